@@ -1,0 +1,24 @@
+import { defineConfig } from "tsup";
+
+export default defineConfig({
+  entry: {
+    index: "src/index.ts",
+    units: "src/units/index.ts",
+    ranges: "src/ranges/index.ts",
+    tank: "src/tank/index.ts",
+    water: "src/water/index.ts",
+    species: "src/species/index.ts",
+    schema: "src/species/schema/index.ts",
+    catalog: "src/catalog/index.ts",
+    evidence: "src/evidence/index.ts",
+    compatibility: "src/compatibility/index.ts",
+    report: "src/report/index.ts",
+  },
+  format: ["esm"],
+  target: "es2022",
+  platform: "neutral",
+  splitting: true,
+  clean: true,
+  dts: true,
+  noExternal: ["convert-units"],
+});

@@ -1,0 +1,23 @@
+import { fileURLToPath } from "node:url";
+import { defineConfig } from "vitest/config";
+
+const source = (path: string) => fileURLToPath(new URL(`./src/${path}`, import.meta.url));
+
+export default defineConfig({
+  resolve: {
+    alias: [
+      { find: /^vivary$/, replacement: source("index.ts") },
+      { find: /^vivary\/schema$/, replacement: source("species/schema/index.ts") },
+      { find: /^vivary\/(.+)$/, replacement: source("$1/index.ts") },
+    ],
+  },
+  test: {
+    include: ["tests/**/*.test.ts"],
+    typecheck: { enabled: true, include: ["tests/**/*.test-d.ts"] },
+    coverage: {
+      provider: "v8",
+      include: ["src/**/*.ts"],
+      exclude: ["src/**/generated.ts", "src/**/index.ts"],
+    },
+  },
+});
