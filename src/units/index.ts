@@ -1,0 +1,16 @@
+export { convert } from "./convert";
+export { convertDifference } from "./convert-difference";
+export { measureOf } from "./measure-of";
+export type { AreaUnit } from "./measures/area";
+export type { ConductivityUnit } from "./measures/conductivity";
+export type { FlowRateUnit } from "./measures/flow-rate";
+export type { HardnessUnit } from "./measures/hardness";
+export type { LengthUnit } from "./measures/length";
+export type { MassUnit } from "./measures/mass";
+export type { PressureUnit } from "./measures/pressure";
+export type { SalinityUnit } from "./measures/salinity";
+export type { SpeedUnit } from "./measures/speed";
+export type { TemperatureUnit } from "./measures/temperature";
+export type { TimeUnit } from "./measures/time";
+export type { VolumeUnit } from "./measures/volume";
+export type { Measure, Unit, UnitLike, UnitsByMeasure } from "./unit";
