@@ -1,0 +1,12 @@
+export { containment } from "./containment";
+export { contains } from "./contains";
+export { gap } from "./gap";
+export { jaccard } from "./jaccard";
+export { type LimitingPair, limitingPair } from "./limiting-pair";
+export { type OrdinalRange, ordinalOverlap, type PartialOrdinalRange } from "./ordinal-overlap";
+export { overlap } from "./overlap";
+export { overlapCoefficient } from "./overlap-coefficient";
+export { pianka } from "./pianka";
+export type { PartialRange, Range } from "./range";
+export { schoener } from "./schoener";
+export { width } from "./width";

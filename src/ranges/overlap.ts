@@ -1,0 +1,35 @@
+import { ends } from "./ends";
+import type { PartialRange, Range } from "./range";
+
+/**
+ * What two or more ranges share. Ranges that only touch share a range of zero width.
+ *
+ * @param a A range, in any unit.
+ * @param b A range, in the unit of `a`.
+ * @param more Further ranges, in the unit of `a`.
+ * @returns The shared range, one-sided if no range states its other end; `undefined` if they share nothing.
+ * @throws InvalidInputError if a range is reversed, states no end, or an end is not finite.
+ *
+ * @example
+ * ```ts
+ * import { overlap } from "vivary/ranges";
+ *
+ * overlap({ min: 20, max: 26 }, { min: 24, max: 30 }); // => { min: 24, max: 26 }
+ * overlap({ min: 20, max: 26 }, { min: 24, max: 30 }, { max: 25 }); // => { min: 24, max: 25 }
+ * overlap({ min: 18, max: 22 }, { min: 24, max: 30 }); // => undefined
+ * overlap({ min: 26, max: 20 }, { min: 24, max: 30 }); // throws
+ * ```
+ */
+export function overlap(a: Range, b: Range, ...more: readonly Range[]): Range | undefined;
+export function overlap(
+  a: PartialRange,
+  b: PartialRange,
+  ...more: readonly PartialRange[]
+): PartialRange | undefined;
+export function overlap(...ranges: readonly PartialRange[]): PartialRange | undefined {
+  const all = ranges.map(ends);
+  const min = Math.max(...all.map((range) => range.min));
+  const max = Math.min(...all.map((range) => range.max));
+  if (min > max) return undefined;
+  return { ...(min > -Infinity && { min }), ...(max < Infinity && { max }) };
+}

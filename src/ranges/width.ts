@@ -1,0 +1,25 @@
+import { ends } from "./ends";
+import type { PartialRange, Range } from "./range";
+
+/**
+ * The width of a range: `max` less `min`.
+ *
+ * @param range A range, in any unit.
+ * @returns The width in the unit of the range, 0 or more; `undefined` for a one-sided range, which has none.
+ * @throws InvalidInputError if the range is reversed, states no end, or an end is not finite.
+ *
+ * @example
+ * ```ts
+ * import { width } from "vivary/ranges";
+ *
+ * width({ min: 22, max: 26 }); // => 4
+ * width({ min: 22 }); // => undefined
+ * ```
+ */
+export function width(range: Range): number;
+export function width(range: PartialRange): number | undefined;
+export function width(range: PartialRange): number | undefined {
+  ends(range, "given");
+  const { min, max } = range;
+  return min === undefined || max === undefined ? undefined : max - min;
+}

@@ -1,0 +1,146 @@
+import fc from "fast-check";
+import { describe, expect, test } from "vitest";
+import {
+  containment,
+  contains,
+  gap,
+  jaccard,
+  overlapCoefficient,
+  type PartialRange,
+  pianka,
+  schoener,
+} from "../../src/ranges";
+import { ranges, roughRanges, wideRanges } from "./arbitrary";
+
+const symmetric = { jaccard, overlapCoefficient, schoener, pianka };
+const measures = { ...symmetric, containment };
+
+describe.each(Object.entries(measures))("%s", (_, measure) => {
+  test("runs from 0 to 1, rounding included", () => {
+    fc.assert(
+      fc.property(roughRanges, roughRanges, (a, b) => {
+        const value = measure(a, b) ?? 0;
+        expect(value).toBeGreaterThanOrEqual(0);
+        expect(value).toBeLessThanOrEqual(1);
+      }),
+      { numRuns: 2_000 },
+    );
+  });
+
+  test("is 1 for a range and itself", () => {
+    fc.assert(
+      fc.property(roughRanges, (range) => {
+        fc.pre(range.min < range.max);
+        expect(measure(range, range)).toBe(1);
+      }),
+    );
+  });
+
+  test("is 0 for ranges apart or touching, and only for them", () => {
+    fc.assert(
+      fc.property(wideRanges, wideRanges, (a, b) => {
+        const apart = gap(a, b) !== undefined || a.max === b.min || b.max === a.min;
+        expect(measure(a, b) === 0).toBe(apart);
+      }),
+      { numRuns: 1_000 },
+    );
+  });
+
+  test("does not depend on where zero lies or on the unit", () => {
+    fc.assert(
+      fc.property(ranges, ranges, fc.integer({ min: -50, max: 50 }), (a, b, shift) => {
+        const moved = ({ min, max }: { min: number; max: number }) => ({
+          min: 2 * min + shift,
+          max: 2 * max + shift,
+        });
+        expect(measure(moved(a), moved(b))).toBe(measure(a, b));
+      }),
+    );
+  });
+
+  test("has no value for one-sided ranges, nor where both have zero width", () => {
+    const closed = { min: 20, max: 26 };
+    const oneSided: readonly PartialRange[] = [{ min: 22 }, { max: 22 }, { min: 30 }];
+    for (const range of oneSided) {
+      expect(measure(closed, range)).toBeUndefined();
+      expect(measure(range, closed)).toBeUndefined();
+      expect(measure(range, range)).toBeUndefined();
+    }
+    expect(measure({ min: 22, max: 22 }, { min: 22, max: 22 })).toBeUndefined();
+    expect(measure({ min: 22, max: 22 }, { min: 24, max: 24 })).toBeUndefined();
+  });
+
+  test("has no value for ranges too wide to measure", () => {
+    const huge = { min: -1.7e308, max: 1.7e308 };
+    expect(measure(huge, huge)).toBeUndefined();
+  });
+});
+
+describe("zero width beside a width", () => {
+  const point = { min: 24, max: 24 };
+  const wide = { min: 20, max: 26 };
+
+  test("is nothing shared, of something", () => {
+    expect(jaccard(point, wide)).toBe(0);
+    expect(containment(wide, point)).toBe(0);
+  });
+
+  test("has no value where its own width divides", () => {
+    expect(containment(point, wide)).toBeUndefined();
+    expect(overlapCoefficient(point, wide)).toBeUndefined();
+    expect(schoener(point, wide)).toBeUndefined();
+    expect(pianka(wide, point)).toBeUndefined();
+  });
+});
+
+test.each(Object.entries(symmetric))("%s is the same both ways", (_, measure) => {
+  fc.assert(
+    fc.property(roughRanges, roughRanges, (a, b) => {
+      expect(measure(a, b)).toBe(measure(b, a));
+    }),
+  );
+});
+
+test("containment is 1 exactly where one range contains the other", () => {
+  fc.assert(
+    fc.property(wideRanges, wideRanges, (a, b) => {
+      expect(containment(a, b) === 1).toBe(contains(b, a));
+    }),
+    { numRuns: 1_000 },
+  );
+});
+
+test("jaccard ≤ schoener ≤ pianka ≤ overlapCoefficient", () => {
+  // What is covered together is no less than the wider range, and the geometric mean lies between both widths.
+  fc.assert(
+    fc.property(wideRanges, wideRanges, (a, b) => {
+      const chain = [jaccard, schoener, pianka, overlapCoefficient].map(
+        (measure) => measure(a, b) ?? Number.NaN,
+      );
+      const [first = 2, second = 2, third = 2, fourth = 2] = chain;
+      expect(first).toBeLessThanOrEqual(second + 1e-15);
+      expect(second).toBeLessThanOrEqual(third + 1e-15);
+      expect(third).toBeLessThanOrEqual(fourth + 1e-15);
+    }),
+    { numRuns: 1_000 },
+  );
+});
+
+test("overlapCoefficient and schoener are the larger and the smaller containment", () => {
+  fc.assert(
+    fc.property(wideRanges, wideRanges, (a, b) => {
+      const shares = [containment(a, b) ?? Number.NaN, containment(b, a) ?? Number.NaN];
+      expect(overlapCoefficient(a, b)).toBe(Math.max(...shares));
+      expect(schoener(a, b)).toBe(Math.min(...shares));
+    }),
+  );
+});
+
+test("a range widened from within the other shares no less of it", () => {
+  fc.assert(
+    fc.property(wideRanges, wideRanges, fc.nat(20), (a, b, more) => {
+      const wider = { min: a.min - more, max: a.max + more };
+      expect(containment(b, wider)).toBeGreaterThanOrEqual(containment(b, a) ?? Number.NaN);
+    }),
+  );
+});

@@ -1,0 +1,20 @@
+import fc from "fast-check";
+import { expect, test } from "vitest";
+import { width } from "../../src/ranges";
+import { ends } from "./arbitrary";
+
+test("the width is max less min, and a one-sided range has none", () => {
+  expect(width({ min: 22, max: 26 })).toBe(4);
+  expect(width({ min: -2, max: 2 })).toBe(4);
+  expect(width({ min: 22, max: 22 })).toBe(0);
+  expect(width({ min: 22 })).toBeUndefined();
+  expect(width({ max: 22 })).toBeUndefined();
+});
+
+test("shifting a range leaves its width", () => {
+  fc.assert(
+    fc.property(ends, fc.nat(100), ends, (min, size, shift) => {
+      expect(width({ min: min + shift, max: min + size + shift })).toBe(size);
+    }),
+  );
+});
