@@ -1,0 +1,16 @@
+import type { LengthUnit } from "../../units";
+import type { CircleBase } from "../base";
+import { type FloorAt, floor } from "../floor";
+import { size } from "../lengths";
+
+export function circle(base: CircleBase, unit: LengthUnit): FloorAt {
+  return disc(size(base.diameter, "base.diameter", unit) / 2);
+}
+
+/** A full circle of so many cm radius. */
+export function disc(radius: number): FloorAt {
+  return (inset) => {
+    const inside = radius - inset;
+    return inside > 0 ? floor(Math.PI * inside ** 2, 2 * inside, 2 * inside) : undefined;
+  };
+}

@@ -1,0 +1,51 @@
+import { InvalidInputError } from "../../errors";
+import type { LengthUnit } from "../../units";
+import type { PolygonBase } from "../base";
+import { type FloorAt, floor } from "../floor";
+import { coordinate } from "../lengths";
+import { isSimple } from "../plane/is-simple";
+import { moveSides } from "../plane/move-sides";
+import type { Point } from "../plane/point";
+import { signedArea } from "../plane/signed-area";
+import { smallestRectangle } from "../plane/smallest-rectangle";
+
+export function polygon(base: PolygonBase, unit: LengthUnit): FloorAt {
+  const points = counterclockwise(fromFirst(read(base.points, unit)));
+  if (!isSimple(points) || signedArea(points) === 0) {
+    throw new InvalidInputError(
+      "base.points",
+      "corners in order around the base, its sides neither crossing nor touching",
+      base.points,
+    );
+  }
+  return (inset) => {
+    const inside = inset === 0 ? points : moveSides(points, inset);
+    return inside && floor(signedArea(inside), ...smallestRectangle(inside));
+  };
+}
+
+function read(points: unknown, unit: LengthUnit): Point[] {
+  if (!Array.isArray(points) || points.length < 3) {
+    throw new InvalidInputError("base.points", "at least three corners", points);
+  }
+  return points.map((corner: unknown, index) => {
+    const subject = `base.points[${index}]`;
+    if (!Array.isArray(corner) || corner.length !== 2) {
+      throw new InvalidInputError(subject, "a corner as [x, y]", corner);
+    }
+    return {
+      x: coordinate(corner[0], `${subject}[0]`, unit),
+      y: coordinate(corner[1], `${subject}[1]`, unit),
+    };
+  });
+}
+
+/** The same base with its first corner at the origin, where coordinates are short and lose no digits. */
+function fromFirst(points: readonly Point[]): Point[] {
+  const [origin] = points;
+  return origin ? points.map(({ x, y }) => ({ x: x - origin.x, y: y - origin.y })) : [];
+}
+
+function counterclockwise(points: readonly Point[]): readonly Point[] {
+  return signedArea(points) < 0 ? [...points].reverse() : points;
+}

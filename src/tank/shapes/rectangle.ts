@@ -1,0 +1,15 @@
+import type { LengthUnit } from "../../units";
+import type { RectangleBase } from "../base";
+import { type FloorAt, floor } from "../floor";
+import { size } from "../lengths";
+
+export function rectangle(base: RectangleBase, unit: LengthUnit): FloorAt {
+  const length = size(base.length, "base.length", unit);
+  const width = size(base.width, "base.width", unit);
+
+  return (inset) => {
+    const inside = { length: length - 2 * inset, width: width - 2 * inset };
+    if (inside.length <= 0 || inside.width <= 0) return undefined;
+    return floor(inside.length * inside.width, inside.length, inside.width);
+  };
+}
