@@ -1,0 +1,231 @@
+/**
+ * The words a trait may be answered with, each with one sentence that an observer can check.
+ * Ordinals stand in ascending order.
+ */
+export const kind = {
+  fish: "A bony or cartilaginous fish.",
+  shrimp: "A shrimp or prawn: a long abdomen with swimming legs.",
+  crayfish: "A crayfish: a pair of large claws.",
+  crab: "A crab: the abdomen folded under the body.",
+  snail: "A snail with one coiled shell.",
+  mussel: "A mussel or clam with two shells.",
+  frog: "A frog that stays in the water.",
+} as const;
+
+export const sex = { male: "Male.", female: "Female." } as const;
+
+export const stage = {
+  egg: "Not yet hatched.",
+  fry: "Hatched, feeding on the finest food.",
+  juvenile: "Looks like a small adult, not yet able to breed.",
+  adult: "Able to breed.",
+} as const;
+
+export const waterMeaning = {
+  kept: "The span a handbook or database gives for keeping it over years.",
+  optimum: "The span a source on keeping calls best.",
+  tolerated: "The span it stands for a while without visible harm.",
+  limit: "Past this it dies or loses balance in a test.",
+  wild: "Measured where the animal was found; informs only.",
+  tested: "A laboratory or farm value with another purpose, such as fastest growth; informs only.",
+} as const;
+
+export const lengthMeaning = {
+  usual: "The length most adults reach in aquaria.",
+  greatest: "The greatest length on record.",
+} as const;
+
+export const lengthMeasure = {
+  TL: "Total length: tip of the snout to the end of the tail fin.",
+  SL: "Standard length: tip of the snout to the base of the tail fin.",
+  FL: "Fork length: tip of the snout to the middle of a forked tail fin.",
+  body: "Body length of shrimps and crayfish: tip of the rostrum or head to the end of the tail fan.",
+  shell: "Greatest dimension of the shell.",
+  disc: "Width of a ray's disc.",
+  unstated: "The source does not say what was measured.",
+} as const;
+
+export const waters = {
+  fresh: "Grown animals live in fresh water.",
+  brackish: "Grown animals live where fresh water and sea water mix.",
+  marine: "Grown animals live in sea water.",
+} as const;
+
+/** Red List categories of the IUCN, version 3.1. */
+export const conservation = {
+  EX: "Extinct.",
+  EW: "Extinct in the wild.",
+  CR: "Critically endangered.",
+  EN: "Endangered.",
+  VU: "Vulnerable.",
+  NT: "Near threatened.",
+  LC: "Least concern.",
+  DD: "Data deficient.",
+  NE: "Not evaluated.",
+} as const;
+
+/** Body shapes of Froese, Thorson & Reyes 2014, J. Appl. Ichthyol. 30:78-85. */
+export const bodyShape = {
+  "eel-like": "Snake-like: many times longer than deep.",
+  elongated: "Slender: clearly longer than the usual fish.",
+  fusiform: "The usual fish: a spindle.",
+  "short-deep": "Clearly deeper than a spindle, up to a disc seen from the side.",
+} as const;
+
+export const flow = {
+  still: "A floating leaf stays where it is.",
+  gentle: "A floating leaf drifts; fine leaves of plants just move.",
+  moderate: "Leaves of plants sway all the time; food is carried along.",
+  strong: "Leaves lie flat in the stream; a fish must swim to stay in place.",
+} as const;
+
+export const oxygenNeed = {
+  low: "Comes through a warm night without a pump.",
+  ordinary: "Breathes calmly wherever the surface moves a little.",
+  high: "Breathes fast or leaves its place as soon as the current or the aeration stops.",
+} as const;
+
+export const airBreathing = {
+  none: "Never takes air.",
+  facultative: "Takes air when the water holds little oxygen.",
+  obligate: "Drowns if it cannot reach the surface.",
+} as const;
+
+export const zone = {
+  surface: "The upper third of the water.",
+  midwater: "The middle third of the water.",
+  bottom: "On the ground or holding on to wood, leaves, stones or panes at any height.",
+} as const;
+
+export const jumps = {
+  seldom: "Is hardly ever found outside the water.",
+  startled: "Leaves the water when frightened or chased.",
+  readily: "Jumps or climbs out without any visible cause.",
+} as const;
+
+export const territoryHolder = {
+  male: "Each male holds one.",
+  female: "Each female holds one.",
+  pair: "A breeding pair holds one together.",
+  each: "Each animal holds one.",
+} as const;
+
+export const does = {
+  chases: "Drives another away without wounding it.",
+  bites: "Wounds skin or fins.",
+  kills: "Goes on until the other is dead.",
+  "nips-fins": "Bites pieces out of fins.",
+  "rasps-mucus": "Rasps the slime coat off another's flank.",
+  "robs-food": "Takes food from another's mouth or place.",
+} as const;
+
+export const target = {
+  "own-sex": "Animals of its species and its sex.",
+  "other-sex": "Animals of its species and of the other sex.",
+  "own-kind": "Any animal of its species.",
+  "look-alike": "Animals of another species that share its markings or outline.",
+  "long-finned": "Animals with long, trailing fins.",
+  smaller: "Animals clearly smaller than itself.",
+  any: "Whoever is near.",
+} as const;
+
+export const when = {
+  always: "At any time.",
+  breeding: "While it courts or spawns.",
+  "guarding-brood": "While it has eggs or young.",
+  feeding: "At food.",
+  crowded: "When the other cannot get out of its sight or reach.",
+} as const;
+
+export const living = {
+  alone: "One animal to a tank.",
+  pair: "A male and a female.",
+  harem: "One male with several females.",
+  group: "Several animals that seek each other but do not swim as one.",
+  shoal: "Many animals that swim together.",
+  either: "Alone or with its kind: it is at ease both ways.",
+} as const;
+
+/** Features by which one species may take another for its own. */
+export const look = {
+  "oval-thread-fins": "Oval, flat body with the pelvic fins drawn out to threads.",
+  "trailing-fins": "Tail and other unpaired fins hang or spread like a veil.",
+  "upright-bars": "Dark bars from back to belly.",
+  "long-stripe": "One dark or shining stripe from head to tail.",
+  "neon-stripe": "A stripe of shining blue or green on the flank.",
+  "red-body": "Body mostly red or orange.",
+  "blue-body": "Body mostly blue.",
+  "yellow-body": "Body mostly yellow.",
+  "red-and-blue-bars": "Slanting bars of red and blue.",
+  "sword-tail": "Lower rays of the tail fin drawn out to a sword.",
+} as const;
+
+export const dietType = {
+  herbivore: "Lives on plants and algae.",
+  omnivore: "Lives on animals and plants.",
+  carnivore: "Lives on animals.",
+  detritivore: "Lives on fine dead matter and what grows on it.",
+} as const;
+
+export const food = {
+  dry: "Flakes, granules or tablets.",
+  frozen: "Frozen small animals.",
+  live: "Living small animals.",
+  plankton: "Animals and algae adrift in the water.",
+  "fallen-insects": "Insects from the water's surface.",
+  insects: "Insects and their larvae.",
+  crustaceans: "Shrimps, water fleas and the like.",
+  worms: "Worms.",
+  molluscs: "Snails and mussels.",
+  fish: "Fish.",
+  algae: "Algae and the film that grows on surfaces.",
+  plants: "Leaves, vegetables and fruit.",
+  wood: "Wood, rasped.",
+  detritus: "Fine dead matter.",
+} as const;
+
+export const pace = {
+  slow: "Looks at food before it takes it; others are there first.",
+  ordinary: "Comes to food with the others.",
+  fast: "Is at the food first and takes most of it.",
+} as const;
+
+export const light = {
+  day: "Feeds by daylight.",
+  dusk: "Feeds at dusk and dawn.",
+  night: "Feeds in the dark.",
+} as const;
+
+export const prey = {
+  egg: "Eggs of fish.",
+  fry: "Newly hatched fish.",
+  fish: "Fish past the fry stage.",
+  shrimplet: "Newly hatched shrimps.",
+  shrimp: "Grown shrimps.",
+  snail: "Snails.",
+} as const;
+
+export const reproduction = {
+  "scatters-eggs": "Lets eggs or clutches fall or stick and leaves them.",
+  "guards-eggs": "Lays eggs on a surface or in a hollow and guards them or the young.",
+  "bubble-nest": "Builds a nest of bubbles and guards it.",
+  mouthbrooder: "Carries eggs or young in the mouth.",
+  livebearer: "Bears swimming young.",
+  "broods-young": "Carries eggs on the body; the young hatch complete and live in the same water.",
+  "sea-larvae": "Larvae grow up only in brackish or sea water.",
+} as const;
+
+export const sensitivity = {
+  copper: "Harmed by copper at doses used against parasites or algae.",
+  salt: "Harmed by salt at doses used as a treatment.",
+  "ammonia-nitrite": "Among the first to die in an unripe filter.",
+  handling: "Harmed by nets or by being lifted into air.",
+  "soft-water": "Shell or moult fails in soft, acid water.",
+} as const;
+
+export const hazard = {
+  venom: "Venom that can harm a person.",
+  spines: "Spines or fin rays that wound a hand or catch in a net.",
+  bite: "A bite that can wound a person.",
+  shock: "Electric shocks that a person feels.",
+} as const;

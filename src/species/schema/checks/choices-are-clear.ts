@@ -1,0 +1,40 @@
+import { groupKey } from "../../statements";
+import { traitTable } from "../../traits";
+import type { Check } from "../checks";
+import { traitsOf } from "../walk";
+
+/** One adopted statement at most a group, none both adopted and set aside, none said twice; "none" stands alone. */
+export const choicesAreClear: Check = (record) =>
+  traitsOf(record).flatMap(({ trait, path, statements }) => {
+    const seen = new Map<string, string>();
+    const adopted = new Map<string, string>();
+    const unclear = statements.flatMap(({ path: at, statement }) => {
+      const { by, value, adopt, setAside } = statement;
+      const same =
+        value === undefined ? undefined : seen.get(JSON.stringify([by, value, groupKey(statement)]));
+      const rival = adopt === undefined ? undefined : adopted.get(groupKey(statement));
+      seen.set(JSON.stringify([by, value, groupKey(statement)]), at);
+      if (adopt !== undefined) adopted.set(groupKey(statement), at);
+      return [
+        same && { path: at, found: statement.value, expected: `something ${same} does not say already` },
+        rival && {
+          path: `${at}.adopt`,
+          found: adopt,
+          expected: `one adopted statement; ${rival} is adopted too`,
+        },
+        adopt !== undefined &&
+          setAside !== undefined && { path: at, found: setAside, expected: "adopt or setAside, not both" },
+      ].filter((problem) => typeof problem === "object");
+    });
+    const counting = statements.filter(
+      ({ statement }) => statement.value !== undefined && !statement.setAside,
+    );
+    const contradicted =
+      traitTable[trait].way === "all" &&
+      counting.some(({ statement }) => statement.value === "none") &&
+      counting.some(({ statement }) => statement.value !== "none");
+    const expected = '"none" alone, or the others alone';
+    return contradicted
+      ? [...unclear, { path, found: counting.map(({ statement }) => statement.value), expected }]
+      : unclear;
+  });

@@ -1,0 +1,12 @@
+import type { Check } from "../checks";
+import { fieldsOf } from "../walk";
+
+/** The id is the accepted name in lower case, joined by hyphens. */
+export const idIsName: Check = (record) => {
+  const name = fieldsOf(record.taxonomy).name;
+  if (typeof name !== "string") return [];
+  const expected = name.toLowerCase().replaceAll(" ", "-");
+  return record.id === expected
+    ? []
+    : [{ path: "id", found: record.id, expected: `"${expected}", from the accepted name` }];
+};

@@ -1,0 +1,22 @@
+import { InvalidInputError } from "../../../errors";
+import { hasValue } from "../../statements";
+import { inTraitUnit } from "../../trait-unit";
+import { traitTable } from "../../traits";
+import type { Check } from "../checks";
+import { traitsOf } from "../walk";
+
+/** A statement's unit converts to the trait's unit. */
+export const unitsConvert: Check = (record) =>
+  traitsOf(record).flatMap(({ trait, statements }) =>
+    statements.flatMap(({ path, statement }) => {
+      if (!hasValue(statement) || statement.unit === undefined) return [];
+      try {
+        inTraitUnit({ ...statement, value: 1 }, trait);
+        return [];
+      } catch (error) {
+        if (!(error instanceof InvalidInputError)) throw error;
+        const expected = `a unit that converts to ${traitTable[trait].unit}`;
+        return [{ path: `${path}.unit`, found: statement.unit, expected }];
+      }
+    }),
+  );

@@ -1,0 +1,185 @@
+import type * as z from "zod";
+import type * as classes from "./classes";
+import type { values } from "./schema/values";
+import type { TraitWay } from "./traits";
+
+type Values = typeof values;
+
+/** The sections of a record: `origin`, `size`, `water`, … */
+export type Section = keyof Values;
+
+/** Every trait by section and name: `"water.temperature"`. */
+export type TraitPath = { [S in Section]: `${S}.${keyof Values[S] & string}` }[Section];
+
+/** What one statement of a trait holds. */
+export type Said<Path extends TraitPath> = Path extends `${infer S extends Section}.${infer Name}`
+  ? Name extends keyof Values[S]
+    ? Values[S][Name] extends z.ZodType
+      ? z.infer<Values[S][Name]>
+      : never
+    : never
+  : never;
+
+/** A class of a trait whose classes are listed in `classes.ts`. */
+type ClassOf<Classes> = keyof Classes & string;
+export type Kind = ClassOf<typeof classes.kind>;
+export type Sex = ClassOf<typeof classes.sex>;
+export type Stage = ClassOf<typeof classes.stage>;
+export type Zone = ClassOf<typeof classes.zone>;
+export type FlowClass = ClassOf<typeof classes.flow>;
+export type WaterMeaning = ClassOf<typeof classes.waterMeaning>;
+export type LengthMeaning = ClassOf<typeof classes.lengthMeaning>;
+export type LengthMeasure = ClassOf<typeof classes.lengthMeasure>;
+
+/** What one source said of one trait. */
+export interface Statement<Value> {
+  /** A key of the record's `sources`, or `common-practice`, or `curator`. */
+  readonly by: string;
+  readonly value?: Value | undefined;
+  /** The source's unit where it is not the trait's own. */
+  readonly unit?: string | undefined;
+  /** What a figure of water or a length means. */
+  readonly as?: WaterMeaning | LengthMeaning | undefined;
+  readonly sex?: Sex | undefined;
+  readonly stage?: Stage | undefined;
+  /** What a length was measured as. */
+  readonly measure?: LengthMeasure | undefined;
+  /** Where in the source, if it is not where the source entry points. */
+  readonly at?: string | undefined;
+  readonly note?: string | undefined;
+  /** Why this statement is the one to use. */
+  readonly adopt?: string | undefined;
+  /** Why this statement is not to be used. */
+  readonly setAside?: string | undefined;
+}
+
+/** A source as one record cites it. */
+export interface SourceReference {
+  /** The id of a file in `data/sources`. */
+  readonly cite: string;
+  /** Page, row or address within the source. */
+  readonly at?: string | undefined;
+  /** The value was recalled, the source not read. */
+  readonly memory?: true | undefined;
+  /** The source this one copies from; sources with one root count once. Defaults to `cite`. */
+  readonly root?: string | undefined;
+}
+
+export interface Taxonomy {
+  /** The accepted scientific name. */
+  readonly name: string;
+  /** Author and year, as the code of nomenclature writes them. */
+  readonly authority: string;
+  readonly family: string;
+  readonly order: string;
+  readonly kind: Kind;
+  readonly synonyms?: readonly string[] | undefined;
+  readonly note?: string | undefined;
+}
+
+/** Vernacular names by language (BCP 47), the commonest first. */
+export type Names = Readonly<Record<string, readonly string[]>>;
+
+/** Key in another database, by the database's name. Always strings. */
+export type Identifiers = Readonly<Record<string, string>>;
+
+/** `{ section: { trait: … } }` with any subset of the traits. */
+type InSections<Held extends { [Path in TraitPath]: unknown }> = {
+  readonly [S in Section]?:
+    | {
+        readonly [Path in Extract<TraitPath, `${S}.${string}`> as Path extends `${S}.${infer Name}`
+          ? Name
+          : never]?: Held[Path] | undefined;
+      }
+    | undefined;
+};
+
+/** The statements of a record or of a form. */
+export type Statements = InSections<{ [Path in TraitPath]: readonly Statement<Said<Path>>[] }>;
+
+/** A form bred in captivity: what differs from the species. */
+export type FormRecord = { readonly names: Names } & Statements;
+
+/** One file of `data/species`: what sources said. */
+export type SpeciesRecord = {
+  readonly id: string;
+  readonly taxonomy: Taxonomy;
+  readonly names: Names;
+  readonly identifiers?: Identifiers | undefined;
+  readonly sources: Readonly<Record<string, SourceReference>>;
+  readonly forms?: Readonly<Record<string, FormRecord>> | undefined;
+} & Statements;
+
+/** How well a value is supported, the strongest first. */
+export type Basis = "published" | "curated" | "memory" | "common-practice";
+
+/** One resolved trait. */
+export interface Fact<Value> {
+  readonly value: Value;
+  /** The weakest basis of the statements used. */
+  readonly basis: Basis;
+  /** Whole other values that a source supports. */
+  readonly also?: readonly Value[] | undefined;
+}
+
+/** Figures of one trait by meaning. */
+export type Figures<Value> = {
+  /** The span to keep it in. */
+  readonly kept: Value;
+  /** Set where no source states `kept` and the optimum stands in for it. */
+  readonly standIn?: true | undefined;
+} & { readonly [Meaning in Exclude<WaterMeaning, "kept">]?: Value | undefined };
+
+/** An adult length. */
+export interface AdultLength {
+  /** As stated, in cm. */
+  readonly length: number;
+  readonly measure: LengthMeasure;
+  readonly as: LengthMeaning;
+  readonly sex?: Sex | undefined;
+  /** Total length in cm; a span where the source measured something else or did not say what. */
+  readonly total: { readonly min: number; readonly max: number };
+}
+
+/** The value of a trait once its statements are resolved. */
+export type Value<Path extends TraitPath> = {
+  one: Said<Path>;
+  figures: Figures<Said<Path>>;
+  lengths: readonly AdultLength[];
+  all: readonly Exclude<Said<Path>, "none">[];
+}[TraitWay<Path>];
+
+/** Resolved traits. */
+export type Facts = InSections<{ [Path in TraitPath]: Fact<Value<Path>> }>;
+
+/** A rule of law that names the species or its group. */
+export interface Listing {
+  /** Where it applies, in words. */
+  readonly jurisdiction: string;
+  /** Title and number of the instrument. */
+  readonly instrument: string;
+  /** The state of the text that was read. */
+  readonly date: string;
+  /** What the instrument does, in one sentence. */
+  readonly effect: string;
+  /** Whether the text was read or recalled. */
+  readonly basis: "published" | "memory";
+  /** Where the text was read. */
+  readonly at?: string | undefined;
+}
+
+/** A form as a profile carries it. */
+export type FormProfile = { readonly names: Names } & Facts;
+
+/** What rules see of a species: one fact a trait. */
+export type SpeciesProfile = {
+  readonly id: string;
+  readonly taxonomy: Taxonomy;
+  readonly names: Names;
+  readonly identifiers?: Identifiers | undefined;
+  /** The form whose traits are applied, if any. */
+  readonly form?: string | undefined;
+  readonly forms?: Readonly<Record<string, FormProfile>> | undefined;
+  /** Laws that name it. */
+  readonly listings?: readonly Listing[] | undefined;
+} & Facts;
