@@ -1,0 +1,3 @@
+export { findSpecies } from "./find-species";
+export * from "./generated";
+export { speciesById } from "./species-by-id";

@@ -1,0 +1,2 @@
+export * from "./generated";
+export { recordById } from "./record-by-id";
