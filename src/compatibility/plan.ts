@@ -1,0 +1,70 @@
+import type { FlowClass, Sex, SpeciesProfile, Stage } from "../species";
+import type { TankDimensions } from "../tank";
+
+/** One kind of animal to be judged: without sex or stage, adults of both sexes. */
+export interface Party {
+  readonly species: SpeciesProfile;
+  /** A key of the species' forms. */
+  readonly form?: string | undefined;
+  readonly sex?: Sex | undefined;
+  readonly stage?: Stage | undefined;
+  /** Total length in cm, in place of the species' figures. */
+  readonly length?: number | undefined;
+  /** How many; unknown if absent. */
+  readonly count?: number | undefined;
+}
+
+/** Animals of one species that are kept together. At least one. */
+export interface Group {
+  readonly species: SpeciesProfile;
+  readonly form?: string | undefined;
+  readonly males?: number | undefined;
+  readonly females?: number | undefined;
+  readonly unsexed?: number | undefined;
+  readonly juveniles?: number | undefined;
+  /** Total length in cm, in place of the species' figures. */
+  readonly length?: number | undefined;
+  /** The day on which it moves in. */
+  readonly entersOn?: number | undefined;
+}
+
+/** The tank and how it is furnished. Shares are of the plan area, from 0 to 1. */
+export type PlannedTank = TankDimensions & {
+  /** Closed or covered so that no animal can jump or climb out. */
+  readonly lid?: boolean | undefined;
+  /** The calmest and the strongest current that an animal finds in it. */
+  readonly flow?: { readonly calmest: FlowClass; readonly strongest: FlowClass } | undefined;
+  /** The share with plants, roots, stones or floating leaves to hide in. */
+  readonly cover?: number | undefined;
+  /** The share free to swim in. */
+  readonly openWater?: number | undefined;
+  /** The number of things that break the line of sight over the floor. */
+  readonly sightBreaks?: number | undefined;
+  readonly plants?: "none" | "planted" | "grown-in" | undefined;
+  /** Surface of the filter media in m² and days since it first ran with animals or ammonia. */
+  readonly filter?: { readonly mediaArea: number; readonly age: number } | undefined;
+};
+
+/** The water as it usually is, and at its hottest and coolest. */
+export interface PlannedWater {
+  /** °C. */
+  readonly temperature: number;
+  readonly pH: number;
+  /** °dH. */
+  readonly generalHardness: number;
+  /** °dH. */
+  readonly carbonateHardness?: number | undefined;
+  /** g/kg; 0 if absent. */
+  readonly salinity?: number | undefined;
+  /** °C on the hottest day. */
+  readonly hottest?: number | undefined;
+  /** °C in the coolest season. */
+  readonly coolest?: number | undefined;
+}
+
+/** A tank, its water and its animals. */
+export interface Plan {
+  readonly tank: PlannedTank;
+  readonly water: PlannedWater;
+  readonly groups: readonly Group[];
+}

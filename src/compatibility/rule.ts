@@ -1,0 +1,126 @@
+import type { TraitPath, Value } from "../species";
+import type { AssessedPlan } from "./assessed-plan";
+import type { Judged, Weight } from "./finding";
+import type { AssessedParty } from "./party";
+import type { ThresholdValues } from "./thresholds";
+
+/** The id of a rule that an app adds. */
+export type AddedRuleId = `x-${string}`;
+
+/** Traits as a rule sees them, by path, beside the party they belong to. */
+export type Seen<Needed extends TraitPath, Used extends TraitPath> = {
+  readonly party: AssessedParty;
+} & { readonly [Path in Needed]: Value<Path> } & { readonly [Path in Used]?: Value<Path> };
+
+/** The traits that a rule reads of each side. */
+export interface Sides<From extends TraitPath, To extends TraitPath> {
+  readonly from: readonly From[];
+  readonly to: readonly To[];
+}
+
+interface Described<Id extends string, Yield extends Weight> {
+  readonly id: Id;
+  /** The question it answers, as a keeper asks it. */
+  readonly question: string;
+  /** The weights its findings may have. */
+  readonly mayYield: readonly Yield[];
+}
+
+/** A rule about two parties. */
+export interface PairRule<
+  Id extends string = string,
+  From extends TraitPath = TraitPath,
+  To extends TraitPath = TraitPath,
+  UsedFrom extends TraitPath = TraitPath,
+  UsedTo extends TraitPath = TraitPath,
+  Yield extends Weight = Weight,
+> extends Described<Id, Yield> {
+  /** `mutual`: one judgement of both; `each-way`: judged from a to b and from b to a. */
+  readonly way: "mutual" | "each-way";
+  /** Traits without which nothing can be judged. */
+  readonly needs: Sides<From, To>;
+  /** Traits that may be absent; absence judges at least as severely as any value. */
+  readonly uses?: Sides<UsedFrom, UsedTo>;
+  judge(seen: {
+    readonly from: Seen<From, UsedFrom>;
+    readonly to: Seen<To, UsedTo>;
+    readonly thresholds: ThresholdValues;
+  }): readonly Judged<Yield>[];
+}
+
+/** A rule about one group in a plan. */
+export interface GroupRule<
+  Id extends string = string,
+  From extends TraitPath = TraitPath,
+  UsedFrom extends TraitPath = TraitPath,
+  Yield extends Weight = Weight,
+> extends Described<Id, Yield> {
+  readonly way: "each-group";
+  readonly needs: { readonly from: readonly From[] };
+  readonly uses?: { readonly from: readonly UsedFrom[] };
+  judge(seen: {
+    readonly from: Seen<From, UsedFrom>;
+    readonly plan: AssessedPlan;
+    readonly thresholds: ThresholdValues;
+  }): readonly Judged<Yield>[];
+}
+
+/** A rule about a plan as a whole. */
+export interface TankRule<Id extends string = string, Yield extends Weight = Weight>
+  extends Described<Id, Yield> {
+  readonly way: "once";
+  judge(seen: {
+    readonly plan: AssessedPlan;
+    readonly thresholds: ThresholdValues;
+  }): readonly Judged<Yield>[];
+}
+
+export type PlanRule = GroupRule | TankRule;
+export type Rule = PairRule | PlanRule;
+
+/** Whether a rule is about two parties. */
+export const isPairRule = (rule: Rule): rule is PairRule => rule.way === "mutual" || rule.way === "each-way";
+
+/**
+ * A rule, with the types of what its `judge` sees taken from what it says it needs and uses: a trait that is not
+ * declared, a path that does not exist, a weight not in `mayYield` or a restricting finding without a condition
+ * does not compile. Apps name theirs `x-…`.
+ *
+ * @example
+ * ```ts
+ * import { assessPair, defineRule, pairRules } from "vivary/compatibility";
+ * import { danioRerio, tanichthysAlbonubes } from "vivary/catalog";
+ *
+ * const sameOrder = defineRule({
+ *   id: "x-same-family",
+ *   question: "Are both of one family?",
+ *   way: "mutual",
+ *   needs: { from: [], to: [] },
+ *   mayYield: ["advisory"],
+ *   judge: ({ from, to }) =>
+ *     from.party.species.taxonomy.family === to.party.species.taxonomy.family ? [{ weight: "advisory" }] : [],
+ * });
+ * const options = { rules: [...pairRules, sameOrder] };
+ * assessPair({ species: danioRerio }, { species: tanichthysAlbonubes }, options).made.rules.at(-1); // => "x-same-family"
+ * ```
+ */
+export function defineRule<
+  const Id extends string,
+  const From extends TraitPath,
+  const To extends TraitPath,
+  const Yield extends Weight,
+  const UsedFrom extends TraitPath = never,
+  const UsedTo extends TraitPath = never,
+>(rule: PairRule<Id, From, To, UsedFrom, UsedTo, Yield>): PairRule<Id, From, To, UsedFrom, UsedTo, Yield>;
+export function defineRule<
+  const Id extends string,
+  const From extends TraitPath,
+  const Yield extends Weight,
+  const UsedFrom extends TraitPath = never,
+>(rule: GroupRule<Id, From, UsedFrom, Yield>): GroupRule<Id, From, UsedFrom, Yield>;
+export function defineRule<const Id extends string, const Yield extends Weight>(
+  rule: TankRule<Id, Yield>,
+): TankRule<Id, Yield>;
+export function defineRule(rule: Rule): Rule {
+  return rule;
+}

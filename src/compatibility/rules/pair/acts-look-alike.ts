@@ -1,0 +1,40 @@
+import type { Condition, SideName } from "../../finding";
+import { defineRule, type Seen } from "../../rule";
+import type { ThresholdValues } from "../../thresholds";
+import { type Act, canHappen, mayHave } from "../shared/acts";
+import { judgeAct } from "../shared/judge-act";
+
+type Appearance = Seen<never, "appearance.looks">;
+
+export const actsLookAlike = defineRule({
+  id: "acts-look-alike",
+  question: "Does it take the other for one of its own, and what does it do then?",
+  way: "each-way",
+  needs: { from: ["temperament.acts"], to: [] },
+  uses: { from: ["appearance.looks"], to: ["appearance.looks"] },
+  mayYield: ["blocking", "restricting", "advisory"],
+  judge: ({ from, to, thresholds }) => {
+    if (from.party.species.id === to.party.species.id || !lookAlike(from, to)) return [];
+    return from["temperament.acts"]
+      .filter(({ target }) => target === "look-alike")
+      .filter((act) => canHappen(act, from.party, to.party))
+      .map((act) => judgeAct(act, conditionOf(act, thresholds)));
+  },
+});
+
+/** What removes the act: none of the sex that does it, or cover to get out of sight. */
+function conditionOf({ doer }: Act, thresholds: ThresholdValues): Condition<SideName> {
+  if (doer) return { on: doer === "male" ? "group.males" : "group.females", of: "from", within: { max: 0 } };
+  return { on: "tank.cover", within: { min: thresholds.coverAgainstChase } };
+}
+
+/** Whether the two share a marking. Markings nobody stated count as shared. */
+function lookAlike(a: Appearance, b: Appearance): boolean {
+  const [mine, theirs] = [shown(a), shown(b)];
+  return !mine || !theirs || mine.some((look) => theirs.includes(look));
+}
+
+/** The markings that some animal of the party shows. */
+function shown({ party, "appearance.looks": looks }: Appearance) {
+  return looks?.filter(({ sex }) => !sex || mayHave(party, sex)).map(({ tag }) => tag);
+}

@@ -1,0 +1,47 @@
+import type { Condition, SideName } from "../../finding";
+import { defineRule, type Seen } from "../../rule";
+import type { ThresholdValues } from "../../thresholds";
+import { type Act, canHappen } from "../shared/acts";
+import { judgeAct } from "../shared/judge-act";
+import { hunterLength, preyLength } from "../shared/total-length";
+
+type Doer = Seen<"temperament.acts", "size.adultLength" | "space.zones">;
+type Other = Seen<never, "size.adultLength" | "space.zones">;
+
+export const actsOthers = defineRule({
+  id: "acts-others",
+  question: "What does it do to other species?",
+  way: "each-way",
+  needs: { from: ["temperament.acts"], to: [] },
+  uses: { from: ["size.adultLength", "space.zones"], to: ["size.adultLength", "space.zones"] },
+  mayYield: ["blocking", "restricting", "advisory"],
+  judge: ({ from, to, thresholds }) => {
+    if (from.party.species.id === to.party.species.id) return [];
+    return from["temperament.acts"]
+      .filter(({ does }) => does !== "nips-fins" && does !== "rasps-mucus")
+      .filter(({ target }) => target === "any" || (target === "smaller" && mayBeSmaller(from, to)))
+      .filter((act) => meet(from, to) && canHappen(act, from.party, to.party))
+      .map((act) => judgeAct(act, conditionOf(act, from, thresholds)));
+  },
+});
+
+/** What removes the act: no brood, company that is not smaller, or cover to get out of sight. */
+function conditionOf({ target, when }: Act, from: Doer, thresholds: ThresholdValues): Condition<SideName> {
+  if (when === "breeding" || when === "guarding-brood")
+    return { on: "group.pairs", of: "from", within: { max: 0 } };
+  const length = hunterLength(from.party, from["size.adultLength"]);
+  if (target === "smaller" && length !== undefined)
+    return { on: "group.length", of: "to", within: { min: length } };
+  return { on: "tank.cover", within: { min: thresholds.coverAgainstChase } };
+}
+
+function mayBeSmaller(from: Doer, to: Other): boolean {
+  const mine = hunterLength(from.party, from["size.adultLength"]);
+  const theirs = preyLength(to.party, to["size.adultLength"]);
+  return mine === undefined || theirs === undefined || theirs < mine;
+}
+
+/** Whether the two use a zone in common. Zones nobody stated count as common. */
+function meet({ "space.zones": mine }: Doer, { "space.zones": theirs }: Other): boolean {
+  return !mine || !theirs || mine.some((zone) => theirs.includes(zone));
+}

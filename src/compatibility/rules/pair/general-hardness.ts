@@ -1,0 +1,22 @@
+import { defineRule } from "../../rule";
+import { judgeSharedWater } from "../shared/shared-water";
+
+/** A gap never blocks: no source shows harm to adults from hardness alone. */
+export const generalHardness = defineRule({
+  id: "general-hardness",
+  question: "Is there a hardness at which both are kept?",
+  way: "mutual",
+  needs: { from: ["water.generalHardness"], to: ["water.generalHardness"] },
+  mayYield: ["blocking", "restricting", "favourable"],
+  judge: ({ from, to, thresholds }) =>
+    judgeSharedWater(
+      from["water.generalHardness"],
+      to["water.generalHardness"],
+      "water.generalHardness",
+      "dH",
+      {
+        shared: thresholds.sharedHardness,
+        bridged: () => true,
+      },
+    ),
+});

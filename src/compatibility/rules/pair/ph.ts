@@ -1,0 +1,15 @@
+import { defineRule } from "../../rule";
+import { judgeSharedWater } from "../shared/shared-water";
+
+export const ph = defineRule({
+  id: "ph",
+  question: "Is there a pH at which both are kept?",
+  way: "mutual",
+  needs: { from: ["water.pH"], to: ["water.pH"] },
+  mayYield: ["blocking", "restricting", "favourable"],
+  judge: ({ from, to, thresholds }) =>
+    judgeSharedWater(from["water.pH"], to["water.pH"], "water.pH", "", {
+      shared: thresholds.sharedPH,
+      bridged: (gap) => gap < thresholds.bridgedPH,
+    }),
+});

@@ -1,0 +1,81 @@
+import { standardLength } from "../../../species";
+import type { Judged } from "../../finding";
+import { defineRule, type Seen } from "../../rule";
+import type { ThresholdValues } from "../../thresholds";
+import { hunterLength, preyLength } from "../shared/total-length";
+
+type Hunter = Seen<"predation.eats" | "size.adultLength", never>;
+type Prey = Seen<"size.adultLength", "size.bodyDepthShare" | "reproduction.mode">;
+type Answer = Judged<"blocking" | "restricting">;
+
+export const predation = defineRule({
+  id: "predation",
+  question: "Does one eat the other or its young?",
+  way: "each-way",
+  needs: { from: ["predation.eats", "size.adultLength"], to: ["size.adultLength"] },
+  uses: { from: [], to: ["size.bodyDepthShare", "reproduction.mode"] },
+  mayYield: ["blocking", "restricting"],
+  judge: ({ from, to, thresholds }) => {
+    const grown = judgeGrown(from, to, thresholds);
+    return grown.length > 0 ? grown : judgeYoung(from, to, thresholds);
+  },
+});
+
+/** Grown prey: up to a stated length; where none is stated, fish by the hunter's length and any shrimp or snail. */
+function judgeGrown(from: Hunter, to: Prey, thresholds: ThresholdValues): readonly Answer[] {
+  const kind = to.party.species.taxonomy.kind;
+  const eats = from["predation.eats"].filter(({ prey }) => prey === kind);
+  if (eats.length === 0) return [];
+  const stated = eats.map(({ greatest }) => greatest).filter((length) => length !== undefined);
+  const prey = preyLength(to.party, to["size.adultLength"]) ?? 0;
+  const watchFor = "missing animals" as const;
+  if (stated.length > 0) {
+    const greatest = Math.max(...stated);
+    const measures = { prey: cm(prey), greatestPrey: cm(greatest) };
+    return prey <= greatest ? [{ weight: "blocking", measures, watchFor }] : [];
+  }
+  if (kind !== "fish") return [{ weight: "blocking", watchFor }];
+
+  const hunter = hunterLength(from.party, from["size.adultLength"]) ?? Number.POSITIVE_INFINITY;
+  const measures = { prey: cm(prey), hunter: cm(hunter), share: { value: prey / hunter, unit: "1" } };
+  if (prey <= thresholds.likelyPrey * hunter) return [{ weight: "blocking", measures, watchFor }];
+  const possible = thresholds.possiblePrey * hunter;
+  if (prey > possible || tooDeep(hunter, prey, to["size.bodyDepthShare"], thresholds)) return [];
+  const condition = { on: "group.length", of: "to", within: { min: possible } } as const;
+  return [{ weight: "restricting", measures, watchFor, condition }];
+}
+
+/** Whether prey of this length is deeper than the hunter's mouth takes, with both lengths at the ends that harm. */
+function tooDeep(
+  hunter: number,
+  prey: number,
+  depthShare: number | undefined,
+  thresholds: ThresholdValues,
+): boolean {
+  if (depthShare === undefined) return false;
+  return depthShare * standardLength(prey).min > thresholds.preyDepth * standardLength(hunter).max;
+}
+
+/** Young that are born or hatch among the others, and young that are stocked. */
+function judgeYoung(from: Hunter, to: Prey, thresholds: ThresholdValues): readonly Answer[] {
+  const { party } = to;
+  if (party.species.id === from.party.species.id) return [];
+  const eats = from["predation.eats"].map(({ prey }) => prey);
+  const young =
+    party.species.taxonomy.kind === "fish" ? (["fry", "fish"] as const) : (["shrimplet", "shrimp"] as const);
+  const eaten = young.some((prey) => eats.includes(prey));
+  if (!eaten || !raisesYoung(to)) return [];
+  const condition = { on: "tank.cover", within: { min: thresholds.coverForYoung } } as const;
+  return [{ weight: "restricting", condition, watchFor: "eggs or young" }];
+}
+
+/** Whether young are about without a keeper's help: stocked young, live-born young, or shrimps that hatch complete. */
+function raisesYoung({ party, "reproduction.mode": mode }: Prey): boolean {
+  if (party.stage === "fry" || party.stage === "egg") return true;
+  if (party.stage === "juvenile" || party.sex === "male" || party.count === 1) return false;
+  const { kind } = party.species.taxonomy;
+  const bearers = mode === undefined || mode === "livebearer" || mode === "broods-young";
+  return bearers && (kind === "fish" || kind === "shrimp");
+}
+
+const cm = (value: number) => ({ value, unit: "cm" });

@@ -1,0 +1,10 @@
+import { defineRule } from "../../rule";
+
+/** Given with every plan. */
+export const cautionElectricity = defineRule({
+  id: "caution-electricity",
+  question: "Do electrical devices stand in or above the water?",
+  way: "once",
+  mayYield: ["advisory"],
+  judge: () => [{ weight: "advisory" }],
+});

@@ -1,0 +1,10 @@
+import { defineRule } from "../../rule";
+
+/** Given with every plan. */
+export const cautionRelease = defineRule({
+  id: "caution-release",
+  question: "What becomes of animals, plants and water that can no longer be kept?",
+  way: "once",
+  mayYield: ["advisory"],
+  judge: () => [{ weight: "advisory" }],
+});

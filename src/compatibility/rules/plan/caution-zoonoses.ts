@@ -1,0 +1,10 @@
+import { defineRule } from "../../rule";
+
+/** Given with every plan. */
+export const cautionZoonoses = defineRule({
+  id: "caution-zoonoses",
+  question: "Can the animals or their water make a person ill?",
+  way: "once",
+  mayYield: ["advisory"],
+  judge: () => [{ weight: "advisory" }],
+});

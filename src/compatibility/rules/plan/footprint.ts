@@ -1,0 +1,30 @@
+import type { Judged } from "../../finding";
+import { defineRule } from "../../rule";
+import { roomLength } from "../shared/total-length";
+
+/** An animal longer than the tank is wide cannot turn; without a figure for each more, each adds its share. */
+export const footprint = defineRule({
+  id: "footprint",
+  question: "Is the floor large enough for the group, and wide enough to turn?",
+  way: "each-group",
+  needs: { from: ["space.footprint", "size.adultLength"] },
+  uses: { from: ["space.furtherFootprint"] },
+  mayYield: ["blocking", "restricting"],
+  judge: ({ from, plan }): readonly Judged<"blocking" | "restricting">[] => {
+    const { least, for: stated } = from["space.footprint"];
+    const share = least / stated;
+    const each = Math.min(from["space.furtherFootprint"] ?? share, share);
+    const needed = least + each * Math.max((from.party.count ?? 1) - stated, 0);
+    const measures = {
+      needed: { value: needed, unit: "cm2" },
+      planned: { value: plan.geometry.footprint, unit: "cm2" },
+    };
+    const { width } = plan.geometry;
+    const length = roomLength(from.party, from["size.adultLength"]) ?? 0;
+    const turning = { length: { value: length, unit: "cm" }, width: { value: width, unit: "cm" } };
+    return [
+      ...(length > width ? [{ weight: "blocking", measures: turning } as const] : []),
+      { weight: "restricting", measures, condition: { on: "tank.footprint", within: { min: needed } } },
+    ];
+  },
+});

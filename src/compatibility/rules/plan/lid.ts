@@ -1,0 +1,17 @@
+import { defineRule } from "../../rule";
+
+export const lid = defineRule({
+  id: "lid",
+  question: "Does it leave the water where the tank is open?",
+  way: "each-group",
+  needs: { from: ["space.jumps"] },
+  mayYield: ["restricting", "advisory"],
+  judge: ({ from, plan }) => {
+    const jumps = from["space.jumps"];
+    const condition = { on: "tank.lid", is: true } as const;
+    if (jumps === "readily") return [{ weight: "restricting", watchFor: "missing animals", condition }];
+    return jumps === "startled" && !plan.tank.lid
+      ? [{ weight: "advisory", watchFor: "missing animals" }]
+      : [];
+  },
+});

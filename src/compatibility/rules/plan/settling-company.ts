@@ -1,0 +1,15 @@
+import { defineRule } from "../../rule";
+
+export const settlingCompany = defineRule({
+  id: "settling-company",
+  question: "Does calm company in the open water bring it out of hiding?",
+  way: "each-group",
+  needs: { from: ["social.settledBy"] },
+  mayYield: ["restricting"],
+  judge: ({ from }) => {
+    if (!from["social.settledBy"]) return [];
+    return [
+      { weight: "restricting", watchFor: "hiding", condition: { on: "group.company", of: "from", is: true } },
+    ];
+  },
+});

@@ -1,0 +1,26 @@
+import { defineRule } from "../../rule";
+
+export const sexRatio = defineRule({
+  id: "sex-ratio",
+  question: "Are there enough females that no male wears one out?",
+  way: "each-group",
+  needs: { from: ["social.femalesPerMale"] },
+  mayYield: ["restricting"],
+  judge: ({ from }) => {
+    const { count = 1, males, females } = from.party;
+    if (count === 1 || males === 0 || females === 0) return [];
+    const min = from["social.femalesPerMale"];
+    const measures = {
+      needed: { value: min },
+      ...(males && females && { planned: { value: females / males } }),
+    };
+    return [
+      {
+        weight: "restricting",
+        measures,
+        watchFor: "chasing",
+        condition: { on: "group.femalesPerMale", of: "from", within: { min } },
+      },
+    ];
+  },
+});

@@ -1,0 +1,12 @@
+import { defineRule } from "../../rule";
+import { judgePlannedWater } from "../shared/planned-water";
+
+export const waterSalinity = defineRule({
+  id: "water-salinity",
+  question: "Is the water as salt or fresh as the group is kept?",
+  way: "each-group",
+  needs: { from: ["water.salinity"] },
+  mayYield: ["blocking", "restricting"],
+  judge: ({ from, plan }) =>
+    judgePlannedWater(from["water.salinity"], plan.water.salinity, "water.salinity", "g/kg", () => false),
+});

@@ -1,0 +1,45 @@
+import type { Sex, Stage, Value } from "../../../species";
+import * as classes from "../../../species/classes";
+import type { AssessedParty } from "../../party";
+
+/** One thing an animal does to others. */
+export type Act = Value<"temperament.acts">[number];
+
+/** Whether an act of one party can fall on the other: doer, target, stage and occasion are there. */
+export function canHappen(act: Act, from: AssessedParty, to: AssessedParty): boolean {
+  return oldEnough(act, from) && doersMeetTargets(act, from, to) && occasionArises(act, from);
+}
+
+/** Whether the party may have animals of the sex. */
+export function mayHave(party: AssessedParty, sex: Sex): boolean {
+  const counted = sex === "male" ? party.males : party.females;
+  if (counted !== undefined) return counted > 0;
+  return party.sex === undefined || party.sex === sex;
+}
+
+/** Whether the party may have animals of both sexes. */
+export function mayPair(party: AssessedParty): boolean {
+  return party.count !== 1 && mayHave(party, "male") && mayHave(party, "female");
+}
+
+function doersMeetTargets({ doer, target }: Act, from: AssessedParty, to: AssessedParty): boolean {
+  if (target !== "own-sex") return doer === undefined || mayHave(from, doer);
+  const rivals: readonly Sex[] = doer ? [doer] : ["male", "female"];
+  return rivals.some((sex) => (from === to ? mayHaveTwo(from, sex) : mayHave(from, sex) && mayHave(to, sex)));
+}
+
+function mayHaveTwo(party: AssessedParty, sex: Sex): boolean {
+  const counted = sex === "male" ? party.males : party.females;
+  return counted === undefined ? mayHave(party, sex) : counted > 1;
+}
+
+const stages = /* @__PURE__ */ Object.keys(classes.stage) as readonly Stage[];
+
+function oldEnough({ from: since = "egg" }: Act, { stage = "adult" }: AssessedParty): boolean {
+  return stages.indexOf(stage) >= stages.indexOf(since);
+}
+
+function occasionArises({ when }: Act, from: AssessedParty): boolean {
+  if (when !== "breeding" && when !== "guarding-brood") return true;
+  return (from.stage === undefined || from.stage === "adult") && mayPair(from);
+}

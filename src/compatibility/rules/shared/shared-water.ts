@@ -1,0 +1,47 @@
+import { gap, overlap, type PartialRange, width } from "../../../ranges";
+import type { Figures } from "../../../species";
+import type { Judged } from "../../finding";
+import type { FactName } from "../../plan-facts";
+
+type Span = Figures<PartialRange>;
+
+/** How far apart two kept spans may lie. */
+interface Distances {
+  /** A shared span at least this wide has room to spare. */
+  readonly shared: number;
+  /** Whether a gap this wide may be bridged by a compromise. */
+  readonly bridged: (gap: number) => boolean;
+}
+
+/**
+ * Two kept spans of a water figure: room to spare is favourable, a narrow share or a gap that may be bridged restricts
+ * to that share or gap, a wider gap blocks. An optimum standing in for a kept span restricts at most, but water past
+ * the other's limit always blocks.
+ */
+export function judgeSharedWater(
+  a: Span,
+  b: Span,
+  on: FactName,
+  unit: string,
+  { shared: roomy, bridged }: Distances,
+): readonly Judged<"blocking" | "restricting" | "favourable">[] {
+  const measures = { from: { ...a.kept, unit }, to: { ...b.kept, unit } };
+  const shared = overlap(a.kept, b.kept);
+  if (shared) {
+    const found = { measures: { ...measures, shared: { ...shared, unit } } };
+    if ((width(shared) ?? Number.POSITIVE_INFINITY) >= roomy) return [{ weight: "favourable", ...found }];
+    return [{ weight: "restricting", condition: { on, within: shared }, ...found }];
+  }
+  const between = gap(a.kept, b.kept);
+  if (!between) return [];
+  const found = { measures: { ...measures, gap: { ...between, unit } } };
+  const pastLimit = excludes(a.limit, b.kept) || excludes(b.limit, a.kept);
+  const standIn = a.standIn ?? b.standIn ?? false;
+  if (pastLimit || !(standIn || bridged(between.max - between.min)))
+    return [{ weight: "blocking", ...found }];
+  return [{ weight: "restricting", condition: { on, within: between }, ...found }];
+}
+
+function excludes(limit: PartialRange | undefined, kept: PartialRange): boolean {
+  return limit !== undefined && overlap(limit, kept) === undefined;
+}

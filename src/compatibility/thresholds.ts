@@ -1,0 +1,115 @@
+import { finite, InvalidInputError } from "../errors";
+
+/** A number a rule decides by. */
+export interface Threshold {
+  readonly value: number;
+  readonly unit: string;
+  /** What it decides. */
+  readonly about: string;
+  /** Where it is from. */
+  readonly source: string;
+}
+
+const commonPractice = "common practice, no source";
+
+/** Every number that rules decide by. Callers replace any of them with the `thresholds` option. */
+export const thresholds = {
+  sharedTemperature: {
+    value: 2,
+    unit: "K",
+    about: "The least width of a shared temperature range that counts as room to spare.",
+    source: `${commonPractice}: the daily swing of a heater and a room`,
+  },
+  bridgedTemperature: {
+    value: 2,
+    unit: "K",
+    about: "The greatest gap between two temperature ranges that a compromise may bridge.",
+    source: `${commonPractice}: handbook figures are rounded to whole degrees`,
+  },
+  sharedPH: {
+    value: 0.5,
+    unit: "",
+    about: "The least width of a shared pH range that counts as room to spare.",
+    source: `${commonPractice}: the reading error of a drop test`,
+  },
+  bridgedPH: {
+    value: 1,
+    unit: "",
+    about: "A gap between two pH ranges below this may be bridged.",
+    source: `${commonPractice}: one pH is a tenfold change of acidity`,
+  },
+  sharedHardness: {
+    value: 2,
+    unit: "dH",
+    about: "The least width of a shared hardness range that counts as room to spare.",
+    source: `${commonPractice}: a drop test counts whole degrees`,
+  },
+  likelyPrey: {
+    value: 0.2,
+    unit: "1",
+    about: "Prey up to this share of the hunter's total length is likely eaten.",
+    source:
+      "Gaeta et al. 2018, PLoS ONE 13:e0194092: medians of seven freshwater fish-eaters lie from 0.10 to 0.20",
+  },
+  possiblePrey: {
+    value: 0.46,
+    unit: "1",
+    about: "Prey up to this share of the hunter's total length may be eaten.",
+    source:
+      "Gaeta et al. 2018, PLoS ONE 13:e0194092: the greatest 99th percentile of seven freshwater fish-eaters",
+  },
+  preyDepth: {
+    value: 0.27,
+    unit: "1",
+    about: "Prey deeper than this share of the hunter's standard length does not go down.",
+    source: "Mihalitsis & Bellwood 2017, PLoS ONE 12:e0184679: the greater of two predators measured",
+  },
+  coverForYoung: {
+    value: 0.3,
+    unit: "1",
+    about: "The share of dense cover in which some of the young survive.",
+    source: `${commonPractice}; that cover lowers the number eaten is shown for guppies and a pike cichlid`,
+  },
+  coverAgainstChase: {
+    value: 0.3,
+    unit: "1",
+    about: "The share of cover in which a chased animal gets out of sight.",
+    source: `${commonPractice}; no source gives a share`,
+  },
+  shoal: {
+    value: 6,
+    unit: "",
+    about: "The least shoal where no number is stated.",
+    source: `${commonPractice}; German species notes print 5 or more, Saxby et al. 2010 found ten better than two`,
+  },
+  floorLoad: {
+    value: 1.5,
+    unit: "kN/m2",
+    about: "The load of a filled tank on its footprint from which the caution on floors is given.",
+    source: "NHBC Standards 2022, 6.4.8: imposed load behind the span tables for domestic floor joists",
+  },
+} as const satisfies Record<string, Threshold>;
+
+/** The name of a threshold. */
+export type ThresholdName = keyof typeof thresholds;
+
+/** The numbers that rules decide by, by name. */
+export type ThresholdValues = Readonly<Record<ThresholdName, number>>;
+
+const defaults = /* @__PURE__ */ Object.fromEntries(
+  /* @__PURE__ */ Object.entries(thresholds).map(([name, { value }]) => [name, value]),
+) as ThresholdValues;
+
+/**
+ * The numbers to decide by: those of the table, with the changed ones in their place.
+ *
+ * @throws InvalidInputError for a name the table does not have, or a value that is no finite number.
+ */
+export function thresholdValues(changed: Partial<ThresholdValues> = {}): ThresholdValues {
+  for (const [name, value] of Object.entries(changed)) {
+    const names = Object.keys(thresholds);
+    if (!names.includes(name)) throw new InvalidInputError("thresholds", `one of ${names.join(", ")}`, name);
+    finite(value, `thresholds.${name}`);
+  }
+  return { ...defaults, ...changed };
+}
