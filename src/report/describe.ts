@@ -1,0 +1,180 @@
+import type { Condition, Finding, OpenQuestion, Quantity, Verdict, VerdictParty } from "../compatibility";
+import { InvalidInputError } from "../errors";
+import { type Block, markdown, plainText } from "./layout";
+import { english } from "./messages/english";
+import type { Messages, Told } from "./messages/messages";
+import { type Quantities, quantities, type UnitSystem } from "./units";
+
+/** How a verdict is written. */
+export interface DescribeOptions {
+  /** Plain text in lines of at most 80 columns, or Markdown. Default `text`. */
+  readonly format?: "text" | "markdown" | undefined;
+  /** Default `metric`. */
+  readonly units?: UnitSystem | undefined;
+  /** The words of another language, in place of English. */
+  readonly messages?: Messages | undefined;
+}
+
+/**
+ * A verdict in words: the answer, its reasons with their figures and conditions, what is not certain, what is already
+ * met, and the cautions. Text from records is escaped in Markdown.
+ *
+ * @throws InvalidInputError for an unknown format or unit system.
+ *
+ * @example
+ * ```ts
+ * import { assessPair } from "vivary/compatibility";
+ * import { bettaSplendens } from "vivary/catalog";
+ * import { describe } from "vivary/report";
+ *
+ * const male = { species: bettaSplendens, sex: "male" } as const;
+ * describe(assessPair(male, male)).split(":")[0]; // => "Unsuitable"
+ * ```
+ */
+export function describe(verdict: Verdict, options: DescribeOptions = {}): string {
+  const { format = "text", units = "metric", messages = english } = options;
+  const formats = { text: plainText, markdown };
+  if (!Object.hasOwn(formats, format)) throw new InvalidInputError("format", "text or markdown", format);
+  if (!["metric", "us", "imperial"].includes(units)) {
+    throw new InvalidInputError("units", "metric, us or imperial", units);
+  }
+  return formats[format](blocksOf(new Teller(verdict, messages, quantities(units))));
+}
+
+/** Puts the parts of one verdict into sentences. */
+class Teller {
+  constructor(
+    readonly verdict: Verdict,
+    readonly messages: Messages,
+    private readonly quantities: Quantities,
+  ) {}
+
+  party(index: number | undefined): string {
+    const party = index === undefined ? undefined : this.verdict.parties[index];
+    return party ? nameOf(party) : "";
+  }
+
+  finding(finding: Finding): string {
+    const { rules, otherRule } = this.messages;
+    const { measures = {} } = finding;
+    const measure = (name: string): Quantity | undefined =>
+      Object.hasOwn(measures, name) ? measures[name] : undefined;
+    const told: Told = {
+      weight: finding.weight,
+      from: this.party(finding.from),
+      to: this.party(finding.to),
+      measure: (name) => this.measure(measure(name)),
+      value: (name) => {
+        const found = measure(name);
+        return found && "value" in found ? found.value : undefined;
+      },
+    };
+    const say = Object.hasOwn(rules, finding.rule) ? rules[finding.rule as keyof typeof rules] : undefined;
+    return capitalised(say ? say(told) : otherRule(finding.rule, told));
+  }
+
+  condition(condition: Condition, measures: Finding["measures"] = {}): string {
+    const unit = unitOf(condition, measures);
+    const wanted =
+      "within" in condition
+        ? this.measure({ ...condition.within, ...(unit && { unit }) })
+        : [condition.is].flat().join(", ");
+    const most = "within" in condition ? condition.within.max : undefined;
+    return this.messages.worksIf(
+      this.messages.conditions[condition.on]({ of: this.party(condition.of), wanted, most }),
+    );
+  }
+
+  open(question: OpenQuestion): string {
+    const { missing, disputed, notGiven, outsideDomain, traits, couldBe } = this.messages;
+    const of = this.party(question.of);
+    const trait = question.trait ? (traits[question.trait] ?? question.trait) : "";
+    const sentence = {
+      missing: () => missing(trait, of),
+      disputed: () => disputed(trait, of),
+      "not-given": () => [of, question.input && notGiven(question.input)].filter(Boolean).join(": "),
+      "outside-domain": () => outsideDomain(of),
+    }[question.reason]();
+    return capitalised(`${sentence}; ${couldBe[question.couldBe]}.`);
+  }
+
+  private measure(measure: Quantity | undefined): string {
+    return measure ? this.quantities.text(measure) : "";
+  }
+}
+
+/** The unit of a condition's range: that of the fact it is about. */
+function unitOf({ on }: Condition, measures: Readonly<Record<string, Quantity>>): string | undefined {
+  const units: Readonly<Record<string, string>> = {
+    "tank.longestRun": "cm",
+    "tank.footprint": "cm2",
+    "tank.cover": "1",
+    "water.temperature": "degC",
+    "water.hottest": "degC",
+    "water.coolest": "degC",
+    "water.generalHardness": "dH",
+    "water.salinity": "g/kg",
+    "group.length": "cm",
+  };
+  return units[on] ?? measures[on]?.unit;
+}
+
+function blocksOf(teller: Teller): readonly Block[] {
+  const { verdict, messages } = teller;
+  const { titles } = messages;
+  const isCaution = ({ rule }: Finding) => rule.startsWith("caution-");
+  const ofWeight = (weight: Finding["weight"]) =>
+    verdict.findings.filter((finding) => finding.weight === weight && !isCaution(finding));
+  const reason = (finding: Finding) => `${teller.finding(finding)}${basisText(finding, messages)}`;
+  return [
+    { lead: headline(teller) },
+    { title: titles.parties, items: verdict.parties.map((party) => [partyText(party, messages)]) },
+    { title: titles.blocking, items: ofWeight("blocking").map((finding) => [reason(finding)]) },
+    {
+      title: titles.restricting,
+      items: ofWeight("restricting").map((finding) =>
+        finding.weight === "restricting"
+          ? [reason(finding), teller.condition(finding.condition, finding.measures)]
+          : [],
+      ),
+    },
+    { title: titles.advisory, items: ofWeight("advisory").map((finding) => [reason(finding)]) },
+    {
+      title: titles.open,
+      items: distinct(verdict.open.map((question) => teller.open(question))).map((line) => [line]),
+    },
+    { title: titles.met, items: verdict.met.length > 0 ? [[messages.metSummary(verdict.met.length)]] : [] },
+    {
+      title: titles.cautions,
+      items: verdict.findings.filter(isCaution).map((finding) => [teller.finding(finding)]),
+    },
+    { lead: [messages.closing] },
+  ];
+}
+
+function headline({ verdict, messages }: Teller): readonly string[] {
+  const { outcome, bounds } = verdict;
+  const certain = bounds.atBest === bounds.atWorst && bounds.atBest === outcome;
+  return [messages.outcome[outcome], ...(certain ? [] : [messages.bounds(bounds.atBest, bounds.atWorst)])];
+}
+
+function basisText({ basis }: Finding, messages: Messages): string {
+  return basis && basis !== "published" ? ` (${messages.basis[basis]})` : "";
+}
+
+function nameOf({ names, name }: VerdictParty): string {
+  return names.en?.[0] ?? name;
+}
+
+function partyText(party: VerdictParty, messages: Messages): string {
+  const { count, males, females, stage, sex, name } = party;
+  const sexes = males !== undefined && females !== undefined && messages.sexes(males, females);
+  const detail = [sexes || sex, stage].filter(Boolean).join(", ");
+  return [count && `${count} ×`, nameOf(party), `(${name})`, detail && `– ${detail}`]
+    .filter(Boolean)
+    .join(" ");
+}
+
+const capitalised = (text: string) => text.charAt(0).toUpperCase() + text.slice(1);
+
+const distinct = (lines: readonly string[]) => [...new Set(lines)];

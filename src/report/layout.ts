@@ -1,0 +1,54 @@
+/** A part of a report: lines that lead, or a titled list whose items have a first line and further ones. */
+export type Block =
+  | { readonly lead: readonly string[] }
+  | { readonly title: string; readonly items: readonly (readonly string[])[] };
+
+const columns = 80;
+
+/** Plain text in lines of at most 80 columns. Lists without items are left out. */
+export function plainText(blocks: readonly Block[]): string {
+  const parts = blocks.map((block) => {
+    if ("lead" in block) return block.lead.map((line) => wrapped(line, "", "")).join("\n");
+    const items = block.items.map(([first = "", ...further]) =>
+      [wrapped(first, "- ", "  "), ...further.map((line) => wrapped(line, "  ", "  "))].join("\n"),
+    );
+    return items.length > 0 ? [block.title, ...items].join("\n") : "";
+  });
+  return parts.filter(Boolean).join("\n\n");
+}
+
+/** Markdown, with whatever has a meaning there escaped. Lists without items are left out. */
+export function markdown(blocks: readonly Block[]): string {
+  const parts = blocks.map((block) => {
+    if ("lead" in block) return block.lead.map(escaped).join("  \n");
+    const items = block.items.map((lines) => `- ${lines.map(escaped).join("  \n  ")}`);
+    return items.length > 0 ? `## ${escaped(block.title)}\n\n${items.join("\n")}` : "";
+  });
+  return `${parts.filter(Boolean).join("\n\n")}\n`;
+}
+
+/** Text that Markdown shows as it is. */
+export function escaped(text: string): string {
+  return oneLine(text).replaceAll(/[\\`*_{}[\]<>()#+!|&~]/g, "\\$&");
+}
+
+function wrapped(text: string, first: string, further: string): string {
+  const lines: string[] = [];
+  let line = first;
+  for (const word of oneLine(text).split(" ")) {
+    const empty = line === first || line === further;
+    if (!empty && line.length + 1 + word.length > columns) {
+      lines.push(line);
+      line = further + word;
+    } else line += empty ? word : ` ${word}`;
+  }
+  return [...lines, line].join("\n");
+}
+
+/** Text without line breaks or control characters. */
+function oneLine(text: string): string {
+  return text
+    .replaceAll(/\p{C}+/gu, " ")
+    .replaceAll(/\s+/g, " ")
+    .trim();
+}

@@ -1,0 +1,195 @@
+import { traitTable } from "../../species";
+import type { Messages, Told, ToldCondition } from "./messages";
+
+const sharedWater = (figure: string) => (told: Told) => {
+  const each = `${told.from} is kept at ${told.measure("from")}, ${told.to} at ${told.measure("to")}`;
+  if (told.weight === "favourable") return `Both are kept at a ${figure} of ${told.measure("shared")}.`;
+  if (told.measure("shared")) return `${each}: only a ${figure} of ${told.measure("shared")} suits both.`;
+  if (told.weight === "restricting") return `${each}: the ranges do not meet, but the gap is narrow.`;
+  return `${each}: no ${figure} suits both.`;
+};
+
+const plannedWater = (figure: string) => (told: Told) => {
+  const limit = told.measure("limit");
+  const kept = `${told.from} is kept at a ${figure} of ${told.measure("kept")}; planned is ${told.measure("planned")}.`;
+  return limit ? `${kept} Past its limit (${limit}) it suffers or dies.` : kept;
+};
+
+const deeds: Readonly<Record<string, string>> = {
+  chases: "chases",
+  bites: "bites",
+  kills: "kills",
+  "rasps-mucus": "rasps the slime coat of",
+  "robs-food": "takes food from",
+};
+
+const occasions: Readonly<Record<string, string>> = {
+  always: "",
+  breeding: " while it breeds",
+  "guarding-brood": " while it guards eggs or young",
+  feeding: " at food",
+  crowded: " when the other cannot get out of sight",
+};
+
+const act = (whom: (told: Told) => string) => (told: Told) => {
+  const deed = deeds[String(told.value("act"))] ?? "harms";
+  return `${told.from} ${deed} ${whom(told)}${occasions[String(told.value("when"))] ?? ""}.`;
+};
+
+const upTo = (told: ToldCondition, one: string, none: string) =>
+  told.most === 0 ? none : `${one} ${told.wanted.replace("at most", "no more than")}`;
+
+/** The report in English. */
+export const english: Messages = {
+  outcome: {
+    suitable: "Suitable: nothing speaks against it.",
+    conditional: "Conditional: it works if the conditions below are met.",
+    unsuitable: "Unsuitable: do not keep this together.",
+    undetermined: "Undetermined: something essential is not known.",
+  },
+  bounds: (atBest, atWorst) => `With what is not certain, the answer lies between ${atBest} and ${atWorst}.`,
+  titles: {
+    parties: "Animals",
+    blocking: "Why not",
+    restricting: "Conditions",
+    advisory: "Worth knowing",
+    favourable: "In favour",
+    met: "Already met",
+    open: "Not certain",
+    cautions: "Take care",
+  },
+  rules: {
+    temperature: sharedWater("temperature"),
+    ph: sharedWater("pH"),
+    "general-hardness": sharedWater("general hardness"),
+    salinity: sharedWater("salinity"),
+    flow: ({ weight, from, to }) =>
+      weight === "favourable"
+        ? `One current suits ${from} and ${to}.`
+        : `${from} and ${to} need different currents, each a place of its own.`,
+    predation: (told) => predation(told),
+    "acts-own-kind": act(() => "its own kind"),
+    "acts-look-alike": act(({ to }) => `${to}, which looks like its own kind`),
+    "acts-others": act(({ to }) => to),
+    "fin-nipping": ({ from, to }) => `${from} bites pieces out of the fins of ${to}.`,
+    interbreeding: ({ from, to }) => `Males of ${from} and females of ${to} have hybrid young.`,
+    "water-temperature": plannedWater("temperature"),
+    "water-ph": plannedWater("pH"),
+    "water-hardness": plannedWater("general hardness"),
+    "water-salinity": plannedWater("salinity"),
+    "longest-run": ({ from, measure }) =>
+      `${from} needs a tank ${measure("needed")} long; this one measures ${measure("planned")}.`,
+    footprint: ({ from, measure, weight }) =>
+      weight === "blocking"
+        ? `${from} grows to ${measure("length")} and cannot turn in a tank ${measure("width")} wide.`
+        : `This group of ${from} needs a floor of ${measure("needed")}; this one has ${measure("planned")}.`,
+    "group-size": ({ from, measure }) =>
+      `${from} is kept in a group of ${measure("needed")}; planned: ${measure("planned")}.`,
+    "sex-ratio": ({ from, measure }) => `${from} needs ${measure("needed")} females to each male.`,
+    cover: ({ from, measure }) => `${from} needs cover over ${measure("needed")} of the plan area.`,
+    plants: ({ from }) => `${from} does well only among plants that have grown in.`,
+    "settling-company": ({ from }) => `${from} is shy and comes out beside calm fish in the open water.`,
+    lid: ({ from, weight }) =>
+      weight === "restricting"
+        ? `${from} leaves the water of an open tank.`
+        : `${from} may jump when it is frightened.`,
+    "flow-places": ({ from, measure }) =>
+      `${from} needs a place with ${currentText(measure("calmest"), measure("strongest"))} current.`,
+    "caution-floor": ({ measure }) =>
+      `Filled, tank and water weigh ${measure("mass")}, gravel and stand not counted, and load their footprint with ${measure("load")}. Whether a floor carries that is for a structural engineer to say.`,
+    "caution-electricity": () =>
+      "Water and electricity: use a residual-current device, let cables hang in a loop below the socket, pull the plugs before a hand goes in. Follow the local wiring rules; have work done by a licensed electrician.",
+    "caution-hazards": ({ from, value }) =>
+      hazards[String(value("hazard"))]?.(from) ?? `${from} can hurt a person.`,
+    "caution-zoonoses": () =>
+      "Fish and their water can carry germs that infect people. Wash hands, keep cuts out of the water, and ask a doctor if a wound does not heal.",
+    "caution-law": ({ from, value }) =>
+      `${from}, ${value("jurisdiction")}: ${value("effect")} (${value("instrument")}; ${value("date")}.) The text in force decides.`,
+    "caution-release": () =>
+      "Never release animals, plants or tank water outdoors. Rehome them, or ask a vet about humane killing.",
+  },
+  otherRule: (id, { from, to }) => [id, [from, to].filter(Boolean).join(" and ")].filter(Boolean).join(": "),
+  conditions: {
+    "tank.longestRun": ({ wanted }) => `the tank is ${wanted} long`,
+    "tank.footprint": ({ wanted }) => `the floor has ${wanted}`,
+    "tank.lid": () => "the tank is covered without a gap",
+    "tank.cover": ({ wanted }) => `${wanted} of the plan area is cover`,
+    "tank.plants": () => "the plants have grown in",
+    "tank.flow.calmest": ({ wanted }) => `some place has no more current than this: ${wanted}`,
+    "tank.flow.strongest": ({ wanted }) => `some place has one of these currents: ${wanted}`,
+    "water.temperature": ({ wanted }) => `the water is kept at ${wanted}`,
+    "water.hottest": ({ wanted }) => `the water on the hottest day is ${wanted}`,
+    "water.coolest": ({ wanted }) => `the water in the coolest season is ${wanted}`,
+    "water.pH": ({ wanted }) => `the pH is ${wanted}`,
+    "water.generalHardness": ({ wanted }) => `the general hardness is ${wanted}`,
+    "water.salinity": ({ wanted }) => `the salinity is ${wanted}`,
+    "group.count": (told) => `the number of ${told.of} is ${told.wanted}`,
+    "group.males": (told) => upTo(told, `the number of male ${told.of} is`, `no male ${told.of} is kept`),
+    "group.females": (told) =>
+      upTo(told, `the number of female ${told.of} is`, `no female ${told.of} is kept`),
+    "group.pairs": ({ of }) => `all ${of} are of one sex, so that none breeds`,
+    "group.femalesPerMale": ({ of, wanted }) => `each male ${of} has ${wanted} females`,
+    "group.length": ({ of, wanted }) => `every ${of} measures ${wanted}`,
+    "group.longFins": ({ of }) => `a short-finned form takes the place of this ${of}`,
+    "group.company": ({ of }) => `calm fish that neither eat ${of} nor are eaten swim in the open water`,
+  },
+  worksIf: (condition) => `Works if ${condition}.`,
+  basis: {
+    published: "published",
+    curated: "weighed from several sources",
+    memory: "recalled, source not read",
+    "common-practice": "common practice",
+  },
+  traits: Object.fromEntries(Object.entries(traitTable).map(([path, { label }]) => [path, label])),
+  missing: (trait, of) => `${of}: ${trait} is not known`,
+  disputed: (trait, of) => `${of}: sources differ on ${trait}`,
+  notGiven: (input) => `the plan does not say: ${inputs[input] ?? input}`,
+  outsideDomain: (of) => `${of || "the tank"}: outside the range in which the equation holds`,
+  couldBe: {
+    blocking: "could rule it out",
+    restricting: "could set a condition",
+    advisory: "worth knowing",
+    favourable: "in favour",
+  },
+  metSummary: (count) => `${count} further ${count === 1 ? "requirement is" : "requirements are"} met.`,
+  sexes: (males, females) => `${males} male, ${females} female`,
+  juveniles: "juvenile",
+  closing: "Advice about typical animals; individuals vary. Watch them, and have a second tank ready.",
+};
+
+const inputs: Readonly<Record<string, string>> = {
+  "tank.lid": "whether the tank is covered",
+  "tank.cover": "the share of cover",
+  "tank.plants": "how the tank is planted",
+  "tank.flow.calmest": "the calmest current",
+  "tank.flow.strongest": "the strongest current",
+  "group.males": "how many are male",
+  "group.females": "how many are female",
+  "group.pairs": "how many are male and female",
+  "group.femalesPerMale": "how many are male and female",
+  "group.length": "how long the animals are",
+  "group.longFins": "whether the form has long fins",
+  "group.company": "whether its company is calm",
+};
+
+const hazards: Readonly<Record<string, (who: string) => string>> = {
+  venom: (who) =>
+    `${who} is venomous. After a sting seek medical care at once; handle it only with training and never by hand.`,
+  spines: (who) =>
+    `${who} has spines that wound: no bare hand, no fine net. A wound that swells or does not heal is for a doctor.`,
+  bite: (who) => `${who} can bite: keep hands out of its reach.`,
+  shock: (who) => `${who} gives electric shocks that a person feels.`,
+};
+
+function predation({ from, to, weight, measure }: Told): string {
+  if (measure("greatestPrey"))
+    return `${from} eats animals up to ${measure("greatestPrey")}; ${to} measures ${measure("prey")}.`;
+  if (!measure("share"))
+    return weight === "blocking" ? `${from} eats ${to}.` : `${from} eats the young of ${to}.`;
+  const likely = weight === "blocking" ? "will very likely be" : "may be";
+  return `${to}, ${measure("prey")} long, ${likely} eaten by ${from}, which grows to ${measure("hunter")}.`;
+}
+
+function currentText(calmest: string, strongest: string): string {
+  return calmest === strongest ? calmest : `${calmest} to ${strongest}`;
+}
