@@ -11,7 +11,8 @@ const { traitPaths, traitTable } = await importSource("species/traits.ts");
 
 const species = await readFolder("species");
 const sources = await readFolder("sources");
-const ids = species.map(({ json }) => json.id);
+const wellFormed = species.filter(({ json }) => safeParseSpecies(json).success);
+const ids = wellFormed.map(({ json }) => json.id);
 
 /** Each check takes the collection and answers one line a problem. */
 const checks = {
@@ -21,12 +22,12 @@ const checks = {
       return parsed.success ? [] : parsed.problems.map((problem) => `${path}: ${describeProblem(problem)}`);
     }),
   "A file is named after its id": () => [
-    ...misnamed(species, (json) => json.id),
-    ...misnamed(sources, (json) => json.id),
+    ...misnamed(species, (json) => json?.id),
+    ...misnamed(sources, (json) => json?.id),
   ],
   "A cited source has a file, and a file is cited": () => {
     const cited = new Set(
-      species.flatMap(({ json }) => Object.values(json.sources ?? {}).map(({ cite }) => cite)),
+      species.flatMap(({ json }) => Object.values(json?.sources ?? {}).map((source) => source?.cite)),
     );
     const known = new Set(sources.map(({ name }) => name));
     return [
@@ -39,14 +40,13 @@ const checks = {
     ];
   },
   "A species it interbreeds with says so too, if it has a record": () =>
-    species.flatMap(({ path, json }) =>
+    wellFormed.flatMap(({ path, json }) =>
       partnersOf(json)
         .filter((id) => ids.includes(id) && !partnersOf(recordOf(id)).includes(json.id))
         .map((id) => `${path}: interbreeds with ${id}, whose record does not name ${json.id}`),
     ),
   "Every essential trait is stated": () =>
-    species.flatMap(({ path, json }) => {
-      if (!safeParseSpecies(json).success) return [];
+    wellFormed.flatMap(({ path, json }) => {
       const profile = resolve(json);
       return traitPaths
         .filter((trait) => traitTable[trait].essential && !at(profile, trait))
@@ -61,7 +61,7 @@ function misnamed(files, idOf) {
 }
 
 const at = (object, path) => path.split(".").reduce((held, key) => held?.[key], object);
-const recordOf = (id) => species.find(({ json }) => json.id === id).json;
+const recordOf = (id) => wellFormed.find(({ json }) => json.id === id).json;
 const partnersOf = (record) =>
   (record.reproduction?.interbreedsWith ?? [])
     .map(({ value }) => value)
@@ -72,7 +72,7 @@ const problems = Object.entries(checks).flatMap(([name, check]) => check().map((
 const schemaFile = join(root, "data/species.schema.json");
 const schema = `${JSON.stringify(speciesJsonSchema, null, 2)}\n`;
 if (process.argv.includes("--write")) await writeFile(schemaFile, schema);
-else if ((await readFile(schemaFile, "utf8")) !== schema)
+else if ((await readFile(schemaFile, "utf8").catch(() => "")) !== schema)
   problems.push("data/species.schema.json is stale: npm run format");
 
 for (const problem of problems) console.error(problem);

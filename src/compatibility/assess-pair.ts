@@ -1,10 +1,11 @@
-import { judgePair, subjectOf, verdictOf } from "./engine";
+import { judgePair } from "./engine";
 import { assessedParty } from "./party";
 import type { Party } from "./plan";
 import { isPairRule, type Rule } from "./rule";
 import { pairRules } from "./rules";
+import { subjectOf } from "./subject";
 import { type ThresholdValues, thresholdValues } from "./thresholds";
-import type { Verdict } from "./verdict";
+import { type Verdict, verdictOf } from "./verdict";
 
 /** What a caller may change of an assessment. */
 export interface AssessOptions {

@@ -1,11 +1,12 @@
 import type { AssessOptions } from "./assess-pair";
 import { assessedPlan } from "./assessed-plan";
-import { judgePair, judgePlan, type Subject, subjectOf, verdictOf } from "./engine";
+import { judgePair, judgePlan } from "./engine";
 import type { Plan } from "./plan";
 import { isPairRule } from "./rule";
 import { pairRules, planRules } from "./rules";
+import { type Subject, subjectOf } from "./subject";
 import { thresholdValues } from "./thresholds";
-import type { Verdict } from "./verdict";
+import { type Verdict, verdictOf } from "./verdict";
 
 /**
  * Whether a tank, its water and its animals go together: every plan rule, every pair rule on each two groups, and

@@ -8,6 +8,8 @@ import type { Plan, PlannedTank, PlannedWater } from "./plan";
 export interface AssessedPlan {
   readonly tank: PlannedTank;
   readonly geometry: TankGeometry;
+  /** Run and floor by the sizes given, glass included: the sizes by which tanks are sold and space is advised. */
+  readonly nominal: Pick<TankGeometry, "longestRun" | "footprint">;
   /** As planned; salinity 0 if it is not given. */
   readonly water: PlannedWater & { readonly salinity: number };
   readonly parties: readonly AssessedParty[];
@@ -26,6 +28,7 @@ export function assessedPlan(plan: Plan): AssessedPlan {
   return {
     tank,
     geometry: tankGeometry(tank),
+    nominal: tankGeometry({ ...tank, measured: "inner" }),
     water: checkedWater(water),
     parties: groups.map((group, index) => partyOfGroup(group, `groups[${index}]`)),
   };

@@ -1,61 +1,36 @@
-import { version } from "../../package.json";
 import { OutsideDomainError } from "../errors";
-import { type Basis, type Fact, type TraitPath, traitPaths, traitTable } from "../species";
-import { splitPath } from "../species/traits";
+import { type TraitPath, traitTable } from "../species";
+import { weakest } from "../species/statements";
 import type { AssessedPlan } from "./assessed-plan";
 import type { Finding, Judged, Weight } from "./finding";
-import { type AssessedParty, verdictParty } from "./party";
 import { checkCondition } from "./plan-facts";
-import type { PairRule, PlanRule, Rule, Seen } from "./rule";
-import { standingValues } from "./standing-values";
+import type { PairRule, PlanRule, Rule } from "./rule";
+import { type Answers, answersOver, type Reading, type Side, type View } from "./scenarios";
+import type { Subject } from "./subject";
 import type { ThresholdValues } from "./thresholds";
-import type { OpenQuestion, Verdict } from "./verdict";
-
-type Facts = Readonly<Partial<Record<TraitPath, Fact<unknown>>>>;
-type View = Seen<TraitPath, TraitPath>;
-type Placed = Judged<Weight, number>;
-
-/** A party with its facts by path, looked up once. */
-export interface Subject {
-  readonly party: AssessedParty;
-  readonly index: number;
-  readonly facts: Facts;
-}
-
-/** One side of a rule: a party and the traits the rule reads of it. */
-interface Side {
-  readonly subject: Subject;
-  readonly needs: readonly TraitPath[];
-  readonly uses: readonly TraitPath[];
-}
+import type { OpenQuestion } from "./verdict";
 
 /** What one rule says of one party or pair. */
 export interface Judgement {
   readonly findings: readonly Finding[];
   readonly met: readonly Finding[];
   readonly open: readonly OpenQuestion[];
-  /** The least and greatest gravity over what is disputed, missing or not given. */
+  /** The least and the greatest gravity over what is disputed, missing or not given. */
   readonly least: number;
   readonly greatest: number;
   /** An essential trait is missing that could block or restrict. */
   readonly undetermined: boolean;
 }
 
-const gravity: Readonly<Record<Weight, number>> = { favourable: 0, advisory: 0, restricting: 1, blocking: 2 };
-const outcomes = ["suitable", "conditional", "unsuitable"] as const;
+/** How much a weight counts towards the outcome. */
+export const gravity: Readonly<Record<Weight, number>> = {
+  favourable: 0,
+  advisory: 0,
+  restricting: 1,
+  blocking: 2,
+};
 
-const keys = /* @__PURE__ */ traitPaths.map((path) => [path, ...splitPath(path)] as const);
-
-/** A party as the engine reads it. */
-export function subjectOf(party: AssessedParty, index: number): Subject {
-  const sections = party.species as unknown as Record<string, Record<string, Fact<unknown>> | undefined>;
-  const facts: Partial<Record<TraitPath, Fact<unknown>>> = {};
-  for (const [path, section, name] of keys) {
-    const fact = sections[section]?.[name];
-    if (fact) facts[path] = fact;
-  }
-  return { party, index, facts };
-}
+type Run = (views: readonly View[]) => readonly Judged[];
 
 /** Judges a pair of parties by one rule. */
 export function judgePair(
@@ -86,214 +61,154 @@ export function judgePlan(
   });
 }
 
-/** Runs a rule on the adopted values, and for the bounds on every combination of the standing ones. */
-function judge(
-  rule: Rule,
-  sides: readonly Side[],
-  run: (views: readonly View[]) => readonly Judged[],
-  plan: AssessedPlan | undefined,
-): Judgement {
-  const couldBe = gravest(rule.mayYield);
-  const missing = sides.flatMap(({ subject, needs }) => unknown(rule, subject, needs, couldBe));
-  if (missing.length > 0) {
-    const essential = missing.some(({ trait }) => trait && traitTable[trait].essential);
-    const open = gravity[couldBe] > 0 ? missing : [];
-    return {
-      findings: [],
-      met: [],
-      open,
-      least: 0,
-      greatest: gravity[couldBe],
-      undetermined: essential && open.length > 0,
-    };
-  }
+/** Of a rule that has nothing to say, whatever may come out. */
+const silent: Judgement = { findings: [], met: [], open: [], least: 0, greatest: 0, undetermined: false };
+
+function judge(rule: Rule, sides: readonly Side[], run: Run, plan: AssessedPlan | undefined): Judgement {
+  if (sides.some((side) => side.needs.some((trait) => !known(side, trait))))
+    return unjudged(rule, missing(rule, sides));
   try {
-    return judgeKnown(rule, sides, run, plan);
+    return judged(rule, sides, answersOver(sides, run), plan);
   } catch (error) {
     if (!(error instanceof OutsideDomainError)) throw error;
-    const open = [
-      { rule: rule.id, ...whom(sides.slice(0, 1), "of"), reason: "outside-domain" as const, couldBe },
-    ];
-    return { findings: [], met: [], open, least: 0, greatest: gravity[couldBe], undetermined: false };
+    const of = sides[0] && { of: sides[0].subject.index };
+    return unjudged(rule, [{ rule: rule.id, ...of, reason: "outside-domain", couldBe: gravest(rule) }]);
   }
 }
 
-function judgeKnown(
+function missing(rule: Rule, sides: readonly Side[]): readonly OpenQuestion[] {
+  return sides.flatMap((side) =>
+    side.needs
+      .filter((trait) => !known(side, trait))
+      .map((trait) => openTrait(rule, side, trait, "missing", gravest(rule))),
+  );
+}
+
+/** A rule that could not be run may yield any of its weights. */
+function unjudged(rule: Rule, open: readonly OpenQuestion[]): Judgement {
+  const greatest = gravity[gravest(rule)];
+  const essential = open.some(({ trait }) => trait && traitTable[trait].essential);
+  return {
+    findings: [],
+    met: [],
+    open: greatest > 0 ? open : [],
+    least: 0,
+    greatest,
+    undetermined: essential && greatest > 0,
+  };
+}
+
+function judged(
   rule: Rule,
   sides: readonly Side[],
-  run: (views: readonly View[]) => readonly Judged[],
+  answers: Answers,
   plan: AssessedPlan | undefined,
 ): Judgement {
-  const [adopted, ...others] = combinations(sides);
-  const judge = (views: readonly View[]) => run(views).map((judged) => placed(judged, sides));
-  const found = judge(adopted as readonly View[]);
-  const states = found.map((judged) => stateOf(judged, plan));
-  let { least, greatest } = span(found, states);
-  for (const views of others) {
-    const judged = judge(views);
-    const other = span(
-      judged,
-      judged.map((each) => stateOf(each, plan)),
-    );
-    least = Math.min(least, other.least);
-    greatest = Math.max(greatest, other.greatest);
+  const { adopted, others, read } = answers;
+  if (adopted.length === 0 && others.length === 0) return silent;
+  const standing = adopted.map((answer) => standingOf(answer, sides, plan));
+  let { least, greatest } = spanOf(standing);
+  for (const other of others) {
+    const span = spanOf(other.map((answer) => standingOf(answer, sides, plan)));
+    least = Math.min(least, span.least);
+    greatest = Math.max(greatest, span.greatest);
   }
-  const notGiven = found.filter((_, index) => states[index] === "not-given");
-  const unused = sides.flatMap(({ subject, uses }) => unknown(rule, subject, uses, weightOf(greatest)));
-  if (unused.length > 0) least = 0;
-  const disputed = greatest > least ? sides.flatMap((side) => disputes(rule, side, weightOf(greatest))) : [];
-  const finding = found.length > 0 ? complete(rule, sides) : undefined;
+  if (read.some(({ side, trait }) => !known(side, trait))) least = 0;
+  const complete = completing(rule, sides, read);
   return {
-    findings: found
-      .filter((_, index) => states[index] !== "met")
-      .map((judged) => ({ ...judged, ...finding })) as Finding[],
-    met: found
-      .filter((_, index) => states[index] === "met")
-      .map((judged) => ({ ...judged, ...finding })) as Finding[],
-    open:
-      greatest > least
-        ? [...unused, ...disputed, ...notGiven.flatMap((judged) => inputOf(rule, judged))]
-        : [],
+    findings: standing.filter(({ state }) => state !== "met").map(complete),
+    met: standing.filter(({ state }) => state === "met").map(complete),
+    open: greatest > least ? openQuestions(rule, read, standing, greatest) : [],
     least,
     greatest,
     undetermined: false,
   };
 }
 
-/** The views of every side, for each combination of standing values; the adopted ones first. */
-function combinations(sides: readonly Side[]): readonly (readonly View[])[] {
-  return sides.reduce<readonly (readonly View[])[]>(
-    (done, side) => {
-      const views = viewsOf(side);
-      return done.flatMap((before) => views.map((view) => [...before, view]));
-    },
-    [[]],
-  );
+/** An answer with its condition about a party by index, and how it stands in a plan. */
+interface Standing {
+  readonly answer: Judged<Weight, number>;
+  readonly state: "met" | "unmet" | "not-given";
 }
 
-/** A party with the traits a rule declares: once with the adopted values, then with each combination of others. */
-function viewsOf({ subject, needs, uses }: Side): readonly View[] {
-  let views: Record<string, unknown>[] = [{ party: subject.party }];
-  for (const path of [...needs, ...uses]) {
-    const fact = subject.facts[path];
-    if (!fact) continue;
-    const values = standingValues(path, fact);
-    if (values.length === 1) for (const view of views) view[path] = fact.value;
-    else views = views.flatMap((view) => values.map((value) => ({ ...view, [path]: value })));
-  }
-  return views as unknown as readonly View[];
-}
-
-/** A judgement with its condition about a party by index. */
-function placed(judged: Judged, sides: readonly Side[]): Placed {
-  if (judged.weight !== "restricting") return judged;
-  const { of, ...condition } = judged.condition;
+/** Without a plan every answer stands. */
+function standingOf(answer: Judged, sides: readonly Side[], plan: AssessedPlan | undefined): Standing {
+  if (answer.weight !== "restricting") return { answer, state: "unmet" };
+  const { of, ...named } = answer.condition;
   const side = of && sides[of === "from" ? 0 : 1];
-  return { ...judged, condition: side ? { ...condition, of: side.subject.index } : condition };
+  const condition = side ? { ...named, of: side.subject.index } : named;
+  return { answer: { ...answer, condition }, state: plan ? checkCondition(condition, plan) : "unmet" };
 }
 
-/** How a finding stands in a plan. Without a plan every finding stands. */
-function stateOf(judged: Placed, plan: AssessedPlan | undefined) {
-  if (!plan || judged.weight !== "restricting") return "unmet";
-  return checkCondition(judged.condition, plan);
-}
-
-function span(found: readonly Placed[], states: readonly ReturnType<typeof stateOf>[]) {
+/** The gravity of a rule's answers if all that the plan does not say were met, and if none were. */
+function spanOf(standing: readonly Standing[]) {
   let [least, greatest] = [0, 0];
-  for (const [index, { weight }] of found.entries()) {
-    if (states[index] !== "met") greatest = Math.max(greatest, gravity[weight]);
-    if (states[index] === "unmet") least = Math.max(least, gravity[weight]);
+  for (const { answer, state } of standing) {
+    if (state !== "met") greatest = Math.max(greatest, gravity[answer.weight]);
+    if (state === "unmet") least = Math.max(least, gravity[answer.weight]);
   }
   return { least, greatest };
 }
 
-function unknown(
+function openQuestions(
   rule: Rule,
-  subject: Subject,
-  paths: readonly TraitPath[],
-  couldBe: Weight,
+  read: readonly Reading[],
+  standing: readonly Standing[],
+  greatest: number,
 ): readonly OpenQuestion[] {
-  return paths
-    .filter((path) => !subject.facts[path])
-    .map((trait) => ({ rule: rule.id, of: subject.index, trait, reason: "missing", couldBe }));
+  const couldBe = greatest === gravity.blocking ? "blocking" : "restricting";
+  const traits = read.flatMap(({ side, trait }) => {
+    if (!known(side, trait)) return [openTrait(rule, side, trait, "missing", couldBe)];
+    return side.subject.disputed.has(trait) ? [openTrait(rule, side, trait, "disputed", couldBe)] : [];
+  });
+  const inputs = standing.flatMap(({ answer, state }): readonly OpenQuestion[] => {
+    if (state !== "not-given" || answer.weight !== "restricting") return [];
+    const { on, of } = answer.condition;
+    return [
+      {
+        rule: rule.id,
+        ...(of !== undefined && { of }),
+        input: on,
+        reason: "not-given",
+        couldBe: "restricting",
+      },
+    ];
+  });
+  return [...traits, ...inputs];
 }
 
-function disputes(rule: Rule, { subject, needs, uses }: Side, couldBe: Weight): readonly OpenQuestion[] {
-  return [...needs, ...uses]
-    .filter((path) => subject.facts[path] && standingValues(path, subject.facts[path]).length > 1)
-    .map((trait) => ({ rule: rule.id, of: subject.index, trait, reason: "disputed", couldBe }));
+function openTrait(
+  rule: Rule,
+  side: Side,
+  trait: TraitPath,
+  reason: "missing" | "disputed",
+  couldBe: Weight,
+): OpenQuestion {
+  return { rule: rule.id, of: side.subject.index, trait, reason, couldBe };
 }
 
-function inputOf(rule: Rule, judged: Placed): readonly OpenQuestion[] {
-  if (judged.weight !== "restricting") return [];
-  const { on, of } = judged.condition;
-  return [
-    {
-      rule: rule.id,
-      ...(of !== undefined && { of }),
-      input: on,
-      reason: "not-given",
-      couldBe: judged.weight,
-    },
-  ];
+const known = ({ subject }: Side, trait: TraitPath) => subject.facts.has(trait);
+
+/** Makes an answer a finding: by which rule, about whom, and how well it is supported by the traits that were read. */
+function completing(rule: Rule, [from, to]: readonly Side[], read: readonly Reading[]) {
+  const bases = read
+    .map(({ side, trait }) => side.subject.facts.get(trait)?.basis)
+    .filter((basis) => basis !== undefined);
+  const basis = weakest(bases.length > 0 ? bases : ["common-practice"]);
+  const traits = [...new Set(read.map(({ trait }) => trait))];
+  return ({ answer }: Standing): Finding => {
+    const finding = { ...answer, rule: rule.id, basis, traits };
+    if (!from) return finding;
+    return to
+      ? { ...finding, from: from.subject.index, to: to.subject.index }
+      : { ...finding, from: from.subject.index };
+  };
 }
 
-/** What the engine adds to the findings of a rule. */
-function complete(rule: Rule, sides: readonly Side[]) {
-  const facts = sides.flatMap(({ subject, needs, uses }) =>
-    [...needs, ...uses].flatMap((path) =>
-      subject.facts[path] ? [{ path, basis: subject.facts[path].basis }] : [],
-    ),
+/** The gravest weight a rule may yield. */
+function gravest({ mayYield }: Rule): Weight {
+  return mayYield.reduce<Weight>(
+    (worst, weight) => (gravity[weight] > gravity[worst] ? weight : worst),
+    "advisory",
   );
-  const bases = facts.map(({ basis }) => basis);
-  return {
-    rule: rule.id,
-    ...whom(sides, "from", "to"),
-    ...(bases.length > 0 && { basis: weakestOf(bases) }),
-    traits: [...new Set(facts.map(({ path }) => path))],
-  };
-}
-
-function whom(sides: readonly Side[], ...names: readonly string[]): Record<string, number> {
-  return Object.fromEntries(sides.map(({ subject }, index) => [names[index], subject.index]));
-}
-
-function weakestOf(bases: readonly Basis[]): Basis {
-  const strength: readonly Basis[] = ["published", "curated", "memory", "common-practice"];
-  return bases.reduce((weak, basis) => (strength.indexOf(basis) > strength.indexOf(weak) ? basis : weak));
-}
-
-function gravest(weights: readonly Weight[]): Weight {
-  return weights.reduce((worst, weight) => (gravity[weight] > gravity[worst] ? weight : worst), "advisory");
-}
-
-function weightOf(grade: number): Weight {
-  return (["advisory", "restricting", "blocking"] as const)[grade] ?? "blocking";
-}
-
-/** Puts the judgements of all rules together. */
-export function verdictOf(
-  subjects: readonly Subject[],
-  judgements: readonly Judgement[],
-  rules: readonly Rule[],
-  thresholds: ThresholdValues,
-): Verdict {
-  const findings = judgements.flatMap((judgement) => judgement.findings);
-  const adopted = Math.max(0, ...findings.map(({ weight }) => gravity[weight]));
-  const undetermined = adopted < gravity.blocking && judgements.some((judgement) => judgement.undetermined);
-  const outcome = (grade: number) => outcomes[grade] ?? "unsuitable";
-  return {
-    outcome: undetermined ? "undetermined" : outcome(adopted),
-    bounds: {
-      atBest: outcome(Math.max(0, ...judgements.map(({ least }) => least))),
-      atWorst: outcome(Math.max(0, ...judgements.map(({ greatest }) => greatest))),
-    },
-    parties: subjects.map(({ party }) => verdictParty(party)),
-    findings,
-    met: judgements.flatMap((judgement) => judgement.met),
-    open: judgements
-      .flatMap((judgement) => judgement.open)
-      .sort((a, b) => gravity[b.couldBe] - gravity[a.couldBe]),
-    made: { version, rules: rules.map(({ id }) => id), thresholds },
-  };
 }

@@ -56,8 +56,8 @@ export type Finding = Judged<Weight, number> & {
   readonly from?: number;
   /** The party it falls on; absent: the tank. */
   readonly to?: number;
-  /** The weakest basis of the facts used. */
-  readonly basis?: Basis;
+  /** The weakest basis of the facts used; `common-practice` where a rule uses none. */
+  readonly basis: Basis;
   /** The traits used. */
   readonly traits: readonly TraitPath[];
 };

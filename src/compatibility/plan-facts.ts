@@ -8,8 +8,8 @@ type FactValue = number | string | boolean | undefined;
 
 /** The facts of the tank and its water that a condition may be about. `undefined`: the plan does not say. */
 const tankFacts = {
-  "tank.longestRun": ({ geometry }) => geometry.longestRun,
-  "tank.footprint": ({ geometry }) => geometry.footprint,
+  "tank.longestRun": ({ nominal }) => nominal.longestRun,
+  "tank.footprint": ({ nominal }) => nominal.footprint,
   "tank.lid": ({ tank }) => tank.lid,
   "tank.cover": ({ tank }) => tank.cover,
   "tank.plants": ({ tank }) => tank.plants,

@@ -6,7 +6,7 @@ export function ends(range: PartialRange, name: string | number): Range {
   const { min, max } = range ?? {};
   const low = min ?? -Infinity;
   const high = max ?? Infinity;
-  const stated = [min ?? max, max ?? min];
-  if (stated.every(Number.isFinite) && low <= high) return { min: low, max: high };
+  if (Number.isFinite(min ?? max) && Number.isFinite(max ?? min) && low <= high)
+    return { min: low, max: high };
   throw new InvalidInputError(`range ${name}`, "finite min at most max", `${min} to ${max}`);
 }

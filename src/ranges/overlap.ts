@@ -27,9 +27,13 @@ export function overlap(
   ...more: readonly PartialRange[]
 ): PartialRange | undefined;
 export function overlap(...ranges: readonly PartialRange[]): PartialRange | undefined {
-  const all = ranges.map(ends);
-  const min = Math.max(...all.map((range) => range.min));
-  const max = Math.min(...all.map((range) => range.max));
+  let [min, max] = [-Infinity, Infinity];
+  for (const [index, range] of ranges.entries()) {
+    const each = ends(range, index);
+    min = Math.max(min, each.min);
+    max = Math.min(max, each.max);
+  }
   if (min > max) return undefined;
-  return { ...(min > -Infinity && { min }), ...(max < Infinity && { max }) };
+  if (min === -Infinity) return { max };
+  return max === Infinity ? { min } : { min, max };
 }

@@ -1,4 +1,12 @@
-import type { Condition, Finding, OpenQuestion, Quantity, Verdict, VerdictParty } from "../compatibility";
+import type {
+  Condition,
+  FactName,
+  Finding,
+  OpenQuestion,
+  Quantity,
+  Verdict,
+  VerdictParty,
+} from "../compatibility";
 import { InvalidInputError } from "../errors";
 import { type Block, markdown, plainText } from "./layout";
 import { english } from "./messages/english";
@@ -54,15 +62,17 @@ class Teller {
     return party ? nameOf(party) : "";
   }
 
-  finding(finding: Finding): string {
-    const { rules, otherRule } = this.messages;
+  /** One sentence for findings that differ only in the party they fall on. */
+  findings(alike: Alike): string {
+    const { rules, otherRule, list } = this.messages;
+    const [finding] = alike;
     const { measures = {} } = finding;
     const measure = (name: string): Quantity | undefined =>
       Object.hasOwn(measures, name) ? measures[name] : undefined;
     const told: Told = {
       weight: finding.weight,
       from: this.party(finding.from),
-      to: this.party(finding.to),
+      to: list(alike.map(({ to }) => this.party(to)).filter(Boolean)),
       measure: (name) => this.measure(measure(name)),
       value: (name) => {
         const found = measure(name);
@@ -73,8 +83,8 @@ class Teller {
     return capitalised(say ? say(told) : otherRule(finding.rule, told));
   }
 
-  condition(condition: Condition, measures: Finding["measures"] = {}): string {
-    const unit = unitOf(condition, measures);
+  condition(condition: Condition): string {
+    const unit = units[condition.on];
     const wanted =
       "within" in condition
         ? this.measure({ ...condition.within, ...(unit && { unit }) })
@@ -103,63 +113,79 @@ class Teller {
   }
 }
 
-/** The unit of a condition's range: that of the fact it is about. */
-function unitOf({ on }: Condition, measures: Readonly<Record<string, Quantity>>): string | undefined {
-  const units: Readonly<Record<string, string>> = {
-    "tank.longestRun": "cm",
-    "tank.footprint": "cm2",
-    "tank.cover": "1",
-    "water.temperature": "degC",
-    "water.hottest": "degC",
-    "water.coolest": "degC",
-    "water.generalHardness": "dH",
-    "water.salinity": "g/kg",
-    "group.length": "cm",
-  };
-  return units[on] ?? measures[on]?.unit;
-}
+/** The units of the facts that a condition may be about; counts and pH have none. */
+const units: Readonly<Partial<Record<FactName, string>>> = {
+  "tank.longestRun": "cm",
+  "tank.footprint": "cm2",
+  "tank.cover": "1",
+  "water.temperature": "degC",
+  "water.hottest": "degC",
+  "water.coolest": "degC",
+  "water.generalHardness": "dH",
+  "water.salinity": "g/kg",
+  "group.length": "cm",
+};
 
 function blocksOf(teller: Teller): readonly Block[] {
   const { verdict, messages } = teller;
   const { titles } = messages;
-  const isCaution = ({ rule }: Finding) => rule.startsWith("caution-");
-  const ofWeight = (weight: Finding["weight"]) =>
-    verdict.findings.filter((finding) => finding.weight === weight && !isCaution(finding));
-  const reason = (finding: Finding) => `${teller.finding(finding)}${basisText(finding, messages)}`;
+  const reasons = folded(verdict.findings.filter(({ rule }) => !rule.startsWith("caution-")));
+  const cautions = folded(verdict.findings.filter(({ rule }) => rule.startsWith("caution-")));
+  const sentences = (weight: Finding["weight"]) =>
+    reasons.filter(([{ weight: found }]) => found === weight).map((alike) => [reasonText(teller, alike)]);
   return [
     { lead: headline(teller) },
     { title: titles.parties, items: verdict.parties.map((party) => [partyText(party, messages)]) },
-    { title: titles.blocking, items: ofWeight("blocking").map((finding) => [reason(finding)]) },
+    { title: titles.blocking, items: sentences("blocking") },
     {
-      title: titles.restricting,
-      items: ofWeight("restricting").map((finding) =>
-        finding.weight === "restricting"
-          ? [reason(finding), teller.condition(finding.condition, finding.measures)]
-          : [],
-      ),
+      title: verdict.outcome === "unsuitable" ? titles.besides : titles.restricting,
+      items: conditions(teller, reasons),
     },
-    { title: titles.advisory, items: ofWeight("advisory").map((finding) => [reason(finding)]) },
+    { title: titles.advisory, items: sentences("advisory") },
     {
       title: titles.open,
       items: distinct(verdict.open.map((question) => teller.open(question))).map((line) => [line]),
     },
     { title: titles.met, items: verdict.met.length > 0 ? [[messages.metSummary(verdict.met.length)]] : [] },
-    {
-      title: titles.cautions,
-      items: verdict.findings.filter(isCaution).map((finding) => [teller.finding(finding)]),
-    },
+    { title: titles.cautions, items: cautions.map((alike) => [teller.findings(alike)]) },
     { lead: [messages.closing] },
   ];
+}
+
+type Alike = readonly [Finding, ...Finding[]];
+
+/** Findings that differ only in the party they fall on, together. */
+function folded(findings: readonly Finding[]): readonly Alike[] {
+  const alike = new Map<string, Alike>();
+  for (const finding of findings) {
+    const key = JSON.stringify({ ...finding, to: finding.to !== undefined });
+    alike.set(key, [...(alike.get(key) ?? []), finding] as unknown as Alike);
+  }
+  return [...alike.values()];
+}
+
+/** Every condition once, after the reasons for it. */
+function conditions(teller: Teller, reasons: readonly Alike[]): readonly (readonly string[])[] {
+  const byCondition = new Map<string, readonly string[]>();
+  for (const alike of reasons) {
+    const [finding] = alike;
+    if (finding.weight !== "restricting") continue;
+    const condition = teller.condition(finding.condition);
+    byCondition.set(condition, [...(byCondition.get(condition) ?? []), reasonText(teller, alike)]);
+  }
+  return [...byCondition].map(([condition, lines]) => [...lines, condition]);
+}
+
+function reasonText(teller: Teller, alike: Alike): string {
+  const [{ basis }] = alike;
+  const support = basis !== "published" ? ` (${teller.messages.basis[basis]})` : "";
+  return teller.findings(alike) + support;
 }
 
 function headline({ verdict, messages }: Teller): readonly string[] {
   const { outcome, bounds } = verdict;
   const certain = bounds.atBest === bounds.atWorst && bounds.atBest === outcome;
   return [messages.outcome[outcome], ...(certain ? [] : [messages.bounds(bounds.atBest, bounds.atWorst)])];
-}
-
-function basisText({ basis }: Finding, messages: Messages): string {
-  return basis && basis !== "published" ? ` (${messages.basis[basis]})` : "";
 }
 
 function nameOf({ names, name }: VerdictParty): string {

@@ -1,5 +1,6 @@
 import { basisOf, grouped, hasValue, rootOf, standing, statementsOf } from "./statements";
 import { inTraitUnit } from "./trait-unit";
+import { traitTable } from "./traits";
 import type { Basis, Said, SpeciesRecord, Statement, TraitPath } from "./types";
 
 /** What one source said, in the trait's own unit. */
@@ -15,7 +16,7 @@ export interface Voice<Path extends TraitPath> {
 /** What sources said about one meaning, sex, stage and measure. */
 export interface Disagreement<Path extends TraitPath>
   extends Pick<Statement<unknown>, "as" | "sex" | "stage" | "measure"> {
-  /** Those that stand, the adopted one first; one a root. */
+  /** Those that stand, the adopted one first; one a root, or all of a trait whose statements add up. */
   readonly standing: readonly Voice<Path>[];
   readonly setAside: readonly Voice<Path>[];
   /** Whether those that stand say different things. */
@@ -24,7 +25,8 @@ export interface Disagreement<Path extends TraitPath>
 
 /**
  * Where the sources of a trait agree and where they do not: one row for each meaning, sex, stage and measure.
- * Values are in the trait's unit. A trait nobody stated gives no rows.
+ * Values are in the trait's unit. A trait nobody stated gives no rows. Statements that add up, such as foods, all
+ * stand and are never disputed.
  *
  * @example
  * ```ts
@@ -40,6 +42,7 @@ export function disagreement<Path extends TraitPath>(
   path: Path,
 ): readonly Disagreement<Path>[] {
   const stated = statementsOf(record, path).filter(hasValue);
+  const addsUp = traitTable[path].way === "all";
   return [...grouped(stated).values()].map((group) => {
     const voice = (statement: (typeof group)[number]): Voice<Path> => ({
       root: rootOf(statement, record.sources),
@@ -48,7 +51,8 @@ export function disagreement<Path extends TraitPath>(
       ...(statement.setAside && { setAside: statement.setAside }),
     });
     const { as, sex, stage, measure } = group[0] as (typeof group)[number];
-    const voices = standing(group, record.sources).map(voice);
+    const counting = group.filter((statement) => !statement.setAside);
+    const voices = (addsUp ? counting : standing(group, record.sources)).map(voice);
     return {
       ...(as && { as }),
       ...(sex && { sex }),
@@ -56,7 +60,7 @@ export function disagreement<Path extends TraitPath>(
       ...(measure && { measure }),
       standing: voices,
       setAside: group.filter((statement) => statement.setAside).map(voice),
-      disputed: new Set(voices.map(({ value }) => JSON.stringify(value))).size > 1,
+      disputed: !addsUp && new Set(voices.map(({ value }) => JSON.stringify(value))).size > 1,
     };
   });
 }

@@ -1,7 +1,7 @@
 import { basisOf, grouped, hasValue, type Stated, standing, statementsOf, weakest } from "./statements";
 import { totalLength } from "./total-length";
 import { inTraitUnit } from "./trait-unit";
-import { splitPath, traitPaths, traitTable } from "./traits";
+import { essentialTraits, factAt, splitPath, traitPaths, traitTable } from "./traits";
 import type {
   AdultLength,
   Basis,
@@ -40,12 +40,15 @@ type Groups = ReadonlyMap<string, readonly Stated[]>;
  */
 export function resolve(record: SpeciesRecord): SpeciesProfile {
   const { id, taxonomy, names, identifiers, forms } = record;
+  const facts = resolveTraits(record, record.sources);
+  const incomplete = essentialTraits.filter((path) => !factAt(facts, path));
   return {
     id,
     taxonomy,
     names,
     ...(identifiers && { identifiers }),
-    ...resolveTraits(record, record.sources),
+    ...(incomplete.length > 0 && { incomplete }),
+    ...facts,
     ...(forms && { forms: mapValues(forms, (form) => resolveForm(form, record)) }),
   };
 }

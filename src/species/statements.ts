@@ -17,7 +17,7 @@ export function statementsOf(record: Statements, path: TraitPath): readonly Stat
 
 /** Whether a statement says what the trait is, rather than only informing a reader. */
 export function hasValue(statement: Statement<unknown>): statement is Stated {
-  return statement.value !== undefined;
+  return statement.value !== undefined && statement.value !== null;
 }
 
 /** The bases from the strongest to the weakest. */
@@ -41,9 +41,9 @@ export function rootOf(statement: Statement<unknown>, sources: Sources): string 
   return source?.root ?? source?.cite ?? statement.by;
 }
 
-/** Statements about the same thing: one meaning, sex, stage and measure. */
+/** Statements about the same thing: one meaning, sex, stage and measure. No stage means grown animals. */
 export function groupKey({ as, sex, stage, measure }: Statement<unknown>): string {
-  return [as, sex, stage, measure].map((part) => part ?? "").join("|");
+  return [as, sex, stage === "adult" ? "" : stage, measure].join("|");
 }
 
 /** Statements by what they are about, in the order of the record. */

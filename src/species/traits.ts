@@ -1,5 +1,5 @@
 import * as classes from "./classes";
-import type { TraitPath } from "./types";
+import type { Fact, Facts, TraitPath } from "./types";
 
 /**
  * How the statements of a trait become one value: `one` of them, `figures` by meaning, `lengths` by sex and
@@ -139,7 +139,7 @@ export const traits = {
   "space.baseLength": {
     label: "tank length",
     way: "one",
-    about: "The shortest tank for the stated number of adults.",
+    about: "The shortest tank for the stated number of adults, by the size it is sold as.",
     unit: "cm",
     plausible: { min: 10, max: 1500 },
   },
@@ -229,7 +229,7 @@ export const traits = {
     term: "http://eol.org/schema/terms/SocialSystem",
   },
   "social.group": {
-    label: "group",
+    label: "group size",
     way: "one",
     about: "The least number to keep, and numbers to avoid because one animal then takes all the harm.",
     term: "http://eol.org/schema/terms/SocialGroupSize",
@@ -237,8 +237,8 @@ export const traits = {
   "social.femalesPerMale": {
     label: "females for each male",
     way: "one",
-    about: "The least number of females to one male.",
-    plausible: { min: 0.5, max: 20 },
+    about: "The least number of females to one male; 0 where the ratio does not matter.",
+    plausible: { min: 0, max: 20 },
   },
   "social.settledBy": {
     label: "settled by company",
@@ -361,4 +361,12 @@ export const essentialTraits = /* @__PURE__ */ traitPaths.filter((path) => trait
 export function splitPath(path: TraitPath): [string, string] {
   const dot = path.indexOf(".");
   return [path.slice(0, dot), path.slice(dot + 1)];
+}
+
+/** The fact of a trait, or undefined where it is unknown. */
+export function factAt(facts: Facts, path: TraitPath): Fact<unknown> | undefined {
+  const [section, name] = splitPath(path);
+  return (facts as Readonly<Record<string, Readonly<Record<string, Fact<unknown>>> | undefined>>)[section]?.[
+    name
+  ];
 }

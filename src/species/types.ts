@@ -177,6 +177,8 @@ export type SpeciesProfile = {
   readonly taxonomy: Taxonomy;
   readonly names: Names;
   readonly identifiers?: Identifiers | undefined;
+  /** The essential traits that are unknown; verdicts on the species stay open. Absent from a complete profile. */
+  readonly incomplete?: readonly TraitPath[] | undefined;
   /** The form whose traits are applied, if any. */
   readonly form?: string | undefined;
   readonly forms?: Readonly<Record<string, FormProfile>> | undefined;

@@ -52,6 +52,7 @@ export const english: Messages = {
     parties: "Animals",
     blocking: "Why not",
     restricting: "Conditions",
+    besides: "Besides",
     advisory: "Worth knowing",
     favourable: "In favour",
     met: "Already met",
@@ -131,7 +132,7 @@ export const english: Messages = {
     "group.femalesPerMale": ({ of, wanted }) => `each male ${of} has ${wanted} females`,
     "group.length": ({ of, wanted }) => `every ${of} measures ${wanted}`,
     "group.longFins": ({ of }) => `a short-finned form takes the place of this ${of}`,
-    "group.company": ({ of }) => `calm fish that neither eat ${of} nor are eaten swim in the open water`,
+    "group.company": ({ of }) => `calm fish that neither eat nor are eaten by ${of} swim in the open water`,
   },
   worksIf: (condition) => `Works if ${condition}.`,
   basis: {
@@ -152,8 +153,9 @@ export const english: Messages = {
     favourable: "in favour",
   },
   metSummary: (count) => `${count} further ${count === 1 ? "requirement is" : "requirements are"} met.`,
-  sexes: (males, females) => `${males} male, ${females} female`,
-  juveniles: "juvenile",
+  sexes: (males, females) =>
+    [males > 0 && `${males} male`, females > 0 && `${females} female`].filter(Boolean).join(", "),
+  list: (names) => [names.slice(0, -1).join(", "), names.at(-1)].filter(Boolean).join(" and "),
   closing: "Advice about typical animals; individuals vary. Watch them, and have a second tank ready.",
 };
 

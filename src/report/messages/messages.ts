@@ -9,7 +9,7 @@ export interface Told {
   readonly weight: Weight;
   /** The party it starts from; empty for the tank. */
   readonly from: string;
-  /** The party it falls on; empty for the tank. */
+  /** The party or parties it falls on; empty for the tank. */
   readonly to: string;
   /** A measure in the reader's units, or empty. */
   readonly measure: (name: string) => string;
@@ -31,9 +31,18 @@ export interface ToldCondition {
 export interface Messages {
   readonly outcome: Readonly<Record<Outcome, string>>;
   readonly bounds: (atBest: string, atWorst: string) => string;
+  /** `besides` heads the conditions that would still stand if what blocks were solved. */
   readonly titles: Readonly<
     Record<
-      "parties" | "blocking" | "restricting" | "advisory" | "favourable" | "met" | "open" | "cautions",
+      | "parties"
+      | "blocking"
+      | "restricting"
+      | "besides"
+      | "advisory"
+      | "favourable"
+      | "met"
+      | "open"
+      | "cautions",
       string
     >
   >;
@@ -51,6 +60,7 @@ export interface Messages {
   readonly couldBe: Readonly<Record<Weight, string>>;
   readonly metSummary: (count: number) => string;
   readonly sexes: (males: number, females: number) => string;
-  readonly juveniles: string;
+  /** `neon tetra, guppy and platy`. */
+  readonly list: (names: readonly string[]) => string;
   readonly closing: string;
 }

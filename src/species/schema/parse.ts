@@ -3,7 +3,7 @@ import { traitTable } from "../traits";
 import type { SpeciesRecord, TraitPath } from "../types";
 import { checks } from "./checks";
 import { type Problem, pathText, RecordError } from "./problem";
-import { explainTrait, recordSchema } from "./record";
+import { explainField, recordSchema } from "./record";
 import { fieldsOf } from "./walk";
 
 /** What {@link safeParseSpecies} returns. */
@@ -27,7 +27,9 @@ export type Parsed =
 export function safeParseSpecies(input: unknown): Parsed {
   const shape = recordSchema.safeParse(input);
   const ofShape = shape.error?.issues.flatMap((issue) => problemsOf(issue, input)) ?? [];
-  const ofMeaning = checks.flatMap((check) => check(fieldsOf(input)));
+  const ofMeaning = checks
+    .flatMap((check) => check(fieldsOf(input)))
+    .map((problem) => ({ explanation: explanationAt(problem.path), ...problem }));
   const problems = [...ofShape, ...ofMeaning];
   if (problems.length > 0 || !shape.success) return { success: false, problems };
   const { $schema, ...record } = shape.data;
@@ -61,16 +63,18 @@ function problemsOf(issue: Issue, input: unknown, above: readonly PropertyKey[] 
     return issue.errors[0].flatMap((inner) => problemsOf(inner, input, path));
   }
   if (issue.code === "unrecognized_keys") {
-    return issue.keys.map((key) => ({
-      path: pathText([...path, key]),
-      found: valueAt(input, [...path, key]),
-      expected: "no such field here",
-      explanation: explanationAt(path),
-    }));
+    return issue.keys.map((key) => problemAt([...path, key], input, "no such field here"));
   }
-  const found = valueAt(input, path);
-  return [{ path: pathText(path), found, expected: expectedBy(issue), explanation: explanationAt(path) }];
+  return [problemAt(path, input, expectedBy(issue))];
 }
+
+function problemAt(keys: readonly PropertyKey[], input: unknown, expected: string): Problem {
+  const path = pathText(keys);
+  return { path, found: valueAt(input, keys), expected, explanation: explanationAt(path) };
+}
+
+/** What the size of a text or list counts. */
+const counted: Readonly<Record<string, string>> = { string: " character", array: " entry" };
 
 function expectedBy(issue: Issue): string {
   switch (issue.code) {
@@ -79,19 +83,21 @@ function expectedBy(issue: Issue): string {
     case "invalid_value":
       return `one of ${issue.values.join(", ")}`;
     case "too_small":
-      return `at least ${issue.inclusive === false ? "more than " : ""}${issue.minimum}`;
+      return `${issue.inclusive === false ? "more than" : "at least"} ${issue.minimum}${counted[issue.origin] ?? ""}`;
     case "too_big":
       return `at most ${issue.maximum}`;
+    case "invalid_key":
+      return `another key: ${issue.issues[0]?.message}`;
     default:
       return issue.message;
   }
 }
 
-/** The sentence of the trait that a path lies in. */
-function explanationAt(path: readonly PropertyKey[]): string | undefined {
-  const [section, name] = path[0] === "forms" ? path.slice(2) : path;
-  const trait = `${String(section)}.${String(name)}`;
-  return Object.hasOwn(traitTable, trait) ? explainTrait(traitTable[trait as TraitPath]) : undefined;
+/** What the trait, or the field of its statements, means that a path lies in. */
+function explanationAt(path: string): string | undefined {
+  const [section, name, , field] = path.replace(/^forms\.[^.]*\./, "").split(/[.[\]]+/);
+  const trait = `${section}.${name}`;
+  return Object.hasOwn(traitTable, trait) ? explainField(traitTable[trait as TraitPath], field) : undefined;
 }
 
 function valueAt(input: unknown, path: readonly PropertyKey[]): unknown {

@@ -21,8 +21,16 @@ export class RecordError extends Error {
 
 /** A problem in a sentence or two. */
 export function describeProblem({ path, found, expected, explanation }: Problem): string {
-  const sentence = `${path || "the record"}: expected ${expected}, found ${JSON.stringify(found) ?? "nothing"}.`;
+  const sentence = `${path || "the record"}: expected ${expected}, found ${shown(found)}.`;
   return explanation ? `${sentence} ${explanation}` : sentence;
+}
+
+function shown(found: unknown): string {
+  try {
+    return JSON.stringify(found) ?? "nothing";
+  } catch {
+    return "what JSON cannot hold";
+  }
 }
 
 /** `["water", "temperature", 0]` as `water.temperature[0]`. */

@@ -1,6 +1,6 @@
 import * as z from "zod";
 import * as classes from "../classes";
-import { type Trait, traitTable } from "../traits";
+import { type Trait, traitTable, type Way } from "../traits";
 import type { TraitPath } from "../types";
 import { values } from "./values";
 
@@ -26,20 +26,30 @@ export function explainTrait({ about, unit, classes }: Trait): string {
     .join(" ");
 }
 
+type Fields = Readonly<Record<string, z.ZodType>>;
+
 /** The fields of a statement that depend on the trait's way of resolving. */
-const fieldsOfWay = {
+const fieldsOfWay: Readonly<Record<Way, Fields>> = {
   one: {},
   all: {},
   figures: {
-    as: oneOf(classes.waterMeaning, "What the figure means.").optional(),
-    stage: oneOf(classes.stage, "The stage it holds for; grown animals if absent.").optional(),
+    as: oneOf(classes.waterMeaning, "What the figure means."),
+    stage: oneOf(classes.stage, "The stage it holds for; grown animals if absent."),
   },
   lengths: {
-    as: oneOf(classes.lengthMeaning, "What the length means.").optional(),
-    sex: oneOf(classes.sex, "The sex it was measured on; both if absent.").optional(),
-    measure: oneOf(classes.lengthMeasure, "What was measured.").optional(),
+    as: oneOf(classes.lengthMeaning, "What the length means."),
+    sex: oneOf(classes.sex, "The sex it was measured on; both if absent."),
+    measure: oneOf(classes.lengthMeasure, "What was measured."),
   },
 };
+
+const optional = (fields: Fields): Fields =>
+  Object.fromEntries(Object.entries(fields).map(([name, field]) => [name, field.optional()]));
+
+/** A field of a trait's statements in words: what it means itself, or else the trait. */
+export function explainField(trait: Trait, field = "value"): string {
+  return fieldsOfWay[trait.way][field]?.description ?? explainTrait(trait);
+}
 
 function statement(path: TraitPath, value: z.ZodType) {
   const trait = traitTable[path];
@@ -48,7 +58,7 @@ function statement(path: TraitPath, value: z.ZodType) {
       by: text.describe("A key of this record's sources, or common-practice, or curator."),
       value: value.optional().describe(explainTrait(trait)),
       ...(trait.unit && { unit: text.optional().describe(`The source's unit, if it is not ${trait.unit}.`) }),
-      ...fieldsOfWay[trait.way],
+      ...optional(fieldsOfWay[trait.way]),
       at: text.optional().describe("Where in the source."),
       note: text
         .optional()
@@ -110,8 +120,10 @@ export const recordSchema = z.strictObject({
     note: text.optional(),
   }),
   names,
-  identifiers: z.record(z.string().regex(/^[a-z][A-Za-z]*$/), text).optional(),
-  sources: z.record(z.string().regex(/^[a-z][a-z0-9-]*$/), source),
+  identifiers: z
+    .record(z.string().regex(/^[a-z][A-Za-z]*$/, "the name of a database in camel case"), text)
+    .optional(),
+  sources: z.record(z.string().regex(/^[a-z][a-z0-9-]*$/, "lower-case letters, digits and hyphens"), source),
   ...sections,
   forms: z.record(formId, z.strictObject({ names, ...sections })).optional(),
 });

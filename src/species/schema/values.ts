@@ -23,6 +23,10 @@ const flowRange = z
   .strictObject({ min: oneOf(classes.flow), max: oneOf(classes.flow) })
   .refine(({ min, max }) => flowOrder.indexOf(min) <= flowOrder.indexOf(max), "min not above max");
 
+const counts = z
+  .strictObject({ min: count, max: count })
+  .refine(({ min, max }) => min <= max, "min not above max");
+
 /** A size that is needed by a stated number of animals. */
 const sizeForGroup = z.strictObject({ least: size, for: count });
 
@@ -81,8 +85,8 @@ export const values = {
   },
   social: {
     living: oneOf(classes.living),
-    group: z.strictObject({ least: count, avoid: z.strictObject({ min: count, max: count }).optional() }),
-    femalesPerMale: size,
+    group: z.strictObject({ least: count, avoid: counts.optional() }),
+    femalesPerMale: z.number().min(0),
     settledBy: z.boolean(),
     settles: z.boolean(),
   },

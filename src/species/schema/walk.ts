@@ -8,7 +8,7 @@ export interface TraitAt {
   readonly trait: TraitPath;
   /** `water.temperature` or `forms.long-fin.appearance.longFins`. */
   readonly path: string;
-  /** The statements that are objects, each with its place in the list. */
+  /** The statements that are objects, as far as they can be read, each with its place in the list. */
   readonly statements: readonly { readonly path: string; readonly statement: Statement<unknown> }[];
 }
 
@@ -32,9 +32,31 @@ function traitsIn(holder: Fields, prefix: string): readonly TraitAt[] {
     const list = fieldsOf(holder[section])[name];
     if (!Array.isArray(list)) return [];
     const path = `${prefix}${trait}`;
-    const statements = list.map((statement, index) => ({ path: `${path}[${index}]`, statement }));
-    return [{ trait, path, statements: statements.filter(({ statement }) => isFields(statement)) }];
+    const statements = list.flatMap((statement, index) =>
+      isFields(statement) ? [{ path: `${path}[${index}]`, statement: readable(statement) }] : [],
+    );
+    return [{ trait, path, statements }];
   });
+}
+
+/** How deep the fields of a value may lie: `value.avoid.min`. */
+const depthOfValues = 2;
+
+/** A statement of plain fields, so that checks may compare and convert them; the schema reports all others. */
+function readable(statement: Fields): Statement<unknown> {
+  const fields = Object.entries(statement).map(([key, held]) => [
+    key,
+    plain(held, key === "value" ? depthOfValues : 0),
+  ]);
+  return Object.fromEntries(fields);
+}
+
+/** Texts, finite numbers and truth values as they are, objects down to a depth; null for all else. */
+function plain(held: unknown, depth: number): unknown {
+  if (typeof held === "number") return Number.isFinite(held) ? held : null;
+  if (held === undefined || typeof held === "string" || typeof held === "boolean") return held;
+  if (!isFields(held) || depth === 0) return null;
+  return Object.fromEntries(Object.entries(held).map(([key, inner]) => [key, plain(inner, depth - 1)]));
 }
 
 /** The sources of a record that are objects. */

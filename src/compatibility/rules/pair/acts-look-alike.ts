@@ -18,12 +18,12 @@ export const actsLookAlike = defineRule({
     return from["temperament.acts"]
       .filter(({ target }) => target === "look-alike")
       .filter((act) => canHappen(act, from.party, to.party))
-      .map((act) => judgeAct(act, conditionOf(act, thresholds)));
+      .map((act) => judgeAct(act, removedBy(act, thresholds), thresholds));
   },
 });
 
-/** What removes the act: none of the sex that does it, or cover to get out of sight. */
-function conditionOf({ doer }: Act, thresholds: ThresholdValues): Condition<SideName> {
+/** None of the sex that does it, or cover to get out of sight. */
+function removedBy({ doer }: Act, thresholds: ThresholdValues): Condition<SideName> {
   if (doer) return { on: doer === "male" ? "group.males" : "group.females", of: "from", within: { max: 0 } };
   return { on: "tank.cover", within: { min: thresholds.coverAgainstChase } };
 }

@@ -6,33 +6,40 @@ import { judgeAct } from "../shared/judge-act";
 import { hunterLength, preyLength } from "../shared/total-length";
 
 type Doer = Seen<"temperament.acts", "size.adultLength" | "space.zones">;
-type Other = Seen<never, "size.adultLength" | "space.zones">;
+type Other = Seen<never, "size.adultLength" | "space.zones" | "appearance.longFins">;
 
 export const actsOthers = defineRule({
   id: "acts-others",
   question: "What does it do to other species?",
   way: "each-way",
   needs: { from: ["temperament.acts"], to: [] },
-  uses: { from: ["size.adultLength", "space.zones"], to: ["size.adultLength", "space.zones"] },
+  uses: {
+    from: ["size.adultLength", "space.zones"],
+    to: ["size.adultLength", "space.zones", "appearance.longFins"],
+  },
   mayYield: ["blocking", "restricting", "advisory"],
   judge: ({ from, to, thresholds }) => {
     if (from.party.species.id === to.party.species.id) return [];
     return from["temperament.acts"]
       .filter(({ does }) => does !== "nips-fins" && does !== "rasps-mucus")
-      .filter(({ target }) => target === "any" || (target === "smaller" && mayBeSmaller(from, to)))
+      .filter((act) => falls(act, from, to))
       .filter((act) => meet(from, to) && canHappen(act, from.party, to.party))
-      .map((act) => judgeAct(act, conditionOf(act, from, thresholds)));
+      .map((act) => judgeAct(act, removedBy(act, from, thresholds), thresholds));
   },
 });
 
-/** What removes the act: no brood, company that is not smaller, or cover to get out of sight. */
-function conditionOf({ target, when }: Act, from: Doer, thresholds: ThresholdValues): Condition<SideName> {
-  if (when === "breeding" || when === "guarding-brood")
-    return { on: "group.pairs", of: "from", within: { max: 0 } };
-  const length = hunterLength(from.party, from["size.adultLength"]);
-  if (target === "smaller" && length !== undefined)
-    return { on: "group.length", of: "to", within: { min: length } };
+/** Company that is not smaller, or cover to get out of sight. */
+function removedBy({ target }: Act, from: Doer, thresholds: ThresholdValues): Condition<SideName> {
+  const length = target === "smaller" && hunterLength(from.party, from["size.adultLength"]);
+  if (length) return { on: "group.length", of: "to", within: { min: length } };
   return { on: "tank.cover", within: { min: thresholds.coverAgainstChase } };
+}
+
+/** Whether the other is one whom the act is aimed at. What nobody stated counts as so. */
+function falls({ target }: Act, from: Doer, to: Other): boolean {
+  if (target === "smaller") return mayBeSmaller(from, to);
+  if (target === "long-finned") return to["appearance.longFins"] ?? true;
+  return target === "any";
 }
 
 function mayBeSmaller(from: Doer, to: Other): boolean {

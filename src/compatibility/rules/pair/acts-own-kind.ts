@@ -3,35 +3,41 @@ import { defineRule, type Seen } from "../../rule";
 import { type Act, canHappen } from "../shared/acts";
 import { judgeAct } from "../shared/judge-act";
 
-type Doer = Seen<"temperament.acts", "social.living" | "social.group">;
+type Doer = Seen<"temperament.acts", "social.living" | "social.group" | "social.femalesPerMale">;
+
+const targets: readonly Act["target"][] = ["own-sex", "other-sex", "own-kind", "any"];
 
 export const actsOwnKind = defineRule({
   id: "acts-own-kind",
   question: "What does it do to its own kind, and to rivals of its sex?",
   way: "each-way",
   needs: { from: ["temperament.acts"], to: [] },
-  uses: { from: ["social.living", "social.group"], to: [] },
+  uses: { from: ["social.living", "social.group", "social.femalesPerMale"], to: [] },
   mayYield: ["blocking", "restricting", "advisory"],
-  judge: ({ from, to }) => {
+  judge: ({ from, to, thresholds }) => {
     if (from.party.species.id !== to.party.species.id) return [];
     return from["temperament.acts"]
-      .filter(({ does, target }) => does !== "nips-fins" && ["own-sex", "own-kind", "any"].includes(target))
+      .filter(({ does, target }) => does !== "nips-fins" && targets.includes(target))
       .filter((act) => canHappen(act, from.party, to.party))
-      .map((act) => judgeAct(act, conditionOf(act, from)));
+      .map((act) => judgeAct(act, removedBy(act, from), thresholds));
   },
 });
 
-/** What removes the act: no brood, one of the sex, a group in which no animal takes all of it, or no company. */
-function conditionOf({ doer = "male", target, when }: Act, from: Doer): Condition<SideName> {
-  if (when === "breeding" || when === "guarding-brood")
-    return { on: "group.pairs", of: "from", within: { max: 0 } };
+/** One of the sex, enough females, a group in which no animal takes all of it, or no company of its kind. */
+function removedBy({ doer = "male", target }: Act, from: Doer): Condition<SideName> {
+  const { "social.living": living, "social.group": group, "social.femalesPerMale": ratio } = from;
+  const of = "from";
   if (target === "own-sex")
-    return { on: doer === "male" ? "group.males" : "group.females", of: "from", within: { max: 1 } };
-  const { "social.living": living, "social.group": group } = from;
+    return { on: doer === "male" ? "group.males" : "group.females", of, within: { max: 1 } };
+  if (target === "other-sex") {
+    return ratio
+      ? { on: "group.femalesPerMale", of, within: { min: ratio } }
+      : { on: "group.pairs", of, within: { max: 0 } };
+  }
   const spreads = (living === "shoal" || living === "group") && group;
   return {
     on: "group.count",
-    of: "from",
+    of,
     within: spreads ? { min: group.least } : { max: living === "pair" ? 2 : 1 },
   };
 }

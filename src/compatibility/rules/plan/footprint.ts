@@ -17,7 +17,7 @@ export const footprint = defineRule({
     const needed = least + each * Math.max((from.party.count ?? 1) - stated, 0);
     const measures = {
       needed: { value: needed, unit: "cm2" },
-      planned: { value: plan.geometry.footprint, unit: "cm2" },
+      planned: { value: plan.nominal.footprint, unit: "cm2" },
     };
     const { width } = plan.geometry;
     const length = roomLength(from.party, from["size.adultLength"]) ?? 0;

@@ -1,3 +1,5 @@
+import type { PartialRange } from "../../../ranges";
+import type { Value } from "../../../species";
 import { defineRule } from "../../rule";
 
 export const groupSize = defineRule({
@@ -24,17 +26,20 @@ export const groupSize = defineRule({
   },
 });
 
+/** The numbers that belong together; undefined where any number does. */
 function numbers(
-  living: string,
-  group:
-    | { readonly least: number; readonly avoid?: { readonly min: number; readonly max: number } | undefined }
-    | undefined,
+  living: Value<"social.living">,
+  group: Value<"social.group"> | undefined,
   count: number,
   shoal: number,
-) {
+): PartialRange | undefined {
   if (living === "alone") return { max: 1 };
-  if (group?.avoid && count >= group.avoid.min && count <= group.avoid.max)
-    return { min: group.avoid.max + 1 };
-  if (group) return { min: group.least };
+  if (group) return { min: leastNumber(group, count) };
   return living === "shoal" || living === "group" ? { min: shoal } : undefined;
+}
+
+/** The least number, or the next above a span in which one animal would take all the harm. */
+function leastNumber({ least, avoid }: Value<"social.group">, count: number): number {
+  const avoided = avoid && count >= Math.max(least, avoid.min) && count <= avoid.max;
+  return avoided ? avoid.max + 1 : least;
 }

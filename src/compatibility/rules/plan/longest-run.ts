@@ -10,7 +10,7 @@ export const longestRun = defineRule({
     const { least } = from["space.baseLength"];
     const measures = {
       needed: { value: least, unit: "cm" },
-      planned: { value: plan.geometry.longestRun, unit: "cm" },
+      planned: { value: plan.nominal.longestRun, unit: "cm" },
     };
     return [
       { weight: "restricting", measures, condition: { on: "tank.longestRun", within: { min: least } } },

@@ -8,8 +8,8 @@ export const sexRatio = defineRule({
   mayYield: ["restricting"],
   judge: ({ from }) => {
     const { count = 1, males, females } = from.party;
-    if (count === 1 || males === 0 || females === 0) return [];
     const min = from["social.femalesPerMale"];
+    if (min === 0 || count === 1 || males === 0 || females === 0) return [];
     const measures = {
       needed: { value: min },
       ...(males && females && { planned: { value: females / males } }),

@@ -23,10 +23,17 @@ export function mayPair(party: AssessedParty): boolean {
 }
 
 function doersMeetTargets({ doer, target }: Act, from: AssessedParty, to: AssessedParty): boolean {
-  if (target !== "own-sex") return doer === undefined || mayHave(from, doer);
-  const rivals: readonly Sex[] = doer ? [doer] : ["male", "female"];
-  return rivals.some((sex) => (from === to ? mayHaveTwo(from, sex) : mayHave(from, sex) && mayHave(to, sex)));
+  const doers: readonly Sex[] = doer ? [doer] : ["male", "female"];
+  if (target === "own-sex") {
+    return doers.some((sex) =>
+      from === to ? mayHaveTwo(from, sex) : mayHave(from, sex) && mayHave(to, sex),
+    );
+  }
+  if (target === "other-sex") return doers.some((sex) => mayHave(from, sex) && mayHave(to, otherSex[sex]));
+  return doers.some((sex) => mayHave(from, sex));
 }
+
+const otherSex = { male: "female", female: "male" } as const;
 
 function mayHaveTwo(party: AssessedParty, sex: Sex): boolean {
   const counted = sex === "male" ? party.males : party.females;

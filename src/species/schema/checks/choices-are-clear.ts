@@ -1,4 +1,4 @@
-import { groupKey } from "../../statements";
+import { groupKey, hasValue } from "../../statements";
 import { traitTable } from "../../traits";
 import type { Check } from "../checks";
 import { traitsOf } from "../walk";
@@ -10,10 +10,10 @@ export const choicesAreClear: Check = (record) =>
     const adopted = new Map<string, string>();
     const unclear = statements.flatMap(({ path: at, statement }) => {
       const { by, value, adopt, setAside } = statement;
-      const same =
-        value === undefined ? undefined : seen.get(JSON.stringify([by, value, groupKey(statement)]));
+      const said = JSON.stringify([by, value, groupKey(statement)]);
+      const same = hasValue(statement) && seen.get(said);
       const rival = adopt === undefined ? undefined : adopted.get(groupKey(statement));
-      seen.set(JSON.stringify([by, value, groupKey(statement)]), at);
+      seen.set(said, at);
       if (adopt !== undefined) adopted.set(groupKey(statement), at);
       return [
         same && { path: at, found: statement.value, expected: `something ${same} does not say already` },
@@ -26,9 +26,7 @@ export const choicesAreClear: Check = (record) =>
           setAside !== undefined && { path: at, found: setAside, expected: "adopt or setAside, not both" },
       ].filter((problem) => typeof problem === "object");
     });
-    const counting = statements.filter(
-      ({ statement }) => statement.value !== undefined && !statement.setAside,
-    );
+    const counting = statements.filter(({ statement }) => hasValue(statement) && !statement.setAside);
     const contradicted =
       traitTable[trait].way === "all" &&
       counting.some(({ statement }) => statement.value === "none") &&

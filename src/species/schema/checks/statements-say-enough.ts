@@ -14,12 +14,25 @@ export const statementsSayEnough: Check = (record) =>
       const { way } = traitTable[trait];
       return [
         by === "curator" &&
-          !note && { path: `${path}.note`, found: note, expected: "a note on how the sources were weighed" },
+          note === undefined && {
+            path: `${path}.note`,
+            found: note,
+            expected: "a note on how the sources were weighed",
+          },
         way === "figures" &&
-          !as && { path: `${path}.as`, found: as, expected: "what the figure means, such as kept" },
-        way === "lengths" && !as && { path: `${path}.as`, found: as, expected: "usual or greatest" },
+          as === undefined && {
+            path: `${path}.as`,
+            found: as,
+            expected: "what the figure means, such as kept",
+          },
         way === "lengths" &&
-          !measure && { path: `${path}.measure`, found: measure, expected: "what was measured, or unstated" },
+          as === undefined && { path: `${path}.as`, found: as, expected: "usual or greatest" },
+        way === "lengths" &&
+          measure === undefined && {
+            path: `${path}.measure`,
+            found: measure,
+            expected: "what was measured, or unstated",
+          },
       ].filter((problem) => problem !== false);
     }),
   );

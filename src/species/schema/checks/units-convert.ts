@@ -5,13 +5,13 @@ import { traitTable } from "../../traits";
 import type { Check } from "../checks";
 import { traitsOf } from "../walk";
 
-/** A statement's unit converts to the trait's unit. */
+/** A statement's figure converts from its unit to the trait's unit. */
 export const unitsConvert: Check = (record) =>
   traitsOf(record).flatMap(({ trait, statements }) =>
     statements.flatMap(({ path, statement }) => {
       if (!hasValue(statement) || statement.unit === undefined) return [];
       try {
-        inTraitUnit({ ...statement, value: 1 }, trait);
+        inTraitUnit(statement, trait);
         return [];
       } catch (error) {
         if (!(error instanceof InvalidInputError)) throw error;

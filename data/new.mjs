@@ -1,0 +1,46 @@
+// Starts the record of a species, with what must be known left blank: npm run species -- "Genus epithet"
+import { writeFile } from "node:fs/promises";
+import { join } from "node:path";
+import { readFolder } from "./files.mjs";
+import { formatRecord } from "./format-record.mjs";
+import { importSource, root } from "./source.mjs";
+
+const { explainTrait, recordSchema } = await importSource("species/schema/record.ts");
+const { essentialTraits, splitPath, traitTable } = await importSource("species/traits.ts");
+
+const name = process.argv.slice(2).join(" ");
+const id = name.toLowerCase().replaceAll(" ", "-");
+
+const { taxonomy } = recordSchema.shape;
+if (!taxonomy.shape.name.safeParse(name).success || !recordSchema.shape.id.safeParse(id).success) {
+  stop(`Expected a scientific name such as "Danio rerio", found "${name}".`);
+}
+const known = (await readFolder("species")).find(
+  (file) => file.name === id || file.json?.taxonomy?.synonyms?.includes(name),
+);
+if (known) stop(`${name} has a record: ${known.path}`);
+
+/** The essential traits, each with a note that says what to look for. */
+const sections = {};
+for (const trait of essentialTraits) {
+  const [section, key] = splitPath(trait);
+  const note = `To fill in: ${explainTrait(traitTable[trait])}`;
+  sections[section] = { ...sections[section], [key]: [{ by: "source", note }] };
+}
+
+const record = {
+  $schema: "../species.schema.json",
+  id,
+  taxonomy: { name, authority: "", family: "", order: "", kind: "" },
+  names: { en: [""] },
+  sources: { source: { cite: "", at: "" } },
+  ...sections,
+};
+const path = `data/species/${id}.json`;
+await writeFile(join(root, path), formatRecord(record, recordSchema));
+console.log(`${path} waits to be filled in. Then: npm run format && npm run records`);
+
+function stop(reason) {
+  console.error(reason);
+  process.exit(1);
+}

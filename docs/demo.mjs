@@ -1,0 +1,67 @@
+// A tank planned, judged, changed and judged again. Place, tank and animals are invented; the species are real.
+import {
+  ancistrusCirrhosus,
+  astronotusOcellatus,
+  osteogasterAenea,
+  paracheirodonInnesi,
+  pterophyllumScalare,
+  puntigrusTetrazona,
+  trichogasterChuna,
+} from "vivary/catalog";
+import { assessPair, assessPlan } from "vivary/compatibility";
+import { describe } from "vivary/report";
+import { tankGeometry } from "vivary/tank";
+import { convert } from "vivary/units";
+
+const heading = (text) => console.log(`\n${text}\n${"=".repeat(text.length)}\n`);
+
+const tank = {
+  base: { shape: "rectangle", length: 100, width: 40 },
+  height: 45,
+  measured: "outer",
+  glass: 0.8,
+  waterBelowRim: 3,
+  lid: true,
+  flow: { calmest: "still", strongest: "gentle" },
+  cover: 0.2,
+  openWater: 0.5,
+  plants: "planted",
+};
+const water = { temperature: 25, pH: 6.8, generalHardness: 8 };
+
+const { waterVolume, filledMass } = tankGeometry(tank);
+const litres = Math.round(waterVolume);
+const gallons = Math.round(convert(waterVolume, "L", "gal-us"));
+
+heading("A tank for the reading room of Fernholm library");
+console.log(`It measures 100 × 40 × 45 cm outside and holds ${litres} L (${gallons} US gal) of water.`);
+console.log(`Filled it weighs ${Math.round(filledMass)} kg without gravel and stand.`);
+
+heading("The first plan");
+const first = assessPlan({
+  tank,
+  water,
+  groups: [
+    { species: puntigrusTetrazona, unsexed: 5 },
+    { species: pterophyllumScalare, unsexed: 2 },
+    { species: trichogasterChuna, males: 1, females: 2 },
+    { species: osteogasterAenea, unsexed: 6 },
+  ],
+});
+console.log(describe(first));
+
+heading("The plan changed");
+const changed = assessPlan({
+  tank: { ...tank, cover: 0.35, plants: "grown-in" },
+  water: { ...water, temperature: 24.5, generalHardness: 7 },
+  groups: [
+    { species: paracheirodonInnesi, unsexed: 15 },
+    { species: trichogasterChuna, males: 1, females: 2 },
+    { species: osteogasterAenea, unsexed: 6 },
+    { species: ancistrusCirrhosus, males: 1 },
+  ],
+});
+console.log(describe(changed));
+
+heading("A pair that can never be");
+console.log(describe(assessPair({ species: astronotusOcellatus }, { species: paracheirodonInnesi })));
