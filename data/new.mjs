@@ -5,7 +5,7 @@ import { readFolder } from "./files.mjs";
 import { formatRecord } from "./format-record.mjs";
 import { importSource, root } from "./source.mjs";
 
-const { explainTrait, recordSchema } = await importSource("species/schema/record.ts");
+const { explainField, recordSchema } = await importSource("species/schema/record.ts");
 const { essentialTraits, splitPath, traitTable } = await importSource("species/traits.ts");
 
 const name = process.argv.slice(2).join(" ");
@@ -24,7 +24,7 @@ if (known) stop(`${name} has a record: ${known.path}`);
 const sections = {};
 for (const trait of essentialTraits) {
   const [section, key] = splitPath(trait);
-  const note = `To fill in: ${explainTrait(traitTable[trait])}`;
+  const note = `To fill in: ${explainField(traitTable[trait])}`;
   sections[section] = { ...sections[section], [key]: [{ by: "source", note }] };
 }
 

@@ -61,3 +61,21 @@ export function within(
   if (number < domain.min || number > domain.max) throw new OutsideDomainError(subject, domain, number, unit);
   return number;
 }
+
+/** The object itself, or an {@link InvalidInputError} where it is none. */
+export function objectOf<Given>(value: Given, subject: string): Given {
+  if (typeof value === "object" && value !== null && !Array.isArray(value)) return value;
+  throw new InvalidInputError(subject, "an object", value);
+}
+
+/** The word itself, or an {@link InvalidInputError} where it is none of those known. */
+export function oneOf<Word extends string>(value: Word, words: readonly string[], subject: string): Word {
+  if (words.includes(value)) return value;
+  throw new InvalidInputError(subject, `one of ${words.join(", ")}`, value);
+}
+
+/** The number itself, or an {@link InvalidInputError} where it is no whole number of at least `least`. */
+export function whole(value: unknown, subject: string, least: number): number {
+  if (Number.isInteger(value) && (value as number) >= least) return value as number;
+  throw new InvalidInputError(subject, `a whole number of at least ${least}`, value);
+}

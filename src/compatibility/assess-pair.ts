@@ -1,11 +1,13 @@
+import { objectOf } from "../errors";
 import { judgePair } from "./engine";
-import { assessedParty } from "./party";
+import { checkedParty, withKin } from "./party";
 import type { Party } from "./plan";
-import { isPairRule, type Rule } from "./rule";
+import { checkedRules, isPairRule, type Rule } from "./rule";
 import { pairRules } from "./rules";
-import { subjectOf } from "./subject";
+import { type Subject, subjectOf } from "./subject";
 import { type ThresholdValues, thresholdValues } from "./thresholds";
-import { type Verdict, verdictOf } from "./verdict";
+import type { Verdict } from "./verdict";
+import { verdictOf } from "./verdict-of";
 
 /** What a caller may change of an assessment. */
 export interface AssessOptions {
@@ -22,7 +24,7 @@ export interface AssessOptions {
  * @param a - One party; without sex or stage, adults of both sexes.
  * @param b - The other party; may be of the same species.
  * @throws InvalidInputError for an unknown form, sex or stage, a length that is not above zero, a count that is no
- * whole number.
+ * whole number; and where none of the rules is about pairs.
  *
  * @example
  * ```ts
@@ -34,16 +36,17 @@ export interface AssessOptions {
  * ```
  */
 export function assessPair(a: Party, b: Party, options: AssessOptions = {}): Verdict {
-  const subjects = [a, b].map((party, index) =>
-    subjectOf(assessedParty(party, index === 0 ? "a" : "b"), index),
-  );
-  const [first, second] = subjects as [(typeof subjects)[0], (typeof subjects)[0]];
-  const rules = (options.rules ?? pairRules).filter(isPairRule);
-  const thresholds = thresholdValues(options.thresholds);
+  const { rules: chosen = pairRules, thresholds: changed } = objectOf(options, "options");
+  const rules = checkedRules<Rule>(chosen).filter(isPairRule);
+  const thresholds = thresholdValues(changed);
+  const [first, second] = withKin([checkedParty(a, "a"), checkedParty(b, "b")]).map(subjectOf) as [
+    Subject,
+    Subject,
+  ];
   const judgements = rules.flatMap((rule) =>
     rule.way === "mutual"
       ? [judgePair(rule, first, second, thresholds)]
       : [judgePair(rule, first, second, thresholds), judgePair(rule, second, first, thresholds)],
   );
-  return verdictOf(subjects, judgements, rules, thresholds);
+  return verdictOf([first, second], judgements, rules, thresholds);
 }

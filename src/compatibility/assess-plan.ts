@@ -1,12 +1,14 @@
+import { objectOf } from "../errors";
 import type { AssessOptions } from "./assess-pair";
 import { assessedPlan } from "./assessed-plan";
 import { judgePair, judgePlan } from "./engine";
 import type { Plan } from "./plan";
-import { isPairRule } from "./rule";
+import { checkedRules, isPairRule, type Rule } from "./rule";
 import { pairRules, planRules } from "./rules";
 import { type Subject, subjectOf } from "./subject";
 import { thresholdValues } from "./thresholds";
-import { type Verdict, verdictOf } from "./verdict";
+import type { Verdict } from "./verdict";
+import { verdictOf } from "./verdict-of";
 
 /**
  * Whether a tank, its water and its animals go together: every plan rule, every pair rule on each two groups, and
@@ -22,7 +24,13 @@ import { type Verdict, verdictOf } from "./verdict";
  * import { tanichthysAlbonubes } from "vivary/catalog";
  *
  * const verdict = assessPlan({
- *   tank: { base: { shape: "rectangle", length: 80, width: 35 }, height: 40, lid: true, cover: 0.3, plants: "planted" },
+ *   tank: {
+ *     base: { shape: "rectangle", length: 80, width: 35 },
+ *     height: 40,
+ *     lid: true,
+ *     cover: 0.3,
+ *     flow: { calmest: "still", strongest: "moderate" },
+ *   },
  *   water: { temperature: 19, pH: 7, generalHardness: 10 },
  *   groups: [{ species: tanichthysAlbonubes, unsexed: 10 }],
  * });
@@ -30,10 +38,11 @@ import { type Verdict, verdictOf } from "./verdict";
  * ```
  */
 export function assessPlan(plan: Plan, options: AssessOptions = {}): Verdict {
+  const { rules: chosen = [...planRules, ...pairRules], thresholds: changed } = objectOf(options, "options");
+  const rules = checkedRules<Rule>(chosen);
+  const thresholds = thresholdValues(changed);
   const assessed = assessedPlan(plan);
   const subjects = assessed.parties.map(subjectOf);
-  const rules = options.rules ?? [...planRules, ...pairRules];
-  const thresholds = thresholdValues(options.thresholds);
   const judgements = rules.flatMap((rule) =>
     isPairRule(rule)
       ? encounters(subjects, rule.way).map(([from, to]) => judgePair(rule, from, to, thresholds, assessed))

@@ -1,7 +1,7 @@
-import { finite, InvalidInputError, within } from "../errors";
-import * as classes from "../species/classes";
+import { finite, InvalidInputError, objectOf, oneOf, whole, within } from "../errors";
 import { type TankGeometry, tankGeometry } from "../tank";
-import { type AssessedParty, partyOfGroup } from "./party";
+import { currents, from } from "./currents";
+import { type AssessedParty, partyOfGroup, withKin } from "./party";
 import type { Plan, PlannedTank, PlannedWater } from "./plan";
 
 /** A plan as rules see it: checked, its tank measured, its groups as parties. */
@@ -15,12 +15,9 @@ export interface AssessedPlan {
   readonly parties: readonly AssessedParty[];
 }
 
-/** The order of the currents. */
-export const currents = /* @__PURE__ */ Object.keys(classes.flow);
-
 /** A plan checked and measured. */
 export function assessedPlan(plan: Plan): AssessedPlan {
-  const { tank, water, groups } = plan;
+  const { tank, water, groups } = objectOf(plan, "plan");
   if (!Array.isArray(groups) || groups.length === 0) {
     throw new InvalidInputError("groups", "at least one group of animals", groups);
   }
@@ -30,31 +27,33 @@ export function assessedPlan(plan: Plan): AssessedPlan {
     geometry: tankGeometry(tank),
     nominal: tankGeometry({ ...tank, measured: "inner" }),
     water: checkedWater(water),
-    parties: groups.map((group, index) => partyOfGroup(group, `groups[${index}]`)),
+    parties: withKin(groups.map((group, index) => partyOfGroup(group, `groups[${index}]`))),
   };
 }
 
 const share = { min: 0, max: 1 };
+const anyAmount = { min: 0, max: Number.MAX_VALUE };
 
-function checkFurnishing({ cover, openWater, lid, plants, flow, filter }: PlannedTank): void {
+function checkFurnishing(tank: PlannedTank): void {
+  const { cover, openWater, lid, plants, flow, filter, sightBreaks } = objectOf(tank, "tank");
   if (cover !== undefined) within(cover, "tank.cover", share);
   if (openWater !== undefined) within(openWater, "tank.openWater", share);
+  if (sightBreaks !== undefined) whole(sightBreaks, "tank.sightBreaks", 0);
   if (lid !== undefined && typeof lid !== "boolean")
     throw new InvalidInputError("tank.lid", "true or false", lid);
-  const plantings = ["none", "planted", "grown-in"];
-  if (plants !== undefined && !plantings.includes(plants)) {
-    throw new InvalidInputError("tank.plants", `one of ${plantings.join(", ")}`, plants);
-  }
-  if (flow !== undefined) {
-    const [calmest, strongest] = [currents.indexOf(flow.calmest), currents.indexOf(flow.strongest)];
-    if (calmest < 0 || strongest < calmest) {
-      throw new InvalidInputError("tank.flow", `calmest and strongest, of ${currents.join(" < ")}`, flow);
-    }
-  }
+  if (plants !== undefined) oneOf(plants, ["none", "planted", "grown-in"], "tank.plants");
+  if (flow !== undefined) checkFlow(flow);
   if (filter !== undefined) {
-    within(filter.mediaArea, "tank.filter.mediaArea", { min: 0, max: Number.MAX_VALUE }, "m2");
-    within(filter.age, "tank.filter.age", { min: 0, max: Number.MAX_VALUE }, "d");
+    const { mediaArea, age } = objectOf(filter, "tank.filter");
+    within(mediaArea, "tank.filter.mediaArea", anyAmount, "m2");
+    within(age, "tank.filter.age", anyAmount, "d");
   }
+}
+
+function checkFlow(flow: NonNullable<PlannedTank["flow"]>): void {
+  const { calmest, strongest } = objectOf(flow, "tank.flow");
+  oneOf(calmest, currents, "tank.flow.calmest");
+  oneOf(strongest, from(calmest), "tank.flow.strongest");
 }
 
 /** What a plan may say of water; outside these spans it is a slip of unit. */
@@ -69,10 +68,16 @@ const domains = {
 } as const;
 
 function checkedWater(water: PlannedWater): AssessedPlan["water"] {
-  for (const name of ["temperature", "pH", "generalHardness"] as const) finite(water[name], `water.${name}`);
+  for (const name of ["temperature", "pH", "generalHardness"] as const) {
+    finite(objectOf(water, "water")[name], `water.${name}`);
+  }
   for (const [name, { unit, ...domain }] of Object.entries(domains)) {
     const value = water[name as keyof PlannedWater];
     if (value !== undefined) within(value, `water.${name}`, domain, unit);
   }
-  return { ...water, salinity: water.salinity ?? 0 };
+  const { salinity = 0, hottest, coolest } = water;
+  if (hottest !== undefined && coolest !== undefined && hottest < coolest) {
+    throw new InvalidInputError("water.hottest", `at least the coolest, ${coolest}`, hottest);
+  }
+  return { ...water, salinity };
 }

@@ -1,40 +1,49 @@
 import type { AssessedPlan } from "./assessed-plan";
 import type { AssessedParty } from "./party";
 
+/** Yes, no, or not known. */
+type Answer = boolean | undefined;
+
 /**
- * Whether a shy party has company that settles it: calm fish in the open water, of which neither eats the other.
- * Its own group counts too. Unknown where it hangs on a trait that is missing or disputed.
+ * Whether a shy party has company that settles it: calm fish in the open water, of which neither eats fish; or enough
+ * of its own kind, if that is calm. Unknown where it hangs on a trait that is missing or disputed.
  */
-export function settlingCompany(party: AssessedParty, plan: AssessedPlan): boolean | undefined {
-  const answers = plan.parties.map((other) => settles(other, party));
-  if (answers.includes(true)) return true;
-  return answers.includes(undefined) ? undefined : false;
+export function settlingCompany(party: AssessedParty, plan: AssessedPlan): Answer {
+  return any(plan.parties.map((other) => settles(other, party)));
 }
 
-function settles(other: AssessedParty, party: AssessedParty): boolean | undefined {
-  if (other !== party && other.species.id === party.species.id) return false;
-  const calm = certain(other.species.social?.settles);
-  const zones = certain(other.species.space?.zones);
-  if (calm === false) return false;
-  if (zones?.every((zone) => zone === "bottom")) return false;
-  const eaten = other === party ? false : eatsFish(other) || eatsFish(party);
-  if (eaten) return false;
-  return calm && zones && eaten === false ? (other === party ? shoals(party) : true) : undefined;
+function settles(other: AssessedParty, party: AssessedParty): Answer {
+  const calm = all([certain(other.species.social?.settles), swimsInTheOpen(other)]);
+  if (other.species.id === party.species.id) return all([calm, shoals(party)]);
+  return all([calm, sparesFish(other), sparesFish(party)]);
 }
 
-/** Whether the group is as large as its species needs. */
-function shoals({ species, count }: AssessedParty): boolean | undefined {
+function swimsInTheOpen({ species }: AssessedParty): Answer {
+  return certain(species.space?.zones)?.some((zone) => zone !== "bottom");
+}
+
+function sparesFish({ species }: AssessedParty): Answer {
+  return certain(species.predation?.eats)?.every(({ prey }) => prey !== "fish");
+}
+
+/** Whether there are as many of its kind as it needs. */
+function shoals({ species, kin: { count } }: AssessedParty): Answer {
   const group = certain(species.social?.group);
   return group && count !== undefined ? count >= group.least : undefined;
 }
 
-function eatsFish({ species }: AssessedParty): boolean | undefined {
-  const eats = certain(species.predation?.eats);
-  return eats?.some(({ prey }) => prey === "fish");
+function all(answers: readonly Answer[]): Answer {
+  if (answers.includes(false)) return false;
+  return answers.includes(undefined) ? undefined : true;
+}
+
+function any(answers: readonly Answer[]): Answer {
+  if (answers.includes(true)) return true;
+  return answers.includes(undefined) ? undefined : false;
 }
 
 /** A value nobody disputes. */
-function certain<Value>(
+export function certain<Value>(
   fact: { readonly value: Value; readonly also?: readonly Value[] | undefined } | undefined,
 ) {
   return fact?.also ? undefined : fact?.value;

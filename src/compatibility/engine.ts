@@ -1,9 +1,9 @@
-import { OutsideDomainError } from "../errors";
+import { OutsideDomainError, objectOf } from "../errors";
 import { type TraitPath, traitTable } from "../species";
 import { weakest } from "../species/statements";
 import type { AssessedPlan } from "./assessed-plan";
-import type { Finding, Judged, Weight } from "./finding";
-import { checkCondition } from "./plan-facts";
+import { checkCondition } from "./check-condition";
+import { type Finding, gravity, type Judged, type Weight } from "./finding";
 import type { PairRule, PlanRule, Rule } from "./rule";
 import { type Answers, answersOver, type Reading, type Side, type View } from "./scenarios";
 import type { Subject } from "./subject";
@@ -21,14 +21,6 @@ export interface Judgement {
   /** An essential trait is missing that could block or restrict. */
   readonly undetermined: boolean;
 }
-
-/** How much a weight counts towards the outcome. */
-export const gravity: Readonly<Record<Weight, number>> = {
-  favourable: 0,
-  advisory: 0,
-  restricting: 1,
-  blocking: 2,
-};
 
 type Run = (views: readonly View[]) => readonly Judged[];
 
@@ -67,13 +59,35 @@ const silent: Judgement = { findings: [], met: [], open: [], least: 0, greatest:
 function judge(rule: Rule, sides: readonly Side[], run: Run, plan: AssessedPlan | undefined): Judgement {
   if (sides.some((side) => side.needs.some((trait) => !known(side, trait))))
     return unjudged(rule, missing(rule, sides));
-  try {
-    return judged(rule, sides, answersOver(sides, run), plan);
-  } catch (error) {
-    if (!(error instanceof OutsideDomainError)) throw error;
-    const of = sides[0] && { of: sides[0].subject.index };
-    return unjudged(rule, [{ rule: rule.id, ...of, reason: "outside-domain", couldBe: gravest(rule) }]);
-  }
+  let outside = false;
+  const answers = answersOver(sides, (views) => {
+    try {
+      return run(views);
+    } catch (error) {
+      if (!(error instanceof OutsideDomainError)) throw error;
+      outside = true;
+      return [];
+    }
+  });
+  const judgement = judged(rule, sides, answers, plan);
+  return outside ? besidesOutside(rule, sides, judgement) : judgement;
+}
+
+/** A judgement some of whose scenarios lie where an equation does not hold: there it may be any of the rule's weights. */
+function besidesOutside(rule: Rule, [side]: readonly Side[], judgement: Judgement): Judgement {
+  const couldBe = gravest(rule);
+  const question = {
+    rule: rule.id,
+    ...(side && { of: side.subject.index }),
+    reason: "outside-domain",
+    couldBe,
+  } as const;
+  return {
+    ...judgement,
+    open: gravity[couldBe] > 0 ? [...judgement.open, question] : judgement.open,
+    least: 0,
+    greatest: Math.max(judgement.greatest, gravity[couldBe]),
+  };
 }
 
 function missing(rule: Rule, sides: readonly Side[]): readonly OpenQuestion[] {
@@ -134,7 +148,7 @@ interface Standing {
 /** Without a plan every answer stands. */
 function standingOf(answer: Judged, sides: readonly Side[], plan: AssessedPlan | undefined): Standing {
   if (answer.weight !== "restricting") return { answer, state: "unmet" };
-  const { of, ...named } = answer.condition;
+  const { of, ...named } = objectOf(answer.condition, "condition");
   const side = of && sides[of === "from" ? 0 : 1];
   const condition = side ? { ...named, of: side.subject.index } : named;
   return { answer: { ...answer, condition }, state: plan ? checkCondition(condition, plan) : "unmet" };

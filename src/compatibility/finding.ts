@@ -5,6 +5,14 @@ import type { FactName } from "./plan-facts";
 /** How much a finding counts, the gravest first; `favourable` stands beside the ladder. */
 export type Weight = "blocking" | "restricting" | "advisory" | "favourable";
 
+/** How much a weight counts towards the outcome. */
+export const gravity: Readonly<Record<Weight, number>> = {
+  favourable: 0,
+  advisory: 0,
+  restricting: 1,
+  blocking: 2,
+};
+
 /** A number, a range or a class, with its unit; no unit for counts, pH and classes. */
 export type Quantity =
   | { readonly value: number | string; readonly unit?: string }

@@ -12,6 +12,7 @@ export {
   type PlanRule,
   type Rule,
   type Seen,
+  type Sides,
   type TankRule,
 } from "./rule";
 export { pairRules, planRules, type RuleId } from "./rules";

@@ -1,6 +1,7 @@
-import { finite, InvalidInputError, positive } from "../errors";
+import { finite, InvalidInputError, objectOf, oneOf, positive, whole } from "../errors";
 import { applyForm, type Names, type Sex, type SpeciesProfile, type Stage } from "../species";
 import * as classes from "../species/classes";
+import { type Kin, kinOf } from "./kin";
 import type { Group, Party } from "./plan";
 
 /** A party as rules see it: checked, its form applied. A count that is absent is unknown. */
@@ -14,10 +15,23 @@ export interface AssessedParty {
   readonly count?: number;
   readonly males?: number;
   readonly females?: number;
+  /** It and the other parties of its species. */
+  readonly kin: Kin;
+}
+
+/** A party by itself. */
+type LoneParty = Omit<AssessedParty, "kin">;
+
+/** Tells each party of the others of its species. */
+export function withKin(parties: readonly LoneParty[]): readonly AssessedParty[] {
+  return parties.map((party) => ({
+    ...party,
+    kin: kinOf(parties.filter(({ species }) => species.id === party.species.id)),
+  }));
 }
 
 /** A party as a verdict names it. */
-export interface VerdictParty extends Omit<AssessedParty, "species"> {
+export interface VerdictParty extends Omit<AssessedParty, "species" | "kin"> {
   /** The id of the species. */
   readonly id: string;
   /** The accepted scientific name. */
@@ -27,10 +41,10 @@ export interface VerdictParty extends Omit<AssessedParty, "species"> {
 }
 
 /** A party checked, with its form applied. */
-export function assessedParty(party: Party, at: string): AssessedParty {
-  const { form, sex, stage, length, count } = party;
-  if (sex !== undefined) oneOf(sex, classes.sex, `${at}.sex`);
-  if (stage !== undefined) oneOf(stage, classes.stage, `${at}.stage`);
+export function checkedParty(party: Party, at: string): LoneParty {
+  const { form, sex, stage, length, count } = objectOf(party, at);
+  if (sex !== undefined) oneOf(sex, Object.keys(classes.sex), `${at}.sex`);
+  if (stage !== undefined) oneOf(stage, Object.keys(classes.stage), `${at}.stage`);
   const sexed = sex && count !== undefined;
   return {
     species: speciesOf(party, at),
@@ -38,15 +52,16 @@ export function assessedParty(party: Party, at: string): AssessedParty {
     ...(sex && { sex }),
     ...(stage && { stage }),
     ...(length !== undefined && { length: positive(length, `${at}.length`) }),
-    ...(count !== undefined && { count: countOf(count, `${at}.count`, 1) }),
+    ...(count !== undefined && { count: whole(count, `${at}.count`, 1) }),
     ...(sexed && { males: sex === "male" ? count : 0, females: sex === "female" ? count : 0 }),
   };
 }
 
 /** A group of a plan as a party. Unsexed animals and juveniles leave the number of either sex unknown. */
-export function partyOfGroup(group: Group, at: string): AssessedParty {
+export function partyOfGroup(group: Group, at: string): LoneParty {
+  objectOf(group, at);
   const count = (name: "males" | "females" | "unsexed" | "juveniles") =>
-    countOf(group[name] ?? 0, `${at}.${name}`, 0);
+    whole(group[name] ?? 0, `${at}.${name}`, 0);
   const [males, females, unsexed, juveniles] = [
     count("males"),
     count("females"),
@@ -71,7 +86,7 @@ export function partyOfGroup(group: Group, at: string): AssessedParty {
 }
 
 /** How a verdict names a party. */
-export function verdictParty({ species, ...rest }: AssessedParty): VerdictParty {
+export function verdictParty({ species, kin, ...rest }: AssessedParty): VerdictParty {
   const { id, taxonomy, names, forms } = species;
   const form = rest.form === undefined ? undefined : forms?.[rest.form];
   return { id, name: taxonomy.name, names: { ...names, ...form?.names }, ...rest };
@@ -82,14 +97,4 @@ function speciesOf({ species, form }: Pick<Party, "species" | "form">, at: strin
     throw new InvalidInputError(`${at}.species`, "a species profile", species);
   }
   return form === undefined ? species : applyForm(species, form);
-}
-
-function countOf(value: unknown, at: string, least: number): number {
-  if (Number.isInteger(value) && (value as number) >= least) return value as number;
-  throw new InvalidInputError(at, `a whole number of at least ${least}`, value);
-}
-
-function oneOf(value: string, of: Readonly<Record<string, string>>, at: string): void {
-  if (!Object.hasOwn(of, value))
-    throw new InvalidInputError(at, `one of ${Object.keys(of).join(", ")}`, value);
 }

@@ -1,7 +1,6 @@
-import { contains } from "../ranges";
+import { InvalidInputError } from "../errors";
 import type { AssessedPlan } from "./assessed-plan";
-import { settlingCompany } from "./company";
-import type { Condition } from "./finding";
+import { certain, settlingCompany } from "./company";
 import type { AssessedParty } from "./party";
 
 type FactValue = number | string | boolean | undefined;
@@ -23,36 +22,38 @@ const tankFacts = {
   "water.salinity": ({ water }) => water.salinity,
 } satisfies Record<string, (plan: AssessedPlan) => FactValue>;
 
-/** The facts of a group that a condition may be about. */
+/** The facts of a group that a condition may be about; numbers are those of its species in the whole plan. */
 const groupFacts = {
-  "group.count": ({ count }) => count,
-  "group.males": ({ males }) => males,
-  "group.females": ({ females }) => females,
-  "group.pairs": ({ males, females }) =>
+  "group.count": ({ kin }) => kin.count,
+  "group.males": ({ kin }) => kin.males,
+  "group.females": ({ kin }) => kin.females,
+  "group.pairs": ({ kin: { males, females } }) =>
     males === undefined || females === undefined ? undefined : Math.min(males, females),
-  "group.femalesPerMale": ({ males, females }) =>
-    males === undefined || females === undefined ? undefined : females / males,
+  "group.femalesPerMale": ({ kin: { males, females } }) =>
+    males && females !== undefined ? females / males : undefined,
   "group.length": ({ length }) => length,
-  "group.longFins": ({ species }) => species.appearance?.longFins?.value,
+  "group.longFins": ({ species }) => certain(species.appearance?.longFins),
   "group.company": (party, plan) => settlingCompany(party, plan),
 } satisfies Record<string, (party: AssessedParty, plan: AssessedPlan) => FactValue>;
 
 /** The name of a fact of a plan. */
 export type FactName = keyof typeof tankFacts | keyof typeof groupFacts;
 
-/** Whether a plan meets a condition, or does not say. */
-export function checkCondition(condition: Condition, plan: AssessedPlan): "met" | "unmet" | "not-given" {
-  const value = factOf(condition, plan);
-  if (value === undefined) return "not-given";
-  if ("within" in condition) {
-    return typeof value === "number" && contains(condition.within, value) ? "met" : "unmet";
-  }
-  const accepted = Array.isArray(condition.is) ? condition.is : [condition.is];
-  return accepted.includes(value) ? "met" : "unmet";
-}
-
-function factOf({ on, of }: Condition, plan: AssessedPlan): FactValue {
-  if (on in tankFacts) return tankFacts[on as keyof typeof tankFacts](plan);
+/**
+ * A fact of a plan; `undefined` where the plan does not say.
+ *
+ * @throws InvalidInputError where there is no such fact, or no party it could be about.
+ */
+export function factOf(plan: AssessedPlan, on: FactName, of: number | undefined): FactValue {
+  if (Object.hasOwn(tankFacts, on)) return tankFacts[on as keyof typeof tankFacts](plan);
   const party = of === undefined ? undefined : plan.parties[of];
-  return party && groupFacts[on as keyof typeof groupFacts](party, plan);
+  if (!party || !Object.hasOwn(groupFacts, on)) {
+    const known = [...Object.keys(tankFacts), ...Object.keys(groupFacts)].join(", ");
+    throw new InvalidInputError(
+      "condition.on",
+      `one of ${known}; of a group, with the party it is about`,
+      on,
+    );
+  }
+  return groupFacts[on as keyof typeof groupFacts](party, plan);
 }

@@ -1,11 +1,9 @@
+import { InvalidInputError, objectOf } from "../errors";
 import type { TraitPath, Value } from "../species";
 import type { AssessedPlan } from "./assessed-plan";
 import type { Judged, Weight } from "./finding";
 import type { AssessedParty } from "./party";
 import type { ThresholdValues } from "./thresholds";
-
-/** The id of a rule that an app adds. */
-export type AddedRuleId = `x-${string}`;
 
 /** Traits as a rule sees them, by path, beside the party they belong to. */
 export type Seen<Needed extends TraitPath, Used extends TraitPath> = {
@@ -41,11 +39,12 @@ export interface PairRule<
   readonly needs: Sides<From, To>;
   /** Traits that may be absent; absence judges at least as severely as any value. */
   readonly uses?: Sides<UsedFrom, UsedTo>;
+  /** The findings about the two, none if there is nothing to say. */
   judge(seen: {
     readonly from: Seen<From, UsedFrom>;
     readonly to: Seen<To, UsedTo>;
     readonly thresholds: ThresholdValues;
-  }): readonly Judged<Yield>[];
+  }): readonly Judged<NoInfer<Yield>>[];
 }
 
 /** A rule about one group in a plan. */
@@ -58,24 +57,28 @@ export interface GroupRule<
   readonly way: "each-group";
   readonly needs: { readonly from: readonly From[] };
   readonly uses?: { readonly from: readonly UsedFrom[] };
+  /** The findings about the group, none if there is nothing to say. */
   judge(seen: {
     readonly from: Seen<From, UsedFrom>;
     readonly plan: AssessedPlan;
     readonly thresholds: ThresholdValues;
-  }): readonly Judged<Yield>[];
+  }): readonly Judged<NoInfer<Yield>>[];
 }
 
 /** A rule about a plan as a whole. */
 export interface TankRule<Id extends string = string, Yield extends Weight = Weight>
   extends Described<Id, Yield> {
   readonly way: "once";
+  /** The findings about the plan, none if there is nothing to say. */
   judge(seen: {
     readonly plan: AssessedPlan;
     readonly thresholds: ThresholdValues;
-  }): readonly Judged<Yield>[];
+  }): readonly Judged<NoInfer<Yield>>[];
 }
 
+/** A rule about a plan: about each of its groups, or about the whole. */
 export type PlanRule = GroupRule | TankRule;
+/** Any rule. */
 export type Rule = PairRule | PlanRule;
 
 /** Whether a rule is about two parties. */
@@ -123,4 +126,15 @@ export function defineRule<const Id extends string, const Yield extends Weight>(
 ): TankRule<Id, Yield>;
 export function defineRule(rule: Rule): Rule {
   return rule;
+}
+
+/** The rules themselves, or an {@link InvalidInputError} where they are no list of rules. */
+export function checkedRules<Given extends Rule>(rules: readonly Given[]): readonly Given[] {
+  if (!Array.isArray(rules)) throw new InvalidInputError("rules", "a list of rules", rules);
+  for (const [index, rule] of rules.entries()) {
+    const { id, judge, way } = objectOf(rule, `rules[${index}]`);
+    const made = typeof id === "string" && typeof judge === "function" && typeof way === "string";
+    if (!made) throw new InvalidInputError(`rules[${index}]`, "a rule made with defineRule", rule);
+  }
+  return rules;
 }

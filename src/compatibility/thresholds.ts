@@ -1,4 +1,4 @@
-import { finite, InvalidInputError } from "../errors";
+import { finite, InvalidInputError, objectOf } from "../errors";
 
 /** A number a rule decides by. */
 export interface Threshold {
@@ -76,12 +76,6 @@ export const thresholds = {
     about: "The share of cover in which a chased animal gets out of sight.",
     source: `${commonPractice}; no source gives a share`,
   },
-  shoal: {
-    value: 6,
-    unit: "",
-    about: "The least shoal where no number is stated.",
-    source: `${commonPractice}; German species notes print 5 or more, Saxby et al. 2010 found ten better than two`,
-  },
   floorLoad: {
     value: 1.5,
     unit: "kN/m2",
@@ -106,7 +100,7 @@ const defaults = /* @__PURE__ */ Object.fromEntries(
  * @throws InvalidInputError for a name the table does not have, or a value that is no finite number.
  */
 export function thresholdValues(changed: Partial<ThresholdValues> = {}): ThresholdValues {
-  for (const [name, value] of Object.entries(changed)) {
+  for (const [name, value] of Object.entries(objectOf(changed, "thresholds"))) {
     const names = Object.keys(thresholds);
     if (!names.includes(name)) throw new InvalidInputError("thresholds", `one of ${names.join(", ")}`, name);
     finite(value, `thresholds.${name}`);

@@ -1,11 +1,7 @@
-import { version } from "../../package.json";
 import type { TraitPath } from "../species";
-import { gravity, type Judgement } from "./engine";
 import type { Finding, Weight } from "./finding";
-import { type VerdictParty, verdictParty } from "./party";
+import type { VerdictParty } from "./party";
 import type { FactName } from "./plan-facts";
-import type { Rule } from "./rule";
-import type { Subject } from "./subject";
 import type { ThresholdValues } from "./thresholds";
 
 /** The answer, the best first; `undetermined` where an essential trait is missing. */
@@ -46,34 +42,5 @@ export interface Verdict {
     readonly version: string;
     readonly rules: readonly string[];
     readonly thresholds: ThresholdValues;
-  };
-}
-
-const outcomes = ["suitable", "conditional", "unsuitable"] as const;
-
-/** Puts the judgements of all rules together. */
-export function verdictOf(
-  subjects: readonly Subject[],
-  judgements: readonly Judgement[],
-  rules: readonly Rule[],
-  thresholds: ThresholdValues,
-): Verdict {
-  const findings = judgements.flatMap((judgement) => judgement.findings);
-  const adopted = Math.max(0, ...findings.map(({ weight }) => gravity[weight]));
-  const undetermined = adopted < gravity.blocking && judgements.some((judgement) => judgement.undetermined);
-  const outcome = (grade: number) => outcomes[grade] ?? "unsuitable";
-  return {
-    outcome: undetermined ? "undetermined" : outcome(adopted),
-    bounds: {
-      atBest: outcome(Math.max(0, ...judgements.map(({ least }) => least))),
-      atWorst: outcome(Math.max(0, ...judgements.map(({ greatest }) => greatest))),
-    },
-    parties: subjects.map(({ party }) => verdictParty(party)),
-    findings,
-    met: judgements.flatMap((judgement) => judgement.met),
-    open: judgements
-      .flatMap((judgement) => judgement.open)
-      .sort((a, b) => gravity[b.couldBe] - gravity[a.couldBe]),
-    made: { version, rules: rules.map(({ id }) => id), thresholds },
   };
 }

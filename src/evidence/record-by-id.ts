@@ -10,7 +10,7 @@ import { allRecords } from "./generated";
  * ```ts
  * import { recordById } from "vivary/evidence";
  *
- * recordById("puntigrus-tetrazona")?.size?.adultLength?.length; // => 3
+ * recordById("puntigrus-tetrazona")?.size?.adultLength?.length; // => 4
  * recordById("constructor"); // => undefined
  * ```
  */

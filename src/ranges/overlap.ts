@@ -27,13 +27,9 @@ export function overlap(
   ...more: readonly PartialRange[]
 ): PartialRange | undefined;
 export function overlap(...ranges: readonly PartialRange[]): PartialRange | undefined {
-  let [min, max] = [-Infinity, Infinity];
-  for (const [index, range] of ranges.entries()) {
-    const each = ends(range, index);
-    min = Math.max(min, each.min);
-    max = Math.min(max, each.max);
-  }
+  const all = ranges.map(ends);
+  const min = Math.max(...all.map((range) => range.min));
+  const max = Math.min(...all.map((range) => range.max));
   if (min > max) return undefined;
-  if (min === -Infinity) return { max };
-  return max === Infinity ? { min } : { min, max };
+  return { ...(min > -Infinity && { min }), ...(max < Infinity && { max }) };
 }

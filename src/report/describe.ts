@@ -43,9 +43,6 @@ export function describe(verdict: Verdict, options: DescribeOptions = {}): strin
   const { format = "text", units = "metric", messages = english } = options;
   const formats = { text: plainText, markdown };
   if (!Object.hasOwn(formats, format)) throw new InvalidInputError("format", "text or markdown", format);
-  if (!["metric", "us", "imperial"].includes(units)) {
-    throw new InvalidInputError("units", "metric, us or imperial", units);
-  }
   return formats[format](blocksOf(new Teller(verdict, messages, quantities(units))));
 }
 
@@ -85,13 +82,14 @@ class Teller {
 
   condition(condition: Condition): string {
     const unit = units[condition.on];
+    const choices = "is" in condition ? [condition.is].flat().map(String) : [];
     const wanted =
       "within" in condition
         ? this.measure({ ...condition.within, ...(unit && { unit }) })
-        : [condition.is].flat().join(", ");
+        : choices.join(", ");
     const most = "within" in condition ? condition.within.max : undefined;
     return this.messages.worksIf(
-      this.messages.conditions[condition.on]({ of: this.party(condition.of), wanted, most }),
+      this.messages.conditions[condition.on]({ of: this.party(condition.of), wanted, choices, most }),
     );
   }
 

@@ -1,4 +1,5 @@
 import type { Quantity } from "../compatibility";
+import { InvalidInputError } from "../errors";
 import { convert } from "../units";
 
 /** The units a report is written in. Temperatures are °F in US units and °C otherwise. */
@@ -39,8 +40,11 @@ export interface Quantities {
   readonly text: (measure: Quantity) => string;
 }
 
-/** How measures are written in a system of units; numbers with a decimal point. */
+/** How measures are written in a system of units, numbers with a decimal point. Refuses an unknown system. */
 export function quantities(system: UnitSystem): Quantities {
+  if (!Object.hasOwn(systems, system)) {
+    throw new InvalidInputError("units", Object.keys(systems).join(", "), system);
+  }
   const shownAs = (unit: string) => systems[system].find(([name]) => name === unit) ?? [unit, unit, same];
   const text = (measure: Quantity): string => {
     const [, symbol, change] = shownAs(measure.unit ?? "") as Shown;

@@ -1,7 +1,6 @@
-/**
- * The words a trait may be answered with, each with one sentence that an observer can check.
- * Ordinals stand in ascending order.
- */
+// The words a trait may be answered with, each with one sentence that an observer can check. Ordinals ascend.
+
+/** What sort of animal a species is. */
 export const kind = {
   fish: "A bony or cartilaginous fish.",
   shrimp: "A shrimp or prawn: a long abdomen with swimming legs.",
@@ -12,8 +11,10 @@ export const kind = {
   frog: "A frog that stays in the water.",
 } as const;
 
+/** The sexes. */
 export const sex = { male: "Male.", female: "Female." } as const;
 
+/** Stages of life, the youngest first. */
 export const stage = {
   egg: "Not yet hatched.",
   fry: "Hatched, feeding on the finest food.",
@@ -21,6 +22,7 @@ export const stage = {
   adult: "Able to breed.",
 } as const;
 
+/** What a figure of water means. */
 export const waterMeaning = {
   kept: "The span a handbook or database gives for keeping it over years.",
   optimum: "The span a source on keeping calls best.",
@@ -30,11 +32,13 @@ export const waterMeaning = {
   tested: "A laboratory or farm value with another purpose, such as fastest growth; informs only.",
 } as const;
 
+/** What a length means. */
 export const lengthMeaning = {
   usual: "The length most adults reach in aquaria.",
   greatest: "The greatest length on record.",
 } as const;
 
+/** What was measured. */
 export const lengthMeasure = {
   TL: "Total length: tip of the snout to the end of the tail fin.",
   SL: "Standard length: tip of the snout to the base of the tail fin.",
@@ -45,6 +49,7 @@ export const lengthMeasure = {
   unstated: "The source does not say what was measured.",
 } as const;
 
+/** Kinds of water. */
 export const waters = {
   fresh: "Grown animals live in fresh water.",
   brackish: "Grown animals live where fresh water and sea water mix.",
@@ -72,6 +77,7 @@ export const bodyShape = {
   "short-deep": "Clearly deeper than a spindle, up to a disc seen from the side.",
 } as const;
 
+/** Currents. */
 export const flow = {
   still: "A floating leaf stays where it is.",
   gentle: "A floating leaf drifts; fine leaves of plants just move.",
@@ -79,30 +85,35 @@ export const flow = {
   strong: "Leaves lie flat in the stream; a fish must swim to stay in place.",
 } as const;
 
+/** How much oxygen it needs. */
 export const oxygenNeed = {
   low: "Comes through a warm night without a pump.",
   ordinary: "Breathes calmly wherever the surface moves a little.",
   high: "Breathes fast or leaves its place as soon as the current or the aeration stops.",
 } as const;
 
+/** Whether it breathes air. */
 export const airBreathing = {
   none: "Never takes air.",
   facultative: "Takes air when the water holds little oxygen.",
   obligate: "Drowns if it cannot reach the surface.",
 } as const;
 
+/** Parts of the water. */
 export const zone = {
   surface: "The upper third of the water.",
   midwater: "The middle third of the water.",
   bottom: "On the ground or holding on to wood, leaves, stones or panes at any height.",
 } as const;
 
+/** How readily it leaves the water. */
 export const jumps = {
   seldom: "Is hardly ever found outside the water.",
   startled: "Leaves the water when frightened or chased.",
   readily: "Jumps or climbs out without any visible cause.",
 } as const;
 
+/** Who holds a territory. */
 export const territoryHolder = {
   male: "Each male holds one.",
   female: "Each female holds one.",
@@ -110,6 +121,7 @@ export const territoryHolder = {
   each: "Each animal holds one.",
 } as const;
 
+/** What an act does. */
 export const does = {
   chases: "Drives another away without wounding it.",
   bites: "Wounds skin or fins.",
@@ -119,6 +131,7 @@ export const does = {
   "robs-food": "Takes food from another's mouth or place.",
 } as const;
 
+/** Whom an act falls on. */
 export const target = {
   "own-sex": "Animals of its species and its sex.",
   "other-sex": "Animals of its species and of the other sex.",
@@ -129,6 +142,7 @@ export const target = {
   any: "Whoever is near.",
 } as const;
 
+/** When an act happens; at any time where it is not said. */
 export const when = {
   always: "At any time.",
   breeding: "While it courts or spawns.",
@@ -137,6 +151,7 @@ export const when = {
   crowded: "When the other cannot get out of its sight or reach.",
 } as const;
 
+/** How many of a kind belong together. */
 export const living = {
   alone: "One animal to a tank.",
   pair: "A male and a female.",
@@ -160,6 +175,7 @@ export const look = {
   "sword-tail": "Lower rays of the tail fin drawn out to a sword.",
 } as const;
 
+/** What it lives on. */
 export const dietType = {
   herbivore: "Lives on plants and algae.",
   omnivore: "Lives on animals and plants.",
@@ -167,6 +183,7 @@ export const dietType = {
   detritivore: "Lives on fine dead matter and what grows on it.",
 } as const;
 
+/** Foods. */
 export const food = {
   dry: "Flakes, granules or tablets.",
   frozen: "Frozen small animals.",
@@ -184,18 +201,21 @@ export const food = {
   detritus: "Fine dead matter.",
 } as const;
 
+/** How fast it comes to food. */
 export const pace = {
   slow: "Looks at food before it takes it; others are there first.",
   ordinary: "Comes to food with the others.",
   fast: "Is at the food first and takes most of it.",
 } as const;
 
+/** When it feeds. */
 export const light = {
   day: "Feeds by daylight.",
   dusk: "Feeds at dusk and dawn.",
   night: "Feeds in the dark.",
 } as const;
 
+/** Prey among tank mates. */
 export const prey = {
   egg: "Eggs of fish.",
   fry: "Newly hatched fish.",
@@ -205,6 +225,7 @@ export const prey = {
   snail: "Snails.",
 } as const;
 
+/** How it breeds. */
 export const reproduction = {
   "scatters-eggs": "Lets eggs or clutches fall or stick and leaves them.",
   "guards-eggs": "Lays eggs on a surface or in a hollow and guards them or the young.",
@@ -215,6 +236,7 @@ export const reproduction = {
   "sea-larvae": "Larvae grow up only in brackish or sea water.",
 } as const;
 
+/** What harms it. */
 export const sensitivity = {
   copper: "Harmed by copper at doses used against parasites or algae.",
   salt: "Harmed by salt at doses used as a treatment.",
@@ -223,6 +245,7 @@ export const sensitivity = {
   "soft-water": "Shell or moult fails in soft, acid water.",
 } as const;
 
+/** How it can hurt a person. */
 export const hazard = {
   venom: "Venom that can harm a person.",
   spines: "Spines or fin rays that wound a hand or catch in a net.",

@@ -76,16 +76,15 @@ function resolveTraits(own: Statements, sources: Sources, base?: Statements): Fa
 
 /** The groups of a trait in which a statement stands. Numbers are converted to the trait's unit. */
 function standingGroups(statements: Statements, path: TraitPath, sources: Sources): Groups {
-  const stated = statementsOf(statements, path)
+  const counting = statementsOf(statements, path)
     .filter(hasValue)
+    .filter(({ setAside }) => !setAside)
     .map((statement) => inTraitUnit(statement, path));
-  const counting = traitTable[path].way === "all" ? unionOf : standing;
-  const groups = [...grouped(stated)].map(([key, group]) => [key, counting(group, sources)] as const);
-  return new Map(groups.filter(([, group]) => group.length > 0));
+  const addsUp = traitTable[path].way === "all";
+  return new Map(
+    [...grouped(counting)].map(([key, group]) => [key, addsUp ? group : standing(group, sources)]),
+  );
 }
-
-/** All the statements of a trait that count together. */
-const unionOf = (group: readonly Stated[]) => group.filter(({ setAside }) => !setAside);
 
 function resolveTrait(path: TraitPath, groups: Groups, sources: Sources): Fact<unknown> | undefined {
   switch (traitTable[path].way) {

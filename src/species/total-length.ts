@@ -4,7 +4,7 @@ import type { AdultLength, LengthMeasure } from "./types";
  * Standard length as a share of total length, least and greatest, of fishes with a tail fin of common size.
  * FishBase's default ratio of total to standard length, 1.22, is a share of 0.82; the span around it is from memory.
  */
-export const standardShare = { min: 0.8, max: 0.85 } as const;
+const standardShare = { min: 0.8, max: 0.85 } as const;
 
 /**
  * Total length in cm of a fish measured as stated: a span where that was another measure or unstated.

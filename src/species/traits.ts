@@ -28,7 +28,7 @@ export interface Trait {
 }
 
 /** Every trait: label, unit, classes and way of resolving. */
-export const traits = {
+const traits = {
   "origin.regions": {
     label: "native range",
     way: "all",
@@ -348,7 +348,7 @@ export const traits = {
 /** The way in which a trait resolves. */
 export type TraitWay<Path extends TraitPath> = (typeof traits)[Path]["way"];
 
-/** {@link traits}, with the fields that any trait may have. */
+/** Every trait by path, with the fields that any trait may have. */
 export const traitTable: Readonly<Record<TraitPath, Trait>> = traits;
 
 /** Every trait path, in the order of the table. */

@@ -3,6 +3,7 @@ import type * as classes from "./classes";
 import type { values } from "./schema/values";
 import type { TraitWay } from "./traits";
 
+/** What one statement of each trait holds, by section and trait. */
 type Values = typeof values;
 
 /** The sections of a record: `origin`, `size`, `water`, … */
@@ -20,16 +21,22 @@ export type Said<Path extends TraitPath> = Path extends `${infer S extends Secti
     : never
   : never;
 
-/** A class of a trait whose classes are listed in `classes.ts`. */
-type ClassOf<Classes> = keyof Classes & string;
-export type Kind = ClassOf<typeof classes.kind>;
-export type Sex = ClassOf<typeof classes.sex>;
-export type Stage = ClassOf<typeof classes.stage>;
-export type Zone = ClassOf<typeof classes.zone>;
-export type FlowClass = ClassOf<typeof classes.flow>;
-export type WaterMeaning = ClassOf<typeof classes.waterMeaning>;
-export type LengthMeaning = ClassOf<typeof classes.lengthMeaning>;
-export type LengthMeasure = ClassOf<typeof classes.lengthMeasure>;
+/** What sort of animal a species is. */
+export type Kind = keyof typeof classes.kind;
+/** The sexes that a statement, a length or an act may be about. */
+export type Sex = keyof typeof classes.sex;
+/** The stages of life, the youngest first. */
+export type Stage = keyof typeof classes.stage;
+/** The parts of the water. */
+export type Zone = keyof typeof classes.zone;
+/** Currents, the calmest first. */
+export type FlowClass = keyof typeof classes.flow;
+/** What a figure of water means. */
+export type WaterMeaning = keyof typeof classes.waterMeaning;
+/** What a length means. */
+export type LengthMeaning = keyof typeof classes.lengthMeaning;
+/** What a length was measured as. */
+export type LengthMeasure = keyof typeof classes.lengthMeasure;
 
 /** What one source said of one trait. */
 export interface Statement<Value> {
@@ -65,6 +72,7 @@ export interface SourceReference {
   readonly root?: string | undefined;
 }
 
+/** What a species is called in science, and where it belongs. */
 export interface Taxonomy {
   /** The accepted scientific name. */
   readonly name: string;
@@ -84,7 +92,7 @@ export type Names = Readonly<Record<string, readonly string[]>>;
 export type Identifiers = Readonly<Record<string, string>>;
 
 /** `{ section: { trait: … } }` with any subset of the traits. */
-type InSections<Held extends { [Path in TraitPath]: unknown }> = {
+export type InSections<Held extends { [Path in TraitPath]: unknown }> = {
   readonly [S in Section]?:
     | {
         readonly [Path in Extract<TraitPath, `${S}.${string}`> as Path extends `${S}.${infer Name}`

@@ -97,7 +97,7 @@ export const english: Messages = {
     "flow-places": ({ from, measure }) =>
       `${from} needs a place with ${currentText(measure("calmest"), measure("strongest"))} current.`,
     "caution-floor": ({ measure }) =>
-      `Filled, tank and water weigh ${measure("mass")}, gravel and stand not counted, and load their footprint with ${measure("load")}. Whether a floor carries that is for a structural engineer to say.`,
+      `Filled, the tank weighs ${measure("mass")} or more, gravel and stand not counted: ${measure("load")} on its footprint. Whether a floor carries that is for a structural engineer to say.`,
     "caution-electricity": () =>
       "Water and electricity: use a residual-current device, let cables hang in a loop below the socket, pull the plugs before a hand goes in. Follow the local wiring rules; have work done by a licensed electrician.",
     "caution-hazards": ({ from, value }) =>
@@ -116,8 +116,8 @@ export const english: Messages = {
     "tank.lid": () => "the tank is covered without a gap",
     "tank.cover": ({ wanted }) => `${wanted} of the plan area is cover`,
     "tank.plants": () => "the plants have grown in",
-    "tank.flow.calmest": ({ wanted }) => `some place has no more current than this: ${wanted}`,
-    "tank.flow.strongest": ({ wanted }) => `some place has one of these currents: ${wanted}`,
+    "tank.flow.calmest": ({ choices }) => `some place has no more than ${choices.at(-1)} current`,
+    "tank.flow.strongest": ({ choices }) => `some place has at least ${choices[0]} current`,
     "water.temperature": ({ wanted }) => `the water is kept at ${wanted}`,
     "water.hottest": ({ wanted }) => `the water on the hottest day is ${wanted}`,
     "water.coolest": ({ wanted }) => `the water in the coolest season is ${wanted}`,

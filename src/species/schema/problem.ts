@@ -19,10 +19,10 @@ export class RecordError extends Error {
   }
 }
 
-/** A problem in a sentence or two. */
+/** A problem in a sentence or two, on one line whatever the record holds. */
 export function describeProblem({ path, found, expected, explanation }: Problem): string {
   const sentence = `${path || "the record"}: expected ${expected}, found ${shown(found)}.`;
-  return explanation ? `${sentence} ${explanation}` : sentence;
+  return (explanation ? `${sentence} ${explanation}` : sentence).replaceAll(/\p{Cc}/gu, " ");
 }
 
 function shown(found: unknown): string {

@@ -9,14 +9,14 @@ const oneOf = (of: Readonly<Record<string, string>>, description: string) =>
   z.enum(Object.keys(of)).describe(`${description} ${explain(of)}`);
 
 /** The classes of a trait, each with its sentence. */
-export function explain(of: Readonly<Record<string, string>>): string {
+function explain(of: Readonly<Record<string, string>>): string {
   return Object.entries(of)
     .map(([name, sentence]) => `${name}: ${sentence}`)
     .join(" ");
 }
 
 /** A trait in words: what it is, its unit and classes. */
-export function explainTrait({ about, unit, classes }: Trait): string {
+function explainTrait({ about, unit, classes }: Trait): string {
   return [
     about,
     unit && unit !== "1" && `In ${unit} unless the statement names a unit.`,

@@ -1,7 +1,8 @@
 import type { Condition, SideName } from "../../finding";
+import { mayHave } from "../../kin";
 import { defineRule, type Seen } from "../../rule";
 import type { ThresholdValues } from "../../thresholds";
-import { type Act, canHappen, mayHave } from "../shared/acts";
+import { type Act, canHappen } from "../shared/acts";
 import { judgeAct } from "../shared/judge-act";
 
 type Appearance = Seen<never, "appearance.looks">;

@@ -5,18 +5,15 @@ import { type Act, canHappen } from "../shared/acts";
 import { judgeAct } from "../shared/judge-act";
 import { hunterLength, preyLength } from "../shared/total-length";
 
-type Doer = Seen<"temperament.acts", "size.adultLength" | "space.zones">;
-type Other = Seen<never, "size.adultLength" | "space.zones" | "appearance.longFins">;
+type Doer = Seen<"temperament.acts" | "size.adultLength", "space.zones">;
+type Other = Seen<"size.adultLength", "space.zones" | "appearance.longFins">;
 
 export const actsOthers = defineRule({
   id: "acts-others",
   question: "What does it do to other species?",
   way: "each-way",
-  needs: { from: ["temperament.acts"], to: [] },
-  uses: {
-    from: ["size.adultLength", "space.zones"],
-    to: ["size.adultLength", "space.zones", "appearance.longFins"],
-  },
+  needs: { from: ["temperament.acts", "size.adultLength"], to: ["size.adultLength"] },
+  uses: { from: ["space.zones"], to: ["space.zones", "appearance.longFins"] },
   mayYield: ["blocking", "restricting", "advisory"],
   judge: ({ from, to, thresholds }) => {
     if (from.party.species.id === to.party.species.id) return [];
@@ -30,8 +27,13 @@ export const actsOthers = defineRule({
 
 /** Company that is not smaller, or cover to get out of sight. */
 function removedBy({ target }: Act, from: Doer, thresholds: ThresholdValues): Condition<SideName> {
-  const length = target === "smaller" && hunterLength(from.party, from["size.adultLength"]);
-  if (length) return { on: "group.length", of: "to", within: { min: length } };
+  if (target === "smaller") {
+    return {
+      on: "group.length",
+      of: "to",
+      within: { min: hunterLength(from.party, from["size.adultLength"]) },
+    };
+  }
   return { on: "tank.cover", within: { min: thresholds.coverAgainstChase } };
 }
 
@@ -43,9 +45,7 @@ function falls({ target }: Act, from: Doer, to: Other): boolean {
 }
 
 function mayBeSmaller(from: Doer, to: Other): boolean {
-  const mine = hunterLength(from.party, from["size.adultLength"]);
-  const theirs = preyLength(to.party, to["size.adultLength"]);
-  return mine === undefined || theirs === undefined || theirs < mine;
+  return preyLength(to.party, to["size.adultLength"]) < hunterLength(from.party, from["size.adultLength"]);
 }
 
 /** Whether the two use a zone in common. Zones nobody stated count as common. */

@@ -1,5 +1,4 @@
-import { ordinalOverlap } from "../../../ranges";
-import { currents } from "../../assessed-plan";
+import { between, currents, from as noCalmerThan, upTo } from "../../currents";
 import type { Judged } from "../../finding";
 import { defineRule } from "../../rule";
 
@@ -12,28 +11,23 @@ export const flow = defineRule({
   mayYield: ["restricting", "favourable"],
   judge: ({ from, to }): readonly Judged<"restricting" | "favourable">[] => {
     const [a, b] = [from["water.flow"], to["water.flow"]];
-    const shared = ordinalOverlap(currents, a, b);
-    if (shared)
-      return [
-        {
-          weight: "favourable",
-          measures: { calmest: { value: shared.min }, strongest: { value: shared.max } },
-        },
-      ];
-    const calm = currents.indexOf(a.max) < currents.indexOf(b.max) ? a.max : b.max;
-    const strong = currents.indexOf(a.min) > currents.indexOf(b.min) ? a.min : b.min;
-    const measures = { calmest: { value: calm }, strongest: { value: strong } };
+    const others = between(b.min, b.max);
+    const shared = between(a.min, a.max).filter((current) => others.includes(current));
+    if (shared.length > 0) return [{ weight: "favourable", measures: ends(shared) }];
+    const calmer = currents.indexOf(a.max) < currents.indexOf(b.max) ? a : b;
+    const stronger = calmer === a ? b : a;
+    const measures = { calmest: { value: calmer.max }, strongest: { value: stronger.min } };
     return [
+      { weight: "restricting", measures, condition: { on: "tank.flow.calmest", is: upTo(calmer.max) } },
       {
         weight: "restricting",
         measures,
-        condition: { on: "tank.flow.calmest", is: currents.slice(0, currents.indexOf(calm) + 1) },
-      },
-      {
-        weight: "restricting",
-        measures,
-        condition: { on: "tank.flow.strongest", is: currents.slice(currents.indexOf(strong)) },
+        condition: { on: "tank.flow.strongest", is: noCalmerThan(stronger.min) },
       },
     ];
   },
 });
+
+function ends(shared: readonly string[]) {
+  return { calmest: { value: shared[0] ?? "" }, strongest: { value: shared.at(-1) ?? "" } };
+}

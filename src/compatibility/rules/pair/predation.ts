@@ -2,6 +2,7 @@ import { standardLength } from "../../../species";
 import type { Judged } from "../../finding";
 import { defineRule, type Seen } from "../../rule";
 import type { ThresholdValues } from "../../thresholds";
+import { decimal } from "../shared/decimal";
 import { hunterLength, preyLength } from "../shared/total-length";
 
 type Hunter = Seen<"predation.eats" | "size.adultLength", never>;
@@ -27,7 +28,7 @@ function judgeGrown(from: Hunter, to: Prey, thresholds: ThresholdValues): readon
   const eats = from["predation.eats"].filter(({ prey }) => prey === kind);
   if (eats.length === 0) return [];
   const stated = eats.map(({ greatest }) => greatest).filter((length) => length !== undefined);
-  const prey = preyLength(to.party, to["size.adultLength"]) ?? 0;
+  const prey = preyLength(to.party, to["size.adultLength"]);
   const watchFor = "missing animals" as const;
   if (stated.length > 0) {
     const greatest = Math.max(...stated);
@@ -36,10 +37,10 @@ function judgeGrown(from: Hunter, to: Prey, thresholds: ThresholdValues): readon
   }
   if (kind !== "fish") return [{ weight: "blocking", watchFor }];
 
-  const hunter = hunterLength(from.party, from["size.adultLength"]) ?? Number.POSITIVE_INFINITY;
+  const hunter = hunterLength(from.party, from["size.adultLength"]);
   const measures = { prey: cm(prey), hunter: cm(hunter), share: { value: prey / hunter, unit: "1" } };
-  if (prey <= thresholds.likelyPrey * hunter) return [{ weight: "blocking", measures, watchFor }];
-  const possible = thresholds.possiblePrey * hunter;
+  if (prey <= decimal(thresholds.likelyPrey * hunter)) return [{ weight: "blocking", measures, watchFor }];
+  const possible = decimal(thresholds.possiblePrey * hunter);
   if (prey > possible || tooDeep(hunter, prey, to["size.bodyDepthShare"], thresholds)) return [];
   const condition = { on: "group.length", of: "to", within: { min: possible } } as const;
   return [{ weight: "restricting", measures, watchFor, condition }];

@@ -1,4 +1,6 @@
-import { currents } from "../../assessed-plan";
+import { between, currents, from as noCalmerThan, upTo } from "../../currents";
+import type { Judged } from "../../finding";
+import type { FactName } from "../../plan-facts";
 import { defineRule } from "../../rule";
 
 export const flowPlaces = defineRule({
@@ -9,17 +11,23 @@ export const flowPlaces = defineRule({
   mayYield: ["restricting"],
   judge: ({ from }) => {
     const { min, max } = from["water.flow"];
-    const measures = { calmest: { value: min }, strongest: { value: max } };
-    const noStronger = currents.slice(0, currents.indexOf(max) + 1);
-    const noCalmer = currents.slice(currents.indexOf(min));
+    const span = between(min, max);
+    const measures = { calmest: { value: span[0] ?? min }, strongest: { value: span.at(-1) ?? max } };
     return [
-      {
-        weight: "restricting",
-        measures,
-        watchFor: "hiding",
-        condition: { on: "tank.flow.calmest", is: noStronger },
-      },
-      { weight: "restricting", measures, condition: { on: "tank.flow.strongest", is: noCalmer } },
+      ...needs("tank.flow.calmest", upTo(max), measures),
+      ...needs("tank.flow.strongest", noCalmerThan(min), measures),
     ];
   },
 });
+
+/** A need that not every tank meets. */
+function needs(
+  on: FactName,
+  is: readonly string[],
+  measures: Judged["measures"],
+): readonly Judged<"restricting">[] {
+  if (is.length === currents.length) return [];
+  return [
+    { weight: "restricting", ...(measures && { measures }), watchFor: "hiding", condition: { on, is } },
+  ];
+}

@@ -14,13 +14,13 @@ export const footprint = defineRule({
     const { least, for: stated } = from["space.footprint"];
     const share = least / stated;
     const each = Math.min(from["space.furtherFootprint"] ?? share, share);
-    const needed = least + each * Math.max((from.party.count ?? 1) - stated, 0);
+    const needed = least + each * Math.max((from.party.kin.count ?? 1) - stated, 0);
     const measures = {
       needed: { value: needed, unit: "cm2" },
       planned: { value: plan.nominal.footprint, unit: "cm2" },
     };
     const { width } = plan.geometry;
-    const length = roomLength(from.party, from["size.adultLength"]) ?? 0;
+    const length = roomLength(from.party, from["size.adultLength"]);
     const turning = { length: { value: length, unit: "cm" }, width: { value: width, unit: "cm" } };
     return [
       ...(length > width ? [{ weight: "blocking", measures: turning } as const] : []),

@@ -1,4 +1,3 @@
-import type { PartialRange } from "../../../ranges";
 import type { Value } from "../../../species";
 import { defineRule } from "../../rule";
 
@@ -6,14 +5,12 @@ export const groupSize = defineRule({
   id: "group-size",
   question: "Are there as many of it as belong together?",
   way: "each-group",
-  needs: { from: ["social.living"] },
-  uses: { from: ["social.group"] },
+  needs: { from: ["social.living", "social.group"] },
   mayYield: ["restricting"],
-  judge: ({ from, thresholds }) => {
-    const { "social.living": living, "social.group": group } = from;
-    const count = from.party.count ?? 1;
-    const within = numbers(living, group, count, thresholds.shoal);
-    if (!within) return [];
+  judge: ({ from }) => {
+    const { count = 1 } = from.party.kin;
+    const within =
+      from["social.living"] === "alone" ? { max: 1 } : { min: leastNumber(from["social.group"], count) };
     const measures = { needed: within, planned: { value: count } };
     return [
       {
@@ -25,18 +22,6 @@ export const groupSize = defineRule({
     ];
   },
 });
-
-/** The numbers that belong together; undefined where any number does. */
-function numbers(
-  living: Value<"social.living">,
-  group: Value<"social.group"> | undefined,
-  count: number,
-  shoal: number,
-): PartialRange | undefined {
-  if (living === "alone") return { max: 1 };
-  if (group) return { min: leastNumber(group, count) };
-  return living === "shoal" || living === "group" ? { min: shoal } : undefined;
-}
 
 /** The least number, or the next above a span in which one animal would take all the harm. */
 function leastNumber({ least, avoid }: Value<"social.group">, count: number): number {

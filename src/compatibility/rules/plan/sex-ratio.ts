@@ -7,7 +7,7 @@ export const sexRatio = defineRule({
   needs: { from: ["social.femalesPerMale"] },
   mayYield: ["restricting"],
   judge: ({ from }) => {
-    const { count = 1, males, females } = from.party;
+    const { count = 1, males, females } = from.party.kin;
     const min = from["social.femalesPerMale"];
     if (min === 0 || count === 1 || males === 0 || females === 0) return [];
     const measures = {

@@ -1,5 +1,6 @@
 import type { Sex, Stage, Value } from "../../../species";
 import * as classes from "../../../species/classes";
+import { type Kin, mayHave } from "../../kin";
 import type { AssessedParty } from "../../party";
 
 /** One thing an animal does to others. */
@@ -8,18 +9,6 @@ export type Act = Value<"temperament.acts">[number];
 /** Whether an act of one party can fall on the other: doer, target, stage and occasion are there. */
 export function canHappen(act: Act, from: AssessedParty, to: AssessedParty): boolean {
   return oldEnough(act, from) && doersMeetTargets(act, from, to) && occasionArises(act, from);
-}
-
-/** Whether the party may have animals of the sex. */
-export function mayHave(party: AssessedParty, sex: Sex): boolean {
-  const counted = sex === "male" ? party.males : party.females;
-  if (counted !== undefined) return counted > 0;
-  return party.sex === undefined || party.sex === sex;
-}
-
-/** Whether the party may have animals of both sexes. */
-export function mayPair(party: AssessedParty): boolean {
-  return party.count !== 1 && mayHave(party, "male") && mayHave(party, "female");
 }
 
 function doersMeetTargets({ doer, target }: Act, from: AssessedParty, to: AssessedParty): boolean {
@@ -48,5 +37,10 @@ function oldEnough({ from: since = "egg" }: Act, { stage = "adult" }: AssessedPa
 
 function occasionArises({ when }: Act, from: AssessedParty): boolean {
   if (when !== "breeding" && when !== "guarding-brood") return true;
-  return (from.stage === undefined || from.stage === "adult") && mayPair(from);
+  return (from.stage === undefined || from.stage === "adult") && mayPair(from.kin);
+}
+
+/** Whether there may be a male and a female. */
+function mayPair({ count, mayHave }: Kin): boolean {
+  return count !== 1 && mayHave.male && mayHave.female;
 }

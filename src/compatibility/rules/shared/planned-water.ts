@@ -2,6 +2,7 @@ import { contains, type PartialRange } from "../../../ranges";
 import type { Figures } from "../../../species";
 import type { Judged } from "../../finding";
 import type { FactName } from "../../plan-facts";
+import { decimal } from "./decimal";
 
 /**
  * A figure of the planned water against the span it is kept in: outside by a distance that may be bridged restricts,
@@ -21,8 +22,16 @@ export function judgePlannedWater(
       { weight: "blocking", measures: { ...measures, limit: { ...limit, unit } }, watchFor: "gasping" },
     ];
   }
-  const { min = planned, max = planned } = kept;
-  const distance = Math.max(min - planned, planned - max, 0);
-  if (distance > 0 && !standIn && !bridged(distance)) return [{ weight: "blocking", measures }];
+  if (!contains(kept, planned) && !standIn && !bridged(distance(kept, planned))) {
+    return [{ weight: "blocking", measures }];
+  }
   return [{ weight: "restricting", measures, condition: { on, within: kept } }];
+}
+
+/** How far a figure lies outside a span. */
+function distance(
+  { min = Number.NEGATIVE_INFINITY, max = Number.POSITIVE_INFINITY }: PartialRange,
+  figure: number,
+) {
+  return decimal(Math.max(min - figure, figure - max));
 }

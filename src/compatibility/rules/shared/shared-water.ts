@@ -2,6 +2,7 @@ import { gap, overlap, type PartialRange, width } from "../../../ranges";
 import type { Figures } from "../../../species";
 import type { Judged } from "../../finding";
 import type { FactName } from "../../plan-facts";
+import { decimal } from "./decimal";
 
 type Span = Figures<PartialRange>;
 
@@ -29,7 +30,8 @@ export function judgeSharedWater(
   const shared = overlap(a.kept, b.kept);
   if (shared) {
     const found = { measures: { ...measures, shared: { ...shared, unit } } };
-    if ((width(shared) ?? Number.POSITIVE_INFINITY) >= roomy) return [{ weight: "favourable", ...found }];
+    if (decimal(width(shared) ?? Number.POSITIVE_INFINITY) >= roomy)
+      return [{ weight: "favourable", ...found }];
     return [{ weight: "restricting", condition: { on, within: shared }, ...found }];
   }
   const between = gap(a.kept, b.kept);
@@ -37,7 +39,7 @@ export function judgeSharedWater(
   const found = { measures: { ...measures, gap: { ...between, unit } } };
   const pastLimit = excludes(a.limit, b.kept) || excludes(b.limit, a.kept);
   const standIn = a.standIn ?? b.standIn ?? false;
-  if (pastLimit || !(standIn || bridged(between.max - between.min)))
+  if (pastLimit || !(standIn || bridged(decimal(between.max - between.min))))
     return [{ weight: "blocking", ...found }];
   return [{ weight: "restricting", condition: { on, within: between }, ...found }];
 }

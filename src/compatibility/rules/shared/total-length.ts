@@ -1,42 +1,30 @@
 import type { AdultLength } from "../../../species";
 import type { AssessedParty } from "../../party";
 
-type Lengths = readonly AdultLength[] | undefined;
+type Lengths = readonly AdultLength[];
 
-/** Total length in cm of the greatest animal of a party that hunts; undefined where no length is known. */
-export function hunterLength(party: AssessedParty, lengths: Lengths): number | undefined {
-  return longest(party, lengths, "greatest");
+/** Total length in cm of the greatest animal of a party that hunts or fights. */
+export function hunterLength(party: AssessedParty, lengths: Lengths): number {
+  return party.length ?? Math.max(...candidates(party, lengths, "greatest").map(({ total }) => total.max));
 }
 
 /** Total length in cm that a party needs room for: the usual one of its greater sex. */
-export function roomLength(party: AssessedParty, lengths: Lengths): number | undefined {
-  return longest(party, lengths, "usual");
+export function roomLength(party: AssessedParty, lengths: Lengths): number {
+  return party.length ?? Math.max(...candidates(party, lengths, "usual").map(({ total }) => total.max));
 }
 
 /** Total length in cm of the smallest animal of a party that may be prey: the usual one of its smaller sex. */
-export function preyLength(party: AssessedParty, lengths: Lengths): number | undefined {
-  if (party.length !== undefined) return party.length;
-  const ends = candidates(party, lengths, "usual").map(({ total }) => total.min);
-  return ends.length > 0 ? Math.min(...ends) : undefined;
-}
-
-function longest(party: AssessedParty, lengths: Lengths, meaning: AdultLength["as"]): number | undefined {
-  if (party.length !== undefined) return party.length;
-  const ends = candidates(party, lengths, meaning).map(({ total }) => total.max);
-  return ends.length > 0 ? Math.max(...ends) : undefined;
+export function preyLength(party: AssessedParty, lengths: Lengths): number {
+  return party.length ?? Math.min(...candidates(party, lengths, "usual").map(({ total }) => total.min));
 }
 
 /** The lengths of the party's sex with the meaning wanted; each preference falls back on what there is. */
-function candidates(
-  { sex }: AssessedParty,
-  lengths: Lengths = [],
-  meaning: AdultLength["as"],
-): readonly AdultLength[] {
+function candidates({ sex }: AssessedParty, lengths: Lengths, meaning: AdultLength["as"]): Lengths {
   const ofSex = preferred(lengths, (length) => !sex || length.sex === sex);
   return preferred(ofSex, (length) => length.as === meaning);
 }
 
-function preferred<Item>(items: readonly Item[], wanted: (item: Item) => boolean): readonly Item[] {
-  const found = items.filter(wanted);
-  return found.length > 0 ? found : items;
+function preferred(lengths: Lengths, wanted: (length: AdultLength) => boolean): Lengths {
+  const found = lengths.filter(wanted);
+  return found.length > 0 ? found : lengths;
 }

@@ -1,7 +1,7 @@
 import { groupKey, hasValue } from "../../statements";
 import { traitTable } from "../../traits";
-import type { Check } from "../checks";
 import { traitsOf } from "../walk";
+import type { Check } from "./check";
 
 /** One adopted statement at most a group, none both adopted and set aside, none said twice; "none" stands alone. */
 export const choicesAreClear: Check = (record) =>

@@ -1,8 +1,8 @@
 import { hasValue } from "../../statements";
 import { inTraitUnit } from "../../trait-unit";
 import { traitTable } from "../../traits";
-import type { Check } from "../checks";
 import { fieldsOf, traitsOf } from "../walk";
+import type { Check } from "./check";
 import { unitsConvert } from "./units-convert";
 
 /** Figures lie where such a figure can lie, so that a slip of unit or of a decimal point shows. */

@@ -1,5 +1,5 @@
-import type { Check } from "../checks";
 import { fieldsOf } from "../walk";
+import type { Check } from "./check";
 
 /** The id is the accepted name in lower case, joined by hyphens. */
 export const idIsName: Check = (record) => {

@@ -1,5 +1,5 @@
-import type { Check } from "../checks";
 import { fieldsOf } from "../walk";
+import type { Check } from "./check";
 
 /** No key that the record chooses itself is `__proto__`, which the schema passes over in silence. */
 export const keysAreNames: Check = (record) => {

@@ -3,8 +3,8 @@ import { grouped, hasValue, type Stated, standing } from "../../statements";
 import { inTraitUnit } from "../../trait-unit";
 import { traitTable } from "../../traits";
 import type { SourceReference } from "../../types";
-import type { Check } from "../checks";
 import { fieldsOf, sourcesOf, traitsOf } from "../walk";
+import type { Check } from "./check";
 import { unitsConvert } from "./units-convert";
 
 type Ends = { readonly min?: number; readonly max?: number };

@@ -1,5 +1,5 @@
-import type { Check } from "../checks";
 import { sourcesOf, traitsOf } from "../walk";
+import type { Check } from "./check";
 
 /** Every statement names a source of the record or a reserved word, and every source is used. */
 export const sourcesAreNamed: Check = (record) => {

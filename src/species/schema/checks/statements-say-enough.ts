@@ -1,7 +1,7 @@
 import { traitTable } from "../../traits";
-import type { Check } from "../checks";
 import type { Problem } from "../problem";
 import { traitsOf } from "../walk";
+import type { Check } from "./check";
 
 /** A statement has a value or a note; figures say what they mean, lengths also what was measured. */
 export const statementsSayEnough: Check = (record) =>

@@ -2,8 +2,8 @@ import { InvalidInputError } from "../../../errors";
 import { hasValue } from "../../statements";
 import { inTraitUnit } from "../../trait-unit";
 import { traitTable } from "../../traits";
-import type { Check } from "../checks";
 import { traitsOf } from "../walk";
+import type { Check } from "./check";
 
 /** A statement's figure converts from its unit to the trait's unit. */
 export const unitsConvert: Check = (record) =>

@@ -1,0 +1,18 @@
+import { InvalidInputError } from "../errors";
+import { contains } from "../ranges";
+import type { AssessedPlan } from "./assessed-plan";
+import type { Condition } from "./finding";
+import { factOf } from "./plan-facts";
+
+/** Whether a plan meets a condition, or does not say. */
+export function checkCondition(condition: Condition, plan: AssessedPlan): "met" | "unmet" | "not-given" {
+  const value = factOf(plan, condition.on, condition.of);
+  if (value === undefined) return "not-given";
+  return holds(condition, value) ? "met" : "unmet";
+}
+
+function holds(condition: Condition, value: boolean | number | string): boolean {
+  if ("within" in condition) return typeof value === "number" && contains(condition.within, value);
+  if ("is" in condition) return [condition.is].flat().some((accepted) => accepted === value);
+  throw new InvalidInputError("condition", "a range within which, or a value that, the fact is", condition);
+}
