@@ -151,7 +151,8 @@ function standingOf(answer: Judged, sides: readonly Side[], plan: AssessedPlan |
   const { of, ...named } = objectOf(answer.condition, "condition");
   const side = of && sides[of === "from" ? 0 : 1];
   const condition = side ? { ...named, of: side.subject.index } : named;
-  return { answer: { ...answer, condition }, state: plan ? checkCondition(condition, plan) : "unmet" };
+  const located = { condition };
+  return { answer: { ...answer, ...located }, state: plan ? checkCondition(condition, plan) : "unmet" };
 }
 
 /** The gravity of a rule's answers if all that the plan does not say were met, and if none were. */
@@ -210,13 +211,14 @@ function completing(rule: Rule, [from, to]: readonly Side[], read: readonly Read
     .filter((basis) => basis !== undefined);
   const basis = weakest(bases.length > 0 ? bases : ["common-practice"]);
   const traits = [...new Set(read.map(({ trait }) => trait))];
-  return ({ answer }: Standing): Finding => {
-    const finding = { ...answer, rule: rule.id, basis, traits };
-    if (!from) return finding;
-    return to
-      ? { ...finding, from: from.subject.index, to: to.subject.index }
-      : { ...finding, from: from.subject.index };
+  const about = {
+    rule: rule.id,
+    basis,
+    traits,
+    ...(from && { from: from.subject.index }),
+    ...(to && { to: to.subject.index }),
   };
+  return ({ answer }: Standing): Finding => Object.assign({}, about, answer);
 }
 
 /** The gravest weight a rule may yield. */

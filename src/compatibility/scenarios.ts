@@ -1,3 +1,4 @@
+import { finite } from "../errors";
 import type { TraitPath } from "../species";
 import type { Judged } from "./finding";
 import type { Seen } from "./rule";
@@ -75,7 +76,10 @@ function viewOf(side: Side, choices: readonly Choice[], readings: Reading[]): Vi
       if (key === "party") return party;
       const trait = key as TraitPath;
       if (!side.needs.includes(trait) && !side.uses.includes(trait)) return undefined;
-      if (!isAmong(side, trait, readings)) readings.push({ side, trait });
+      if (!isAmong(side, trait, readings)) {
+        checkNumbers(facts.get(trait), trait);
+        readings.push({ side, trait });
+      }
       const choice = choices.find((made) => made.side === side && made.trait === trait);
       return choice ? choice.value : facts.get(trait)?.value;
     },
@@ -84,4 +88,11 @@ function viewOf(side: Side, choices: readonly Choice[], readings: Reading[]): Vi
 
 function isAmong(side: Side, trait: TraitPath, readings: readonly Reading[]): boolean {
   return readings.some((other) => other.side === side && other.trait === trait);
+}
+
+/** Refuses a fact that holds a number no trait can have. */
+function checkNumbers(held: unknown, path: TraitPath): void {
+  if (typeof held === "number") finite(held, path);
+  else if (typeof held === "object")
+    for (const key in held) checkNumbers(held[key as keyof typeof held], path);
 }

@@ -1,4 +1,3 @@
-import { finite } from "../errors";
 import { type AdultLength, type Fact, type TraitPath, traitPaths } from "../species";
 import { splitPath } from "../species/traits";
 import type { AssessedParty } from "./party";
@@ -23,19 +22,11 @@ export function subjectOf(party: AssessedParty, index: number): Subject {
   for (const [path, section, name] of keys) {
     const fact = sections[section]?.[name];
     if (!fact) continue;
-    checkNumbers(fact, path);
     facts.set(path, fact);
     const values = standingValues(path, fact);
     if (values.length > 1) disputed.set(path, values);
   }
   return { party, index, facts, disputed };
-}
-
-/** Refuses a profile that holds a number no trait can have. */
-function checkNumbers(held: unknown, path: TraitPath): void {
-  if (typeof held === "number") finite(held, path);
-  else if (typeof held === "object")
-    for (const key in held) checkNumbers(held[key as keyof typeof held], path);
 }
 
 /** A length whose total is only known as a span stands for its shortest and its longest too. */

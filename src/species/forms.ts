@@ -1,5 +1,5 @@
 import { InvalidInputError } from "../errors";
-import { splitPath, traitPaths } from "./traits";
+import { factAt, splitPath, traitPaths } from "./traits";
 import type { SpeciesProfile } from "./types";
 
 type Sections = Readonly<Record<string, Readonly<Record<string, unknown>> | undefined>>;
@@ -33,5 +33,8 @@ export function applyForm(profile: SpeciesProfile, form: string): SpeciesProfile
     section,
     { ...(profile as unknown as Sections)[section], ...(stated as Sections)[section] },
   ]);
-  return { ...profile, ...Object.fromEntries(changed), form };
+  const { incomplete = [], ...known } = profile;
+  const applied: SpeciesProfile = { ...known, ...Object.fromEntries(changed), form };
+  const missing = incomplete.filter((path) => !factAt(applied, path));
+  return missing.length > 0 ? { ...applied, incomplete: missing } : applied;
 }

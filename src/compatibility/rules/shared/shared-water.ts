@@ -26,17 +26,18 @@ export function judgeSharedWater(
   unit: string,
   { shared: roomy, bridged }: Distances,
 ): readonly Judged<"blocking" | "restricting" | "favourable">[] {
-  const measures = { from: { ...a.kept, unit }, to: { ...b.kept, unit } };
   const shared = overlap(a.kept, b.kept);
+  if (shared && decimal(width(shared) ?? Number.POSITIVE_INFINITY) >= roomy) {
+    return [{ weight: "favourable", measures: { shared: inUnit(shared, unit) } }];
+  }
+  const measures = { from: inUnit(a.kept, unit), to: inUnit(b.kept, unit) };
   if (shared) {
-    const found = { measures: { ...measures, shared: { ...shared, unit } } };
-    if (decimal(width(shared) ?? Number.POSITIVE_INFINITY) >= roomy)
-      return [{ weight: "favourable", ...found }];
-    return [{ weight: "restricting", condition: { on, within: shared }, ...found }];
+    const found = { ...measures, shared: inUnit(shared, unit) };
+    return [{ weight: "restricting", measures: found, condition: { on, within: shared } }];
   }
   const between = gap(a.kept, b.kept);
   if (!between) return [];
-  const found = { measures: { ...measures, gap: { ...between, unit } } };
+  const found = { measures: { ...measures, gap: inUnit(between, unit) } };
   const pastLimit = excludes(a.limit, b.kept) || excludes(b.limit, a.kept);
   const standIn = a.standIn ?? b.standIn ?? false;
   if (pastLimit || !(standIn || bridged(decimal(between.max - between.min))))
@@ -47,3 +48,5 @@ export function judgeSharedWater(
 function excludes(limit: PartialRange | undefined, kept: PartialRange): boolean {
   return limit !== undefined && overlap(limit, kept) === undefined;
 }
+
+const inUnit = (range: PartialRange, unit: string) => Object.assign({ unit }, range);
