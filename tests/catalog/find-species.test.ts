@@ -1,0 +1,96 @@
+import { describe, expect, test, vi } from "vitest";
+import { allSpecies, findSpecies } from "../../src/catalog";
+import type { SpeciesProfile } from "../../src/species";
+
+const idsOf = (name: string) => findSpecies(name).map(({ id, form }) => (form ? `${id}, ${form}` : id));
+const ways = (name: string) => [
+  name,
+  name.toUpperCase(),
+  name.toLowerCase(),
+  `  ${name.replaceAll(" ", "  ")}\t`,
+  name.replaceAll(" ", "-"),
+  name.replaceAll("-", " "),
+];
+
+describe.each(allSpecies)("$id is found", ({ id, taxonomy, names, forms = {} }) => {
+  test("by its id and its accepted name, in any case, before any other", () => {
+    for (const name of [id, taxonomy.name].flatMap(ways)) expect(idsOf(name)[0], name).toBe(id);
+  });
+
+  test("by every synonym and vernacular name, however hyphens and spaces are set", () => {
+    const known = [...(taxonomy.synonyms ?? []), ...Object.values(names).flat()];
+    for (const name of known.flatMap(ways)) expect(idsOf(name), name).toContain(id);
+  });
+
+  test("by the name of a form, with the form applied", () => {
+    for (const [form, own] of Object.entries(forms)) {
+      for (const name of Object.values(own.names).flat().flatMap(ways)) {
+        expect(idsOf(name), name).toContain(`${id}, ${form}`);
+      }
+    }
+  });
+});
+
+test("the profile of the catalog itself is given, unless a form was named", () => {
+  for (const profile of allSpecies) expect(findSpecies(profile.taxonomy.name)[0]).toBe(profile);
+  const [veil] = findSpecies("long-fin tiger barb");
+  expect(veil).toMatchObject({
+    id: "puntigrus-tetrazona",
+    form: "long-fin",
+    appearance: { longFins: { value: true } },
+  });
+});
+
+test("nothing is found twice", () => {
+  for (const { names, taxonomy } of allSpecies) {
+    for (const name of [taxonomy.name, ...Object.values(names).flat()]) {
+      expect(idsOf(name)).toStrictEqual([...new Set(idsOf(name))]);
+    }
+  }
+});
+
+test.each([
+  "unicorn",
+  "",
+  " ",
+  "-",
+  "danio",
+  "rerio",
+  "zebra danios",
+  "__proto__",
+  "constructor",
+  ".*",
+  "[",
+  "%",
+])("%o is nobody's name", (name) => {
+  expect(findSpecies(name)).toStrictEqual([]);
+});
+
+describe("of several that bear a name", () => {
+  const named = (id: string, name: string, more: Partial<SpeciesProfile["taxonomy"]> = {}, own = {}) => ({
+    id,
+    taxonomy: { name, authority: "", family: "", order: "", kind: "fish", ...more },
+    names: {},
+    ...own,
+  });
+
+  test("the accepted name comes first, then a synonym, a vernacular name, a form", async () => {
+    vi.resetModules();
+    vi.doMock("../../src/catalog/generated", () => ({
+      allSpecies: [
+        named("a-form", "A form", {}, { forms: { blue: { names: { en: ["Beta gamma"] } } } }),
+        named("a-vernacular", "A vernacular", {}, { names: { de: ["BETA-GAMMA"], en: ["beta gamma"] } }),
+        named("a-synonym", "A synonym", { synonyms: ["Beta gamma"] }, { names: { en: ["beta gamma"] } }),
+        named("beta-gamma", "Beta gamma"),
+      ],
+    }));
+    const mocked = await import("../../src/catalog/find-species");
+    vi.doUnmock("../../src/catalog/generated");
+    expect(mocked.findSpecies("beta gamma").map(({ id }) => id)).toStrictEqual([
+      "beta-gamma",
+      "a-synonym",
+      "a-vernacular",
+      "a-form",
+    ]);
+  });
+});

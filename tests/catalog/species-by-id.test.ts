@@ -1,0 +1,21 @@
+import { expect, test } from "vitest";
+import { allSpecies, danioRerio, speciesById } from "../../src/catalog";
+
+test("an id gives the profile itself", () => {
+  expect(speciesById("danio-rerio")).toBe(danioRerio);
+  for (const profile of allSpecies) expect(speciesById(profile.id)).toBe(profile);
+});
+
+test.each([
+  "",
+  "unicorn",
+  "Danio rerio",
+  "Danio-Rerio",
+  " danio-rerio",
+  "0",
+  "length",
+  "__proto__",
+  "constructor",
+])("%o is no id", (id) => {
+  expect(speciesById(id)).toBeUndefined();
+});

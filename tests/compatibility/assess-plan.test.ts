@@ -1,0 +1,244 @@
+import fc from "fast-check";
+import { describe, expect, test } from "vitest";
+import {
+  allSpecies,
+  ancistrusCirrhosus,
+  astronotusOcellatus,
+  bettaSplendens,
+  brachygobiusDoriae,
+  neocaridinaDavidi,
+  osteogasterAenea,
+  paracheirodonInnesi,
+  poeciliaReticulata,
+  puntigrusTetrazona,
+  tanichthysAlbonubes,
+} from "vivary/catalog";
+import { assessPair, assessPlan, type Group, type Plan, pairRules, planRules } from "../../src/compatibility";
+import { adults, animal } from "./animals";
+import { animals, fish, tanks, waters } from "./arbitrary";
+import { deepFrozen } from "./deep-frozen";
+import { findingsOf, planOf } from "./judging";
+import { renumbered } from "./mapped";
+import { numbersIn } from "./numbers-in";
+import { lieWithin, rank } from "./ranks";
+import { profileOf } from "./worlds";
+
+const species = fc.oneof(fc.constantFrom(...allSpecies), fish("a").map(profileOf));
+const group = fc.tuple(species, animals).map(([kind, kept]) => ({ species: kind, ...kept }));
+const plans: fc.Arbitrary<Plan> = fc.record({
+  tank: tanks,
+  water: waters,
+  groups: fc.array(group, { minLength: 1, maxLength: 4 }),
+});
+
+describe("any plan", () => {
+  test("gets the same verdict in whatever order its groups stand", () => {
+    const shuffled = plans.chain((plan) =>
+      fc
+        .shuffledSubarray([...plan.groups.keys()], { minLength: plan.groups.length })
+        .map((order) => ({ plan, order })),
+    );
+    fc.assert(
+      fc.property(shuffled, ({ plan, order }) => {
+        const groups = order.flatMap((index) => plan.groups[index] ?? []);
+        const verdict = assessPlan({ ...plan, groups });
+        expect(renumbered(verdict, order)).toEqual(renumbered(assessPlan(plan), [...order.keys()]));
+      }),
+      { numRuns: 200 },
+    );
+  });
+
+  test("gets a verdict that survives JSON unchanged and holds finite numbers only", () => {
+    fc.assert(
+      fc.property(plans, (plan) => {
+        const verdict = assessPlan(plan);
+        expect(JSON.parse(JSON.stringify(verdict))).toStrictEqual(verdict);
+        expect(numbersIn(verdict).every(Number.isFinite)).toBe(true);
+      }),
+      { numRuns: 200 },
+    );
+  });
+
+  test("is not changed by being judged", () => {
+    fc.assert(
+      fc.property(plans, (plan) => {
+        expect(assessPlan(deepFrozen(plan))).toEqual(assessPlan(plan));
+      }),
+    );
+  });
+
+  test("is no better off among themselves with one more species", () => {
+    const newcomer = fc.tuple(fish("b").map(profileOf), animals);
+    fc.assert(
+      fc.property(plans, newcomer, (plan, [stranger, kept]) => {
+        const more = { species: stranger, ...kept };
+        const alone = assessPlan(plan, { rules: pairRules });
+        const together = assessPlan({ ...plan, groups: [...plan.groups, more] }, { rules: pairRules });
+        expect(together.findings).toEqual(expect.arrayContaining([...alone.findings]));
+        expect(rank(together.bounds.atBest)).toBeGreaterThanOrEqual(rank(alone.bounds.atBest));
+        expect(rank(together.bounds.atWorst)).toBeGreaterThanOrEqual(rank(alone.bounds.atWorst));
+      }),
+    );
+  });
+
+  test("that says less keeps at least its bounds", () => {
+    const optional = ["lid", "cover", "plants", "flow"] as const;
+    fc.assert(
+      fc.property(plans, fc.constantFrom(...optional), (plan, name) => {
+        const { [name]: _, ...tank } = plan.tank;
+        const { bounds } = assessPlan(plan);
+        expect(lieWithin(bounds, assessPlan({ ...plan, tank }).bounds)).toBe(true);
+      }),
+      { numRuns: 300 },
+    );
+  });
+});
+
+describe("who is judged with whom", () => {
+  const named = (id: string, count: number): Group => ({
+    species: animal(id, {
+      "temperament.acts": [{ does: "chases", target: "any" }],
+      "size.adultLength": adults(5),
+      "water.pH": { kept: { min: 6, max: 8 } },
+    }),
+    unsexed: count,
+  });
+  const between = (groups: readonly Group[], rule: string) =>
+    findingsOf(assessPlan(planOf(groups)), rule).map(({ from, to }) => [from, to]);
+
+  test("each two groups once by rules that look both ways, twice by those that do not", () => {
+    const groups = [named("a", 1), named("b", 1), named("c", 1)];
+    expect(between(groups, "ph")).toEqual([
+      [0, 1],
+      [0, 2],
+      [1, 2],
+    ]);
+    expect(between(groups, "acts-others")).toHaveLength(6);
+  });
+
+  test("a group of two or more also with itself, a single animal not", () => {
+    expect(between([named("a", 2)], "acts-own-kind")).toEqual([[0, 0]]);
+    expect(between([named("a", 1)], "acts-own-kind")).toEqual([]);
+    expect(between([named("a", 2)], "ph")).toEqual([]);
+  });
+});
+
+describe("what a plan does not say", () => {
+  test("is open with the reason not-given, and blocks nothing", () => {
+    const plan = planOf([{ species: tanichthysAlbonubes, unsexed: 10 }], { water: { temperature: 20 } });
+    const { outcome, open, findings } = assessPlan(plan);
+    expect(outcome).toBe("conditional");
+    const inputs = open.filter(({ reason }) => reason === "not-given").map(({ input }) => input);
+    expect(inputs).toContain("tank.cover");
+    expect(findings.some(({ weight }) => weight === "blocking")).toBe(false);
+  });
+
+  test("is asked once for each rule and party", () => {
+    const groups = [
+      { species: animal("a"), unsexed: 2 },
+      { species: animal("b"), unsexed: 2 },
+      { species: animal("c"), unsexed: 2 },
+    ];
+    const questions = assessPlan(planOf(groups)).open.map((question) => JSON.stringify(question));
+    expect(new Set(questions).size).toBe(questions.length);
+  });
+});
+
+test("a verdict of a plan says what it was made with, and names its groups", () => {
+  const plan = planOf([
+    { species: ancistrusCirrhosus, males: 1, females: 2 },
+    { species: paracheirodonInnesi, unsexed: 8, juveniles: 2 },
+    { species: poeciliaReticulata, form: "short-finned", juveniles: 3 },
+  ]);
+  const { made, parties } = assessPlan(plan);
+  expect(made.rules).toEqual([...planRules, ...pairRules].map(({ id }) => id));
+  expect(parties).toMatchObject([
+    { id: "ancistrus-cirrhosus", count: 3, males: 1, females: 2 },
+    { id: "paracheirodon-innesi", count: 10 },
+    { id: "poecilia-reticulata", form: "short-finned", count: 3, stage: "juvenile" },
+  ]);
+  expect(parties[1]).not.toHaveProperty("males");
+});
+
+describe("tanks every keeper knows", () => {
+  test("white clouds in a cool planted tank: yes", () => {
+    const plan = planOf([{ species: tanichthysAlbonubes, unsexed: 12 }], {
+      tank: {
+        base: { shape: "rectangle", length: 80, width: 35 },
+        height: 40,
+        lid: true,
+        cover: 0.4,
+        plants: "planted",
+        flow: { calmest: "still", strongest: "gentle" },
+      },
+      water: { temperature: 20, generalHardness: 8 },
+    });
+    expect(assessPlan(plan).outcome).toBe("suitable");
+  });
+
+  test("an oscar in a nano: no", () => {
+    const plan = planOf([{ species: astronotusOcellatus, unsexed: 1 }], {
+      tank: { base: { shape: "rectangle", length: 40, width: 25 }, height: 25 },
+      water: { temperature: 26 },
+    });
+    expect(assessPlan(plan).outcome).toBe("unsuitable");
+  });
+
+  test("two male bettas with a divider in the keeper's head only: no", () => {
+    const plan = planOf([{ species: bettaSplendens, males: 2 }], { water: { temperature: 26 } });
+    expect(assessPlan(plan).outcome).toBe("unsuitable");
+  });
+
+  test("bumblebee gobies beside neons: no water for both", () => {
+    const plan = planOf([
+      { species: brachygobiusDoriae, unsexed: 8 },
+      { species: paracheirodonInnesi, unsexed: 10 },
+    ]);
+    expect(assessPlan(plan).outcome).toBe("unsuitable");
+  });
+
+  test("tiger barbs with guppies: torn fins", () => {
+    const plan = planOf([
+      { species: puntigrusTetrazona, unsexed: 12 },
+      { species: poeciliaReticulata, males: 2, females: 4 },
+    ]);
+    expect(findingsOf(assessPlan(plan), "fin-nipping")).toMatchObject([
+      { from: 0, to: 1, weight: "restricting", watchFor: "torn fins" },
+    ]);
+  });
+
+  test("cherry shrimps with neons: their young need moss", () => {
+    const groups = [
+      { species: neocaridinaDavidi, unsexed: 20 },
+      { species: paracheirodonInnesi, unsexed: 10 },
+    ];
+    expect(findingsOf(assessPlan(planOf(groups, { tank: { cover: 0.1 } })), "predation")).toMatchObject([
+      { from: 1, to: 0, weight: "restricting", condition: { on: "tank.cover" } },
+    ]);
+    expect(findingsOf(assessPlan(planOf(groups, { tank: { cover: 0.5 } })), "predation")).toEqual([]);
+  });
+
+  test("what holds for a pair holds in every tank: nothing that blocks a pair is missing in the plan", () => {
+    fc.assert(
+      fc.property(fc.constantFrom(...allSpecies), fc.constantFrom(...allSpecies), (a, b) => {
+        fc.pre(a.id !== b.id);
+        const pair = assessPair({ species: a, count: 6 }, { species: b, count: 6 });
+        const plan = assessPlan(
+          planOf([
+            { species: a, unsexed: 6 },
+            { species: b, unsexed: 6 },
+          ]),
+          { rules: pairRules },
+        );
+        const blocking = ({ findings }: typeof pair) =>
+          findings.filter(({ weight, from, to }) => weight === "blocking" && from !== to);
+        expect(blocking(plan)).toEqual(expect.arrayContaining(blocking(pair)));
+      }),
+    );
+  });
+
+  test("a cory is no company for shy fish, whatever else it is", () => {
+    const groups = [{ species: osteogasterAenea, unsexed: 6 }];
+    expect(assessPlan(planOf(groups)).findings.some(({ rule }) => rule === "settling-company")).toBe(false);
+  });
+});

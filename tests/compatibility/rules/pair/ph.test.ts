@@ -1,0 +1,57 @@
+import { describe, expect, test } from "vitest";
+import { labidochromisCaeruleus, paracheirodonInnesi, poeciliaReticulata } from "vivary/catalog";
+import { ph } from "../../../../src/compatibility/rules/pair/ph";
+import type { Value } from "../../../../src/species";
+import { animal } from "../../animals";
+import { pairBy, planBy, weighed } from "../../judging";
+
+const kept = (min: number, max: number, more: Partial<Value<"water.pH">> = {}) => ({
+  species: animal(`kept-${min}-${max}`, { "water.pH": { kept: { min, max }, ...more } }),
+});
+const beside = (a: ReturnType<typeof kept>, b: ReturnType<typeof kept>) => pairBy(ph, a, b);
+const weights = (a: ReturnType<typeof kept>, b: ReturnType<typeof kept>) => weighed(beside(a, b)).findings;
+
+test("half a pH shared is room to spare, less is not", () => {
+  expect(weights(kept(6, 7), kept(6.5, 8))).toEqual(["favourable"]);
+  expect(beside(kept(6, 7), kept(6.75, 8)).findings).toMatchObject([
+    { weight: "restricting", condition: { on: "water.pH", within: { min: 6.75, max: 7 } } },
+  ]);
+  expect(weights(kept(6, 7), kept(7, 8))).toEqual(["restricting"]);
+});
+
+test("less than one pH apart may be bridged, one may not", () => {
+  expect(beside(kept(5, 6), kept(6.99, 8)).findings).toMatchObject([
+    { weight: "restricting", condition: { on: "water.pH", within: { min: 6, max: 6.99 } } },
+  ]);
+  expect(weights(kept(5, 6), kept(7, 8))).toEqual(["blocking"]);
+  expect(weights(kept(5, 6), kept(7.5, 8))).toEqual(["blocking"]);
+});
+
+test("a best span in place of a kept one restricts at most, a limit blocks", () => {
+  expect(weights(kept(5, 6, { standIn: true }), kept(7.5, 8))).toEqual(["restricting"]);
+  expect(weights(kept(5, 6, { limit: { max: 6.2 } }), kept(6.5, 8))).toEqual(["blocking"]);
+});
+
+test("a tank at the shared pH meets the condition", () => {
+  const groups = [kept(6, 7), kept(6.8, 8)].map((group) => ({ ...group, unsexed: 1 }));
+  expect(weighed(planBy(ph, groups, { water: { pH: 6.9 } }))).toEqual({ findings: [], met: ["restricting"] });
+  expect(weighed(planBy(ph, groups, { water: { pH: 6.5 } }))).toEqual({ findings: ["restricting"], met: [] });
+});
+
+describe("decimals count as they are written", () => {
+  test("7.7 to 8.2 is half a pH wide", () => {
+    expect(weights(kept(7, 8.2), kept(7.7, 9))).toEqual(["favourable"]);
+  });
+  test("7.2 and 8.2 are one pH apart", () => {
+    expect(weights(kept(6, 7.2), kept(8.2, 9))).toEqual(["blocking"]);
+  });
+});
+
+test("a yellow lab wants no neon's water", () => {
+  expect(weights({ species: labidochromisCaeruleus }, { species: paracheirodonInnesi })).not.toContain(
+    "favourable",
+  );
+  expect(weights({ species: labidochromisCaeruleus }, { species: poeciliaReticulata })).toEqual([
+    "favourable",
+  ]);
+});

@@ -1,0 +1,270 @@
+import { describe, expect, test } from "vitest";
+import {
+  astronotusOcellatus,
+  bettaSplendens,
+  carassiusAuratus,
+  caridinaMultidentata,
+  neocaridinaDavidi,
+  osteogasterAenea,
+  paracheirodonInnesi,
+  poeciliaReticulata,
+  pterophyllumScalare,
+  sewelliaLineolata,
+  vittinaNatalensis,
+} from "vivary/catalog";
+import { predation } from "../../../../src/compatibility/rules/pair/predation";
+import type { Kind, SpeciesProfile, Value } from "../../../../src/species";
+import { adults, adultsBySex, animal, type Stated } from "../../animals";
+import { findingsOf, pairBy, planBy, weighed } from "../../judging";
+
+type Eats = Value<"predation.eats">;
+
+const hunter = (eats: Eats, length = 10) =>
+  animal("hunter", { "predation.eats": eats, "size.adultLength": adults(length) });
+const prey = (length: number, more: Stated = {}, kind: Kind = "fish") =>
+  animal("prey", { "predation.eats": [], "size.adultLength": adults(length), ...more }, { kind });
+
+/** What the hunter's side finds; the prey of these tests eats nobody. */
+const eaten = (species: SpeciesProfile, by: SpeciesProfile) =>
+  pairBy(predation, { species: by }, { species }).findings;
+const weights = (species: SpeciesProfile, by: SpeciesProfile) =>
+  eaten(species, by).map(({ weight }) => weight);
+
+const anyFish: Eats = [{ prey: "fish" }];
+const scatters: Stated = { "reproduction.mode": "scatters-eggs" };
+
+describe("fish of a hunter that no source limits to a length", () => {
+  test("are likely eaten up to a fifth of its length", () => {
+    expect(weights(prey(2), hunter(anyFish))).toEqual(["blocking"]);
+    expect(weights(prey(2.01), hunter(anyFish))).toEqual(["restricting"]);
+    expect(eaten(prey(2), hunter(anyFish))).toMatchObject([
+      {
+        measures: {
+          prey: { value: 2, unit: "cm" },
+          hunter: { value: 10, unit: "cm" },
+          share: { value: 0.2 },
+        },
+      },
+    ]);
+  });
+
+  test("may be eaten up to 46 hundredths of its length", () => {
+    expect(weights(prey(4.6, scatters), hunter(anyFish))).toEqual(["restricting"]);
+    expect(weights(prey(4.61, scatters), hunter(anyFish))).toEqual([]);
+  });
+
+  test("are safe where they are deeper than its mouth takes, both lengths as the hunter would wish them", () => {
+    // Standard length is 0.80 to 0.85 of total length, so 4 cm of prey is at least 3.2 deep-shares and the mouth
+    // of a hunter of 10 cm takes up to 0.27 × 8.5 = 2.295 cm: the share from which it is too deep is 0.7172.
+    const deep = (share: number) => prey(4, { ...scatters, "size.bodyDepthShare": share });
+    expect(weights(deep(0.717), hunter(anyFish))).toEqual(["restricting"]);
+    expect(weights(deep(0.718), hunter(anyFish))).toEqual([]);
+    expect(weights(prey(2, { ...scatters, "size.bodyDepthShare": 1 }), hunter(anyFish))).toEqual([
+      "blocking",
+    ]);
+  });
+
+  test("are safe once the plan states that they are long enough", () => {
+    const groups = (length?: number) => [
+      { species: hunter(anyFish, 25), unsexed: 1 },
+      { species: prey(9, scatters), unsexed: 1, length },
+    ];
+    expect(planBy(predation, groups()).findings).toMatchObject([
+      { weight: "restricting", condition: { on: "group.length", of: 1, within: { min: 11.5 } } },
+    ]);
+    expect(weighed(planBy(predation, groups(11.4))).findings).toEqual(["restricting"]);
+    expect(weighed(planBy(predation, groups(11.5)))).toEqual({ findings: [], met: ["restricting"] });
+    expect(weighed(planBy(predation, groups(12)))).toEqual({ findings: [], met: [] });
+  });
+});
+
+test("46 hundredths of 10 cm are 4.6 cm: prey of that length is long enough", () => {
+  const groups = [
+    { species: hunter(anyFish), unsexed: 1 },
+    { species: prey(3, scatters), unsexed: 1, length: 4.6 },
+  ];
+  expect(planBy(predation, groups).outcome).toBe("suitable");
+});
+
+describe("lengths", () => {
+  test("a hunter counts at its greatest length, prey at its usual one", () => {
+    const grows = animal("hunter", { "predation.eats": anyFish, "size.adultLength": adults(10, 20) });
+    const grown = animal("prey", { ...scatters, "predation.eats": [], "size.adultLength": adults(4, 40) });
+    expect(weights(grown, grows)).toEqual(["blocking"]);
+  });
+
+  test("prey counts at its smaller sex, unless only the larger is kept", () => {
+    const dimorphic = animal("prey", {
+      ...scatters,
+      "predation.eats": [],
+      "size.adultLength": adultsBySex(2, 5),
+    });
+    const found = (sex?: "male" | "female") =>
+      pairBy(predation, { species: hunter(anyFish) }, { species: dimorphic, sex }).findings;
+    expect(found()).toMatchObject([{ weight: "blocking" }]);
+    expect(found("male")).toMatchObject([{ weight: "blocking" }]);
+    expect(found("female")).toEqual([]);
+  });
+
+  test("a party's own length stands in for the record's, on either side", () => {
+    const small = { species: hunter(anyFish), length: 5 };
+    expect(pairBy(predation, small, { species: prey(3, scatters) }).findings).toEqual([]);
+    const young = { species: prey(30, scatters), length: 2 };
+    expect(pairBy(predation, { species: hunter(anyFish) }, young).findings).toMatchObject([
+      { weight: "blocking" },
+    ]);
+  });
+
+  test("where only standard length is known, the end that harms is adopted and the bounds try both", () => {
+    const measured = animal("hunter", {
+      "predation.eats": anyFish,
+      "size.adultLength": [{ length: 8, measure: "SL", as: "greatest", total: { min: 8 / 0.85, max: 10 } }],
+    });
+    const { outcome, bounds, open } = pairBy(
+      predation,
+      { species: measured },
+      { species: prey(4.5, scatters) },
+    );
+    expect(outcome).toBe("conditional");
+    expect(bounds).toEqual({ atBest: "suitable", atWorst: "conditional" });
+    expect(open).toContainEqual(
+      expect.objectContaining({ of: 0, trait: "size.adultLength", reason: "disputed" }),
+    );
+  });
+});
+
+describe("a stated greatest length", () => {
+  const upTo = (greatest: number): Eats => [{ prey: "fish", greatest }];
+
+  test("blocks up to it and leaves longer prey alone, whatever the hunter's length", () => {
+    expect(weights(prey(4, scatters), hunter(upTo(4)))).toEqual(["blocking"]);
+    expect(weights(prey(4.1, scatters), hunter(upTo(4)))).toEqual([]);
+    expect(weights(prey(4.1, scatters), hunter(upTo(4), 100))).toEqual([]);
+  });
+
+  test("is the greatest of several", () => {
+    const said: Eats = [
+      { prey: "fish", greatest: 3 },
+      { prey: "fish", greatest: 5 },
+      { prey: "shrimp", greatest: 9 },
+    ];
+    expect(weights(prey(5, scatters), hunter(said))).toEqual(["blocking"]);
+    expect(weights(prey(5.1, scatters), hunter(said))).toEqual([]);
+  });
+
+  test("holds for shrimps as well", () => {
+    const shrimp = prey(2, { "reproduction.mode": "sea-larvae" }, "shrimp");
+    expect(weights(shrimp, hunter([{ prey: "shrimp", greatest: 2 }]))).toEqual(["blocking"]);
+    expect(weights(shrimp, hunter([{ prey: "shrimp", greatest: 1.9 }]))).toEqual([]);
+  });
+});
+
+test("grown shrimps and snails of any size are eaten where no length is stated", () => {
+  expect(weights(prey(9, {}, "shrimp"), hunter([{ prey: "shrimp" }], 3))).toEqual(["blocking"]);
+  expect(weights(prey(9, {}, "snail"), hunter([{ prey: "snail" }], 3))).toEqual(["blocking"]);
+  expect(weights(prey(9, {}, "snail"), hunter([{ prey: "shrimp" }], 3))).toEqual([]);
+  expect(weights(prey(1, {}, "mussel"), hunter([{ prey: "snail" }, { prey: "shrimp" }], 30))).toEqual([]);
+});
+
+describe("young", () => {
+  const fry: Eats = [{ prey: "fry" }];
+  const livebearer = prey(9, { "reproduction.mode": "livebearer" });
+  const forYoung = {
+    weight: "restricting",
+    condition: { on: "tank.cover", within: { min: 0.3 } },
+    watchFor: "eggs or young",
+  };
+
+  test("born among fish that eat fry need cover", () => {
+    expect(eaten(livebearer, hunter(fry))).toMatchObject([forYoung]);
+    expect(eaten(livebearer, hunter(anyFish))).toMatchObject([forYoung]);
+    expect(eaten(livebearer, hunter([{ prey: "egg" }]))).toEqual([]);
+  });
+
+  test("have a chance in a tank with enough cover", () => {
+    const groups = [
+      { species: hunter(fry), unsexed: 1 },
+      { species: livebearer, unsexed: 3 },
+    ];
+    const withCover = (cover: number) => weighed(planBy(predation, groups, { tank: { cover } }));
+    expect(withCover(0.3)).toEqual({ findings: [], met: ["restricting"] });
+    expect(withCover(0.29)).toEqual({ findings: ["restricting"], met: [] });
+  });
+
+  test("are none of an egg-layer that needs the keeper's help, nor of males alone", () => {
+    expect(eaten(prey(9, scatters), hunter(fry))).toEqual([]);
+    expect(
+      pairBy(predation, { species: hunter(fry) }, { species: livebearer, sex: "male" }).findings,
+    ).toEqual([]);
+  });
+
+  test("may be about where nobody says how it breeds", () => {
+    const { bounds, open } = pairBy(predation, { species: hunter(fry) }, { species: prey(9) });
+    expect(bounds).toEqual({ atBest: "suitable", atWorst: "conditional" });
+    expect(open).toMatchObject([{ of: 1, trait: "reproduction.mode", reason: "missing" }]);
+  });
+
+  test("that are stocked are eaten too", () => {
+    const found = pairBy(predation, { species: hunter(fry) }, { species: prey(9, scatters), stage: "fry" });
+    expect(found.findings).toMatchObject([forYoung]);
+  });
+
+  test("of shrimps that hatch complete need cover, larvae that drift to sea do not", () => {
+    const shrimp = (mode: Value<"reproduction.mode">) => prey(3, { "reproduction.mode": mode }, "shrimp");
+    const picks = hunter([{ prey: "shrimplet" }]);
+    expect(eaten(shrimp("broods-young"), picks)).toMatchObject([forYoung]);
+    expect(eaten(shrimp("sea-larvae"), picks)).toEqual([]);
+    expect(eaten(shrimp("broods-young"), hunter([{ prey: "fry" }]))).toEqual([]);
+  });
+});
+
+test("an animal that is known to eat nobody eats nobody", () => {
+  expect(weights(prey(1, { "reproduction.mode": "livebearer" }), hunter([]))).toEqual([]);
+});
+
+describe("in a keeper's tank", () => {
+  const byPredation = (a: SpeciesProfile, b: SpeciesProfile) =>
+    findingsOf(pairBy(predation, { species: a }, { species: b }), "predation");
+
+  test("an oscar eats a neon", () => {
+    expect(byPredation(astronotusOcellatus, paracheirodonInnesi)).toMatchObject([
+      { weight: "blocking", from: 0, to: 1 },
+    ]);
+    expect(byPredation(paracheirodonInnesi, astronotusOcellatus)).toMatchObject([
+      { weight: "blocking", from: 1, to: 0 },
+    ]);
+  });
+
+  test("an oscar eats a guppy, a cory and a shrimp", () => {
+    for (const species of [poeciliaReticulata, osteogasterAenea, neocaridinaDavidi]) {
+      expect(byPredation(astronotusOcellatus, species)[0]?.weight).toBe("blocking");
+    }
+  });
+
+  test("an angelfish eats a neon, though not a cory", () => {
+    expect(byPredation(pterophyllumScalare, paracheirodonInnesi)[0]?.weight).toBe("blocking");
+    expect(byPredation(pterophyllumScalare, osteogasterAenea)).toEqual([]);
+  });
+
+  test("a goldfish eats what fits into its mouth: shrimps, not other goldfish", () => {
+    expect(byPredation(carassiusAuratus, neocaridinaDavidi)[0]?.weight).toBe("blocking");
+    expect(byPredation(carassiusAuratus, carassiusAuratus)).toEqual([]);
+  });
+
+  test("a neon leaves grown cherry shrimps alone and eats their young", () => {
+    expect(byPredation(paracheirodonInnesi, neocaridinaDavidi)).toMatchObject([
+      { weight: "restricting", condition: { on: "tank.cover" } },
+    ]);
+    expect(byPredation(paracheirodonInnesi, caridinaMultidentata)).toEqual([]);
+  });
+
+  test("a guppy's fry are eaten by a betta and not by a hillstream loach", () => {
+    expect(byPredation(bettaSplendens, poeciliaReticulata)).toMatchObject([{ weight: "restricting" }]);
+    expect(byPredation(sewelliaLineolata, poeciliaReticulata)).toEqual([]);
+  });
+
+  test("nobody here eats a snail but those that are known to", () => {
+    expect(byPredation(paracheirodonInnesi, vittinaNatalensis)).toEqual([]);
+    expect(byPredation(astronotusOcellatus, vittinaNatalensis)[0]?.weight).toBe("blocking");
+  });
+});

@@ -1,0 +1,81 @@
+import { describe, expect, test } from "vitest";
+import { paracheirodonInnesi, potamotrygonMotoro } from "vivary/catalog";
+import { cautionElectricity } from "../../../../src/compatibility/rules/plan/caution-electricity";
+import { cautionFloor } from "../../../../src/compatibility/rules/plan/caution-floor";
+import { cautionHazards } from "../../../../src/compatibility/rules/plan/caution-hazards";
+import { cautionLaw } from "../../../../src/compatibility/rules/plan/caution-law";
+import { cautionRelease } from "../../../../src/compatibility/rules/plan/caution-release";
+import { cautionZoonoses } from "../../../../src/compatibility/rules/plan/caution-zoonoses";
+import { animal } from "../../animals";
+import { planBy, weighed } from "../../judging";
+
+const one = [{ species: animal("fish"), unsexed: 1 }];
+
+test("electricity, zoonoses and release are spoken of with every plan, and change no outcome", () => {
+  for (const rule of [cautionElectricity, cautionZoonoses, cautionRelease]) {
+    const verdict = planBy(rule, one);
+    expect(verdict.findings).toMatchObject([{ rule: rule.id, weight: "advisory" }]);
+    expect(verdict.outcome).toBe("suitable");
+  }
+});
+
+describe("the floor", () => {
+  // 1.5 kN/m² under water of 997.05 kg/m³ at 9.80665 m/s² is a depth of 0.15341 m.
+  const deep = (height: number) =>
+    planBy(cautionFloor, one, { tank: { base: { shape: "rectangle", length: 60, width: 30 }, height } });
+
+  test("is spoken of from the load that floors of dwellings are reckoned for", () => {
+    expect(deep(15.34).findings).toEqual([]);
+    expect(weighed(deep(15.35)).findings).toEqual(["advisory"]);
+  });
+
+  test("comes with mass and load", () => {
+    expect(deep(50).findings).toMatchObject([
+      {
+        measures: {
+          mass: { value: expect.closeTo(0.99705 * 90, 9), unit: "kg" },
+          load: { value: expect.closeTo(0.99705 * 5 * 0.980665, 9), unit: "kN/m2" },
+        },
+      },
+    ]);
+  });
+});
+
+test("each hazard to people is named", () => {
+  const stinger = animal("stinger", { "care.hazards": ["venom", "spines"] });
+  expect(planBy(cautionHazards, [{ species: stinger, unsexed: 1 }]).findings).toMatchObject([
+    { weight: "advisory", measures: { hazard: { value: "venom" } } },
+    { weight: "advisory", measures: { hazard: { value: "spines" } } },
+  ]);
+  expect(planBy(cautionHazards, [{ species: potamotrygonMotoro, unsexed: 1 }]).findings).toContainEqual(
+    expect.objectContaining({ measures: { hazard: { value: "venom" } } }),
+  );
+  expect(planBy(cautionHazards, [{ species: paracheirodonInnesi, unsexed: 1 }]).findings).toEqual([]);
+});
+
+test("laws that name the species are cited with instrument and date", () => {
+  const listing = {
+    jurisdiction: "Nowhere",
+    instrument: "Act 1",
+    date: "2020-01-01",
+    effect: "Forbids keeping.",
+    basis: "memory",
+  } as const;
+  const species = { ...animal("listed"), listings: [listing] };
+  expect(planBy(cautionLaw, [{ species, unsexed: 1 }]).findings).toMatchObject([
+    {
+      weight: "advisory",
+      from: 0,
+      measures: {
+        jurisdiction: { value: "Nowhere" },
+        instrument: { value: "Act 1" },
+        date: { value: "2020-01-01" },
+        effect: { value: "Forbids keeping." },
+      },
+    },
+  ]);
+  expect(planBy(cautionLaw, one).findings).toEqual([]);
+  expect(planBy(cautionLaw, [{ species: potamotrygonMotoro, unsexed: 1 }]).findings.length).toBeGreaterThan(
+    0,
+  );
+});

@@ -1,0 +1,82 @@
+import { describe, expect, test } from "vitest";
+import { astronotusOcellatus, paracheirodonInnesi, potamotrygonMotoro } from "vivary/catalog";
+import { footprint } from "../../../../src/compatibility/rules/plan/footprint";
+import { adults, adultsBySex, animal, type Stated } from "../../animals";
+import { planBy, weighed } from "../../judging";
+
+const needing = (more: Stated = {}) =>
+  animal("fish", {
+    "size.adultLength": adults(5),
+    "space.footprint": { least: 2000, for: 4 },
+    "space.furtherFootprint": 250,
+    ...more,
+  });
+const floor = (length: number, width: number) => ({
+  tank: { base: { shape: "rectangle", length, width }, height: 40 } as const,
+});
+const inTank = (length: number, width: number, unsexed: number, species = needing()) =>
+  planBy(footprint, [{ species, unsexed }], floor(length, width));
+
+describe("the floor a group needs", () => {
+  test("is the stated one up to the stated number", () => {
+    expect(weighed(inTank(50, 40, 4))).toEqual({ findings: [], met: ["restricting"] });
+    expect(weighed(inTank(50, 40, 1))).toEqual({ findings: [], met: ["restricting"] });
+    expect(weighed(inTank(49, 40, 1)).findings).toEqual(["restricting"]);
+  });
+
+  test("grows by the stated floor for each more", () => {
+    expect(inTank(50, 40, 6).findings).toMatchObject([
+      {
+        weight: "restricting",
+        condition: { on: "tank.footprint", within: { min: 2500 } },
+        measures: { needed: { value: 2500, unit: "cm2" }, planned: { value: 2000, unit: "cm2" } },
+      },
+    ]);
+    expect(weighed(inTank(62.5, 40, 6)).findings).toEqual([]);
+  });
+
+  test("grows by a full share for each more where nothing is stated, which stays open", () => {
+    const { "space.furtherFootprint": _, ...unstated } = {
+      "size.adultLength": adults(5),
+      "space.footprint": { least: 2000, for: 4 },
+      "space.furtherFootprint": 0,
+    };
+    const { findings, bounds } = inTank(50, 40, 6, animal("fish", unstated));
+    expect(findings).toMatchObject([{ condition: { within: { min: 3000 } } }]);
+    expect(bounds).toEqual({ atBest: "suitable", atWorst: "conditional" });
+  });
+
+  test("counts by the size the tank is sold as", () => {
+    const tank = { ...floor(50, 40).tank, measured: "outer", glass: 1 } as const;
+    expect(weighed(planBy(footprint, [{ species: needing(), unsexed: 4 }], { tank })).findings).toEqual([]);
+  });
+});
+
+describe("an animal that cannot turn", () => {
+  test("is longer than the tank is wide inside", () => {
+    const long = needing({ "size.adultLength": adults(30, 45) });
+    expect(weighed(inTank(200, 30, 1, long)).findings).toEqual([]);
+    expect(inTank(200, 29.9, 1, long).findings).toMatchObject([
+      {
+        weight: "blocking",
+        measures: { length: { value: 30, unit: "cm" }, width: { value: 29.9, unit: "cm" } },
+      },
+    ]);
+    const glass = { ...floor(200, 30).tank, measured: "outer", glass: 1 } as const;
+    expect(planBy(footprint, [{ species: long, unsexed: 1 }], { tank: glass }).outcome).toBe("unsuitable");
+  });
+
+  test("counts at the larger sex, unless only the smaller is kept", () => {
+    const species = needing({ "size.adultLength": adultsBySex(20, 40) });
+    const among = (sexes: { males?: number; females?: number }) =>
+      planBy(footprint, [{ species, ...sexes }], floor(200, 30)).outcome;
+    expect(among({ males: 1, females: 1 })).toBe("unsuitable");
+    expect(among({ males: 2 })).toBe("suitable");
+  });
+});
+
+test("an oscar cannot turn in a tank 25 cm wide, a stingray not in 50", () => {
+  expect(inTank(100, 25, 1, astronotusOcellatus).outcome).toBe("unsuitable");
+  expect(inTank(150, 50, 1, potamotrygonMotoro).outcome).toBe("unsuitable");
+  expect(inTank(80, 35, 10, paracheirodonInnesi).outcome).toBe("suitable");
+});

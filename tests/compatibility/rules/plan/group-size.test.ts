@@ -1,0 +1,103 @@
+import { describe, expect, test } from "vitest";
+import {
+  bettaSplendens,
+  danioRerio,
+  neocaridinaDavidi,
+  paracheirodonInnesi,
+  tanichthysAlbonubes,
+} from "vivary/catalog";
+import { groupSize } from "../../../../src/compatibility/rules/plan/group-size";
+import { animal, type Stated } from "../../animals";
+import { planBy, weighed } from "../../judging";
+
+const living = (stated: Stated, unsexed: number) =>
+  planBy(groupSize, [{ species: animal("fish", stated), unsexed }]);
+
+const loner: Stated = { "social.living": "alone", "social.group": { least: 1 } };
+
+test("a loner lives alone", () => {
+  expect(weighed(living(loner, 1))).toEqual({ findings: [], met: ["restricting"] });
+  expect(living(loner, 2).findings).toMatchObject([
+    { weight: "restricting", condition: { on: "group.count", of: 0, within: { max: 1 } } },
+  ]);
+});
+
+describe("a shoal", () => {
+  const of = (unsexed: number) => living({ "social.living": "shoal", "social.group": { least: 8 } }, unsexed);
+
+  test("is as many as are stated", () => {
+    expect(weighed(of(8))).toEqual({ findings: [], met: ["restricting"] });
+    expect(of(7).findings).toMatchObject([
+      {
+        weight: "restricting",
+        condition: { on: "group.count", within: { min: 8 } },
+        measures: { needed: { min: 8 }, planned: { value: 7 } },
+      },
+    ]);
+  });
+
+  test("stays open where no number is stated", () => {
+    for (const way of ["shoal", "group", "pair"] as const) {
+      const { findings, bounds, open } = living({ "social.living": way }, 6);
+      expect(findings).toEqual([]);
+      expect(bounds).toEqual({ atBest: "suitable", atWorst: "conditional" });
+      expect(open).toMatchObject([{ trait: "social.group", reason: "missing" }]);
+    }
+  });
+});
+
+describe("numbers to avoid", () => {
+  const of = (unsexed: number) =>
+    living({ "social.living": "group", "social.group": { least: 2, avoid: { min: 3, max: 4 } } }, unsexed);
+
+  test("are too few to spread the harm", () => {
+    expect(weighed(of(2)).findings).toEqual([]);
+    expect(of(3).findings).toMatchObject([{ condition: { within: { min: 5 } } }]);
+    expect(weighed(of(4)).findings).toEqual(["restricting"]);
+    expect(weighed(of(5)).findings).toEqual([]);
+  });
+
+  test("never ask for fewer than the least number", () => {
+    const stated: Stated = {
+      "social.living": "shoal",
+      "social.group": { least: 8, avoid: { min: 2, max: 5 } },
+    };
+    for (const few of [1, 2, 5, 7]) {
+      expect(living(stated, few).findings).toMatchObject([{ condition: { within: { min: 8 } } }]);
+    }
+  });
+});
+
+describe("in a keeper's tank", () => {
+  test("one betta is right, three neons are too few, ten are a shoal", () => {
+    expect(planBy(groupSize, [{ species: bettaSplendens, males: 1 }]).outcome).toBe("suitable");
+    expect(planBy(groupSize, [{ species: paracheirodonInnesi, unsexed: 3 }]).outcome).toBe("conditional");
+    expect(planBy(groupSize, [{ species: paracheirodonInnesi, unsexed: 10 }]).outcome).toBe("suitable");
+  });
+
+  test("two danios are too few, and so are four", () => {
+    for (const unsexed of [2, 4]) {
+      expect(planBy(groupSize, [{ species: danioRerio, unsexed }]).outcome).toBe("conditional");
+    }
+  });
+
+  test("a pair of shrimps is no colony", () => {
+    expect(planBy(groupSize, [{ species: neocaridinaDavidi, unsexed: 2 }]).outcome).toBe("conditional");
+  });
+
+  test("ten white clouds are one shoal though five of them are golden", () => {
+    const groups = [
+      { species: tanichthysAlbonubes, unsexed: 5 },
+      { species: tanichthysAlbonubes, form: "golden", unsexed: 5 },
+    ];
+    expect(planBy(groupSize, groups).findings).toEqual([]);
+  });
+
+  test("two loners are two loners though the plan lists them apart", () => {
+    const groups = [
+      { species: bettaSplendens, males: 1 },
+      { species: bettaSplendens, females: 1 },
+    ];
+    expect(planBy(groupSize, groups).outcome).toBe("conditional");
+  });
+});

@@ -1,0 +1,38 @@
+import { expect, test } from "vitest";
+import { danioRerio } from "vivary/catalog";
+import { longestRun } from "../../../../src/compatibility/rules/plan/longest-run";
+import { animal } from "../../animals";
+import { planBy, weighed } from "../../judging";
+
+const swimmer = animal("swimmer", { "space.baseLength": { least: 80, for: 6 } });
+const inTank = (length: number, width: number, species = swimmer) =>
+  planBy(longestRun, [{ species, unsexed: 8 }], {
+    tank: { base: { shape: "rectangle", length, width }, height: 40 },
+  });
+
+test("a tank as long as is stated is long enough", () => {
+  expect(weighed(inTank(80, 35))).toEqual({ findings: [], met: ["restricting"] });
+  expect(inTank(79, 35).findings).toMatchObject([
+    {
+      weight: "restricting",
+      condition: { on: "tank.longestRun", within: { min: 80 } },
+      measures: { needed: { value: 80, unit: "cm" }, planned: { value: 79, unit: "cm" } },
+    },
+  ]);
+});
+
+test("the longer side counts, whichever it is called", () => {
+  expect(weighed(inTank(35, 80)).findings).toEqual([]);
+});
+
+test("a tank is as long as it is sold: the glass does not count", () => {
+  const sold = { base: { shape: "rectangle", length: 80, width: 35 }, height: 40 } as const;
+  const tank = { ...sold, measured: "outer", glass: 0.8 } as const;
+  expect(weighed(planBy(longestRun, [{ species: swimmer, unsexed: 8 }], { tank })).findings).toEqual([]);
+});
+
+test("a bowl is no tank for danios", () => {
+  const tank = { base: { shape: "circle", diameter: 30 }, height: 30 } as const;
+  expect(planBy(longestRun, [{ species: danioRerio, unsexed: 8 }], { tank }).outcome).toBe("conditional");
+  expect(inTank(120, 40, danioRerio).outcome).toBe("suitable");
+});

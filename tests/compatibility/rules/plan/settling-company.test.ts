@@ -1,0 +1,118 @@
+import { describe, expect, test } from "vitest";
+import {
+  astronotusOcellatus,
+  osteogasterAenea,
+  paracheirodonInnesi,
+  tanichthysAlbonubes,
+  trichogasterChuna,
+} from "vivary/catalog";
+import { settlingCompany } from "../../../../src/compatibility/rules/plan/settling-company";
+import type { SpeciesProfile, Value } from "../../../../src/species";
+import { adults, animal, type Stated } from "../../animals";
+import { planBy, weighed } from "../../judging";
+
+const shy = (more: Stated = {}) =>
+  animal("shy", {
+    "social.settledBy": true,
+    "social.settles": false,
+    "size.adultLength": adults(6),
+    "space.zones": ["midwater"],
+    "predation.eats": [],
+    ...more,
+  });
+const calm = (more: Stated = {}) =>
+  animal("calm", {
+    "social.settledBy": false,
+    "social.settles": true,
+    "size.adultLength": adults(4),
+    "space.zones": ["midwater"],
+    "predation.eats": [],
+    ...more,
+  });
+const fishEater: Value<"predation.eats"> = [{ prey: "fish" }];
+const settled = (company: SpeciesProfile | undefined, species = shy()) =>
+  planBy(settlingCompany, [{ species, unsexed: 1 }, ...(company ? [{ species: company, unsexed: 10 }] : [])]);
+
+test("calm fish in the open water bring a shy fish out of hiding", () => {
+  expect(weighed(settled(calm()))).toEqual({ findings: [], met: ["restricting"] });
+  expect(weighed(settled(calm({ "space.zones": ["bottom", "midwater"] }))).findings).toEqual([]);
+});
+
+test("alone it hides", () => {
+  expect(settled(undefined).findings).toMatchObject([
+    {
+      weight: "restricting",
+      from: 0,
+      condition: { on: "group.company", of: 0, is: true },
+      watchFor: "hiding",
+    },
+  ]);
+});
+
+test("restless fish, bottom dwellers, its prey and its hunters are no company", () => {
+  expect(weighed(settled(calm({ "social.settles": false }))).findings).toEqual(["restricting"]);
+  expect(weighed(settled(calm({ "space.zones": ["bottom"] }))).findings).toEqual(["restricting"]);
+  expect(weighed(settled(calm({ "predation.eats": fishEater }))).findings).toEqual(["restricting"]);
+  expect(weighed(settled(calm(), shy({ "predation.eats": fishEater }))).findings).toEqual(["restricting"]);
+});
+
+test("who is not shy needs none", () => {
+  expect(weighed(settled(undefined, shy({ "social.settledBy": false })))).toEqual({ findings: [], met: [] });
+});
+
+describe("what nobody knows of the company stays open", () => {
+  const between = { atBest: "suitable", atWorst: "conditional" };
+
+  test.each(["social.settles", "space.zones", "predation.eats"] as const)("%s missing", (path) => {
+    const stated: Stated = {
+      "social.settledBy": false,
+      "social.settles": true,
+      "space.zones": ["midwater"],
+      "predation.eats": [],
+    };
+    const { [path]: _, ...known } = stated;
+    const company = animal("calm", known);
+    const { bounds, open } = settled(company);
+    expect(bounds).toEqual(between);
+    expect(open).toMatchObject([{ input: "group.company", of: 0, reason: "not-given" }]);
+  });
+
+  test("disputed", () => {
+    const company = animal(
+      "calm",
+      {
+        "social.settledBy": false,
+        "social.settles": true,
+        "space.zones": ["midwater"],
+        "predation.eats": [],
+      },
+      { also: [{ "social.settles": false }] },
+    );
+    expect(settled(company).bounds).toEqual(between);
+  });
+});
+
+describe("its own group", () => {
+  const settlesItself = shy({ "social.settles": true, "social.group": { least: 6 } });
+
+  test("is company where it is large enough", () => {
+    const among = (unsexed: number) =>
+      weighed(planBy(settlingCompany, [{ species: settlesItself, unsexed }]));
+    expect(among(6)).toEqual({ findings: [], met: ["restricting"] });
+    expect(among(5)).toEqual({ findings: ["restricting"], met: [] });
+  });
+});
+
+describe("in a keeper's tank", () => {
+  const beside = (species: SpeciesProfile) => settled(species, trichogasterChuna).outcome;
+
+  test("neons and white clouds settle a honey gourami", () => {
+    expect(beside(paracheirodonInnesi)).toBe("suitable");
+    expect(beside(tanichthysAlbonubes)).toBe("suitable");
+  });
+
+  test("a cory is not company for a shy fish, and an oscar is none", () => {
+    expect(beside(osteogasterAenea)).toBe("conditional");
+    expect(beside(astronotusOcellatus)).toBe("conditional");
+  });
+});

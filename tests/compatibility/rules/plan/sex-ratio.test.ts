@@ -1,0 +1,45 @@
+import { expect, test } from "vitest";
+import { poeciliaReticulata } from "vivary/catalog";
+import type { Group } from "../../../../src/compatibility";
+import { sexRatio } from "../../../../src/compatibility/rules/plan/sex-ratio";
+import { animal } from "../../animals";
+import { planBy, weighed } from "../../judging";
+
+const among = (sexes: Omit<Group, "species">, femalesPerMale = 2) =>
+  planBy(sexRatio, [{ species: animal("fish", { "social.femalesPerMale": femalesPerMale }), ...sexes }]);
+
+test("two females for each male are enough, fewer are not", () => {
+  expect(weighed(among({ males: 2, females: 4 }))).toEqual({ findings: [], met: ["restricting"] });
+  expect(among({ males: 2, females: 3 }).findings).toMatchObject([
+    {
+      weight: "restricting",
+      condition: { on: "group.femalesPerMale", of: 0, within: { min: 2 } },
+      measures: { needed: { value: 2 }, planned: { value: 1.5 } },
+    },
+  ]);
+});
+
+test("one sex alone wears nobody out, nor does a single animal", () => {
+  expect(among({ males: 5 }).findings).toEqual([]);
+  expect(among({ females: 5 }).findings).toEqual([]);
+  expect(among({ unsexed: 1 }).findings).toEqual([]);
+});
+
+test("where the ratio does not matter, none is asked for", () => {
+  expect(weighed(among({ males: 3, females: 1 }, 0))).toEqual({ findings: [], met: [] });
+});
+
+test("animals of unknown sex leave it open", () => {
+  for (const sexes of [{ unsexed: 6 }, { juveniles: 6 }, { males: 1, females: 2, unsexed: 1 }]) {
+    const { bounds, open } = among(sexes);
+    expect(bounds).toEqual({ atBest: "suitable", atWorst: "conditional" });
+    expect(open).toMatchObject([{ input: "group.femalesPerMale", of: 0, reason: "not-given" }]);
+  }
+});
+
+test("three male guppies wear out one female", () => {
+  const guppies = (males: number, females: number) =>
+    planBy(sexRatio, [{ species: poeciliaReticulata, males, females }]).outcome;
+  expect(guppies(3, 1)).toBe("conditional");
+  expect(guppies(2, 5)).toBe("suitable");
+});

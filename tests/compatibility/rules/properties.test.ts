@@ -1,0 +1,333 @@
+import fc from "fast-check";
+import { describe, expect, test } from "vitest";
+import { allSpecies } from "vivary/catalog";
+import {
+  assessPair,
+  assessPlan,
+  type Condition,
+  type Finding,
+  type Group,
+  type Party,
+  type Plan,
+  type PlannedTank,
+  type PlannedWater,
+  pairRules,
+  planRules,
+  type Rule,
+} from "../../../src/compatibility";
+import { isPairRule } from "../../../src/compatibility/rule";
+import type { SpeciesProfile } from "../../../src/species";
+import { animals, fish, tanks, waters } from "../arbitrary";
+import { lieWithin, outcomeOf, rank } from "../ranks";
+import { choices, type Disputed, profileOf, without, worldsOf } from "../worlds";
+
+const party = fc.record(
+  {
+    sex: fc.constantFrom("male" as const, "female" as const),
+    stage: fc.constantFrom("fry" as const, "juvenile" as const, "adult" as const),
+    count: fc.integer({ min: 1, max: 3 }),
+    length: fc.constantFrom(1, 4, 12),
+  },
+  { requiredKeys: [] },
+) satisfies fc.Arbitrary<Omit<Party, "species">>;
+
+const pairsOf = (paths?: readonly string[]) =>
+  fc.record({
+    a: fc.tuple(fish("a", paths), party),
+    b: fc.tuple(fish("b", paths), party),
+  });
+
+type Kept = Omit<Group, "species">;
+
+interface Stocked {
+  readonly tank: PlannedTank;
+  readonly water: PlannedWater;
+  readonly species: readonly Disputed[];
+  /** Groups, each of one of the species. */
+  readonly groups: readonly { readonly of: number; readonly kept: Kept }[];
+}
+
+/** Plans of one to three groups of two species, so that a species may stand in two groups. */
+const plansOf = (paths?: readonly string[]): fc.Arbitrary<Stocked> =>
+  fc.record({
+    tank: tanks,
+    water: waters,
+    species: fc.tuple(fish("a", paths), fish("b", paths)),
+    groups: fc.array(fc.record({ of: fc.constantFrom(0, 1), kept: animals }), { minLength: 1, maxLength: 3 }),
+  });
+
+const plans = plansOf();
+
+function planned({ tank, water, groups }: Stocked, profiles: readonly SpeciesProfile[]): Plan {
+  return {
+    tank,
+    water,
+    groups: groups.flatMap(({ of, kept }) => {
+      const species = profiles[of];
+      return species ? [{ species, ...kept }] : [];
+    }),
+  };
+}
+
+const replaced = <Item>(list: readonly Item[], at: number, by: Item) =>
+  list.map((item, index) => (index === at ? by : item));
+
+const assessed = (stocked: Stocked, rules?: readonly Rule[]) =>
+  assessPlan(planned(stocked, stocked.species.map(profileOf)), { rules });
+
+const rules: readonly Rule[] = [...planRules, ...pairRules];
+
+/** Traits that a rule does not declare, though the condition of its findings rests on them. */
+const inConditions: Readonly<Record<string, readonly string[]>> = {
+  "fin-nipping": ["appearance.longFins"],
+  "settling-company": ["social.settles", "social.group", "space.zones", "predation.eats"],
+};
+
+/** The traits that decide what a rule finds. */
+function traitsOf(rule: Rule): readonly string[] {
+  const further = inConditions[rule.id] ?? [];
+  if (rule.way === "once") return further;
+  return [...[rule.needs, rule.uses].flatMap((sides) => Object.values(sides ?? {}).flat()), ...further];
+}
+
+describe.each(rules.map((rule) => [rule.id, rule] as const))("the bounds of %s alone", (_, rule) => {
+  const alone = { rules: [rule] };
+  const paths = traitsOf(rule);
+
+  if (isPairRule(rule))
+    test("hold every scenario of a pair, and its own answer", () => {
+      fc.assert(
+        fc.property(pairsOf(paths), ({ a: [a, asA], b: [b, asB] }) => {
+          const { bounds, outcome } = assessPair(
+            { species: profileOf(a), ...asA },
+            { species: profileOf(b), ...asB },
+            alone,
+          );
+          if (outcome !== "undetermined") {
+            expect(lieWithin({ atBest: outcome, atWorst: outcome }, bounds)).toBe(true);
+          }
+          for (const from of worldsOf(a)) {
+            for (const to of worldsOf(b)) {
+              const world = assessPair({ species: from, ...asA }, { species: to, ...asB }, alone);
+              expect(lieWithin(world.bounds, bounds)).toBe(true);
+            }
+          }
+        }),
+      );
+    });
+
+  test("hold every scenario of a plan, and its own answer", () => {
+    fc.assert(
+      fc.property(plansOf(paths), (stocked) => {
+        const { bounds, outcome } = assessed(stocked, [rule]);
+        if (outcome !== "undetermined") {
+          expect(lieWithin({ atBest: outcome, atWorst: outcome }, bounds)).toBe(true);
+        }
+        for (const world of choices(stocked.species.map(worldsOf))) {
+          expect(lieWithin(assessPlan(planned(stocked, world), alone).bounds, bounds)).toBe(true);
+        }
+      }),
+    );
+  });
+
+  if (isPairRule(rule))
+    test("never narrow for a pair when a fact is taken away", () => {
+      fc.assert(
+        fc.property(pairsOf(paths), ({ a: [a, asA], b: [b, asB] }) => {
+          const boundsOf = (from: Disputed, to: Disputed) =>
+            assessPair({ species: profileOf(from), ...asA }, { species: profileOf(to), ...asB }, alone)
+              .bounds;
+          const bounds = boundsOf(a, b);
+          for (const path of paths) {
+            expect(lieWithin(bounds, boundsOf(without(a, path), b)), `a without ${path}`).toBe(true);
+            expect(lieWithin(bounds, boundsOf(a, without(b, path))), `b without ${path}`).toBe(true);
+          }
+        }),
+      );
+    });
+
+  test("never narrow for a plan when a fact is taken away", () => {
+    fc.assert(
+      fc.property(plansOf(paths), (stocked) => {
+        const { bounds } = assessed(stocked, [rule]);
+        for (const [index, fishes] of stocked.species.entries()) {
+          for (const path of paths) {
+            const species = replaced(stocked.species, index, without(fishes, path));
+            const fewer = assessed({ ...stocked, species }, [rule]).bounds;
+            expect(lieWithin(bounds, fewer), `${fishes.id} without ${path}`).toBe(true);
+          }
+        }
+      }),
+    );
+  });
+});
+
+test("the outcome is that of the gravest finding, unless an essential trait is missing", () => {
+  fc.assert(
+    fc.property(plans, (stocked) => {
+      const { outcome, findings } = assessed(stocked);
+      const added = outcomeOf(findings.map(({ weight }) => weight));
+      if (outcome === "undetermined") expect(added).not.toBe("unsuitable");
+      else expect(outcome).toBe(added);
+    }),
+  );
+});
+
+test("what a plan meets no longer counts: moving it back could only worsen the outcome", () => {
+  fc.assert(
+    fc.property(plans, (stocked) => {
+      const { findings, met, outcome } = assessed(stocked);
+      expect(met.every(({ weight }) => weight === "restricting")).toBe(true);
+      if (outcome === "undetermined") return;
+      const all = outcomeOf([...findings, ...met].map(({ weight }) => weight));
+      expect(rank(all)).toBeGreaterThanOrEqual(rank(outcome));
+    }),
+  );
+});
+
+const middle = ({ min, max }: { readonly min?: number | undefined; readonly max?: number | undefined }) =>
+  ((min ?? max ?? 0) + (max ?? min ?? 0)) / 2;
+
+/** The water with its hottest day no cooler than its coolest once one of them is set. */
+function inOrder(water: PlannedWater, on: string, set: number): PlannedWater {
+  const { hottest, coolest } = water;
+  if (on === "water.coolest" && hottest !== undefined) return { ...water, hottest: Math.max(hottest, set) };
+  if (on === "water.hottest" && coolest !== undefined) return { ...water, coolest: Math.min(coolest, set) };
+  return water;
+}
+
+/** The plan with a condition met, as a keeper would meet it; undefined where that takes another species. */
+function meeting(plan: Plan, condition: Condition): Plan | undefined {
+  const { on, of = 0 } = condition;
+  const { tank, water, groups } = plan;
+  const group = groups[of];
+  if (!group) return undefined;
+  const withTank = (changes: Partial<PlannedTank>): Plan => ({ ...plan, tank: { ...tank, ...changes } });
+  const withGroup = (kept: Kept): Plan => ({
+    ...plan,
+    groups: replaced(groups, of, { species: group.species, form: group.form, ...kept }),
+  });
+  const within = "within" in condition ? condition.within : {};
+  const [section, name] = on.split(".");
+  if (section === "water")
+    return { ...plan, water: { ...inOrder(water, on, middle(within)), [name ?? ""]: middle(within) } };
+  switch (on) {
+    case "tank.longestRun":
+    case "tank.footprint":
+      return withTank({ base: { shape: "rectangle", length: 1000, width: 1000 } });
+    case "tank.lid":
+      return withTank({ lid: true });
+    case "tank.plants":
+      return withTank({ plants: "grown-in" });
+    case "tank.cover":
+      return withTank({ cover: within.min });
+    case "tank.flow.calmest":
+    case "tank.flow.strongest":
+      return withTank({ flow: { calmest: "still", strongest: "strong" } });
+    case "group.count":
+      return withGroup({ unsexed: Math.ceil(within.min ?? within.max ?? 1) });
+    case "group.males":
+      return within.max === 0 ? withGroup({ females: 2 }) : withGroup({ males: 1, females: 2 });
+    case "group.females":
+      return within.max === 0 ? withGroup({ males: 2 }) : withGroup({ females: 1, males: 2 });
+    case "group.pairs":
+      return withGroup({ females: 2 });
+    case "group.femalesPerMale":
+      return withGroup({ males: 1, females: Math.ceil(within.min ?? 0) });
+    case "group.length":
+      return withGroup({ ...group, length: within.min });
+    default:
+      return undefined;
+  }
+}
+
+const same = (a: Finding, b: Finding) =>
+  a.rule === b.rule &&
+  a.from === b.from &&
+  a.to === b.to &&
+  a.weight === "restricting" &&
+  b.weight === "restricting" &&
+  a.condition.on === b.condition.on;
+
+test("a plan that meets the condition of a finding loses the finding", () => {
+  const ofTwoSpecies = plans.map((stocked) => ({
+    ...stocked,
+    groups: stocked.groups.filter(
+      ({ of }, index) => stocked.groups.findIndex((other) => other.of === of) === index,
+    ),
+  }));
+  const found = new Set<string>();
+  fc.assert(
+    fc.property(ofTwoSpecies, (stocked) => {
+      const plan = planned(stocked, stocked.species.map(profileOf));
+      for (const finding of assessPlan(plan).findings) {
+        if (finding.weight !== "restricting") continue;
+        const better = meeting(plan, finding.condition);
+        if (!better) continue;
+        found.add(finding.rule);
+        const left = assessPlan(better).findings.filter((other) => same(other, finding));
+        expect(left, `${finding.rule}: ${JSON.stringify(finding.condition)}`).toEqual([]);
+      }
+    }),
+    { numRuns: 500 },
+  );
+  expect(found.size).toBeGreaterThan(15);
+});
+
+describe("the species of the catalog", () => {
+  const some = fc.constantFrom(...allSpecies);
+
+  test("never get a narrower verdict when a fact is taken away", () => {
+    const withoutFact = (profile: SpeciesProfile, section: string, name: string): SpeciesProfile => ({
+      ...profile,
+      [section]: Object.fromEntries(
+        Object.entries(Reflect.get(profile, section)).filter(([trait]) => trait !== name),
+      ),
+    });
+    const sections = [
+      "size",
+      "water",
+      "space",
+      "temperament",
+      "social",
+      "appearance",
+      "diet",
+      "predation",
+      "reproduction",
+    ];
+    fc.assert(
+      fc.property(
+        fc.constantFrom(...rules),
+        some,
+        some,
+        animals,
+        animals,
+        tanks,
+        waters,
+        (rule, a, b, asA, asB, tank, water) => {
+          const boundsOf = (from: SpeciesProfile) =>
+            assessPlan(
+              {
+                tank,
+                water,
+                groups: [
+                  { species: from, ...asA },
+                  { species: b, ...asB },
+                ],
+              },
+              { rules: [rule] },
+            ).bounds;
+          const bounds = boundsOf(a);
+          for (const section of sections) {
+            for (const name of Object.keys(Reflect.get(a, section))) {
+              expect(lieWithin(bounds, boundsOf(withoutFact(a, section, name))), `${section}.${name}`).toBe(
+                true,
+              );
+            }
+          }
+        },
+      ),
+      { numRuns: 30 },
+    );
+  });
+});

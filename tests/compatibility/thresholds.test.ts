@@ -1,0 +1,179 @@
+import { describe, expect, test } from "vitest";
+import {
+  assessPair,
+  type Group,
+  type ThresholdName,
+  type ThresholdValues,
+  thresholds,
+} from "../../src/compatibility";
+import { actsOthers } from "../../src/compatibility/rules/pair/acts-others";
+import { generalHardness } from "../../src/compatibility/rules/pair/general-hardness";
+import { ph } from "../../src/compatibility/rules/pair/ph";
+import { predation } from "../../src/compatibility/rules/pair/predation";
+import { temperature } from "../../src/compatibility/rules/pair/temperature";
+import { cautionFloor } from "../../src/compatibility/rules/plan/caution-floor";
+import { InvalidInputError } from "../../src/errors";
+import { adults, animal, type Stated } from "./animals";
+import { pairBy, planBy } from "./judging";
+
+type Judge = (thresholds?: Partial<ThresholdValues>) => unknown;
+
+const two = (
+  path: "water.temperature" | "water.pH" | "water.generalHardness",
+  ...ranges: [number, number][]
+) => ranges.map(([min, max], index) => animal(`fish-${index}`, { [path]: { kept: { min, max } } }));
+
+function apart(path: Parameters<typeof two>[0], ...ranges: [[number, number], [number, number]]): Judge {
+  const [a, b] = two(path, ...ranges);
+  const rule = { "water.temperature": temperature, "water.pH": ph, "water.generalHardness": generalHardness }[
+    path
+  ];
+  return (changed) => a && b && pairBy(rule, { species: a }, { species: b }, changed).findings[0]?.weight;
+}
+
+const hunter = animal("hunter", { "predation.eats": [{ prey: "fish" }], "size.adultLength": adults(10) });
+const hunted =
+  (length: number, more: Stated = { "reproduction.mode": "scatters-eggs" }): Judge =>
+  (changed) => {
+    const species = animal("prey", { "predation.eats": [], "size.adultLength": adults(length), ...more });
+    return pairBy(predation, { species: hunter }, { species }, changed).findings[0]?.weight ?? "nothing";
+  };
+
+const inCover =
+  (rule: typeof predation | typeof actsOthers, a: Stated, b: Stated): Judge =>
+  (changed) => {
+    const groups: Group[] = [a, b].map((stated, index) => ({
+      species: animal(`fish-${index}`, { "size.adultLength": adults(9), ...stated }),
+      unsexed: 2,
+    }));
+    return planBy(rule, groups, { tank: { cover: 0.3 } }, changed).outcome;
+  };
+
+/** For each threshold a case that stands on it, and the answers with it and with it changed. */
+const cases: Readonly<
+  Record<ThresholdName, { judge: Judge; answer: unknown; changed: number; other: unknown }>
+> = {
+  sharedTemperature: {
+    judge: apart("water.temperature", [20, 24], [22, 26]),
+    answer: "favourable",
+    changed: 2.1,
+    other: "restricting",
+  },
+  bridgedTemperature: {
+    judge: apart("water.temperature", [18, 22], [24, 26]),
+    answer: "restricting",
+    changed: 1.9,
+    other: "blocking",
+  },
+  sharedPH: {
+    judge: apart("water.pH", [6, 7], [6.5, 8]),
+    answer: "favourable",
+    changed: 0.6,
+    other: "restricting",
+  },
+  bridgedPH: {
+    judge: apart("water.pH", [6, 7], [8, 9]),
+    answer: "blocking",
+    changed: 1.1,
+    other: "restricting",
+  },
+  sharedHardness: {
+    judge: apart("water.generalHardness", [2, 10], [8, 20]),
+    answer: "favourable",
+    changed: 3,
+    other: "restricting",
+  },
+  likelyPrey: { judge: hunted(2), answer: "blocking", changed: 0.19, other: "restricting" },
+  possiblePrey: { judge: hunted(4.6), answer: "restricting", changed: 0.45, other: "nothing" },
+  preyDepth: {
+    judge: hunted(4, { "reproduction.mode": "scatters-eggs", "size.bodyDepthShare": 0.75 }),
+    answer: "nothing",
+    changed: 0.3,
+    other: "restricting",
+  },
+  coverForYoung: {
+    judge: inCover(
+      predation,
+      { "predation.eats": [{ prey: "fry" }], "reproduction.mode": "scatters-eggs" },
+      { "predation.eats": [], "reproduction.mode": "livebearer" },
+    ),
+    answer: "suitable",
+    changed: 0.31,
+    other: "conditional",
+  },
+  coverAgainstChase: {
+    judge: inCover(
+      actsOthers,
+      { "temperament.acts": [{ does: "chases", target: "any" }], "space.zones": ["bottom"] },
+      { "temperament.acts": [], "space.zones": ["bottom"] },
+    ),
+    answer: "suitable",
+    changed: 0.31,
+    other: "conditional",
+  },
+  floorLoad: {
+    judge: (changed) =>
+      planBy(cautionFloor, [{ species: animal("fish"), unsexed: 1 }], {}, changed).findings.length,
+    answer: 1,
+    changed: 10,
+    other: 0,
+  },
+};
+
+describe.each(Object.keys(thresholds) as ThresholdName[])("%s", (name) => {
+  test("says what it decides and where it is from", () => {
+    const { about, source, value } = thresholds[name];
+    expect(about.length).toBeGreaterThan(20);
+    expect(source.length).toBeGreaterThan(10);
+    expect(value).toBeGreaterThan(0);
+  });
+
+  test("changed, changes the answer", () => {
+    const { judge, answer, changed, other } = cases[name];
+    expect(judge()).toBe(answer);
+    expect(judge({ [name]: changed })).toBe(other);
+  });
+});
+
+describe("a verdict", () => {
+  const species = animal("fish");
+  const madeWith = (changed?: Partial<ThresholdValues>) =>
+    assessPair({ species }, { species }, { thresholds: changed }).made.thresholds;
+
+  test("records every number it was made with", () => {
+    const table = Object.fromEntries(Object.entries(thresholds).map(([name, { value }]) => [name, value]));
+    expect(madeWith()).toEqual(table);
+    expect(madeWith({ floorLoad: 2, possiblePrey: 0.5 })).toEqual({
+      ...table,
+      floorLoad: 2,
+      possiblePrey: 0.5,
+    });
+  });
+
+  test("can be repeated from its record", () => {
+    const [a, b] = two("water.temperature", [18, 22], [24, 26]).map((fish) => ({ species: fish }));
+    const verdict = a && b && assessPair(a, b, { thresholds: { bridgedTemperature: 1 } });
+    expect(verdict?.outcome).toBe("unsuitable");
+    expect(a && b && verdict && assessPair(a, b, { thresholds: verdict.made.thresholds })).toEqual(verdict);
+  });
+
+  test("of changed numbers leaves the table as it is", () => {
+    madeWith({ floorLoad: 2 });
+    expect(thresholds.floorLoad.value).toBe(1.5);
+    expect(madeWith().floorLoad).toBe(1.5);
+  });
+});
+
+test("a name the table does not have, or a value that is no number, is refused", () => {
+  const species = animal("fish");
+  const given = (changed: object) => () => assessPair({ species }, { species }, { thresholds: changed });
+  for (const name of ["sharedTemprature", "constructor", "toString", "hasOwnProperty"]) {
+    expect(given({ [name]: 1 }), name).toThrow(InvalidInputError);
+  }
+  expect(given(JSON.parse('{ "__proto__": 1 }'))).toThrow(InvalidInputError);
+  for (const value of [Number.NaN, Number.POSITIVE_INFINITY, "2", null]) {
+    expect(given({ floorLoad: value }), String(value)).toThrow(
+      /^thresholds\.floorLoad: expected a finite number/,
+    );
+  }
+});

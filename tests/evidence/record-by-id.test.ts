@@ -1,0 +1,11 @@
+import { expect, test } from "vitest";
+import { allRecords, danioRerio, recordById } from "../../src/evidence";
+
+test("an id gives the record itself", () => {
+  expect(recordById("danio-rerio")).toBe(danioRerio);
+  for (const record of allRecords) expect(recordById(record.id)).toBe(record);
+});
+
+test.each(["", "unicorn", "Danio rerio", "0", "__proto__", "constructor"])("%o is no id", (id) => {
+  expect(recordById(id)).toBeUndefined();
+});

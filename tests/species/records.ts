@@ -1,0 +1,43 @@
+import { readdirSync, readFileSync } from "node:fs";
+import type { SpeciesRecord, Statements } from "../../src/species";
+import { parseSpecies } from "../../src/species/schema";
+
+const folder = new URL("../../data/species/", import.meta.url);
+
+/** Every file of `data/species`, as JSON reads it. */
+export const files: readonly { readonly id: string; readonly json: unknown }[] = readdirSync(folder)
+  .filter((name) => name.endsWith(".json"))
+  .map((name) => ({
+    id: name.slice(0, -".json".length),
+    json: JSON.parse(readFileSync(new URL(name, folder), "utf8")),
+  }));
+
+/** The least that is a record. */
+export const leastRecord = {
+  id: "danio-rerio",
+  taxonomy: {
+    name: "Danio rerio",
+    authority: "(Hamilton, 1822)",
+    family: "Danionidae",
+    order: "Cypriniformes",
+    kind: "fish",
+  },
+  names: { en: ["zebra danio"] },
+  sources: {},
+} as const;
+
+/** Sources that the statements of a test may name. */
+const sources: SpeciesRecord["sources"] = {
+  study: { cite: "a-study" },
+  survey: { cite: "a-survey" },
+  mirror: { cite: "a-mirror", root: "a-study" },
+  handbook: { cite: "a-handbook", memory: true },
+  letter: { cite: "a-letter", memory: true },
+};
+
+/** A record of the given statements and forms, with the sources that they name, checked as any record is. */
+export function recordOf(stated: Statements & Pick<SpeciesRecord, "forms">): SpeciesRecord {
+  const text = JSON.stringify(stated);
+  const named = Object.entries(sources).filter(([key]) => text.includes(`"by":"${key}"`));
+  return parseSpecies({ ...leastRecord, sources: Object.fromEntries(named), ...stated });
+}
