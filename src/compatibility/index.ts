@@ -2,6 +2,7 @@ export { type AssessOptions, assessPair } from "./assess-pair";
 export { assessPlan } from "./assess-plan";
 export type { AssessedPlan } from "./assessed-plan";
 export type { Condition, Finding, Judged, Quantity, SideName, Sign, Weight } from "./finding";
+export type { Kin } from "./kin";
 export type { AssessedParty, VerdictParty } from "./party";
 export type { Group, Party, Plan, PlannedTank, PlannedWater } from "./plan";
 export type { FactName } from "./plan-facts";
