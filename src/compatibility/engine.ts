@@ -1,11 +1,12 @@
-import { OutsideDomainError, objectOf } from "../errors";
-import { type TraitPath, traitTable } from "../species";
+import { OutsideDomainError } from "../errors";
+import { traitTable } from "../species";
 import { weakest } from "../species/statements";
 import type { AssessedPlan } from "./assessed-plan";
-import { checkCondition } from "./check-condition";
-import { type Finding, gravity, type Judged, type Weight } from "./finding";
+import { type Finding, gravity, type Judged } from "./finding";
+import { gravest, known, missing, openQuestions } from "./open-questions";
 import type { PairRule, PlanRule, Rule } from "./rule";
 import { type Answers, answersOver, type Reading, type Side, type View } from "./scenarios";
+import { type Standing, spanOf, standingOf } from "./standing";
 import type { Subject } from "./subject";
 import type { ThresholdValues } from "./thresholds";
 import type { OpenQuestion } from "./verdict";
@@ -90,14 +91,6 @@ function besidesOutside(rule: Rule, [side]: readonly Side[], judgement: Judgemen
   };
 }
 
-function missing(rule: Rule, sides: readonly Side[]): readonly OpenQuestion[] {
-  return sides.flatMap((side) =>
-    side.needs
-      .filter((trait) => !known(side, trait))
-      .map((trait) => openTrait(rule, side, trait, "missing", gravest(rule))),
-  );
-}
-
 /** A rule that could not be run may yield any of its weights. */
 function unjudged(rule: Rule, open: readonly OpenQuestion[]): Judgement {
   const greatest = gravity[gravest(rule)];
@@ -139,71 +132,6 @@ function judged(
   };
 }
 
-/** An answer with its condition about a party by index, and how it stands in a plan. */
-interface Standing {
-  readonly answer: Judged<Weight, number>;
-  readonly state: "met" | "unmet" | "not-given";
-}
-
-/** Without a plan every answer stands. */
-function standingOf(answer: Judged, sides: readonly Side[], plan: AssessedPlan | undefined): Standing {
-  if (answer.weight !== "restricting") return { answer, state: "unmet" };
-  const { of, ...named } = objectOf(answer.condition, "condition");
-  const side = of && sides[of === "from" ? 0 : 1];
-  const condition = side ? { ...named, of: side.subject.index } : named;
-  const located = { condition };
-  return { answer: { ...answer, ...located }, state: plan ? checkCondition(condition, plan) : "unmet" };
-}
-
-/** The gravity of a rule's answers if all that the plan does not say were met, and if none were. */
-function spanOf(standing: readonly Standing[]) {
-  let [least, greatest] = [0, 0];
-  for (const { answer, state } of standing) {
-    if (state !== "met") greatest = Math.max(greatest, gravity[answer.weight]);
-    if (state === "unmet") least = Math.max(least, gravity[answer.weight]);
-  }
-  return { least, greatest };
-}
-
-function openQuestions(
-  rule: Rule,
-  read: readonly Reading[],
-  standing: readonly Standing[],
-  greatest: number,
-): readonly OpenQuestion[] {
-  const couldBe = greatest === gravity.blocking ? "blocking" : "restricting";
-  const traits = read.flatMap(({ side, trait }) => {
-    if (!known(side, trait)) return [openTrait(rule, side, trait, "missing", couldBe)];
-    return side.subject.disputed.has(trait) ? [openTrait(rule, side, trait, "disputed", couldBe)] : [];
-  });
-  const inputs = standing.flatMap(({ answer, state }): readonly OpenQuestion[] => {
-    if (state !== "not-given" || answer.weight !== "restricting") return [];
-    const { on, of } = answer.condition;
-    return [
-      {
-        rule: rule.id,
-        ...(of !== undefined && { of }),
-        input: on,
-        reason: "not-given",
-        couldBe: "restricting",
-      },
-    ];
-  });
-  return [...traits, ...inputs];
-}
-
-function openTrait(
-  rule: Rule,
-  side: Side,
-  trait: TraitPath,
-  reason: "missing" | "disputed",
-  couldBe: Weight,
-): OpenQuestion {
-  return { rule: rule.id, of: side.subject.index, trait, reason, couldBe };
-}
-
-const known = ({ subject }: Side, trait: TraitPath) => subject.facts.has(trait);
-
 /** Makes an answer a finding: by which rule, about whom, and how well it is supported by the traits that were read. */
 function completing(rule: Rule, [from, to]: readonly Side[], read: readonly Reading[]) {
   const bases = read
@@ -219,12 +147,4 @@ function completing(rule: Rule, [from, to]: readonly Side[], read: readonly Read
     ...(to && { to: to.subject.index }),
   };
   return ({ answer }: Standing): Finding => Object.assign({}, about, answer);
-}
-
-/** The gravest weight a rule may yield. */
-function gravest({ mayYield }: Rule): Weight {
-  return mayYield.reduce<Weight>(
-    (worst, weight) => (gravity[weight] > gravity[worst] ? weight : worst),
-    "advisory",
-  );
 }
