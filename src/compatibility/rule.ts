@@ -3,7 +3,7 @@ import type { TraitPath, Value } from "../species";
 import type { AssessedPlan } from "./assessed-plan";
 import type { Judged, Weight } from "./finding";
 import type { AssessedParty } from "./party";
-import type { ThresholdValues } from "./thresholds";
+import type { ThresholdName, ThresholdValues } from "./thresholds";
 
 /** Traits as a rule sees them, by path, beside the party they belong to. */
 export type Seen<Needed extends TraitPath, Used extends TraitPath> = {
@@ -20,6 +20,8 @@ interface Described<Id extends string, Yield extends Weight> {
   readonly id: Id;
   /** The question it answers, as a keeper asks it. */
   readonly question: string;
+  /** The thresholds it decides by. */
+  readonly decidesBy?: readonly ThresholdName[];
   /** The weights its findings may have. */
   readonly mayYield: readonly Yield[];
 }

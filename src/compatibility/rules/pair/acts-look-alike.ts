@@ -13,6 +13,7 @@ export const actsLookAlike = defineRule({
   way: "each-way",
   needs: { from: ["temperament.acts"], to: [] },
   uses: { from: ["appearance.looks"], to: ["appearance.looks"] },
+  decidesBy: ["coverAgainstChase"],
   mayYield: ["blocking", "restricting", "advisory"],
   judge: ({ from, to, thresholds }) => {
     if (from.party.species.id === to.party.species.id || !lookAlike(from, to)) return [];

@@ -14,6 +14,7 @@ export const actsOthers = defineRule({
   way: "each-way",
   needs: { from: ["temperament.acts", "size.adultLength"], to: ["size.adultLength"] },
   uses: { from: ["space.zones"], to: ["space.zones", "appearance.longFins"] },
+  decidesBy: ["coverAgainstChase"],
   mayYield: ["blocking", "restricting", "advisory"],
   judge: ({ from, to, thresholds }) => {
     if (from.party.species.id === to.party.species.id) return [];

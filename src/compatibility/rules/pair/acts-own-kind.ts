@@ -13,6 +13,7 @@ export const actsOwnKind = defineRule({
   way: "each-way",
   needs: { from: ["temperament.acts"], to: [] },
   uses: { from: ["social.living", "social.group", "social.femalesPerMale"], to: [] },
+  decidesBy: ["coverAgainstChase"],
   mayYield: ["blocking", "restricting", "advisory"],
   judge: ({ from, to, thresholds }) => {
     if (from.party.species.id !== to.party.species.id) return [];

@@ -7,6 +7,7 @@ export const generalHardness = defineRule({
   question: "Is there a hardness at which both are kept?",
   way: "mutual",
   needs: { from: ["water.generalHardness"], to: ["water.generalHardness"] },
+  decidesBy: ["sharedHardness"],
   mayYield: ["blocking", "restricting", "favourable"],
   judge: ({ from, to, thresholds }) =>
     judgeSharedWater(

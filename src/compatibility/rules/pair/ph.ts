@@ -6,6 +6,7 @@ export const ph = defineRule({
   question: "Is there a pH at which both are kept?",
   way: "mutual",
   needs: { from: ["water.pH"], to: ["water.pH"] },
+  decidesBy: ["sharedPH", "bridgedPH"],
   mayYield: ["blocking", "restricting", "favourable"],
   judge: ({ from, to, thresholds }) =>
     judgeSharedWater(from["water.pH"], to["water.pH"], "water.pH", "", {

@@ -15,6 +15,7 @@ export const predation = defineRule({
   way: "each-way",
   needs: { from: ["predation.eats", "size.adultLength"], to: ["size.adultLength"] },
   uses: { from: [], to: ["size.bodyDepthShare", "reproduction.mode"] },
+  decidesBy: ["likelyPrey", "possiblePrey", "preyDepth", "coverForYoung"],
   mayYield: ["blocking", "restricting"],
   judge: ({ from, to, thresholds }) => {
     const grown = judgeGrown(from, to, thresholds);

@@ -6,6 +6,7 @@ export const temperature = defineRule({
   question: "Is there a temperature at which both are kept?",
   way: "mutual",
   needs: { from: ["water.temperature"], to: ["water.temperature"] },
+  decidesBy: ["sharedTemperature", "bridgedTemperature"],
   mayYield: ["blocking", "restricting", "favourable"],
   judge: ({ from, to, thresholds }) =>
     judgeSharedWater(from["water.temperature"], to["water.temperature"], "water.temperature", "degC", {

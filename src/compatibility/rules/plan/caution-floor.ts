@@ -7,6 +7,7 @@ export const cautionFloor = defineRule({
   id: "caution-floor",
   question: "Is the filled tank heavier than an ordinary floor is reckoned for?",
   way: "once",
+  decidesBy: ["floorLoad"],
   mayYield: ["advisory"],
   judge: ({ plan: { geometry }, thresholds }) => {
     const squareMetres = geometry.footprint / 10_000;

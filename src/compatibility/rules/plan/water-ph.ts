@@ -6,6 +6,7 @@ export const waterPh = defineRule({
   question: "Is the water as acid or alkaline as the group is kept?",
   way: "each-group",
   needs: { from: ["water.pH"] },
+  decidesBy: ["bridgedPH"],
   mayYield: ["blocking", "restricting"],
   judge: ({ from, plan, thresholds }) =>
     judgePlannedWater(

@@ -7,6 +7,7 @@ export const waterTemperature = defineRule({
   question: "Is the water as warm as the group is kept, on the hottest and coolest day too?",
   way: "each-group",
   needs: { from: ["water.temperature"] },
+  decidesBy: ["bridgedTemperature"],
   mayYield: ["blocking", "restricting"],
   judge: ({ from, plan, thresholds }): readonly Judged<"blocking" | "restricting">[] => {
     const figures = from["water.temperature"];

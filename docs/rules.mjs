@@ -1,0 +1,51 @@
+// Writes docs/rules.md from the rules themselves. `--check` only tells whether it is stale.
+import { readFile, writeFile } from "node:fs/promises";
+import { fileURLToPath } from "node:url";
+import { pairRules, planRules, thresholds } from "vivary/compatibility";
+import { traitTable } from "vivary/species";
+
+const ways = {
+  mutual: "of each two kinds of animals, both at once",
+  "each-way": "of each two kinds of animals, from one to the other and back",
+  "each-group": "of each group in a plan",
+  once: "of a plan as a whole",
+};
+
+/** Traits by their labels, each once. */
+const labels = (sides) =>
+  [...new Set(Object.values(sides ?? {}).flat())].map((path) => traitTable[path].label);
+
+const listed = (names) => names.join(", ") || "nothing";
+
+const threshold = (name) => {
+  const { value, unit, about, source } = thresholds[name];
+  return `- **${name}** ${value}${unit && unit !== "1" ? ` ${unit}` : ""}. ${about} *${source}.*`;
+};
+
+const ruleText = ({ id, question, way, needs, uses, mayYield, decidesBy = [] }) =>
+  [
+    `### ${id}`,
+    question,
+    [
+      `- Asked ${ways[way]}.`,
+      ...(way === "once" ? [] : [`- Needs: ${listed(labels(needs))}. May use: ${listed(labels(uses))}.`]),
+      `- May be: ${mayYield.join(", ")}.`,
+      ...decidesBy.map(threshold),
+    ].join("\n"),
+  ].join("\n\n");
+
+const text = `${[
+  "# The rules",
+  "Written from the rules themselves by `npm run rules`. A restricting finding always names the condition that removes it; a trait that a rule needs and nobody knows leaves its question open.",
+  "## Two kinds of animals",
+  ...pairRules.map(ruleText),
+  "## A plan",
+  ...planRules.map(ruleText),
+].join("\n\n")}\n`;
+
+const file = fileURLToPath(new URL("rules.md", import.meta.url));
+if (!process.argv.includes("--check")) await writeFile(file, text);
+else if ((await readFile(file, "utf8").catch(() => "")) !== text) {
+  console.error("docs/rules.md is stale: npm run rules");
+  process.exit(1);
+}
