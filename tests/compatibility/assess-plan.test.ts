@@ -81,6 +81,35 @@ describe("any plan", () => {
     );
   });
 
+  test("is no better off where a group is listed in two parts", () => {
+    const halves = (group: Group): readonly Group[] => {
+      const { species, form, length, males = 0, females = 0, unsexed = 0, juveniles = 0 } = group;
+      const part = (half: (count: number) => number) => ({
+        species,
+        form,
+        length,
+        males: half(males / 2),
+        females: half(females / 2),
+        unsexed: half(unsexed / 2),
+        juveniles: half(juveniles / 2),
+      });
+      return [part(Math.ceil), part(Math.floor)].filter(
+        (each) => each.males + each.females + each.unsexed + each.juveniles > 0,
+      );
+    };
+    fc.assert(
+      fc.property(plans, (plan) => {
+        const whole = assessPlan(plan);
+        const split = assessPlan({ ...plan, groups: plan.groups.flatMap(halves) });
+        expect(rank(split.bounds.atWorst)).toBeGreaterThanOrEqual(rank(whole.bounds.atWorst));
+        if (whole.outcome !== "undetermined" && split.outcome !== "undetermined") {
+          expect(rank(split.outcome)).toBeGreaterThanOrEqual(rank(whole.outcome));
+        }
+      }),
+      { numRuns: 300 },
+    );
+  });
+
   test("that says less keeps at least its bounds", () => {
     const optional = ["lid", "cover", "plants", "flow"] as const;
     fc.assert(
