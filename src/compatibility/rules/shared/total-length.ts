@@ -1,3 +1,4 @@
+import { InvalidInputError } from "../../../errors";
 import type { AdultLength } from "../../../species";
 import type { AssessedParty } from "../../party";
 
@@ -20,6 +21,7 @@ export function preyLength(party: AssessedParty, lengths: Lengths): number {
 
 /** The lengths of the party's sex with the meaning wanted; each preference falls back on what there is. */
 function candidates({ sex }: AssessedParty, lengths: Lengths, meaning: AdultLength["as"]): Lengths {
+  if (lengths.length === 0) throw new InvalidInputError("size.adultLength", "at least one length", lengths);
   const ofSex = preferred(lengths, (length) => !sex || length.sex === sex);
   return preferred(ofSex, (length) => length.as === meaning);
 }
