@@ -142,7 +142,7 @@ function blocksOf(teller: Teller): readonly Block[] {
     { title: titles.advisory, items: sentences("advisory") },
     {
       title: titles.open,
-      items: distinct(verdict.open.map((question) => teller.open(question))).map((line) => [line]),
+      items: eachOnce(verdict.open).map((question) => [teller.open(question)]),
     },
     { title: titles.met, items: verdict.met.length > 0 ? [[messages.metSummary(verdict.met.length)]] : [] },
     { title: titles.cautions, items: cautions.map((alike) => [teller.findings(alike)]) },
@@ -201,4 +201,9 @@ function partyText(party: VerdictParty, messages: Messages): string {
 
 const capitalised = (text: string) => text.charAt(0).toUpperCase() + text.slice(1);
 
-const distinct = (lines: readonly string[]) => [...new Set(lines)];
+/** The questions with the gravest of those about one trait or input only. */
+function eachOnce(open: readonly OpenQuestion[]): readonly OpenQuestion[] {
+  const topic = ({ of, trait, input, reason }: OpenQuestion) => JSON.stringify([of, trait, input, reason]);
+  const topics = open.map(topic);
+  return open.filter((question, index) => topics.indexOf(topic(question)) === index);
+}

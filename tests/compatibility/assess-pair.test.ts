@@ -98,7 +98,7 @@ describe("a verdict", () => {
   test("names its parties as they were given", () => {
     const verdict = assessPair(
       { species: bettaSplendens, form: "plakat", sex: "male", count: 1, length: 5 },
-      { species: paracheirodonInnesi, stage: "juvenile" },
+      { species: paracheirodonInnesi, stage: "juvenile", sex: "female", count: 3 },
     );
     expect(verdict.parties).toEqual([
       {
@@ -117,6 +117,10 @@ describe("a verdict", () => {
         name: "Paracheirodon innesi",
         names: paracheirodonInnesi.names,
         stage: "juvenile",
+        sex: "female",
+        count: 3,
+        males: 0,
+        females: 3,
       },
     ]);
   });

@@ -13,7 +13,15 @@ import {
   puntigrusTetrazona,
   tanichthysAlbonubes,
 } from "vivary/catalog";
-import { assessPair, assessPlan, type Group, type Plan, pairRules, planRules } from "../../src/compatibility";
+import {
+  assessPair,
+  assessPlan,
+  type Group,
+  type Plan,
+  pairRules,
+  planRules,
+  type Rule,
+} from "../../src/compatibility";
 import { adults, animal } from "./animals";
 import { animals, fish, tanks, waters } from "./arbitrary";
 import { deepFrozen } from "./deep-frozen";
@@ -98,9 +106,10 @@ describe("any plan", () => {
       );
     };
     fc.assert(
-      fc.property(plans, (plan) => {
-        const whole = assessPlan(plan);
-        const split = assessPlan({ ...plan, groups: plan.groups.flatMap(halves) });
+      fc.property(plans, fc.constantFrom<Rule>(...planRules, ...pairRules), (plan, rule) => {
+        const alone = { rules: [rule] };
+        const whole = assessPlan(plan, alone);
+        const split = assessPlan({ ...plan, groups: plan.groups.flatMap(halves) }, alone);
         expect(rank(split.bounds.atWorst)).toBeGreaterThanOrEqual(rank(whole.bounds.atWorst));
         if (whole.outcome !== "undetermined" && split.outcome !== "undetermined") {
           expect(rank(split.outcome)).toBeGreaterThanOrEqual(rank(whole.outcome));

@@ -1,17 +1,23 @@
 import { traitTable } from "../../species";
-import type { Messages, Told, ToldCondition } from "./messages";
+import type { Messages, Told } from "./messages";
 
 const sharedWater = (figure: string) => (told: Told) => {
-  const each = `${told.from} is kept at ${told.measure("from")}, ${told.to} at ${told.measure("to")}`;
+  const each = `${told.from} needs ${told.measure("from")}, ${told.to} ${told.measure("to")}`;
   if (told.weight === "favourable") return `Both are kept at a ${figure} of ${told.measure("shared")}.`;
   if (told.measure("shared")) return `${each}: only a ${figure} of ${told.measure("shared")} suits both.`;
   if (told.weight === "restricting") return `${each}: the ranges do not meet, but the gap is narrow.`;
   return `${each}: no ${figure} suits both.`;
 };
 
+const seasons: Readonly<Record<string, string>> = {
+  hottest: " on the hottest day",
+  coolest: " in the coolest season",
+};
+
 const plannedWater = (figure: string) => (told: Told) => {
+  const season = seasons[String(told.value("season"))] ?? "";
+  const kept = `${told.from} needs a ${figure} of ${told.measure("kept")}; planned is ${told.measure("planned")}${season}.`;
   const limit = told.measure("limit");
-  const kept = `${told.from} is kept at a ${figure} of ${told.measure("kept")}; planned is ${told.measure("planned")}.`;
   return limit ? `${kept} Past its limit (${limit}) it suffers or dies.` : kept;
 };
 
@@ -36,8 +42,11 @@ const act = (whom: (told: Told) => string) => (told: Told) => {
   return `${told.from} ${deed} ${whom(told)}${occasions[String(told.value("when"))] ?? ""}.`;
 };
 
-const upTo = (told: ToldCondition, one: string, none: string) =>
-  told.most === 0 ? none : `${one} ${told.wanted.replace("at most", "no more than")}`;
+/** `no more than 1 male swordtail is kept`, `no male swordtail is kept`. */
+const noMoreThan = (most: number | undefined, what: string) => {
+  if (most === 0) return `no ${what} is kept`;
+  return `no more than ${most} ${what} ${most === 1 ? "is" : "are"} kept`;
+};
 
 /** The report in English. */
 export const english: Messages = {
@@ -124,10 +133,10 @@ export const english: Messages = {
     "water.pH": ({ wanted }) => `the pH is ${wanted}`,
     "water.generalHardness": ({ wanted }) => `the general hardness is ${wanted}`,
     "water.salinity": ({ wanted }) => `the salinity is ${wanted}`,
-    "group.count": (told) => `the number of ${told.of} is ${told.wanted}`,
-    "group.males": (told) => upTo(told, `the number of male ${told.of} is`, `no male ${told.of} is kept`),
-    "group.females": (told) =>
-      upTo(told, `the number of female ${told.of} is`, `no female ${told.of} is kept`),
+    "group.count": ({ of, wanted, most }) =>
+      most === undefined ? `${wanted} ${of} are kept` : noMoreThan(most, of),
+    "group.males": ({ of, most }) => noMoreThan(most, `male ${of}`),
+    "group.females": ({ of, most }) => noMoreThan(most, `female ${of}`),
     "group.pairs": ({ of }) => `all ${of} are of one sex, so that none breeds`,
     "group.femalesPerMale": ({ of, wanted }) => `each male ${of} has ${wanted} females`,
     "group.length": ({ of, wanted }) => `every ${of} measures ${wanted}`,

@@ -74,7 +74,7 @@ function judgeYoung(from: Hunter, to: Prey, thresholds: ThresholdValues): readon
 /** Whether young are about without a keeper's help: stocked young, live-born young, or shrimps that hatch complete. */
 function raisesYoung({ party, "reproduction.mode": mode }: Prey): boolean {
   if (party.stage === "fry" || party.stage === "egg") return true;
-  if (party.stage === "juvenile" || party.sex === "male" || party.count === 1) return false;
+  if (party.stage === "juvenile" || party.sex === "male" || party.kin.count === 1) return false;
   const { kind } = party.species.taxonomy;
   const bearers = mode === undefined || mode === "livebearer" || mode === "broods-young";
   return bearers && (kind === "fish" || kind === "shrimp");

@@ -8,11 +8,9 @@ export const waterHardness = defineRule({
   needs: { from: ["water.generalHardness"] },
   mayYield: ["blocking", "restricting"],
   judge: ({ from, plan }) =>
-    judgePlannedWater(
-      from["water.generalHardness"],
-      plan.water.generalHardness,
-      "water.generalHardness",
-      "dH",
-      () => true,
-    ),
+    judgePlannedWater(from["water.generalHardness"], {
+      planned: plan.water.generalHardness,
+      on: "water.generalHardness",
+      unit: "dH",
+    }),
 });

@@ -11,9 +11,7 @@ export const waterPh = defineRule({
   judge: ({ from, plan, thresholds }) =>
     judgePlannedWater(
       from["water.pH"],
-      plan.water.pH,
-      "water.pH",
-      "",
+      { planned: plan.water.pH, on: "water.pH", unit: "" },
       (distance) => distance < thresholds.bridgedPH,
     ),
 });

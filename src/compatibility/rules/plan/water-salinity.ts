@@ -8,5 +8,9 @@ export const waterSalinity = defineRule({
   needs: { from: ["water.salinity"] },
   mayYield: ["blocking", "restricting"],
   judge: ({ from, plan }) =>
-    judgePlannedWater(from["water.salinity"], plan.water.salinity, "water.salinity", "g/kg", () => false),
+    judgePlannedWater(
+      from["water.salinity"],
+      { planned: plan.water.salinity, on: "water.salinity", unit: "g/kg" },
+      () => false,
+    ),
 });

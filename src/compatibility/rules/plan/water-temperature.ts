@@ -12,12 +12,27 @@ export const waterTemperature = defineRule({
   judge: ({ from, plan, thresholds }): readonly Judged<"blocking" | "restricting">[] => {
     const figures = from["water.temperature"];
     const { temperature, hottest, coolest } = plan.water;
-    const bridged = (distance: number) => distance <= thresholds.bridgedTemperature;
-    const passing = () => true;
+    const { min, max } = figures.kept;
     return [
-      ...judgePlannedWater(figures, temperature, "water.temperature", "degC", bridged),
-      ...(hottest === undefined ? [] : judgePlannedWater(figures, hottest, "water.hottest", "degC", passing)),
-      ...(coolest === undefined ? [] : judgePlannedWater(figures, coolest, "water.coolest", "degC", passing)),
+      ...judgePlannedWater(
+        figures,
+        { planned: temperature, on: "water.temperature", unit },
+        (distance) => distance <= thresholds.bridgedTemperature,
+      ),
+      ...(hottest === undefined || max === undefined
+        ? []
+        : judgePlannedWater(
+            { ...figures, kept: { max } },
+            { planned: hottest, on: "water.hottest", unit, season: "hottest" },
+          )),
+      ...(coolest === undefined || min === undefined
+        ? []
+        : judgePlannedWater(
+            { ...figures, kept: { min } },
+            { planned: coolest, on: "water.coolest", unit, season: "coolest" },
+          )),
     ];
   },
 });
+
+const unit = "degC";

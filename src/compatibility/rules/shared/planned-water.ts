@@ -4,19 +4,31 @@ import type { Judged } from "../../finding";
 import type { FactName } from "../../plan-facts";
 import { decimal } from "./decimal";
 
+/** A figure of the planned water. */
+interface Planned {
+  readonly planned: number;
+  /** The fact of the plan that it is. */
+  readonly on: FactName;
+  readonly unit: string;
+  /** When it is so, if not most of the time. */
+  readonly season?: "hottest" | "coolest";
+}
+
 /**
  * A figure of the planned water against the span it is kept in: outside by a distance that may be bridged restricts,
  * farther blocks. Where an optimum stands in for the kept span it restricts at most; past a limit always blocks.
+ * A hot day or a cool season passes: any distance may be bridged.
  */
 export function judgePlannedWater(
-  figures: Figures<PartialRange>,
-  planned: number,
-  on: FactName,
-  unit: string,
-  bridged: (distance: number) => boolean,
+  { kept, limit, standIn }: Figures<PartialRange>,
+  { planned, on, unit, season }: Planned,
+  bridged: (distance: number) => boolean = () => true,
 ): readonly Judged<"blocking" | "restricting">[] {
-  const { kept, limit, standIn } = figures;
-  const measures = { kept: { ...kept, unit }, planned: { value: planned, unit } };
+  const measures = {
+    kept: { ...kept, unit },
+    planned: { value: planned, unit },
+    ...(season && { season: { value: season } }),
+  };
   if (limit && !contains(limit, planned)) {
     return [
       { weight: "blocking", measures: { ...measures, limit: { ...limit, unit } }, watchFor: "gasping" },

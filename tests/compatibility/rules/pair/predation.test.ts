@@ -93,6 +93,18 @@ describe("lengths", () => {
     expect(weights(grown, grows)).toEqual(["blocking"]);
   });
 
+  test("each falls back on what is known", () => {
+    const only = (as: "usual" | "greatest", length: number): Stated => ({
+      "size.adultLength": [{ length, measure: "TL", as, total: { min: length, max: length } }],
+    });
+    const usual = animal("hunter", { "predation.eats": anyFish, ...only("usual", 10) });
+    const greatest = animal("prey", { ...scatters, "predation.eats": [], ...only("greatest", 2) });
+    expect(weights(greatest, usual)).toEqual(["blocking"]);
+    expect(
+      pairBy(predation, { species: usual, sex: "male" }, { species: greatest, sex: "female" }).findings,
+    ).toMatchObject([{ weight: "blocking" }]);
+  });
+
   test("prey counts at its smaller sex, unless only the larger is kept", () => {
     const dimorphic = animal("prey", {
       ...scatters,
@@ -189,6 +201,15 @@ describe("young", () => {
     const withCover = (cover: number) => weighed(planBy(predation, groups, { tank: { cover } }));
     expect(withCover(0.3)).toEqual({ findings: [], met: ["restricting"] });
     expect(withCover(0.29)).toEqual({ findings: ["restricting"], met: [] });
+  });
+
+  test("are born as well where the plan lists the parents one by one", () => {
+    const groups = [
+      { species: hunter(fry), unsexed: 1 },
+      { species: livebearer, males: 1 },
+      { species: livebearer, females: 1 },
+    ];
+    expect(planBy(predation, groups, { tank: { cover: 0 } }).findings).toMatchObject([forYoung]);
   });
 
   test("are none of an egg-layer that needs the keeper's help, nor of males alone", () => {
