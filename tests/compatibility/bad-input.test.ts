@@ -320,6 +320,15 @@ describe("the water of a plan", () => {
     }
   });
 
+  test("is taken to both ends of what an aquarium may hold", () => {
+    for (const ends of [
+      { temperature: -2, pH: 0, generalHardness: 0, carbonateHardness: 0, salinity: 0 },
+      { temperature: 60, pH: 14, generalHardness: 500, carbonateHardness: 500, salinity: 300 },
+    ]) {
+      expect(inWater(ends)().outcome).toBe("unsuitable");
+    }
+  });
+
   test("whose hottest is below its coolest is refused", () => {
     expectRefused(inWater({ hottest: 20, coolest: 28 }), /water/);
   });

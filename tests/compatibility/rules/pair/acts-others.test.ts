@@ -44,9 +44,11 @@ test("who never meets is never chased", () => {
   expect(weights(doing(atAny("chases")), other(5, ["bottom", "midwater"]))).toEqual(["restricting"]);
 });
 
-test("acts at its own species or at look-alikes are other rules'", () => {
+test("acts at its own species or at look-alikes, at fins or at mucus are other rules'", () => {
   expect(weights(doing({ does: "kills", target: "own-kind" }), other())).toEqual([]);
   expect(weights(doing({ does: "kills", target: "look-alike" }), other())).toEqual([]);
+  expect(weights(doing(atAny("nips-fins")), other())).toEqual([]);
+  expect(weights(doing(atAny("rasps-mucus")), other())).toEqual([]);
   const species = doing(atAny("kills"));
   expect(pairBy(actsOthers, { species }, { species }).findings).toEqual([]);
 });
