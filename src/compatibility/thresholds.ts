@@ -64,6 +64,12 @@ export const thresholds = {
     about: "Prey deeper than this share of the hunter's standard length does not go down.",
     source: "Mihalitsis & Bellwood 2017, PLoS ONE 12:e0184679: the greater of two predators measured",
   },
+  newborn: {
+    value: 0.14,
+    unit: "1",
+    about: "The length of newborn livebearers as a share of the grown animal's.",
+    source: `${commonPractice}: newborn guppies measure about 7 mm, grown ones about 5 cm`,
+  },
   coverForYoung: {
     value: 0.3,
     unit: "1",
@@ -81,6 +87,13 @@ export const thresholds = {
     unit: "kN/m2",
     about: "The load of a filled tank on its footprint from which the caution on floors is given.",
     source: "NHBC Standards 2022, 6.4.8: imposed load behind the span tables for domestic floor joists",
+  },
+  floorForce: {
+    value: 1.4,
+    unit: "kN",
+    about: "The weight of a filled tank from which the caution on floors is given.",
+    source:
+      "BS 6399-1, as printed in a building construction handbook: concentrated load of floors in dwellings",
   },
 } as const satisfies Record<string, Threshold>;
 

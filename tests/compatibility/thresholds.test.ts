@@ -49,6 +49,9 @@ const inCover =
     return planBy(rule, groups, { tank: { cover: 0.3 } }, changed).outcome;
   };
 
+/** A tank of 400 L, 3.9 kN. */
+const roomy = { tank: { base: { shape: "rectangle", length: 100, width: 80 }, height: 50 } } as const;
+
 /** For each threshold a case that stands on it, and the answers with it and with it changed. */
 const cases: Readonly<
   Record<ThresholdName, { judge: Judge; answer: unknown; changed: number; other: unknown }>
@@ -101,6 +104,31 @@ const cases: Readonly<
     changed: 0.31,
     other: "conditional",
   },
+  newborn: {
+    judge: (changed) =>
+      planBy(
+        predation,
+        [
+          {
+            species: animal("small", { "size.adultLength": adults(2), "predation.eats": [{ prey: "fry" }] }),
+            unsexed: 2,
+          },
+          {
+            species: animal("large", {
+              "size.adultLength": adults(6),
+              "predation.eats": [],
+              "reproduction.mode": "livebearer",
+            }),
+            unsexed: 2,
+          },
+        ],
+        { tank: { cover: 0 } },
+        changed,
+      ).outcome,
+    answer: "conditional",
+    changed: 0.16,
+    other: "suitable",
+  },
   coverAgainstChase: {
     judge: inCover(
       actsOthers,
@@ -113,7 +141,14 @@ const cases: Readonly<
   },
   floorLoad: {
     judge: (changed) =>
-      planBy(cautionFloor, [{ species: animal("fish"), unsexed: 1 }], {}, changed).findings.length,
+      planBy(cautionFloor, [{ species: animal("fish"), unsexed: 1 }], roomy, changed).findings.length,
+    answer: 1,
+    changed: 10,
+    other: 0,
+  },
+  floorForce: {
+    judge: (changed) =>
+      planBy(cautionFloor, [{ species: animal("fish"), unsexed: 1 }], roomy, changed).findings.length,
     answer: 1,
     changed: 10,
     other: 0,

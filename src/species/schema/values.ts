@@ -85,7 +85,9 @@ export const values = {
   },
   social: {
     living: oneOf(classes.living),
-    group: z.strictObject({ least: count, avoid: counts.optional() }),
+    group: z
+      .strictObject({ least: count, avoid: counts.optional() })
+      .refine(({ least, avoid }) => !avoid || least < avoid.min || least > avoid.max, "least outside avoid"),
     femalesPerMale: z.number().min(0),
     settledBy: z.boolean(),
     settles: z.boolean(),

@@ -46,7 +46,9 @@ function falls({ target }: Act, from: Doer, to: Other): boolean {
 }
 
 function mayBeSmaller(from: Doer, to: Other): boolean {
-  return preyLength(to.party, to["size.adultLength"]) < hunterLength(from.party, from["size.adultLength"]);
+  return (
+    (preyLength(to.party, to["size.adultLength"]) ?? 0) < hunterLength(from.party, from["size.adultLength"])
+  );
 }
 
 /** Whether the two use a zone in common. Zones nobody stated count as common. */

@@ -1,11 +1,13 @@
 import type { Condition, SideName } from "../../finding";
+import type { Kin } from "../../kin";
 import { defineRule, type Seen } from "../../rule";
 import { type Act, canHappen } from "../shared/acts";
 import { judgeAct } from "../shared/judge-act";
+import { leastNumber } from "../shared/least-number";
 
 type Doer = Seen<"temperament.acts", "social.living" | "social.group" | "social.femalesPerMale">;
 
-const targets: readonly Act["target"][] = ["own-sex", "other-sex", "own-kind", "any"];
+const targets: readonly Act["target"][] = ["own-sex", "other-sex", "own-kind", "smaller", "any"];
 
 export const actsOwnKind = defineRule({
   id: "acts-own-kind",
@@ -19,26 +21,29 @@ export const actsOwnKind = defineRule({
     if (from.party.species.id !== to.party.species.id) return [];
     return from["temperament.acts"]
       .filter(({ does, target }) => does !== "nips-fins" && targets.includes(target))
-      .filter((act) => canHappen(act, from.party, to.party))
+      .filter((act) => canHappen(act, from.party, to.party) && findsVictim(act, from.party.kin))
       .map((act) => judgeAct(act, removedBy(act, from), thresholds));
   },
 });
 
-/** One of the sex, enough females, a group in which no animal takes all of it, or no company of its kind. */
+/** Whether there is an animal of its kind for the act to fall on: a brood is guarded by two against the others. */
+function findsVictim({ when }: Act, { count }: Kin): boolean {
+  return when !== "guarding-brood" || count !== 2;
+}
+
+/** One of the sex, enough females, a number in which no animal takes all of it, or no company of its kind. */
 function removedBy({ doer = "male", target }: Act, from: Doer): Condition<SideName> {
-  const { "social.living": living, "social.group": group, "social.femalesPerMale": ratio } = from;
+  const { party, "social.living": living, "social.group": group, "social.femalesPerMale": ratio } = from;
   const of = "from";
-  if (target === "own-sex")
+  if (target === "own-sex") {
     return { on: doer === "male" ? "group.males" : "group.females", of, within: { max: 1 } };
-  if (target === "other-sex") {
-    return ratio
-      ? { on: "group.femalesPerMale", of, within: { min: ratio } }
-      : { on: "group.pairs", of, within: { max: 0 } };
   }
-  const spreads = (living === "shoal" || living === "group") && group;
+  if (target === "other-sex" && ratio) return { on: "group.femalesPerMale", of, within: { min: ratio } };
+  if (target === "other-sex") return { on: "group.pairs", of, within: { max: 0 } };
+  const spreads = living && living !== "alone" && group;
   return {
     on: "group.count",
     of,
-    within: spreads ? { min: group.least } : { max: living === "pair" ? 2 : 1 },
+    within: spreads ? { min: leastNumber(group, party.kin.count ?? 1) } : { max: living === "pair" ? 2 : 1 },
   };
 }

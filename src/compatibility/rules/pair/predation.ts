@@ -3,7 +3,7 @@ import type { Judged } from "../../finding";
 import { defineRule, type Seen } from "../../rule";
 import type { ThresholdValues } from "../../thresholds";
 import { decimal } from "../shared/decimal";
-import { hunterLength, preyLength } from "../shared/total-length";
+import { adultPreyLength, hunterLength, preyLength } from "../shared/total-length";
 
 type Hunter = Seen<"predation.eats" | "size.adultLength", never>;
 type Prey = Seen<"size.adultLength", "size.bodyDepthShare" | "reproduction.mode">;
@@ -15,7 +15,7 @@ export const predation = defineRule({
   way: "each-way",
   needs: { from: ["predation.eats", "size.adultLength"], to: ["size.adultLength"] },
   uses: { from: [], to: ["size.bodyDepthShare", "reproduction.mode"] },
-  decidesBy: ["likelyPrey", "possiblePrey", "preyDepth", "coverForYoung"],
+  decidesBy: ["likelyPrey", "possiblePrey", "preyDepth", "newborn", "coverForYoung"],
   mayYield: ["blocking", "restricting"],
   judge: ({ from, to, thresholds }) => {
     const grown = judgeGrown(from, to, thresholds);
@@ -23,28 +23,31 @@ export const predation = defineRule({
   },
 });
 
-/** Grown prey: up to a stated length; where none is stated, fish by the hunter's length and any shrimp or snail. */
+/**
+ * Prey past the fry stage: up to a stated length; where none is stated, fish by the hunter's length and any shrimp or
+ * snail. Young of unknown length are small enough.
+ */
 function judgeGrown(from: Hunter, to: Prey, thresholds: ThresholdValues): readonly Answer[] {
   const kind = to.party.species.taxonomy.kind;
   const eats = from["predation.eats"].filter(({ prey }) => prey === kind);
   if (eats.length === 0) return [];
-  const stated = eats.map(({ greatest }) => greatest).filter((length) => length !== undefined);
+  const eaten = { weight: "blocking", watchFor: "missing animals" } as const;
   const prey = preyLength(to.party, to["size.adultLength"]);
-  const watchFor = "missing animals" as const;
+  if (prey === undefined) return [eaten];
+  const stated = eats.map(({ greatest }) => greatest).filter((length) => length !== undefined);
   if (stated.length > 0) {
     const greatest = Math.max(...stated);
-    const measures = { prey: cm(prey), greatestPrey: cm(greatest) };
-    return prey <= greatest ? [{ weight: "blocking", measures, watchFor }] : [];
+    return prey <= greatest ? [{ ...eaten, measures: { prey: cm(prey), greatestPrey: cm(greatest) } }] : [];
   }
-  if (kind !== "fish") return [{ weight: "blocking", watchFor }];
+  if (kind !== "fish") return [eaten];
 
   const hunter = hunterLength(from.party, from["size.adultLength"]);
   const measures = { prey: cm(prey), hunter: cm(hunter), share: { value: prey / hunter, unit: "1" } };
-  if (prey <= decimal(thresholds.likelyPrey * hunter)) return [{ weight: "blocking", measures, watchFor }];
+  if (prey <= decimal(thresholds.likelyPrey * hunter)) return [{ ...eaten, measures }];
   const possible = decimal(thresholds.possiblePrey * hunter);
   if (prey > possible || tooDeep(hunter, prey, to["size.bodyDepthShare"], thresholds)) return [];
   const condition = { on: "group.length", of: "to", within: { min: possible } } as const;
-  return [{ weight: "restricting", measures, watchFor, condition }];
+  return [{ weight: "restricting", measures, watchFor: "missing animals", condition }];
 }
 
 /** Whether prey of this length is deeper than the hunter's mouth takes, with both lengths at the ends that harm. */
@@ -60,24 +63,27 @@ function tooDeep(
 
 /** Young that are born or hatch among the others, and young that are stocked. */
 function judgeYoung(from: Hunter, to: Prey, thresholds: ThresholdValues): readonly Answer[] {
-  const { party } = to;
-  if (party.species.id === from.party.species.id) return [];
   const eats = from["predation.eats"].map(({ prey }) => prey);
   const young =
-    party.species.taxonomy.kind === "fish" ? (["fry", "fish"] as const) : (["shrimplet", "shrimp"] as const);
-  const eaten = young.some((prey) => eats.includes(prey));
-  if (!eaten || !raisesYoung(to)) return [];
+    to.party.species.taxonomy.kind === "fish"
+      ? (["fry", "fish"] as const)
+      : (["shrimplet", "shrimp"] as const);
+  if (!young.some((prey) => eats.includes(prey))) return [];
+  const stocked = to.party.stage === "fry" || to.party.stage === "egg";
+  if (!stocked && !bornSmallEnough(from, to, thresholds)) return [];
   const condition = { on: "tank.cover", within: { min: thresholds.coverForYoung } } as const;
   return [{ weight: "restricting", condition, watchFor: "eggs or young" }];
 }
 
-/** Whether young are about without a keeper's help: stocked young, live-born young, or shrimps that hatch complete. */
-function raisesYoung({ party, "reproduction.mode": mode }: Prey): boolean {
-  if (party.stage === "fry" || party.stage === "egg") return true;
+/** Whether other species' young are born or hatch complete in the tank, small enough for the hunter. */
+function bornSmallEnough(from: Hunter, to: Prey, thresholds: ThresholdValues): boolean {
+  const { party, "reproduction.mode": mode } = to;
+  if (party.species.id === from.party.species.id) return false;
   if (party.stage === "juvenile" || party.sex === "male" || party.kin.count === 1) return false;
-  const { kind } = party.species.taxonomy;
-  const bearers = mode === undefined || mode === "livebearer" || mode === "broods-young";
-  return bearers && (kind === "fish" || kind === "shrimp");
+  if (party.species.taxonomy.kind === "shrimp") return mode === undefined || mode === "broods-young";
+  if (party.species.taxonomy.kind !== "fish" || (mode !== undefined && mode !== "livebearer")) return false;
+  const newborn = thresholds.newborn * adultPreyLength(party, to["size.adultLength"]);
+  return newborn <= thresholds.possiblePrey * hunterLength(from.party, from["size.adultLength"]);
 }
 
 const cm = (value: number) => ({ value, unit: "cm" });

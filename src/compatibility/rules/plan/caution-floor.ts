@@ -7,12 +7,13 @@ export const cautionFloor = defineRule({
   id: "caution-floor",
   question: "Is the filled tank heavier than an ordinary floor is reckoned for?",
   way: "once",
-  decidesBy: ["floorLoad"],
+  decidesBy: ["floorForce", "floorLoad"],
   mayYield: ["advisory"],
   judge: ({ plan: { geometry }, thresholds }) => {
     const squareMetres = geometry.footprint / 10_000;
-    const load = (geometry.filledMass * gravity) / 1000 / squareMetres;
-    if (load < thresholds.floorLoad) return [];
+    const force = (geometry.filledMass * gravity) / 1000;
+    const load = force / squareMetres;
+    if (force < thresholds.floorForce || load < thresholds.floorLoad) return [];
     const measures = {
       mass: { value: geometry.filledMass, unit: "kg" },
       load: { value: load, unit: "kN/m2" },

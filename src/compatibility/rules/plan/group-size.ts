@@ -1,5 +1,5 @@
-import type { Value } from "../../../species";
 import { defineRule } from "../../rule";
+import { leastNumber } from "../shared/least-number";
 
 export const groupSize = defineRule({
   id: "group-size",
@@ -22,9 +22,3 @@ export const groupSize = defineRule({
     ];
   },
 });
-
-/** The least number, or the next above a span in which one animal would take all the harm. */
-function leastNumber({ least, avoid }: Value<"social.group">, count: number): number {
-  const avoided = avoid && count >= Math.max(least, avoid.min) && count <= avoid.max;
-  return avoided ? avoid.max + 1 : least;
-}

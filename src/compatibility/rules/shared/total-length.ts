@@ -14,15 +14,24 @@ export function roomLength(party: AssessedParty, lengths: Lengths): number {
   return party.length ?? Math.max(...candidates(party, lengths, "usual").map(({ total }) => total.max));
 }
 
-/** Total length in cm of the smallest animal of a party that may be prey: the usual one of its smaller sex. */
-export function preyLength(party: AssessedParty, lengths: Lengths): number {
+/**
+ * Total length in cm of the smallest animal of a party that may be prey: the usual one of its smaller sex; undefined
+ * for young of which no length is stated.
+ */
+export function preyLength(party: AssessedParty, lengths: Lengths): number | undefined {
+  if (party.stage && party.stage !== "adult") return party.length;
+  return adultPreyLength(party, lengths);
+}
+
+/** The same of grown animals. */
+export function adultPreyLength(party: AssessedParty, lengths: Lengths): number {
   return party.length ?? Math.min(...candidates(party, lengths, "usual").map(({ total }) => total.min));
 }
 
 /** The lengths of the party's sex with the meaning wanted; each preference falls back on what there is. */
 function candidates({ sex }: AssessedParty, lengths: Lengths, meaning: AdultLength["as"]): Lengths {
   if (lengths.length === 0) throw new InvalidInputError("size.adultLength", "at least one length", lengths);
-  const ofSex = preferred(lengths, (length) => !sex || length.sex === sex);
+  const ofSex = preferred(lengths, (length) => !sex || !length.sex || length.sex === sex);
   return preferred(ofSex, (length) => length.as === meaning);
 }
 

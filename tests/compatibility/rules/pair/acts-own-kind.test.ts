@@ -149,9 +149,10 @@ describe("breeding", () => {
     const species = guards("bites");
     expect(weighed(planBy(actsOwnKind, [{ species, females: 4 }])).findings).toEqual([]);
     expect(weighed(planBy(actsOwnKind, [{ species, juveniles: 4 }])).findings).toEqual([]);
-    expect(weighed(planBy(actsOwnKind, [{ species, males: 1, females: 1 }])).findings).toEqual([
+    expect(weighed(planBy(actsOwnKind, [{ species, males: 1, females: 2 }])).findings).toEqual([
       "restricting",
     ]);
+    expect(weighed(planBy(actsOwnKind, [{ species, males: 1, females: 1 }])).findings).toEqual([]);
   });
 
   test("may come among animals whose sex nobody knows", () => {
@@ -166,7 +167,7 @@ describe("breeding", () => {
     const species = guards("bites");
     const apart = [
       { species, males: 1 },
-      { species, females: 1 },
+      { species, females: 2 },
     ];
     expect(weighed(planBy(actsOwnKind, apart)).findings).toContain("restricting");
     expect(pairBy(actsOwnKind, { species, sex: "male" }, { species, sex: "female" }).outcome).toBe(
@@ -175,7 +176,7 @@ describe("breeding", () => {
   });
 
   test("parents that only drive others away need cover", () => {
-    const groups = [{ species: guards("chases"), males: 1, females: 1 }];
+    const groups = [{ species: guards("chases"), males: 1, females: 2 }];
     expect(weighed(planBy(actsOwnKind, groups, { tank: { cover: 0.3 } }))).toEqual({
       findings: [],
       met: ["restricting"],

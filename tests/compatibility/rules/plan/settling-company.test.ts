@@ -24,6 +24,7 @@ const calm = (more: Stated = {}) =>
   animal("calm", {
     "social.settledBy": false,
     "social.settles": true,
+    "social.group": { least: 6 },
     "size.adultLength": adults(4),
     "space.zones": ["midwater"],
     "predation.eats": [],
@@ -36,6 +37,14 @@ const settled = (company: SpeciesProfile | undefined, species = shy()) =>
 test("calm fish in the open water bring a shy fish out of hiding", () => {
   expect(weighed(settled(calm()))).toEqual({ findings: [], met: ["restricting"] });
   expect(weighed(settled(calm({ "space.zones": ["bottom", "midwater"] }))).findings).toEqual([]);
+});
+
+test("too few of them do not", () => {
+  const few = planBy(settlingCompany, [
+    { species: shy(), unsexed: 1 },
+    { species: calm(), unsexed: 5 },
+  ]);
+  expect(weighed(few).findings).toEqual(["restricting"]);
 });
 
 test("alone it hides", () => {
