@@ -1,0 +1,165 @@
+import { expect, describe as suite, test } from "vitest";
+import {
+  allSpecies,
+  bettaSplendens,
+  danioRerio,
+  paracheirodonInnesi,
+  trichogasterChuna,
+} from "vivary/catalog";
+import { recordById } from "vivary/evidence";
+import { assessPair, assessPlan, defineRule, pairRules, type Verdict } from "../../src/compatibility";
+import { InvalidInputError } from "../../src/errors";
+import { describe, english } from "../../src/report";
+import type { SpeciesProfile } from "../../src/species";
+import { plans } from "../judgements/plans";
+
+const pair = (a: SpeciesProfile, b: SpeciesProfile) => assessPair({ species: a }, { species: b });
+
+const verdicts: readonly Verdict[] = [
+  ...allSpecies.flatMap((a, index) => allSpecies.slice(index).map((b) => pair(a, b))),
+  ...Object.values(plans).map((plan) => assessPlan(plan)),
+];
+
+suite("every report of the catalog", () => {
+  const reports = verdicts.flatMap((verdict) =>
+    (["metric", "us", "imperial"] as const).flatMap((units) =>
+      (["text", "markdown"] as const).map((format) => ({
+        format,
+        told: describe(verdict, { format, units }),
+      })),
+    ),
+  );
+
+  test("holds no word of the machine's", () => {
+    for (const { told } of reports) expect(told).not.toMatch(/undefined|NaN|null|\[object|Infinity/);
+  });
+
+  test("holds no empty sentence and no double space within a line", () => {
+    for (const { told } of reports) {
+      expect(told).not.toMatch(/\(\)|: \.|\s\.|[^ \n] {2,}[^ \n]/);
+    }
+  });
+
+  test("fits a terminal of 80 columns", () => {
+    for (const { format, told } of reports) {
+      if (format === "text")
+        for (const line of told.split("\n")) expect(line.length, line).toBeLessThanOrEqual(80);
+    }
+  });
+
+  test("begins with the answer and ends with the advice to watch", () => {
+    for (const { told } of reports) {
+      expect(told).toMatch(/^(Suitable|Conditional|Unsuitable|Undetermined):/);
+      expect(told.trim().replaceAll("\n", " ")).toMatch(
+        /individuals vary\. Watch them, and have a second tank ready\.$/,
+      );
+    }
+  });
+});
+
+test("a figure of a record is the figure in the sentence, in the reader's units", () => {
+  const kept = recordById("betta-splendens")?.water?.temperature?.find(({ as }) => as === "kept")?.value;
+  expect(kept).toEqual({ min: 24, max: 30 });
+  const verdict = pair(bettaSplendens, danioRerio);
+  expect(describe(verdict)).toContain("Siamese fighting fish needs 24 to 30 °C");
+  // 24 °C × 9/5 + 32 = 75.2 °F, 30 °C = 86 °F: the definition of the Fahrenheit scale.
+  expect(describe(verdict, { units: "us" })).toContain("Siamese fighting fish needs 75.2 to 86 °F");
+});
+
+test("lengths, floors, masses and temperatures are in the units asked for", () => {
+  const small = assessPlan({
+    tank: { base: { shape: "rectangle", length: 60, width: 50 }, height: 60, waterBelowRim: 5 },
+    water: { temperature: 25, pH: 6.5, generalHardness: 5 },
+    groups: [{ species: danioRerio, unsexed: 8 }],
+  });
+  const { least } = danioRerio.space?.baseLength?.value ?? { least: 0 };
+  expect(describe(small)).toContain(`needs a tank ${least} cm long; this one measures 60 cm`);
+  // 1 in = 2.54 cm, 1 lb = 0.45359237 kg: international yard and pound agreement of 1959.
+  const inches = String(Number((least / 2.54).toFixed(1)));
+  for (const units of ["us", "imperial"] as const) {
+    expect(describe(small, { units })).toContain(`needs a tank ${inches} in long; this one measures 23.6 in`);
+    expect(describe(small, { units })).toContain(`weighs ${Math.round((165 * 0.99705) / 0.45359237)} lb`);
+  }
+  expect(describe(small)).toContain("weighs 165 kg");
+});
+
+test("each condition stands once, after its reasons", () => {
+  for (const verdict of verdicts) {
+    const conditions = describe(verdict, { format: "markdown" }).match(/Works if .*$/gm) ?? [];
+    expect(new Set(conditions).size).toBe(conditions.length);
+  }
+});
+
+test("findings that differ only in whom they fall on share a sentence", () => {
+  const told = describe(
+    assessPlan({
+      tank: { base: { shape: "rectangle", length: 100, width: 40 }, height: 45, cover: 0 },
+      water: { temperature: 25, pH: 6.8, generalHardness: 7 },
+      groups: [
+        { species: trichogasterChuna, males: 1, females: 2 },
+        { species: paracheirodonInnesi, unsexed: 12 },
+        { species: danioRerio, unsexed: 10 },
+      ],
+    }),
+  );
+  expect(told.replaceAll(/\s+/g, " ")).toContain(
+    "Honey gourami chases neon tetra and zebra danio while it guards eggs or young.",
+  );
+});
+
+test("a verdict that was stored as JSON reads the same, and is not changed by reading", () => {
+  for (const verdict of verdicts.slice(0, 60)) {
+    const stored: Verdict = JSON.parse(JSON.stringify(verdict));
+    expect(describe(stored)).toBe(describe(verdict));
+    expect(stored).toEqual(verdict);
+  }
+});
+
+test("a rule of an app's own is named by its id", () => {
+  const rule = defineRule({
+    id: "x-colour",
+    question: "Do the colours go together?",
+    way: "mutual",
+    needs: { from: [], to: [] },
+    mayYield: ["advisory"],
+    judge: () => [{ weight: "advisory" }],
+  });
+  const verdict = assessPair(
+    { species: danioRerio },
+    { species: paracheirodonInnesi },
+    { rules: [...pairRules, rule] },
+  );
+  expect(describe(verdict)).toContain("X-colour: zebra danio and neon tetra");
+});
+
+test("another language takes the place of English", () => {
+  const messages = { ...english, outcome: { ...english.outcome, suitable: "Passt." } };
+  expect(describe(pair(danioRerio, danioRerio), { messages: { ...messages, closing: "Ende." } })).toMatch(
+    /Ende\.$/,
+  );
+});
+
+test("an unknown format or system of units is refused", () => {
+  const verdict = pair(danioRerio, danioRerio);
+  for (const options of [
+    { format: "html" },
+    { format: "constructor" },
+    { units: "cubits" },
+    { units: "toString" },
+  ]) {
+    expect(() => Reflect.apply(describe, undefined, [verdict, options])).toThrow(InvalidInputError);
+  }
+});
+
+test("hostile names cannot break out of their place", () => {
+  const name = "neon](http://x) <img src=x> | `a` **b**\n# Suitable\u001b[31m";
+  const hostile = { ...paracheirodonInnesi, names: { en: [name] } };
+  const verdict = pair(hostile, bettaSplendens);
+  const markdown = describe(verdict, { format: "markdown" });
+  expect(markdown.match(/^#+ .*/gm)).toEqual(
+    describe(pair(paracheirodonInnesi, bettaSplendens), { format: "markdown" }).match(/^#+ .*/gm),
+  );
+  expect(markdown).not.toMatch(/(?<!\\)[<>`|]|(?<!\\)\]\(/);
+  expect(describe(verdict)).not.toContain("\u001b");
+  expect(describe(verdict)).not.toMatch(/^# Suitable/m);
+});
