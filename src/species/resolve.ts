@@ -163,7 +163,7 @@ function fact(value: unknown, basis: Basis, others: readonly unknown[]): Fact<un
   return also.length > 0 ? { value, basis, also } : { value, basis };
 }
 
-/** The greatest salinity of fresh water, g/kg: the boundary of the Venice System of 1958. */
+/** The greatest salinity of fresh water, g/kg: the boundary of the Venice System of 1958 (from memory). */
 const freshWater = { min: 0, max: 0.5 };
 
 /** A species of fresh water only, without a figure of salinity, is kept in fresh water. */

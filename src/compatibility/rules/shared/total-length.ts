@@ -9,9 +9,10 @@ export function hunterLength(party: AssessedParty, lengths: Lengths): number {
   return party.length ?? Math.max(...candidates(party, lengths, "greatest").map(({ total }) => total.max));
 }
 
-/** Total length in cm that a party needs room for: the usual one of its greater sex. */
+/** Total length in cm that a party needs room for: the usual one of its greater sex. Young grow up. */
 export function roomLength(party: AssessedParty, lengths: Lengths): number {
-  return party.length ?? Math.max(...candidates(party, lengths, "usual").map(({ total }) => total.max));
+  const present = party.stage === undefined || party.stage === "adult" ? party.length : undefined;
+  return present ?? Math.max(...candidates(party, lengths, "usual").map(({ total }) => total.max));
 }
 
 /**

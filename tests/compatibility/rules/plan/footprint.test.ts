@@ -80,3 +80,11 @@ test("an oscar cannot turn in a tank 25 cm wide, a stingray not in 50", () => {
   expect(inTank(150, 50, 1, potamotrygonMotoro).outcome).toBe("unsuitable");
   expect(inTank(80, 35, 10, paracheirodonInnesi).outcome).toBe("suitable");
 });
+
+test("a young oscar needs the room of a grown one", () => {
+  const young = [{ species: astronotusOcellatus, juveniles: 1, length: 5 }];
+  const { findings } = planBy(footprint, young, {
+    tank: { base: { shape: "rectangle", length: 80, width: 29 }, height: 40 },
+  });
+  expect(findings).toContainEqual(expect.objectContaining({ weight: "blocking" }));
+});
