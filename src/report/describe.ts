@@ -8,6 +8,7 @@ import type {
   VerdictParty,
 } from "../compatibility";
 import { InvalidInputError } from "../errors";
+import { jointCondition } from "./joint-condition";
 import { type Block, markdown, plainText } from "./layout";
 import { english } from "./messages/english";
 import type { Messages, Told } from "./messages/messages";
@@ -164,14 +165,32 @@ function folded(findings: readonly Finding[]): readonly Alike[] {
 
 /** Every condition once, after the reasons for it. */
 function conditions(teller: Teller, reasons: readonly Alike[]): readonly (readonly string[])[] {
-  const byCondition = new Map<string, readonly string[]>();
-  for (const alike of reasons) {
-    const [finding] = alike;
-    if (finding.weight !== "restricting") continue;
-    const condition = teller.condition(finding.condition);
-    byCondition.set(condition, [...(byCondition.get(condition) ?? []), reasonText(teller, alike)]);
+  const byText = new Map<string, readonly string[]>();
+  for (const requirement of reasons.reduce(withReason, [])) {
+    const text = teller.condition(requirement.condition);
+    const lines = requirement.reasons.map((alike) => reasonText(teller, alike));
+    byText.set(text, distinct([...(byText.get(text) ?? []), ...lines]));
   }
-  return [...byCondition].map(([condition, lines]) => [...lines, condition]);
+  return [...byText].map(([text, lines]) => [...lines, text]);
+}
+
+/** A condition with the findings that ask for it. */
+interface Requirement {
+  readonly condition: Condition;
+  readonly reasons: readonly Alike[];
+}
+
+/** The requirements with one reason more; of conditions that can be met together one that meets both is left. */
+function withReason(done: readonly Requirement[], alike: Alike): readonly Requirement[] {
+  const [finding] = alike;
+  if (finding.weight !== "restricting") return done;
+  const asked = finding.condition;
+  const at = done.findIndex(({ condition }) => jointCondition(condition, asked));
+  if (at < 0) return [...done, { condition: asked, reasons: [alike] }];
+  return done.map((requirement, index) => {
+    const condition = index === at ? jointCondition(requirement.condition, asked) : undefined;
+    return condition ? { condition, reasons: [...requirement.reasons, alike] } : requirement;
+  });
 }
 
 function reasonText(teller: Teller, alike: Alike): string {
@@ -207,3 +226,5 @@ function eachOnce(open: readonly OpenQuestion[]): readonly OpenQuestion[] {
   const topics = open.map(topic);
   return open.filter((question, index) => topics.indexOf(topic(question)) === index);
 }
+
+const distinct = (lines: readonly string[]) => [...new Set(lines)];
