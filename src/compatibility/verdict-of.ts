@@ -1,5 +1,6 @@
 import { version } from "../../package.json";
 import { InvalidInputError } from "../errors";
+import { traitTable } from "../species";
 import type { Judgement } from "./engine";
 import { gravity } from "./finding";
 import { verdictParty } from "./party";
@@ -36,10 +37,14 @@ export function verdictOf(
   };
 }
 
-/** Every open question once, the most decisive first. */
+/** Every open question once, the most decisive first: by the gravest answer, then essential traits before others. */
 function questions(judgements: readonly Judgement[]): readonly OpenQuestion[] {
   const once = new Map(
     judgements.flatMap(({ open }) => open.map((question) => [JSON.stringify(question), question])),
   );
-  return [...once.values()].sort((a, b) => gravity[b.couldBe] - gravity[a.couldBe]);
+  return [...once.values()].sort(
+    (a, b) => gravity[b.couldBe] - gravity[a.couldBe] || essential(b) - essential(a),
+  );
 }
+
+const essential = ({ trait }: OpenQuestion) => Number((trait && traitTable[trait].essential) ?? false);
