@@ -339,8 +339,8 @@ describe("what is not known", () => {
     });
     const { open } = assessPlan(plan, { rules: [restricts, disputed, gasps, lacking] });
     expect(open).toEqual([
-      { rule: "x-oxygen", of: 0, reason: "outside-domain", couldBe: "blocking" },
       { rule: "x-living", of: 0, trait: "social.living", reason: "missing", couldBe: "blocking" },
+      { rule: "x-oxygen", of: 0, reason: "outside-domain", couldBe: "blocking" },
       { rule: "x-lid", input: "tank.lid", reason: "not-given", couldBe: "restricting" },
       { rule: "x-cover", of: 0, trait: "space.cover", reason: "disputed", couldBe: "restricting" },
     ]);
