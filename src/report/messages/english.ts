@@ -106,7 +106,7 @@ export const english: Messages = {
     "flow-places": ({ from, measure }) =>
       `${from} needs a place with ${currentText(measure("calmest"), measure("strongest"))} current.`,
     "caution-floor": ({ measure }) =>
-      `Filled, the tank weighs ${measure("mass")} or more, gravel and stand not counted: ${measure("load")} on its footprint. Whether a floor carries that is for a structural engineer to say.`,
+      `Filled with ${measure("volume")} of water, the tank weighs ${measure("mass")} or more, gravel and stand not counted: ${measure("load")} on its footprint. Whether a floor carries that is for a structural engineer to say.`,
     "caution-electricity": () =>
       "Water and electricity: use a residual-current device, let cables hang in a loop below the socket, pull the plugs before a hand goes in. Follow the local wiring rules; have work done by a licensed electrician.",
     "caution-hazards": ({ from, value }) =>

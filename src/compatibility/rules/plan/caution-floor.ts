@@ -15,6 +15,7 @@ export const cautionFloor = defineRule({
     const load = force / squareMetres;
     if (force < thresholds.floorForce || load < thresholds.floorLoad) return [];
     const measures = {
+      volume: { value: geometry.waterVolume, unit: "L" },
       mass: { value: geometry.filledMass, unit: "kg" },
       load: { value: load, unit: "kN/m2" },
     };
