@@ -64,12 +64,6 @@ export const thresholds = {
     about: "Prey deeper than this share of the hunter's standard length does not go down.",
     source: "Mihalitsis & Bellwood 2017, PLoS ONE 12:e0184679: the greater of two predators measured",
   },
-  newborn: {
-    value: 0.14,
-    unit: "1",
-    about: "The length of newborn livebearers as a share of the grown animal's.",
-    source: `${commonPractice}: newborn guppies measure about 7 mm, grown ones about 5 cm`,
-  },
   coverForYoung: {
     value: 0.3,
     unit: "1",

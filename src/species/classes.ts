@@ -231,7 +231,8 @@ export const reproduction = {
   "guards-eggs": "Lays eggs on a surface or in a hollow and guards them or the young.",
   "bubble-nest": "Builds a nest of bubbles and guards it.",
   mouthbrooder: "Carries eggs or young in the mouth.",
-  livebearer: "Bears swimming young.",
+  livebearer: "Bears swimming young that small fish can swallow.",
+  "large-young": "Bears few young, too large for small fish to swallow.",
   "broods-young": "Carries eggs on the body; the young hatch complete and live in the same water.",
   "sea-larvae": "Larvae grow up only in brackish or sea water.",
 } as const;

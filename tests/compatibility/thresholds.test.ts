@@ -104,31 +104,6 @@ const cases: Readonly<
     changed: 0.31,
     other: "conditional",
   },
-  newborn: {
-    judge: (changed) =>
-      planBy(
-        predation,
-        [
-          {
-            species: animal("small", { "size.adultLength": adults(2), "predation.eats": [{ prey: "fry" }] }),
-            unsexed: 2,
-          },
-          {
-            species: animal("large", {
-              "size.adultLength": adults(6),
-              "predation.eats": [],
-              "reproduction.mode": "livebearer",
-            }),
-            unsexed: 2,
-          },
-        ],
-        { tank: { cover: 0 } },
-        changed,
-      ).outcome,
-    answer: "conditional",
-    changed: 0.16,
-    other: "suitable",
-  },
   coverAgainstChase: {
     judge: inCover(
       actsOthers,

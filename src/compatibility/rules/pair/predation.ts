@@ -3,7 +3,7 @@ import type { Judged } from "../../finding";
 import { defineRule, type Seen } from "../../rule";
 import type { ThresholdValues } from "../../thresholds";
 import { decimal } from "../shared/decimal";
-import { adultPreyLength, hunterLength, preyLength } from "../shared/total-length";
+import { hunterLength, preyLength } from "../shared/total-length";
 
 type Hunter = Seen<"predation.eats" | "size.adultLength", never>;
 type Prey = Seen<"size.adultLength", "size.bodyDepthShare" | "reproduction.mode">;
@@ -15,7 +15,7 @@ export const predation = defineRule({
   way: "each-way",
   needs: { from: ["predation.eats", "size.adultLength"], to: ["size.adultLength"] },
   uses: { from: [], to: ["size.bodyDepthShare", "reproduction.mode"] },
-  decidesBy: ["likelyPrey", "possiblePrey", "preyDepth", "newborn", "coverForYoung"],
+  decidesBy: ["likelyPrey", "possiblePrey", "preyDepth", "coverForYoung"],
   mayYield: ["blocking", "restricting"],
   judge: ({ from, to, thresholds }) => {
     const grown = judgeGrown(from, to, thresholds);
@@ -70,20 +70,18 @@ function judgeYoung(from: Hunter, to: Prey, thresholds: ThresholdValues): readon
       : (["shrimplet", "shrimp"] as const);
   if (!young.some((prey) => eats.includes(prey))) return [];
   const stocked = to.party.stage === "fry" || to.party.stage === "egg";
-  if (!stocked && !bornSmallEnough(from, to, thresholds)) return [];
+  const ownKind = from.party.species.id === to.party.species.id;
+  if (!stocked && (ownKind || !raisesYoung(to))) return [];
   const condition = { on: "tank.cover", within: { min: thresholds.coverForYoung } } as const;
   return [{ weight: "restricting", condition, watchFor: "eggs or young" }];
 }
 
-/** Whether other species' young are born or hatch complete in the tank, small enough for the hunter. */
-function bornSmallEnough(from: Hunter, to: Prey, thresholds: ThresholdValues): boolean {
-  const { party, "reproduction.mode": mode } = to;
-  if (party.species.id === from.party.species.id) return false;
+/** Whether its young are born or hatch complete among the others, small enough to be swallowed. */
+function raisesYoung({ party, "reproduction.mode": mode }: Prey): boolean {
   if (party.stage === "juvenile" || party.sex === "male" || party.kin.count === 1) return false;
-  if (party.species.taxonomy.kind === "shrimp") return mode === undefined || mode === "broods-young";
-  if (party.species.taxonomy.kind !== "fish" || (mode !== undefined && mode !== "livebearer")) return false;
-  const newborn = thresholds.newborn * adultPreyLength(party, to["size.adultLength"]);
-  return newborn <= thresholds.possiblePrey * hunterLength(from.party, from["size.adultLength"]);
+  const { kind } = party.species.taxonomy;
+  if (kind === "fish") return mode === undefined || mode === "livebearer";
+  return kind === "shrimp" && (mode === undefined || mode === "broods-young");
 }
 
 const cm = (value: number) => ({ value, unit: "cm" });

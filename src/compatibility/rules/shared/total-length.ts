@@ -21,11 +21,6 @@ export function roomLength(party: AssessedParty, lengths: Lengths): number {
  */
 export function preyLength(party: AssessedParty, lengths: Lengths): number | undefined {
   if (party.stage && party.stage !== "adult") return party.length;
-  return adultPreyLength(party, lengths);
-}
-
-/** The same of grown animals. */
-export function adultPreyLength(party: AssessedParty, lengths: Lengths): number {
   return party.length ?? Math.min(...candidates(party, lengths, "usual").map(({ total }) => total.min));
 }
 
