@@ -39,7 +39,7 @@ export interface PairRule<
   readonly way: "mutual" | "each-way";
   /** Traits without which nothing can be judged. */
   readonly needs: Sides<From, To>;
-  /** Traits that may be absent; absence judges at least as severely as any value. */
+  /** Traits that may be absent; absence judges at least as severely as every value. */
   readonly uses?: Sides<UsedFrom, UsedTo>;
   /** The findings about the two, none if there is nothing to say. */
   judge(seen: {

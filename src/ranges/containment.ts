@@ -5,7 +5,7 @@ import { widths } from "./widths";
  * The share of range `a` that lies within range `b`: the width they share over the width of `a`. The only
  * measure here that depends on the order of its arguments.
  *
- * Source: Broder, A. Z. (1997) On the resemblance and containment of documents, Proceedings of Compression and
+ * Source (from memory): Broder, A. Z. (1997) On the resemblance and containment of documents, Proceedings of Compression and
  * Complexity of Sequences: 21–29, with widths in place of counts.
  *
  * @param a The range whose share is asked for, in any unit.

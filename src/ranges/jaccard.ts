@@ -4,7 +4,7 @@ import { widths } from "./widths";
 /**
  * The Jaccard index of two ranges: the width they share over the width they cover together.
  *
- * Source: Jaccard, P. (1912) The distribution of the flora in the alpine zone, New Phytologist 11: 37–50, with
+ * Source (from memory): Jaccard, P. (1912) The distribution of the flora in the alpine zone, New Phytologist 11: 37–50, with
  * widths in place of counts of species.
  *
  * @param a A range, in any unit.

@@ -4,7 +4,7 @@ import { widths } from "./widths";
 /**
  * The overlap coefficient of two ranges: the width they share over the width of the narrower.
  *
- * Source: Simpson, G. G. (1960) Notes on the measurement of faunal resemblance, American Journal of Science
+ * Source (from memory): Simpson, G. G. (1960) Notes on the measurement of faunal resemblance, American Journal of Science
  * 258-A: 300–311, with widths in place of counts of species.
  *
  * @param a A range, in any unit.

@@ -9,7 +9,7 @@ import { widths } from "./widths";
  * D = ∫ min(p, q): the width shared over the width of the wider range. Records that say where in its range a
  * species is usually found would give another value.
  *
- * Source: Schoener, T. W. (1970) Nonsynchronous spatial overlap of lizards in patchy habitats, Ecology 51:
+ * Source (from memory): Schoener, T. W. (1970) Nonsynchronous spatial overlap of lizards in patchy habitats, Ecology 51:
  * 408–418.
  *
  * @param a A range, in any unit.

@@ -17,7 +17,7 @@ interface Planned {
 /**
  * A figure of the planned water against the span it is kept in: outside by a distance that may be bridged restricts,
  * farther blocks. Where an optimum stands in for the kept span it restricts at most; past a limit always blocks.
- * A hot day or a cool season passes: any distance may be bridged.
+ * A hot day or a cool season passes, so every distance may be bridged.
  */
 export function judgePlannedWater(
   { kept, limit, standIn }: Figures<PartialRange>,
