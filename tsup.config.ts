@@ -11,6 +11,7 @@ export default defineConfig({
     schema: "src/species/schema/index.ts",
     catalog: "src/catalog/index.ts",
     evidence: "src/evidence/index.ts",
+    load: "src/load/index.ts",
     compatibility: "src/compatibility/index.ts",
     report: "src/report/index.ts",
   },

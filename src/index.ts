@@ -6,6 +6,7 @@
  */
 export * from "./compatibility";
 export { InvalidInputError, OutsideDomainError } from "./errors";
+export * from "./load";
 export * from "./ranges";
 export * from "./report";
 export * from "./species";

@@ -1,23 +1,27 @@
 import { finite, InvalidInputError, objectOf, oneOf, whole, within } from "../errors";
+import * as classes from "../species/classes";
 import { type TankGeometry, tankGeometry } from "../tank";
+import { size } from "../tank/lengths";
 import { currents, from } from "./currents";
 import { type AssessedParty, partyOfGroup, withKin } from "./party";
-import type { Plan, PlannedTank, PlannedWater } from "./plan";
+import type { Offering, Plan, PlannedTank, PlannedWater } from "./plan";
 
 /** A plan as rules see it: checked, its tank measured, its groups as parties. */
 export interface AssessedPlan {
   readonly tank: PlannedTank;
   readonly geometry: TankGeometry;
-  /** Run and floor by the sizes given, glass included: the sizes by which tanks are sold and space is advised. */
-  readonly nominal: Pick<TankGeometry, "longestRun" | "footprint">;
+  /** Run, floor and height in cm by the sizes given, glass included: those by which tanks are sold and space is advised. */
+  readonly nominal: Pick<TankGeometry, "longestRun" | "footprint"> & { readonly height: number };
   /** As planned; salinity 0 if it is not given. */
   readonly water: PlannedWater & { readonly salinity: number };
   readonly parties: readonly AssessedParty[];
+  /** Unknown if absent. */
+  readonly offerings?: readonly Offering[];
 }
 
 /** A plan checked and measured. */
 export function assessedPlan(plan: Plan): AssessedPlan {
-  const { tank, water, groups } = objectOf(plan, "plan");
+  const { tank, water, groups, offerings } = objectOf(plan, "plan");
   if (!Array.isArray(groups) || groups.length === 0) {
     throw new InvalidInputError("groups", "at least one group of animals", groups);
   }
@@ -25,19 +29,40 @@ export function assessedPlan(plan: Plan): AssessedPlan {
   return {
     tank,
     geometry: tankGeometry(tank),
-    nominal: tankGeometry({ ...tank, measured: "inner" }),
+    nominal: nominalSizes(tank),
     water: checkedWater(water),
     parties: withKin(groups.map((group, index) => partyOfGroup(group, `groups[${index}]`))),
+    ...(offerings && { offerings: checkedOfferings(offerings) }),
   };
+}
+
+function nominalSizes(tank: PlannedTank): AssessedPlan["nominal"] {
+  const { longestRun, footprint } = tankGeometry({ ...tank, measured: "inner" });
+  return { longestRun, footprint, height: size(tank.height, "height", tank.unit ?? "cm") };
+}
+
+function checkedOfferings(offerings: readonly Offering[]): readonly Offering[] {
+  if (!Array.isArray(offerings)) throw new InvalidInputError("offerings", "a list of offerings", offerings);
+  for (const [index, offering] of offerings.entries()) {
+    const at = `offerings[${index}]`;
+    const { food, place, light, apart } = objectOf(offering, at);
+    oneOf(food, Object.keys(classes.food), `${at}.food`);
+    oneOf(place, Object.keys(classes.zone), `${at}.place`);
+    if (light !== undefined) oneOf(light, Object.keys(classes.light), `${at}.light`);
+    if (apart !== undefined && typeof apart !== "boolean")
+      throw new InvalidInputError(`${at}.apart`, "true or false", apart);
+  }
+  return offerings;
 }
 
 const share = { min: 0, max: 1 };
 const anyAmount = { min: 0, max: Number.MAX_VALUE };
 
 function checkFurnishing(tank: PlannedTank): void {
-  const { cover, openWater, lid, plants, flow, filter, sightBreaks } = objectOf(tank, "tank");
+  const { cover, openWater, openSurface, lid, plants, flow, filter, sightBreaks } = objectOf(tank, "tank");
   if (cover !== undefined) within(cover, "tank.cover", share);
   if (openWater !== undefined) within(openWater, "tank.openWater", share);
+  if (openSurface !== undefined) within(openSurface, "tank.openSurface", share);
   if (sightBreaks !== undefined) whole(sightBreaks, "tank.sightBreaks", 0);
   if (lid !== undefined && typeof lid !== "boolean")
     throw new InvalidInputError("tank.lid", "true or false", lid);

@@ -11,8 +11,11 @@ export function checkCondition(condition: Condition, plan: AssessedPlan): "met" 
   return holds(condition, value) ? "met" : "unmet";
 }
 
-function holds(condition: Condition, value: boolean | number | string): boolean {
+function holds(condition: Condition, value: Exclude<ReturnType<typeof factOf>, undefined>): boolean {
   if ("within" in condition) return typeof value === "number" && contains(condition.within, value);
-  if ("is" in condition) return [condition.is].flat().some((accepted) => accepted === value);
+  if ("is" in condition) {
+    const found = [value].flat();
+    return [condition.is].flat().some((accepted) => found.includes(accepted));
+  }
   throw new InvalidInputError("condition", "a range within which, or a value that, the fact is", condition);
 }

@@ -1,19 +1,27 @@
 import { InvalidInputError } from "../errors";
+import { filterCapacity } from "../load";
 import type { AssessedPlan } from "./assessed-plan";
 import { certain, settlingCompany } from "./company";
+import { offeringsFor } from "./offerings";
 import type { AssessedParty } from "./party";
+import { decimal } from "./rules/shared/decimal";
 
-type FactValue = number | string | boolean | undefined;
+type FactValue = number | string | boolean | readonly string[] | undefined;
 
 /** The facts of the tank and its water that a condition may be about. `undefined`: the plan does not say. */
 const tankFacts = {
   "tank.longestRun": ({ nominal }) => nominal.longestRun,
   "tank.footprint": ({ nominal }) => nominal.footprint,
+  "tank.height": ({ nominal }) => nominal.height,
   "tank.lid": ({ tank }) => tank.lid,
   "tank.cover": ({ tank }) => tank.cover,
+  "tank.openWater": ({ tank }) => tank.openWater ?? leftBy(tank.cover),
+  "tank.openSurface": ({ tank }) => tank.openSurface,
+  "tank.sightBreaks": ({ tank }) => tank.sightBreaks,
   "tank.plants": ({ tank }) => tank.plants,
   "tank.flow.calmest": ({ tank }) => tank.flow?.calmest,
   "tank.flow.strongest": ({ tank }) => tank.flow?.strongest,
+  "tank.filter.ripeArea": ({ tank }) => tank.filter && ripeArea(tank.filter),
   "water.temperature": ({ water }) => water.temperature,
   "water.hottest": ({ water }) => water.hottest,
   "water.coolest": ({ water }) => water.coolest,
@@ -34,7 +42,16 @@ const groupFacts = {
   "group.length": ({ length }) => length,
   "group.longFins": ({ species }) => certain(species.appearance?.longFins),
   "group.company": (party, plan) => settlingCompany(party, plan),
+  "group.grown": ({ stage }) => stage === undefined || stage === "adult",
+  "group.offerings": (party, plan) => offeringsFor(party, plan),
 } satisfies Record<string, (party: AssessedParty, plan: AssessedPlan) => FactValue>;
+
+/** The surface of media that are surely ripe, m². */
+const ripeArea = (filter: NonNullable<AssessedPlan["tank"]["filter"]>) =>
+  filterCapacity(filter).min > 0 ? filter.mediaArea : 0;
+
+/** The share that is surely open where a share is cover. */
+const leftBy = (cover: number | undefined) => (cover === undefined ? undefined : decimal(1 - cover));
 
 /** The name of a fact of a plan. */
 export type FactName = keyof typeof tankFacts | keyof typeof groupFacts;

@@ -1,4 +1,4 @@
-import type { FlowClass, Sex, SpeciesProfile, Stage } from "../species";
+import type { FlowClass, Sex, SpeciesProfile, Stage, Value } from "../species";
 import type { TankDimensions } from "../tank";
 
 /** One kind of animal to be judged: without sex or stage, adults of both sexes. */
@@ -32,12 +32,14 @@ export interface Group {
 export type PlannedTank = TankDimensions & {
   /** Closed or covered so that no animal can jump or climb out. */
   readonly lid?: boolean | undefined;
-  /** The calmest and the strongest current that an animal finds in it. */
+  /** The calmest and the strongest current that an animal finds in it. The jet of an outlet is no current. */
   readonly flow?: { readonly calmest: FlowClass; readonly strongest: FlowClass } | undefined;
   /** The share with plants, roots, stones or floating leaves to hide in. */
   readonly cover?: number | undefined;
-  /** The share free to swim in. */
+  /** The share free to swim in. If absent, what cover leaves. */
   readonly openWater?: number | undefined;
+  /** The share of the water's surface that no leaf, film or lid touches. */
+  readonly openSurface?: number | undefined;
   /** The number of things that break the line of sight over the floor. */
   readonly sightBreaks?: number | undefined;
   readonly plants?: "none" | "planted" | "grown-in" | undefined;
@@ -62,9 +64,21 @@ export interface PlannedWater {
   readonly coolest?: number | undefined;
 }
 
-/** A tank, its water and its animals. */
+/** One food as it is regularly given. */
+export interface Offering {
+  readonly food: Value<"diet.foods">[number];
+  /** Where in the water it is taken. */
+  readonly place: Value<"diet.reach">[number];
+  /** When it is given. Default `day`. */
+  readonly light?: Value<"diet.light">[number] | undefined;
+  /** Given so that faster animals do not get at it: by hand, behind a screen, while they feed elsewhere. */
+  readonly apart?: boolean | undefined;
+}
+
+/** A tank, its water, its animals and what they are fed. */
 export interface Plan {
   readonly tank: PlannedTank;
   readonly water: PlannedWater;
   readonly groups: readonly Group[];
+  readonly offerings?: readonly Offering[] | undefined;
 }

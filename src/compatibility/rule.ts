@@ -3,6 +3,7 @@ import type { TraitPath, Value } from "../species";
 import type { AssessedPlan } from "./assessed-plan";
 import type { Judged, Weight } from "./finding";
 import type { AssessedParty } from "./party";
+import type { Stock } from "./stock";
 import type { ThresholdName, ThresholdValues } from "./thresholds";
 
 /** Traits as a rule sees them, by path, beside the party they belong to. */
@@ -26,6 +27,14 @@ interface Described<Id extends string, Yield extends Weight> {
   readonly mayYield: readonly Yield[];
 }
 
+interface Weighing {
+  /**
+   * It reads `stock`, the fish by mass: it is judged for what they likely weigh, the least and the greatest, and stays
+   * open while the length of some group is unknown. What it finds must not lessen as they grow heavier.
+   */
+  readonly weighs?: boolean;
+}
+
 /** A rule about two parties. */
 export interface PairRule<
   Id extends string = string,
@@ -37,7 +46,7 @@ export interface PairRule<
 > extends Described<Id, Yield> {
   /** `mutual`: one judgement of both; `each-way`: judged from a to b and from b to a. */
   readonly way: "mutual" | "each-way";
-  /** Traits without which nothing can be judged. */
+  /** Traits without which it cannot judge: one that nobody knows leaves the rule open where it is read. */
   readonly needs: Sides<From, To>;
   /** Traits that may be absent; absence judges at least as severely as every value. */
   readonly uses?: Sides<UsedFrom, UsedTo>;
@@ -55,7 +64,8 @@ export interface GroupRule<
   From extends TraitPath = TraitPath,
   UsedFrom extends TraitPath = TraitPath,
   Yield extends Weight = Weight,
-> extends Described<Id, Yield> {
+> extends Described<Id, Yield>,
+    Weighing {
   readonly way: "each-group";
   readonly needs: { readonly from: readonly From[] };
   readonly uses?: { readonly from: readonly UsedFrom[] };
@@ -63,23 +73,46 @@ export interface GroupRule<
   judge(seen: {
     readonly from: Seen<From, UsedFrom>;
     readonly plan: AssessedPlan;
+    /** Empty unless the rule `weighs`. */
+    readonly stock: Stock;
     readonly thresholds: ThresholdValues;
   }): readonly Judged<NoInfer<Yield>>[];
+}
+
+/** A rule about all groups of a plan together. Groups of which a needed trait is unknown are left out, and open. */
+export interface StockRule<
+  Id extends string = string,
+  From extends TraitPath = TraitPath,
+  UsedFrom extends TraitPath = TraitPath,
+  Yield extends Weight = Weight,
+> extends Described<Id, Yield> {
+  readonly way: "all-groups";
+  readonly needs: { readonly from: readonly From[] };
+  readonly uses?: { readonly from: readonly UsedFrom[] };
+  /** The findings about the groups, each with the one it is about, an index into `groups`. */
+  judge(seen: {
+    readonly groups: readonly Seen<From, UsedFrom>[];
+    readonly plan: AssessedPlan;
+    readonly thresholds: ThresholdValues;
+  }): readonly (Judged<NoInfer<Yield>> & { readonly about: number })[];
 }
 
 /** A rule about a plan as a whole. */
 export interface TankRule<Id extends string = string, Yield extends Weight = Weight>
-  extends Described<Id, Yield> {
+  extends Described<Id, Yield>,
+    Weighing {
   readonly way: "once";
   /** The findings about the plan, none if there is nothing to say. */
   judge(seen: {
     readonly plan: AssessedPlan;
+    /** Empty unless the rule `weighs`. */
+    readonly stock: Stock;
     readonly thresholds: ThresholdValues;
   }): readonly Judged<NoInfer<Yield>>[];
 }
 
-/** A rule about a plan: about each of its groups, or about the whole. */
-export type PlanRule = GroupRule | TankRule;
+/** A rule about a plan: about each of its groups, all of them together, or the whole. */
+export type PlanRule = GroupRule | StockRule | TankRule;
 /** Any rule. */
 export type Rule = PairRule | PlanRule;
 
@@ -112,20 +145,26 @@ export const isPairRule = (rule: Rule): rule is PairRule => rule.way === "mutual
 export function defineRule<
   const Id extends string,
   const From extends TraitPath,
-  const To extends TraitPath,
   const Yield extends Weight,
   const UsedFrom extends TraitPath = never,
-  const UsedTo extends TraitPath = never,
->(rule: PairRule<Id, From, To, UsedFrom, UsedTo, Yield>): PairRule<Id, From, To, UsedFrom, UsedTo, Yield>;
+>(rule: GroupRule<Id, From, UsedFrom, Yield>): GroupRule<Id, From, UsedFrom, Yield>;
 export function defineRule<
   const Id extends string,
   const From extends TraitPath,
   const Yield extends Weight,
   const UsedFrom extends TraitPath = never,
->(rule: GroupRule<Id, From, UsedFrom, Yield>): GroupRule<Id, From, UsedFrom, Yield>;
+>(rule: StockRule<Id, From, UsedFrom, Yield>): StockRule<Id, From, UsedFrom, Yield>;
 export function defineRule<const Id extends string, const Yield extends Weight>(
   rule: TankRule<Id, Yield>,
 ): TankRule<Id, Yield>;
+export function defineRule<
+  const Id extends string,
+  const From extends TraitPath,
+  const To extends TraitPath,
+  const Yield extends Weight,
+  const UsedFrom extends TraitPath = never,
+  const UsedTo extends TraitPath = never,
+>(rule: PairRule<Id, From, To, UsedFrom, UsedTo, Yield>): PairRule<Id, From, To, UsedFrom, UsedTo, Yield>;
 export function defineRule(rule: Rule): Rule {
   return rule;
 }

@@ -20,14 +20,20 @@ export interface Reading {
   readonly trait: TraitPath;
 }
 
+/** What a rule answers, or that it cannot tell: a trait it needs is not known. */
+export type Answer = readonly Judged[] | "unknown";
+
 /** The answers of a rule over every combination of the values that stand for what it reads. */
 export interface Answers {
   /** On the adopted values. */
-  readonly adopted: readonly Judged[];
-  readonly others: readonly (readonly Judged[])[];
+  readonly adopted: Answer;
+  readonly others: readonly Answer[];
   /** What was read in any of them. */
   readonly read: readonly Reading[];
 }
+
+/** Thrown where a rule reads a trait it needs and nobody knows. */
+class UnknownTrait extends Error {}
 
 /** The value taken for a disputed trait; the adopted one where none is chosen. */
 interface Choice extends Reading {
@@ -38,17 +44,26 @@ type Run = (views: readonly View[]) => readonly Judged[];
 
 /** Runs a rule on the adopted values, then on each other value of whatever it reads. */
 export function answersOver(sides: readonly Side[], run: Run): Answers {
-  const answers: (readonly Judged[])[] = [];
-  const read: Reading[] = [];
+  const answers: Answer[] = [];
+  let read: readonly Reading[] = [];
   const scenarios: (readonly Choice[])[] = [[]];
   for (const choices of scenarios) {
     const readings: Reading[] = [];
-    answers.push(run(sides.map((side) => viewOf(side, choices, readings))));
-    for (const reading of readings) if (!isAmong(reading.side, reading.trait, read)) read.push(reading);
+    answers.push(answerOf(() => run(sides.map((side) => viewOf(side, choices, readings)))));
+    read = union(read, readings);
     scenarios.push(...furtherScenarios(choices, readings));
   }
   const [adopted = [], ...others] = answers;
   return { adopted, others, read };
+}
+
+function answerOf(run: () => Answer): Answer {
+  try {
+    return run();
+  } catch (error) {
+    if (error instanceof UnknownTrait) return "unknown";
+    throw error;
+  }
 }
 
 /** The scenarios that differ from this one in a trait it read and had no choice for; together with it they are all. */
@@ -80,10 +95,17 @@ function viewOf(side: Side, choices: readonly Choice[], readings: Reading[]): Vi
         checkNumbers(facts.get(trait), trait);
         readings.push({ side, trait });
       }
+      if (side.needs.includes(trait) && !facts.has(trait)) throw new UnknownTrait(trait);
       const choice = choices.find((made) => made.side === side && made.trait === trait);
       return choice ? choice.value : facts.get(trait)?.value;
     },
   });
+}
+
+/** What was read here or there, each trait of a side once. */
+export function union(here: readonly Reading[], there: readonly Reading[]): readonly Reading[] {
+  const further = there.filter(({ side, trait }) => !isAmong(side, trait, here));
+  return further.length > 0 ? [...here, ...further] : here;
 }
 
 function isAmong(side: Side, trait: TraitPath, readings: readonly Reading[]): boolean {

@@ -4,20 +4,34 @@ import { checkCondition } from "./check-condition";
 import { gravity, type Judged, type Weight } from "./finding";
 import type { Side } from "./scenarios";
 
-/** An answer with its condition about a party by index, and how it stands in a plan. */
+/** An answer with its condition about a party by index, whom it concerns, and how it stands in a plan. */
 export interface Standing {
   readonly answer: Judged<Weight, number>;
+  readonly from: number | undefined;
+  readonly to: number | undefined;
   readonly state: "met" | "unmet" | "not-given";
 }
 
+/** An answer, from a rule about all groups together with the one it is about. */
+type Answer = Judged & { readonly about?: number };
+
 /** Without a plan every answer stands. */
-export function standingOf(answer: Judged, sides: readonly Side[], plan: AssessedPlan | undefined): Standing {
-  if (answer.weight !== "restricting") return { answer, state: "unmet" };
+export function standingOf(given: Answer, sides: readonly Side[], plan: AssessedPlan | undefined): Standing {
+  const { answer, concerned } = located(given, sides);
+  const [first, second] = concerned;
+  const [from, to] = [first?.subject.index, second?.subject.index];
+  if (answer.weight !== "restricting") return { answer, from, to, state: "unmet" };
   const { of, ...named } = objectOf(answer.condition, "condition");
-  const side = of && sides[of === "from" ? 0 : 1];
-  const condition = side ? { ...named, of: side.subject.index } : named;
-  const located = { condition };
-  return { answer: { ...answer, ...located }, state: plan ? checkCondition(condition, plan) : "unmet" };
+  const party = of === "to" ? to : of && from;
+  const condition = party === undefined ? named : { ...named, of: party };
+  const state = plan ? checkCondition(condition, plan) : "unmet";
+  return { answer: { ...answer, condition }, from, to, state };
+}
+
+function located(given: Answer, sides: readonly Side[]) {
+  if (given.about === undefined) return { answer: given, concerned: sides };
+  const { about, ...answer } = given;
+  return { answer, concerned: sides.slice(about, about + 1) };
 }
 
 /** The gravity of a rule's answers if all that the plan does not say were met, and if none were. */

@@ -76,6 +76,55 @@ export const thresholds = {
     about: "The share of cover in which a chased animal gets out of sight.",
     source: `${commonPractice}; no source gives a share`,
   },
+  coverFromBustle: {
+    value: 0.3,
+    unit: "1",
+    about: "The share of cover in which a shy animal stays at ease beside restless company.",
+    source: `${commonPractice}; plants lowered fighting in zebrafish, Basquill & Grant 1998`,
+  },
+  clearlySmaller: {
+    value: 0.8,
+    unit: "1",
+    about: "Below this share of an animal's length another is clearly smaller and gives way.",
+    source:
+      "Wazlavek & Figler, Aggressive Behavior, abstract: a lead of 20 to 30 % in length decides contests of convict cichlids",
+  },
+  muchLonger: {
+    value: 4,
+    unit: "1",
+    about: "From this many times its length on, fast company pushes a fish aside.",
+    source: commonPractice,
+  },
+  oxygenForLow: {
+    value: 3,
+    unit: "mg/L",
+    about: "The oxygen down to which an animal of low need may come for a night.",
+    source: "EPA 440/5-86-003: one-day minimum for grown warm-water fish",
+  },
+  oxygenForOrdinary: {
+    value: 5,
+    unit: "mg/L",
+    about: "The oxygen down to which an animal of ordinary need may come for a night.",
+    source: "Directive 78/659/EEC, Annex I (repealed): guide value for cyprinid waters, all values",
+  },
+  oxygenForHigh: {
+    value: 6,
+    unit: "mg/L",
+    about: "The oxygen down to which an animal of high need may come for a night.",
+    source: "Model Conditions for Pet Vending Licensing 2013, from memory: least dissolved oxygen in shops",
+  },
+  nightHours: {
+    value: 12,
+    unit: "h",
+    about: "How long the oxygen must last without any exchange at the surface.",
+    source: `${commonPractice}: a tropical night, and a power cut`,
+  },
+  openSurface: {
+    value: 0.2,
+    unit: "1",
+    about: "The share of the surface at which air breathers find air at once.",
+    source: commonPractice,
+  },
   floorLoad: {
     value: 1.5,
     unit: "kN/m2",

@@ -1,13 +1,13 @@
 import { version } from "../../package.json";
 import { InvalidInputError } from "../errors";
-import { traitTable } from "../species";
 import type { Judgement } from "./engine";
 import { gravity } from "./finding";
 import { verdictParty } from "./party";
+import { rankQuestions } from "./rank-questions";
 import type { Rule } from "./rule";
 import type { Subject } from "./subject";
 import type { ThresholdValues } from "./thresholds";
-import type { OpenQuestion, Verdict } from "./verdict";
+import type { Verdict } from "./verdict";
 
 const outcomes = ["suitable", "conditional", "unsuitable"] as const;
 
@@ -32,19 +32,7 @@ export function verdictOf(
     parties: subjects.map(({ party }) => verdictParty(party)),
     findings,
     met: judgements.flatMap((judgement) => judgement.met),
-    open: questions(judgements),
+    open: rankQuestions(judgements),
     made: { version, rules: rules.map(({ id }) => id), thresholds },
   };
 }
-
-/** Every open question once, the most decisive first: by the gravest answer, then essential traits before others. */
-function questions(judgements: readonly Judgement[]): readonly OpenQuestion[] {
-  const once = new Map(
-    judgements.flatMap(({ open }) => open.map((question) => [JSON.stringify(question), question])),
-  );
-  return [...once.values()].sort(
-    (a, b) => gravity[b.couldBe] - gravity[a.couldBe] || essential(b) - essential(a),
-  );
-}
-
-const essential = ({ trait }: OpenQuestion) => Number((trait && traitTable[trait].essential) ?? false);

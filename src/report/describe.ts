@@ -116,7 +116,11 @@ class Teller {
 const units: Readonly<Partial<Record<FactName, string>>> = {
   "tank.longestRun": "cm",
   "tank.footprint": "cm2",
+  "tank.height": "cm",
   "tank.cover": "1",
+  "tank.openWater": "1",
+  "tank.openSurface": "1",
+  "tank.filter.ripeArea": "m2",
   "water.temperature": "degC",
   "water.hottest": "degC",
   "water.coolest": "degC",
@@ -143,7 +147,7 @@ function blocksOf(teller: Teller): readonly Block[] {
     { title: titles.advisory, items: sentences("advisory") },
     {
       title: titles.open,
-      items: eachOnce(verdict.open).map((question) => [teller.open(question)]),
+      items: mostDecisive(teller),
     },
     { title: titles.met, items: verdict.met.length > 0 ? [[messages.metSummary(verdict.met.length)]] : [] },
     { title: titles.cautions, items: cautions.map((alike) => [teller.findings(alike)]) },
@@ -219,6 +223,16 @@ function partyText(party: VerdictParty, messages: Messages): string {
 }
 
 const capitalised = (text: string) => text.charAt(0).toUpperCase() + text.slice(1);
+
+/** How many questions a report names: more would hide the decisive ones. */
+const named = 5;
+
+function mostDecisive(teller: Teller): readonly (readonly string[])[] {
+  const questions = eachOnce(teller.verdict.open);
+  const further = questions.length - named;
+  const items = questions.slice(0, named).map((question) => [teller.open(question)]);
+  return further > 0 ? [...items, [teller.messages.furtherOpen(further)]] : items;
+}
 
 /** The questions with the gravest of those about one trait or input only. */
 function eachOnce(open: readonly OpenQuestion[]): readonly OpenQuestion[] {

@@ -8,6 +8,7 @@ export type UnitSystem = "metric" | "us" | "imperial";
 type Shown = readonly [unit: string, symbol: string, convert: (value: number) => number];
 
 const inches = (value: number) => convert(value, "cm", "in");
+const feet = (value: number) => convert(value, "m", "ft");
 const squareInches = (value: number) => inches(inches(value));
 const pounds = (value: number) => convert(value, "kg", "lb");
 const same = (value: number) => value;
@@ -16,6 +17,7 @@ const same = (value: number) => value;
 const british: readonly Shown[] = [
   ["cm", "in", inches],
   ["cm2", "sq in", squareInches],
+  ["m2", "sq ft", (value) => feet(feet(value))],
   ["kg", "lb", pounds],
   ["L", "imp gal", (value) => convert(value, "L", "gal-imp")],
 ];
@@ -27,6 +29,9 @@ const american: readonly Shown[] = [
 const metric: readonly Shown[] = [
   ["1", "%", (value) => value * 100],
   ["cm2", "cm²", same],
+  ["m2", "m²", same],
+  ["mg/d", "mg a day", same],
+  ["h", "hours", same],
   ["degC", "°C", same],
   ["dH", "°dH", same],
   ["kN/m2", "kN/m²", same],

@@ -86,15 +86,36 @@ const known = {
     fc.tuple(centimetres, centimetres).map(([a, b]) => adults(Math.min(a, b), Math.max(a, b))),
     fc.tuple(centimetres, centimetres).map(([male, female]) => adultsBySex(male, female)),
   ),
+  "size.bodyShape": oneOf(classes.bodyShape),
   "size.bodyDepthShare": fc.constantFrom(0.2, 0.5, 0.9),
   "space.baseLength": fc.constantFrom({ least: 60, for: 6 }, { least: 120, for: 2 }),
   "space.footprint": fc.constantFrom({ least: 1800, for: 4 }, { least: 6000, for: 2 }),
   "space.furtherFootprint": fc.constantFrom(100, 1000),
+  "space.height": fc.constantFrom(20, 50),
+  "space.openWater": fc.constantFrom(0, 0.3, 0.6),
+  "space.territory": fc.constantFrom<Value<"space.territory">>(
+    "none",
+    { area: 500, zone: "bottom", holder: "male" },
+    { area: 2000, zone: "bottom", holder: "pair" },
+    { area: 800, zone: "surface", holder: "each" },
+  ),
   "space.zones": fc.uniqueArray(oneOf(classes.zone), { minLength: 1 }),
   "space.cover": fc.constantFrom(0, 0.2, 0.5),
   "space.grownInPlants": fc.boolean(),
   "space.jumps": oneOf(classes.jumps),
   "temperament.acts": fc.array(act, { maxLength: 3 }),
+  "temperament.shy": fc.boolean(),
+  "diet.foods": fc.uniqueArray(fc.constantFrom("dry" as const, "live" as const, "algae" as const), {
+    minLength: 1,
+  }),
+  "diet.reach": fc.uniqueArray(oneOf(classes.zone), { minLength: 1 }),
+  "diet.light": fc.uniqueArray(oneOf(classes.light), { minLength: 1 }),
+  "diet.pace": oneOf(classes.pace),
+  "water.oxygenNeed": oneOf(classes.oxygenNeed),
+  "water.airBreathing": oneOf(classes.airBreathing).map((kind) => ({ kind })),
+  "effects.digs": fc.boolean(),
+  "effects.uproots": fc.boolean(),
+  "effects.eatsPlants": fc.boolean(),
   "social.living": oneOf(classes.living),
   "social.group": fc.constantFrom<Value<"social.group">>(
     { least: 1 },
@@ -122,10 +143,13 @@ const all = fc.record(known);
 const some = fc.record(known, { requiredKeys: [] });
 const traits: fc.Arbitrary<Stated> = fc.oneof({ weight: 3, arbitrary: all }, { weight: 1, arbitrary: some });
 
+/** What, where and when an animal feeds is the union of what sources say, and never disputed. */
+const fed = ["diet.foods", "diet.reach", "diet.light"];
+
 /** A fish of which up to two traits are disputed, out of those of these paths. */
 export const fish = (id: string, paths: readonly string[] = Object.keys(known)): fc.Arbitrary<Disputed> =>
   traits.chain((stated) => {
-    const open = Object.keys(stated).filter((path) => paths.includes(path));
+    const open = Object.keys(stated).filter((path) => paths.includes(path) && !fed.includes(path));
     return fc
       .tuple(all, fc.subarray(open, { maxLength: Math.min(2, open.length) }))
       .map(([other, disputed]) => ({ id, stated, also: [only(other, disputed)] }));
@@ -157,6 +181,10 @@ export const tanks = fc.record(
     height: fc.constantFrom(12, 40),
     lid: fc.boolean(),
     cover: fc.constantFrom(0, 0.3, 0.6),
+    openWater: fc.constantFrom(0, 0.3, 0.6),
+    openSurface: fc.constantFrom(0, 0.2, 1),
+    sightBreaks: fc.constantFrom(0, 1, 4),
+    filter: fc.record({ mediaArea: fc.constantFrom(0, 0.5, 100), age: fc.constantFrom(0, 30, 60) }),
     plants: fc.constantFrom("none" as const, "planted" as const, "grown-in" as const),
     flow: flow.map(({ min, max }) => ({ calmest: min, strongest: max })),
   },

@@ -208,6 +208,7 @@ describe("tanks every keeper knows", () => {
         cover: 0.4,
         plants: "planted",
         flow: { calmest: "still", strongest: "gentle" },
+        filter: { mediaArea: 1.5, age: 90 },
       },
       water: { temperature: 20, generalHardness: 8 },
     });

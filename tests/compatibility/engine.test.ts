@@ -252,7 +252,7 @@ describe("what is not known", () => {
     way: "mutual",
     needs: { from: needs, to: [] },
     mayYield: ["blocking"],
-    judge: () => [],
+    judge: ({ from }) => (needs.every((trait) => from[trait]) ? [] : []),
   });
   const nobody = { species: animal("nobody") };
 
@@ -270,6 +270,13 @@ describe("what is not known", () => {
     expect(verdict.outcome).toBe("suitable");
     expect(verdict.bounds).toEqual({ atBest: "suitable", atWorst: "unsuitable" });
     expect(verdict.open).toMatchObject([{ trait: "space.cover", reason: "missing" }]);
+  });
+
+  test("does not matter where the rule gets by without reading it", () => {
+    const rule = { ...blocks("x-cover", ["space.cover"]), judge: () => [] };
+    const verdict = assessPair(nobody, nobody, { rules: [rule] });
+    expect(verdict.bounds).toEqual({ atBest: "suitable", atWorst: "suitable" });
+    expect(verdict.open).toEqual([]);
   });
 
   test("does not matter where a rule could only advise", () => {

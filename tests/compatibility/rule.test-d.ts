@@ -93,14 +93,12 @@ test("a restricting finding without a condition does not compile", () => {
 });
 
 test("a condition is about a fact a plan has", () => {
-  defineRule({
-    id: "x-unknown-fact",
-    question: "?",
-    way: "once",
-    mayYield: ["restricting"],
-    // @ts-expect-error: a plan has no such fact
-    judge: () => [{ weight: "restricting", condition: { on: "tank.colour", is: true } }],
-  });
+  const once = { question: "?", way: "once", mayYield: ["restricting"] } as const;
+  const lid = () => [{ weight: "restricting", condition: { on: "tank.lid", is: true } }] as const;
+  const colour = () => [{ weight: "restricting", condition: { on: "tank.colour", is: true } }] as const;
+  defineRule({ ...once, id: "x-known-fact", judge: lid });
+  // @ts-expect-error: a plan has no such fact
+  defineRule({ ...once, id: "x-unknown-fact", judge: colour });
 });
 
 test("the library's rules have their ids for names, and fit beside an app's", () => {

@@ -2,6 +2,7 @@ import { describe, expect, test } from "vitest";
 import {
   assessPair,
   type Group,
+  type Rule,
   type ThresholdName,
   type ThresholdValues,
   thresholds,
@@ -10,9 +11,13 @@ import { actsOthers } from "../../src/compatibility/rules/pair/acts-others";
 import { generalHardness } from "../../src/compatibility/rules/pair/general-hardness";
 import { ph } from "../../src/compatibility/rules/pair/ph";
 import { predation } from "../../src/compatibility/rules/pair/predation";
+import { shyness } from "../../src/compatibility/rules/pair/shyness";
+import { sizeAndPace } from "../../src/compatibility/rules/pair/size-and-pace";
 import { temperature } from "../../src/compatibility/rules/pair/temperature";
 import { cautionFloor } from "../../src/compatibility/rules/plan/caution-floor";
+import { oxygen } from "../../src/compatibility/rules/plan/oxygen";
 import { InvalidInputError } from "../../src/errors";
+import type { SpeciesProfile, Value } from "../../src/species";
 import { adults, animal, type Stated } from "./animals";
 import { pairBy, planBy } from "./judging";
 
@@ -40,7 +45,7 @@ const hunted =
   };
 
 const inCover =
-  (rule: typeof predation | typeof actsOthers, a: Stated, b: Stated): Judge =>
+  (rule: Rule, a: Stated, b: Stated): Judge =>
   (changed) => {
     const groups: Group[] = [a, b].map((stated, index) => ({
       species: animal(`fish-${index}`, { "size.adultLength": adults(9), ...stated }),
@@ -51,6 +56,39 @@ const inCover =
 
 /** A tank of 400 L, 3.9 kN. */
 const roomy = { tank: { base: { shape: "rectangle", length: 100, width: 80 }, height: 50 } } as const;
+
+const beside =
+  (rule: Rule, stated: Stated, length: number): Judge =>
+  (changed) => {
+    const known: Stated = { "space.zones": ["midwater"], "temperament.acts": [], "diet.pace": "ordinary" };
+    const large = animal("large", { ...known, "size.adultLength": adults(10), ...stated });
+    const small = animal("small", { ...known, "size.adultLength": adults(length) });
+    return pairBy(rule, { species: large }, { species: small }, changed).findings[0]?.weight ?? "nothing";
+  };
+
+/** A fish of 10 cm and 10 g. */
+const breather = (
+  need: Value<"water.oxygenNeed">,
+  kind: Value<"water.airBreathing">["kind"] = "none",
+): SpeciesProfile =>
+  animal("breather", {
+    "water.oxygenNeed": need,
+    "water.airBreathing": { kind },
+    "size.adultLength": adults(10),
+    "size.lengthWeight": { a: 0.01, b: 3 },
+  });
+/** 240 L. */
+const smallTank = { tank: { base: { shape: "rectangle", length: 100, width: 40 }, height: 60 } } as const;
+
+/** How many hours the oxygen of 240 L at 24 °C lasts twenty of them. */
+const breathing =
+  (need: Value<"water.oxygenNeed">): Judge =>
+  (changed) => {
+    const long = { nightHours: 1000, ...changed };
+    const { findings } = planBy(oxygen, [{ species: breather(need), unsexed: 20 }], smallTank, long);
+    const hours = findings[0]?.measures?.hours;
+    return hours && "value" in hours && Number(Number(hours.value).toFixed(1));
+  };
 
 /** For each threshold a case that stands on it, and the answers with it and with it changed. */
 const cases: Readonly<
@@ -112,6 +150,50 @@ const cases: Readonly<
     ),
     answer: "suitable",
     changed: 0.31,
+    other: "conditional",
+  },
+  coverFromBustle: {
+    judge: inCover(
+      shyness,
+      { "temperament.shy": true, "diet.pace": "ordinary", "space.zones": ["midwater"] },
+      { "temperament.shy": false, "diet.pace": "fast", "space.zones": ["midwater"], "social.settles": false },
+    ),
+    answer: "suitable",
+    changed: 0.31,
+    other: "conditional",
+  },
+  clearlySmaller: {
+    judge: beside(actsOthers, { "temperament.acts": [{ does: "chases", target: "smaller" }] }, 7.9),
+    answer: "restricting",
+    changed: 0.7,
+    other: "nothing",
+  },
+  muchLonger: {
+    judge: beside(sizeAndPace, { "diet.pace": "fast" }, 2.4),
+    answer: "restricting",
+    changed: 4.3,
+    other: "nothing",
+  },
+  oxygenForLow: { judge: breathing("low"), answer: 15.8, changed: 4, other: 12.9 },
+  oxygenForOrdinary: { judge: breathing("ordinary"), answer: 10, changed: 4, other: 12.9 },
+  oxygenForHigh: { judge: breathing("high"), answer: 7, changed: 4, other: 12.9 },
+  nightHours: {
+    judge: (changed) =>
+      planBy(oxygen, [{ species: breather("ordinary"), unsexed: 20 }], smallTank, changed).findings.length,
+    answer: 1,
+    changed: 9,
+    other: 0,
+  },
+  openSurface: {
+    judge: (changed) =>
+      planBy(
+        oxygen,
+        [{ species: breather("low", "obligate"), unsexed: 1 }],
+        { tank: { openSurface: 0.2 } },
+        changed,
+      ).outcome,
+    answer: "suitable",
+    changed: 0.21,
     other: "conditional",
   },
   floorLoad: {

@@ -2,14 +2,19 @@ import type { PairRule, PlanRule } from "../rule";
 import { actsLookAlike } from "./pair/acts-look-alike";
 import { actsOthers } from "./pair/acts-others";
 import { actsOwnKind } from "./pair/acts-own-kind";
+import { feedingCompetition } from "./pair/feeding-competition";
 import { finNipping } from "./pair/fin-nipping";
 import { flow } from "./pair/flow";
 import { generalHardness } from "./pair/general-hardness";
 import { interbreeding } from "./pair/interbreeding";
+import { mucusGrazing } from "./pair/mucus-grazing";
 import { ph } from "./pair/ph";
 import { predation } from "./pair/predation";
 import { salinity } from "./pair/salinity";
+import { shyness } from "./pair/shyness";
+import { sizeAndPace } from "./pair/size-and-pace";
 import { temperature } from "./pair/temperature";
+import { territoryContest } from "./pair/territory-contest";
 import { cautionElectricity } from "./plan/caution-electricity";
 import { cautionFloor } from "./plan/caution-floor";
 import { cautionHazards } from "./plan/caution-hazards";
@@ -17,18 +22,26 @@ import { cautionLaw } from "./plan/caution-law";
 import { cautionRelease } from "./plan/caution-release";
 import { cautionZoonoses } from "./plan/caution-zoonoses";
 import { cover } from "./plan/cover";
+import { feeding } from "./plan/feeding";
+import { filterNitrogen } from "./plan/filter-nitrogen";
 import { flowPlaces } from "./plan/flow-places";
 import { footprint } from "./plan/footprint";
 import { groupSize } from "./plan/group-size";
+import { height } from "./plan/height";
 import { lid } from "./plan/lid";
 import { longestRun } from "./plan/longest-run";
+import { openWater } from "./plan/open-water";
+import { oxygen } from "./plan/oxygen";
 import { plants } from "./plan/plants";
+import { plantsAtRisk } from "./plan/plants-at-risk";
 import { settlingCompany } from "./plan/settling-company";
 import { sexRatio } from "./plan/sex-ratio";
+import { territories } from "./plan/territories";
 import { waterHardness } from "./plan/water-hardness";
 import { waterPh } from "./plan/water-ph";
 import { waterSalinity } from "./plan/water-salinity";
 import { waterTemperature } from "./plan/water-temperature";
+import { zones } from "./plan/zones";
 
 /** The rules about two parties, in the order in which a keeper asks. */
 export const pairRules = [
@@ -42,6 +55,11 @@ export const pairRules = [
   actsLookAlike,
   actsOthers,
   finNipping,
+  mucusGrazing,
+  territoryContest,
+  sizeAndPace,
+  feedingCompetition,
+  shyness,
   interbreeding,
 ] as const satisfies readonly PairRule[];
 
@@ -51,13 +69,21 @@ export const planRules = [
   waterPh,
   waterHardness,
   waterSalinity,
+  oxygen,
+  filterNitrogen,
   longestRun,
   footprint,
+  height,
+  zones,
+  territories,
   groupSize,
   sexRatio,
   cover,
+  openWater,
   plants,
+  plantsAtRisk,
   settlingCompany,
+  feeding,
   lid,
   flowPlaces,
   cautionFloor,

@@ -39,8 +39,27 @@ const occasions: Readonly<Record<string, string>> = {
 
 const act = (whom: (told: Told) => string) => (told: Told) => {
   const deed = deeds[String(told.value("act"))] ?? "harms";
-  return `${told.from} ${deed} ${whom(told)}${occasions[String(told.value("when"))] ?? ""}.`;
+  const doer = told.value("doer");
+  const who = doer ? `a ${doer} ${told.from}` : told.from;
+  const once = told.value("once") === "grown" ? "once grown, " : "";
+  return `${once}${who} ${deed} ${whom(told)}${occasions[String(told.value("when"))] ?? ""}.`;
 };
+
+const holders: Readonly<Record<string, (who: string) => string>> = {
+  male: (who) => `each male ${who}`,
+  female: (who) => `each female ${who}`,
+  pair: (who) => `a breeding pair of ${who}`,
+  each: (who) => `each ${who}`,
+};
+
+const parts: Readonly<Record<string, string>> = {
+  surface: "near the surface",
+  midwater: "in open water",
+  bottom: "on the ground",
+};
+
+const whereabouts = (zone: string | number | undefined) =>
+  parts[String(zone)] ?? "in the same part of the tank";
 
 /** `no more than 1 male swordtail is kept`, `no male swordtail is kept`. */
 const noMoreThan = (most: number | undefined, what: string) => {
@@ -82,11 +101,31 @@ export const english: Messages = {
     "acts-look-alike": act(({ to }) => `${to}, which looks like its own kind`),
     "acts-others": act(({ to }) => to),
     "fin-nipping": ({ from, to }) => `${from} bites pieces out of the fins of ${to}.`,
+    "mucus-grazing": ({ from, to }) => `${from} rasps the slime coat off the flanks of ${to}.`,
+    "territory-contest": ({ from, to, value }) =>
+      `${from} and ${to} both defend a place ${whereabouts(value("zone"))}.`,
+    "size-and-pace": ({ from, to, measure }) =>
+      `${from}, ${measure("longer")} long and quick, pushes ${to} aside, ${measure("shorter")} long.`,
+    "feeding-competition": ({ from, to }) => `${from} has eaten before ${to} gets to the food.`,
+    shyness: ({ from, to }) => `the bustle of ${to} keeps ${from} in hiding.`,
     interbreeding: ({ from, to }) => `Males of ${from} and females of ${to} have hybrid young.`,
     "water-temperature": plannedWater("temperature"),
     "water-ph": plannedWater("pH"),
     "water-hardness": plannedWater("general hardness"),
     "water-salinity": plannedWater("salinity"),
+    oxygen: (told) => oxygen(told),
+    "filter-nitrogen": ({ measure }) =>
+      `Grown and fed plenty, the animals give off ${measure("nitrogen")} of ammonia nitrogen, which a ripe filter takes up.`,
+    height: ({ from, measure }) =>
+      `${from} needs a tank ${measure("needed")} high; this one measures ${measure("planned")}.`,
+    zones: ({ from, measure, value }) =>
+      `${from} shares its place ${whereabouts(value("zone"))}: all that live there need a floor of ${measure("needed")}; this one has ${measure("planned")}.`,
+    territories: ({ from, value, measure }) =>
+      `${holders[String(value("holder"))]?.(from) ?? from} defends ${measure("area")} ${whereabouts(value("zone"))}; ${value("held")} such places are held here.`,
+    "open-water": ({ from, measure }) => `${from} needs ${measure("needed")} of the plan area to swim in.`,
+    "plants-at-risk": ({ from, value }) => `${from} ${plantDeeds[String(value("does"))] ?? "harms plants"}.`,
+    feeding: ({ from, measure }) =>
+      `${from} feeds ${placesText(measure("places"))}, ${hoursText(measure("hours"))}: what others are given may not reach it.`,
     "longest-run": ({ from, measure }) =>
       `${from} needs a tank ${measure("needed")} long; this one measures ${measure("planned")}.`,
     footprint: ({ from, measure, weight }) =>
@@ -122,9 +161,18 @@ export const english: Messages = {
   conditions: {
     "tank.longestRun": ({ wanted }) => `the tank is ${wanted} long`,
     "tank.footprint": ({ wanted }) => `the floor has ${wanted}`,
+    "tank.height": ({ wanted }) => `the tank is ${wanted} high`,
+    "tank.openWater": ({ wanted }) => `${wanted} of the plan area is free to swim in`,
+    "tank.openSurface": ({ wanted }) =>
+      `${wanted} of the surface stays free of leaves, with air between water and lid`,
+    "tank.sightBreaks": ({ wanted }) =>
+      `roots, stones or thickets break the line of sight over the ground in ${wanted} places`,
+    "tank.filter.ripeArea": ({ wanted }) =>
+      `the filter has run for eight weeks and holds ${wanted} of media (a litre of coarse foam has about 1 m²)`,
     "tank.lid": () => "the tank is covered without a gap",
     "tank.cover": ({ wanted }) => `${wanted} of the plan area is cover`,
-    "tank.plants": () => "the plants have grown in",
+    "tank.plants": ({ choices }) =>
+      choices.includes("none") ? "there are no plants to lose" : "the plants have grown in",
     "tank.flow.calmest": ({ choices }) => `some place has no more than ${choices.at(-1)} current`,
     "tank.flow.strongest": ({ choices }) => `some place has at least ${choices[0]} current`,
     "water.temperature": ({ wanted }) => `the water is kept at ${wanted}`,
@@ -141,6 +189,8 @@ export const english: Messages = {
     "group.femalesPerMale": ({ of, wanted }) => `each male ${of} has ${wanted} females`,
     "group.length": ({ of, wanted }) => `every ${of} measures ${wanted}`,
     "group.longFins": ({ of }) => `a short-finned form takes the place of this ${of}`,
+    "group.grown": ({ of }) => `only young ${of} are kept, and move out before they are grown`,
+    "group.offerings": ({ of, choices }) => fedWith(of, choices),
     "group.company": ({ of }) => `calm fish that neither eat nor are eaten by ${of} swim in the open water`,
   },
   worksIf: (condition) => `Works if ${condition}.`,
@@ -161,6 +211,7 @@ export const english: Messages = {
     advisory: "worth knowing",
     favourable: "in favour",
   },
+  furtherOpen: (count) => `${count} less decisive ${count === 1 ? "question is" : "questions are"} open.`,
   metSummary: (count) => `${count} further ${count === 1 ? "requirement is" : "requirements are"} met.`,
   sexes: (males, females) =>
     [males > 0 && `${males} male`, females > 0 && `${females} female`].filter(Boolean).join(", "),
@@ -172,6 +223,10 @@ const inputs: Readonly<Record<string, string>> = {
   "tank.lid": "whether the tank is covered",
   "tank.cover": "the share of cover",
   "tank.plants": "how the tank is planted",
+  "tank.openWater": "the share free to swim in",
+  "tank.openSurface": "the share of open surface",
+  "tank.sightBreaks": "what breaks the line of sight",
+  "tank.filter.ripeArea": "the filter and how long it has run",
   "tank.flow.calmest": "the calmest current",
   "tank.flow.strongest": "the strongest current",
   "group.males": "how many are male",
@@ -181,6 +236,7 @@ const inputs: Readonly<Record<string, string>> = {
   "group.length": "how long the animals are",
   "group.longFins": "whether the form has long fins",
   "group.company": "whether its company is calm",
+  "group.offerings": "what is fed, where and when",
 };
 
 const hazards: Readonly<Record<string, (who: string) => string>> = {
@@ -192,14 +248,95 @@ const hazards: Readonly<Record<string, (who: string) => string>> = {
   shock: (who) => `${who} gives electric shocks that a person feels.`,
 };
 
-function predation({ from, to, weight, measure }: Told): string {
+function predation(told: Told): string {
+  const { from, weight, measure, value } = told;
+  const hunts = value("hunts") === "night" && value("defence") === undefined ? " It hunts by night." : "";
+  const spines = value("defence") === "spines" ? ` Its spines can choke ${from}.` : "";
+  return meal(told) + grownUp(told) + (weight === "advisory" || !measure("prey") ? "" : hunts + spines);
+}
+
+function meal({ from, to, weight, measure, value }: Told): string {
+  if (value("of") === "egg") return `${from} feeds by night and eats the eggs that ${to} guards.`;
   if (measure("greatestPrey"))
     return `${from} eats animals up to ${measure("greatestPrey")}; ${to} measures ${measure("prey")}.`;
   if (!measure("share"))
     return weight === "blocking" ? `${from} eats ${to}.` : `${from} eats the young of ${to}.`;
   const likely = weight === "blocking" ? "will very likely be" : "may be";
-  return `${to}, ${measure("prey")} long, ${likely} eaten by ${from}, which grows to ${measure("hunter")}.`;
+  const grows = measure("today") ? "grows to" : "measures up to";
+  return `${to}, ${measure("prey")} long, ${likely} eaten by ${from}, which ${grows} ${measure("hunter")}.`;
 }
+
+/** What changes while one of the two grows. */
+function grownUp({ from, to, measure }: Told): string {
+  if (measure("safeFrom")) return ` From ${measure("safeFrom")} on ${to} is safe.`;
+  if (!measure("today")) return "";
+  const turns = measure("turnsAt") && `, at about ${measure("turnsAt")}`;
+  return ` Now ${measure("today")} long, ${from} goes with ${to} only until it can swallow it${turns}.`;
+}
+
+function oxygen({ from, measure, value }: Told): string {
+  if (value("air")) return `${from} drowns unless it can take air at the surface.`;
+  const hours = measure("hours");
+  if (!hours) return `${from} needs much oxygen and suffers as soon as the water stands still.`;
+  return `at ${measure("temperature")} water holds ${measure("saturation")} of oxygen; if it stands still, this stock has used it down to ${measure("limit")}, the least for ${from}, within ${hours}.`;
+}
+
+const plantDeeds: Readonly<Record<string, string>> = {
+  eats: "eats plants",
+  uproots: "pulls plants out",
+  digs: "digs, so that plants loosen",
+};
+
+const placesText = (places: string) =>
+  places
+    .split(", ")
+    .map((place) => feedingPlaces[place] ?? place)
+    .join(" and ");
+
+const feedingPlaces: Readonly<Record<string, string>> = {
+  surface: "at the surface",
+  midwater: "in midwater",
+  bottom: "on the ground",
+};
+
+const hoursText = (hours: string) =>
+  hours
+    .split(", ")
+    .map((hour) => feedingHours[hour] ?? hour)
+    .join(" and ");
+
+const feedingHours: Readonly<Record<string, string>> = {
+  day: "by day",
+  dusk: "at dusk",
+  night: "after dark",
+};
+
+/** `neon tetra is given frozen food`, `food reaches neon tetra after dark, or where the quicker ones do not get at it`. */
+function fedWith(of: string, choices: readonly string[]): string {
+  const ways = choices.map((choice) => feedingPlaces[choice] ?? feedingHours[choice] ?? otherWays[choice]);
+  const given = choices
+    .filter((_, index) => ways[index] === undefined)
+    .map((choice) => foods[choice] ?? choice);
+  const reached = ways.filter((way) => way !== undefined);
+  return [
+    given.length > 0 && `${of} is given ${anyOf(given)}`,
+    reached.length > 0 && `food reaches ${of} ${anyOf(reached)}`,
+  ]
+    .filter(Boolean)
+    .join(", or ");
+}
+
+const otherWays: Readonly<Record<string, string>> = { apart: "where the quicker ones do not get at it" };
+
+const anyOf = (choices: readonly string[]) =>
+  [choices.slice(0, -1).join(", "), choices.at(-1)].filter(Boolean).join(" or ");
+
+const foods: Readonly<Record<string, string>> = {
+  dry: "dry food",
+  frozen: "frozen food",
+  live: "live food",
+  "fallen-insects": "insects on the surface",
+};
 
 function currentText(calmest: string, strongest: string): string {
   return calmest === strongest ? calmest : `${calmest} to ${strongest}`;

@@ -68,6 +68,8 @@ export interface Messages {
   /** An equation that does not hold for this water. */
   readonly outsideDomain: (of: string) => string;
   readonly couldBe: Readonly<Record<Weight, string>>;
+  /** How many less decisive questions are open. */
+  readonly furtherOpen: (count: number) => string;
   /** How many requirements the plan meets. */
   readonly metSummary: (count: number) => string;
   /** The numbers of males and females of a group. */

@@ -7,6 +7,7 @@ import {
   type Condition,
   type Finding,
   type Group,
+  type Offering,
   type Party,
   type Plan,
   type PlannedTank,
@@ -17,6 +18,7 @@ import {
 } from "../../../src/compatibility";
 import { isPairRule } from "../../../src/compatibility/rule";
 import type { SpeciesProfile } from "../../../src/species";
+import * as classes from "../../../src/species/classes";
 import { animals, fish, tanks, waters } from "../arbitrary";
 import { lieWithin, outcomeOf, rank } from "../ranks";
 import { choices, type Disputed, profileOf, without, worldsOf } from "../worlds";
@@ -79,6 +81,7 @@ const rules: readonly Rule[] = [...planRules, ...pairRules];
 
 /** Traits that a rule does not declare, though the condition of its findings rests on them. */
 const inConditions: Readonly<Record<string, readonly string[]>> = {
+  "mucus-grazing": ["diet.foods", "diet.reach", "diet.light"],
   "fin-nipping": ["appearance.longFins"],
   "settling-company": ["social.settles", "social.group", "space.zones", "predation.eats"],
 };
@@ -86,8 +89,10 @@ const inConditions: Readonly<Record<string, readonly string[]>> = {
 /** The traits that decide what a rule finds. */
 function traitsOf(rule: Rule): readonly string[] {
   const further = inConditions[rule.id] ?? [];
-  if (rule.way === "once") return further;
-  return [...[rule.needs, rule.uses].flatMap((sides) => Object.values(sides ?? {}).flat()), ...further];
+  if (rule.way === "once") return rule.weighs ? ["size.adultLength", "size.bodyShape"] : further;
+  const weighed = rule.way === "each-group" && rule.weighs ? ["size.adultLength", "size.bodyShape"] : [];
+  const declared = [rule.needs, rule.uses].flatMap((sides) => Object.values(sides ?? {}).flat());
+  return [...new Set([...declared, ...further, ...weighed])];
 }
 
 describe.each(rules.map((rule) => [rule.id, rule] as const))("the bounds of %s alone", (_, rule) => {
@@ -196,6 +201,13 @@ function inOrder(water: PlannedWater, on: string, set: number): PlannedWater {
   return water;
 }
 
+/** Every food, everywhere, at every hour, and so that each gets at it. */
+const feast: readonly Offering[] = choices<string>(
+  [classes.food, classes.zone, classes.light].map((words) => Object.keys(words)),
+).map(([food, place, light]) => ({ food, place, light, apart: true }) as Offering);
+
+const knowsHowToFeed = ({ diet }: SpeciesProfile) => Boolean(diet?.foods && diet.reach && diet.light);
+
 /** The plan with a condition met, as a keeper would meet it; undefined where that takes another species. */
 function meeting(plan: Plan, condition: Condition): Plan | undefined {
   const { on, of = 0 } = condition;
@@ -218,9 +230,19 @@ function meeting(plan: Plan, condition: Condition): Plan | undefined {
     case "tank.lid":
       return withTank({ lid: true });
     case "tank.plants":
-      return withTank({ plants: "grown-in" });
+      return withTank({ plants: "is" in condition && condition.is === "none" ? "none" : "grown-in" });
     case "tank.cover":
       return withTank({ cover: within.min });
+    case "tank.openWater":
+      return withTank({ openWater: within.min });
+    case "tank.openSurface":
+      return withTank({ openSurface: within.min });
+    case "tank.sightBreaks":
+      return withTank({ sightBreaks: within.min });
+    case "tank.height":
+      return withTank({ height: 400 });
+    case "tank.filter.ripeArea":
+      return withTank({ filter: { mediaArea: 10_000, age: 100 } });
     case "tank.flow.calmest":
     case "tank.flow.strongest":
       return withTank({ flow: { calmest: "still", strongest: "strong" } });
@@ -236,6 +258,10 @@ function meeting(plan: Plan, condition: Condition): Plan | undefined {
       return withGroup({ males: 1, females: Math.ceil(within.min ?? 0) });
     case "group.length":
       return withGroup({ ...group, length: within.min });
+    case "group.grown":
+      return withGroup({ juveniles: 2 });
+    case "group.offerings":
+      return knowsHowToFeed(group.species) ? { ...plan, offerings: feast } : undefined;
     default:
       return undefined;
   }
@@ -291,6 +317,7 @@ describe("the species of the catalog", () => {
       "temperament",
       "social",
       "appearance",
+      "effects",
       "diet",
       "predation",
       "reproduction",

@@ -20,7 +20,7 @@ export const actsLookAlike = defineRule({
     return from["temperament.acts"]
       .filter(({ target }) => target === "look-alike")
       .filter((act) => canHappen(act, from.party, to.party))
-      .map((act) => judgeAct(act, removedBy(act, thresholds), thresholds));
+      .map((act) => judgeAct(act, from.party, removedBy(act, thresholds), thresholds));
   },
 });
 

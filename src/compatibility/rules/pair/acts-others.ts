@@ -2,7 +2,9 @@ import type { Condition, SideName } from "../../finding";
 import { defineRule, type Seen } from "../../rule";
 import type { ThresholdValues } from "../../thresholds";
 import { type Act, canHappen } from "../shared/acts";
+import { decimal } from "../shared/decimal";
 import { judgeAct } from "../shared/judge-act";
+import { shareAny } from "../shared/share-any";
 import { hunterLength, preyLength } from "../shared/total-length";
 
 type Doer = Seen<"temperament.acts" | "size.adultLength", "space.zones">;
@@ -14,15 +16,17 @@ export const actsOthers = defineRule({
   way: "each-way",
   needs: { from: ["temperament.acts", "size.adultLength"], to: ["size.adultLength"] },
   uses: { from: ["space.zones"], to: ["space.zones", "appearance.longFins"] },
-  decidesBy: ["coverAgainstChase"],
+  decidesBy: ["coverAgainstChase", "clearlySmaller"],
   mayYield: ["blocking", "restricting", "advisory"],
   judge: ({ from, to, thresholds }) => {
     if (from.party.species.id === to.party.species.id) return [];
     return from["temperament.acts"]
       .filter(({ does }) => does !== "nips-fins" && does !== "rasps-mucus")
-      .filter((act) => falls(act, from, to))
-      .filter((act) => meet(from, to) && canHappen(act, from.party, to.party))
-      .map((act) => judgeAct(act, removedBy(act, from, thresholds), thresholds));
+      .filter((act) => falls(act, from, to, thresholds))
+      .filter(
+        (act) => shareAny(from["space.zones"], to["space.zones"]) && canHappen(act, from.party, to.party),
+      )
+      .map((act) => judgeAct(act, from.party, removedBy(act, from, thresholds), thresholds));
   },
 });
 
@@ -32,26 +36,21 @@ function removedBy({ target }: Act, from: Doer, thresholds: ThresholdValues): Co
     return {
       on: "group.length",
       of: "to",
-      within: { min: hunterLength(from.party, from["size.adultLength"]) },
+      within: { min: clearlySmaller(from, thresholds) },
     };
   }
   return { on: "tank.cover", within: { min: thresholds.coverAgainstChase } };
 }
 
 /** Whether the other is one whom the act is aimed at. What nobody stated counts as so. */
-function falls({ target }: Act, from: Doer, to: Other): boolean {
-  if (target === "smaller") return mayBeSmaller(from, to);
+function falls({ target }: Act, from: Doer, to: Other, thresholds: ThresholdValues): boolean {
+  if (target === "smaller")
+    return (preyLength(to.party, to["size.adultLength"]) ?? 0) < clearlySmaller(from, thresholds);
   if (target === "long-finned") return to["appearance.longFins"] ?? true;
   return target === "any";
 }
 
-function mayBeSmaller(from: Doer, to: Other): boolean {
-  return (
-    (preyLength(to.party, to["size.adultLength"]) ?? 0) < hunterLength(from.party, from["size.adultLength"])
-  );
-}
-
-/** Whether the two use a zone in common. Zones nobody stated count as common. */
-function meet({ "space.zones": mine }: Doer, { "space.zones": theirs }: Other): boolean {
-  return !mine || !theirs || mine.some((zone) => theirs.includes(zone));
+/** The length in cm below which another is clearly smaller. */
+function clearlySmaller(from: Doer, { clearlySmaller: share }: ThresholdValues): number {
+  return decimal(share * hunterLength(from.party, from["size.adultLength"]));
 }

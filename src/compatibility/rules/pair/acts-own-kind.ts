@@ -22,7 +22,7 @@ export const actsOwnKind = defineRule({
     return from["temperament.acts"]
       .filter(({ does, target }) => does !== "nips-fins" && targets.includes(target))
       .filter((act) => canHappen(act, from.party, to.party) && findsVictim(act, from.party.kin))
-      .map((act) => judgeAct(act, removedBy(act, from), thresholds));
+      .map((act) => judgeAct(act, from.party, removedBy(act, from), thresholds));
   },
 });
 

@@ -1,6 +1,7 @@
 import { between, currents, from as noCalmerThan, upTo } from "../../currents";
 import type { Judged } from "../../finding";
 import { defineRule } from "../../rule";
+import { easyCurrents } from "../shared/easy-currents";
 
 /** A tank has places: without a shared current, each needs one of its own. */
 export const flow = defineRule({
@@ -8,9 +9,10 @@ export const flow = defineRule({
   question: "Is there a current in which both are at ease?",
   way: "mutual",
   needs: { from: ["water.flow"], to: ["water.flow"] },
+  uses: { from: ["appearance.longFins"], to: ["appearance.longFins"] },
   mayYield: ["restricting", "favourable"],
   judge: ({ from, to }): readonly Judged<"restricting" | "favourable">[] => {
-    const [a, b] = [from["water.flow"], to["water.flow"]];
+    const [a, b] = [easyCurrents(from), easyCurrents(to)];
     const others = between(b.min, b.max);
     const shared = between(a.min, a.max).filter((current) => others.includes(current));
     if (shared.length > 0) return [{ weight: "favourable", measures: ends(shared) }];

@@ -1,64 +1,86 @@
-import { standardLength } from "../../../species";
-import type { Judged } from "../../finding";
+import { certain } from "../../company";
+import { gravity, type Judged, type Quantity } from "../../finding";
+import type { AssessedParty } from "../../party";
 import { defineRule, type Seen } from "../../rule";
 import type { ThresholdValues } from "../../thresholds";
 import { decimal } from "../shared/decimal";
-import { hunterLength, preyLength } from "../shared/total-length";
+import { cm, judgeMeal, type Meal } from "../shared/meal";
+import { grown, hunterLength, isYoung, preyLength } from "../shared/total-length";
 
-type Hunter = Seen<"predation.eats" | "size.adultLength", never>;
+type Hunter = Seen<"predation.eats" | "size.adultLength", "diet.light">;
 type Prey = Seen<"size.adultLength", "size.bodyDepthShare" | "reproduction.mode">;
-type Answer = Judged<"blocking" | "restricting">;
+type Answer = Judged<"blocking" | "restricting" | "advisory">;
 
 export const predation = defineRule({
   id: "predation",
-  question: "Does one eat the other or its young?",
+  question: "Does one eat the other, its young or its eggs?",
   way: "each-way",
   needs: { from: ["predation.eats", "size.adultLength"], to: ["size.adultLength"] },
-  uses: { from: [], to: ["size.bodyDepthShare", "reproduction.mode"] },
+  uses: { from: ["diet.light"], to: ["size.bodyDepthShare", "reproduction.mode"] },
   decidesBy: ["likelyPrey", "possiblePrey", "preyDepth", "coverForYoung"],
-  mayYield: ["blocking", "restricting"],
-  judge: ({ from, to, thresholds }) => {
-    const grown = judgeGrown(from, to, thresholds);
-    return grown.length > 0 ? grown : judgeYoung(from, to, thresholds);
+  mayYield: ["blocking", "restricting", "advisory"],
+  judge: ({ from, to, thresholds }): readonly Answer[] => {
+    const swallowed = judgeSwallowed(from, to, thresholds);
+    if (swallowed) return [swallowed];
+    const young = judgeYoung(from, to, thresholds);
+    return young.length > 0 ? young : judgeEggs(from, to);
   },
 });
 
-/**
- * Prey past the fry stage: up to a stated length; where none is stated, fish by the hunter's length and any shrimp or
- * snail. Young of unknown length are small enough.
- */
-function judgeGrown(from: Hunter, to: Prey, thresholds: ThresholdValues): readonly Answer[] {
-  const kind = to.party.species.taxonomy.kind;
+/** Prey past the fry stage, at the lengths of today, and at those of grown animals where one has still to grow. */
+function judgeSwallowed(from: Hunter, to: Prey, thresholds: ThresholdValues): Answer | undefined {
+  const { kind } = to.party.species.taxonomy;
   const eats = from["predation.eats"].filter(({ prey }) => prey === kind);
-  if (eats.length === 0) return [];
-  const eaten = { weight: "blocking", watchFor: "missing animals" } as const;
-  const prey = preyLength(to.party, to["size.adultLength"]);
-  if (prey === undefined) return [eaten];
+  if (eats.length === 0) return undefined;
   const stated = eats.map(({ greatest }) => greatest).filter((length) => length !== undefined);
-  if (stated.length > 0) {
-    const greatest = Math.max(...stated);
-    return prey <= greatest ? [{ ...eaten, measures: { prey: cm(prey), greatestPrey: cm(greatest) } }] : [];
-  }
-  if (kind !== "fish") return [eaten];
-
-  const hunter = hunterLength(from.party, from["size.adultLength"]);
-  const measures = { prey: cm(prey), hunter: cm(hunter), share: { value: prey / hunter, unit: "1" } };
-  if (prey <= decimal(thresholds.likelyPrey * hunter)) return [{ ...eaten, measures }];
-  const possible = decimal(thresholds.possiblePrey * hunter);
-  if (prey > possible || tooDeep(hunter, prey, to["size.bodyDepthShare"], thresholds)) return [];
-  const condition = { on: "group.length", of: "to", within: { min: possible } } as const;
-  return [{ weight: "restricting", measures, watchFor: "missing animals", condition }];
+  const mealOf = (hunter: AssessedParty, prey: AssessedParty): Meal => ({
+    hunter: hunterLength(hunter, from["size.adultLength"]),
+    hunterIsGrown: !isYoung(hunter),
+    prey: preyLength(prey, to["size.adultLength"]),
+    preyIsFish: kind === "fish",
+    depthShare: () => to["size.bodyDepthShare"],
+    greatest: stated.length > 0 ? Math.max(...stated) : undefined,
+  });
+  const today = mealOf(from.party, to.party);
+  const now = judgeMeal(today, thresholds);
+  if (!isYoung(from.party) && !isYoung(to.party)) return withSigns(now, from, to);
+  const later = mealOf(grown(from.party), grown(to.party));
+  const then = judgeMeal(later, thresholds);
+  if (gravity[then?.weight ?? "advisory"] > gravity[now?.weight ?? "advisory"])
+    return withSigns(then, from, to, outgrown(today, later, thresholds));
+  return withSigns(now, from, to, then ? {} : safeLater(later, thresholds));
 }
 
-/** Whether prey of this length is deeper than the hunter's mouth takes, with both lengths at the ends that harm. */
-function tooDeep(
-  hunter: number,
-  prey: number,
-  depthShare: number | undefined,
-  thresholds: ThresholdValues,
-): boolean {
-  if (depthShare === undefined) return false;
-  return depthShare * standardLength(prey).min > thresholds.preyDepth * standardLength(hunter).max;
+type Measures = Readonly<Record<string, Quantity>>;
+
+/** The hunter's length today, and the one from which it can swallow the grown prey. */
+function outgrown(today: Meal, { prey }: Meal, { possiblePrey }: ThresholdValues): Measures {
+  const turnsAt = prey === undefined ? {} : { turnsAt: cm(decimal(prey / possiblePrey)) };
+  return { today: cm(today.hunter), ...turnsAt };
+}
+
+/** The length from which young prey is safe. */
+function safeLater({ greatest, hunter }: Meal, { possiblePrey }: ThresholdValues): Measures {
+  return { safeFrom: cm(greatest ?? decimal(possiblePrey * hunter)) };
+}
+
+/** An answer with what makes it worse: a hunter that comes by night, spines that choke it. */
+function withSigns(
+  answer: Answer | undefined,
+  from: Hunter,
+  to: Prey,
+  further: Measures = {},
+): Answer | undefined {
+  if (!answer) return undefined;
+  const byNight = certain(from.party.species.diet?.light)?.includes("night");
+  const spines = certain(to.party.species.care?.hazards)?.includes("spines");
+  const measures = {
+    ...answer.measures,
+    ...further,
+    ...(byNight && { hunts: { value: "night" } }),
+    ...(spines && { defence: { value: "spines" } }),
+  };
+  return Object.keys(measures).length > 0 ? { ...answer, measures } : answer;
 }
 
 /** Young that are born or hatch among the others, and young that are stocked. */
@@ -84,4 +106,13 @@ function raisesYoung({ party, "reproduction.mode": mode }: Prey): boolean {
   return kind === "shrimp" && (mode === undefined || mode === "broods-young");
 }
 
-const cm = (value: number) => ({ value, unit: "cm" });
+/** Guarded eggs are lost at night, when the parents rest and others feed. */
+function judgeEggs(from: Hunter, to: Prey): readonly Answer[] {
+  const { species, kin } = to.party;
+  if (from.party.species.id === species.id || kin.count === 1) return [];
+  if (!kin.mayHave.male || !kin.mayHave.female) return [];
+  if (!from["predation.eats"].some(({ prey }) => prey === "egg")) return [];
+  const guards = to["reproduction.mode"] === "guards-eggs";
+  if (!guards || !from["diet.light"]?.includes("night")) return [];
+  return [{ weight: "advisory", measures: { of: { value: "egg" } }, watchFor: "eggs or young" }];
+}

@@ -1,5 +1,6 @@
 import type { Judged } from "../../finding";
 import { defineRule } from "../../rule";
+import { floorNeeded } from "../shared/floor";
 import { roomLength } from "../shared/total-length";
 
 /** An animal longer than the tank is wide cannot turn; without a figure for each more, each adds its share. */
@@ -11,10 +12,8 @@ export const footprint = defineRule({
   uses: { from: ["space.furtherFootprint"] },
   mayYield: ["blocking", "restricting"],
   judge: ({ from, plan }): readonly Judged<"blocking" | "restricting">[] => {
-    const { least, for: stated } = from["space.footprint"];
-    const share = least / stated;
-    const each = Math.min(from["space.furtherFootprint"] ?? share, share);
-    const needed = least + each * Math.max((from.party.kin.count ?? 1) - stated, 0);
+    const { count } = from.party.kin;
+    const needed = floorNeeded(from["space.footprint"], from["space.furtherFootprint"], count);
     const measures = {
       needed: { value: needed, unit: "cm2" },
       planned: { value: plan.nominal.footprint, unit: "cm2" },

@@ -6,10 +6,18 @@ import type { AssessedParty } from "../../party";
 /** One thing an animal does to others. */
 export type Act = Value<"temperament.acts">[number];
 
-/** Whether an act of one party can fall on the other: doer, target, stage and occasion are there. */
+/** Whether an act of one party can fall on the other, once grown: doer, target and occasion are there. */
 export function canHappen(act: Act, from: AssessedParty, to: AssessedParty): boolean {
-  return oldEnough(act, from) && doersMeetTargets(act, from, to) && occasionArises(act, from);
+  return doersMeetTargets(act, from, to) && occasionArises(act, from);
 }
+
+/** Whether the party is too young to do it yet. */
+export function notYet({ when, from = ofBrood(when) ? "adult" : "egg" }: Act, party: AssessedParty): boolean {
+  return stages.indexOf(party.stage ?? "adult") < stages.indexOf(from);
+}
+
+/** Whether an act belongs to breeding. */
+export const ofBrood = (when: Act["when"]) => when === "breeding" || when === "guarding-brood";
 
 function doersMeetTargets({ doer, target }: Act, from: AssessedParty, to: AssessedParty): boolean {
   const doers: readonly Sex[] = doer ? [doer] : ["male", "female"];
@@ -31,13 +39,8 @@ function mayHaveTwo(party: AssessedParty, sex: Sex): boolean {
 
 const stages = /* @__PURE__ */ Object.keys(classes.stage) as readonly Stage[];
 
-function oldEnough({ from: since = "egg" }: Act, { stage = "adult" }: AssessedParty): boolean {
-  return stages.indexOf(stage) >= stages.indexOf(since);
-}
-
 function occasionArises({ when }: Act, from: AssessedParty): boolean {
-  if (when !== "breeding" && when !== "guarding-brood") return true;
-  return (from.stage === undefined || from.stage === "adult") && mayPair(from.kin);
+  return !ofBrood(when) || mayPair(from.kin);
 }
 
 /** Whether there may be a male and a female. */

@@ -148,7 +148,6 @@ describe("breeding", () => {
   test("comes only where both sexes may be", () => {
     const species = guards("bites");
     expect(weighed(planBy(actsOwnKind, [{ species, females: 4 }])).findings).toEqual([]);
-    expect(weighed(planBy(actsOwnKind, [{ species, juveniles: 4 }])).findings).toEqual([]);
     expect(weighed(planBy(actsOwnKind, [{ species, males: 1, females: 2 }])).findings).toEqual([
       "restricting",
     ]);
@@ -185,13 +184,22 @@ describe("breeding", () => {
   });
 });
 
-test("what it does from a stage on, it does not do before", () => {
-  const species = doing({ does: "chases", target: "own-kind", from: "adult" }, shoal);
-  expect(weighed(planBy(actsOwnKind, [{ species, juveniles: 3 }])).findings).toEqual([]);
-  expect(weighed(planBy(actsOwnKind, [{ species, unsexed: 3 }])).findings).toEqual(["restricting"]);
-  expect(weighed(planBy(actsOwnKind, [{ species, juveniles: 2, unsexed: 1 }])).findings).toEqual([
-    "restricting",
-  ]);
+describe("young animals grow up", () => {
+  const once = { value: "grown" };
+
+  test("what they do from a stage on they will do, and the finding says so", () => {
+    const species = doing({ does: "chases", target: "own-kind", from: "adult" }, shoal);
+    const [young] = planBy(actsOwnKind, [{ species, juveniles: 3 }]).findings;
+    expect(young).toMatchObject({ weight: "restricting", measures: { once } });
+    const [grown] = planBy(actsOwnKind, [{ species, unsexed: 3 }]).findings;
+    expect(grown).toMatchObject({ weight: "restricting" });
+    expect(grown?.measures).not.toHaveProperty("once");
+  });
+
+  test("and they will breed", () => {
+    const species = doing({ does: "bites", target: "own-kind", when: "guarding-brood" });
+    expect(planBy(actsOwnKind, [{ species, juveniles: 4 }]).findings).toMatchObject([{ measures: { once } }]);
+  });
 });
 
 describe("in a keeper's tank", () => {

@@ -262,9 +262,11 @@ describe("in a keeper's tank", () => {
     }
   });
 
-  test("an angelfish eats a neon, though not a cory", () => {
+  test("an angelfish eats a neon, though not a cory, which feeds on its eggs at night", () => {
     expect(byPredation(pterophyllumScalare, paracheirodonInnesi)[0]?.weight).toBe("blocking");
-    expect(byPredation(pterophyllumScalare, osteogasterAenea)).toEqual([]);
+    expect(byPredation(pterophyllumScalare, osteogasterAenea)).toMatchObject([
+      { from: 1, to: 0, weight: "advisory", measures: { of: { value: "egg" } } },
+    ]);
   });
 
   test("a goldfish eats what fits into its mouth: shrimps, not other goldfish", () => {

@@ -1,0 +1,38 @@
+import { defineRule, type Seen } from "../../rule";
+import { shareAny } from "../shared/share-any";
+
+type Eater = Seen<"diet.pace", "diet.reach" | "diet.light" | "diet.foods">;
+
+const eater = ["diet.reach", "diet.light", "diet.foods"] as const;
+
+/** Slow beside fast at one place and hour: what reaches only the slower one, or is given to it apart, mends it. */
+export const feedingCompetition = defineRule({
+  id: "feeding-competition",
+  question: "Does it take the food before the other gets to it?",
+  way: "each-way",
+  needs: { from: ["diet.pace"], to: ["diet.pace"] },
+  uses: { from: eater, to: eater },
+  mayYield: ["restricting"],
+  judge: ({ from, to }) => {
+    if (from["diet.pace"] !== "fast" || to["diet.pace"] !== "slow" || !feedTogether(from, to)) return [];
+    return [
+      {
+        weight: "restricting",
+        watchFor: "thin animals",
+        condition: { on: "group.offerings", of: "to", is: [...onlyFor(to, from), "apart"] },
+      },
+    ];
+  },
+});
+
+function feedTogether(a: Eater, b: Eater): boolean {
+  return eater.every((trait) => shareAny<string>(a[trait], b[trait]));
+}
+
+/** The places, hours and foods that one uses and the other does not. */
+function onlyFor(one: Eater, other: Eater): readonly string[] {
+  return eater.flatMap((trait) => {
+    const taken: readonly string[] | undefined = other[trait];
+    return taken ? (one[trait] ?? []).filter((word) => !taken.includes(word)) : [];
+  });
+}

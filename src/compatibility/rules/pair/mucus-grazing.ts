@@ -1,0 +1,34 @@
+import type { Value } from "../../../species";
+import type { Condition, SideName } from "../../finding";
+import { defineRule, type Seen } from "../../rule";
+import { type Act, canHappen } from "../shared/acts";
+
+type Grazer = Seen<"temperament.acts", "diet.foods">;
+
+const greens: Value<"diet.foods"> = ["algae", "plants"];
+
+/** Flat flanks and slow swimmers suffer; spindles that keep moving are let alone. */
+export const mucusGrazing = defineRule({
+  id: "mucus-grazing",
+  question: "Does it rasp the slime coat off the other's flank?",
+  way: "each-way",
+  needs: { from: ["temperament.acts"], to: [] },
+  uses: { from: ["diet.foods"], to: ["size.bodyShape", "diet.pace"] },
+  mayYield: ["restricting"],
+  judge: ({ from, to }) => {
+    const acts = from["temperament.acts"].filter(({ does }) => does === "rasps-mucus");
+    const [act] = acts.filter((rasping) => canHappen(rasping, from.party, to.party));
+    if (!act || to.party.species.taxonomy.kind !== "fish") return [];
+    const flat = (to["size.bodyShape"] ?? "short-deep") === "short-deep";
+    const slow = (to["diet.pace"] ?? "slow") === "slow";
+    if (!flat && !slow) return [];
+    return [{ weight: "restricting", watchFor: "torn fins", condition: removedBy(act, from) }];
+  },
+});
+
+/** Greens enough that none is hungry, where it takes any; else only young that do not rasp yet. */
+function removedBy({ from: since }: Act, { "diet.foods": foods = greens }: Grazer): Condition<SideName> {
+  const taken = greens.filter((food) => foods.includes(food));
+  if (since === "adult" || taken.length === 0) return { on: "group.grown", of: "from", is: false };
+  return { on: "group.offerings", of: "from", is: taken };
+}

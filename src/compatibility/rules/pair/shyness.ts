@@ -1,0 +1,25 @@
+import { defineRule } from "../../rule";
+import { shareAny } from "../shared/share-any";
+
+/** Restless: first at the food, and not of those that swim calmly. */
+export const shyness = defineRule({
+  id: "shyness",
+  question: "Does the other's bustle keep it in hiding?",
+  way: "each-way",
+  needs: { from: ["temperament.shy"], to: ["diet.pace"] },
+  uses: { from: ["space.zones"], to: ["space.zones", "social.settles"] },
+  decidesBy: ["coverFromBustle"],
+  mayYield: ["restricting"],
+  judge: ({ from, to, thresholds }) => {
+    if (from.party.species.id === to.party.species.id) return [];
+    if (!from["temperament.shy"] || to["diet.pace"] !== "fast" || to["social.settles"]) return [];
+    if (!shareAny(from["space.zones"], to["space.zones"])) return [];
+    return [
+      {
+        weight: "restricting",
+        watchFor: "hiding",
+        condition: { on: "tank.cover", within: { min: thresholds.coverFromBustle } },
+      },
+    ];
+  },
+});

@@ -1,0 +1,35 @@
+import { defineRule } from "../../rule";
+import { decimal } from "../shared/decimal";
+import { shareAny } from "../shared/share-any";
+import { preyLength, roomLength } from "../shared/total-length";
+
+/** Not about being eaten: a large fish that rushes about leaves a small one neither place nor rest. */
+export const sizeAndPace = defineRule({
+  id: "size-and-pace",
+  question: "Is it so much longer and faster that the other is pushed aside?",
+  way: "each-way",
+  needs: { from: ["diet.pace", "size.adultLength"], to: ["size.adultLength"] },
+  uses: { from: ["space.zones"], to: ["space.zones", "diet.pace"] },
+  decidesBy: ["muchLonger"],
+  mayYield: ["restricting"],
+  judge: ({ from, to, thresholds }) => {
+    if (from["diet.pace"] !== "fast" || to["diet.pace"] === "fast") return [];
+    if (!bothFish(from.party.species, to.party.species)) return [];
+    const longer = roomLength(from.party, from["size.adultLength"]);
+    const shorter = preyLength(to.party, to["size.adultLength"]) ?? 0;
+    const least = decimal(longer / thresholds.muchLonger);
+    if (shorter > least || !shareAny(from["space.zones"], to["space.zones"])) return [];
+    const measures = { longer: { value: longer, unit: "cm" }, shorter: { value: shorter, unit: "cm" } };
+    return [
+      {
+        weight: "restricting",
+        measures,
+        watchFor: "hiding",
+        condition: { on: "group.length", of: "to", within: { min: least } },
+      },
+    ];
+  },
+});
+
+const bothFish = (...species: readonly { readonly taxonomy: { readonly kind: string } }[]) =>
+  species.every(({ taxonomy }) => taxonomy.kind === "fish");

@@ -1,0 +1,26 @@
+import { defineRule } from "../../rule";
+
+/** Who takes dry food by day is fed by every keeper; what feeds in the dark or takes none is easily forgotten. */
+export const feeding = defineRule({
+  id: "feeding",
+  question: "Does food reach it where, when and as what it eats?",
+  way: "each-group",
+  needs: { from: ["diet.foods", "diet.reach", "diet.light"] },
+  mayYield: ["restricting"],
+  judge: ({ from, plan }) => {
+    const [foods, places, hours] = [from["diet.foods"], from["diet.reach"], from["diet.light"]];
+    if (!plan.offerings && foods.includes("dry") && hours.includes("day")) return [];
+    const measures = {
+      places: { value: places.join(", ") },
+      hours: { value: hours.join(", ") },
+    };
+    return [
+      {
+        weight: "restricting",
+        measures,
+        watchFor: "thin animals",
+        condition: { on: "group.offerings", of: "from", is: foods },
+      },
+    ];
+  },
+});

@@ -1,0 +1,49 @@
+import { standardLength } from "../../../species";
+import type { Judged } from "../../finding";
+import type { ThresholdValues } from "../../thresholds";
+import { decimal } from "./decimal";
+
+/** Who might swallow whom, with lengths in cm as they are at one time. */
+export interface Meal {
+  readonly hunter: number;
+  /** Undefined: young, and so small enough. */
+  readonly prey: number | undefined;
+  readonly preyIsFish: boolean;
+  /** Greatest body depth of the prey as a share of its standard length. */
+  readonly depthShare: () => number | undefined;
+  /** The greatest length of prey that a source states for grown hunters. */
+  readonly greatest: number | undefined;
+  readonly hunterIsGrown: boolean;
+}
+
+type Answer = Judged<"blocking" | "restricting">;
+
+const eaten = { weight: "blocking", watchFor: "missing animals" } as const;
+
+/**
+ * Whether the prey goes down: up to a stated length; where none is stated, fish by the hunter's length and any shrimp
+ * or snail. What is stated of grown hunters only caps what a young one can take.
+ */
+export function judgeMeal(meal: Meal, thresholds: ThresholdValues): Answer | undefined {
+  const { hunter, prey, greatest, preyIsFish, hunterIsGrown } = meal;
+  if (prey === undefined) return eaten;
+  if (greatest !== undefined && prey > greatest) return undefined;
+  if (greatest !== undefined && hunterIsGrown)
+    return { ...eaten, measures: { prey: cm(prey), greatestPrey: cm(greatest) } };
+  if (!preyIsFish) return eaten;
+
+  const measures = { prey: cm(prey), hunter: cm(hunter), share: { value: prey / hunter, unit: "1" } };
+  if (prey <= decimal(thresholds.likelyPrey * hunter)) return { ...eaten, measures };
+  const possible = decimal(thresholds.possiblePrey * hunter);
+  if (prey > possible || tooDeep(meal, prey, thresholds)) return undefined;
+  const condition = { on: "group.length", of: "to", within: { min: possible } } as const;
+  return { weight: "restricting", measures, watchFor: "missing animals", condition };
+}
+
+/** Whether prey is deeper than the hunter's mouth takes, with both lengths at the ends that harm. */
+function tooDeep({ hunter, depthShare }: Meal, prey: number, { preyDepth }: ThresholdValues): boolean {
+  const depth = depthShare();
+  return depth !== undefined && depth * standardLength(prey).min > preyDepth * standardLength(hunter).max;
+}
+
+export const cm = (value: number) => ({ value, unit: "cm" });

@@ -1,0 +1,76 @@
+import { describe, expect, test } from "vitest";
+import { bettaSplendens, danioRerio, sewelliaLineolata, trichogasterChuna } from "vivary/catalog";
+import type { Offering } from "../../../../src/compatibility";
+import { assessPlan } from "../../../../src/compatibility";
+import { feedingCompetition } from "../../../../src/compatibility/rules/pair/feeding-competition";
+import { animal, type Stated } from "../../animals";
+import { pairBy, planOf } from "../../judging";
+
+const quick = animal("quick", {
+  "diet.pace": "fast",
+  "diet.reach": ["surface", "midwater"],
+  "diet.light": ["day"],
+  "diet.foods": ["dry", "live"],
+});
+const slow = (more: Stated = {}) =>
+  animal("slow", {
+    "diet.pace": "slow",
+    "diet.reach": ["midwater", "bottom"],
+    "diet.light": ["day", "night"],
+    "diet.foods": ["dry", "worms"],
+    ...more,
+  });
+const found = (more?: Stated) =>
+  pairBy(feedingCompetition, { species: quick }, { species: slow(more) }).findings;
+
+test("a slow eater gets too little beside a quick one that feeds where, when and on what it does", () => {
+  expect(found()).toMatchObject([{ weight: "restricting", from: 0, to: 1, watchFor: "thin animals" }]);
+  expect(found({ "diet.pace": "ordinary" })).toEqual([]);
+});
+
+test("they do not compete at different places, hours or foods", () => {
+  expect(found({ "diet.reach": ["bottom"] })).toEqual([]);
+  expect(found({ "diet.light": ["night"] })).toEqual([]);
+  expect(found({ "diet.foods": ["algae"] })).toEqual([]);
+});
+
+describe("the condition names what reaches the slower one alone", () => {
+  const plan = (offerings?: readonly Offering[]) => ({
+    ...planOf([
+      { species: quick, unsexed: 6 },
+      { species: slow(), unsexed: 1 },
+    ]),
+    ...(offerings && { offerings }),
+  });
+  const outcome = (offerings?: readonly Offering[]) =>
+    assessPlan(plan(offerings), { rules: [feedingCompetition] }).outcome;
+
+  test("its own places, hours and foods, or food given apart", () => {
+    expect(assessPlan(plan(), { rules: [feedingCompetition] }).findings).toMatchObject([
+      { condition: { on: "group.offerings", of: 1, is: ["bottom", "night", "worms", "apart"] } },
+    ]);
+  });
+
+  test("flakes in midwater by day do not", () => {
+    expect(outcome([{ food: "dry", place: "midwater" }])).toBe("conditional");
+  });
+
+  test("worms, food on the ground, food after dark or food by hand do", () => {
+    expect(outcome([{ food: "worms", place: "midwater" }])).toBe("suitable");
+    expect(outcome([{ food: "dry", place: "bottom" }])).toBe("suitable");
+    expect(outcome([{ food: "dry", place: "midwater", light: "night" }])).toBe("suitable");
+    expect(outcome([{ food: "dry", place: "midwater", apart: true }])).toBe("suitable");
+  });
+
+  test("food it does not take does not", () => {
+    expect(outcome([{ food: "algae", place: "bottom", light: "night" }])).toBe("conditional");
+  });
+});
+
+test("in a keeper's tank: danios outpace gouramis and bettas, not a loach that grazes on stones", () => {
+  const beside = (species: typeof danioRerio) =>
+    pairBy(feedingCompetition, { species: danioRerio }, { species }).findings.length;
+  expect(beside(trichogasterChuna)).toBe(1);
+  expect(beside(bettaSplendens)).toBe(1);
+  expect(beside(sewelliaLineolata)).toBe(0);
+});

@@ -1,0 +1,62 @@
+import { expect, test } from "vitest";
+import { ancistrusCirrhosus, pterophyllumScalare } from "vivary/catalog";
+import { assessPlan, type Offering } from "../../../../src/compatibility";
+import { mucusGrazing } from "../../../../src/compatibility/rules/pair/mucus-grazing";
+import type { Stage } from "../../../../src/species";
+import { animal, type Stated } from "../../animals";
+import { pairBy, planBy, planOf, weighed } from "../../judging";
+
+const rasper = (from?: Stage) =>
+  animal("rasper", {
+    "temperament.acts": [{ does: "rasps-mucus", target: "any", ...(from && { from }) }],
+    "diet.foods": ["algae", "dry"],
+    "diet.reach": ["bottom"],
+    "diet.light": ["day"],
+  });
+const flank = (more: Stated = {}) =>
+  animal("flank", {
+    "temperament.acts": [],
+    "size.bodyShape": "short-deep",
+    "diet.pace": "ordinary",
+    ...more,
+  });
+const weights = (more?: Stated) =>
+  pairBy(mucusGrazing, { species: rasper() }, { species: flank(more) }).findings.map(({ weight }) => weight);
+
+test("flat flanks and slow fish are rasped, quick spindles are let alone", () => {
+  expect(weights()).toEqual(["restricting"]);
+  expect(weights({ "size.bodyShape": "fusiform", "diet.pace": "slow" })).toEqual(["restricting"]);
+  expect(weights({ "size.bodyShape": "fusiform" })).toEqual([]);
+});
+
+test("greens every day mend it where it rasps for want of them", () => {
+  const fed = (offerings: readonly Offering[]) => ({
+    ...planOf([
+      { species: rasper(), unsexed: 1 },
+      { species: flank(), unsexed: 2 },
+    ]),
+    offerings,
+  });
+  const outcome = (offerings: readonly Offering[]) =>
+    assessPlan(fed(offerings), { rules: [mucusGrazing] }).outcome;
+  expect(outcome([{ food: "dry", place: "bottom" }])).toBe("conditional");
+  expect(outcome([{ food: "algae", place: "bottom" }])).toBe("suitable");
+});
+
+test("where only grown ones rasp, young ones may be kept until then", () => {
+  const kept = (group: { readonly unsexed?: number; readonly juveniles?: number }) =>
+    weighed(
+      planBy(mucusGrazing, [
+        { species: rasper("adult"), ...group },
+        { species: flank(), unsexed: 2 },
+      ]),
+    );
+  expect(kept({ unsexed: 1 })).toEqual({ findings: ["restricting"], met: [] });
+  expect(kept({ juveniles: 1 })).toEqual({ findings: [], met: ["restricting"] });
+});
+
+test("in a keeper's tank: a bristlenose lets angelfish alone", () => {
+  expect(
+    pairBy(mucusGrazing, { species: ancistrusCirrhosus }, { species: pterophyllumScalare }).findings,
+  ).toEqual([]);
+});

@@ -1,0 +1,53 @@
+import { expect, test } from "vitest";
+import { danioRerio, paracheirodonInnesi, poeciliaReticulata, xiphophorusHellerii } from "vivary/catalog";
+import { shyness } from "../../../../src/compatibility/rules/pair/shyness";
+import { animal, type Stated } from "../../animals";
+import { pairBy, planBy, weighed } from "../../judging";
+
+const shy = animal("shy", { "temperament.shy": true, "diet.pace": "ordinary", "space.zones": ["midwater"] });
+const restless = (more: Stated = {}) =>
+  animal("restless", {
+    "temperament.shy": false,
+    "diet.pace": "fast",
+    "social.settles": false,
+    "space.zones": ["surface", "midwater"],
+    ...more,
+  });
+const weights = (more?: Stated) =>
+  pairBy(shyness, { species: shy }, { species: restless(more) }).findings.map(({ weight }) => weight);
+
+test("restless company keeps a shy fish in hiding", () => {
+  expect(weights()).toEqual(["restricting"]);
+  expect(weights({ "social.settles": true })).toEqual([]);
+  expect(weights({ "diet.pace": "ordinary" })).toEqual([]);
+  expect(weights({ "space.zones": ["bottom"] })).toEqual([]);
+});
+
+test("its own kind does not", () => {
+  const both = animal("both", { "temperament.shy": true, "diet.pace": "fast" });
+  expect(pairBy(shyness, { species: both }, { species: both }).findings).toEqual([]);
+});
+
+test("cover lets it stay at ease", () => {
+  const at = (cover: number) =>
+    weighed(
+      planBy(
+        shyness,
+        [
+          { species: shy, unsexed: 6 },
+          { species: restless(), unsexed: 6 },
+        ],
+        { tank: { cover } },
+      ),
+    );
+  expect(at(0.29)).toEqual({ findings: ["restricting"], met: [] });
+  expect(at(0.3)).toEqual({ findings: [], met: ["restricting"] });
+});
+
+test("in a keeper's tank: neons beside danios, not beside guppies or swordtails", () => {
+  const beside = (species: typeof danioRerio) =>
+    pairBy(shyness, { species: paracheirodonInnesi }, { species }).findings.length;
+  expect(beside(danioRerio)).toBe(1);
+  expect(beside(poeciliaReticulata)).toBe(0);
+  expect(beside(xiphophorusHellerii)).toBe(0);
+});

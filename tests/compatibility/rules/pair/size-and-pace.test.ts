@@ -1,0 +1,54 @@
+import { expect, test } from "vitest";
+import { carassiusAuratus, danioRerio, paracheirodonInnesi, xiphophorusHellerii } from "vivary/catalog";
+import { sizeAndPace } from "../../../../src/compatibility/rules/pair/size-and-pace";
+import type { Kind, Value } from "../../../../src/species";
+import { adults, animal, type Stated } from "../../animals";
+import { pairBy, planBy, weighed } from "../../judging";
+
+const swimmer = (
+  id: string,
+  length: number,
+  pace: Value<"diet.pace">,
+  more: Stated = {},
+  kind: Kind = "fish",
+) =>
+  animal(
+    id,
+    { "size.adultLength": adults(length), "diet.pace": pace, "space.zones": ["midwater"], ...more },
+    { kind },
+  );
+const weights = (large: ReturnType<typeof animal>, small: ReturnType<typeof animal>) =>
+  pairBy(sizeAndPace, { species: large }, { species: small }).findings.map(({ weight }) => weight);
+
+const rusher = swimmer("rusher", 20, "fast");
+
+test("a quick fish four times as long pushes a small one aside", () => {
+  expect(weights(rusher, swimmer("small", 5, "ordinary"))).toEqual(["restricting"]);
+  expect(weights(rusher, swimmer("small", 5.1, "ordinary"))).toEqual([]);
+});
+
+test("a calm fish of any length does not, nor one that keeps to another part of the tank", () => {
+  expect(weights(swimmer("calm", 50, "ordinary"), swimmer("small", 3, "ordinary"))).toEqual([]);
+  expect(weights(rusher, swimmer("small", 3, "slow", { "space.zones": ["bottom"] }))).toEqual([]);
+});
+
+test("shrimps and snails are not pushed aside by fish that do not eat them", () => {
+  expect(weights(rusher, swimmer("shrimp", 2, "ordinary", {}, "shrimp"))).toEqual([]);
+});
+
+test("companions that are long enough hold their own", () => {
+  const groups = (length: number) => [
+    { species: rusher, unsexed: 1 },
+    { species: swimmer("small", 4, "ordinary"), unsexed: 6, length },
+  ];
+  expect(planBy(sizeAndPace, groups(4.9)).findings).toMatchObject([
+    { condition: { on: "group.length", of: 1, within: { min: 5 } }, watchFor: "hiding" },
+  ]);
+  expect(weighed(planBy(sizeAndPace, groups(5)))).toEqual({ findings: [], met: ["restricting"] });
+});
+
+test("in a keeper's tank: a goldfish beside neons, not a danio or a swordtail", () => {
+  expect(weights(carassiusAuratus, paracheirodonInnesi)).toEqual(["restricting"]);
+  expect(weights(danioRerio, paracheirodonInnesi)).toEqual([]);
+  expect(weights(xiphophorusHellerii, paracheirodonInnesi)).toEqual([]);
+});

@@ -1,0 +1,46 @@
+import { expect, test } from "vitest";
+import { carassiusAuratus, neocaridinaDavidi, paracheirodonInnesi } from "vivary/catalog";
+import type { Group, PlannedTank } from "../../../../src/compatibility";
+import { filterNitrogen } from "../../../../src/compatibility/rules/plan/filter-nitrogen";
+import { adults, animal } from "../../animals";
+import { planBy, weighed } from "../../judging";
+
+const judged = (groups: readonly Group[], filter?: PlannedTank["filter"]) =>
+  planBy(filterNitrogen, groups, { tank: { filter } });
+
+/** Half a gram, as a zebrafish. */
+const small = animal("small", { "size.adultLength": adults(5), "size.lengthWeight": { a: 0.004, b: 3 } });
+const twenty = [{ species: small, unsexed: 20 }];
+
+// 0.5 g fed 3 % of its mass is 15 mg of food a day, with 40 % protein 0.015 × 0.4 × 92 = 0.552 mg of ammonia nitrogen;
+// twenty give off 11.04 mg a day, for which media at 20 mg/(m² d) need 0.552 m².
+test("ripe media take up what the stock gives off", () => {
+  const [finding] = judged(twenty).findings;
+  expect(finding?.measures?.nitrogen).toEqual({ value: expect.closeTo(11.04, 2), unit: "mg/d" });
+  expect(weighed(judged(twenty, { mediaArea: 0.553, age: 56 }))).toEqual({
+    findings: [],
+    met: ["restricting"],
+  });
+  expect(weighed(judged(twenty, { mediaArea: 0.551, age: 56 }))).toEqual({
+    findings: ["restricting"],
+    met: [],
+  });
+});
+
+test("an unripe filter takes up nothing that one can rely on", () => {
+  expect(weighed(judged(twenty, { mediaArea: 50, age: 55 })).findings).toEqual(["restricting"]);
+});
+
+test("what the plan does not say of its filter stays a condition", () => {
+  expect(judged(twenty).open).toMatchObject([{ input: "tank.filter.ripeArea", reason: "not-given" }]);
+});
+
+test("shrimps and snails are not weighed", () => {
+  expect(judged([{ species: neocaridinaDavidi, unsexed: 50 }]).findings).toEqual([]);
+});
+
+test("in a keeper's tank: a litre of foam is plenty for neons and too little for goldfish", () => {
+  const foam = { mediaArea: 1.2, age: 90 };
+  expect(judged([{ species: paracheirodonInnesi, unsexed: 15 }], foam).outcome).toBe("suitable");
+  expect(judged([{ species: carassiusAuratus, unsexed: 3 }], foam).outcome).toBe("conditional");
+});

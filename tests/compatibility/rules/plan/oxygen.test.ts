@@ -1,0 +1,137 @@
+import { describe, expect, test } from "vitest";
+import { bettaSplendens, carassiusAuratus, paracheirodonInnesi, sewelliaLineolata } from "vivary/catalog";
+import type { Group, PlannedTank, PlannedWater } from "../../../../src/compatibility";
+import { oxygen } from "../../../../src/compatibility/rules/plan/oxygen";
+import type { Value } from "../../../../src/species";
+import { adults, animal, type Stated } from "../../animals";
+import { planBy, weighed } from "../../judging";
+
+type Need = Value<"water.oxygenNeed">;
+type Air = Value<"water.airBreathing">["kind"];
+
+/** A fish of 10 cm and 10 g. */
+const breather = (need: Need = "ordinary", kind: Air = "none", more: Stated = {}) =>
+  animal("breather", {
+    "water.oxygenNeed": need,
+    "water.airBreathing": { kind },
+    "size.adultLength": adults(10),
+    "size.lengthWeight": { a: 0.01, b: 3 },
+    ...more,
+  });
+
+/** A tank of 240 L at 24 °C. */
+const judged = (
+  groups: readonly Group[],
+  tank: Partial<PlannedTank> = {},
+  water: Partial<PlannedWater> = {},
+) =>
+  planBy(oxygen, groups, {
+    tank: { base: { shape: "rectangle", length: 100, width: 40 }, height: 60, ...tank },
+    water: { temperature: 24, ...water },
+  });
+
+describe("the oxygen that water holds through a night without exchange", () => {
+  // At 24 °C fresh water in balance with air holds 8.42 mg/L (USGS tables of 2011), 3.42 above the limit of 5. A fish
+  // of 10 g uses 2.676 mg/h at rest (Clarke & Johnston 1999), and 560/364 of it in a group (Lucas & Priede 1992):
+  // 240 L last twenty of them 3.42 × 240 / (20 × 4.117) = 9.97 h, thirteen of them 15.3 h.
+  const stillWater = { on: "tank.flow.strongest", is: ["gentle", "moderate", "strong"] };
+
+  test("is used up before morning by many fish", () => {
+    const [finding] = judged([{ species: breather(), unsexed: 20 }]).findings;
+    expect(finding).toMatchObject({ weight: "restricting", condition: stillWater, watchFor: "gasping" });
+    const { hours, saturation } = finding?.measures ?? {};
+    expect(hours).toMatchObject({ value: expect.closeTo(9.97, 1), unit: "h" });
+    expect(saturation).toMatchObject({ value: expect.closeTo(8.42, 2), unit: "mg/L" });
+    expect(judged([{ species: breather(), unsexed: 13 }]).findings).toEqual([]);
+  });
+
+  test("lasts less long on the hottest day", () => {
+    const hot = judged([{ species: breather(), unsexed: 13 }], {}, { hottest: 31 });
+    expect(weighed(hot).findings).toEqual(["restricting"]);
+  });
+
+  test("does not matter where the surface is moved", () => {
+    const flow = { calmest: "still", strongest: "gentle" } as const;
+    expect(weighed(judged([{ species: breather(), unsexed: 20 }], { flow }))).toEqual({
+      findings: [],
+      met: ["restricting"],
+    });
+  });
+
+  test("is shared by the whole stock", () => {
+    const others = {
+      species: animal("other", {
+        "size.adultLength": adults(10),
+        "size.lengthWeight": { a: 0.01, b: 3 },
+        "water.oxygenNeed": "low",
+        "water.airBreathing": { kind: "facultative" },
+      }),
+      unsexed: 12,
+    };
+    const found = judged([{ species: breather(), unsexed: 8 }, others]).findings;
+    expect(found).toMatchObject([{ from: 0, weight: "restricting" }]);
+  });
+
+  test("is counted by the span in which the mass lies", () => {
+    // Of a fusiform fish of 10 cm 95 in 100 weigh 5.6 to 27 g (Froese, Thorson & Reyes 2014).
+    const species = animal("breather", {
+      "water.oxygenNeed": "ordinary",
+      "water.airBreathing": { kind: "none" },
+      "size.adultLength": adults(10),
+      "size.bodyShape": "fusiform",
+    });
+    const { outcome, bounds, open } = judged([{ species, unsexed: 12 }]);
+    expect(outcome).toBe("suitable");
+    expect(bounds).toEqual({ atBest: "suitable", atWorst: "conditional" });
+    expect(open).toEqual([]);
+  });
+
+  test("stays open while nobody knows how long some fish grow", () => {
+    const { outcome, open } = judged([
+      { species: breather(), unsexed: 1 },
+      { species: animal("stranger"), unsexed: 1 },
+    ]);
+    expect(outcome).toBe("undetermined");
+    expect(open).toMatchObject([{ of: 1, trait: "size.adultLength", reason: "missing" }]);
+  });
+
+  test("is not reckoned where the equation does not hold", () => {
+    const { open, bounds } = judged([{ species: breather(), unsexed: 1 }], {}, { hottest: 41 });
+    expect(open).toMatchObject([{ reason: "outside-domain", of: 0 }]);
+    expect(bounds.atWorst).toBe("conditional");
+  });
+});
+
+test("who needs much oxygen needs moved water, however few they are", () => {
+  const few = [{ species: breather("high"), unsexed: 1 }];
+  expect(weighed(judged(few)).findings).toEqual(["restricting"]);
+  expect(weighed(judged(few, { flow: { calmest: "gentle", strongest: "strong" } })).met).toEqual([
+    "restricting",
+  ]);
+});
+
+test("who must breathe air needs a surface it can reach, and takes its oxygen there", () => {
+  const many = [{ species: breather("low", "obligate"), unsexed: 100 }];
+  expect(judged(many).findings).toMatchObject([
+    { weight: "restricting", condition: { on: "tank.openSurface", within: { min: 0.2 } } },
+  ]);
+  expect(weighed(judged(many, { openSurface: 0.2 }))).toEqual({ findings: [], met: ["restricting"] });
+});
+
+describe("in a keeper's tank", () => {
+  const weights = (group: Group, tank?: Partial<PlannedTank>) => weighed(judged([group], tank)).findings;
+
+  test("twenty neons never run out of air in 240 L", () => {
+    expect(weights({ species: paracheirodonInnesi, unsexed: 20 })).toEqual([]);
+  });
+
+  test("six grown goldfish in 60 L gasp before the morning if the pump stops", () => {
+    const small = { base: { shape: "rectangle", length: 60, width: 30 }, height: 36 } as const;
+    expect(weights({ species: carassiusAuratus, unsexed: 6 }, small)).toEqual(["restricting"]);
+  });
+
+  test("a hillstream loach needs a current, a betta the surface", () => {
+    expect(weights({ species: sewelliaLineolata, unsexed: 3 })).toEqual(["restricting"]);
+    expect(weights({ species: bettaSplendens, males: 1 })).toEqual(["restricting"]);
+  });
+});

@@ -1,0 +1,34 @@
+import { expect, test } from "vitest";
+import { carassiusAuratus, labidochromisCaeruleus, paracheirodonInnesi } from "vivary/catalog";
+import type { PlannedTank } from "../../../../src/compatibility";
+import { plantsAtRisk } from "../../../../src/compatibility/rules/plan/plants-at-risk";
+import type { SpeciesProfile } from "../../../../src/species";
+import { animal } from "../../animals";
+import { planBy, weighed } from "../../judging";
+
+const fish = (does: "eatsPlants" | "uproots" | "digs" | "nothing") =>
+  animal("fish", {
+    "effects.eatsPlants": does === "eatsPlants",
+    "effects.uproots": does === "uproots",
+    "effects.digs": does === "digs",
+  });
+const among = (species: SpeciesProfile, plants?: PlannedTank["plants"]) =>
+  weighed(planBy(plantsAtRisk, [{ species, unsexed: 2 }], { tank: { plants } }));
+
+test("plants do not last with fish that eat them or pull them out", () => {
+  for (const does of ["eatsPlants", "uproots"] as const) {
+    expect(among(fish(does), "planted")).toEqual({ findings: ["restricting"], met: [] });
+    expect(among(fish(does), "none")).toEqual({ findings: [], met: ["restricting"] });
+  }
+});
+
+test("digging is worth knowing where there are plants", () => {
+  expect(among(fish("digs"), "grown-in").findings).toEqual(["advisory"]);
+  expect(among(fish("digs"), "none")).toEqual({ findings: [], met: [] });
+});
+
+test("in a keeper's tank: goldfish eat plants, yellow cichlids dig, neons do neither", () => {
+  expect(among(carassiusAuratus, "planted").findings).toEqual(["restricting"]);
+  expect(among(labidochromisCaeruleus, "planted").findings).toEqual(["advisory"]);
+  expect(among(paracheirodonInnesi, "planted")).toEqual({ findings: [], met: [] });
+});

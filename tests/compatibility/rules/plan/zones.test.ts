@@ -1,0 +1,86 @@
+import { describe, expect, test } from "vitest";
+import { osteogasterAenea, paracheirodonInnesi } from "vivary/catalog";
+import type { Group } from "../../../../src/compatibility";
+import { zones } from "../../../../src/compatibility/rules/plan/zones";
+import type { Value } from "../../../../src/species";
+import { animal, type Stated } from "../../animals";
+import { planBy } from "../../judging";
+
+type Zone = Value<"space.zones">[number];
+
+const dweller = (id: string, where: readonly Zone[], more: Stated = {}) =>
+  animal(id, { "space.zones": where, "space.footprint": { least: 2000, for: 4 }, ...more });
+const asked = (groups: readonly Group[], length = 20) =>
+  planBy(zones, groups, { tank: { base: { shape: "rectangle", length, width: 100 } } }).findings.map(
+    (finding) =>
+      finding.weight === "restricting" && "within" in finding.condition
+        ? [finding.from, finding.measures?.zone, finding.condition.within.min]
+        : finding.weight,
+  );
+const bottom = { value: "bottom" };
+
+describe("groups in one part of the tank need floor beside each other", () => {
+  test("each its own, and a share for every animal of the others", () => {
+    // a: 2000 for 4; b: 3000 for 6, so 500 each.
+    const a = { species: dweller("a", ["bottom"]), unsexed: 4 };
+    const b = {
+      species: dweller("b", ["bottom"], { "space.footprint": { least: 3000, for: 6 } }),
+      unsexed: 6,
+    };
+    expect(asked([a, b])).toEqual([
+      [0, bottom, 5000],
+      [1, bottom, 5000],
+    ]);
+    expect(asked([a, b], 50)).toEqual([]);
+  });
+
+  test("the stated figure for each more is the share, where it is less", () => {
+    const a = { species: dweller("a", ["bottom"]), unsexed: 4 };
+    const b = { species: dweller("b", ["bottom"], { "space.furtherFootprint": 100 }), unsexed: 6 };
+    expect(asked([a, b])).toEqual([
+      [0, bottom, 2600],
+      [1, bottom, 2000 + 200 + 2000],
+    ]);
+  });
+});
+
+test("other parts of the tank do not count, nor who can give way to them", () => {
+  const a = { species: dweller("a", ["bottom"]), unsexed: 4 };
+  expect(asked([a, { species: dweller("b", ["midwater", "surface"]), unsexed: 4 }])).toEqual([]);
+  expect(asked([a, { species: dweller("b", ["bottom", "midwater"]), unsexed: 4 }])).toEqual([]);
+  const swimmers = ["c", "d"].map((id) => ({ species: dweller(id, ["midwater"]), unsexed: 8 }));
+  expect(asked(swimmers)).toEqual([]);
+});
+
+test("snails and shrimps graze between the others", () => {
+  const a = { species: dweller("a", ["bottom"]), unsexed: 4 };
+  const snail = animal(
+    "snail",
+    { "space.zones": ["bottom"], "space.footprint": { least: 900, for: 1 } },
+    { kind: "snail" },
+  );
+  expect(asked([a, { species: snail, unsexed: 10 }])).toEqual([]);
+});
+
+test("two groups of one species ask together what one group asks", () => {
+  const species = dweller("a", ["bottom"]);
+  const halves = [
+    { species, unsexed: 4 },
+    { species, unsexed: 4 },
+  ];
+  expect(asked(halves)).toEqual([]);
+  const b = { species: dweller("b", ["bottom"], { "space.furtherFootprint": 100 }), unsexed: 1 };
+  expect(asked([...halves, b])).toEqual([
+    [0, bottom, 2000 + 4 * 500 + 100],
+    [1, bottom, 2000 + 4 * 500 + 100],
+    [2, bottom, 2000 + 8 * 500],
+  ]);
+});
+
+test("in a keeper's tank: neons above corydoras share a metre", () => {
+  const groups = [
+    { species: paracheirodonInnesi, unsexed: 15 },
+    { species: osteogasterAenea, unsexed: 6 },
+  ];
+  expect(asked(groups, 40)).toEqual([]);
+});
