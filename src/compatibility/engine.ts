@@ -196,11 +196,16 @@ const told = (answer: Answer) => (answer === "unknown" ? [] : answer);
 
 /** What the scales read: the length, and the shape where the species' own weights are not known. */
 function readingsOf(weighed: readonly Side[]): readonly Reading[] {
-  return weighed.flatMap((side) => {
-    const own = known(side, "size.lengthWeight");
-    const traits = ["size.adultLength", own ? "size.lengthWeight" : "size.bodyShape"] as const;
-    return traits.map((trait) => ({ side, trait }));
-  });
+  const own = (side: Side) => known(side, "size.lengthWeight");
+  const read = (trait: TraitPath, sides: readonly Side[]) => sides.map((side) => ({ side, trait }));
+  return [
+    ...read("size.adultLength", weighed),
+    ...read(
+      "size.bodyShape",
+      weighed.filter((side) => !own(side)),
+    ),
+    ...read("size.lengthWeight", weighed.filter(own)),
+  ];
 }
 
 /** Makes an answer a finding: by which rule, about whom, and how well it is supported by the traits that were read. */

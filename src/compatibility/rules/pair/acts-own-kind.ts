@@ -44,6 +44,6 @@ function removedBy({ doer = "male", target }: Act, from: Doer): Condition<SideNa
   return {
     on: "group.count",
     of,
-    within: spreads ? { min: leastNumber(group, party.kin.count ?? 1) } : { max: living === "pair" ? 2 : 1 },
+    within: spreads ? { min: leastNumber(group, party.kin.count ?? 1) } : { max: 1 },
   };
 }
