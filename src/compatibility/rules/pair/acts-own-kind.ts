@@ -40,6 +40,7 @@ function removedBy({ doer = "male", target }: Act, from: Doer): Condition<SideNa
   }
   if (target === "other-sex" && ratio) return { on: "group.femalesPerMale", of, within: { min: ratio } };
   if (target === "other-sex") return { on: "group.pairs", of, within: { max: 0 } };
+  if (living === "pair") return { on: "group.count", of, within: { max: 2 } };
   const spreads = living && living !== "alone" && group;
   return {
     on: "group.count",
