@@ -130,7 +130,7 @@ export const english: Messages = {
       `${from} needs a tank ${measure("needed")} long; this one measures ${measure("planned")}.`,
     footprint: ({ from, measure, weight }) =>
       weight === "blocking"
-        ? `${from} grows to ${measure("length")} and cannot turn in a tank ${measure("width")} wide.`
+        ? `${from} grows to ${measure("length")} and cannot turn in a tank ${measure("width")} wide.${outgrowsTank(measure)}`
         : `This group of ${from} needs a floor of ${measure("needed")}; this one has ${measure("planned")}.`,
     "group-size": ({ from, measure }) =>
       `${from} is kept in a group of ${measure("needed")}; planned: ${measure("planned")}.`,
@@ -265,6 +265,9 @@ function meal({ from, to, weight, measure, value }: Told): string {
   const grows = measure("today") ? "grows to" : "measures up to";
   return `${to}, ${measure("prey")} long, ${likely} eaten by ${from}, which ${grows} ${measure("hunter")}.`;
 }
+
+const outgrowsTank = (measure: Told["measure"]) =>
+  measure("today") && ` Now ${measure("today")} long, it fits only until it measures ${measure("turnsAt")}.`;
 
 /** What changes while one of the two grows. */
 function grownUp({ from, to, measure }: Told): string {

@@ -26,6 +26,24 @@ test("without one, each needs a place of its own", () => {
   }
 });
 
+test("a form bred with long fins is spared the strongest current of its species", () => {
+  const species = animal(
+    "swimmer",
+    { "water.flow": { min: "gentle", max: "moderate" }, "appearance.longFins": false },
+    {
+      forms: {
+        veil: { "appearance.longFins": true },
+        tested: { "appearance.longFins": true, "water.flow": { min: "gentle", max: "moderate" } },
+      },
+    },
+  );
+  const beside = (form?: string) =>
+    weighed(pairBy(flow, { species, form }, from("moderate", "strong"))).findings;
+  expect(beside()).toEqual(["favourable"]);
+  expect(beside("veil")).toEqual(["restricting", "restricting"]);
+  expect(beside("tested")).toEqual(["favourable"]);
+});
+
 test("a tank with a calm corner and a stream meets both conditions, one current only one", () => {
   const groups = [from("still", "still"), from("strong", "strong")];
   const inTank = (calmest: FlowClass, strongest: FlowClass) =>

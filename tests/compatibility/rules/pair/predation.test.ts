@@ -243,6 +243,102 @@ test("an animal that is known to eat nobody eats nobody", () => {
   expect(weights(prey(1, { "reproduction.mode": "livebearer" }), hunter([]))).toEqual([]);
 });
 
+describe("young animals", () => {
+  const small = prey(4, scatters);
+  const beside = (length: number) =>
+    planBy(predation, [
+      { species: hunter(anyFish, 30), juveniles: 1, length },
+      { species: small, unsexed: 6 },
+    ]).findings;
+
+  test("that cannot swallow their company yet will, and the finding says from which length on", () => {
+    // Grown, 30 cm, prey up to a fifth of that is likely eaten; prey of 4 cm may go down from 4 / 0.46 = 8.7 cm on.
+    expect(beside(5)).toMatchObject([
+      {
+        weight: "blocking",
+        measures: {
+          hunter: { value: 30 },
+          today: { value: 5, unit: "cm" },
+          turnsAt: { value: expect.closeTo(8.7, 1), unit: "cm" },
+        },
+      },
+    ]);
+  });
+
+  test("that may swallow it already are no better", () => {
+    expect(beside(10)).toMatchObject([{ weight: "blocking", measures: { today: { value: 10 } } }]);
+    expect(beside(25)[0]).toMatchObject({ weight: "blocking", measures: { hunter: { value: 25 } } });
+    expect(beside(25)[0]?.measures).not.toHaveProperty("today");
+  });
+
+  test("take no more than their length allows of what grown ones take", () => {
+    const picks = hunter([{ prey: "fish", greatest: 4 }], 15);
+    const found = (length: number) =>
+      planBy(predation, [
+        { species: picks, juveniles: 1, length },
+        { species: small, unsexed: 6 },
+      ]).findings;
+    expect(found(6)).toMatchObject([{ weight: "blocking", measures: { today: { value: 6 } } }]);
+    expect(found(15)[0]).toMatchObject({ weight: "blocking" });
+  });
+
+  test("that are eaten now may be safe once grown, and the finding says from which length on", () => {
+    const growing = prey(12, scatters);
+    const grownHunter = { species: hunter([{ prey: "fish", greatest: 5 }], 20), unsexed: 1 };
+    const found = planBy(predation, [grownHunter, { species: growing, juveniles: 4, length: 3 }]).findings;
+    expect(found).toMatchObject([{ weight: "blocking", measures: { safeFrom: { value: 5, unit: "cm" } } }]);
+  });
+
+  test("of both kinds are judged as they are and as they will be", () => {
+    const both = (length: number) =>
+      planBy(predation, [
+        { species: hunter(anyFish, 30), juveniles: 1, length: 6 },
+        { species: prey(20, scatters), juveniles: 5, length },
+      ]).findings.map(({ weight }) => weight);
+    expect(both(1)).toEqual(["blocking"]);
+    expect(both(5)).toEqual([]);
+  });
+});
+
+describe("what makes it worse", () => {
+  test("a hunter that comes by night", () => {
+    const night = animal("hunter", {
+      "predation.eats": anyFish,
+      "size.adultLength": adults(20),
+      "diet.light": ["night"],
+    });
+    expect(eaten(prey(3, scatters), night)).toMatchObject([{ measures: { hunts: { value: "night" } } }]);
+  });
+
+  test("spines that choke the hunter", () => {
+    const armoured = prey(3, { ...scatters, "care.hazards": ["spines"] });
+    expect(eaten(armoured, hunter(anyFish, 20))).toMatchObject([
+      { measures: { defence: { value: "spines" } } },
+    ]);
+  });
+});
+
+describe("guarded eggs", () => {
+  const robber = (light: Value<"diet.light">) =>
+    animal("robber", {
+      "predation.eats": [{ prey: "egg" }],
+      "size.adultLength": adults(6),
+      "diet.light": light,
+    });
+  const parent = prey(10, { "reproduction.mode": "guards-eggs" });
+
+  test("are lost to those that feed at night", () => {
+    expect(eaten(parent, robber(["night"]))).toMatchObject([{ weight: "advisory" }]);
+    expect(eaten(parent, robber(["day"]))).toEqual([]);
+    expect(eaten(prey(10, scatters), robber(["night"]))).toEqual([]);
+  });
+
+  test("are laid by a pair only", () => {
+    const single = pairBy(predation, { species: robber(["night"]) }, { species: parent, sex: "male" });
+    expect(single.findings).toEqual([]);
+  });
+});
+
 describe("in a keeper's tank", () => {
   const byPredation = (a: SpeciesProfile, b: SpeciesProfile) =>
     findingsOf(pairBy(predation, { species: a }, { species: b }), "predation");

@@ -66,6 +66,13 @@ describe("an animal that cannot turn", () => {
     expect(planBy(footprint, [{ species: long, unsexed: 1 }], { tank: glass }).outcome).toBe("unsuitable");
   });
 
+  test("is not one as supple as an eel", () => {
+    const eel = needing({ "size.adultLength": adults(40), "size.bodyShape": "eel-like" });
+    expect(inTank(200, 30, 1, eel).outcome).toBe("suitable");
+    const spindle = needing({ "size.adultLength": adults(40), "size.bodyShape": "elongated" });
+    expect(inTank(200, 30, 1, spindle).outcome).toBe("unsuitable");
+  });
+
   test("counts at the larger sex, unless only the smaller is kept", () => {
     const species = needing({ "size.adultLength": adultsBySex(20, 40) });
     const among = (sexes: { males?: number; females?: number }) =>
@@ -86,5 +93,8 @@ test("a young oscar needs the room of a grown one", () => {
   const { findings } = planBy(footprint, young, {
     tank: { base: { shape: "rectangle", length: 80, width: 29 }, height: 40 },
   });
-  expect(findings).toContainEqual(expect.objectContaining({ weight: "blocking" }));
+  expect(findings[0]).toMatchObject({
+    weight: "blocking",
+    measures: { today: { value: 5, unit: "cm" }, turnsAt: { value: 29, unit: "cm" } },
+  });
 });
