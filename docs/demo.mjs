@@ -52,7 +52,7 @@ console.log(describe(first));
 
 heading("The plan changed");
 const changed = assessPlan({
-  tank: { ...tank, cover: 0.35, plants: "grown-in" },
+  tank: { ...tank, cover: 0.35, plants: "grown-in", openSurface: 0.6, filter: { mediaArea: 3, age: 70 } },
   water: { ...water, temperature: 24.5, generalHardness: 7 },
   groups: [
     { species: paracheirodonInnesi, unsexed: 15 },

@@ -8,6 +8,7 @@ const ways = {
   mutual: "of each two kinds of animals, both at once",
   "each-way": "of each two kinds of animals, from one to the other and back",
   "each-group": "of each group in a plan",
+  "all-groups": "of all groups of a plan together",
   once: "of a plan as a whole",
 };
 
@@ -22,13 +23,14 @@ const threshold = (name) => {
   return `- **${name}** ${value}${unit && unit !== "1" ? ` ${unit}` : ""}. ${about} *${source}.*`;
 };
 
-const ruleText = ({ id, question, way, needs, uses, mayYield, decidesBy = [] }) =>
+const ruleText = ({ id, question, way, needs, uses, mayYield, weighs, decidesBy = [] }) =>
   [
     `### ${id}`,
     question,
     [
       `- Asked ${ways[way]}.`,
       ...(way === "once" ? [] : [`- Needs: ${listed(labels(needs))}. May use: ${listed(labels(uses))}.`]),
+      ...(weighs ? ["- Weighs the whole stock, grown: adult length, and body shape or length and weight."] : []),
       `- May be: ${mayYield.join(", ")}.`,
       ...decidesBy.map(threshold),
     ].join("\n"),

@@ -1,5 +1,5 @@
 import { objectOf } from "../errors";
-import { judgePair } from "./engine";
+import { judgePair } from "./judge-pair";
 import { checkedParty, withKin } from "./party";
 import type { Party } from "./plan";
 import { checkedRules, isPairRule, type Rule } from "./rule";

@@ -1,7 +1,8 @@
 import { objectOf } from "../errors";
 import type { AssessOptions } from "./assess-pair";
 import { assessedPlan } from "./assessed-plan";
-import { judgePair, judgePlan } from "./engine";
+import { judgePair } from "./judge-pair";
+import { judgePlan } from "./judge-plan";
 import type { Plan } from "./plan";
 import { checkedRules, isPairRule, type Rule } from "./rule";
 import { pairRules, planRules } from "./rules";
@@ -30,6 +31,7 @@ import { verdictOf } from "./verdict-of";
  *     lid: true,
  *     cover: 0.3,
  *     flow: { calmest: "still", strongest: "moderate" },
+ *     filter: { mediaArea: 1.5, age: 90 },
  *   },
  *   water: { temperature: 19, pH: 7, generalHardness: 10 },
  *   groups: [{ species: tanichthysAlbonubes, unsexed: 10 }],

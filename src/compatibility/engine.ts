@@ -2,22 +2,19 @@ import { OutsideDomainError } from "../errors";
 import { type TraitPath, traitTable } from "../species";
 import { weakest } from "../species/statements";
 import type { AssessedPlan } from "./assessed-plan";
-import { type Finding, gravity, type Judged } from "./finding";
+import { type Finding, gravity } from "./finding";
 import { gravest, known, missing, openQuestions } from "./open-questions";
-import type { PairRule, PlanRule, Rule } from "./rule";
+import type { Rule } from "./rule";
 import {
   type Answer,
   type Answers,
   answersOver,
   type Reading,
+  type Run,
   type Side,
   union,
-  type View,
 } from "./scenarios";
 import { type Standing, spanOf, standingOf } from "./standing";
-import { type Stock, stocksOf } from "./stock";
-import type { Subject } from "./subject";
-import type { ThresholdValues } from "./thresholds";
 import type { OpenQuestion } from "./verdict";
 
 /** What one rule says of one party or pair. */
@@ -32,90 +29,36 @@ export interface Judgement {
   readonly undetermined: boolean;
 }
 
-/** Runs a rule on what it sees of its sides, with the animals at one end of their likely mass. */
-type Run = (views: readonly View[], stock: Stock) => readonly Judged[];
-
-/** Judges a pair of parties by one rule. */
-export function judgePair(
-  rule: PairRule,
-  from: Subject,
-  to: Subject,
-  thresholds: ThresholdValues,
-  plan?: AssessedPlan,
-): Judgement {
-  const sides = [
-    { subject: from, needs: rule.needs.from, uses: rule.uses?.from ?? [] },
-    { subject: to, needs: rule.needs.to, uses: rule.uses?.to ?? [] },
-  ];
-  return judge(rule, sides, ([a, b]) => rule.judge({ from: a as View, to: b as View, thresholds }), plan);
-}
-
-/** Judges a plan by one rule: each of its groups, all of them together, or the plan as a whole. */
-export function judgePlan(
-  rule: PlanRule,
-  subjects: readonly Subject[],
-  thresholds: ThresholdValues,
-  plan: AssessedPlan,
-): readonly Judgement[] {
-  const groups = subjects.map((subject) => sideOf(subject, rule));
-  if (rule.way === "all-groups") {
-    return [judgeTogether(rule, groups, (seen) => rule.judge({ groups: seen, plan, thresholds }), plan)];
-  }
-  const weighed = rule.weighs ? subjects.map(weighedSide) : [];
-  const unweighed = weighed.filter((side) => !isKnown(side));
-  if (unweighed.length > 0) return [leftOpen(rule, silent, missing(rule, unweighed))];
-  if (rule.way === "once") {
-    return [judge(rule, [], (_, stock) => rule.judge({ plan, stock, thresholds }), plan, weighed)];
-  }
-  return groups.map((group) =>
-    judge(
-      rule,
-      [group],
-      ([from], stock) => rule.judge({ from: from as View, plan, stock, thresholds }),
-      plan,
-      weighed,
-    ),
-  );
-}
-
-function sideOf(subject: Subject, rule: PlanRule): Side {
-  if (rule.way === "once") return { subject, needs: [], uses: [] };
-  return { subject, needs: rule.needs.from, uses: rule.uses?.from ?? [] };
-}
-
-/** A group as the scales see it. */
-const weighedSide = (subject: Subject): Side => ({
-  subject,
-  needs: ["size.adultLength"],
-  uses: ["size.bodyShape", "size.lengthWeight"],
-});
-
-/** Judges the groups of which everything needed is known; for the others the rule stays open. */
-function judgeTogether(rule: Rule, groups: readonly Side[], run: Run, plan: AssessedPlan): Judgement {
-  const judgement = judge(rule, groups.filter(isKnown), run, plan);
-  const unseen = groups.filter((side) => !isKnown(side));
-  return unseen.length > 0 ? leftOpen(rule, judgement, missing(rule, unseen)) : judgement;
-}
-
-const isKnown = (side: Side) => side.needs.every((trait) => known(side, trait));
-
 /** Of a rule that has nothing to say, whatever may come out. */
-const silent: Judgement = { findings: [], met: [], open: [], least: 0, greatest: 0, undetermined: false };
+export const silent: Judgement = {
+  findings: [],
+  met: [],
+  open: [],
+  least: 0,
+  greatest: 0,
+  undetermined: false,
+};
 
-function judge(
+/**
+ * Judges by one rule what it sees of its sides.
+ *
+ * @param runs - The rule on the likely stock first, then on each other stock that may be.
+ * @param weighed - The groups whose mass the runs rest on.
+ */
+export function judge(
   rule: Rule,
   sides: readonly Side[],
-  run: Run,
+  runs: readonly Run[],
   plan: AssessedPlan | undefined,
   weighed: readonly Side[] = [],
 ): Judgement {
   const lacking = sides.some((side) => side.needs.some((trait) => essentialAndUnknown(side, trait)));
   if (lacking) return leftOpen(rule, silent, missing(rule, sides));
   let outside = false;
-  const [likely = nothing, ...ends] = stocksOf(weighed.map(({ subject }) => subject)).map((stock) =>
+  const [likely = nothing, ...ends] = runs.map((run) =>
     answersOver(sides, (views) => {
       try {
-        return run(views, stock);
+        return run(views);
       } catch (error) {
         if (!(error instanceof OutsideDomainError)) throw error;
         outside = true;
@@ -131,7 +74,7 @@ function judge(
 
 /** Without an essential trait a rule is not even tried; any other is missed only where it is read. */
 const essentialAndUnknown = (side: Side, trait: TraitPath) =>
-  traitTable[trait].essential && !known(side, trait);
+  !known(side, trait) && traitTable[trait].essential;
 
 const isUnknown = ({ adopted, others }: Answers) => [adopted, ...others].includes("unknown");
 
@@ -149,7 +92,7 @@ function outsideDomain(rule: Rule, [side]: readonly Side[]): OpenQuestion {
 }
 
 /** A judgement of which something could not be judged: there it may be any of the rule's weights. */
-function leftOpen(rule: Rule, judgement: Judgement, questions: readonly OpenQuestion[]): Judgement {
+export function leftOpen(rule: Rule, judgement: Judgement, questions: readonly OpenQuestion[]): Judgement {
   const couldBe = gravity[gravest(rule)];
   if (couldBe === 0) return { ...judgement, least: 0 };
   const essential = questions.some(({ trait }) => trait && traitTable[trait].essential);

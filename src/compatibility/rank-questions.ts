@@ -29,7 +29,7 @@ export function rankQuestions(judgements: readonly Judgement[]): readonly OpenQu
 }
 
 /** What a question is about, whichever rule asks it. */
-export const topicOf = ({ of, trait, input, reason }: OpenQuestion): string =>
+const topicOf = ({ of, trait, input, reason }: OpenQuestion): string =>
   [of, trait ?? input ?? reason].join(" ");
 
 /** By how many outcomes the bounds narrow, summed over the most and the least welcome answer. */

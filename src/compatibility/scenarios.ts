@@ -32,15 +32,16 @@ export interface Answers {
   readonly read: readonly Reading[];
 }
 
-/** Thrown where a rule reads a trait it needs and nobody knows. */
-class UnknownTrait extends Error {}
+/** Thrown where a rule reads a trait it needs and nobody knows. Made once: a stack for each would cost more than the rule. */
+const unknownTrait = /* @__PURE__ */ new Error("a trait that is needed is not known");
 
 /** The value taken for a disputed trait; the adopted one where none is chosen. */
 interface Choice extends Reading {
   readonly value: unknown;
 }
 
-type Run = (views: readonly View[]) => readonly Judged[];
+/** A rule run on what it sees of its sides. */
+export type Run = (views: readonly View[]) => readonly Judged[];
 
 /** Runs a rule on the adopted values, then on each other value of whatever it reads. */
 export function answersOver(sides: readonly Side[], run: Run): Answers {
@@ -61,7 +62,7 @@ function answerOf(run: () => Answer): Answer {
   try {
     return run();
   } catch (error) {
-    if (error instanceof UnknownTrait) return "unknown";
+    if (error === unknownTrait) return "unknown";
     throw error;
   }
 }
@@ -92,10 +93,10 @@ function viewOf(side: Side, choices: readonly Choice[], readings: Reading[]): Vi
       const trait = key as TraitPath;
       if (!side.needs.includes(trait) && !side.uses.includes(trait)) return undefined;
       if (!isAmong(side, trait, readings)) {
-        checkNumbers(facts.get(trait), trait);
+        vet(side.subject, trait);
         readings.push({ side, trait });
       }
-      if (side.needs.includes(trait) && !facts.has(trait)) throw new UnknownTrait(trait);
+      if (side.needs.includes(trait) && !facts.has(trait)) throw unknownTrait;
       const choice = choices.find((made) => made.side === side && made.trait === trait);
       return choice ? choice.value : facts.get(trait)?.value;
     },
@@ -110,6 +111,12 @@ export function union(here: readonly Reading[], there: readonly Reading[]): read
 
 function isAmong(side: Side, trait: TraitPath, readings: readonly Reading[]): boolean {
   return readings.some((other) => other.side === side && other.trait === trait);
+}
+
+function vet({ facts, vetted }: Subject, trait: TraitPath): void {
+  if (vetted.has(trait)) return;
+  checkNumbers(facts.get(trait), trait);
+  vetted.add(trait);
 }
 
 /** Refuses a fact that holds a number no trait can have. */
