@@ -1,7 +1,7 @@
 import * as catalog from "vivary/catalog";
 import type { Group, Plan, PlannedTank, PlannedWater } from "../../src/compatibility";
 
-/** A furnished, covered tank with currents from still to moderate, by its length, width and height in cm. */
+/** A furnished, covered tank with a ripe filter and currents from still to moderate, by its sizes in cm. */
 function tank(
   length: number,
   width: number,
@@ -14,6 +14,9 @@ function tank(
     lid: true,
     cover: 0.35,
     plants: "planted",
+    openSurface: 0.6,
+    sightBreaks: 3,
+    filter: { mediaArea: 4, age: 90 },
     flow: { calmest: "still", strongest: "moderate" },
     ...changed,
   };
