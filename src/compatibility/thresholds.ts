@@ -125,6 +125,18 @@ export const thresholds = {
     about: "The share of the surface at which air breathers find air at once.",
     source: commonPractice,
   },
+  besideOthers: {
+    value: 0.5,
+    unit: "1",
+    about: "The share of its own least floor that a group adds beside another that lives on the same ground.",
+    source: commonPractice,
+  },
+  tallBody: {
+    value: 10,
+    unit: "cm",
+    about: "The length from which a deep-bodied fish needs more height than tanks commonly have.",
+    source: commonPractice,
+  },
   floorLoad: {
     value: 1.5,
     unit: "kN/m2",

@@ -69,7 +69,7 @@ class Teller {
       Object.hasOwn(measures, name) ? measures[name] : undefined;
     const told: Told = {
       weight: finding.weight,
-      from: this.party(finding.from),
+      from: list(distinct(alike.map(({ from }) => this.party(from))).filter(Boolean)),
       to: list(alike.map(({ to }) => this.party(to)).filter(Boolean)),
       measure: (name) => this.measure(measure(name)),
       value: (name) => {
@@ -133,7 +133,10 @@ function blocksOf(teller: Teller): readonly Block[] {
   const { verdict, messages } = teller;
   const { titles } = messages;
   const reasons = folded(verdict.findings.filter(({ rule }) => !rule.startsWith("caution-")));
-  const cautions = folded(verdict.findings.filter(({ rule }) => rule.startsWith("caution-")));
+  const cautions = folded(
+    verdict.findings.filter(({ rule }) => rule.startsWith("caution-")),
+    "whoever it starts from",
+  );
   const sentences = (weight: Finding["weight"]) =>
     reasons.filter(([{ weight: found }]) => found === weight).map((alike) => [reasonText(teller, alike)]);
   return [
@@ -157,11 +160,18 @@ function blocksOf(teller: Teller): readonly Block[] {
 
 type Alike = readonly [Finding, ...Finding[]];
 
-/** Findings that differ only in the party they fall on, together. */
-function folded(findings: readonly Finding[]): readonly Alike[] {
+/** Findings that differ only in the party they fall on, or also in the one they start from, together. */
+function folded(
+  findings: readonly Finding[],
+  over: "whomever it falls on" | "whoever it starts from" = "whomever it falls on",
+): readonly Alike[] {
   const alike = new Map<string, Alike>();
   for (const finding of findings) {
-    const key = JSON.stringify({ ...finding, to: finding.to !== undefined });
+    const parties =
+      over === "whoever it starts from"
+        ? { from: undefined, basis: undefined }
+        : { to: finding.to !== undefined };
+    const key = JSON.stringify({ ...finding, ...parties });
     alike.set(key, [...(alike.get(key) ?? []), finding] as unknown as Alike);
   }
   return [...alike.values()];

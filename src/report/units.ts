@@ -22,7 +22,7 @@ const british: readonly Shown[] = [
   ["L", "imp gal", (value) => convert(value, "L", "gal-imp")],
 ];
 const american: readonly Shown[] = [
-  ...british.slice(0, 3),
+  ...british.slice(0, 4),
   ["L", "US gal", (value) => convert(value, "L", "gal-us")],
   ["degC", "°F", (value) => convert(value, "degC", "degF")],
 ];

@@ -15,7 +15,9 @@ import { shyness } from "../../src/compatibility/rules/pair/shyness";
 import { sizeAndPace } from "../../src/compatibility/rules/pair/size-and-pace";
 import { temperature } from "../../src/compatibility/rules/pair/temperature";
 import { cautionFloor } from "../../src/compatibility/rules/plan/caution-floor";
+import { height } from "../../src/compatibility/rules/plan/height";
 import { oxygen } from "../../src/compatibility/rules/plan/oxygen";
+import { zones } from "../../src/compatibility/rules/plan/zones";
 import { InvalidInputError } from "../../src/errors";
 import type { SpeciesProfile, Value } from "../../src/species";
 import { adults, animal, type Stated } from "./animals";
@@ -195,6 +197,30 @@ const cases: Readonly<
     answer: "suitable",
     changed: 0.21,
     other: "conditional",
+  },
+  besideOthers: {
+    judge: (changed) => {
+      const species = (id: string) =>
+        animal(id, { "space.zones": ["bottom"], "space.footprint": { least: 4000, for: 1 } });
+      const groups = [species("a"), species("b")].map((kind) => ({ species: kind, unsexed: 1 }));
+      return planBy(zones, groups, smallTank, changed).outcome;
+    },
+    answer: "conditional",
+    changed: 0,
+    other: "suitable",
+  },
+  tallBody: {
+    judge: (changed) => {
+      const species = animal("tall", {
+        "size.adultLength": adults(10),
+        "size.bodyShape": "short-deep",
+        "space.height": 80,
+      });
+      return planBy(height, [{ species, unsexed: 1 }], smallTank, changed).outcome;
+    },
+    answer: "conditional",
+    changed: 11,
+    other: "suitable",
   },
   floorLoad: {
     judge: (changed) =>

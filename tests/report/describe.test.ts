@@ -103,7 +103,7 @@ test("findings that differ only in whom they fall on share a sentence", () => {
     }),
   );
   expect(told.replaceAll(/\s+/g, " ")).toContain(
-    "Honey gourami chases neon tetra and zebra danio while it guards eggs or young.",
+    "A male honey gourami chases neon tetra and zebra danio while it guards eggs or young.",
   );
 });
 

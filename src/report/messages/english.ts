@@ -105,7 +105,7 @@ export const english: Messages = {
     "territory-contest": ({ from, to, value }) =>
       `${from} and ${to} both defend a place ${whereabouts(value("zone"))}.`,
     "size-and-pace": ({ from, to, measure }) =>
-      `${from}, ${measure("longer")} long and quick, pushes ${to} aside, ${measure("shorter")} long.`,
+      `${from}, quick and ${measure("longer")} long, pushes aside ${to} of ${measure("shorter")}.`,
     "feeding-competition": ({ from, to }) => `${from} has eaten before ${to} gets to the food.`,
     shyness: ({ from, to }) => `the bustle of ${to} keeps ${from} in hiding.`,
     interbreeding: ({ from, to }) => `Males of ${from} and females of ${to} have hybrid young.`,
@@ -149,7 +149,7 @@ export const english: Messages = {
     "caution-electricity": () =>
       "Water and electricity: use a residual-current device, let cables hang in a loop below the socket, pull the plugs before a hand goes in. Follow the local wiring rules; have work done by a licensed electrician.",
     "caution-hazards": ({ from, value }) =>
-      hazards[String(value("hazard"))]?.(from) ?? `${from} can hurt a person.`,
+      hazards[String(value("hazard"))]?.(from) ?? `Can hurt a person: ${from}.`,
     "caution-zoonoses": () =>
       "Fish and their water can carry germs that infect people. Wash hands, keep cuts out of the water, and ask a doctor if a wound does not heal.",
     "caution-law": ({ from, value }) =>
@@ -241,11 +241,11 @@ const inputs: Readonly<Record<string, string>> = {
 
 const hazards: Readonly<Record<string, (who: string) => string>> = {
   venom: (who) =>
-    `${who} is venomous. After a sting seek medical care at once; handle it only with training and never by hand.`,
+    `Venom: ${who}. After a sting seek medical care at once; only for trained hands, and never handled bare.`,
   spines: (who) =>
-    `${who} has spines that wound: no bare hand, no fine net. A wound that swells or does not heal is for a doctor.`,
-  bite: (who) => `${who} can bite: keep hands out of its reach.`,
-  shock: (who) => `${who} gives electric shocks that a person feels.`,
+    `Spines that wound: ${who}. No bare hand, no fine net. A wound that swells or does not heal is for a doctor.`,
+  bite: (who) => `Bites: ${who}. Keep hands out of reach; a deep wound is for a doctor.`,
+  shock: (who) => `Electric shocks that a person feels: ${who}. Keep hands out of the water.`,
 };
 
 function predation(told: Told): string {

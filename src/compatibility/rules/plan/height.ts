@@ -1,13 +1,16 @@
 import { defineRule } from "../../rule";
+import { roomLength } from "../shared/total-length";
 
-/** Only deep bodies need more than a tank of common height has. */
+/** Only long, deep bodies need more height than tanks commonly have. */
 export const height = defineRule({
   id: "height",
   question: "Is the tank high enough for its body?",
   way: "each-group",
-  needs: { from: ["size.bodyShape", "space.height"] },
+  needs: { from: ["size.adultLength", "size.bodyShape", "space.height"] },
+  decidesBy: ["tallBody"],
   mayYield: ["restricting"],
-  judge: ({ from, plan }) => {
+  judge: ({ from, plan, thresholds }) => {
+    if (roomLength(from.party, from["size.adultLength"]) < thresholds.tallBody) return [];
     if (from["size.bodyShape"] !== "short-deep") return [];
     const min = from["space.height"];
     const measures = {

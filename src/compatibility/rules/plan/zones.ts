@@ -1,13 +1,13 @@
 import type { Value } from "../../../species";
 import { defineRule, type Seen } from "../../rule";
-import { floorNeeded, shareOfFloor } from "../shared/floor";
+import { floorNeeded } from "../shared/floor";
 
 type Dweller = Seen<"space.zones" | "space.footprint", "space.furtherFootprint">;
 
 /**
- * Ground and surface are areas, and who lives there alone cannot give way: the group has the floor it needs, and every
- * animal of the others that live there adds its share. Open water is parted by moving, and grazing snails and shrimps
- * are in nobody's way.
+ * Ground and surface are areas, and who lives there alone cannot give way. The least floors that groups need by
+ * themselves hold spare room, so each further group adds a part of its own. Open water is parted by moving, and grazing
+ * snails and shrimps are in nobody's way.
  */
 export const zones = defineRule({
   id: "zones",
@@ -15,15 +15,14 @@ export const zones = defineRule({
   way: "all-groups",
   needs: { from: ["space.zones", "space.footprint"] },
   uses: { from: ["space.furtherFootprint"] },
+  decidesBy: ["besideOthers"],
   mayYield: ["restricting"],
-  judge: ({ groups, plan }) =>
+  judge: ({ groups, plan, thresholds }) =>
     groups.flatMap((own, about) => {
       const zone = areaOf(own);
-      const there = groups.filter((other) => zone && areaOf(other) === zone);
-      const alone = there.every(({ party }) => party.species.id === own.party.species.id);
-      if (!zone || alone) return [];
-      const others = there.filter((other) => other !== own);
-      const needed = Math.round(floorOf(own) + others.reduce((sum, other) => sum + addedBy(other), 0));
+      const there = kindsOf(groups.filter((other) => zone && areaOf(other) === zone));
+      if (!zone || there.length < 2) return [];
+      const needed = Math.round(together(there, thresholds.besideOthers));
       const measures = {
         zone: { value: zone },
         needed: { value: needed, unit: "cm2" },
@@ -42,10 +41,20 @@ function areaOf({ party, "space.zones": zones }: Dweller): Value<"space.zones">[
   return takesRoom && further.length === 0 && only !== "midwater" ? only : undefined;
 }
 
-function floorOf(of: Dweller): number {
-  return floorNeeded(of["space.footprint"], of["space.furtherFootprint"], of.party.count);
+/** The floor that each species needs, for all its animals in the plan. */
+function kindsOf(groups: readonly Dweller[]): readonly number[] {
+  const floors = new Map<string, number>();
+  for (const group of groups) {
+    const { species, kin } = group.party;
+    const floor = floorNeeded(group["space.footprint"], group["space.furtherFootprint"], kin.count);
+    floors.set(species.id, Math.max(floor, floors.get(species.id) ?? 0));
+  }
+  return [...floors.values()];
 }
 
-function addedBy(of: Dweller): number {
-  return shareOfFloor(of["space.footprint"], of["space.furtherFootprint"]) * (of.party.count ?? 1);
+/** The largest floor whole, and a part of each other. */
+function together(floors: readonly number[], part: number): number {
+  const largest = Math.max(...floors);
+  const all = floors.reduce((sum, floor) => sum + floor, 0);
+  return largest + part * (all - largest);
 }

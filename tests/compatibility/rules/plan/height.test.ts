@@ -1,10 +1,12 @@
 import { expect, test } from "vitest";
 import { pterophyllumScalare } from "vivary/catalog";
 import { height } from "../../../../src/compatibility/rules/plan/height";
-import { animal } from "../../animals";
+import { adults, animal } from "../../animals";
 import { planBy, weighed } from "../../judging";
 
-const tall = animal("tall", { "size.bodyShape": "short-deep", "space.height": 50 });
+const deep = (length: number) =>
+  animal("tall", { "size.adultLength": adults(length), "size.bodyShape": "short-deep", "space.height": 50 });
+const tall = deep(15);
 const inTank = (high: number, unit?: "cm" | "in") =>
   weighed(planBy(height, [{ species: tall, unsexed: 1 }], { tank: { height: high, ...(unit && { unit }) } }));
 
@@ -21,8 +23,13 @@ test("the height may be given in inches", () => {
   expect(at(20).met).toEqual(["restricting"]);
 });
 
+test("a deep body of less than 10 cm fits any tank", () => {
+  const small = [{ species: deep(9.9), unsexed: 1 }];
+  expect(weighed(planBy(height, small, { tank: { height: 25 } }))).toEqual({ findings: [], met: [] });
+});
+
 test("a spindle fits any tank it can turn in, whether or not a height is known", () => {
-  const spindle = animal("spindle", { "size.bodyShape": "fusiform" });
+  const spindle = animal("spindle", { "size.adultLength": adults(15), "size.bodyShape": "fusiform" });
   const { open, bounds } = planBy(height, [{ species: spindle, unsexed: 1 }], { tank: { height: 15 } });
   expect(open).toEqual([]);
   expect(bounds.atWorst).toBe("suitable");

@@ -1,5 +1,5 @@
-import { describe, expect, test } from "vitest";
-import { osteogasterAenea, paracheirodonInnesi } from "vivary/catalog";
+import { expect, test } from "vitest";
+import { ancistrusCirrhosus, osteogasterAenea, paracheirodonInnesi } from "vivary/catalog";
 import type { Group } from "../../../../src/compatibility";
 import { zones } from "../../../../src/compatibility/rules/plan/zones";
 import type { Value } from "../../../../src/species";
@@ -19,29 +19,19 @@ const asked = (groups: readonly Group[], length = 20) =>
   );
 const bottom = { value: "bottom" };
 
-describe("groups in one part of the tank need floor beside each other", () => {
-  test("each its own, and a share for every animal of the others", () => {
-    // a: 2000 for 4; b: 3000 for 6, so 500 each.
-    const a = { species: dweller("a", ["bottom"]), unsexed: 4 };
-    const b = {
-      species: dweller("b", ["bottom"], { "space.footprint": { least: 3000, for: 6 } }),
-      unsexed: 6,
-    };
-    expect(asked([a, b])).toEqual([
-      [0, bottom, 5000],
-      [1, bottom, 5000],
-    ]);
-    expect(asked([a, b], 50)).toEqual([]);
-  });
-
-  test("the stated figure for each more is the share, where it is less", () => {
-    const a = { species: dweller("a", ["bottom"]), unsexed: 4 };
-    const b = { species: dweller("b", ["bottom"], { "space.furtherFootprint": 100 }), unsexed: 6 };
-    expect(asked([a, b])).toEqual([
-      [0, bottom, 2600],
-      [1, bottom, 2000 + 200 + 2000],
-    ]);
-  });
+test("groups that live on the ground need floor beside each other: the largest, and half of each other", () => {
+  const a = { species: dweller("a", ["bottom"]), unsexed: 4 };
+  const b = {
+    species: dweller("b", ["bottom"], { "space.footprint": { least: 3000, for: 6 } }),
+    unsexed: 6,
+  };
+  expect(asked([a, b])).toEqual([
+    [0, bottom, 4000],
+    [1, bottom, 4000],
+  ]);
+  expect(asked([a, b], 40)).toEqual([]);
+  const c = { species: dweller("c", ["bottom"]), unsexed: 4 };
+  expect(asked([a, b, c])).toContainEqual([2, bottom, 5000]);
 });
 
 test("other parts of the tank do not count, nor who can give way to them", () => {
@@ -69,18 +59,21 @@ test("two groups of one species ask together what one group asks", () => {
     { species, unsexed: 4 },
   ];
   expect(asked(halves)).toEqual([]);
-  const b = { species: dweller("b", ["bottom"], { "space.furtherFootprint": 100 }), unsexed: 1 };
+  // Eight of a: 2000 for four and 500 for each more.
+  const b = { species: dweller("b", ["bottom"]), unsexed: 1 };
   expect(asked([...halves, b])).toEqual([
-    [0, bottom, 2000 + 4 * 500 + 100],
-    [1, bottom, 2000 + 4 * 500 + 100],
-    [2, bottom, 2000 + 8 * 500],
+    [0, bottom, 5000],
+    [1, bottom, 5000],
+    [2, bottom, 5000],
   ]);
 });
 
-test("in a keeper's tank: neons above corydoras share a metre", () => {
+test("in a keeper's tank: neons, corydoras and a bristlenose share a metre, not 60 cm", () => {
   const groups = [
     { species: paracheirodonInnesi, unsexed: 15 },
     { species: osteogasterAenea, unsexed: 6 },
+    { species: ancistrusCirrhosus, unsexed: 1 },
   ];
   expect(asked(groups, 40)).toEqual([]);
+  expect(asked(groups, 18)).toHaveLength(2);
 });
