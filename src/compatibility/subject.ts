@@ -31,20 +31,31 @@ export function subjectOf(party: AssessedParty, index: number): Subject {
   return { party, index, facts, disputed, vetted: new Set() };
 }
 
-/** A length whose total is only known as a span stands for its shortest and its longest too. */
+/**
+ * Lengths stand for themselves, and for the shortest and the longest that any source and any span allows: what rules
+ * read of a length, they read the same way up.
+ */
 function standingValues(path: TraitPath, { value, also }: Fact<unknown>): readonly unknown[] {
   const values = also ? [value, ...also] : [value];
   if (path !== "size.adultLength") return values;
-  const ends = (values as readonly (readonly AdultLength[])[]).map(endsOf);
-  return [value, ...ends.flatMap((lengths, index) => (index === 0 && lengths.length === 1 ? [] : lengths))];
+  const sources = values as readonly (readonly AdultLength[])[];
+  if (!also && sources[0]?.every(({ total }) => total.min === total.max)) return values;
+  return sources.every((lengths) => groupsOf(lengths) === groupsOf(sources[0]))
+    ? [value, atEnd(sources, "min"), atEnd(sources, "max")]
+    : [value, ...sources.flatMap((lengths) => [atEnd([lengths], "min"), atEnd([lengths], "max")])];
 }
 
-/** Lengths as they are, or at the shortest and the longest they may be. */
-function endsOf(lengths: readonly AdultLength[]): readonly (readonly AdultLength[])[] {
-  const isSpan = lengths.some(({ total }) => total.min < total.max);
-  return isSpan ? [narrowed(lengths, "min"), narrowed(lengths, "max")] : [lengths];
+/** What a source measured of whom. */
+function groupsOf(lengths: readonly AdultLength[] = []): string {
+  return lengths.map(({ as, sex, measure }) => [as, sex, measure].join(" ")).join(", ");
 }
 
-function narrowed(lengths: readonly AdultLength[], end: "min" | "max"): readonly AdultLength[] {
-  return lengths.map((length) => ({ ...length, total: { min: length.total[end], max: length.total[end] } }));
+/** Each length at the shortest or the longest that one of the sources gives it. */
+function atEnd(sources: readonly (readonly AdultLength[])[], end: "min" | "max"): readonly AdultLength[] {
+  const [first = []] = sources;
+  return first.map((length, index) => {
+    const ends = sources.map((lengths) => lengths[index]?.total[end] ?? length.total[end]);
+    const at = Math[end](...ends);
+    return { ...length, total: { min: at, max: at } };
+  });
 }
