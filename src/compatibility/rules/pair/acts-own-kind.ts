@@ -1,3 +1,4 @@
+import type { Value } from "../../../species";
 import type { Condition, SideName } from "../../finding";
 import type { Kin } from "../../kin";
 import { defineRule, type Seen } from "../../rule";
@@ -32,12 +33,12 @@ function findsVictim({ when }: Act, { count }: Kin): boolean {
 }
 
 /** One of the sex, enough females, a number in which no animal takes all of it, or no company of its kind. */
-function removedBy({ doer = "male", target }: Act, from: Doer): Condition<SideName> {
+function removedBy(act: Act, from: Doer): Condition<SideName> {
+  const { doer = "male", target } = act;
   const { party, "social.living": living, "social.group": group, "social.femalesPerMale": ratio } = from;
   const of = "from";
-  if (target === "own-sex") {
+  if (target === "own-sex" && !(spars(act) && isGregarious(living) && group))
     return { on: doer === "male" ? "group.males" : "group.females", of, within: { max: 1 } };
-  }
   if (target === "other-sex" && ratio) return { on: "group.femalesPerMale", of, within: { min: ratio } };
   if (target === "other-sex") return { on: "group.pairs", of, within: { max: 0 } };
   if (living === "pair") return { on: "group.count", of, within: { max: 2 } };
@@ -48,3 +49,7 @@ function removedBy({ doer = "male", target }: Act, from: Doer): Condition<SideNa
     within: spreads ? { min: leastNumber(group, party.kin.count ?? 1) } : { max: 1 },
   };
 }
+
+/** Rivals that only chase each other spread it over a shoal. */
+const spars = ({ does }: Act) => does === "chases";
+const isGregarious = (living: Value<"social.living"> | undefined) => living === "shoal" || living === "group";
