@@ -13,6 +13,7 @@ export default defineConfig({
     evidence: "src/evidence/index.ts",
     load: "src/load/index.ts",
     compatibility: "src/compatibility/index.ts",
+    standards: "src/standards/index.ts",
     report: "src/report/index.ts",
   },
   format: ["esm"],

@@ -43,6 +43,10 @@ function moduleOf(type, items, list) {
   return `import type { ${type} } from "../species";\n\n${exports.join("\n")}\n/** Every species, by id. */\nexport const ${list}: readonly ${type}[] = [${all}];\n`;
 }
 
+const jurisdictions = (await readFolder("standards")).map(({ json }) => json);
+const standards = `import type { Jurisdiction } from "./jurisdiction";\n\n/** Every jurisdiction, by id. */\nexport const jurisdictions: readonly Jurisdiction[] = ${JSON.stringify(jurisdictions)};\n`;
+
+await writeFile(join(root, "src/standards/generated.ts"), standards);
 await writeFile(join(root, "src/catalog/generated.ts"), moduleOf("SpeciesProfile", profiles, "allSpecies"));
 await writeFile(join(root, "src/evidence/generated.ts"), moduleOf("SpeciesRecord", records, "allRecords"));
 console.log(`${records.length} species compiled.`);

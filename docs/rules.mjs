@@ -30,7 +30,9 @@ const ruleText = ({ id, question, way, needs, uses, mayYield, weighs, decidesBy 
     [
       `- Asked ${ways[way]}.`,
       ...(way === "once" ? [] : [`- Needs: ${listed(labels(needs))}. May use: ${listed(labels(uses))}.`]),
-      ...(weighs ? ["- Weighs the whole stock, grown: adult length, and body shape or length and weight."] : []),
+      ...(weighs
+        ? ["- Weighs the whole stock, grown: adult length, and body shape or length and weight."]
+        : []),
       `- May be: ${mayYield.join(", ")}.`,
       ...decidesBy.map(threshold),
     ].join("\n"),

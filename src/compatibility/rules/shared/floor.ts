@@ -3,7 +3,7 @@ import type { Value } from "../../../species";
 type Floor = Value<"space.footprint">;
 
 /** The floor that one animal more adds, in cm²: as stated, at most its share of the floor for the stated number. */
-export function shareOfFloor({ least, for: stated }: Floor, further: number | undefined): number {
+function shareOfFloor({ least, for: stated }: Floor, further: number | undefined): number {
   const share = least / stated;
   return Math.min(further ?? share, share);
 }

@@ -1,0 +1,34 @@
+import { compare } from "../compare";
+import { type Fish, idsOf } from "../fish";
+import type { OfKind } from "../jurisdiction";
+import { largeFish } from "../large";
+import { missingLength } from "../missing";
+import type { Asked, Comparison } from "../official-requirement";
+import type { SurveyedPlan } from "../surveyed-plan";
+
+/** A floor for two large fish, as for one, and more for each further. */
+export function largeFishFloor(
+  { longerThan, taxa, forTwo, eachMore }: OfKind<"large-fish-floor">,
+  { fish, measures }: SurveyedPlan,
+): Comparison | undefined {
+  const { possibly, surely } = largeFish(fish, longerThan, taxa);
+  if (possibly.length === 0) return undefined;
+  const floorFor = (large: readonly Fish[]) => {
+    const count = large.reduce((sum, some) => sum + some.count, 0);
+    return count === 0 ? 0 : forTwo + Math.max(0, count - 2) * eachMore;
+  };
+  const unknown = missingLength(
+    possibly.filter((some) => !surely.includes(some)),
+    "adult total length",
+  );
+  const asked: Asked = {
+    min: floorFor(surely),
+    ...(!unknown && { max: floorFor(possibly) }),
+    unit: "m2",
+    by: "adult total length",
+  };
+  const has = measures("floor");
+  const answer = compare(asked, has);
+  const open = answer === "undetermined" && unknown;
+  return { species: idsOf(possibly), asked, has, answer, ...(open && { open }) };
+}

@@ -1,0 +1,41 @@
+import { decimal } from "../../compatibility/rules/shared/decimal";
+import { compare } from "../compare";
+import type { LengthClass, OfKind } from "../jurisdiction";
+import { missingLength } from "../missing";
+import type { Asked, Comparison } from "../official-requirement";
+import type { SurveyedPlan } from "../surveyed-plan";
+
+/** So many litres for each centimetre or for each fish by classes of length, summed over all fish. */
+export function summedLitres(
+  rule: OfKind<"litres-each-centimetre" | "litres-each-fish">,
+  { fish, measures }: SurveyedPlan,
+): Comparison | undefined {
+  if (fish.length === 0) return undefined;
+  const litresOf = (length: number | undefined) => {
+    const litres = length === undefined ? undefined : litresAt(rule.classes, length);
+    if (litres === undefined || length === undefined) return undefined;
+    return rule.kind === "litres-each-centimetre" ? litres * length : litres;
+  };
+  const needs = fish.map(({ count, lengths }) => ({
+    count,
+    min: litresOf(lengths[rule.by]?.min),
+    max: litresOf(lengths[rule.by]?.max),
+  }));
+  const min = needs.reduce((sum, need) => sum + need.count * (need.min ?? 0), 0);
+  const max = needs.reduce((sum, need) => sum + need.count * (need.max ?? Number.POSITIVE_INFINITY), 0);
+  const asked: Asked = {
+    min: decimal(min),
+    ...(Number.isFinite(max) && { max: decimal(max) }),
+    unit: "L",
+    by: rule.by,
+  };
+  const has = measures(rule.of);
+  const answer = compare(asked, has);
+  if (answer !== "undetermined") return { asked, has, answer };
+  return { asked, has, answer, open: missingLength(fish, rule.by) ?? { reason: "no-figure" } };
+}
+
+/** Litres of the class a length falls in; undefined beyond the last. */
+function litresAt(classes: readonly LengthClass[], length: number): number | undefined {
+  return classes.find(({ upTo }) => upTo === undefined || length <= upTo)?.litres;
+}

@@ -1,0 +1,227 @@
+import { describe, expect, test } from "vitest";
+import {
+  allSpecies,
+  danioRerio,
+  neocaridinaDavidi,
+  paracheirodonInnesi,
+  potamotrygonMotoro,
+  pterophyllumScalare,
+} from "vivary/catalog";
+import { assessPlan, type Group, type Plan, type PlannedTank } from "../../src/compatibility";
+import { type OfficialRequirement, officialRequirements } from "../../src/standards";
+import { deepFrozen } from "../compatibility/deep-frozen";
+import { planOf } from "../compatibility/judging";
+import { numbersIn } from "../compatibility/numbers-in";
+import { box, fishOfLength, fishOfStandardLength } from "./surveys";
+
+const rowsOf = (groups: readonly Group[], tank: PlannedTank = box(60, 30, 30)) =>
+  officialRequirements(planOf(groups, { tank }));
+
+const rowOf = (rows: readonly OfficialRequirement[], id: string): OfficialRequirement => {
+  const row = rows.find((candidate) => candidate.id === id);
+  if (!row) throw new Error(`no row ${id}`);
+  return row;
+};
+
+describe("ten fish of 3 cm", () => {
+  const ten = [{ species: fishOfLength("a", 3), unsexed: 10 }];
+
+  test.each([
+    ["austria/least-volume", 54, "2. Tierhaltungsverordnung, Annex 5, 1.1 (9)"],
+    ["germany/least-volume", 54, "expert report on ornamental fish, 1998"],
+    ["germany/better-volume", 60, "expert report on ornamental fish, 1998"],
+    ["sweden/least-volume", 40, "DFS 2005:8, chapter 13, section 5, advice"],
+    ["sweden/density", 10, "DFS 2005:8, chapter 13, section 5, advice"],
+    ["italy-rome/litres", 60, "Art. 51 (1)"],
+    ["italy-rome/least-volume", 30, "Art. 51 (1)"],
+    ["italy-turin/least-volume", 30, "Art. 41"],
+  ])("%s: %i L (%s)", (id, litres) => {
+    expect(rowOf(rowsOf(ten), id).asked).toMatchObject({ min: litres, max: litres, unit: "L" });
+  });
+
+  test("Switzerland: 15 L of standard length (Tierschutzverordnung, Annex 2 Table 8, note A)", () => {
+    const standard = [{ species: fishOfStandardLength("a", 3), unsexed: 10 }];
+    expect(rowOf(rowsOf(standard), "switzerland/litres").asked).toMatchObject({ min: 15, max: 15 });
+    expect(rowOf(rowsOf(ten), "switzerland/litres").asked).toMatchObject({ min: 12, max: 12.75 });
+  });
+
+  test("in 63 L", () => {
+    const rows = rowsOf(ten, box(60, 30, 35));
+    const volumes = rows.filter(({ asked }) => asked?.unit === "L");
+    expect(volumes.map(({ id, answer }) => [id, answer])).toEqual([
+      ["austria/least-volume", "met"],
+      ["germany/least-volume", "met"],
+      ["germany/better-volume", "met"],
+      ["italy-rome/litres", "met"],
+      ["italy-rome/least-volume", "met"],
+      ["italy-turin/least-volume", "met"],
+      ["sweden/least-volume", "met"],
+      ["sweden/density", "met"],
+      ["switzerland/litres", "met"],
+    ]);
+    expect(rowOf(rows, "austria/least-volume")).toMatchObject({
+      jurisdiction: "Austria",
+      force: "binding",
+      date: "2006-01-28",
+      has: { of: "gross volume", min: 63, max: 63, unit: "L", sizes: "outer" },
+    });
+    expect(rowOf(rows, "germany/least-volume").force).toBe("guidance for authorities");
+    expect(rowOf(rows, "italy-rome/litres").force).toBe("municipal");
+    expect(rowOf(rows, "sweden/density").force).toBe("advice");
+  });
+
+  test("in 54 L", () => {
+    const rows = rowsOf(ten);
+    expect(rowOf(rows, "austria/least-volume").answer).toBe("met");
+    expect(rowOf(rows, "germany/better-volume").answer).toBe("not-met");
+    expect(rowOf(rows, "italy-rome/litres").answer).toBe("not-met");
+  });
+});
+
+test("ten of 3 cm, six of 6 cm and one of 12 cm: 54 L in Switzerland, 156 L in Rome", () => {
+  const stock = [
+    [10, 3],
+    [6, 6],
+    [1, 12],
+  ] as const;
+  const sized = (make: typeof fishOfLength) =>
+    stock.map(([unsexed, length]) => ({ species: make(`of-${length}`, length), unsexed }));
+  expect(rowOf(rowsOf(sized(fishOfStandardLength)), "switzerland/litres").asked).toMatchObject({
+    min: 54,
+    max: 54,
+  });
+  expect(rowOf(rowsOf(sized(fishOfLength)), "italy-rome/litres").asked).toMatchObject({ min: 156, max: 156 });
+});
+
+test("one of 50 cm: 150 x 100 x 50 cm and 150 L in Switzerland, 4 m2 in Austria", () => {
+  const rows = rowsOf([{ species: fishOfStandardLength("a", 50), unsexed: 1 }], box(150, 100, 50));
+  const asked = ["litres", "length", "width", "depth"].map(
+    (id) => rowOf(rows, `switzerland/${id}`).asked?.max,
+  );
+  expect(asked).toEqual([150, 150, 100, 50]);
+  const answers = ["litres", "length", "width", "depth"].map((id) => rowOf(rows, `switzerland/${id}`).answer);
+  expect(answers).toEqual(["met", "met", "met", "met"]);
+  expect(rowOf(rows, "austria/large-fish-floor")).toMatchObject({
+    asked: { min: 4, max: 4, unit: "m2" },
+    has: { min: 1.5, max: 1.5 },
+    answer: "not-met",
+  });
+});
+
+test("species that the German notes name", () => {
+  const rows = rowsOf([
+    { species: pterophyllumScalare, unsexed: 5 },
+    { species: paracheirodonInnesi, unsexed: 4 },
+  ]);
+  expect(rowOf(rows, "germany/pterophyllum-scalare-edge")).toMatchObject({
+    asked: { min: 100, max: 100, unit: "cm" },
+    has: { of: "front edge", min: 60, max: 60 },
+    answer: "not-met",
+  });
+  expect(rowOf(rows, "germany/pterophyllum-scalare-group").answer).toBe("met");
+  expect(rowOf(rows, "germany/paracheirodon-innesi-edge")).toMatchObject({ answer: "met", basis: "memory" });
+  expect(rowOf(rows, "germany/paracheirodon-innesi-group").answer).toBe("not-met");
+  expect(rows.filter(({ id }) => id.endsWith("-edge"))).toHaveLength(2);
+});
+
+test("a stingray in a round tank", () => {
+  const rows = rowsOf([{ species: potamotrygonMotoro, females: 1 }], {
+    base: { shape: "circle", diameter: 100 },
+    height: 50,
+  });
+  expect(rowOf(rows, "switzerland/permit").open).toEqual({ reason: "not-given" });
+  expect(rowOf(rows, "austria/large-fish-floor").answer).toBe("not-met");
+  expect(rowOf(rows, "italy-rome/curved-walls").answer).toBe("not-met");
+  expect(rowOf(rows, "italy-turin/sphere").answer).toBe("undetermined");
+});
+
+test("without fish only what is asked of any tank is left", () => {
+  const rows = rowsOf([{ species: neocaridinaDavidi, unsexed: 20 }], box(40, 25, 25));
+  expect(rows.map(({ id, answer }) => [id, answer])).toEqual([
+    ["italy-milan/aquaria", "undetermined"],
+    ["italy-rome/least-volume", "not-met"],
+    ["italy-rome/curved-walls", "met"],
+    ["italy-turin/least-volume", "not-met"],
+    ["italy-turin/sphere", "met"],
+  ]);
+});
+
+describe("the rows", () => {
+  const plans: readonly Plan[] = allSpecies.flatMap((species) => [
+    planOf([{ species, unsexed: 6 }]),
+    planOf(
+      [
+        { species, juveniles: 1 },
+        { species: danioRerio, males: 1, length: 3 },
+      ],
+      { tank: box(30, 20, 20) },
+    ),
+    planOf([{ species, females: 2 }], { tank: { base: { shape: "circle", diameter: 40 }, height: 40 } }),
+  ]);
+  const all = plans.flatMap(officialRequirements);
+
+  test("stand by jurisdiction, each once", () => {
+    for (const plan of plans) {
+      const rows = officialRequirements(plan);
+      const places = rows.map(({ jurisdiction }) => jurisdiction);
+      expect(places).toEqual([...places].sort());
+      expect(new Set(rows.map(({ id }) => id)).size).toBe(rows.length);
+    }
+  });
+
+  test("say where the text in force is, and why they are open", () => {
+    for (const row of all) {
+      expect(row.caution).toMatch(/ in (force|use) .*competent\.$/);
+      expect(row.open !== undefined, row.id).toBe(row.answer === "undetermined");
+    }
+  });
+
+  test("pass no judgement of a plan", () => {
+    const words = JSON.stringify(all);
+    expect(words).toContain("lasting keeping");
+    expect(words).not.toMatch(/legal|complian|allowed|permitted/i);
+  });
+
+  test("hold finite numbers and survive JSON", () => {
+    expect(all.length).toBeGreaterThan(plans.length);
+    expect(numbersIn(all).every(Number.isFinite)).toBe(true);
+    expect(JSON.parse(JSON.stringify(all))).toStrictEqual(all);
+  });
+
+  test("are the same of a frozen plan", () => {
+    for (const plan of plans)
+      expect(officialRequirements(deepFrozen(plan))).toEqual(officialRequirements(plan));
+  });
+});
+
+describe("a plan that assessPlan refuses", () => {
+  const tank = { base: { shape: "rectangle", length: 60, width: 30 }, height: 30 };
+  const water = { temperature: 24, pH: 7, generalHardness: 8 };
+  const groups = [{ species: danioRerio, unsexed: 6 }];
+
+  /** What a function called as JavaScript calls it throws. */
+  const thrownBy = (run: (plan: Plan) => unknown, plan: unknown) => {
+    try {
+      Reflect.apply(run, undefined, [plan]);
+    } catch (error) {
+      return error;
+    }
+    throw new Error("nothing was thrown");
+  };
+
+  test.each([
+    undefined,
+    [],
+    { tank, water, groups: [] },
+    { tank, water, groups: [{ species: danioRerio }] },
+    { tank, water, groups: [{ species: "danio-rerio", unsexed: 6 }] },
+    { tank, water, groups: [{ species: danioRerio, unsexed: 1.5 }] },
+    { tank, water, groups: [{ species: danioRerio, unsexed: 6, length: 0 }] },
+    { tank, water, groups: [{ species: danioRerio, unsexed: 6, form: "__proto__" }] },
+    { tank: { ...tank, height: Number.NaN }, water, groups },
+    { tank: { ...tank, base: { shape: "bowl" } }, water, groups },
+    { tank, water: { ...water, pH: 15 }, groups },
+  ])("is refused alike: %#", (plan) => {
+    expect(thrownBy(officialRequirements, plan)).toEqual(thrownBy(assessPlan, plan));
+  });
+});
