@@ -1,4 +1,4 @@
-import { positive } from "../errors";
+import { oneOf, positive, within } from "../errors";
 import type { Range } from "../ranges";
 import type { Value } from "../species";
 
@@ -11,6 +11,9 @@ export interface Body {
   /** The constants of its species: mass in g = a × (total length in cm) ^ b. */
   readonly lengthWeight?: Value<"size.lengthWeight"> | undefined;
 }
+
+/** Where {@link bodyMass} holds: from the smallest grown fishes to longer than any in fresh water, cm. */
+export const bodyMassDomain = { length: { min: 0.1, max: 1000 } } as const;
 
 /** Length and mass of fishes of one shape: the mean and standard deviation of log10 a, and the mean of b. */
 interface Prior {
@@ -37,13 +40,15 @@ const within95 = 1.96;
 
 /**
  * Mass of a grown fish from its total length, in g: the typical one, and the span in which 95 of 100 species of its
- * shape lie. By the constants of the species where they are known, and then the span is that one figure; else by those
- * of its body shape; without a shape, by those of all shapes, and the span reaches over every shape. A fish full of eggs
- * or thin from hunger weighs more or less. Not for shrimps, crayfish and snails.
+ * shape lie. By the constants of the species where they are known: no spread goes with them, so the span is that one
+ * figure. Else by those of its body shape; without a shape, by those of all shapes, and the span reaches over every
+ * shape. A fish full of eggs or thin from hunger weighs more or less. Not for fry, shrimps, crayfish and snails.
  *
- * Source: Froese, Thorson & Reyes 2014, J. Appl. Ichthyol. 30:78-85; the span by the spread of a alone.
+ * Source: Froese, Thorson & Reyes 2014, J. Appl. Ichthyol. 30:78-85; the span by the spread of log10 a alone, b held at
+ * its mean.
  *
- * @throws InvalidInputError if the length or a constant is not above zero.
+ * @throws OutsideDomainError outside {@link bodyMassDomain}.
+ * @throws InvalidInputError if the length or a constant is not above zero, or the shape is none of those known.
  *
  * @example
  * ```ts
@@ -51,17 +56,20 @@ const within95 = 1.96;
  *
  * bodyMass({ length: 5, shape: "fusiform" }).typical; // ≈ 1.50
  * bodyMass({ length: 5, lengthWeight: { a: 0.01, b: 3 } }).typical; // => 1.25
+ * bodyMass({ length: 0 }); // throws
  * ```
  */
 export function bodyMass({ length, shape, lengthWeight }: Body): { typical: number; likely: Range } {
-  const cm = positive(length, "length");
+  const cm = within(positive(length, "length"), "length", bodyMassDomain.length, "cm");
   if (lengthWeight) {
     const typical =
       positive(lengthWeight.a, "lengthWeight.a") * cm ** positive(lengthWeight.b, "lengthWeight.b");
     return { typical, likely: { min: typical, max: typical } };
   }
-  const prior = shape ? priors[shape] : anyShape;
-  const spans = (shape ? [prior] : Object.values(priors)).map((of) => spanOf(of, cm));
+  const prior = shape === undefined ? anyShape : priors[oneOf(shape, Object.keys(priors), "shape")];
+  const spans = (prior === anyShape ? [anyShape, ...Object.values(priors)] : [prior]).map((of) =>
+    spanOf(of, cm),
+  );
   return {
     typical: massOf(prior, cm, 0),
     likely: { min: Math.min(...spans.map(({ min }) => min)), max: Math.max(...spans.map(({ max }) => max)) },

@@ -17,8 +17,10 @@ const ripening = { min: 7, max: 56 } as const;
  * Total ammonia nitrogen that a biological filter takes up while the water holds about 0.1 mg/L of it, in mg a day: the
  * least and the most. Until the shortest ripening time on record nothing, until the longest perhaps nothing.
  *
- * Source: Losordo et al., SRAC Publication 453; ripening of one to six weeks (FAO) and six to eight (Hager et al. 2021,
- * Kentucky State University). In warm, moved, not too soft water; cold, chlorine, medicines and lack of oxygen undo it.
+ * Source: the rate by SRAC Publication 453 (Losordo et al. 1999; Malone 2013) and Timmons & Ebeling, from memory;
+ * ripening of one to six weeks (FAO) and six to eight (Hager et al. 2021, Kentucky State University). The rates were
+ * found in warm, moved, fresh water and are not corrected for temperature: in cold water count on less. Chlorine,
+ * medicines, very soft water and lack of oxygen undo it, and much waste on the media slows it.
  *
  * @param filter - `mediaArea`: surface of the media, m². `age`: days since it first ran with animals or ammonia.
  * @throws InvalidInputError if a number is not finite; OutsideDomainError if it is below 0.

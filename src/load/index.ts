@@ -1,5 +1,5 @@
-export { type Body, bodyMass } from "./body-mass";
+export { type Body, bodyMass, bodyMassDomain } from "./body-mass";
 export { filterCapacity } from "./filter-capacity";
 export { nitrogenLoad } from "./nitrogen-load";
 export { type Breathing, oxygenDemand, oxygenDemandDomain } from "./oxygen-demand";
-export { ration } from "./ration";
+export { type Eater, ration } from "./ration";

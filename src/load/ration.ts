@@ -1,8 +1,20 @@
 import { positive } from "../errors";
 import type { Range } from "../ranges";
+import { oxygenDemand } from "./oxygen-demand";
 
-/** Energy for one fish at upkeep, kJ/d, is this × (mass in kg) ^ 0.80: Lupatsch et al. 2013, clownfish at 27 °C. */
+/** What a day's food is reckoned from. */
+export interface Eater {
+  /** Of one animal, g. */
+  readonly mass: number;
+  /** °C. Default 27, at which the upkeep was measured. */
+  readonly temperature?: number | undefined;
+}
+
+/** Energy for one fish at upkeep, kJ/d, is this × (mass in kg) ^ 0.80: Lupatsch et al. 2013, clownfish. */
 const upkeep = 43.2;
+
+/** The temperature of those clownfish, °C. */
+const measuredAt = 27;
 
 /** Dry food holds about 20 kJ/g: mean of 73 studies 20.4, Licitra et al. 2024, Biology 13:209. */
 const energyOfFood = 20;
@@ -12,30 +24,44 @@ const plenty = { share: 0.03, mass: 0.5 } as const;
 
 const scaled = (mass: number) => (mass / 1000) ** 0.8;
 
+/** By what upkeep at one temperature exceeds that of the clownfish: as the use of oxygen at rest does. */
+function warmth(temperature: number): number {
+  const resting = (at: number) => oxygenDemand({ mass: 1, temperature: at }).resting;
+  return resting(temperature) / resting(measuredAt);
+}
+
 /**
  * Dry food for one grown fish that is kept and not fattened, in g a day: from what holds its mass to what adult
  * zebrafish in breeding-free upkeep are given. Frozen and live food weighs four to five times as much, for its water.
- * Young fish and breeders need several times as much; fish in cold water less.
+ * Young fish and breeders need several times as much: 5 to 6 % of the mass a day in trials with zebrafish (Lawrence et
+ * al. 2012) and freshwater angelfish (Ribeiro et al. 2012). Upkeep falls and rises with the temperature; the upper end
+ * does not, for what is given need not follow what is needed. It stays above upkeep wherever the function holds: any
+ * mass, 0 to 40 °C.
  *
- * Source: upkeep by Lupatsch et al. 2013, Isr. J. Aquacult. 65.2013.917, mass exponent 0.80; the upper end: Humane
- * Endpoints (Utrecht University), zebrafish nutrition, brought to other masses with the same exponent. A neon tetra of
- * 0.17 g at upkeep took about 2 % of its mass (Sales & Janssens 2003; Pannevis & Earle 1994), which lies between.
+ * Source: upkeep by Lupatsch et al. 2013, Isr. J. Aquacult. 65.2013.917, mass exponent 0.80, brought to other
+ * temperatures by Clarke & Johnston 1999 (see {@link oxygenDemand}); the upper end: Humane Endpoints (Utrecht
+ * University), zebrafish nutrition, brought to other masses with the same exponent. Species differ: a
+ * neon tetra of 0.17 g at upkeep took about 2 % of its mass, 1.7 times the lower end (Sales & Janssens 2003; Pannevis &
+ * Earle 1994).
  *
- * @param fish - `mass` of one animal, g.
  * @throws InvalidInputError if the mass is not above zero.
+ * @throws OutsideDomainError if the temperature lies outside that of {@link oxygenDemand}, 0 to 40 °C.
  *
  * @example
  * ```ts
  * import { ration } from "vivary/load";
  *
  * ration({ mass: 0.5 }).max; // => 0.015
+ * ration({ mass: 0.5 }).min; // ≈ 0.00494
+ * ration({ mass: 0.5, temperature: 18 }).min; // ≈ 0.00295
+ * ration({ mass: 0 }); // throws
  * ```
  */
-export function ration({ mass }: { readonly mass: number }): Range {
+export function ration({ mass, temperature = measuredAt }: Eater): Range {
   const grams = positive(mass, "mass");
   const most = plenty.share * plenty.mass;
   return {
-    min: (upkeep * scaled(grams)) / energyOfFood,
+    min: ((upkeep * scaled(grams)) / energyOfFood) * warmth(temperature),
     max: (most * scaled(grams)) / scaled(plenty.mass),
   };
 }

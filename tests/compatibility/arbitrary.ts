@@ -99,7 +99,10 @@ const known = {
     { area: 2000, zone: "bottom", holder: "pair" },
     { area: 800, zone: "surface", holder: "each" },
   ),
-  "space.zones": fc.uniqueArray(oneOf(classes.zone), { minLength: 1 }),
+  "space.zones": fc.oneof(
+    fc.uniqueArray(oneOf(classes.zone), { minLength: 1 }),
+    fc.constant(["bottom" as const]),
+  ),
   "space.cover": fc.constantFrom(0, 0.2, 0.5),
   "space.grownInPlants": fc.boolean(),
   "space.jumps": oneOf(classes.jumps),

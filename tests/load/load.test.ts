@@ -21,6 +21,8 @@ describe("mass", () => {
         expect(longer.typical).toBeGreaterThan(known.typical);
         expect(unknown.likely.min).toBeLessThanOrEqual(known.likely.min);
         expect(unknown.likely.max).toBeGreaterThanOrEqual(known.likely.max);
+        expect(unknown.typical).toBeGreaterThan(unknown.likely.min);
+        expect(unknown.typical).toBeLessThan(unknown.likely.max);
       }),
     );
   });
@@ -59,6 +61,19 @@ test("food for upkeep is less than plenty, and a smaller share of a larger fish"
   );
 });
 
+test("warmth raises upkeep, and nowhere above plenty", () => {
+  const temperatures = fc.double({ min: 0, max: 39, noNaN: true });
+  fc.assert(
+    fc.property(masses, temperatures, (mass, temperature) => {
+      const [here, warmer] = [ration({ mass, temperature }), ration({ mass, temperature: temperature + 1 })];
+      expect(warmer.min).toBeGreaterThan(here.min);
+      expect(warmer.max).toBe(here.max);
+      expect(warmer.max).toBeGreaterThan(warmer.min);
+    }),
+  );
+  expect(ration({ mass: 1 })).toEqual(ration({ mass: 1, temperature: 27 }));
+});
+
 test("nitrogen grows with the food", () => {
   fc.assert(
     fc.property(fc.double({ min: 0, max: 1000, noNaN: true }), (food) => {
@@ -77,19 +92,28 @@ test("a filter ripens between one week and eight", () => {
 });
 
 describe("what cannot be", () => {
+  const word = (shape: string) => JSON.parse(JSON.stringify(shape));
+
   test.each([
     ["a length of 0", () => bodyMass({ length: 0 })],
     ["a length that is no number", () => bodyMass({ length: Number.NaN })],
+    ["a shape nobody knows", () => bodyMass({ length: 5, shape: word("round") })],
+    ["a shape that every object inherits", () => bodyMass({ length: 5, shape: word("constructor") })],
     ["a constant below 0", () => bodyMass({ length: 5, lengthWeight: { a: -1, b: 3 } })],
     ["a mass of 0", () => oxygenDemand({ mass: 0, temperature: 20 })],
     ["food for nothing", () => ration({ mass: -1 })],
+    ["a temperature that is no number", () => ration({ mass: 1, temperature: Number.NaN })],
+    ["food without an amount", () => nitrogenLoad({ food: Number.POSITIVE_INFINITY })],
+    ["a filter of unknown age", () => filterCapacity({ mediaArea: 1, age: Number.NaN })],
   ])("%s is refused", (_, call) => {
     expect(call).toThrow(InvalidInputError);
   });
 
   test.each([
     ["water over 40 °C", () => oxygenDemand({ mass: 1, temperature: 40.1 })],
+    ["a fish of a kilometre", () => bodyMass({ length: 100_000 })],
     ["ice", () => oxygenDemand({ mass: 1, temperature: -0.1 })],
+    ["a meal in ice", () => ration({ mass: 1, temperature: -0.1 })],
     ["food below 0", () => nitrogenLoad({ food: -1 })],
     ["more protein than food", () => nitrogenLoad({ food: 1, proteinShare: 1.1 })],
     ["media below 0", () => filterCapacity({ mediaArea: -1, age: 60 })],
