@@ -10,6 +10,7 @@ import {
 } from "vivary/catalog";
 import { assessPair, assessPlan } from "vivary/compatibility";
 import { describe } from "vivary/report";
+import { officialRequirements } from "vivary/standards";
 import { tankGeometry } from "vivary/tank";
 import { convert } from "vivary/units";
 
@@ -62,6 +63,20 @@ const changed = assessPlan({
   ],
 });
 console.log(describe(changed));
+
+heading("What laws and official guidance ask of ten small fish in 60 × 30 × 35 cm");
+const rows = officialRequirements({
+  tank: { base: { shape: "rectangle", length: 60, width: 30 }, height: 35, measured: "outer" },
+  water,
+  groups: [{ species: paracheirodonInnesi, unsexed: 10, length: 3 }],
+});
+for (const { jurisdiction, force, asks, asked, has, answer } of rows) {
+  if (asked?.unit !== "L" || !has || "value" in has) continue;
+  const least = asked.max === asked.min ? asked.min : `${asked.min} to ${asked.max ?? "more"}`;
+  console.log(`${jurisdiction} (${force}): ${asks}`);
+  console.log(`  Here at least ${least} L; the plan has ${has.min} L: ${answer.replace("-", " ")}.`);
+}
+console.log(`\n${rows[0]?.caution}`);
 
 heading("A pair that can never be");
 console.log(describe(assessPair({ species: astronotusOcellatus }, { species: paracheirodonInnesi })));
