@@ -3,19 +3,19 @@ import { essentialTraits, resolve } from "../../src/species";
 import { parseSpecies, safeParseSpecies } from "../../src/species/schema";
 import { checkout } from "./checkout";
 
-const file = "data/species/puntius-titteya.json";
+const file = "data/species/danio-kyathit.json";
 
 test("a name starts a record: the checks then ask for what is still blank, and for nothing else", () => {
   const project = checkout();
-  expect(project.run("new.mjs", "Puntius titteya")).toMatchObject({
+  expect(project.run("new.mjs", "Danio kyathit")).toMatchObject({
     status: 0,
     said: expect.stringContaining(file),
   });
   const record = JSON.parse(project.read(file));
   expect(record).toMatchObject({
     $schema: "../species.schema.json",
-    id: "puntius-titteya",
-    taxonomy: { name: "Puntius titteya" },
+    id: "danio-kyathit",
+    taxonomy: { name: "Danio kyathit" },
   });
   const parsed = safeParseSpecies(record);
   expect(parsed.success || parsed.problems.map(({ path }) => path)).toStrictEqual([
@@ -31,13 +31,13 @@ test("a name starts a record: the checks then ask for what is still blank, and f
 
 test("filled in, it is a record whose essential traits wait, each with a note on what to look for", () => {
   const project = checkout();
-  project.run("new.mjs", "Puntius", "titteya");
+  project.run("new.mjs", "Danio", "kyathit");
   const text = project.read(file);
   const blank = JSON.parse(text);
   const record = parseSpecies({
     ...blank,
     taxonomy: {
-      name: "Puntius titteya",
+      name: "Danio kyathit",
       authority: "Deraniyagala, 1929",
       family: "Cyprinidae",
       order: "Cypriniformes",
