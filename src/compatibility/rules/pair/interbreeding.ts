@@ -7,7 +7,7 @@ type Parent = Seen<"reproduction.interbreedsWith", never>;
 const names = (one: Parent, other: Parent) =>
   one["reproduction.interbreedsWith"].includes(other.party.species.id);
 
-/** One record is enough: what is true of one is true of both. */
+/** One record is enough: what is true of one is true of both. Families do not cross in tanks. */
 export const interbreeding = defineRule({
   id: "interbreeding",
   question: "Do its males have offspring with the other's females?",
@@ -15,6 +15,7 @@ export const interbreeding = defineRule({
   needs: { from: ["reproduction.interbreedsWith"], to: ["reproduction.interbreedsWith"] },
   mayYield: ["restricting"],
   judge: ({ from, to }) => {
+    if (from.party.species.taxonomy.family !== to.party.species.taxonomy.family) return [];
     if (!(names(from, to) || names(to, from)) || !mayHave(from.party, "male") || !mayHave(to.party, "female"))
       return [];
     const condition = { on: "group.males", of: "from", within: { max: 0 } } as const;

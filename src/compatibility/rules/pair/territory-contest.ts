@@ -1,3 +1,4 @@
+import { certain } from "../../company";
 import { defineRule, type Seen } from "../../rule";
 import { claimsOf, type Territory } from "../shared/territories";
 
@@ -9,6 +10,7 @@ export const territoryContest = defineRule({
   needs: { from: ["space.territory"], to: ["space.territory"] },
   mayYield: ["restricting"],
   judge: ({ from, to }) => {
+    if (holdsNone(from) || holdsNone(to)) return [];
     const [mine, theirs] = [held(from), held(to)];
     if (!mine || !theirs || mine.zone !== theirs.zone) return [];
     if (from.party.species.id === to.party.species.id) return [];
@@ -28,6 +30,10 @@ export const territoryContest = defineRule({
     ];
   },
 });
+
+/** Where one surely holds none, nothing hangs on the other. */
+const holdsNone = ({ party }: Pick<Seen<never, never>, "party">) =>
+  certain(party.species.space?.territory) === "none";
 
 /** What a party defends, if there is anybody in it who would. */
 function held({

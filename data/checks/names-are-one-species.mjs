@@ -1,0 +1,30 @@
+export const name = "A name means one species";
+
+/** Accepted names, synonyms, English names and identifiers that two records share. */
+export function find({ records }) {
+  return Object.entries(kinds).flatMap(([kind, namesOf]) => {
+    const bearers = new Map();
+    for (const { path, record } of records) {
+      for (const name of new Set(namesOf(record).map((name) => name.toLowerCase())))
+        bearers.set(name, [...(bearers.get(name) ?? []), path]);
+    }
+    return [...bearers]
+      .filter(([, paths]) => paths.length > 1)
+      .map(([name, [first, ...others]]) => ({
+        where: first,
+        found: `${kind} "${name}" stands in ${others.join(", ")} too`,
+        expected: "each to mean one species",
+        mend: "Keep it where it belongs; a trade name of several is told apart by a further word.",
+      }));
+  });
+}
+
+const kinds = {
+  "the scientific name": ({ taxonomy }) => [taxonomy.name, ...(taxonomy.synonyms ?? [])],
+  "the English name": ({ names, forms = {} }) => [
+    ...(names.en ?? []),
+    ...Object.values(forms).flatMap((form) => form.names?.en ?? []),
+  ],
+  "the identifier": ({ identifiers = {} }) =>
+    Object.entries(identifiers).map(([register, id]) => `${register} ${id}`),
+};
