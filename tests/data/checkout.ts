@@ -14,7 +14,8 @@ const root = fileURLToPath(new URL("../../", import.meta.url));
 export function checkout() {
   const folder = mkdtempSync(join(tmpdir(), "vivary-"));
   onTestFinished(() => rmSync(folder, { recursive: true }));
-  for (const part of ["data", "src"]) cpSync(join(root, part), join(folder, part), { recursive: true });
+  for (const part of ["data", "src", "tests/judgements", "package.json"])
+    cpSync(join(root, part), join(folder, part), { recursive: true });
   symlinkSync(join(root, "node_modules"), join(folder, "node_modules"));
   const path = (file: string) => join(folder, file);
   return {

@@ -1,13 +1,13 @@
 import { expect, test } from "vitest";
-import { essentialTraits, resolve } from "../../src/species";
-import { parseSpecies, safeParseSpecies } from "../../src/species/schema";
-import { checkout } from "./checkout";
+import { essentialTraits, resolve } from "../../../src/species";
+import { parseSpecies, safeParseSpecies } from "../../../src/species/schema";
+import { checkout } from "../checkout";
 
 const file = "data/species/danio-kyathit.json";
 
 test("a name starts a record: the checks then ask for what is still blank, and for nothing else", () => {
   const project = checkout();
-  expect(project.run("new.mjs", "Danio kyathit")).toMatchObject({
+  expect(project.run("species.mjs", "new", "Danio kyathit")).toMatchObject({
     status: 0,
     said: expect.stringContaining(file),
   });
@@ -31,7 +31,7 @@ test("a name starts a record: the checks then ask for what is still blank, and f
 
 test("filled in, it is a record whose essential traits wait, each with a note on what to look for", () => {
   const project = checkout();
-  project.run("new.mjs", "Danio", "kyathit");
+  project.run("species.mjs", "new", "Danio", "kyathit");
   const text = project.read(file);
   const blank = JSON.parse(text);
   const record = parseSpecies({
@@ -43,7 +43,7 @@ test("filled in, it is a record whose essential traits wait, each with a note on
       order: "Cypriniformes",
       kind: "fish",
     },
-    names: { en: ["cherry barb"] },
+    names: { en: ["orange-finned danio"] },
     sources: { source: { cite: "a-book", at: "page 7" } },
   });
   expect(resolve(record).incomplete).toStrictEqual(essentialTraits);
@@ -60,12 +60,15 @@ test.each([
 ])("%s has a record, which is named and left as it is", (name, known) => {
   const project = checkout();
   const before = project.read(known);
-  expect(project.run("new.mjs", name)).toMatchObject({ status: 1, said: expect.stringContaining(known) });
+  expect(project.run("species.mjs", "new", name)).toMatchObject({
+    status: 1,
+    said: expect.stringContaining(known),
+  });
   expect(project.read(known)).toBe(before);
 });
 
 test.each(["", "Danio", "danio rerio", "Danio ../rerio"])("%o is no scientific name", (name) => {
-  expect(checkout().run("new.mjs", name)).toMatchObject({
+  expect(checkout().run("species.mjs", "new", name)).toMatchObject({
     status: 1,
     said: `Expected a scientific name such as "Danio rerio", found "${name}".\n`,
   });

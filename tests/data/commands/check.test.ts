@@ -1,0 +1,165 @@
+import { expect, test } from "vitest";
+import { checkout } from "../checkout";
+
+const danio = "data/species/danio-rerio.json";
+const schema = "data/species.schema.json";
+
+test("a schema that is missing is stale like an old one, and the formatter mends it", () => {
+  const project = checkout();
+  const current = project.read(schema);
+  project.remove(schema);
+  const stale = { status: 1, said: expect.stringContaining(`${schema}: is stale`) };
+  expect(project.run("species.mjs", "check")).toMatchObject(stale);
+  project.write(schema, `${current} `);
+  expect(project.run("species.mjs", "check")).toMatchObject(stale);
+  project.run("format.mjs");
+  expect(project.read(schema)).toBe(current);
+});
+
+test("what is wrong between records is told all at once: what, where, what was expected, how to mend it", () => {
+  const project = checkout();
+  const record = JSON.parse(project.read(danio));
+  const { living, ...social } = record.social;
+  const interbreedsWith = [{ by: "common-practice", value: "tanichthys-albonubes" }];
+  const changed = { ...record, social, reproduction: { ...record.reproduction, interbreedsWith } };
+  changed.sources.usgs = { cite: "a-lost-book" };
+  changed.care.rehoming = [{ by: "usgs", value: "Shoals may join." }];
+  project.write(danio, JSON.stringify(changed));
+  project.write("data/species/zebra.json", JSON.stringify(record));
+  project.write("data/sources/a-spare-book.json", JSON.stringify({ id: "another-book" }));
+  const moved = { id: "danio-rerio", to: "danio-nowhere" };
+  project.write("data/moved/danio-rerio.json", JSON.stringify(moved));
+  const { status, said } = project.run("species.mjs", "check");
+  expect(status).toBe(1);
+  for (const problem of [
+    "data/species/zebra.json: id is danio-rerio; expected zebra.",
+    "data/sources/a-spare-book.json: id is another-book",
+    "data/sources/a-lost-book.json: is cited and missing",
+    "data/sources/a-spare-book.json: is cited by no record",
+    `${danio}: interbreeds with tanichthys-albonubes, whose record does not name danio-rerio`,
+    `${danio}: social.living is essential and unknown`,
+    `${danio}: the scientific name "danio rerio" stands in data/species/zebra.json too`,
+    "data/moved/danio-rerio.json: danio-rerio has a record",
+    "data/moved/danio-rerio.json: goes to danio-nowhere",
+    "Rename the file or correct the id.",
+  ]) {
+    expect(said).toContain(problem);
+  }
+});
+
+test("one record may be checked by itself", () => {
+  const project = checkout();
+  project.write("data/species/zebra.json", project.read(danio));
+  expect(project.run("species.mjs", "check", "betta-splendens")).toMatchObject({ status: 0 });
+  expect(project.run("species.mjs", "check", "danio-rerio")).toMatchObject({ status: 1 });
+  expect(project.run("species.mjs", "check", "unicorn")).toMatchObject({
+    status: 1,
+    said: expect.stringContaining("no unicorn.json"),
+  });
+});
+
+/** What the checks say of a zebra danio with these facts changed. */
+function saidOf(change: (record: ReturnType<typeof JSON.parse>) => void): string {
+  const project = checkout();
+  const record = JSON.parse(project.read(danio));
+  change(record);
+  project.write(danio, JSON.stringify(record));
+  const { status, said } = project.run("species.mjs", "check", "danio-rerio");
+  expect(status).toBe(1);
+  return said;
+}
+
+const said = (value: unknown) => [{ by: "common-practice", value }];
+
+type Lines = { by: string; value?: unknown; adopt?: string }[];
+
+/** Puts a line above what the sources said. */
+const adopt = (section: Record<string, Lines>, trait: string, value: unknown) => {
+  section[trait] = [
+    { by: "common-practice", value, adopt: "A test." },
+    ...(section[trait] ?? []).map(({ adopt: _, ...line }) => line),
+  ];
+};
+
+test.each<[string, (record: ReturnType<typeof JSON.parse>) => void]>([
+  ["a shoal of fewer than three", ({ social }) => adopt(social, "group", { least: 1 })],
+  ["an animal that lives alone in a group of several", ({ social }) => adopt(social, "living", "alone")],
+  [
+    "an air breather in a strong current",
+    ({ water }) => {
+      adopt(water, "airBreathing", { kind: "obligate" });
+      adopt(water, "flow", { min: "moderate", max: "strong" });
+    },
+  ],
+  [
+    "a nest of bubbles in moving water",
+    ({ reproduction, water }) => {
+      adopt(reproduction, "mode", "bubble-nest");
+      adopt(water, "flow", { min: "moderate", max: "strong" });
+    },
+  ],
+  [
+    "much oxygen needed in water that only stands still",
+    ({ water }) => {
+      adopt(water, "oxygenNeed", "high");
+      adopt(water, "flow", { min: "still", max: "still" });
+    },
+  ],
+  ["company that settles it, though it is not shy", ({ social }) => adopt(social, "settledBy", true)],
+  [
+    "a calm swimmer of the open water that lives on the ground alone",
+    ({ social, space }) => {
+      adopt(social, "settles", true);
+      Object.assign(space, { zones: said("bottom") });
+    },
+  ],
+  [
+    "a floor that does not belong to the tank's length",
+    ({ space }) => adopt(space, "footprint", { least: 90_000, for: 8 }),
+  ],
+  [
+    "a longest length of 250 cm",
+    ({ size }) =>
+      size.adultLength.push({
+        by: "common-practice",
+        value: 250,
+        as: "greatest",
+        measure: "TL",
+        sex: "male",
+      }),
+  ],
+  [
+    "without a word on how it is known",
+    ({ temperament }) =>
+      temperament.acts.push({ by: "common-practice", value: { does: "kills", target: "own-sex" } }),
+  ],
+])("%s is told", (problem, change) => {
+  expect(saidOf(change)).toContain(problem);
+});
+
+test("files that hold no record are told as such, and do not keep the others from being checked", () => {
+  const project = checkout();
+  const held = [
+    "null",
+    "[]",
+    "7",
+    '{ "sources": { "book": null }, "reproduction": { "interbreedsWith": "none" } }',
+  ];
+  held.forEach((text, index) => {
+    project.write(`data/species/unicorn-${index}.json`, text);
+  });
+  project.remove("data/sources/usgs-nas.json");
+  const { status, said } = project.run("species.mjs", "check");
+  expect(status).toBe(1);
+  for (const index of held.keys()) expect(said).toContain(`unicorn-${index}.json: `);
+  expect(said).toContain("data/sources/usgs-nas.json: is cited and missing");
+});
+
+test("a file that is no JSON is named", () => {
+  const project = checkout();
+  project.write("data/species/unicorn.json", "{ id: 1 }");
+  expect(project.run("species.mjs", "check")).toMatchObject({
+    status: 1,
+    said: expect.stringContaining("data/species/unicorn.json: "),
+  });
+});
