@@ -1,4 +1,4 @@
-// Writes src/catalog/generated.ts (profiles) and src/evidence/generated.ts (records) from data/species.
+// Writes what src imports of data: profiles, records, ids that moved, and official requirements.
 import { writeFile } from "node:fs/promises";
 import { join } from "node:path";
 import { readFolder } from "./files.mjs";
@@ -33,14 +33,16 @@ const profiles = records.map((record) => {
   return { ...resolve(record), ...(listings.length > 0 && { listings }) };
 });
 
-/** A module with one named export a species and the list of all. */
+const moved = Object.fromEntries((await readFolder("moved")).map(({ json }) => [json.id, json.to]));
+
+/** A module with one named export a species, the list of all, and the ids that forward to others. */
 function moduleOf(type, items, list) {
   const exports = items.map((item) => {
     const { name } = item.taxonomy;
     return `/** *${name}*, ${(item.names.en ?? [name])[0]}. */\nexport const ${exportName(item.id)}: ${type} = ${JSON.stringify(item)};\n`;
   });
   const all = items.map(({ id }) => exportName(id)).join(", ");
-  return `import type { ${type} } from "../species";\n\n${exports.join("\n")}\n/** Every species, by id. */\nexport const ${list}: readonly ${type}[] = [${all}];\n`;
+  return `import type { ${type} } from "../species";\n\n${exports.join("\n")}\n/** Every species, by id. */\nexport const ${list}: readonly ${type}[] = [${all}];\n\n/** Ids that no species bears any more, or that the trade uses, with the id they forward to. */\nexport const movedIds: Readonly<Record<string, string>> = ${JSON.stringify(moved)};\n`;
 }
 
 const jurisdictions = (await readFolder("standards")).map(({ json }) => json);

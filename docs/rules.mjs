@@ -1,8 +1,7 @@
 // Writes docs/rules.md from the rules themselves. `--check` only tells whether it is stale.
-import { readFile, writeFile } from "node:fs/promises";
-import { fileURLToPath } from "node:url";
 import { pairRules, planRules, thresholds } from "vivary/compatibility";
 import { traitTable } from "vivary/species";
+import { written } from "./written.mjs";
 
 const ways = {
   mutual: "of each two kinds of animals, both at once",
@@ -47,9 +46,4 @@ const text = `${[
   ...planRules.map(ruleText),
 ].join("\n\n")}\n`;
 
-const file = fileURLToPath(new URL("rules.md", import.meta.url));
-if (!process.argv.includes("--check")) await writeFile(file, text);
-else if ((await readFile(file, "utf8").catch(() => "")) !== text) {
-  console.error("docs/rules.md is stale: npm run rules");
-  process.exit(1);
-}
+await written("rules.md", text, "rules");

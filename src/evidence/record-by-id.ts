@@ -1,8 +1,9 @@
 import type { SpeciesRecord } from "../species";
-import { allRecords } from "./generated";
+import { allRecords, movedIds } from "./generated";
 
 /**
- * The full record of a species, with every statement and its source, or undefined where there is none.
+ * The full record of a species, with every statement and its source, or undefined where there is none. An id
+ * that has moved forwards to the accepted one.
  *
  * @param id - The accepted name in lower case, words joined by hyphens.
  *
@@ -15,5 +16,6 @@ import { allRecords } from "./generated";
  * ```
  */
 export function recordById(id: string): SpeciesRecord | undefined {
-  return allRecords.find((record) => record.id === id);
+  const current = Object.hasOwn(movedIds, id) ? movedIds[id] : id;
+  return allRecords.find((record) => record.id === current);
 }

@@ -19,3 +19,10 @@ test.each([
 ])("%o is no id", (id) => {
   expect(speciesById(id)).toBeUndefined();
 });
+
+test.each([
+  ["corydoras-paleatus", "hoplisoma-paleatum"],
+  ["puntius-tetrazona", "puntigrus-tetrazona"],
+])("%s, as the trade has it, is %s", (id, to) => {
+  expect(speciesById(id)?.id).toBe(to);
+});

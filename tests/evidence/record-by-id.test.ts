@@ -9,3 +9,7 @@ test("an id gives the record itself", () => {
 test.each(["", "unicorn", "Danio rerio", "0", "__proto__", "constructor"])("%o is no id", (id) => {
   expect(recordById(id)).toBeUndefined();
 });
+
+test("an id that moved gives the record it moved to", () => {
+  expect(recordById("barbus-tetrazona")?.id).toBe("puntigrus-tetrazona");
+});
