@@ -153,7 +153,7 @@ export const english: Messages = {
     "caution-zoonoses": () =>
       "Fish and their water can carry germs that infect people. Wash hands, keep cuts out of the water, and ask a doctor if a wound does not heal.",
     "caution-law": ({ from, value }) =>
-      `${from}, ${value("jurisdiction")}: ${value("effect")} (${value("instrument")}; ${value("date")}.) The text in force decides.`,
+      `${from}, ${value("jurisdiction")}: ${value("effect")} (${value("instrument")}; ${value("date")}${value("basis") ? "; recalled, not read" : ""}.) The text in force decides.`,
     "caution-release": () =>
       "Never release animals, plants or tank water outdoors. Rehome them, or ask a vet about humane killing.",
   },

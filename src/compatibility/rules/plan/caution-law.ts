@@ -7,13 +7,14 @@ export const cautionLaw = defineRule({
   needs: { from: [] },
   mayYield: ["advisory"],
   judge: ({ from }) =>
-    (from.party.species.listings ?? []).map(({ jurisdiction, instrument, date, effect }) => ({
+    (from.party.species.listings ?? []).map(({ jurisdiction, instrument, date, effect, basis }) => ({
       weight: "advisory",
       measures: {
         jurisdiction: { value: jurisdiction },
         instrument: { value: instrument },
         date: { value: date },
         effect: { value: effect },
+        ...(basis === "memory" && { basis: { value: basis } }),
       },
     })),
 });
