@@ -1,5 +1,5 @@
 // Writes what src imports of data: profiles, records, ids that moved, and official requirements.
-import { writeFile } from "node:fs/promises";
+import { mkdir, writeFile } from "node:fs/promises";
 import { join } from "node:path";
 import { readFolder } from "./files.mjs";
 import { importSource, root } from "./source.mjs";
@@ -35,19 +35,23 @@ const profiles = records.map((record) => {
 
 const moved = Object.fromEntries((await readFolder("moved")).map(({ json }) => [json.id, json.to]));
 
-/** A module with one named export a species, the list of all, and the ids that forward to others. */
+/** A module with one named export a species and the list of all. */
 function moduleOf(type, items, list) {
   const exports = items.map((item) => {
     const { name } = item.taxonomy;
     return `/** *${name}*, ${(item.names.en ?? [name])[0]}. */\nexport const ${exportName(item.id)}: ${type} = ${JSON.stringify(item)};\n`;
   });
   const all = items.map(({ id }) => exportName(id)).join(", ");
-  return `import type { ${type} } from "../species";\n\n${exports.join("\n")}\n/** Every species, by id. */\nexport const ${list}: readonly ${type}[] = [${all}];\n\n/** Ids that no species bears any more, or that the trade uses, with the id they forward to. */\nexport const movedIds: Readonly<Record<string, string>> = ${JSON.stringify(moved)};\n`;
+  return `import type { ${type} } from "../species";\n\n${exports.join("\n")}\n/** Every species, by id. */\nexport const ${list}: readonly ${type}[] = [${all}];\n`;
 }
+
+const movedModule = `/** Ids that no species bears any more, or that the trade uses, with the id they forward to. */\nexport const movedIds: Readonly<Record<string, string>> = ${JSON.stringify(moved)};\n`;
 
 const jurisdictions = (await readFolder("standards")).map(({ json }) => json);
 const standards = `import type { Jurisdiction } from "./jurisdiction";\n\n/** Every jurisdiction, by id. */\nexport const jurisdictions: readonly Jurisdiction[] = ${JSON.stringify(jurisdictions)};\n`;
 
+await mkdir(join(root, "src/species/moved"), { recursive: true });
+await writeFile(join(root, "src/species/moved/generated.ts"), movedModule);
 await writeFile(join(root, "src/standards/generated.ts"), standards);
 await writeFile(join(root, "src/catalog/generated.ts"), moduleOf("SpeciesProfile", profiles, "allSpecies"));
 await writeFile(join(root, "src/evidence/generated.ts"), moduleOf("SpeciesRecord", records, "allRecords"));

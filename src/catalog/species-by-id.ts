@@ -1,5 +1,6 @@
 import type { SpeciesProfile } from "../species";
-import { allSpecies, movedIds } from "./generated";
+import { movedIds } from "../species/moved/generated";
+import { allSpecies } from "./generated";
 
 /**
  * The profile of a species, or undefined where there is none. An id that has moved, or that the trade still uses,

@@ -82,6 +82,18 @@ export const thresholds = {
     about: "The share of cover in which a shy animal stays at ease beside restless company.",
     source: `${commonPractice}; plants lowered fighting in zebrafish, Basquill & Grant 1998`,
   },
+  roomBesideBrood: {
+    value: 2,
+    unit: "1",
+    about: "The floor, as a multiple of the parents' territory, on which company stays out of their reach.",
+    source: `${commonPractice}: half of the tank for the pair`,
+  },
+  spreadsFrom: {
+    value: 4,
+    unit: "",
+    about: "The least group of a kind in which rivals that only chase each other spread it.",
+    source: `${commonPractice}; less aggression in groups of ten than in pairs, Saxby et al. 2010`,
+  },
   clearlySmaller: {
     value: 0.8,
     unit: "1",
@@ -123,6 +135,12 @@ export const thresholds = {
     value: 0.2,
     unit: "1",
     about: "The share of the surface at which air breathers find air at once.",
+    source: commonPractice,
+  },
+  broadFlank: {
+    value: 10,
+    unit: "cm",
+    about: "The length from which any fish has flanks broad enough to be rasped.",
     source: commonPractice,
   },
   besideOthers: {

@@ -1,5 +1,6 @@
 import type { SpeciesRecord } from "../species";
-import { allRecords, movedIds } from "./generated";
+import { movedIds } from "../species/moved/generated";
+import { allRecords } from "./generated";
 
 /**
  * The full record of a species, with every statement and its source, or undefined where there is none. An id

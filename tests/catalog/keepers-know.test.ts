@@ -74,8 +74,8 @@ const known: Readonly<Record<string, () => boolean>> = {
   "a male betta bites and kills another": () =>
     does(betta, { does: "bites", target: "own-sex", doer: "male" }) &&
     does(betta, { does: "kills", target: "own-sex" }),
-  "a betta lives alone, in still water, and is slow at food": () =>
-    lives(betta) === "alone" && betta.water?.flow?.value.max === "still" && pace(betta) === "slow",
+  "a betta lives alone, in water that hardly moves, and is slow at food": () =>
+    lives(betta) === "alone" && betta.water?.flow?.value.max === "gentle" && pace(betta) === "slow",
   "the longest oscar is ten times as long as the longest neon": () =>
     longest(oscar, "greatest") >= 10 * longest(neon, "greatest"),
   "an oscar eats fish, a platy, a corydoras and a bristlenose do not": () =>

@@ -8,7 +8,9 @@ import {
   thresholds,
 } from "../../src/compatibility";
 import { actsOthers } from "../../src/compatibility/rules/pair/acts-others";
+import { actsOwnKind } from "../../src/compatibility/rules/pair/acts-own-kind";
 import { generalHardness } from "../../src/compatibility/rules/pair/general-hardness";
+import { mucusGrazing } from "../../src/compatibility/rules/pair/mucus-grazing";
 import { ph } from "../../src/compatibility/rules/pair/ph";
 import { predation } from "../../src/compatibility/rules/pair/predation";
 import { shyness } from "../../src/compatibility/rules/pair/shyness";
@@ -60,11 +62,11 @@ const inCover =
 const roomy = { tank: { base: { shape: "rectangle", length: 100, width: 80 }, height: 50 } } as const;
 
 const beside =
-  (rule: Rule, stated: Stated, length: number): Judge =>
+  (rule: Rule, stated: Stated, length: number, more: Stated = {}): Judge =>
   (changed) => {
     const known: Stated = { "space.zones": ["midwater"], "temperament.acts": [], "diet.pace": "ordinary" };
     const large = animal("large", { ...known, "size.adultLength": adults(10), ...stated });
-    const small = animal("small", { ...known, "size.adultLength": adults(length) });
+    const small = animal("small", { ...known, "size.adultLength": adults(length), ...more });
     return pairBy(rule, { species: large }, { species: small }, changed).findings[0]?.weight ?? "nothing";
   };
 
@@ -197,6 +199,45 @@ const cases: Readonly<
     answer: "suitable",
     changed: 0.21,
     other: "conditional",
+  },
+  roomBesideBrood: {
+    judge: (changed) => {
+      const parent = animal("parent", {
+        "size.adultLength": adults(10),
+        "space.territory": { area: 2000, zone: "bottom", holder: "pair" },
+        "temperament.acts": [{ does: "bites", target: "any", when: "guarding-brood" }],
+      });
+      const other = animal("other", { "size.adultLength": adults(5), "temperament.acts": [] });
+      const groups = [
+        { species: parent, males: 1, females: 1 },
+        { species: other, unsexed: 6 },
+      ];
+      return planBy(actsOthers, groups, smallTank, changed).outcome;
+    },
+    answer: "suitable",
+    changed: 2.1,
+    other: "conditional",
+  },
+  spreadsFrom: {
+    judge: (changed) => {
+      const rival = animal("rival", {
+        "social.living": "shoal",
+        "social.group": { least: 4 },
+        "temperament.acts": [{ does: "chases", doer: "male", target: "own-sex" }],
+      });
+      return planBy(actsOwnKind, [{ species: rival, males: 4 }], smallTank, changed).outcome;
+    },
+    answer: "suitable",
+    changed: 5,
+    other: "conditional",
+  },
+  broadFlank: {
+    judge: beside(mucusGrazing, { "temperament.acts": [{ does: "rasps-mucus", target: "any" }] }, 10, {
+      "size.bodyShape": "fusiform",
+    }),
+    answer: "restricting",
+    changed: 11,
+    other: "nothing",
   },
   besideOthers: {
     judge: (changed) => {

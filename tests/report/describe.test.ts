@@ -2,6 +2,7 @@ import { expect, describe as suite, test } from "vitest";
 import {
   allSpecies,
   bettaSplendens,
+  carassiusAuratus,
   danioRerio,
   paracheirodonInnesi,
   trichogasterChuna,
@@ -65,7 +66,7 @@ suite("every report of the catalog", () => {
 test("a figure of a record is the figure in the sentence, in the reader's units", () => {
   const kept = recordById("betta-splendens")?.water?.temperature?.find(({ as }) => as === "kept")?.value;
   expect(kept).toEqual({ min: 24, max: 30 });
-  const verdict = pair(bettaSplendens, danioRerio);
+  const verdict = pair(bettaSplendens, carassiusAuratus);
   expect(describe(verdict)).toContain("Siamese fighting fish needs 24 to 30 °C");
   // 24 °C × 9/5 + 32 = 75.2 °F, 30 °C = 86 °F: the definition of the Fahrenheit scale.
   expect(describe(verdict, { units: "us" })).toContain("Siamese fighting fish needs 75.2 to 86 °F");

@@ -187,7 +187,10 @@ export const english: Messages = {
     "group.females": ({ of, most }) => noMoreThan(most, `female ${of}`),
     "group.pairs": ({ of }) => `all ${of} are of one sex, so that none breeds`,
     "group.femalesPerMale": ({ of, wanted }) => `each male ${of} has ${wanted} females`,
-    "group.length": ({ of, wanted }) => `every ${of} measures ${wanted}`,
+    "group.length": ({ of, wanted, most }) =>
+      most === undefined
+        ? `every ${of} measures ${wanted}`
+        : `no ${of} grows beyond ${wanted.replace("at most ", "")}`,
     "group.longFins": ({ of }) => `a short-finned form takes the place of this ${of}`,
     "group.grown": ({ of }) => `only young ${of} are kept, and move out before they are grown`,
     "group.offerings": ({ of, choices }) => fedWith(of, choices),

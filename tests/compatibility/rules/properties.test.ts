@@ -262,7 +262,7 @@ function meeting(plan: Plan, condition: Condition): Plan | undefined {
     case "group.femalesPerMale":
       return withGroup({ males: 1, females: Math.ceil(within.min ?? 0) });
     case "group.length":
-      return withGroup({ ...group, length: within.min });
+      return withGroup({ ...group, length: within.min ?? within.max });
     case "group.grown":
       return withGroup({ juveniles: 2 });
     case "group.offerings":

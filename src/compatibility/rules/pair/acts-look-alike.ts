@@ -2,7 +2,7 @@ import type { Condition, SideName } from "../../finding";
 import { mayHave } from "../../kin";
 import { defineRule, type Seen } from "../../rule";
 import type { ThresholdValues } from "../../thresholds";
-import { type Act, canHappen } from "../shared/acts";
+import { type Act, canHappen, ofBrood } from "../shared/acts";
 import { judgeAct } from "../shared/judge-act";
 
 type Appearance = Seen<never, "appearance.looks">;
@@ -24,8 +24,9 @@ export const actsLookAlike = defineRule({
   },
 });
 
-/** None of the sex that does it, or cover to get out of sight. */
-function removedBy({ doer }: Act, thresholds: ThresholdValues): Condition<SideName> {
+/** No pair that breeds, none of the sex that does it, or cover to get out of sight. */
+function removedBy({ doer, when }: Act, thresholds: ThresholdValues): Condition<SideName> {
+  if (ofBrood(when)) return { on: "group.pairs", of: "from", within: { max: 0 } };
   if (doer) return { on: doer === "male" ? "group.males" : "group.females", of: "from", within: { max: 0 } };
   return { on: "tank.cover", within: { min: thresholds.coverAgainstChase } };
 }

@@ -15,7 +15,8 @@ export const interbreeding = defineRule({
   needs: { from: ["reproduction.interbreedsWith"], to: ["reproduction.interbreedsWith"] },
   mayYield: ["restricting"],
   judge: ({ from, to }) => {
-    if (from.party.species.taxonomy.family !== to.party.species.taxonomy.family) return [];
+    const [mine, theirs] = [from.party.species, to.party.species];
+    if (mine.id === theirs.id || mine.taxonomy.family !== theirs.taxonomy.family) return [];
     if (!(names(from, to) || names(to, from)) || !mayHave(from.party, "male") || !mayHave(to.party, "female"))
       return [];
     const condition = { on: "group.males", of: "from", within: { max: 0 } } as const;

@@ -5,10 +5,10 @@ import { defineRule, type Seen } from "../../rule";
 import type { ThresholdValues } from "../../thresholds";
 import { decimal } from "../shared/decimal";
 import { cm, judgeMeal, type Meal } from "../shared/meal";
-import { grown, hunterLength, isYoung, preyLength } from "../shared/total-length";
+import { grown, hunterLength, isYoung, preyLength, roomLength } from "../shared/total-length";
 
-type Hunter = Seen<"predation.eats" | "size.adultLength", "diet.light">;
-type Prey = Seen<"size.adultLength", "size.bodyDepthShare" | "reproduction.mode">;
+type Hunter = Seen<"predation.eats" | "size.adultLength", "diet.light" | "diet.reach">;
+type Prey = Seen<"size.adultLength", "size.bodyDepthShare" | "reproduction.mode" | "space.zones">;
 type Answer = Judged<"blocking" | "restricting" | "advisory">;
 
 export const predation = defineRule({
@@ -16,16 +16,26 @@ export const predation = defineRule({
   question: "Does one eat the other, its young or its eggs?",
   way: "each-way",
   needs: { from: ["predation.eats", "size.adultLength"], to: ["size.adultLength"] },
-  uses: { from: ["diet.light"], to: ["size.bodyDepthShare", "reproduction.mode"] },
+  uses: {
+    from: ["diet.light", "diet.reach"],
+    to: ["size.bodyDepthShare", "reproduction.mode", "space.zones"],
+  },
   decidesBy: ["likelyPrey", "possiblePrey", "preyDepth", "coverForYoung"],
   mayYield: ["blocking", "restricting", "advisory"],
   judge: ({ from, to, thresholds }): readonly Answer[] => {
     const swallowed = judgeSwallowed(from, to, thresholds);
-    if (swallowed) return [swallowed];
+    if (swallowed && withinReach(from, to)) return [swallowed];
     const young = judgeYoung(from, to, thresholds);
     return young.length > 0 ? young : judgeEggs(from, to);
   },
 });
+
+/** A hunter that feeds at the surface alone does not come down to what never leaves the ground. */
+function withinReach({ "diet.reach": reach }: Hunter, { "space.zones": zones }: Prey): boolean {
+  const fromAbove = reach?.every((place) => place === "surface");
+  const onTheGround = zones?.every((zone) => zone === "bottom");
+  return !(fromAbove && onTheGround);
+}
 
 /** Prey past the fry stage, at the lengths of today, and at those of grown animals where one has still to grow. */
 function judgeSwallowed(from: Hunter, to: Prey, thresholds: ThresholdValues): Answer | undefined {
@@ -38,6 +48,8 @@ function judgeSwallowed(from: Hunter, to: Prey, thresholds: ThresholdValues): An
     hunterIsGrown: !isYoung(hunter),
     prey: preyLength(prey, to["size.adultLength"]),
     preyIsFish: kind === "fish",
+    preyReaches: Math.max(hunterLength(grown(prey), to["size.adultLength"]), prey.length ?? 0),
+    hunterUsually: roomLength(grown(hunter), from["size.adultLength"]),
     depthShare: () => to["size.bodyDepthShare"],
     greatest: stated.length > 0 ? Math.max(...stated) : undefined,
   });

@@ -3,14 +3,14 @@ import { decimal } from "../shared/decimal";
 import { shareAny } from "../shared/share-any";
 import { preyLength, roomLength } from "../shared/total-length";
 
-/** Not about being eaten: a large fish that rushes about leaves a small one neither place nor rest. */
+/** Not about being eaten: a large fish that rushes about leaves a small one no rest, unless it can withdraw. */
 export const sizeAndPace = defineRule({
   id: "size-and-pace",
   question: "Is it so much longer and faster that the other is pushed aside?",
   way: "each-way",
   needs: { from: ["diet.pace", "size.adultLength"], to: ["size.adultLength"] },
   uses: { from: ["space.zones"], to: ["space.zones", "diet.pace"] },
-  decidesBy: ["muchLonger"],
+  decidesBy: ["muchLonger", "coverFromBustle"],
   mayYield: ["restricting"],
   judge: ({ from, to, thresholds }) => {
     if (from["diet.pace"] !== "fast" || to["diet.pace"] === "fast") return [];
@@ -25,7 +25,7 @@ export const sizeAndPace = defineRule({
         weight: "restricting",
         measures,
         watchFor: "hiding",
-        condition: { on: "group.length", of: "to", within: { min: least } },
+        condition: { on: "tank.cover", within: { min: thresholds.coverFromBustle } },
       },
     ];
   },

@@ -27,17 +27,11 @@ export function judgeAct(
   if (deadly) return { weight: "blocking", measures, watchFor: "missing animals" };
   const hurts = does === "bites" || does === "chases";
   if (!hurts || when === "feeding") return { weight: "advisory", measures };
-  const condition = bySituation(act, thresholds) ?? removedBy;
+  const condition = needsCover(act)
+    ? ({ on: "tank.cover", within: { min: thresholds.coverAgainstChase } } as const)
+    : removedBy;
   return { weight: "restricting", measures, condition, watchFor: "chasing" };
 }
 
-/**
- * Whoever is only chased from a brood, or attacked where it cannot get away, needs cover to get out of sight; against
- * the bites of parents no pair may breed.
- */
-function bySituation({ does, when }: Act, thresholds: ThresholdValues): Condition<SideName> | undefined {
-  const outOfSight = { on: "tank.cover", within: { min: thresholds.coverAgainstChase } } as const;
-  if (when === "crowded") return outOfSight;
-  if (!ofBrood(when)) return undefined;
-  return does === "chases" ? outOfSight : { on: "group.pairs", of: "from", within: { max: 0 } };
-}
+/** Whoever is only chased from a brood, or attacked where it cannot get away, needs cover to get out of sight. */
+const needsCover = ({ does, when }: Act) => when === "crowded" || (ofBrood(when) && does === "chases");

@@ -14,6 +14,9 @@ export interface Meal {
   /** The greatest length of prey that a source states for grown hunters. */
   readonly greatest: number | undefined;
   readonly hunterIsGrown: boolean;
+  /** The greatest length the prey's kind reaches, and the usual one of the hunter's, in cm. */
+  readonly preyReaches: number;
+  readonly hunterUsually: number;
 }
 
 type Answer = Judged<"blocking" | "restricting">;
@@ -36,8 +39,20 @@ export function judgeMeal(meal: Meal, thresholds: ThresholdValues): Answer | und
   if (prey <= decimal(thresholds.likelyPrey * hunter)) return { ...eaten, measures };
   const possible = decimal(thresholds.possiblePrey * hunter);
   if (prey > possible || tooDeep(meal, prey, thresholds)) return undefined;
-  const condition = { on: "group.length", of: "to", within: { min: possible } } as const;
-  return { weight: "restricting", measures, watchFor: "missing animals", condition };
+  return {
+    weight: "restricting",
+    measures,
+    watchFor: "missing animals",
+    condition: outOfReach(meal, prey, possible),
+  };
+}
+
+/** Prey that is long enough; where its kind never is, hunters that stay shorter than the longest on record. */
+function outOfReach({ hunter, preyReaches, hunterUsually }: Meal, prey: number, possible: number) {
+  const most = decimal((prey * hunter) / possible);
+  return preyReaches < possible && hunterUsually <= most
+    ? ({ on: "group.length", of: "from", within: { max: most } } as const)
+    : ({ on: "group.length", of: "to", within: { min: possible } } as const);
 }
 
 /** Whether prey is deeper than the hunter's mouth takes, with both lengths at the ends that harm. */

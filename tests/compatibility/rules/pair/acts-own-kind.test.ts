@@ -154,8 +154,18 @@ describe("breeding", () => {
     expect(weighed(planBy(actsOwnKind, [{ species, males: 1, females: 1 }])).findings).toEqual([]);
   });
 
+  test("leaves a pair by itself", () => {
+    expect(planBy(actsOwnKind, [{ species: guards("bites"), unsexed: 4 }]).findings).toMatchObject([
+      { condition: { on: "group.count", of: 0, within: { max: 2 } } },
+    ]);
+  });
+
   test("may come among animals whose sex nobody knows", () => {
-    const { bounds, open } = planBy(actsOwnKind, [{ species: guards("bites"), unsexed: 4 }]);
+    const species = doing(
+      { does: "bites", target: "own-kind", when: "guarding-brood" },
+      { "social.living": "group", "social.group": { least: 5 } },
+    );
+    const { bounds, open } = planBy(actsOwnKind, [{ species, unsexed: 4 }]);
     expect(bounds).toEqual({ atBest: "suitable", atWorst: "conditional" });
     expect(open).toContainEqual(
       expect.objectContaining({ input: "group.pairs", of: 0, reason: "not-given" }),

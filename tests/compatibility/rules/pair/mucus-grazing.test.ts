@@ -1,13 +1,22 @@
 import { expect, test } from "vitest";
-import { ancistrusCirrhosus, pterophyllumScalare } from "vivary/catalog";
+import {
+  ancistrusCirrhosus,
+  carassiusAuratus,
+  gyrinocheilusAymonieri,
+  paracheirodonInnesi,
+  pterophyllumScalare,
+  pterygoplichthysPardalis,
+  symphysodonAequifasciatus,
+} from "vivary/catalog";
 import { assessPlan, type Offering } from "../../../../src/compatibility";
 import { mucusGrazing } from "../../../../src/compatibility/rules/pair/mucus-grazing";
-import type { Stage } from "../../../../src/species";
-import { animal, type Stated } from "../../animals";
+import type { SpeciesProfile, Stage } from "../../../../src/species";
+import { adults, animal, type Stated } from "../../animals";
 import { pairBy, planBy, planOf, weighed } from "../../judging";
 
 const rasper = (from?: Stage) =>
   animal("rasper", {
+    "size.adultLength": adults(15),
     "temperament.acts": [{ does: "rasps-mucus", target: "any", ...(from && { from }) }],
     "diet.foods": ["algae", "dry"],
     "diet.reach": ["bottom"],
@@ -16,6 +25,7 @@ const rasper = (from?: Stage) =>
 const flank = (more: Stated = {}) =>
   animal("flank", {
     "temperament.acts": [],
+    "size.adultLength": adults(8),
     "size.bodyShape": "short-deep",
     "diet.pace": "ordinary",
     ...more,
@@ -27,6 +37,8 @@ test("flat flanks and slow fish are rasped, quick spindles are let alone", () =>
   expect(weights()).toEqual(["restricting"]);
   expect(weights({ "size.bodyShape": "fusiform", "diet.pace": "slow" })).toEqual(["restricting"]);
   expect(weights({ "size.bodyShape": "fusiform" })).toEqual([]);
+  expect(weights({ "size.bodyShape": "fusiform", "size.adultLength": adults(9.9) })).toEqual([]);
+  expect(weights({ "size.bodyShape": "fusiform", "size.adultLength": adults(10) })).toEqual(["restricting"]);
 });
 
 test("greens every day mend it where it rasps for want of them", () => {
@@ -53,6 +65,16 @@ test("where only grown ones rasp, young ones may be kept until then", () => {
     );
   expect(kept({ unsexed: 1 })).toEqual({ findings: ["restricting"], met: [] });
   expect(kept({ juveniles: 1 })).toEqual({ findings: [], met: ["restricting"] });
+});
+
+test("in a keeper's tank: a grown algae eater and a pleco rasp discus and goldfish, not neons", () => {
+  const rasped = (species: SpeciesProfile) =>
+    [gyrinocheilusAymonieri, pterygoplichthysPardalis].map(
+      (by) => pairBy(mucusGrazing, { species: by }, { species }).findings.length,
+    );
+  expect(rasped(symphysodonAequifasciatus)).toEqual([1, 1]);
+  expect(rasped(carassiusAuratus)).toEqual([1, 1]);
+  expect(rasped(paracheirodonInnesi)).toEqual([0, 0]);
 });
 
 test("in a keeper's tank: a bristlenose lets angelfish alone", () => {

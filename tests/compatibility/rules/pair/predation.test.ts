@@ -78,6 +78,49 @@ describe("fish of a hunter that no source limits to a length", () => {
   });
 });
 
+describe("where the prey never grows long enough", () => {
+  // The longest hunter on record measures 40 cm and may take prey of 18.4 cm; the usual one of 20 cm takes 9.2 cm.
+  const groups = (length?: number) => [
+    {
+      species: animal("hunter", { "predation.eats": anyFish, "size.adultLength": adults(20, 40) }),
+      unsexed: 1,
+      length,
+    },
+    { species: prey(12, scatters), unsexed: 1 },
+  ];
+
+  test("it works with hunters that do not grow beyond what takes it", () => {
+    // 12 cm of prey are 46 hundredths of 26.1 cm.
+    expect(planBy(predation, groups()).findings).toMatchObject([
+      {
+        weight: "restricting",
+        condition: { on: "group.length", of: 0, within: { max: expect.closeTo(26.1, 1) } },
+      },
+    ]);
+    expect(planBy(predation, groups(26)).findings).toEqual([]);
+  });
+
+  test("and with no hunter whose usual length is too much", () => {
+    const small = { species: prey(9, scatters), unsexed: 1 };
+    expect(planBy(predation, [...groups().slice(0, 1), small]).findings).toMatchObject([
+      { condition: { on: "group.length", of: 1, within: { min: 18.4 } } },
+    ]);
+  });
+});
+
+test("a hunter that feeds at the surface alone does not come down to the ground", () => {
+  const fromAbove = animal("hunter", {
+    "predation.eats": anyFish,
+    "size.adultLength": adults(20),
+    "diet.reach": ["surface"],
+  });
+  const below = prey(3, { ...scatters, "space.zones": ["bottom"] });
+  expect(weights(below, fromAbove)).toEqual([]);
+  expect(weights(prey(3, { ...scatters, "space.zones": ["bottom", "midwater"] }), fromAbove)).toEqual([
+    "blocking",
+  ]);
+});
+
 test("46 hundredths of 10 cm are 4.6 cm: prey of that length is long enough", () => {
   const groups = [
     { species: hunter(anyFish), unsexed: 1 },

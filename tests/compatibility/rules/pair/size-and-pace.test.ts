@@ -36,15 +36,25 @@ test("shrimps and snails are not pushed aside by fish that do not eat them", () 
   expect(weights(rusher, swimmer("shrimp", 2, "ordinary", {}, "shrimp"))).toEqual([]);
 });
 
-test("companions that are long enough hold their own", () => {
-  const groups = (length: number) => [
-    { species: rusher, unsexed: 1 },
-    { species: swimmer("small", 4, "ordinary"), unsexed: 6, length },
-  ];
-  expect(planBy(sizeAndPace, groups(4.9)).findings).toMatchObject([
-    { condition: { on: "group.length", of: 1, within: { min: 5 } }, watchFor: "hiding" },
+test("cover lets the small ones withdraw", () => {
+  const at = (cover: number) =>
+    planBy(
+      sizeAndPace,
+      [
+        { species: rusher, unsexed: 1 },
+        { species: swimmer("small", 4, "ordinary"), unsexed: 6 },
+      ],
+      { tank: { cover } },
+    );
+  expect(at(0.29).findings).toMatchObject([
+    { condition: { on: "tank.cover", within: { min: 0.3 } }, watchFor: "hiding" },
   ]);
-  expect(weighed(planBy(sizeAndPace, groups(5)))).toEqual({ findings: [], met: ["restricting"] });
+  expect(weighed(at(0.3))).toEqual({ findings: [], met: ["restricting"] });
+});
+
+test("young of no stated length count as small", () => {
+  const young = { species: swimmer("small", 9, "ordinary"), stage: "juvenile" } as const;
+  expect(pairBy(sizeAndPace, { species: rusher }, young).findings).toHaveLength(1);
 });
 
 test("in a keeper's tank: a goldfish beside neons, not a danio or a swordtail", () => {

@@ -1,5 +1,5 @@
 import { expect, test } from "vitest";
-import { ancistrusCirrhosus, brachygobiusDoriae, paracheirodonInnesi } from "vivary/catalog";
+import { brachygobiusDoriae, pangioKuhlii, paracheirodonInnesi } from "vivary/catalog";
 import { assessPlan, type Offering } from "../../../../src/compatibility";
 import { feeding } from "../../../../src/compatibility/rules/plan/feeding";
 import type { SpeciesProfile } from "../../../../src/species";
@@ -19,11 +19,11 @@ test("flakes by day feed neons", () => {
   expect(fed(paracheirodonInnesi, [flakes])).toEqual({ findings: [], met: ["restricting"] });
 });
 
-test("a bristlenose feeds on the ground after dark", () => {
+test("a kuhli loach feeds on the ground after dark", () => {
   const tablets = { food: "dry", place: "bottom" } as const;
-  expect(fed(ancistrusCirrhosus).findings).toEqual(["restricting"]);
-  expect(fed(ancistrusCirrhosus, [flakes, tablets]).findings).toEqual(["restricting"]);
-  expect(fed(ancistrusCirrhosus, [flakes, { ...tablets, light: "night" }]).met).toEqual(["restricting"]);
+  expect(fed(pangioKuhlii).findings).toEqual(["restricting"]);
+  expect(fed(pangioKuhlii, [flakes, tablets]).findings).toEqual(["restricting"]);
+  expect(fed(pangioKuhlii, [flakes, { ...tablets, light: "night" }]).met).toEqual(["restricting"]);
 });
 
 test("a bumblebee goby takes no dry food", () => {
