@@ -332,6 +332,23 @@ describe("young animals", () => {
     expect(found).toMatchObject([{ weight: "blocking", measures: { safeFrom: { value: 5, unit: "cm" } } }]);
   });
 
+  test("are safe later by the hunter's length where no prey length is stated", () => {
+    const growing = prey(12, scatters);
+    const small = { species: growing, juveniles: 4, length: 2 };
+    const found = planBy(predation, [{ species: hunter(anyFish, 20), unsexed: 1 }, small]).findings;
+    expect(found).toMatchObject([{ weight: "blocking", measures: { safeFrom: { value: 9.2, unit: "cm" } } }]);
+  });
+
+  test("that are eaten now and grown as well are never safe", () => {
+    const groups = [
+      { species: hunter([{ prey: "fish", greatest: 5 }], 20), unsexed: 1 },
+      { species: prey(4, scatters), juveniles: 4, length: 2 },
+    ];
+    const [finding] = planBy(predation, groups).findings;
+    expect(finding?.weight).toBe("blocking");
+    expect(finding?.measures).not.toHaveProperty("safeFrom");
+  });
+
   test("of both kinds are judged as they are and as they will be", () => {
     const both = (length: number) =>
       planBy(predation, [
@@ -376,7 +393,19 @@ describe("guarded eggs", () => {
     expect(eaten(prey(10, scatters), robber(["night"]))).toEqual([]);
   });
 
+  test("are not told of its own kind", () => {
+    const own = animal("own", {
+      "predation.eats": [{ prey: "egg" }],
+      "size.adultLength": adults(6),
+      "diet.light": ["night"],
+      "reproduction.mode": "guards-eggs",
+    });
+    expect(pairBy(predation, { species: own }, { species: own }).findings).toEqual([]);
+  });
+
   test("are laid by a pair only", () => {
+    const alone = pairBy(predation, { species: robber(["night"]) }, { species: parent, count: 1 });
+    expect(alone.findings).toEqual([]);
     const single = pairBy(predation, { species: robber(["night"]) }, { species: parent, sex: "male" });
     expect(single.findings).toEqual([]);
   });

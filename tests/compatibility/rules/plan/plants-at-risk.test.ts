@@ -22,6 +22,13 @@ test("plants do not last with fish that eat them or pull them out", () => {
   }
 });
 
+test("the finding says which", () => {
+  const does = (what: "eatsPlants" | "uproots") =>
+    planBy(plantsAtRisk, [{ species: fish(what), unsexed: 2 }], { tank: { plants: "planted" } }).findings;
+  expect(does("eatsPlants")).toMatchObject([{ measures: { does: { value: "eats" } } }]);
+  expect(does("uproots")).toMatchObject([{ measures: { does: { value: "uproots" } } }]);
+});
+
 test("digging is worth knowing where there are plants", () => {
   expect(among(fish("digs"), "grown-in").findings).toEqual(["advisory"]);
   expect(among(fish("digs"), "none")).toEqual({ findings: [], met: [] });
