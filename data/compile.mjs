@@ -35,11 +35,14 @@ const profiles = records.map((record) => {
 
 const moved = Object.fromEntries((await readFolder("moved")).map(({ json }) => [json.id, json.to]));
 
+/** Text as a literal: JSON that is parsed loads twice as fast as the same object written in JavaScript. */
+const quoted = (text) => `'${text.replaceAll("\\", "\\\\").replaceAll("'", "\\'")}'`;
+
 /** A module with one named export a species and the list of all. */
 function moduleOf(type, items, list) {
   const exports = items.map((item) => {
     const { name } = item.taxonomy;
-    return `/** *${name}*, ${(item.names.en ?? [name])[0]}. */\nexport const ${exportName(item.id)}: ${type} = ${JSON.stringify(item)};\n`;
+    return `/** *${name}*, ${(item.names.en ?? [name])[0]}. */\nexport const ${exportName(item.id)}: ${type} = /* @__PURE__ */ JSON.parse(${quoted(JSON.stringify(item))});\n`;
   });
   const all = items.map(({ id }) => exportName(id)).join(", ");
   return `import type { ${type} } from "../species";\n\n${exports.join("\n")}\n/** Every species, by id. */\nexport const ${list}: readonly ${type}[] = [${all}];\n`;
