@@ -77,7 +77,7 @@ const kinds = ["read", "recalled", "curator", "common-practice"].map((kind) => [
 
 const text = `${[
   "# The state of the evidence",
-  `Written from the records by \`npm run evidence\`: ${allSpecies.length} species, ${statements.length} statements. *Published* was read at its source; *memory* was recalled and waits to be read; *common practice* is what experienced keepers agree on and no source states.`,
+  `Written from the records by \`npm run pages\`: ${allSpecies.length} species, ${statements.length} statements. *Published* was read at its source; *memory* was recalled and waits to be read; *common practice* is what experienced keepers agree on and no source states.`,
   "## Statements",
   table(["support", "statements"], kinds),
   "## Traits",
@@ -112,4 +112,4 @@ const text = `${[
   ),
 ].join("\n\n")}\n`;
 
-await written("evidence.md", text, "evidence");
+await written("evidence.md", text);

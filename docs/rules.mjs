@@ -39,11 +39,11 @@ const ruleText = ({ id, question, way, needs, uses, mayYield, weighs, decidesBy 
 
 const text = `${[
   "# The rules",
-  "Written from the rules themselves by `npm run rules`. A restricting finding always names the condition that removes it; a trait that a rule needs and nobody knows leaves its question open.",
+  "Written from the rules themselves by `npm run pages`. A restricting finding always names the condition that removes it; a trait that a rule needs and nobody knows leaves its question open.",
   "## Two kinds of animals",
   ...pairRules.map(ruleText),
   "## A plan",
   ...planRules.map(ruleText),
 ].join("\n\n")}\n`;
 
-await written("rules.md", text, "rules");
+await written("rules.md", text);

@@ -62,8 +62,8 @@ function entry(source) {
 
 const text = `${[
   "# Sources",
-  `Written from data/sources and the records by \`npm run sources\`: ${sources.length} sources. Facts and figures were taken, no sentences. Each keeps its own terms; where a source states them they stand with it. Bibliographic details are in part recalled.`,
+  `Written from data/sources and the records by \`npm run pages\`: ${sources.length} sources. Facts and figures were taken, no sentences. Each keeps its own terms; where a source states them they stand with it. Bibliographic details are in part recalled.`,
   ...sources.map(entry),
 ].join("\n\n")}\n`;
 
-await written("sources.md", text, "sources");
+await written("sources.md", text);

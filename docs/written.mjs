@@ -2,11 +2,11 @@
 import { readFile, writeFile } from "node:fs/promises";
 import { fileURLToPath } from "node:url";
 
-export async function written(name, text, command) {
+export async function written(name, text) {
   const file = fileURLToPath(new URL(name, import.meta.url));
   if (!process.argv.includes("--check")) return writeFile(file, text);
   if ((await readFile(file, "utf8").catch(() => "")) === text) return;
-  console.error(`docs/${name} is stale: npm run ${command}`);
+  console.error(`docs/${name} is stale: npm run pages`);
   process.exitCode = 1;
 }
 

@@ -34,5 +34,5 @@ export default async function check([id]) {
 /** What, where, what was expected, and how to mend it. */
 function sentence({ check, where, found, expected, mend }) {
   const wanted = expected ? `; expected ${expected}` : "";
-  return `${check}.\n  ${where}: ${found}${wanted}.\n  ${mend}`;
+  return `${check}.\n  ${where}: ${found.replace(/\.$/, "")}${wanted.replace(/\.$/, "")}.\n  ${mend}`;
 }

@@ -7,8 +7,8 @@ test("a species becomes an export of the catalog and of the evidence", () => {
   for (const file of files) project.write(file, "");
   expect(project.run("compile.mjs")).toMatchObject({ status: 0 });
   const [profiles, records] = files.map(project.read);
-  expect(profiles).toContain("export const puntigrusTetrazona: SpeciesProfile = {");
-  expect(records).toContain("export const puntigrusTetrazona: SpeciesRecord = {");
+  expect(profiles).toContain("export const puntigrusTetrazona: SpeciesProfile =");
+  expect(records).toContain("export const puntigrusTetrazona: SpeciesRecord =");
 });
 
 test("a broken record stops the build with its file and every problem", () => {

@@ -5,7 +5,7 @@ import { assessPair, assessPlan } from "../../src/compatibility";
 import { plans } from "./plans";
 
 // What the library answers today, a line a pair and a line a plan, so that a change of a rule or a record shows which
-// answers it flips. A changed line is not wrong in itself: read it as a keeper would, then `npx vitest run -u tests/judgements`.
+// answers it flips. A changed line is not wrong in itself: read it as a keeper would, then `npm run pages`.
 
 test("every pair of the catalog", async () => {
   const lines = allSpecies.flatMap((a, index) =>
