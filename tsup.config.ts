@@ -1,5 +1,11 @@
 import { defineConfig } from "tsup";
 
+/** No module has side effects: an import for its effects alone would only make bundlers warn and files load. */
+const withoutBareImports = {
+  name: "without-bare-imports",
+  renderChunk: (code: string) => ({ code: code.replaceAll(/^import "\.\/chunk-\w+\.js";\n/gm, "") }),
+};
+
 export default defineConfig({
   entry: {
     index: "src/index.ts",
@@ -23,4 +29,5 @@ export default defineConfig({
   clean: true,
   dts: true,
   noExternal: ["convert-units"],
+  plugins: [withoutBareImports],
 });
