@@ -13,6 +13,8 @@ export default defineConfig({
   },
   test: {
     include: ["tests/**/*.test.ts"],
+    // Property tests and runs of the tools take seconds on a busy machine.
+    testTimeout: 30_000,
     typecheck: { enabled: true, include: ["tests/**/*.test-d.ts"] },
     coverage: {
       provider: "v8",

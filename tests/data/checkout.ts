@@ -3,10 +3,7 @@ import { cpSync, mkdtempSync, readFileSync, rmSync, symlinkSync, writeFileSync }
 import { tmpdir } from "node:os";
 import { join } from "node:path";
 import { fileURLToPath } from "node:url";
-import { onTestFinished, vi } from "vitest";
-
-// Each run of a tool starts Node and bundles the sources.
-vi.setConfig({ testTimeout: 30_000 });
+import { onTestFinished } from "vitest";
 
 const root = fileURLToPath(new URL("../../", import.meta.url));
 
