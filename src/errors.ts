@@ -62,6 +62,11 @@ export function within(
   return number;
 }
 
+/** The number itself, or an {@link OutsideDomainError} where it is below zero. */
+export function amount(value: unknown, subject: string, unit: string): number {
+  return within(value, subject, { min: 0, max: Number.POSITIVE_INFINITY }, unit);
+}
+
 /** The object itself, or an {@link InvalidInputError} where it is none. */
 export function objectOf<Given>(value: Given, subject: string): Given {
   if (typeof value === "object" && value !== null && !Array.isArray(value)) return value;

@@ -1,4 +1,4 @@
-import { finite, InvalidInputError, objectOf, oneOf, whole, within } from "../errors";
+import { amount, finite, InvalidInputError, objectOf, oneOf, whole, within } from "../errors";
 import * as classes from "../species/classes";
 import { type TankGeometry, tankGeometry } from "../tank";
 import { size } from "../tank/lengths";
@@ -10,8 +10,8 @@ import type { Offering, Plan, PlannedTank, PlannedWater } from "./plan";
 export interface AssessedPlan {
   readonly tank: PlannedTank;
   readonly geometry: TankGeometry;
-  /** Run, floor and height in cm by the sizes given, glass included: those by which tanks are sold and space is advised. */
-  readonly nominal: Pick<TankGeometry, "longestRun" | "footprint"> & { readonly height: number };
+  /** Run, width, floor and height in cm by the sizes given, glass included: those by which tanks are sold and space is advised. */
+  readonly nominal: Pick<TankGeometry, "longestRun" | "width" | "footprint"> & { readonly height: number };
   /** As planned; salinity 0 if it is not given. */
   readonly water: PlannedWater & { readonly salinity: number };
   readonly parties: readonly AssessedParty[];
@@ -37,8 +37,8 @@ export function assessedPlan(plan: Plan): AssessedPlan {
 }
 
 function nominalSizes(tank: PlannedTank): AssessedPlan["nominal"] {
-  const { longestRun, footprint } = tankGeometry({ ...tank, measured: "inner" });
-  return { longestRun, footprint, height: size(tank.height, "height", tank.unit ?? "cm") };
+  const { longestRun, width, footprint } = tankGeometry({ ...tank, measured: "inner" });
+  return { longestRun, width, footprint, height: size(tank.height, "height", tank.unit ?? "cm") };
 }
 
 function checkedOfferings(offerings: readonly Offering[]): readonly Offering[] {
@@ -56,7 +56,6 @@ function checkedOfferings(offerings: readonly Offering[]): readonly Offering[] {
 }
 
 const share = { min: 0, max: 1 };
-const anyAmount = { min: 0, max: Number.MAX_VALUE };
 
 function checkFurnishing(tank: PlannedTank): void {
   const { cover, openWater, openSurface, lid, plants, flow, filter, sightBreaks } = objectOf(tank, "tank");
@@ -70,8 +69,8 @@ function checkFurnishing(tank: PlannedTank): void {
   if (flow !== undefined) checkFlow(flow);
   if (filter !== undefined) {
     const { mediaArea, age } = objectOf(filter, "tank.filter");
-    within(mediaArea, "tank.filter.mediaArea", anyAmount, "m2");
-    within(age, "tank.filter.age", anyAmount, "d");
+    amount(mediaArea, "tank.filter.mediaArea", "m2");
+    amount(age, "tank.filter.age", "d");
   }
 }
 

@@ -1,10 +1,10 @@
+import { decimal } from "../decimal";
 import { InvalidInputError } from "../errors";
 import { filterCapacity } from "../load";
 import type { AssessedPlan } from "./assessed-plan";
 import { certain, settlingCompany } from "./company";
 import { offeringsFor } from "./offerings";
 import type { AssessedParty } from "./party";
-import { decimal } from "./rules/shared/decimal";
 
 type FactValue = number | string | boolean | readonly string[] | undefined;
 

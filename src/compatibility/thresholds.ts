@@ -111,7 +111,7 @@ export const thresholds = {
     value: 3,
     unit: "mg/L",
     about: "The oxygen down to which an animal of low need may come for a night.",
-    source: "EPA 440/5-86-003: one-day minimum for grown warm-water fish",
+    source: "EPA 440/5-86-003, from memory: one-day minimum for grown warm-water fish",
   },
   oxygenForOrdinary: {
     value: 5,

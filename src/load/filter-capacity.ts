@@ -1,7 +1,5 @@
-import { within } from "../errors";
+import { amount } from "../errors";
 import type { Range } from "../ranges";
-
-const anyAmount = { min: 0, max: Number.MAX_VALUE };
 
 /**
  * Ammonia nitrogen that ripe media take up, mg/(m² d). Design tables give 200 to 1000 at 1 to 2 mg/L in warm fresh water
@@ -40,8 +38,8 @@ export function filterCapacity({
   readonly mediaArea: number;
   readonly age: number;
 }): Range {
-  const area = within(mediaArea, "mediaArea", anyAmount, "m2");
-  const days = within(age, "age", anyAmount, "d");
+  const area = amount(mediaArea, "mediaArea", "m2");
+  const days = amount(age, "age", "d");
   return {
     min: days >= ripening.max ? area * rate.min : 0,
     max: days >= ripening.min ? area * rate.max : 0,

@@ -35,8 +35,8 @@ function warmth(temperature: number): number {
  * zebrafish in breeding-free upkeep are given. Frozen and live food weighs four to five times as much, for its water.
  * Young fish and breeders need several times as much: 5 to 6 % of the mass a day in trials with zebrafish (Lawrence et
  * al. 2012) and freshwater angelfish (Ribeiro et al. 2012). Upkeep falls and rises with the temperature; the upper end
- * does not, for what is given need not follow what is needed. It stays above upkeep wherever the function holds: any
- * mass, 0 to 40 °C.
+ * does not, for what is given need not follow what is needed. It stays above upkeep for
+ * every mass from 0 to 40 °C.
  *
  * Source: upkeep by Lupatsch et al. 2013, Isr. J. Aquacult. 65.2013.917, mass exponent 0.80, brought to other
  * temperatures by Clarke & Johnston 1999 (see {@link oxygenDemand}); the upper end: Humane Endpoints (Utrecht

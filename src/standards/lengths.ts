@@ -1,6 +1,7 @@
-import { InvalidInputError, positive } from "../errors";
+import { positive } from "../errors";
 import type { Range } from "../ranges";
 import { type AdultLength, type Sex, standardLength } from "../species";
+import { lengthsMeant, lengthsOfSex } from "../species/adult-lengths";
 
 /** The lengths that texts speak of. */
 export type LengthName = "present standard length" | "present total length" | "adult total length";
@@ -23,8 +24,8 @@ interface Sized {
  * to that. Adult: from the usual to the greatest, since no text says which it means; at least the planned one.
  */
 export function lengthsOf({ sex, young, stated, adult }: Sized): Lengths {
-  const known = adult && ofSex(adult, sex);
-  const usual = known && preferred(known, ({ as }) => as === "usual");
+  const known = adult && lengthsOfSex(adult, sex);
+  const usual = known && lengthsMeant(known, "usual");
   const least = young ? 0 : undefined;
   return {
     ...(stated !== undefined && presentLengths({ min: stated, max: stated })),
@@ -60,14 +61,4 @@ function standardOf({ length, measure, total }: AdultLength): Range {
 function spanOf(spans: readonly Range[], least?: number): Range {
   const ends = spans.flatMap(({ min, max }) => [min, max].map((end) => positive(end, "size.adultLength")));
   return { min: least ?? Math.min(...ends), max: Math.max(...ends) };
-}
-
-function ofSex(lengths: readonly AdultLength[], sex: Sex | undefined): readonly AdultLength[] {
-  if (lengths.length === 0) throw new InvalidInputError("size.adultLength", "at least one length", lengths);
-  return preferred(lengths, (length) => !sex || !length.sex || length.sex === sex);
-}
-
-function preferred(lengths: readonly AdultLength[], wanted: (length: AdultLength) => boolean) {
-  const found = lengths.filter(wanted);
-  return found.length > 0 ? found : lengths;
 }

@@ -1,7 +1,6 @@
 import type { AssessedPlan } from "../compatibility";
-import { decimal } from "../compatibility/rules/shared/decimal";
+import { decimal } from "../decimal";
 import type { Range } from "../ranges";
-import { tankGeometry } from "../tank";
 
 /** The volumes that texts speak of; both where a text does not say which. */
 export type VolumeName = "gross volume" | "water volume" | "water volume to gross volume";
@@ -29,14 +28,13 @@ export type TankMeasures = (of: TankMeasureName) => TankMeasure;
  */
 export function tankMeasures({ tank, geometry, nominal }: AssessedPlan): TankMeasures {
   const waterDepth = (geometry.waterVolume * 1000) / geometry.waterSurface;
-  const given = tankGeometry({ ...tank, measured: "inner" });
   const spans: Readonly<Record<TankMeasureName, readonly [inside: number, asGiven: number, unit: string]>> = {
     "gross volume": [geometry.grossVolume, geometry.grossVolume, "L"],
     "water volume": [geometry.waterVolume, geometry.waterVolume, "L"],
     "water volume to gross volume": [geometry.waterVolume, geometry.grossVolume, "L"],
     "front edge": [nominal.longestRun, nominal.longestRun, "cm"],
     length: [geometry.longestRun, nominal.longestRun, "cm"],
-    width: [geometry.width, given.width, "cm"],
+    width: [geometry.width, nominal.width, "cm"],
     depth: [waterDepth, nominal.height, "cm"],
     "water depth": [waterDepth, waterDepth, "cm"],
     floor: [geometry.footprint / 10_000, nominal.footprint / 10_000, "m2"],

@@ -125,7 +125,7 @@ export const english: Messages = {
     "open-water": ({ from, measure }) => `${from} needs ${measure("needed")} of the plan area to swim in.`,
     "plants-at-risk": ({ from, value }) => `${from} ${plantDeeds[String(value("does"))] ?? "harms plants"}.`,
     feeding: ({ from, measure }) =>
-      `${from} feeds ${placesText(measure("places"))}, ${hoursText(measure("hours"))}: what others are given may not reach it.`,
+      `${from} feeds ${worded(measure("places"), feedingPlaces)}, ${worded(measure("hours"), feedingHours)}: what others are given may not reach it.`,
     "longest-run": ({ from, measure }) =>
       `${from} needs a tank ${measure("needed")} long; this one measures ${measure("planned")}.`,
     footprint: ({ from, measure, weight }) =>
@@ -293,10 +293,11 @@ const plantDeeds: Readonly<Record<string, string>> = {
   digs: "digs, so that plants loosen",
 };
 
-const placesText = (places: string) =>
-  places
+/** `surface, bottom`: `at the surface and on the ground`. */
+const worded = (list: string, words: Readonly<Record<string, string>>) =>
+  list
     .split(", ")
-    .map((place) => feedingPlaces[place] ?? place)
+    .map((word) => words[word] ?? word)
     .join(" and ");
 
 const feedingPlaces: Readonly<Record<string, string>> = {
@@ -304,12 +305,6 @@ const feedingPlaces: Readonly<Record<string, string>> = {
   midwater: "in midwater",
   bottom: "on the ground",
 };
-
-const hoursText = (hours: string) =>
-  hours
-    .split(", ")
-    .map((hour) => feedingHours[hour] ?? hour)
-    .join(" and ");
 
 const feedingHours: Readonly<Record<string, string>> = {
   day: "by day",

@@ -1,4 +1,4 @@
-import { decimal } from "../../compatibility/rules/shared/decimal";
+import { decimal } from "../../decimal";
 import { compare } from "../compare";
 import { idsOf } from "../fish";
 import type { OfKind } from "../jurisdiction";

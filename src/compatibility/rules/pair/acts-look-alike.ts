@@ -4,6 +4,7 @@ import { defineRule, type Seen } from "../../rule";
 import type { ThresholdValues } from "../../thresholds";
 import { type Act, canHappen, ofBrood } from "../shared/acts";
 import { judgeAct } from "../shared/judge-act";
+import { shareAny } from "../shared/share-any";
 
 type Appearance = Seen<never, "appearance.looks">;
 
@@ -16,7 +17,7 @@ export const actsLookAlike = defineRule({
   decidesBy: ["coverAgainstChase"],
   mayYield: ["blocking", "restricting", "advisory"],
   judge: ({ from, to, thresholds }) => {
-    if (from.party.species.id === to.party.species.id || !lookAlike(from, to)) return [];
+    if (from.party.species.id === to.party.species.id || !shareAny(shown(from), shown(to))) return [];
     return from["temperament.acts"]
       .filter(({ target }) => target === "look-alike")
       .filter((act) => canHappen(act, from.party, to.party))
@@ -29,12 +30,6 @@ function removedBy({ doer, when }: Act, thresholds: ThresholdValues): Condition<
   if (ofBrood(when)) return { on: "group.pairs", of: "from", within: { max: 0 } };
   if (doer) return { on: doer === "male" ? "group.males" : "group.females", of: "from", within: { max: 0 } };
   return { on: "tank.cover", within: { min: thresholds.coverAgainstChase } };
-}
-
-/** Whether the two share a marking. Markings nobody stated count as shared. */
-function lookAlike(a: Appearance, b: Appearance): boolean {
-  const [mine, theirs] = [shown(a), shown(b)];
-  return !mine || !theirs || mine.some((look) => theirs.includes(look));
 }
 
 /** The markings that some animal of the party shows. */

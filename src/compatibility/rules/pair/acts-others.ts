@@ -1,9 +1,9 @@
+import { decimal } from "../../../decimal";
 import type { Value } from "../../../species";
 import type { Condition, SideName } from "../../finding";
 import { defineRule, type Seen } from "../../rule";
 import type { ThresholdValues } from "../../thresholds";
 import { type Act, canHappen, ofBrood } from "../shared/acts";
-import { decimal } from "../shared/decimal";
 import { judgeAct } from "../shared/judge-act";
 import { shareAny } from "../shared/share-any";
 import { hunterLength, preyLength } from "../shared/total-length";

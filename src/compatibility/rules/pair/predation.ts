@@ -1,10 +1,11 @@
+import { decimal } from "../../../decimal";
 import { certain } from "../../company";
 import { gravity, type Judged, type Quantity } from "../../finding";
 import type { AssessedParty } from "../../party";
 import { defineRule, type Seen } from "../../rule";
 import type { ThresholdValues } from "../../thresholds";
-import { decimal } from "../shared/decimal";
-import { cm, judgeMeal, type Meal } from "../shared/meal";
+import { cm } from "../shared/cm";
+import { judgeMeal, type Meal } from "../shared/meal";
 import { grown, hunterLength, isYoung, preyLength, roomLength } from "../shared/total-length";
 
 type Hunter = Seen<"predation.eats" | "size.adultLength", "diet.light" | "diet.reach">;

@@ -1,5 +1,6 @@
+import { decimal } from "../../../decimal";
 import { defineRule } from "../../rule";
-import { decimal } from "../shared/decimal";
+import { cm } from "../shared/cm";
 import { shareAny } from "../shared/share-any";
 import { preyLength, roomLength } from "../shared/total-length";
 
@@ -19,7 +20,7 @@ export const sizeAndPace = defineRule({
     const shorter = preyLength(to.party, to["size.adultLength"]) ?? 0;
     const least = decimal(longer / thresholds.muchLonger);
     if (shorter > least || !shareAny(from["space.zones"], to["space.zones"])) return [];
-    const measures = { longer: { value: longer, unit: "cm" }, shorter: { value: shorter, unit: "cm" } };
+    const measures = { longer: cm(longer), shorter: cm(shorter) };
     return [
       {
         weight: "restricting",

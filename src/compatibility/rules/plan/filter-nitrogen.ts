@@ -1,7 +1,7 @@
+import { decimal } from "../../../decimal";
 import { filterCapacity } from "../../../load";
 import { defineRule } from "../../rule";
 import { nitrogenOf } from "../../stock";
-import { decimal } from "../shared/decimal";
 
 /** Least that a square metre of ripe media takes up, mg/d. */
 const leastRate = /* @__PURE__ */ filterCapacity({ mediaArea: 1, age: Number.MAX_VALUE }).min;

@@ -1,7 +1,7 @@
 import type { Judged } from "../../finding";
 import { defineRule, type Seen } from "../../rule";
+import { cm } from "../shared/cm";
 import { floorNeeded } from "../shared/floor";
-import { cm } from "../shared/meal";
 import { isYoung, roomLength } from "../shared/total-length";
 
 type Answer = Judged<"blocking" | "restricting">;

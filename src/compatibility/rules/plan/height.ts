@@ -1,4 +1,5 @@
 import { defineRule } from "../../rule";
+import { cm } from "../shared/cm";
 import { roomLength } from "../shared/total-length";
 
 /** Only long, deep bodies need more height than tanks commonly have. */
@@ -14,8 +15,8 @@ export const height = defineRule({
     if (from["size.bodyShape"] !== "short-deep") return [];
     const min = from["space.height"];
     const measures = {
-      needed: { value: min, unit: "cm" },
-      planned: { value: plan.nominal.height, unit: "cm" },
+      needed: cm(min),
+      planned: cm(plan.nominal.height),
     };
     return [{ weight: "restricting", measures, condition: { on: "tank.height", within: { min } } }];
   },

@@ -1,4 +1,5 @@
 import { defineRule } from "../../rule";
+import { cm } from "../shared/cm";
 
 export const longestRun = defineRule({
   id: "longest-run",
@@ -9,8 +10,8 @@ export const longestRun = defineRule({
   judge: ({ from, plan }) => {
     const { least } = from["space.baseLength"];
     const measures = {
-      needed: { value: least, unit: "cm" },
-      planned: { value: plan.nominal.longestRun, unit: "cm" },
+      needed: cm(least),
+      planned: cm(plan.nominal.longestRun),
     };
     return [
       { weight: "restricting", measures, condition: { on: "tank.longestRun", within: { min: least } } },

@@ -1,7 +1,8 @@
+import { decimal } from "../../../decimal";
 import { standardLength } from "../../../species";
 import type { Judged } from "../../finding";
 import type { ThresholdValues } from "../../thresholds";
-import { decimal } from "./decimal";
+import { cm } from "./cm";
 
 /** Who might swallow whom, with lengths in cm as they are at one time. */
 export interface Meal {
@@ -60,5 +61,3 @@ function tooDeep({ hunter, depthShare }: Meal, prey: number, { preyDepth }: Thre
   const depth = depthShare();
   return depth !== undefined && depth * standardLength(prey).min > preyDepth * standardLength(hunter).max;
 }
-
-export const cm = (value: number) => ({ value, unit: "cm" });

@@ -1,8 +1,8 @@
+import { decimal } from "../../../decimal";
 import { contains, type PartialRange } from "../../../ranges";
 import type { Figures } from "../../../species";
 import type { Judged } from "../../finding";
 import type { FactName } from "../../plan-facts";
-import { decimal } from "./decimal";
 
 /** A figure of the planned water. */
 interface Planned {

@@ -1,8 +1,8 @@
+import { decimal } from "../../../decimal";
 import { gap, overlap, type PartialRange, width } from "../../../ranges";
 import type { Figures } from "../../../species";
 import type { Judged } from "../../finding";
 import type { FactName } from "../../plan-facts";
-import { decimal } from "./decimal";
 
 type Span = Figures<PartialRange>;
 

@@ -1,5 +1,5 @@
-import { InvalidInputError } from "../../../errors";
 import type { AdultLength } from "../../../species";
+import { lengthsMeant, lengthsOfSex } from "../../../species/adult-lengths";
 import type { AssessedParty } from "../../party";
 
 type Lengths = readonly AdultLength[];
@@ -34,12 +34,5 @@ export function preyLength(party: AssessedParty, lengths: Lengths): number | und
 
 /** The lengths of the party's sex with the meaning wanted; each preference falls back on what there is. */
 function candidates({ sex }: AssessedParty, lengths: Lengths, meaning: AdultLength["as"]): Lengths {
-  if (lengths.length === 0) throw new InvalidInputError("size.adultLength", "at least one length", lengths);
-  const ofSex = preferred(lengths, (length) => !sex || !length.sex || length.sex === sex);
-  return preferred(ofSex, (length) => length.as === meaning);
-}
-
-function preferred(lengths: Lengths, wanted: (length: AdultLength) => boolean): Lengths {
-  const found = lengths.filter(wanted);
-  return found.length > 0 ? found : lengths;
+  return lengthsMeant(lengthsOfSex(lengths, sex), meaning);
 }
