@@ -43,7 +43,10 @@ export type PlannedTank = TankDimensions & {
   /** The number of things that break the line of sight over the floor. */
   readonly sightBreaks?: number | undefined;
   readonly plants?: "none" | "planted" | "grown-in" | undefined;
-  /** Surface of the filter media in m² and days since it first ran with animals or ammonia. */
+  /**
+   * Surface of the filter media in m² and days since it first ran with animals or ammonia. A litre of coarse foam
+   * (20 pores an inch) has 1.0 to 1.6 m² (aquaculture media tables such as Timmons & Ebeling, from memory).
+   */
   readonly filter?: { readonly mediaArea: number; readonly age: number } | undefined;
 };
 

@@ -167,6 +167,7 @@ export const english: Messages = {
       `${wanted} of the surface stays free of leaves, with air between water and lid`,
     "tank.sightBreaks": ({ wanted }) =>
       `roots, stones or thickets break the line of sight over the ground in ${wanted} places`,
+    // Eight weeks: the end of ripening in `filterCapacity`. The foam: media tables, from memory (see `PlannedTank.filter`).
     "tank.filter.ripeArea": ({ wanted }) =>
       `the filter has run for eight weeks and holds ${wanted} of media (a litre of coarse foam has about 1 m²)`,
     "tank.lid": () => "the tank is covered without a gap",
