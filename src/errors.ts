@@ -1,22 +1,60 @@
+/** What sort of mistake a {@link Problem} is. */
+export type ProblemCode =
+  /** A value of another type, or none where one is needed. */
+  | "type"
+  /** A number outside the span that is accepted, or a range with its ends the wrong way round. */
+  | "range"
+  /** A word that is none of those known. */
+  | "word"
+  /** A key that nothing reads. */
+  | "unknown-key"
+  | "unknown-species"
+  | "unknown-form"
+  /** A format of saved data that this version does not read. */
+  | "unknown-format"
+  /** More than is accepted at once. */
+  | "too-many"
+  /** Two things, each in order, that cannot be true together. */
+  | "conflict"
+  /** Text with characters or of a length that is not accepted. */
+  | "text";
+
+/** One thing wrong with what was given. */
+export interface Problem {
+  /** Where: `["groups", 1, "males"]`. */
+  readonly path: readonly (string | number)[];
+  readonly code: ProblemCode;
+  /** What would have been accepted. */
+  readonly expected: string;
+  /** What came. */
+  readonly found: unknown;
+  /** What the field means. */
+  readonly explanation?: string | undefined;
+}
+
 /**
  * An argument that no answer can be given for: a number that is not finite, a reversed range, an unknown
- * unit, id or form, a size of zero or less, a count that is no whole number.
+ * unit, id or form, a size of zero or less, a count that is no whole number. Says everything that is wrong at once.
  */
 export class InvalidInputError extends Error {
   override readonly name: string = "InvalidInputError";
 
   constructor(
-    /** What was wrong, as a path: `tank.base.length`. */
-    readonly subject: string,
-    /** What would have been accepted. */
-    readonly expected: string,
-    /** What came. */
-    readonly found: unknown,
+    /** Everything that was wrong; at least one thing. */
+    readonly problems: readonly Problem[],
   ) {
-    super(
-      `${subject}: expected ${expected}, found ${typeof found === "object" ? "an object" : String(found)}`,
-    );
+    super(problems.map(describeProblem).join("\n"));
   }
+}
+
+/** A refusal for one reason, the path written as text: `groups[1].males`. */
+export function refusal(
+  subject: string,
+  expected: string,
+  found: unknown,
+  code: ProblemCode = "type",
+): InvalidInputError {
+  return new InvalidInputError([{ path: pathOf(subject), code, expected, found }]);
 }
 
 /** A value outside the range in which an equation holds. A `RangeError` that names the range. */
@@ -38,16 +76,59 @@ export class OutsideDomainError extends RangeError {
   }
 }
 
+/** A problem in a sentence or two, on one line and of bounded length whatever was given. */
+export function describeProblem({ path, expected, found, explanation }: Problem): string {
+  const where = pathText(path) || "what was given";
+  const sentence = `${where}: expected ${expected}, found ${shown(found)}`;
+  return visible(explanation ? `${sentence}. ${explanation}` : sentence);
+}
+
+/** `["groups", 1, "males"]` as `groups[1].males`. */
+export function pathText(path: readonly PropertyKey[]): string {
+  return path
+    .map((part) => (typeof part === "number" ? `[${part}]` : `.${shortened(String(part))}`))
+    .join("")
+    .replace(/^\./, "");
+}
+
+/** `groups[1].males` as `["groups", 1, "males"]`. */
+function pathOf(text: string): readonly (string | number)[] {
+  return text
+    .split(/[.[\]]+/)
+    .filter(Boolean)
+    .map((part) => (/^\d+$/.test(part) ? Number(part) : part));
+}
+
+/** A value as a message shows it: texts in quotes, so that `"7"` is not 7. */
+function shown(found: unknown): string {
+  if (typeof found === "string") return `"${shortened(found)}"`;
+  if (found === undefined) return "nothing";
+  if (typeof found === "function") return "a function";
+  if (typeof found !== "object" || found === null) return String(found);
+  try {
+    return shortened(JSON.stringify(found) ?? "nothing");
+  } catch {
+    return "what JSON cannot hold";
+  }
+}
+
+const longest = 80;
+
+const shortened = (text: string) => (text.length > longest ? `${text.slice(0, longest)}…` : text);
+
+/** Text without characters that a reader cannot see: controls, and marks that turn the direction of reading. */
+const visible = (text: string) => text.replaceAll(/[\p{Cc}\p{Cf}\p{Cs}\u2028\u2029]/gu, " ");
+
 /** The number itself, or an {@link InvalidInputError} where it is none or not finite. */
 export function finite(value: unknown, subject: string): number {
   if (typeof value === "number" && Number.isFinite(value)) return value;
-  throw new InvalidInputError(subject, "a finite number", value);
+  throw refusal(subject, "a finite number", value);
 }
 
 /** The number itself, or an {@link InvalidInputError} where it is not finite or not above zero. */
 export function positive(value: unknown, subject: string): number {
   if (finite(value, subject) > 0) return value as number;
-  throw new InvalidInputError(subject, "a number above zero", value);
+  throw refusal(subject, "a number above zero", value, "range");
 }
 
 /** The number itself if the equation holds there, or an {@link OutsideDomainError}. */
@@ -70,17 +151,23 @@ export function amount(value: unknown, subject: string, unit: string): number {
 /** The object itself, or an {@link InvalidInputError} where it is none. */
 export function objectOf<Given>(value: Given, subject: string): Given {
   if (typeof value === "object" && value !== null && !Array.isArray(value)) return value;
-  throw new InvalidInputError(subject, "an object", value);
+  throw refusal(subject, "an object", value);
+}
+
+/** The list itself, or an {@link InvalidInputError} where it is none. */
+export function listOf<Given>(value: readonly Given[], subject: string): readonly Given[] {
+  if (Array.isArray(value)) return value;
+  throw refusal(subject, "a list", value);
 }
 
 /** The word itself, or an {@link InvalidInputError} where it is none of those known. */
 export function oneOf<Word extends string>(value: Word, words: readonly string[], subject: string): Word {
   if (words.includes(value)) return value;
-  throw new InvalidInputError(subject, `one of ${words.join(", ")}`, value);
+  throw refusal(subject, `one of ${words.join(", ")}`, value, "word");
 }
 
 /** The number itself, or an {@link InvalidInputError} where it is no whole number of at least `least`. */
 export function whole(value: unknown, subject: string, least: number): number {
   if (Number.isInteger(value) && (value as number) >= least) return value as number;
-  throw new InvalidInputError(subject, `a whole number of at least ${least}`, value);
+  throw refusal(subject, `a whole number of at least ${least}`, value);
 }

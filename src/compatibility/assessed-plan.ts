@@ -1,4 +1,4 @@
-import { amount, finite, InvalidInputError, objectOf, oneOf, whole, within } from "../errors";
+import { amount, finite, objectOf, oneOf, refusal, whole, within } from "../errors";
 import * as classes from "../species/classes";
 import { type TankGeometry, tankGeometry } from "../tank";
 import { size } from "../tank/lengths";
@@ -23,7 +23,7 @@ export interface AssessedPlan {
 export function assessedPlan(plan: Plan): AssessedPlan {
   const { tank, water, groups, offerings } = objectOf(plan, "plan");
   if (!Array.isArray(groups) || groups.length === 0) {
-    throw new InvalidInputError("groups", "at least one group of animals", groups);
+    throw refusal("groups", "at least one group of animals", groups);
   }
   checkFurnishing(tank);
   return {
@@ -42,7 +42,7 @@ function nominalSizes(tank: PlannedTank): AssessedPlan["nominal"] {
 }
 
 function checkedOfferings(offerings: readonly Offering[]): readonly Offering[] {
-  if (!Array.isArray(offerings)) throw new InvalidInputError("offerings", "a list of offerings", offerings);
+  if (!Array.isArray(offerings)) throw refusal("offerings", "a list of offerings", offerings);
   for (const [index, offering] of offerings.entries()) {
     const at = `offerings[${index}]`;
     const { food, place, light, apart } = objectOf(offering, at);
@@ -50,7 +50,7 @@ function checkedOfferings(offerings: readonly Offering[]): readonly Offering[] {
     oneOf(place, Object.keys(classes.zone), `${at}.place`);
     if (light !== undefined) oneOf(light, Object.keys(classes.light), `${at}.light`);
     if (apart !== undefined && typeof apart !== "boolean")
-      throw new InvalidInputError(`${at}.apart`, "true or false", apart);
+      throw refusal(`${at}.apart`, "true or false", apart);
   }
   return offerings;
 }
@@ -63,8 +63,7 @@ function checkFurnishing(tank: PlannedTank): void {
   if (openWater !== undefined) within(openWater, "tank.openWater", share);
   if (openSurface !== undefined) within(openSurface, "tank.openSurface", share);
   if (sightBreaks !== undefined) whole(sightBreaks, "tank.sightBreaks", 0);
-  if (lid !== undefined && typeof lid !== "boolean")
-    throw new InvalidInputError("tank.lid", "true or false", lid);
+  if (lid !== undefined && typeof lid !== "boolean") throw refusal("tank.lid", "true or false", lid);
   if (plants !== undefined) oneOf(plants, ["none", "planted", "grown-in"], "tank.plants");
   if (flow !== undefined) checkFlow(flow);
   if (filter !== undefined) {
@@ -101,7 +100,7 @@ function checkedWater(water: PlannedWater): AssessedPlan["water"] {
   }
   const { salinity = 0, hottest, coolest } = water;
   if (hottest !== undefined && coolest !== undefined && hottest < coolest) {
-    throw new InvalidInputError("water.hottest", `at least the coolest, ${coolest}`, hottest);
+    throw refusal("water.hottest", `at least the coolest, ${coolest}`, hottest);
   }
   return { ...water, salinity };
 }

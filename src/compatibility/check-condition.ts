@@ -1,4 +1,4 @@
-import { InvalidInputError } from "../errors";
+import { refusal } from "../errors";
 import { contains } from "../ranges";
 import type { AssessedPlan } from "./assessed-plan";
 import type { Condition } from "./finding";
@@ -17,5 +17,5 @@ function holds(condition: Condition, value: Exclude<ReturnType<typeof factOf>, u
     const found = [value].flat();
     return [condition.is].flat().some((accepted) => found.includes(accepted));
   }
-  throw new InvalidInputError("condition", "a range within which, or a value that, the fact is", condition);
+  throw refusal("condition", "a range within which, or a value that, the fact is", condition);
 }

@@ -1,4 +1,4 @@
-import { finite, InvalidInputError, objectOf, oneOf, positive, whole } from "../errors";
+import { finite, objectOf, oneOf, positive, refusal, whole } from "../errors";
 import { applyForm, type Names, type Sex, type SpeciesProfile, type Stage } from "../species";
 import * as classes from "../species/classes";
 import { type Kin, kinOf } from "./kin";
@@ -69,7 +69,7 @@ export function partyOfGroup(group: Group, at: string): LoneParty {
     count("juveniles"),
   ];
   const total = males + females + unsexed + juveniles;
-  if (total === 0) throw new InvalidInputError(at, "at least one animal", 0);
+  if (total === 0) throw refusal(at, "at least one animal", 0);
   const sexed = unsexed + juveniles === 0;
   const sex = sexed && (males === 0 ? "female" : females === 0 && "male");
   const { species, form, length, entersOn } = group;
@@ -94,7 +94,7 @@ export function verdictParty({ species, kin, ...rest }: AssessedParty): VerdictP
 
 function speciesOf({ species, form }: Pick<Party, "species" | "form">, at: string): SpeciesProfile {
   if (typeof species?.id !== "string" || typeof species.taxonomy?.name !== "string") {
-    throw new InvalidInputError(`${at}.species`, "a species profile", species);
+    throw refusal(`${at}.species`, "a species profile", species);
   }
   return form === undefined ? species : applyForm(species, form);
 }

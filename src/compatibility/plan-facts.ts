@@ -1,5 +1,5 @@
 import { decimal } from "../decimal";
-import { InvalidInputError } from "../errors";
+import { refusal } from "../errors";
 import { filterCapacity } from "../load";
 import type { AssessedPlan } from "./assessed-plan";
 import { certain, settlingCompany } from "./company";
@@ -66,11 +66,7 @@ export function factOf(plan: AssessedPlan, on: FactName, of: number | undefined)
   const party = of === undefined ? undefined : plan.parties[of];
   if (!party || !Object.hasOwn(groupFacts, on)) {
     const known = [...Object.keys(tankFacts), ...Object.keys(groupFacts)].join(", ");
-    throw new InvalidInputError(
-      "condition.on",
-      `one of ${known}; of a group, with the party it is about`,
-      on,
-    );
+    throw refusal("condition.on", `one of ${known}; of a group, with the party it is about`, on);
   }
   return groupFacts[on as keyof typeof groupFacts](party, plan);
 }

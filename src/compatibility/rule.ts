@@ -1,4 +1,4 @@
-import { InvalidInputError, objectOf } from "../errors";
+import { objectOf, refusal } from "../errors";
 import type { TraitPath, Value } from "../species";
 import type { AssessedPlan } from "./assessed-plan";
 import type { Judged, Weight } from "./finding";
@@ -171,11 +171,11 @@ export function defineRule(rule: Rule): Rule {
 
 /** The rules themselves, or an {@link InvalidInputError} where they are no list of rules. */
 export function checkedRules<Given extends Rule>(rules: readonly Given[]): readonly Given[] {
-  if (!Array.isArray(rules)) throw new InvalidInputError("rules", "a list of rules", rules);
+  if (!Array.isArray(rules)) throw refusal("rules", "a list of rules", rules);
   for (const [index, rule] of rules.entries()) {
     const { id, judge, way } = objectOf(rule, `rules[${index}]`);
     const made = typeof id === "string" && typeof judge === "function" && typeof way === "string";
-    if (!made) throw new InvalidInputError(`rules[${index}]`, "a rule made with defineRule", rule);
+    if (!made) throw refusal(`rules[${index}]`, "a rule made with defineRule", rule);
   }
   return rules;
 }

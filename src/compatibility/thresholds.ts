@@ -1,4 +1,4 @@
-import { finite, InvalidInputError, objectOf } from "../errors";
+import { finite, objectOf, refusal } from "../errors";
 
 /** A number a rule decides by. */
 export interface Threshold {
@@ -188,7 +188,7 @@ const defaults = /* @__PURE__ */ Object.fromEntries(
 export function thresholdValues(changed: Partial<ThresholdValues> = {}): ThresholdValues {
   for (const [name, value] of Object.entries(objectOf(changed, "thresholds"))) {
     const names = Object.keys(thresholds);
-    if (!names.includes(name)) throw new InvalidInputError("thresholds", `one of ${names.join(", ")}`, name);
+    if (!names.includes(name)) throw refusal("thresholds", `one of ${names.join(", ")}`, name);
     finite(value, `thresholds.${name}`);
   }
   return { ...defaults, ...changed };

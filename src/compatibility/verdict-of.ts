@@ -1,5 +1,5 @@
 import { version } from "../../package.json";
-import { InvalidInputError } from "../errors";
+import { refusal } from "../errors";
 import type { Judgement } from "./engine";
 import { gravity } from "./finding";
 import { verdictParty } from "./party";
@@ -18,7 +18,7 @@ export function verdictOf(
   rules: readonly Rule[],
   thresholds: ThresholdValues,
 ): Verdict {
-  if (rules.length === 0) throw new InvalidInputError("rules", "at least one rule that applies", rules);
+  if (rules.length === 0) throw refusal("rules", "at least one rule that applies", rules);
   const findings = judgements.flatMap((judgement) => judgement.findings);
   const adopted = Math.max(0, ...findings.map(({ weight }) => gravity[weight]));
   const undetermined = adopted < gravity.blocking && judgements.some((judgement) => judgement.undetermined);

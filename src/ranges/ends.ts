@@ -1,4 +1,4 @@
-import { InvalidInputError } from "../errors";
+import { refusal } from "../errors";
 import type { PartialRange, Range } from "./range";
 
 /** Both ends of a range, infinite where absent, or an {@link InvalidInputError} where it is no range. */
@@ -8,5 +8,5 @@ export function ends(range: PartialRange, name: string | number): Range {
   const high = max ?? Infinity;
   if (Number.isFinite(min ?? max) && Number.isFinite(max ?? min) && low <= high)
     return { min: low, max: high };
-  throw new InvalidInputError(`range ${name}`, "finite min at most max", `${min} to ${max}`);
+  throw refusal(`range ${name}`, "finite min at most max", `${min} to ${max}`);
 }

@@ -1,4 +1,4 @@
-import { InvalidInputError } from "../errors";
+import { refusal } from "../errors";
 import { ends } from "./ends";
 import type { PartialRange, Range } from "./range";
 
@@ -34,7 +34,7 @@ export interface LimitingPair {
  * ```
  */
 export function limitingPair(ranges: readonly PartialRange[]): LimitingPair | undefined {
-  if (ranges.length === 0) throw new InvalidInputError("ranges", "at least one range", ranges);
+  if (ranges.length === 0) throw refusal("ranges", "at least one range", ranges);
   const all = ranges.map(ends);
   const mins = all.map((range) => range.min);
   const maxes = all.map((range) => range.max);

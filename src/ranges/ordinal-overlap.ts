@@ -1,4 +1,4 @@
-import { InvalidInputError } from "../errors";
+import { refusal } from "../errors";
 
 /** A range over an ordered list of classes, such as still < gentle < moderate < strong; both ends included. */
 export interface OrdinalRange<C extends string> {
@@ -40,7 +40,7 @@ export function ordinalOverlap<C extends string>(
   b: PartialOrdinalRange<NoInfer<C>>,
 ): OrdinalRange<C> | undefined {
   if (new Set(order).size < order.length) {
-    throw new InvalidInputError("order", "no class listed twice", order);
+    throw refusal("order", "no class listed twice", order);
   }
   const others = classesOf(order, b, "b");
   const shared = classesOf(order, a, "a").filter((item) => others.includes(item));
@@ -59,9 +59,5 @@ function classesOf<C extends string>(
   const last = max === undefined ? order.length - 1 : order.indexOf(max);
   const stated = min !== undefined || max !== undefined;
   if (stated && first >= 0 && first <= last) return order.slice(first, last + 1);
-  throw new InvalidInputError(
-    subject,
-    `classes of ${order.join(" < ")}, min at most max`,
-    `${min} to ${max}`,
-  );
+  throw refusal(subject, `classes of ${order.join(" < ")}, min at most max`, `${min} to ${max}`);
 }

@@ -7,7 +7,7 @@ import type {
   Verdict,
   VerdictParty,
 } from "../compatibility";
-import { InvalidInputError } from "../errors";
+import { refusal } from "../errors";
 import { jointCondition } from "./joint-condition";
 import { type Block, markdown, plainText } from "./layout";
 import { english } from "./messages/english";
@@ -43,7 +43,7 @@ export interface DescribeOptions {
 export function describe(verdict: Verdict, options: DescribeOptions = {}): string {
   const { format = "text", units = "metric", messages = english } = options;
   const formats = { text: plainText, markdown };
-  if (!Object.hasOwn(formats, format)) throw new InvalidInputError("format", "text or markdown", format);
+  if (!Object.hasOwn(formats, format)) throw refusal("format", "text or markdown", format);
   return formats[format](blocksOf(new Teller(verdict, messages, quantities(units))));
 }
 

@@ -1,5 +1,5 @@
 import type { Quantity } from "../compatibility";
-import { InvalidInputError } from "../errors";
+import { refusal } from "../errors";
 import { convert } from "../units";
 
 /** The units a report is written in. Temperatures are °F in US units and °C otherwise. */
@@ -48,7 +48,7 @@ export interface Quantities {
 /** How measures are written in a system of units, numbers with a decimal point. Refuses an unknown system. */
 export function quantities(system: UnitSystem): Quantities {
   if (!Object.hasOwn(systems, system)) {
-    throw new InvalidInputError("units", Object.keys(systems).join(", "), system);
+    throw refusal("units", Object.keys(systems).join(", "), system);
   }
   const shownAs = (unit: string) => systems[system].find(([name]) => name === unit) ?? [unit, unit, same];
   const text = (measure: Quantity): string => {

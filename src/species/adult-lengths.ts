@@ -1,4 +1,4 @@
-import { InvalidInputError } from "../errors";
+import { refusal } from "../errors";
 import type { AdultLength, Sex } from "./types";
 
 /**
@@ -7,7 +7,7 @@ import type { AdultLength, Sex } from "./types";
  * @throws InvalidInputError if there are none at all.
  */
 export function lengthsOfSex(lengths: readonly AdultLength[], sex: Sex | undefined): readonly AdultLength[] {
-  if (lengths.length === 0) throw new InvalidInputError("size.adultLength", "at least one length", lengths);
+  if (lengths.length === 0) throw refusal("size.adultLength", "at least one length", lengths);
   return preferred(lengths, (length) => !sex || !length.sex || length.sex === sex);
 }
 

@@ -1,4 +1,4 @@
-import { InvalidInputError } from "../errors";
+import { refusal } from "../errors";
 import { factAt, splitPath, traitPaths } from "./traits";
 import type { SpeciesProfile } from "./types";
 
@@ -23,7 +23,7 @@ export function applyForm(profile: SpeciesProfile, form: string): SpeciesProfile
   const forms = profile.forms ?? {};
   if (!Object.hasOwn(forms, form)) {
     const known = Object.keys(forms).join(", ") || "no form";
-    throw new InvalidInputError("form", `a form of ${profile.id} (${known})`, form);
+    throw refusal("form", `a form of ${profile.id} (${known})`, form);
   }
   const { names, ...stated } = forms[form] as (typeof forms)[string];
   const sections = [...new Set(traitPaths.map((path) => splitPath(path)[0]))].filter(

@@ -1,4 +1,4 @@
-import { InvalidInputError } from "../errors";
+import { refusal } from "../errors";
 import { type LengthUnit, measureOf } from "../units";
 import type { TankBase } from "./base";
 import type { FloorAt } from "./floor";
@@ -91,9 +91,9 @@ const glassDensity = 2.5;
  */
 export function tankGeometry(tank: TankDimensions): TankGeometry {
   const { base, unit = "cm", measured = "inner", glass = 0, waterBelowRim = 0 } = tank;
-  if (measureOf(unit) !== "length") throw new InvalidInputError("unit", "a unit of length", unit);
+  if (measureOf(unit) !== "length") throw refusal("unit", "a unit of length", unit);
   if (measured !== "inner" && measured !== "outer") {
-    throw new InvalidInputError("measured", '"inner" or "outer"', measured);
+    throw refusal("measured", '"inner" or "outer"', measured);
   }
   const floorAt = floorOf(base, unit);
   const height = size(tank.height, "height", unit);
@@ -107,10 +107,10 @@ export function tankGeometry(tank: TankDimensions): TankGeometry {
   const outerHeight = height - outerInset;
   const innerHeight = height - innerInset;
   if (!outer || !inner || innerHeight <= 0) {
-    throw new InvalidInputError("glass", "a thickness that leaves every side and the height a length", glass);
+    throw refusal("glass", "a thickness that leaves every side and the height a length", glass);
   }
   const depth = innerHeight - gap;
-  if (depth <= 0) throw new InvalidInputError("waterBelowRim", "less than the inner height", waterBelowRim);
+  if (depth <= 0) throw refusal("waterBelowRim", "less than the inner height", waterBelowRim);
 
   const given = measured === "outer" ? outer : inner;
   const waterVolume = litres(inner.area * depth);
@@ -142,7 +142,7 @@ function floorOf(base: TankBase, unit: LengthUnit): FloorAt {
     case "bowed":
       return bowed(base, unit);
   }
-  throw new InvalidInputError("base.shape", "rectangle, polygon, circle, sector or bowed", shape);
+  throw refusal("base.shape", "rectangle, polygon, circle, sector or bowed", shape);
 }
 
 function litres(cubicCentimetres: number): number {

@@ -1,5 +1,5 @@
 import configureMeasurements, { type Converter as Conversion } from "convert-units";
-import { finite, InvalidInputError } from "../errors";
+import { finite, refusal } from "../errors";
 import { definitions } from "./definitions";
 import type { Measure, Unit } from "./unit";
 
@@ -13,23 +13,19 @@ export function convertBy(converter: Converter, value: number, from: Unit, to: U
   const conversion = converter(finite(value, "value"));
   const measure = knownMeasure(from, "from");
   if (knownMeasure(to, "to") !== measure) {
-    throw new InvalidInputError(
-      "to",
-      `a unit of ${measure} (${list(conversion.possibilities(measure))})`,
-      to,
-    );
+    throw refusal("to", `a unit of ${measure} (${list(conversion.possibilities(measure))})`, to);
   }
   if (from === to) return value;
   const result = conversion.from(from).to(to);
   if (Number.isFinite(result)) return result;
-  throw new InvalidInputError("value", `a number small enough to express in ${to}`, value);
+  throw refusal("value", `a number small enough to express in ${to}`, value);
 }
 
 /** The measure of a unit, or an {@link InvalidInputError} where the unit is unknown. */
 export function knownMeasure(unit: Unit, subject: string): Measure {
   const known = amounts().getUnit(unit);
   if (known) return known.measure;
-  throw new InvalidInputError(subject, `a unit (${list(amounts().possibilities())})`, unit);
+  throw refusal(subject, `a unit (${list(amounts().possibilities())})`, unit);
 }
 
 const list = (units: readonly Unit[]) => units.join(", ");

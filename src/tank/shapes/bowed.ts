@@ -1,4 +1,4 @@
-import { InvalidInputError } from "../../errors";
+import { refusal } from "../../errors";
 import type { LengthUnit } from "../../units";
 import type { BowedBase } from "../base";
 import { type Floor, type FloorAt, floor } from "../floor";
@@ -9,7 +9,7 @@ export function bowed(base: BowedBase, unit: LengthUnit): FloorAt {
   const width = size(base.width, "base.width", unit);
   const bow = distance(base.bow, "base.bow", unit);
   if (base.bow > base.length / 2) {
-    throw new InvalidInputError("base.bow", "at most half the length", base.bow);
+    throw refusal("base.bow", "at most half the length", base.bow);
   }
   return (inset) => bowedInside(length / 2, width, bow, inset);
 }

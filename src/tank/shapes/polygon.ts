@@ -1,4 +1,4 @@
-import { InvalidInputError } from "../../errors";
+import { refusal } from "../../errors";
 import type { LengthUnit } from "../../units";
 import type { PolygonBase } from "../base";
 import { type FloorAt, floor } from "../floor";
@@ -12,7 +12,7 @@ import { smallestRectangle } from "../plane/smallest-rectangle";
 export function polygon(base: PolygonBase, unit: LengthUnit): FloorAt {
   const points = counterclockwise(fromFirst(read(base.points, unit)));
   if (!isSimple(points) || signedArea(points) === 0) {
-    throw new InvalidInputError(
+    throw refusal(
       "base.points",
       "corners in order around the base, its sides neither crossing nor touching",
       base.points,
@@ -26,12 +26,12 @@ export function polygon(base: PolygonBase, unit: LengthUnit): FloorAt {
 
 function read(points: unknown, unit: LengthUnit): Point[] {
   if (!Array.isArray(points) || points.length < 3) {
-    throw new InvalidInputError("base.points", "at least three corners", points);
+    throw refusal("base.points", "at least three corners", points);
   }
   return points.map((corner: unknown, index) => {
     const subject = `base.points[${index}]`;
     if (!Array.isArray(corner) || corner.length !== 2) {
-      throw new InvalidInputError(subject, "a corner as [x, y]", corner);
+      throw refusal(subject, "a corner as [x, y]", corner);
     }
     return {
       x: coordinate(corner[0], `${subject}[0]`, unit),

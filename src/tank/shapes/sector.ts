@@ -1,4 +1,4 @@
-import { finite, InvalidInputError } from "../../errors";
+import { finite, refusal } from "../../errors";
 import type { LengthUnit } from "../../units";
 import type { SectorBase } from "../base";
 import { type Floor, type FloorAt, floor } from "../floor";
@@ -10,7 +10,7 @@ export function sector(base: SectorBase, unit: LengthUnit): FloorAt {
   const angle = finite(base.angle, "base.angle");
   const half = (angle * Math.PI) / 360;
   if (!(half > 0 && angle <= 360)) {
-    throw new InvalidInputError("base.angle", "degrees above 0, up to 360", angle);
+    throw refusal("base.angle", "degrees above 0, up to 360", angle);
   }
   return angle === 360 ? disc(radius) : (inset) => slice(radius - inset, half, inset);
 }
