@@ -1,4 +1,22 @@
-import { defineConfig } from "tsup";
+import { defineConfig, type Options } from "tsup";
+
+const entry = {
+  index: "src/index.ts",
+  units: "src/units/index.ts",
+  ranges: "src/ranges/index.ts",
+  tank: "src/tank/index.ts",
+  water: "src/water/index.ts",
+  species: "src/species/index.ts",
+  schema: "src/species/schema/index.ts",
+  catalog: "src/catalog/index.ts",
+  evidence: "src/evidence/index.ts",
+  load: "src/load/index.ts",
+  compatibility: "src/compatibility/index.ts",
+  standards: "src/standards/index.ts",
+  report: "src/report/index.ts",
+};
+
+const everywhere: Options = { format: ["esm"], target: "es2022", platform: "neutral", silent: true };
 
 /** No module has side effects: an import for its effects alone would only make bundlers warn and files load. */
 const withoutBareImports = {
@@ -6,28 +24,25 @@ const withoutBareImports = {
   renderChunk: (code: string) => ({ code: code.replaceAll(/^import "\.\/chunk-\w+\.js";\n/gm, "") }),
 };
 
-export default defineConfig({
-  entry: {
-    index: "src/index.ts",
-    units: "src/units/index.ts",
-    ranges: "src/ranges/index.ts",
-    tank: "src/tank/index.ts",
-    water: "src/water/index.ts",
-    species: "src/species/index.ts",
-    schema: "src/species/schema/index.ts",
-    catalog: "src/catalog/index.ts",
-    evidence: "src/evidence/index.ts",
-    load: "src/load/index.ts",
-    compatibility: "src/compatibility/index.ts",
-    standards: "src/standards/index.ts",
-    report: "src/report/index.ts",
-  },
-  format: ["esm"],
-  target: "es2022",
-  platform: "neutral",
-  splitting: true,
+/** One module a species, each by itself; all share one file of types. */
+const speciesOf = (floor: string): Options => ({
+  ...everywhere,
+  entry: [`src/${floor}/species/*.ts`],
+  outDir: `dist/${floor}`,
+  bundle: false,
   clean: true,
-  dts: true,
-  noExternal: ["convert-units"],
-  plugins: [withoutBareImports],
 });
+
+export default defineConfig([
+  {
+    ...everywhere,
+    entry,
+    dts: { entry: { ...entry, profile: "src/catalog/profile.ts", record: "src/evidence/record.ts" } },
+    splitting: true,
+    clean: ["!catalog/**", "!evidence/**"],
+    noExternal: ["convert-units"],
+    plugins: [withoutBareImports],
+  },
+  speciesOf("catalog"),
+  speciesOf("evidence"),
+]);

@@ -1,13 +1,11 @@
 // A tank planned, judged, changed and judged again. Place, tank and animals are invented; the species are real.
-import {
-  ancistrusCirrhosus,
-  astronotusOcellatus,
-  osteogasterAenea,
-  paracheirodonInnesi,
-  pterophyllumScalare,
-  puntigrusTetrazona,
-  trichogasterChuna,
-} from "vivary/catalog";
+import ancistrusCirrhosus from "vivary/catalog/ancistrus-cirrhosus";
+import astronotusOcellatus from "vivary/catalog/astronotus-ocellatus";
+import osteogasterAenea from "vivary/catalog/osteogaster-aenea";
+import paracheirodonInnesi from "vivary/catalog/paracheirodon-innesi";
+import pterophyllumScalare from "vivary/catalog/pterophyllum-scalare";
+import puntigrusTetrazona from "vivary/catalog/puntigrus-tetrazona";
+import trichogasterChuna from "vivary/catalog/trichogaster-chuna";
 import { assessPair, assessPlan } from "vivary/compatibility";
 import { describe } from "vivary/report";
 import { officialRequirements } from "vivary/standards";

@@ -1,9 +1,15 @@
+import { refusal } from "../errors";
+import { moved } from "../shelf";
 import { applyForm, type Names, type SpeciesProfile } from "../species";
-import { allSpecies } from "./generated";
+import { allSpecies } from "./all-species";
 
 /**
- * The species that bear a name, in any case, the best match first: by accepted name or id, by synonym, by vernacular
- * name in any language, by the name of a form. A form's name gives the profile with the form applied.
+ * The species that bear a name, in any case, the best match first: by accepted name or id, by an id once used or a
+ * synonym, by vernacular name in any language, by the name of a form. A form's name gives the profile with the form
+ * applied.
+ *
+ * @param name - At most 200 characters.
+ * @throws InvalidInputError for anything but a text, and for a longer one.
  *
  * @example
  * ```ts
@@ -15,33 +21,55 @@ import { allSpecies } from "./generated";
  * ```
  */
 export function findSpecies(name: string): readonly SpeciesProfile[] {
-  const wanted = folded(name);
-  const matches = [...ways.keys()].map((rank) =>
-    allSpecies.flatMap((profile) => ways[rank]?.(profile, wanted) ?? []),
-  );
-  return [...new Set(matches.flat())];
+  if (typeof name !== "string") throw refusal("name", "a text", name);
+  if (name.length > longest) throw refusal("name", `a text of at most ${longest} characters`, name, "text");
+  index ??= indexOf(allSpecies);
+  const bearers = index.get(folded(name)) ?? [];
+  return bearers.map(({ profile, form }) => (form === undefined ? profile : applyForm(profile, form)));
 }
 
-type Way = (profile: SpeciesProfile, wanted: string) => readonly SpeciesProfile[];
+const longest = 200;
 
-/** The ways a name may match, the best first. */
-const ways: readonly Way[] = [
-  (profile, wanted) => (isOneOf([profile.taxonomy.name, profile.id], wanted) ? [profile] : []),
-  (profile, wanted) => (isOneOf(profile.taxonomy.synonyms ?? [], wanted) ? [profile] : []),
-  (profile, wanted) => (isOneOf(every(profile.names), wanted) ? [profile] : []),
-  (profile, wanted) =>
-    Object.entries(profile.forms ?? {})
-      .filter(([, form]) => isOneOf(every(form.names), wanted))
-      .map(([id]) => applyForm(profile, id)),
+interface Bearer {
+  readonly profile: SpeciesProfile;
+  readonly form?: string;
+}
+
+type Named = readonly (readonly [name: string, bearer: Bearer])[];
+
+/** The bearers of each folded name, the best match first. */
+let index: ReadonlyMap<string, readonly Bearer[]> | undefined;
+
+function indexOf(profiles: readonly SpeciesProfile[]): ReadonlyMap<string, readonly Bearer[]> {
+  const bearers = new Map<string, Bearer[]>();
+  for (const [name, bearer] of waysToName.flatMap((way) => profiles.flatMap(way))) {
+    const known = bearers.get(folded(name)) ?? [];
+    const isNew = !known.some(({ profile, form }) => profile === bearer.profile && form === bearer.form);
+    if (isNew) bearers.set(folded(name), [...known, bearer]);
+  }
+  return bearers;
+}
+
+const formerIdsOf = (current: string) => moved.filter(([, to]) => to === current).map(([id]) => id);
+
+/** The ways a species is named, the best first. */
+const waysToName: readonly ((profile: SpeciesProfile) => Named)[] = [
+  (profile) => named(profile, [profile.taxonomy.name, profile.id]),
+  (profile) => named(profile, [...formerIdsOf(profile.id), ...(profile.taxonomy.synonyms ?? [])]),
+  (profile) => named(profile, every(profile.names)),
+  (profile) =>
+    Object.entries(profile.forms ?? {}).flatMap(([form, { names }]) => named(profile, every(names), form)),
 ];
+
+const named = (profile: SpeciesProfile, names: readonly string[], form?: string): Named =>
+  names.map((name) => [name, form === undefined ? { profile } : { profile, form }]);
 
 const every = (names: Names): readonly string[] => Object.values(names).flat();
 
-const isOneOf = (names: readonly string[], wanted: string) => names.some((name) => folded(name) === wanted);
-
-/** Case, surrounding space and the way hyphens are set do not matter. */
+/** Case, surrounding space and the way hyphens and accents are set do not matter. */
 const folded = (name: string) =>
   name
+    .normalize()
     .trim()
     .toLowerCase()
     .replaceAll(/[\s-]+/g, " ");

@@ -1,3 +1,2 @@
+export { allSpecies, speciesById } from "./all-species";
 export { findSpecies } from "./find-species";
-export * from "./generated";
-export { speciesById } from "./species-by-id";

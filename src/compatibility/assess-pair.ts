@@ -29,7 +29,7 @@ export interface AssessOptions {
  * @example
  * ```ts
  * import { assessPair } from "vivary/compatibility";
- * import { bettaSplendens } from "vivary/catalog";
+ * import bettaSplendens from "vivary/catalog/betta-splendens";
  *
  * const male = { species: bettaSplendens, sex: "male" } as const;
  * assessPair(male, male).outcome; // => "unsuitable"

@@ -22,7 +22,7 @@ import { verdictOf } from "./verdict-of";
  * @example
  * ```ts
  * import { assessPlan } from "vivary/compatibility";
- * import { tanichthysAlbonubes } from "vivary/catalog";
+ * import tanichthysAlbonubes from "vivary/catalog/tanichthys-albonubes";
  *
  * const verdict = assessPlan({
  *   tank: {

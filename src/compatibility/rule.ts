@@ -127,7 +127,8 @@ export const isPairRule = (rule: Rule): rule is PairRule => rule.way === "mutual
  * @example
  * ```ts
  * import { assessPair, defineRule, pairRules } from "vivary/compatibility";
- * import { danioRerio, tanichthysAlbonubes } from "vivary/catalog";
+ * import danioRerio from "vivary/catalog/danio-rerio";
+ * import tanichthysAlbonubes from "vivary/catalog/tanichthys-albonubes";
  *
  * const sameOrder = defineRule({
  *   id: "x-same-family",

@@ -1,2 +1,1 @@
-export * from "./generated";
-export { recordById } from "./record-by-id";
+export { allRecords, recordById } from "./all-records";

@@ -33,7 +33,7 @@ export interface DescribeOptions {
  * @example
  * ```ts
  * import { assessPair } from "vivary/compatibility";
- * import { bettaSplendens } from "vivary/catalog";
+ * import bettaSplendens from "vivary/catalog/betta-splendens";
  * import { describe } from "vivary/report";
  *
  * const male = { species: bettaSplendens, sex: "male" } as const;

@@ -13,7 +13,7 @@ import { type Quantities, quantities, type UnitSystem } from "./units";
  *
  * @example
  * ```ts
- * import { danioRerio } from "vivary/catalog";
+ * import danioRerio from "vivary/catalog/danio-rerio";
  * import { profileMarkdown } from "vivary/report";
  *
  * profileMarkdown(danioRerio).split("\n")[0]; // => "# Zebra danio"

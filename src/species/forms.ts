@@ -13,7 +13,7 @@ type Sections = Readonly<Record<string, Readonly<Record<string, unknown>> | unde
  *
  * @example
  * ```ts
- * import { puntigrusTetrazona } from "vivary/catalog";
+ * import puntigrusTetrazona from "vivary/catalog/puntigrus-tetrazona";
  * import { applyForm } from "vivary/species";
  *
  * applyForm(puntigrusTetrazona, "long-fin").appearance?.longFins?.value; // => true

@@ -18,7 +18,7 @@ import { surveyedPlan } from "./surveyed-plan";
  *
  * @example
  * ```ts
- * import { danioRerio } from "vivary/catalog";
+ * import danioRerio from "vivary/catalog/danio-rerio";
  * import { officialRequirements } from "vivary/standards";
  *
  * const rows = officialRequirements({

@@ -1,5 +1,6 @@
 import { describe, expect, test, vi } from "vitest";
 import { allSpecies, findSpecies } from "../../src/catalog";
+import { InvalidInputError } from "../../src/errors";
 import type { SpeciesProfile } from "../../src/species";
 
 const idsOf = (name: string) => findSpecies(name).map(({ id, form }) => (form ? `${id}, ${form}` : id));
@@ -49,7 +50,28 @@ test("nothing is found twice", () => {
   }
 });
 
+test("an id once used, or used by the trade, is a name as good as a synonym", () => {
+  expect(idsOf("corydoras-paleatus")).toStrictEqual(["hoplisoma-paleatum"]);
+  expect(idsOf("Rohanella titteya")).toStrictEqual(["puntius-titteya"]);
+});
+
+test("an accent may stand in the letter or behind it", () => {
+  const accented = allSpecies.flatMap(({ id, names }) =>
+    Object.values(names)
+      .flat()
+      .filter((name) => name !== name.normalize("NFD"))
+      .map((name) => ({ id, name })),
+  );
+  expect(accented.length).toBeGreaterThan(0);
+  for (const { id, name } of accented) expect(idsOf(name.normalize("NFD")), name).toContain(id);
+});
+
+test.each([undefined, null, 5, {}, ["danio"], "d".repeat(201)])("%o is refused", (name) => {
+  expect(() => findSpecies(name as string)).toThrow(InvalidInputError);
+});
+
 test.each([
+  "d".repeat(200),
   "unicorn",
   "",
   " ",
@@ -76,7 +98,7 @@ describe("of several that bear a name", () => {
 
   test("the accepted name comes first, then a synonym, a vernacular name, a form", async () => {
     vi.resetModules();
-    vi.doMock("../../src/catalog/generated", () => ({
+    vi.doMock("../../src/catalog/all-species", () => ({
       allSpecies: [
         named("a-form", "A form", {}, { forms: { blue: { names: { en: ["Beta gamma"] } } } }),
         named("a-vernacular", "A vernacular", {}, { names: { de: ["BETA-GAMMA"], en: ["beta gamma"] } }),
@@ -85,7 +107,7 @@ describe("of several that bear a name", () => {
       ],
     }));
     const mocked = await import("../../src/catalog/find-species");
-    vi.doUnmock("../../src/catalog/generated");
+    vi.doUnmock("../../src/catalog/all-species");
     expect(mocked.findSpecies("beta gamma").map(({ id }) => id)).toStrictEqual([
       "beta-gamma",
       "a-synonym",

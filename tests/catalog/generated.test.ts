@@ -1,16 +1,8 @@
 import { describe, expect, test } from "vitest";
-import * as catalog from "../../src/catalog";
-import { allSpecies } from "../../src/catalog";
+import { allSpecies, speciesById } from "../../src/catalog";
 import { recordById } from "../../src/evidence";
 import { resolve } from "../../src/species";
 import { files } from "../species/records";
-
-/** `danio-rerio` as `danioRerio`. */
-const inCamelCase = (id: string) =>
-  id
-    .split("-")
-    .map((word, index) => (index === 0 ? word : `${word.charAt(0).toUpperCase()}${word.slice(1)}`))
-    .join("");
 
 test("every file of data/species is in the catalog, once and by id", () => {
   const ids = allSpecies.map(({ id }) => id);
@@ -18,18 +10,22 @@ test("every file of data/species is in the catalog, once and by id", () => {
   expect(ids).toStrictEqual([...new Set(ids)].sort());
 });
 
-test("beside the species and the two ways to look them up nothing is exported", () => {
-  const names = files.map(({ id }) => inCamelCase(id));
-  expect(Object.keys(catalog).sort()).toStrictEqual(
-    ["allSpecies", "findSpecies", "speciesById", ...names].sort(),
-  );
+test("a profile is parsed once and can be changed nowhere, nor can the list", () => {
+  expect(allSpecies[0]).toBe(allSpecies[0]);
+  const [{ names, water }] = allSpecies as [(typeof allSpecies)[0]];
+  for (const part of [allSpecies, names, names.en, water?.temperature?.value.kept]) {
+    expect(Object.isFrozen(part)).toBe(true);
+  }
+  expect(() => Object.assign(allSpecies, { 0: {} })).toThrow(TypeError);
 });
 
 describe.each(allSpecies)("$id", (profile) => {
   const { listings: _, ...facts } = profile;
 
-  test("is exported by its name in camel case", () => {
-    expect(Object.entries(catalog)).toContainEqual([inCamelCase(profile.id), profile]);
+  test("has a module of its own that holds the same", async () => {
+    const module = await import(`../../src/catalog/species/${profile.id}.ts`);
+    expect(module.default).toStrictEqual(profile);
+    expect(Object.isFrozen(module.default.taxonomy)).toBe(true);
   });
 
   test("is what its record resolves to", () => {
@@ -46,8 +42,13 @@ describe.each(allSpecies)("$id", (profile) => {
   });
 });
 
+test("an id that moved has a module too: that of the species it moved to", async () => {
+  const { default: moved } = await import("vivary/catalog/barbus-tetrazona");
+  expect(moved.id).toBe("puntigrus-tetrazona");
+});
+
 test("laws that name a species, its genus or its family are with it", () => {
-  const placesOf = (id: string) => catalog.speciesById(id)?.listings?.map(({ jurisdiction }) => jurisdiction);
+  const placesOf = (id: string) => speciesById(id)?.listings?.map(({ jurisdiction }) => jurisdiction);
   // Potamotrygon motoro stands in Appendix III; Neritidae in 71 FR 16973 of the United States.
   expect(placesOf("potamotrygon-motoro")).toContain("CITES");
   expect(placesOf("vittina-natalensis")).toStrictEqual(["United States"]);

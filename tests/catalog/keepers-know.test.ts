@@ -1,31 +1,29 @@
 import { describe, expect, test } from "vitest";
-import {
-  allSpecies,
-  caridinaMultidentata as amanoShrimp,
-  pterophyllumScalare as angelfish,
-  bettaSplendens as betta,
-  ancistrusCirrhosus as bristlenose,
-  brachygobiusDoriae as bumblebeeGoby,
-  neocaridinaDavidi as cherryShrimp,
-  amatitlaniaNigrofasciata as convict,
-  osteogasterAenea as corydoras,
-  trichogasterLalius as dwarfGourami,
-  carassiusAuratus as goldfish,
-  poeciliaReticulata as guppy,
-  carnegiellaStrigata as hatchetfish,
-  sewelliaLineolata as hillstreamLoach,
-  trichogasterChuna as honeyGourami,
-  paracheirodonInnesi as neon,
-  vittinaNatalensis as nerite,
-  astronotusOcellatus as oscar,
-  xiphophorusMaculatus as platy,
-  potamotrygonMotoro as stingray,
-  xiphophorusHellerii as swordtail,
-  puntigrusTetrazona as tigerBarb,
-  tanichthysAlbonubes as whiteCloud,
-  labidochromisCaeruleus as yellowLab,
-  danioRerio as zebraDanio,
-} from "../../src/catalog";
+import convict from "vivary/catalog/amatitlania-nigrofasciata";
+import bristlenose from "vivary/catalog/ancistrus-cirrhosus";
+import oscar from "vivary/catalog/astronotus-ocellatus";
+import betta from "vivary/catalog/betta-splendens";
+import bumblebeeGoby from "vivary/catalog/brachygobius-doriae";
+import goldfish from "vivary/catalog/carassius-auratus";
+import amanoShrimp from "vivary/catalog/caridina-multidentata";
+import hatchetfish from "vivary/catalog/carnegiella-strigata";
+import zebraDanio from "vivary/catalog/danio-rerio";
+import yellowLab from "vivary/catalog/labidochromis-caeruleus";
+import cherryShrimp from "vivary/catalog/neocaridina-davidi";
+import corydoras from "vivary/catalog/osteogaster-aenea";
+import neon from "vivary/catalog/paracheirodon-innesi";
+import guppy from "vivary/catalog/poecilia-reticulata";
+import stingray from "vivary/catalog/potamotrygon-motoro";
+import angelfish from "vivary/catalog/pterophyllum-scalare";
+import tigerBarb from "vivary/catalog/puntigrus-tetrazona";
+import hillstreamLoach from "vivary/catalog/sewellia-lineolata";
+import whiteCloud from "vivary/catalog/tanichthys-albonubes";
+import honeyGourami from "vivary/catalog/trichogaster-chuna";
+import dwarfGourami from "vivary/catalog/trichogaster-lalius";
+import nerite from "vivary/catalog/vittina-natalensis";
+import swordtail from "vivary/catalog/xiphophorus-hellerii";
+import platy from "vivary/catalog/xiphophorus-maculatus";
+import { allSpecies } from "../../src/catalog";
 import type { Said, SpeciesProfile } from "../../src/species";
 
 // Common practice throughout: what an experienced keeper would say without looking it up.

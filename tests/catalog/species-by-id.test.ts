@@ -1,8 +1,9 @@
 import { expect, test } from "vitest";
-import { allSpecies, danioRerio, speciesById } from "../../src/catalog";
+import danioRerio from "vivary/catalog/danio-rerio";
+import { allSpecies, speciesById } from "../../src/catalog";
 
 test("an id gives the profile itself", () => {
-  expect(speciesById("danio-rerio")).toBe(danioRerio);
+  expect(speciesById("danio-rerio")).toStrictEqual(danioRerio);
   for (const profile of allSpecies) expect(speciesById(profile.id)).toBe(profile);
 });
 

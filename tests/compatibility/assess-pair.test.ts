@@ -1,17 +1,15 @@
 import fc from "fast-check";
 import { describe, expect, test } from "vitest";
-import {
-  allSpecies,
-  astronotusOcellatus,
-  bettaSplendens,
-  neocaridinaDavidi,
-  osteogasterAenea,
-  paracheirodonInnesi,
-  poeciliaReticulata,
-  puntigrusTetrazona,
-  tanichthysAlbonubes,
-  vittinaNatalensis,
-} from "vivary/catalog";
+import { allSpecies } from "vivary/catalog";
+import astronotusOcellatus from "vivary/catalog/astronotus-ocellatus";
+import bettaSplendens from "vivary/catalog/betta-splendens";
+import neocaridinaDavidi from "vivary/catalog/neocaridina-davidi";
+import osteogasterAenea from "vivary/catalog/osteogaster-aenea";
+import paracheirodonInnesi from "vivary/catalog/paracheirodon-innesi";
+import poeciliaReticulata from "vivary/catalog/poecilia-reticulata";
+import puntigrusTetrazona from "vivary/catalog/puntigrus-tetrazona";
+import tanichthysAlbonubes from "vivary/catalog/tanichthys-albonubes";
+import vittinaNatalensis from "vivary/catalog/vittina-natalensis";
 import { version } from "../../package.json";
 import { assessPair, pairRules, planRules } from "../../src/compatibility";
 import type { SpeciesProfile } from "../../src/species";

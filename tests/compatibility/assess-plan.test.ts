@@ -1,18 +1,16 @@
 import fc from "fast-check";
 import { describe, expect, test } from "vitest";
-import {
-  allSpecies,
-  ancistrusCirrhosus,
-  astronotusOcellatus,
-  bettaSplendens,
-  brachygobiusDoriae,
-  neocaridinaDavidi,
-  osteogasterAenea,
-  paracheirodonInnesi,
-  poeciliaReticulata,
-  puntigrusTetrazona,
-  tanichthysAlbonubes,
-} from "vivary/catalog";
+import { allSpecies } from "vivary/catalog";
+import ancistrusCirrhosus from "vivary/catalog/ancistrus-cirrhosus";
+import astronotusOcellatus from "vivary/catalog/astronotus-ocellatus";
+import bettaSplendens from "vivary/catalog/betta-splendens";
+import brachygobiusDoriae from "vivary/catalog/brachygobius-doriae";
+import neocaridinaDavidi from "vivary/catalog/neocaridina-davidi";
+import osteogasterAenea from "vivary/catalog/osteogaster-aenea";
+import paracheirodonInnesi from "vivary/catalog/paracheirodon-innesi";
+import poeciliaReticulata from "vivary/catalog/poecilia-reticulata";
+import puntigrusTetrazona from "vivary/catalog/puntigrus-tetrazona";
+import tanichthysAlbonubes from "vivary/catalog/tanichthys-albonubes";
 import {
   assessPair,
   assessPlan,

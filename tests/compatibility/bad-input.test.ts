@@ -1,5 +1,6 @@
 import { describe, expect, test } from "vitest";
-import { bettaSplendens, paracheirodonInnesi } from "vivary/catalog";
+import bettaSplendens from "vivary/catalog/betta-splendens";
+import paracheirodonInnesi from "vivary/catalog/paracheirodon-innesi";
 import { assessPair, assessPlan, planRules, type Verdict } from "../../src/compatibility";
 import { InvalidInputError, OutsideDomainError } from "../../src/errors";
 import { adults, animal, type Stated } from "./animals";

@@ -1,7 +1,7 @@
 // An app as a consumer writes it: checked against the packed package, bundled, and run with nothing but the language.
-import { bettaSplendens } from "vivary/catalog";
+import bettaSplendens from "vivary/catalog/betta-splendens";
 import { assessPair } from "vivary/compatibility";
-import { bettaSplendens as record } from "vivary/evidence";
+import record from "vivary/evidence/betta-splendens";
 import { describe } from "vivary/report";
 import { parseSpecies } from "vivary/schema";
 import { convert } from "vivary/units";

@@ -1,14 +1,18 @@
 import { expect, test } from "vitest";
 import { checkout } from "./checkout";
 
-test("a species becomes an export of the catalog and of the evidence", () => {
+test("a species becomes a module of the catalog and one of the evidence, and an id that moved forwards to it", () => {
   const project = checkout();
-  const files = ["src/catalog/generated.ts", "src/evidence/generated.ts"];
-  for (const file of files) project.write(file, "");
+  const floors = ["src/catalog", "src/evidence"];
+  for (const floor of floors) project.write(`${floor}/species/stale-species.ts`, "");
   expect(project.run("compile.mjs")).toMatchObject({ status: 0 });
-  const [profiles, records] = files.map(project.read);
-  expect(profiles).toContain("export const puntigrusTetrazona: SpeciesProfile =");
-  expect(records).toContain("export const puntigrusTetrazona: SpeciesRecord =");
+  for (const floor of floors) {
+    expect(project.read(`${floor}/species/danio-rerio.ts`)).toContain("export default species;");
+    expect(project.read(`${floor}/species/barbus-tetrazona.ts`)).toBe(
+      'export { default } from "./puntigrus-tetrazona.js";\n',
+    );
+    expect(() => project.read(`${floor}/species/stale-species.ts`)).toThrow("ENOENT");
+  }
 });
 
 test("a broken record stops the build with its file and every problem", () => {

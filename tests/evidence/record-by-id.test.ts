@@ -1,8 +1,9 @@
 import { expect, test } from "vitest";
-import { allRecords, danioRerio, recordById } from "../../src/evidence";
+import danioRerio from "vivary/evidence/danio-rerio";
+import { allRecords, recordById } from "../../src/evidence";
 
 test("an id gives the record itself", () => {
-  expect(recordById("danio-rerio")).toBe(danioRerio);
+  expect(recordById("danio-rerio")).toStrictEqual(danioRerio);
   for (const record of allRecords) expect(recordById(record.id)).toBe(record);
 });
 

@@ -1,12 +1,10 @@
 import { expect, describe as suite, test } from "vitest";
-import {
-  allSpecies,
-  bettaSplendens,
-  carassiusAuratus,
-  danioRerio,
-  paracheirodonInnesi,
-  trichogasterChuna,
-} from "vivary/catalog";
+import { allSpecies } from "vivary/catalog";
+import bettaSplendens from "vivary/catalog/betta-splendens";
+import carassiusAuratus from "vivary/catalog/carassius-auratus";
+import danioRerio from "vivary/catalog/danio-rerio";
+import paracheirodonInnesi from "vivary/catalog/paracheirodon-innesi";
+import trichogasterChuna from "vivary/catalog/trichogaster-chuna";
 import { recordById } from "vivary/evidence";
 import { assessPair, assessPlan, defineRule, pairRules, type Verdict } from "../../src/compatibility";
 import { InvalidInputError } from "../../src/errors";

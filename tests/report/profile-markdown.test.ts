@@ -1,5 +1,7 @@
 import { expect, test } from "vitest";
-import { allSpecies, danioRerio, puntigrusTetrazona } from "vivary/catalog";
+import { allSpecies } from "vivary/catalog";
+import danioRerio from "vivary/catalog/danio-rerio";
+import puntigrusTetrazona from "vivary/catalog/puntigrus-tetrazona";
 import { InvalidInputError } from "../../src/errors";
 import { profileMarkdown } from "../../src/report";
 import { applyForm, type SpeciesProfile, traitPaths, traitTable } from "../../src/species";

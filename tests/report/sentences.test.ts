@@ -1,13 +1,11 @@
 import { expect, describe as suite, test } from "vitest";
-import {
-  amatitlaniaNigrofasciata,
-  astronotusOcellatus,
-  carassiusAuratus,
-  danioRerio,
-  osteogasterAenea,
-  paracheirodonInnesi,
-  trichogasterChuna,
-} from "vivary/catalog";
+import amatitlaniaNigrofasciata from "vivary/catalog/amatitlania-nigrofasciata";
+import astronotusOcellatus from "vivary/catalog/astronotus-ocellatus";
+import carassiusAuratus from "vivary/catalog/carassius-auratus";
+import danioRerio from "vivary/catalog/danio-rerio";
+import osteogasterAenea from "vivary/catalog/osteogaster-aenea";
+import paracheirodonInnesi from "vivary/catalog/paracheirodon-innesi";
+import trichogasterChuna from "vivary/catalog/trichogaster-chuna";
 import { assessPlan, type Group, type PlannedTank } from "../../src/compatibility";
 import { describe } from "../../src/report";
 

@@ -1,6 +1,6 @@
 import { expectTypeOf, test } from "vitest";
-import { bettaSplendens } from "../../src/catalog";
-import { bettaSplendens as bettaRecord } from "../../src/evidence";
+import bettaSplendens from "vivary/catalog/betta-splendens";
+import bettaRecord from "vivary/evidence/betta-splendens";
 import type {
   AdultLength,
   Basis,

@@ -1,12 +1,10 @@
 import { describe, expect, test } from "vitest";
-import {
-  allSpecies,
-  danioRerio,
-  neocaridinaDavidi,
-  paracheirodonInnesi,
-  potamotrygonMotoro,
-  pterophyllumScalare,
-} from "vivary/catalog";
+import { allSpecies } from "vivary/catalog";
+import danioRerio from "vivary/catalog/danio-rerio";
+import neocaridinaDavidi from "vivary/catalog/neocaridina-davidi";
+import paracheirodonInnesi from "vivary/catalog/paracheirodon-innesi";
+import potamotrygonMotoro from "vivary/catalog/potamotrygon-motoro";
+import pterophyllumScalare from "vivary/catalog/pterophyllum-scalare";
 import { assessPlan, type Group, type Plan, type PlannedTank } from "../../src/compatibility";
 import { type OfficialRequirement, officialRequirements } from "../../src/standards";
 import { deepFrozen } from "../compatibility/deep-frozen";

@@ -1,5 +1,7 @@
 import { describe, expect, test } from "vitest";
-import { bettaSplendens, paracheirodonInnesi, poeciliaReticulata } from "vivary/catalog";
+import bettaSplendens from "vivary/catalog/betta-splendens";
+import paracheirodonInnesi from "vivary/catalog/paracheirodon-innesi";
+import poeciliaReticulata from "vivary/catalog/poecilia-reticulata";
 import { actsLookAlike } from "../../../../src/compatibility/rules/pair/acts-look-alike";
 import type { Value } from "../../../../src/species";
 import { animal } from "../../animals";

@@ -1,5 +1,7 @@
 import { describe, expect, test } from "vitest";
-import { amatitlaniaNigrofasciata, osteogasterAenea, paracheirodonInnesi } from "vivary/catalog";
+import amatitlaniaNigrofasciata from "vivary/catalog/amatitlania-nigrofasciata";
+import osteogasterAenea from "vivary/catalog/osteogaster-aenea";
+import paracheirodonInnesi from "vivary/catalog/paracheirodon-innesi";
 import { assessPair } from "../../../../src/compatibility";
 import { actsOthers } from "../../../../src/compatibility/rules/pair/acts-others";
 import type { Value, Zone } from "../../../../src/species";

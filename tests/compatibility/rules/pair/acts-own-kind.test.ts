@@ -1,12 +1,10 @@
 import { describe, expect, test } from "vitest";
-import {
-  amatitlaniaNigrofasciata,
-  ancistrusCirrhosus,
-  bettaSplendens,
-  danioRerio,
-  puntigrusTetrazona,
-  tanichthysAlbonubes,
-} from "vivary/catalog";
+import amatitlaniaNigrofasciata from "vivary/catalog/amatitlania-nigrofasciata";
+import ancistrusCirrhosus from "vivary/catalog/ancistrus-cirrhosus";
+import bettaSplendens from "vivary/catalog/betta-splendens";
+import danioRerio from "vivary/catalog/danio-rerio";
+import puntigrusTetrazona from "vivary/catalog/puntigrus-tetrazona";
+import tanichthysAlbonubes from "vivary/catalog/tanichthys-albonubes";
 import { actsOwnKind } from "../../../../src/compatibility/rules/pair/acts-own-kind";
 import type { Value } from "../../../../src/species";
 import { animal, type Stated } from "../../animals";

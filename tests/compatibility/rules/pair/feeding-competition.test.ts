@@ -1,5 +1,8 @@
 import { describe, expect, test } from "vitest";
-import { bettaSplendens, danioRerio, sewelliaLineolata, trichogasterChuna } from "vivary/catalog";
+import bettaSplendens from "vivary/catalog/betta-splendens";
+import danioRerio from "vivary/catalog/danio-rerio";
+import sewelliaLineolata from "vivary/catalog/sewellia-lineolata";
+import trichogasterChuna from "vivary/catalog/trichogaster-chuna";
 import type { Offering } from "../../../../src/compatibility";
 import { assessPlan } from "../../../../src/compatibility";
 import { feedingCompetition } from "../../../../src/compatibility/rules/pair/feeding-competition";

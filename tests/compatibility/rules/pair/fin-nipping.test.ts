@@ -1,11 +1,9 @@
 import { describe, expect, test } from "vitest";
-import {
-  bettaSplendens,
-  osteogasterAenea,
-  poeciliaReticulata,
-  pterophyllumScalare,
-  puntigrusTetrazona,
-} from "vivary/catalog";
+import bettaSplendens from "vivary/catalog/betta-splendens";
+import osteogasterAenea from "vivary/catalog/osteogaster-aenea";
+import poeciliaReticulata from "vivary/catalog/poecilia-reticulata";
+import pterophyllumScalare from "vivary/catalog/pterophyllum-scalare";
+import puntigrusTetrazona from "vivary/catalog/puntigrus-tetrazona";
 import { finNipping } from "../../../../src/compatibility/rules/pair/fin-nipping";
 import type { Value } from "../../../../src/species";
 import { animal } from "../../animals";

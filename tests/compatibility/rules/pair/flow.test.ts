@@ -1,5 +1,7 @@
 import { expect, test } from "vitest";
-import { bettaSplendens, danioRerio, sewelliaLineolata } from "vivary/catalog";
+import bettaSplendens from "vivary/catalog/betta-splendens";
+import danioRerio from "vivary/catalog/danio-rerio";
+import sewelliaLineolata from "vivary/catalog/sewellia-lineolata";
 import { flow } from "../../../../src/compatibility/rules/pair/flow";
 import type { FlowClass } from "../../../../src/species";
 import { animal } from "../../animals";

@@ -1,5 +1,7 @@
 import { expect, test } from "vitest";
-import { osteogasterAenea, paracheirodonInnesi, xiphophorusHellerii } from "vivary/catalog";
+import osteogasterAenea from "vivary/catalog/osteogaster-aenea";
+import paracheirodonInnesi from "vivary/catalog/paracheirodon-innesi";
+import xiphophorusHellerii from "vivary/catalog/xiphophorus-hellerii";
 import { generalHardness } from "../../../../src/compatibility/rules/pair/general-hardness";
 import type { Value } from "../../../../src/species";
 import { animal } from "../../animals";

@@ -1,5 +1,7 @@
 import { describe, expect, test } from "vitest";
-import { poeciliaReticulata, xiphophorusHellerii, xiphophorusMaculatus } from "vivary/catalog";
+import poeciliaReticulata from "vivary/catalog/poecilia-reticulata";
+import xiphophorusHellerii from "vivary/catalog/xiphophorus-hellerii";
+import xiphophorusMaculatus from "vivary/catalog/xiphophorus-maculatus";
 import { interbreeding } from "../../../../src/compatibility/rules/pair/interbreeding";
 import type { Sex } from "../../../../src/species";
 import { animal } from "../../animals";

@@ -1,13 +1,11 @@
 import { expect, test } from "vitest";
-import {
-  ancistrusCirrhosus,
-  carassiusAuratus,
-  gyrinocheilusAymonieri,
-  paracheirodonInnesi,
-  pterophyllumScalare,
-  pterygoplichthysPardalis,
-  symphysodonAequifasciatus,
-} from "vivary/catalog";
+import ancistrusCirrhosus from "vivary/catalog/ancistrus-cirrhosus";
+import carassiusAuratus from "vivary/catalog/carassius-auratus";
+import gyrinocheilusAymonieri from "vivary/catalog/gyrinocheilus-aymonieri";
+import paracheirodonInnesi from "vivary/catalog/paracheirodon-innesi";
+import pterophyllumScalare from "vivary/catalog/pterophyllum-scalare";
+import pterygoplichthysPardalis from "vivary/catalog/pterygoplichthys-pardalis";
+import symphysodonAequifasciatus from "vivary/catalog/symphysodon-aequifasciatus";
 import { assessPlan, type Offering } from "../../../../src/compatibility";
 import { mucusGrazing } from "../../../../src/compatibility/rules/pair/mucus-grazing";
 import type { SpeciesProfile, Stage } from "../../../../src/species";

@@ -1,5 +1,7 @@
 import { describe, expect, test } from "vitest";
-import { labidochromisCaeruleus, paracheirodonInnesi, poeciliaReticulata } from "vivary/catalog";
+import labidochromisCaeruleus from "vivary/catalog/labidochromis-caeruleus";
+import paracheirodonInnesi from "vivary/catalog/paracheirodon-innesi";
+import poeciliaReticulata from "vivary/catalog/poecilia-reticulata";
 import { ph } from "../../../../src/compatibility/rules/pair/ph";
 import type { Value } from "../../../../src/species";
 import { animal } from "../../animals";

@@ -1,17 +1,15 @@
 import { describe, expect, test } from "vitest";
-import {
-  astronotusOcellatus,
-  bettaSplendens,
-  carassiusAuratus,
-  caridinaMultidentata,
-  neocaridinaDavidi,
-  osteogasterAenea,
-  paracheirodonInnesi,
-  poeciliaReticulata,
-  pterophyllumScalare,
-  sewelliaLineolata,
-  vittinaNatalensis,
-} from "vivary/catalog";
+import astronotusOcellatus from "vivary/catalog/astronotus-ocellatus";
+import bettaSplendens from "vivary/catalog/betta-splendens";
+import carassiusAuratus from "vivary/catalog/carassius-auratus";
+import caridinaMultidentata from "vivary/catalog/caridina-multidentata";
+import neocaridinaDavidi from "vivary/catalog/neocaridina-davidi";
+import osteogasterAenea from "vivary/catalog/osteogaster-aenea";
+import paracheirodonInnesi from "vivary/catalog/paracheirodon-innesi";
+import poeciliaReticulata from "vivary/catalog/poecilia-reticulata";
+import pterophyllumScalare from "vivary/catalog/pterophyllum-scalare";
+import sewelliaLineolata from "vivary/catalog/sewellia-lineolata";
+import vittinaNatalensis from "vivary/catalog/vittina-natalensis";
 import { predation } from "../../../../src/compatibility/rules/pair/predation";
 import type { Kind, SpeciesProfile, Value } from "../../../../src/species";
 import { adults, adultsBySex, animal, type Stated } from "../../animals";

@@ -1,5 +1,7 @@
 import { expect, test } from "vitest";
-import { brachygobiusDoriae, paracheirodonInnesi, poeciliaReticulata } from "vivary/catalog";
+import brachygobiusDoriae from "vivary/catalog/brachygobius-doriae";
+import paracheirodonInnesi from "vivary/catalog/paracheirodon-innesi";
+import poeciliaReticulata from "vivary/catalog/poecilia-reticulata";
 import { salinity } from "../../../../src/compatibility/rules/pair/salinity";
 import type { Value } from "../../../../src/species";
 import { animal } from "../../animals";

@@ -1,5 +1,8 @@
 import { expect, test } from "vitest";
-import { danioRerio, paracheirodonInnesi, poeciliaReticulata, xiphophorusHellerii } from "vivary/catalog";
+import danioRerio from "vivary/catalog/danio-rerio";
+import paracheirodonInnesi from "vivary/catalog/paracheirodon-innesi";
+import poeciliaReticulata from "vivary/catalog/poecilia-reticulata";
+import xiphophorusHellerii from "vivary/catalog/xiphophorus-hellerii";
 import { shyness } from "../../../../src/compatibility/rules/pair/shyness";
 import { animal, type Stated } from "../../animals";
 import { pairBy, planBy, weighed } from "../../judging";

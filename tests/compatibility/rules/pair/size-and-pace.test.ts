@@ -1,5 +1,8 @@
 import { expect, test } from "vitest";
-import { carassiusAuratus, danioRerio, paracheirodonInnesi, xiphophorusHellerii } from "vivary/catalog";
+import carassiusAuratus from "vivary/catalog/carassius-auratus";
+import danioRerio from "vivary/catalog/danio-rerio";
+import paracheirodonInnesi from "vivary/catalog/paracheirodon-innesi";
+import xiphophorusHellerii from "vivary/catalog/xiphophorus-hellerii";
 import { sizeAndPace } from "../../../../src/compatibility/rules/pair/size-and-pace";
 import type { Kind, Value } from "../../../../src/species";
 import { adults, animal, type Stated } from "../../animals";

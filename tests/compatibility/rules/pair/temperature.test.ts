@@ -1,11 +1,9 @@
 import { expect, test } from "vitest";
-import {
-  bettaSplendens,
-  carassiusAuratus,
-  danioRerio,
-  pterophyllumScalare,
-  symphysodonAequifasciatus,
-} from "vivary/catalog";
+import bettaSplendens from "vivary/catalog/betta-splendens";
+import carassiusAuratus from "vivary/catalog/carassius-auratus";
+import danioRerio from "vivary/catalog/danio-rerio";
+import pterophyllumScalare from "vivary/catalog/pterophyllum-scalare";
+import symphysodonAequifasciatus from "vivary/catalog/symphysodon-aequifasciatus";
 import { temperature } from "../../../../src/compatibility/rules/pair/temperature";
 import type { Value } from "../../../../src/species";
 import { animal } from "../../animals";

@@ -1,5 +1,7 @@
 import { expect, test } from "vitest";
-import { amatitlaniaNigrofasciata, ancistrusCirrhosus, osteogasterAenea } from "vivary/catalog";
+import amatitlaniaNigrofasciata from "vivary/catalog/amatitlania-nigrofasciata";
+import ancistrusCirrhosus from "vivary/catalog/ancistrus-cirrhosus";
+import osteogasterAenea from "vivary/catalog/osteogaster-aenea";
 import { territoryContest } from "../../../../src/compatibility/rules/pair/territory-contest";
 import type { Value } from "../../../../src/species";
 import { animal } from "../../animals";

@@ -1,5 +1,6 @@
 import { describe, expect, test } from "vitest";
-import { paracheirodonInnesi, potamotrygonMotoro } from "vivary/catalog";
+import paracheirodonInnesi from "vivary/catalog/paracheirodon-innesi";
+import potamotrygonMotoro from "vivary/catalog/potamotrygon-motoro";
 import { cautionElectricity } from "../../../../src/compatibility/rules/plan/caution-electricity";
 import { cautionFloor } from "../../../../src/compatibility/rules/plan/caution-floor";
 import { cautionHazards } from "../../../../src/compatibility/rules/plan/caution-hazards";

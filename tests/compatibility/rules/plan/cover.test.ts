@@ -1,5 +1,6 @@
 import { expect, test } from "vitest";
-import { potamotrygonMotoro, trichogasterChuna } from "vivary/catalog";
+import potamotrygonMotoro from "vivary/catalog/potamotrygon-motoro";
+import trichogasterChuna from "vivary/catalog/trichogaster-chuna";
 import { cover } from "../../../../src/compatibility/rules/plan/cover";
 import { animal } from "../../animals";
 import { planBy, weighed } from "../../judging";

@@ -1,5 +1,7 @@
 import { expect, test } from "vitest";
-import { brachygobiusDoriae, pangioKuhlii, paracheirodonInnesi } from "vivary/catalog";
+import brachygobiusDoriae from "vivary/catalog/brachygobius-doriae";
+import pangioKuhlii from "vivary/catalog/pangio-kuhlii";
+import paracheirodonInnesi from "vivary/catalog/paracheirodon-innesi";
 import { assessPlan, type Offering } from "../../../../src/compatibility";
 import { feeding } from "../../../../src/compatibility/rules/plan/feeding";
 import type { SpeciesProfile } from "../../../../src/species";

@@ -1,5 +1,7 @@
 import { expect, test } from "vitest";
-import { carassiusAuratus, neocaridinaDavidi, paracheirodonInnesi } from "vivary/catalog";
+import carassiusAuratus from "vivary/catalog/carassius-auratus";
+import neocaridinaDavidi from "vivary/catalog/neocaridina-davidi";
+import paracheirodonInnesi from "vivary/catalog/paracheirodon-innesi";
 import type { Group, PlannedTank } from "../../../../src/compatibility";
 import { filterNitrogen } from "../../../../src/compatibility/rules/plan/filter-nitrogen";
 import { adults, animal } from "../../animals";

@@ -1,5 +1,6 @@
 import { expect, test } from "vitest";
-import { bettaSplendens, sewelliaLineolata } from "vivary/catalog";
+import bettaSplendens from "vivary/catalog/betta-splendens";
+import sewelliaLineolata from "vivary/catalog/sewellia-lineolata";
 import { flowPlaces } from "../../../../src/compatibility/rules/plan/flow-places";
 import type { FlowClass } from "../../../../src/species";
 import { animal } from "../../animals";

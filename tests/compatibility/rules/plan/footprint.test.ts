@@ -1,5 +1,7 @@
 import { describe, expect, test } from "vitest";
-import { astronotusOcellatus, paracheirodonInnesi, potamotrygonMotoro } from "vivary/catalog";
+import astronotusOcellatus from "vivary/catalog/astronotus-ocellatus";
+import paracheirodonInnesi from "vivary/catalog/paracheirodon-innesi";
+import potamotrygonMotoro from "vivary/catalog/potamotrygon-motoro";
 import { footprint } from "../../../../src/compatibility/rules/plan/footprint";
 import { adults, adultsBySex, animal, type Stated } from "../../animals";
 import { planBy, weighed } from "../../judging";

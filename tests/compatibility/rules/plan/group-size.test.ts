@@ -1,11 +1,9 @@
 import { describe, expect, test } from "vitest";
-import {
-  bettaSplendens,
-  danioRerio,
-  neocaridinaDavidi,
-  paracheirodonInnesi,
-  tanichthysAlbonubes,
-} from "vivary/catalog";
+import bettaSplendens from "vivary/catalog/betta-splendens";
+import danioRerio from "vivary/catalog/danio-rerio";
+import neocaridinaDavidi from "vivary/catalog/neocaridina-davidi";
+import paracheirodonInnesi from "vivary/catalog/paracheirodon-innesi";
+import tanichthysAlbonubes from "vivary/catalog/tanichthys-albonubes";
 import { groupSize } from "../../../../src/compatibility/rules/plan/group-size";
 import { animal, type Stated } from "../../animals";
 import { planBy, weighed } from "../../judging";

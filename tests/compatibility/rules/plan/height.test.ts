@@ -1,5 +1,5 @@
 import { expect, test } from "vitest";
-import { pterophyllumScalare } from "vivary/catalog";
+import pterophyllumScalare from "vivary/catalog/pterophyllum-scalare";
 import { height } from "../../../../src/compatibility/rules/plan/height";
 import { adults, animal } from "../../animals";
 import { planBy, weighed } from "../../judging";

@@ -1,5 +1,6 @@
 import { expect, test } from "vitest";
-import { bettaSplendens, paracheirodonInnesi } from "vivary/catalog";
+import bettaSplendens from "vivary/catalog/betta-splendens";
+import paracheirodonInnesi from "vivary/catalog/paracheirodon-innesi";
 import { lid } from "../../../../src/compatibility/rules/plan/lid";
 import type { Value } from "../../../../src/species";
 import { animal } from "../../animals";

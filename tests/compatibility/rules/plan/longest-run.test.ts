@@ -1,5 +1,5 @@
 import { expect, test } from "vitest";
-import { danioRerio } from "vivary/catalog";
+import danioRerio from "vivary/catalog/danio-rerio";
 import { longestRun } from "../../../../src/compatibility/rules/plan/longest-run";
 import { animal } from "../../animals";
 import { planBy, weighed } from "../../judging";

@@ -1,5 +1,5 @@
 import { expect, test } from "vitest";
-import { danioRerio } from "vivary/catalog";
+import danioRerio from "vivary/catalog/danio-rerio";
 import type { PlannedTank } from "../../../../src/compatibility";
 import { openWater } from "../../../../src/compatibility/rules/plan/open-water";
 import { animal } from "../../animals";

@@ -1,5 +1,8 @@
 import { describe, expect, test } from "vitest";
-import { bettaSplendens, carassiusAuratus, paracheirodonInnesi, sewelliaLineolata } from "vivary/catalog";
+import bettaSplendens from "vivary/catalog/betta-splendens";
+import carassiusAuratus from "vivary/catalog/carassius-auratus";
+import paracheirodonInnesi from "vivary/catalog/paracheirodon-innesi";
+import sewelliaLineolata from "vivary/catalog/sewellia-lineolata";
 import type { Group, PlannedTank, PlannedWater } from "../../../../src/compatibility";
 import { oxygen } from "../../../../src/compatibility/rules/plan/oxygen";
 import type { Value } from "../../../../src/species";

@@ -1,5 +1,7 @@
 import { expect, test } from "vitest";
-import { carassiusAuratus, labidochromisCaeruleus, paracheirodonInnesi } from "vivary/catalog";
+import carassiusAuratus from "vivary/catalog/carassius-auratus";
+import labidochromisCaeruleus from "vivary/catalog/labidochromis-caeruleus";
+import paracheirodonInnesi from "vivary/catalog/paracheirodon-innesi";
 import type { PlannedTank } from "../../../../src/compatibility";
 import { plantsAtRisk } from "../../../../src/compatibility/rules/plan/plants-at-risk";
 import type { SpeciesProfile } from "../../../../src/species";

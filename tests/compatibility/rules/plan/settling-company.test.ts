@@ -1,11 +1,9 @@
 import { describe, expect, test } from "vitest";
-import {
-  astronotusOcellatus,
-  osteogasterAenea,
-  paracheirodonInnesi,
-  tanichthysAlbonubes,
-  trichogasterChuna,
-} from "vivary/catalog";
+import astronotusOcellatus from "vivary/catalog/astronotus-ocellatus";
+import osteogasterAenea from "vivary/catalog/osteogaster-aenea";
+import paracheirodonInnesi from "vivary/catalog/paracheirodon-innesi";
+import tanichthysAlbonubes from "vivary/catalog/tanichthys-albonubes";
+import trichogasterChuna from "vivary/catalog/trichogaster-chuna";
 import { settlingCompany } from "../../../../src/compatibility/rules/plan/settling-company";
 import type { SpeciesProfile, Value } from "../../../../src/species";
 import { adults, animal, type Stated } from "../../animals";

@@ -1,5 +1,5 @@
 import { expect, test } from "vitest";
-import { poeciliaReticulata } from "vivary/catalog";
+import poeciliaReticulata from "vivary/catalog/poecilia-reticulata";
 import type { Group } from "../../../../src/compatibility";
 import { sexRatio } from "../../../../src/compatibility/rules/plan/sex-ratio";
 import { animal } from "../../animals";

@@ -1,5 +1,7 @@
 import { describe, expect, test } from "vitest";
-import { amatitlaniaNigrofasciata, labidochromisCaeruleus, paracheirodonInnesi } from "vivary/catalog";
+import amatitlaniaNigrofasciata from "vivary/catalog/amatitlania-nigrofasciata";
+import labidochromisCaeruleus from "vivary/catalog/labidochromis-caeruleus";
+import paracheirodonInnesi from "vivary/catalog/paracheirodon-innesi";
 import type { Group, PlannedTank } from "../../../../src/compatibility";
 import { territories } from "../../../../src/compatibility/rules/plan/territories";
 import type { Value } from "../../../../src/species";

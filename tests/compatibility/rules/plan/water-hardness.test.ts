@@ -1,5 +1,5 @@
 import { expect, test } from "vitest";
-import { poeciliaReticulata } from "vivary/catalog";
+import poeciliaReticulata from "vivary/catalog/poecilia-reticulata";
 import { waterHardness } from "../../../../src/compatibility/rules/plan/water-hardness";
 import type { Value } from "../../../../src/species";
 import { animal } from "../../animals";

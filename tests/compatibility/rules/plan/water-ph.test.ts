@@ -1,5 +1,6 @@
 import { expect, test } from "vitest";
-import { labidochromisCaeruleus, paracheirodonInnesi } from "vivary/catalog";
+import labidochromisCaeruleus from "vivary/catalog/labidochromis-caeruleus";
+import paracheirodonInnesi from "vivary/catalog/paracheirodon-innesi";
 import { waterPh } from "../../../../src/compatibility/rules/plan/water-ph";
 import type { Value } from "../../../../src/species";
 import { animal } from "../../animals";

@@ -1,5 +1,6 @@
 import { expect, test } from "vitest";
-import { brachygobiusDoriae, paracheirodonInnesi } from "vivary/catalog";
+import brachygobiusDoriae from "vivary/catalog/brachygobius-doriae";
+import paracheirodonInnesi from "vivary/catalog/paracheirodon-innesi";
 import { waterSalinity } from "../../../../src/compatibility/rules/plan/water-salinity";
 import type { Value } from "../../../../src/species";
 import { animal } from "../../animals";

@@ -1,5 +1,6 @@
 import { describe, expect, test } from "vitest";
-import { bettaSplendens, carassiusAuratus } from "vivary/catalog";
+import bettaSplendens from "vivary/catalog/betta-splendens";
+import carassiusAuratus from "vivary/catalog/carassius-auratus";
 import type { PlannedWater } from "../../../../src/compatibility";
 import { waterTemperature } from "../../../../src/compatibility/rules/plan/water-temperature";
 import type { Value } from "../../../../src/species";

@@ -1,5 +1,7 @@
 import { expect, test } from "vitest";
-import { ancistrusCirrhosus, osteogasterAenea, paracheirodonInnesi } from "vivary/catalog";
+import ancistrusCirrhosus from "vivary/catalog/ancistrus-cirrhosus";
+import osteogasterAenea from "vivary/catalog/osteogaster-aenea";
+import paracheirodonInnesi from "vivary/catalog/paracheirodon-innesi";
 import type { Group } from "../../../../src/compatibility";
 import { zones } from "../../../../src/compatibility/rules/plan/zones";
 import type { Value } from "../../../../src/species";

@@ -1,6 +1,11 @@
+import { shelf } from "../shelf";
 import type { SpeciesProfile } from "../species";
-import { movedIds } from "../species/moved/generated";
-import { allSpecies } from "./generated";
+import { texts } from "./generated";
+
+const profiles = shelf<SpeciesProfile>(texts);
+
+/** The profile of every species, by id. Each is parsed when it is first read, and cannot be changed. */
+export const allSpecies: readonly SpeciesProfile[] = profiles.all;
 
 /**
  * The profile of a species, or undefined where there is none. An id that has moved, or that the trade still uses,
@@ -18,6 +23,5 @@ import { allSpecies } from "./generated";
  * ```
  */
 export function speciesById(id: string): SpeciesProfile | undefined {
-  const current = Object.hasOwn(movedIds, id) ? movedIds[id] : id;
-  return allSpecies.find((profile) => profile.id === current);
+  return profiles.byId(id);
 }

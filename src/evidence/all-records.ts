@@ -1,6 +1,11 @@
+import { shelf } from "../shelf";
 import type { SpeciesRecord } from "../species";
-import { movedIds } from "../species/moved/generated";
-import { allRecords } from "./generated";
+import { texts } from "./generated";
+
+const records = shelf<SpeciesRecord>(texts);
+
+/** The record of every species, by id. Each is parsed when it is first read, and cannot be changed. */
+export const allRecords: readonly SpeciesRecord[] = records.all;
 
 /**
  * The full record of a species, with every statement and its source, or undefined where there is none. An id
@@ -17,6 +22,5 @@ import { allRecords } from "./generated";
  * ```
  */
 export function recordById(id: string): SpeciesRecord | undefined {
-  const current = Object.hasOwn(movedIds, id) ? movedIds[id] : id;
-  return allRecords.find((record) => record.id === current);
+  return records.byId(id);
 }

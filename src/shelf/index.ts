@@ -1,0 +1,2 @@
+export { moved } from "./generated";
+export { type Shelf, shelf } from "./shelf";
