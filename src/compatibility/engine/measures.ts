@@ -1,0 +1,74 @@
+import type { FactUnit } from "../../plan";
+import type { PartialRange } from "../../ranges";
+import type { Basis, classes } from "../../species";
+
+/** The unit of a measured figure; `count` and `pH` are without one. */
+export type MeasureUnit = FactUnit | "L" | "kg" | "mg/L" | "mg/d" | "h" | "d" | "kN/m2" | "count" | "pH";
+
+/** The words that a measure may be answered with, by kind: those of traits, and some that only findings use. */
+export type Words = { readonly [Kind in keyof typeof classes]: keyof (typeof classes)[Kind] } & {
+  readonly basis: Basis;
+  /** What an animal does to plants. */
+  readonly plantHarm: "eats" | "uproots" | "digs";
+};
+
+/** A kind of words. */
+export type WordKind = keyof Words;
+
+/** What a rule says that one of its measures is: a figure in a unit, words of a kind, or text from a record. */
+export type MeasureKind = MeasureUnit | WordKind | "text";
+
+/** The measures that a rule declares, by name. */
+export type MeasureKinds = Readonly<Record<string, MeasureKind>>;
+
+/** A number or a range with its unit; without unit for counts and pH. */
+export type Quantity =
+  | { readonly value: number; readonly unit?: MeasureUnit }
+  | (PartialRange & { readonly unit?: MeasureUnit });
+
+/** One word, or several. */
+export interface Worded<Word extends string = string> {
+  readonly value: Word | readonly Word[];
+}
+
+/** A measure as a finding carries it. */
+export type Measure<Kind extends MeasureKind = MeasureKind> = Kind extends MeasureUnit
+  ? Quantity
+  : Kind extends WordKind
+    ? Worded<Words[Kind]>
+    : { readonly value: string };
+
+/** The measures of a finding, as the rule declared them; each may be absent. */
+export type MeasuresOf<Kinds> = {
+  readonly [Name in keyof Kinds]?: Kinds[Name] extends MeasureKind ? Measure<Kinds[Name]> : never;
+};
+
+/** A measure as a rule gives it: without its unit, which it has declared. */
+export type Given<Kind> = Kind extends MeasureUnit
+  ? number | PartialRange
+  : Kind extends WordKind
+    ? Words[Kind] | readonly Words[Kind][]
+    : string;
+
+/** The measures that a rule gives with an answer; each may be absent. */
+export type GivenMeasures<Kinds> = { readonly [Name in keyof Kinds]?: Given<Kinds[Name]> | undefined };
+
+/** What a rule gave, with the units that it declared. */
+export function measured(kinds: MeasureKinds, given: GivenMeasures<MeasureKinds>) {
+  const measures: Record<string, Measure> = {};
+  for (const [name, value] of Object.entries(given)) {
+    const kind = kinds[name];
+    if (kind !== undefined && value !== undefined) measures[name] = withUnit(value, kind);
+  }
+  return measures;
+}
+
+function withUnit(value: NonNullable<Given<MeasureKind>>, kind: MeasureKind): Measure {
+  if (typeof value === "number") return { value, ...unitOf(kind) };
+  if (typeof value === "string") return { value };
+  return isRange(value) ? { ...value, ...unitOf(kind) } : { value: [...value] };
+}
+
+const isRange = (value: object): value is PartialRange => !Array.isArray(value);
+
+const unitOf = (kind: MeasureKind) => (kind === "count" || kind === "pH" ? {} : { unit: kind as MeasureUnit });
