@@ -1,4 +1,4 @@
-import { amount, finite, objectOf, oneOf, refusal, whole, within } from "../errors";
+import { atLeastZero, finite, inDomain, objectOf, oneOf, refusal, wholeNumber } from "../errors";
 import * as classes from "../species/classes";
 import { type TankGeometry, tankGeometry } from "../tank";
 import { size } from "../tank/lengths";
@@ -59,17 +59,17 @@ const share = { min: 0, max: 1 };
 
 function checkFurnishing(tank: PlannedTank): void {
   const { cover, openWater, openSurface, lid, plants, flow, filter, sightBreaks } = objectOf(tank, "tank");
-  if (cover !== undefined) within(cover, "tank.cover", share);
-  if (openWater !== undefined) within(openWater, "tank.openWater", share);
-  if (openSurface !== undefined) within(openSurface, "tank.openSurface", share);
-  if (sightBreaks !== undefined) whole(sightBreaks, "tank.sightBreaks", 0);
+  if (cover !== undefined) inDomain(cover, "tank.cover", share);
+  if (openWater !== undefined) inDomain(openWater, "tank.openWater", share);
+  if (openSurface !== undefined) inDomain(openSurface, "tank.openSurface", share);
+  if (sightBreaks !== undefined) wholeNumber(sightBreaks, "tank.sightBreaks", 0);
   if (lid !== undefined && typeof lid !== "boolean") throw refusal("tank.lid", "true or false", lid);
   if (plants !== undefined) oneOf(plants, ["none", "planted", "grown-in"], "tank.plants");
   if (flow !== undefined) checkFlow(flow);
   if (filter !== undefined) {
     const { mediaArea, age } = objectOf(filter, "tank.filter");
-    amount(mediaArea, "tank.filter.mediaArea", "m2");
-    amount(age, "tank.filter.age", "d");
+    atLeastZero(mediaArea, "tank.filter.mediaArea", "m2");
+    atLeastZero(age, "tank.filter.age", "d");
   }
 }
 
@@ -96,7 +96,7 @@ function checkedWater(water: PlannedWater): AssessedPlan["water"] {
   }
   for (const [name, { unit, ...domain }] of Object.entries(domains)) {
     const value = water[name as keyof PlannedWater];
-    if (value !== undefined) within(value, `water.${name}`, domain, unit);
+    if (value !== undefined) inDomain(value, `water.${name}`, domain, unit);
   }
   const { salinity = 0, hottest, coolest } = water;
   if (hottest !== undefined && coolest !== undefined && hottest < coolest) {

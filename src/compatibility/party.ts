@@ -1,4 +1,4 @@
-import { finite, objectOf, oneOf, positive, refusal, whole } from "../errors";
+import { finite, objectOf, oneOf, positive, refusal, wholeNumber } from "../errors";
 import { applyForm, type Names, type Sex, type SpeciesProfile, type Stage } from "../species";
 import * as classes from "../species/classes";
 import { type Kin, kinOf } from "./kin";
@@ -52,7 +52,7 @@ export function checkedParty(party: Party, at: string): LoneParty {
     ...(sex && { sex }),
     ...(stage && { stage }),
     ...(length !== undefined && { length: positive(length, `${at}.length`) }),
-    ...(count !== undefined && { count: whole(count, `${at}.count`, 1) }),
+    ...(count !== undefined && { count: wholeNumber(count, `${at}.count`, 1) }),
     ...(sexed && { males: sex === "male" ? count : 0, females: sex === "female" ? count : 0 }),
   };
 }
@@ -61,7 +61,7 @@ export function checkedParty(party: Party, at: string): LoneParty {
 export function partyOfGroup(group: Group, at: string): LoneParty {
   objectOf(group, at);
   const count = (name: "males" | "females" | "unsexed" | "juveniles") =>
-    whole(group[name] ?? 0, `${at}.${name}`, 0);
+    wholeNumber(group[name] ?? 0, `${at}.${name}`, 0);
   const [males, females, unsexed, juveniles] = [
     count("males"),
     count("females"),
