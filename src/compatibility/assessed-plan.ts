@@ -1,7 +1,6 @@
 import { atLeastZero, finite, inDomain, objectOf, oneOf, refusal, wholeNumber } from "../errors";
 import * as classes from "../species/classes";
-import { type TankGeometry, tankGeometry } from "../tank";
-import { size } from "../tank/lengths";
+import { lengthInCm, type TankGeometry, tankGeometry } from "../tank";
 import { currents, from } from "./currents";
 import { type AssessedParty, partyOfGroup, withKin } from "./party";
 import type { Offering, Plan, PlannedTank, PlannedWater } from "./plan";
@@ -38,7 +37,7 @@ export function assessedPlan(plan: Plan): AssessedPlan {
 
 function nominalSizes(tank: PlannedTank): AssessedPlan["nominal"] {
   const { longestRun, width, footprint } = tankGeometry({ ...tank, measured: "inner" });
-  return { longestRun, width, footprint, height: size(tank.height, "height", tank.unit ?? "cm") };
+  return { longestRun, width, footprint, height: lengthInCm(tank.height, "height", tank.unit) };
 }
 
 function checkedOfferings(offerings: readonly Offering[]): readonly Offering[] {

@@ -1,5 +1,5 @@
-import { expect, test } from "vitest";
-import { type Corner, tankGeometry } from "../../../src/tank";
+import { describe, expect, test } from "vitest";
+import { type Corner, maxPolygonCorners, type PolygonBase, tankGeometry } from "../../../src/tank";
 
 const polygon = (points: readonly Corner[], glass = 0, measured: "inner" | "outer" = "outer") =>
   tankGeometry({ base: { shape: "polygon", points }, height: 50, measured, glass });
@@ -139,3 +139,42 @@ test.each([
     expect(() => polygon(points, glass)).toThrow(/^glass: /);
   },
 );
+
+test("far from the origin it measures as well as near: a binary fraction of a centimetre, to the last digit", () => {
+  const { footprint, longestRun, width } = polygon([
+    [99_968, 99_968],
+    [99_968.25, 99_968],
+    [99_968.25, 99_968.125],
+    [99_968, 99_968.125],
+  ]);
+  expect({ footprint, longestRun, width }).toEqual({ footprint: 0.03125, longestRun: 0.25, width: 0.125 });
+});
+
+describe("the number of corners", () => {
+  const ring = (corners: number, radius = 50): Corner[] =>
+    Array.from({ length: corners }, (_, index) => {
+      const turn = (2 * Math.PI * index) / corners;
+      return [radius * Math.cos(turn), radius * Math.sin(turn)];
+    });
+
+  test("reaches to the bound: a polygon of as many equal sides has the area n/2 r² sin(2π/n)", () => {
+    const n = maxPolygonCorners;
+    expect(polygon(ring(n)).footprint).toBeCloseTo((n / 2) * 2500 * Math.sin((2 * Math.PI) / n), 6);
+  });
+
+  test.each([
+    { corners: ring(2), message: "base.points: expected at least 3 corners, found 2" },
+    { corners: ring(201), message: "base.points: expected at most 200 corners, found 201" },
+    { corners: ring(8_000), message: "base.points: expected at most 200 corners, found 8000" },
+    { corners: ring(1_000_000), message: "base.points: expected at most 200 corners, found 1000000" },
+  ])("is refused otherwise: $message", ({ corners, message }) => {
+    expect(() => polygon(corners)).toThrow(message);
+  });
+
+  test("is counted before a corner is read", () => {
+    const corners = Array.from({ length: 201 }, () => "no corner");
+    const base: unknown = { shape: "polygon", points: corners };
+    const refused = expect.objectContaining({ problems: [expect.objectContaining({ code: "too-many" })] });
+    expect(() => tankGeometry({ base: base as PolygonBase, height: 50 })).toThrow(refused);
+  });
+});
