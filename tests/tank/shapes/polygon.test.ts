@@ -140,14 +140,17 @@ test.each([
   },
 );
 
-test("far from the origin it measures as well as near: a binary fraction of a centimetre, to the last digit", () => {
-  const { footprint, longestRun, width } = polygon([
-    [99_968, 99_968],
-    [99_968.25, 99_968],
-    [99_968.25, 99_968.125],
-    [99_968, 99_968.125],
-  ]);
-  expect({ footprint, longestRun, width }).toEqual({ footprint: 0.03125, longestRun: 0.25, width: 0.125 });
+test("far from the origin it measures as well as near, to the last digit", () => {
+  const step = 2 ** -30; // so that every sum below is exact, and no product
+  const lying = (x: number, y: number) =>
+    polygon([
+      [x, y],
+      [x + 0.25 + 3 * step, y + 5 * step],
+      [x + 0.25 + 7 * step, y + 0.125 + 11 * step],
+      [x - 13 * step, y + 0.125 + 17 * step],
+    ]);
+  expect(lying(99_968 + 7 * step, 0)).toEqual(lying(0, 0));
+  expect(lying(0, 99_968 + 11 * step)).toEqual(lying(0, 0));
 });
 
 describe("the number of corners", () => {
