@@ -1,4 +1,4 @@
-import { oneOf, positive, within } from "../errors";
+import { inDomain, oneOf, positive } from "../errors";
 import type { Range } from "../ranges";
 import type { Value } from "../species";
 
@@ -60,7 +60,7 @@ const within95 = 1.96;
  * ```
  */
 export function bodyMass({ length, shape, lengthWeight }: Body): { typical: number; likely: Range } {
-  const cm = within(positive(length, "length"), "length", bodyMassDomain.length, "cm");
+  const cm = inDomain(positive(length, "length"), "length", bodyMassDomain.length, "cm");
   if (lengthWeight) {
     const typical =
       positive(lengthWeight.a, "lengthWeight.a") * cm ** positive(lengthWeight.b, "lengthWeight.b");

@@ -1,4 +1,4 @@
-import { amount } from "../errors";
+import { atLeastZero } from "../errors";
 import type { Range } from "../ranges";
 
 /**
@@ -38,8 +38,8 @@ export function filterCapacity({
   readonly mediaArea: number;
   readonly age: number;
 }): Range {
-  const area = amount(mediaArea, "mediaArea", "m2");
-  const days = amount(age, "age", "d");
+  const area = atLeastZero(mediaArea, "mediaArea", "m2");
+  const days = atLeastZero(age, "age", "d");
   return {
     min: days >= ripening.max ? area * rate.min : 0,
     max: days >= ripening.min ? area * rate.max : 0,

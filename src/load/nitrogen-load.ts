@@ -1,4 +1,4 @@
-import { amount, within } from "../errors";
+import { atLeastZero, inDomain } from "../errors";
 
 /** Of a kilogram of protein eaten so many kilograms of nitrogen come out as ammonia. */
 const excreted = 0.092;
@@ -29,7 +29,7 @@ export function nitrogenLoad({
   readonly food: number;
   readonly proteinShare?: number | undefined;
 }): number {
-  const grams = amount(food, "food", "g/d");
-  const share = within(proteinShare, "proteinShare", { min: 0, max: 1 });
+  const grams = atLeastZero(food, "food", "g/d");
+  const share = inDomain(proteinShare, "proteinShare", { min: 0, max: 1 });
   return grams * share * excreted * 1000;
 }

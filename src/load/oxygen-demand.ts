@@ -1,4 +1,4 @@
-import { positive, within } from "../errors";
+import { inDomain, positive } from "../errors";
 import { kelvin } from "../water/kelvin";
 
 /** What the oxygen use of a fish is reckoned from. */
@@ -51,7 +51,7 @@ export function oxygenDemand({ mass, temperature }: Breathing): {
   active: number;
 } {
   const grams = positive(mass, "mass");
-  const T = kelvin(within(temperature, "temperature", oxygenDemandDomain.temperature, "°C"));
+  const T = kelvin(inDomain(temperature, "temperature", oxygenDemandDomain.temperature, "°C"));
   const resting = Math.exp(15.7 - 5020 / T) * (grams / 50) ** 0.8 * oxygen;
   return { resting, routine: resting * factors.routine, active: resting * factors.active };
 }

@@ -1,4 +1,4 @@
-import { within } from "../errors";
+import { inDomain } from "../errors";
 import { convert } from "../units";
 import { kelvin } from "./kelvin";
 
@@ -52,9 +52,9 @@ const molarMass = 44.0095;
  * ```
  */
 export function carbonDioxide({ temperature, pH, carbonateHardness }: CarbonDioxideConditions): number {
-  const t = within(temperature, "temperature", carbonDioxideDomain.temperature, "°C");
-  const acidity = within(pH, "pH", carbonDioxideDomain.pH);
-  const hardness = within(
+  const t = inDomain(temperature, "temperature", carbonDioxideDomain.temperature, "°C");
+  const acidity = inDomain(pH, "pH", carbonDioxideDomain.pH);
+  const hardness = inDomain(
     carbonateHardness,
     "carbonateHardness",
     carbonDioxideDomain.carbonateHardness,

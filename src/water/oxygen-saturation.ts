@@ -1,4 +1,4 @@
-import { within } from "../errors";
+import { inDomain } from "../errors";
 import { kelvin } from "./kelvin";
 
 /** What the solubility of oxygen depends on. */
@@ -49,9 +49,9 @@ export function oxygenSaturation({
   salinity = 0,
   pressure = atmosphere,
 }: OxygenConditions): number {
-  const t = within(temperature, "temperature", oxygenDomain.temperature, "°C");
-  const s = within(salinity, "salinity", oxygenDomain.salinity, "g/kg");
-  const p = within(pressure, "pressure", oxygenDomain.pressure, "kPa") / atmosphere;
+  const t = inDomain(temperature, "temperature", oxygenDomain.temperature, "°C");
+  const s = inDomain(salinity, "salinity", oxygenDomain.salinity, "g/kg");
+  const p = inDomain(pressure, "pressure", oxygenDomain.pressure, "kPa") / atmosphere;
   return atOneAtmosphere(t, s) * pressureFactor(t, p);
 }
 

@@ -1,4 +1,4 @@
-import { within } from "../errors";
+import { inDomain } from "../errors";
 import { kelvin } from "./kelvin";
 
 /** What the share of un-ionized ammonia depends on. */
@@ -37,8 +37,8 @@ export const ammoniaDomain = {
  * ```
  */
 export function unionizedAmmoniaFraction({ temperature, pH }: AmmoniaConditions): number {
-  const t = within(temperature, "temperature", ammoniaDomain.temperature, "°C");
-  const acidity = within(pH, "pH", ammoniaDomain.pH);
+  const t = inDomain(temperature, "temperature", ammoniaDomain.temperature, "°C");
+  const acidity = inDomain(pH, "pH", ammoniaDomain.pH);
   const pKa = 0.09018 + 2729.92 / kelvin(t);
   return 1 / (1 + 10 ** (pKa - acidity));
 }

@@ -1,4 +1,4 @@
-import { within } from "../errors";
+import { inDomain } from "../errors";
 
 /** What the density of water depends on. */
 export interface DensityConditions {
@@ -35,8 +35,8 @@ export const densityDomain = {
  * ```
  */
 export function waterDensity({ temperature, salinity = 0 }: DensityConditions): number {
-  const t = 1.00024 * within(temperature, "temperature", densityDomain.temperature, "°C");
-  const s = within(salinity, "salinity", densityDomain.salinity, "g/kg");
+  const t = 1.00024 * inDomain(temperature, "temperature", densityDomain.temperature, "°C");
+  const s = inDomain(salinity, "salinity", densityDomain.salinity, "g/kg");
   return (fresh(t) + linear(t) * s + root(t) * s ** 1.5 + 4.8314e-4 * s ** 2) / 1000;
 }
 

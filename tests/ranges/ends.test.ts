@@ -48,6 +48,8 @@ const noRanges: readonly (readonly [string, unknown])[] = [
   ["infinite below", { min: -Infinity, max: 20 }],
   ["infinite at one point", { min: Infinity, max: Infinity }],
   ["of text", { min: "20", max: "26" }],
+  ["with a null end", { min: 20, max: null }],
+  ["that is a list", [20, 26]],
   ["undefined", undefined],
   ["null", null],
 ];
@@ -66,15 +68,13 @@ describe.each(Object.entries(functions))("%s", (_, apply) => {
   });
 });
 
-test("the error says which range, what would do and what came", () => {
-  try {
-    overlap(good, { min: 26, max: 20 });
-    expect.unreachable();
-  } catch (error) {
-    expect(error).toMatchObject({
-      subject: "range 1",
-      expected: "finite min at most max",
-      found: "26 to 20",
-    });
-  }
+test.each([
+  { range: { min: 26, max: 20 }, path: ["ranges", 1], expected: "min at most max", code: "range" },
+  { range: { min: "20" }, path: ["ranges", 1, "min"], expected: "a finite number", code: "type" },
+  { range: { min: 20, max: null }, path: ["ranges", 1, "max"], expected: "a finite number", code: "type" },
+  { range: {}, path: ["ranges", 1], expected: "a range with a min or a max", code: "type" },
+  { range: 20, path: ["ranges", 1], expected: "a range { min, max }", code: "type" },
+])("the error says which range, what would do and what came: $expected", ({ range, ...problem }) => {
+  const refused = expect.objectContaining({ problems: [expect.objectContaining(problem)] });
+  expect(() => overlap(good, range as Range)).toThrow(refused);
 });
