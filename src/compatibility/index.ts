@@ -11,9 +11,9 @@ export { assessPlan } from "./assess-plan";
 export { defineRule } from "./engine/define-rule";
 export type { FindingOf, GivenCondition, Judged, PartyRole, Sign } from "./engine/finding";
 export type {
+  FindingMeasure,
   Given,
   GivenMeasures,
-  Measure,
   MeasureKind,
   MeasureKinds,
   MeasuresOf,

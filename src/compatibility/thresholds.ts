@@ -1,4 +1,5 @@
 import { finite, objectOf, refusal } from "../errors";
+import { frozen } from "../frozen";
 
 /** A number a rule decides by. */
 export interface Threshold {

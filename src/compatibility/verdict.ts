@@ -11,11 +11,12 @@ type LibraryRule = (typeof pairRules | typeof planRules)[number];
 /** The id of a rule of the library. */
 export type RuleId = LibraryRule["id"];
 
-type KindsOf<Id extends RuleId> = Extract<LibraryRule, { readonly id: Id }> extends {
-  readonly measures?: infer Kinds;
-}
-  ? Exclude<Kinds, undefined>
-  : never;
+type KindsOf<Id extends RuleId> =
+  Extract<LibraryRule, { readonly id: Id }> extends {
+    readonly measures?: infer Kinds;
+  }
+    ? Exclude<Kinds, undefined>
+    : never;
 
 /** The measures of the findings of each rule of the library. */
 export type Measures = { readonly [Id in RuleId]: MeasuresOf<KindsOf<Id>> };

@@ -103,7 +103,9 @@ function conditionProblems(condition: Condition, groups: number): readonly Probl
   }
   const isIndex = Number.isInteger(of) && Number(of) >= 0 && Number(of) < groups;
   if (isOfGroup(on) ? !isIndex : of !== undefined) {
-    const expected = isOfGroup(on) ? `the index of one of ${groups} groups` : "nothing, since it is about the tank";
+    const expected = isOfGroup(on)
+      ? `the index of one of ${groups} groups`
+      : "nothing, since it is about the tank";
     return [{ path: ["of"], code: "range", expected, found: of }];
   }
   return wantedProblems(on, wanted);
@@ -113,7 +115,11 @@ function wantedProblems(on: FactName, wanted: unknown): readonly Problem[] {
   const { oneOf, min, max, unit } = Object(wanted) as Readonly<Record<string, unknown>>;
   if (Array.isArray(oneOf) && oneOf.length > 0) return [];
   const ends = [min, max].filter((end) => end !== undefined);
-  if (ends.length === 0 || !ends.every(Number.isFinite) || Number(min ?? -Infinity) > Number(max ?? Infinity)) {
+  if (
+    ends.length === 0 ||
+    !ends.every(Number.isFinite) ||
+    Number(min ?? -Infinity) > Number(max ?? Infinity)
+  ) {
     const expected = "a span with an end, such as { min: 60 }, or { oneOf: [...] }";
     return [{ path: ["wanted"], code: "type", expected, found: wanted }];
   }

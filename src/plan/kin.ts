@@ -27,10 +27,7 @@ export function kinOf(parties: readonly (Numbers & { readonly sex?: Sex })[]): K
 }
 
 /** Whether a party may have animals of the sex. */
-export function mayHave(
-  { sex, males, females }: Numbers & { readonly sex?: Sex },
-  wanted: Sex,
-): boolean {
+export function mayHave({ sex, males, females }: Numbers & { readonly sex?: Sex }, wanted: Sex): boolean {
   const counted = wanted === "male" ? males : females;
   if (counted !== undefined) return counted > 0;
   return sex === undefined || sex === wanted;

@@ -31,7 +31,8 @@ export interface CheckedParty {
 type LoneParty = Omit<CheckedParty, "animals"> & { readonly animals: Omit<Animals, "kin"> };
 
 /** The parties of a pair. */
-export const partiesOf = (parties: readonly Party[]): readonly CheckedParty[] => withKin(parties.map(ofParty));
+export const partiesOf = (parties: readonly Party[]): readonly CheckedParty[] =>
+  withKin(parties.map(ofParty));
 
 /** The groups of a plan as parties. */
 export const partiesOfGroups = (groups: readonly Group[]): readonly CheckedParty[] =>

@@ -1,4 +1,4 @@
-import type { FlowClass, Sex, SpeciesProfile, Stage, Value } from "../species";
+import type { FlowClass, Sex, SpeciesProfile, Stage, TraitValue } from "../species";
 import type { TankDimensions } from "../tank";
 
 /** One kind of animal to be judged: without sex or stage, adults of both sexes. */
@@ -89,11 +89,11 @@ export interface PlannedWater {
 
 /** One food as it is regularly given. */
 export interface Offering {
-  readonly food: Value<"diet.foods">[number];
+  readonly food: TraitValue<"diet.foods">[number];
   /** Where in the water it is taken. */
-  readonly place: Value<"diet.reach">[number];
+  readonly place: TraitValue<"diet.reach">[number];
   /** When it is given. Default `day`. */
-  readonly light?: Value<"diet.light">[number] | undefined;
+  readonly light?: TraitValue<"diet.light">[number] | undefined;
   /** Given so that faster animals do not get at it: by hand, behind a screen, while they feed elsewhere. */
   readonly apart?: boolean | undefined;
 }

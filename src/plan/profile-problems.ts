@@ -28,7 +28,14 @@ function nameProblems(profile: Fields, path: Path): readonly Problem[] {
       .map(([at, text]) => problem([...path, ...at.split(".")], "a text, as in a species profile", text)),
     ...(typeof kind === "string" && Object.hasOwn(classes.kind, kind)
       ? []
-      : [problem([...path, "taxonomy", "kind"], `one of ${Object.keys(classes.kind).join(", ")}`, kind, "word")]),
+      : [
+          problem(
+            [...path, "taxonomy", "kind"],
+            `one of ${Object.keys(classes.kind).join(", ")}`,
+            kind,
+            "word",
+          ),
+        ]),
     ...(isObject(names) && Object.values(names).every(Array.isArray)
       ? []
       : [problem([...path, "names"], "lists of names by language", names)]),
@@ -44,12 +51,17 @@ function factsProblems(profile: Fields, path: Path): readonly Problem[] {
     const fact = isObject(held) ? held[name] : held;
     if (fact === undefined) return [];
     const at = [...path, section, name];
-    if (!isObject(fact) || fact.value === undefined)
-      return [problem(at, "a fact with its value", fact)];
+    if (!isObject(fact) || fact.value === undefined) return [problem(at, "a fact with its value", fact)];
     const values = [fact.value, ...(Array.isArray(fact.also) ? fact.also : [])];
     return values.every((value) => fits(value, traitTable[trait].way) && isPlain(value, 0))
       ? []
-      : [problem([...at, "value"], `what resolves as ${traitTable[trait].way}, with finite numbers`, fact.value)];
+      : [
+          problem(
+            [...at, "value"],
+            `what resolves as ${traitTable[trait].way}, with finite numbers`,
+            fact.value,
+          ),
+        ];
   });
 }
 
@@ -84,4 +96,3 @@ const problem = (path: Path, expected: string, found: unknown, code: ProblemCode
   expected,
   found,
 });
-

@@ -2,8 +2,8 @@ import { decimal } from "../decimal";
 import { filterCapacity } from "../load";
 import type { CheckedPlan } from "./checked-plan";
 import { settlingCompany } from "./company";
-import { offeringsFor } from "./offerings";
 import type { Numbers } from "./kin";
+import { offeringsFor } from "./offerings";
 import type { PlannedFilter } from "./plan";
 import type { TraitReader } from "./trait-reader";
 
@@ -70,9 +70,12 @@ export const groupFacts = {
 export type FactName = keyof typeof tankFacts | keyof typeof groupFacts;
 
 /** What rules may read of a plan as a whole, by name, with the type of what they find. */
-export type PlanReadings = {
+export interface PlanReadings extends TankFacts, TankReadings {}
+
+type TankFacts = {
   readonly [Name in keyof typeof tankFacts]: ReturnType<(typeof tankFacts)[Name]>;
-} & {
+};
+type TankReadings = {
   readonly [Name in keyof typeof tankReadings]: ReturnType<(typeof tankReadings)[Name]>;
 };
 

@@ -1,6 +1,6 @@
-import type { Value } from "../../species";
+import type { TraitValue } from "../../species";
 
-type Floor = Value<"space.footprint">;
+type Floor = TraitValue<"space.footprint">;
 
 /** The floor that one animal more adds, in cm²: as stated, at most its share of the floor for the stated number. */
 function shareOfFloor({ least, for: stated }: Floor, further: number | undefined): number {

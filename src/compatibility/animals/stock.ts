@@ -1,7 +1,7 @@
 import { decimal } from "../../decimal";
 import { bodyMass, nitrogenLoad, oxygenDemand, ration } from "../../load";
 import type { Animals } from "../../plan";
-import type { TraitPath, Value } from "../../species";
+import type { TraitPath, TraitValue } from "../../species";
 import { roomLength } from "./lengths";
 
 /** The fish of a plan, grown, by mass: at what they likely weigh, or at one end of it. */
@@ -22,7 +22,7 @@ export interface Weighed {
 export interface OnScales {
   readonly animals: Animals;
   /** The values of a trait that a source supports, the adopted one first; none where it is unknown. */
-  readonly standing: <Path extends TraitPath>(path: Path) => readonly Value<Path>[];
+  readonly standing: <Path extends TraitPath>(path: Path) => readonly TraitValue<Path>[];
 }
 
 /** Without these traits animals cannot be weighed. */
@@ -83,7 +83,7 @@ function massesOf({ animals, standing }: OnScales): Readonly<Record<Stock["end"]
   };
 }
 
-function shapesOf(standing: OnScales["standing"]): readonly (Value<"size.bodyShape"> | undefined)[] {
+function shapesOf(standing: OnScales["standing"]): readonly (TraitValue<"size.bodyShape"> | undefined)[] {
   const shapes = standing("size.bodyShape");
   return shapes.length > 0 ? shapes : [undefined];
 }

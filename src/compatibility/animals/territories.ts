@@ -1,8 +1,8 @@
-import type { Value } from "../../species";
 import type { Kin } from "../../plan";
+import type { TraitValue } from "../../species";
 
 /** A place that is defended. */
-export type Territory = Exclude<Value<"space.territory">, "none">;
+export type Territory = Exclude<TraitValue<"space.territory">, "none">;
 
 /**
  * How many territories the animals of a species hold. Where the sexes are not known, half of them count as male; where

@@ -55,14 +55,18 @@ export function defineRule<
 /** The rules of an assessment, or an {@link InvalidInputError} where they are no list of rules, each once. */
 export function checkedRules(rules: readonly Rule[]): readonly Rule[] {
   if (!Array.isArray(rules)) {
-    throw new InvalidInputError([{ path: ["rules"], code: "type", expected: "a list of rules", found: rules }]);
+    throw new InvalidInputError([
+      { path: ["rules"], code: "type", expected: "a list of rules", found: rules },
+    ]);
   }
   const problems = Array.from(rules, (rule: Rule, index) => ruleProblems(rule, ["rules", index])).flat();
   if (problems.length > 0) throw new InvalidInputError(problems);
   const twice = rules.flatMap((rule, index): readonly Problem[] => {
     const first = rules.findIndex(({ id }) => id === rule.id);
     const expected = `another id than that of rules[${first}]`;
-    return first === index ? [] : [{ path: ["rules", index, "id"], code: "conflict", expected, found: rule.id }];
+    return first === index
+      ? []
+      : [{ path: ["rules", index, "id"], code: "conflict", expected, found: rule.id }];
   });
   if (twice.length > 0) throw new InvalidInputError(twice);
   return rules;

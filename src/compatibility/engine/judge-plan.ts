@@ -20,16 +20,40 @@ export function judgePlan(rule: PlanRule, plan: PlanSubjects, values: ThresholdV
   const stocks = rule.weighs ? stocksOf(weighed) : [noStock];
   const beside = readingsFor(weighed, traitsWeighed);
   const runs = (see: (views: Parameters<Run>[0]) => object) =>
-    stocks.map((stock): Run => (views) => rule.judge({ ...seen, stock, ...see(views) } as never));
-  if (rule.way === "once") return [judge(rule, runs(() => ({})), { sides: [], roles: [], plan, beside })];
-  if (rule.way === "all-groups") return [judgeTogether(rule, runs((groups) => ({ groups })), plan)];
+    stocks.map(
+      (stock): Run =>
+        (views) =>
+          rule.judge({ ...seen, stock, ...see(views) } as never),
+    );
+  if (rule.way === "once")
+    return [
+      judge(
+        rule,
+        runs(() => ({})),
+        { sides: [], roles: [], plan, beside },
+      ),
+    ];
+  if (rule.way === "all-groups")
+    return [
+      judgeTogether(
+        rule,
+        runs((groups) => ({ groups })),
+        plan,
+      ),
+    ];
   return subjects.map((subject) =>
-    judge(rule, runs(([from]) => ({ from })), { sides: [subject], roles: ["from"], plan, beside }),
+    judge(
+      rule,
+      runs(([from]) => ({ from })),
+      { sides: [subject], roles: ["from"], plan, beside },
+    ),
   );
 }
 
-const readingsFor = (subjects: readonly Subject[], traits: (subject: Subject) => readonly Reading["trait"][]) =>
-  subjects.flatMap((subject) => traits(subject).map((trait): Reading => ({ subject, trait })));
+const readingsFor = (
+  subjects: readonly Subject[],
+  traits: (subject: Subject) => readonly Reading["trait"][],
+) => subjects.flatMap((subject) => traits(subject).map((trait): Reading => ({ subject, trait })));
 
 /**
  * Judges the groups of which everything needed is known. The others may add to what is found, and take nothing from it:

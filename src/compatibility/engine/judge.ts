@@ -2,13 +2,13 @@ import { OutsideDomainError } from "../../errors";
 import { traitTable, weakestBasis } from "../../species";
 import type { AnyFinding } from "./finding";
 import { type Judgement, leftOpen, silent } from "./judgement";
+import type { MeasureKinds } from "./measures";
 import { measured } from "./measures";
 import { disputedQuestions, missingQuestions, type OpenQuestion, questionsOf } from "./questions";
 import type { Answer, Rule, RuleWay } from "./rule";
 import { type LocatedAnswer, type PlanSubjects, type Standing, spanOf, standingOf } from "./standing";
 import type { Subject } from "./subject";
 import { unknownTrait, type View, viewOf } from "./view";
-import type { MeasureKinds } from "./measures";
 import { gravest, type Weight } from "./weight";
 import { inEveryWorld, isMissing, type Reading, type ReadTrait, type Worlds } from "./worlds";
 
@@ -105,7 +105,11 @@ function outsideDomain(rule: Rule, { sides: [side] }: Case): OpenQuestion {
 }
 
 /** The findings of the adopted world, with their bounds over all worlds. */
-function bounded(rule: Rule, { adopted, others, read }: Worlds<Told>, weighed: readonly Reading[]): Judgement {
+function bounded(
+  rule: Rule,
+  { adopted, others, read }: Worlds<Told>,
+  weighed: readonly Reading[],
+): Judgement {
   const { standing } = adopted;
   if (standing.length === 0 && others.every((other) => other.standing.length === 0)) return silent;
   const spans = [adopted, ...others].map((world) => spanOf(world.standing));

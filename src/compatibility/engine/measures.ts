@@ -32,7 +32,7 @@ export interface Worded<Word extends string = string> {
 }
 
 /** A measure as a finding carries it. */
-export type Measure<Kind extends MeasureKind = MeasureKind> = Kind extends MeasureUnit
+export type FindingMeasure<Kind extends MeasureKind = MeasureKind> = Kind extends MeasureUnit
   ? Quantity
   : Kind extends WordKind
     ? Worded<Words[Kind]>
@@ -40,7 +40,7 @@ export type Measure<Kind extends MeasureKind = MeasureKind> = Kind extends Measu
 
 /** The measures of a finding, as the rule declared them; each may be absent. */
 export type MeasuresOf<Kinds> = {
-  readonly [Name in keyof Kinds]?: Kinds[Name] extends MeasureKind ? Measure<Kinds[Name]> : never;
+  readonly [Name in keyof Kinds]?: Kinds[Name] extends MeasureKind ? FindingMeasure<Kinds[Name]> : never;
 };
 
 /** A measure as a rule gives it: without its unit, which it has declared. */
@@ -54,8 +54,8 @@ export type Given<Kind> = Kind extends MeasureUnit
 export type GivenMeasures<Kinds> = { readonly [Name in keyof Kinds]?: Given<Kinds[Name]> | undefined };
 
 /** What a rule gave, with the units that it declared. */
-export function measured(kinds: MeasureKinds, given: GivenMeasures<MeasureKinds>) {
-  const measures: Record<string, Measure> = {};
+export function measured(kinds: MeasureKinds, given: Readonly<Record<string, unknown>>) {
+  const measures: Record<string, FindingMeasure> = {};
   for (const [name, value] of Object.entries(given)) {
     const kind = kinds[name];
     if (kind !== undefined && value !== undefined) measures[name] = withUnit(value, kind);
@@ -63,12 +63,10 @@ export function measured(kinds: MeasureKinds, given: GivenMeasures<MeasureKinds>
   return measures;
 }
 
-function withUnit(value: NonNullable<Given<MeasureKind>>, kind: MeasureKind): Measure {
-  if (typeof value === "number") return { value, ...unitOf(kind) };
+function withUnit(value: unknown, kind: MeasureKind): FindingMeasure {
+  const unit = kind === "count" || kind === "pH" ? {} : { unit: kind };
+  if (typeof value === "number") return { value, ...unit } as FindingMeasure;
+  if (Array.isArray(value)) return { value: [...value] } as FindingMeasure;
   if (typeof value === "string") return { value };
-  return isRange(value) ? { ...value, ...unitOf(kind) } : { value: [...value] };
+  return { ...(value as PartialRange), ...unit } as FindingMeasure;
 }
-
-const isRange = (value: object): value is PartialRange => !Array.isArray(value);
-
-const unitOf = (kind: MeasureKind) => (kind === "count" || kind === "pH" ? {} : { unit: kind as MeasureUnit });

@@ -32,7 +32,8 @@ export function ruleProblems(rule: unknown, path: Path): readonly Problem[] {
     ),
     refuse(!isTable(measures), [...path, "measures"], "a unit or kind of words by name", measures),
     refuse(
-      !Array.isArray(decidesBy) || !decidesBy.every((name: unknown) => typeof name === "string" && Object.hasOwn(thresholds, name)),
+      !Array.isArray(decidesBy) ||
+        !decidesBy.every((name: unknown) => typeof name === "string" && Object.hasOwn(thresholds, name)),
       [...path, "decidesBy"],
       "names of thresholds",
       decidesBy,
@@ -54,7 +55,12 @@ const isTable = (measures: unknown) =>
 function traitProblems(sides: unknown, roles: readonly string[], path: Path): readonly Problem[] {
   if (sides === undefined) return [];
   return Object.entries(Object(sides)).flatMap(([role, paths]) => [
-    ...refuse(!roles.includes(role), [...path, role], roles.join(" and ") || "nothing, since it sees no party", role),
+    ...refuse(
+      !roles.includes(role),
+      [...path, role],
+      roles.join(" and ") || "nothing, since it sees no party",
+      role,
+    ),
     ...refuse(
       !Array.isArray(paths) || !paths.every((trait) => traitPaths.includes(trait)),
       [...path, role],

@@ -1,6 +1,6 @@
 import type { Animals } from "../../plan";
 import type { PlanReadings } from "../../plan/inner";
-import type { TraitPath, Value } from "../../species";
+import type { TraitPath, TraitValue } from "../../species";
 import type { Stock } from "../animals/stock";
 import type { ThresholdName } from "../thresholds";
 import type { Judged } from "./finding";
@@ -66,7 +66,7 @@ type Listed<Traits, Role extends string> = Traits extends { readonly [R in Role]
 /** A party as a rule sees it: its animals, and by path the traits that the rule needs, and those that may be absent. */
 export type SeenParty<Needed extends TraitPath, Optional extends TraitPath> = {
   readonly party: Animals;
-} & { readonly [Path in Needed]: Value<Path> } & { readonly [Path in Optional]?: Value<Path> };
+} & { readonly [Path in Needed]: TraitValue<Path> } & { readonly [Path in Optional]?: TraitValue<Path> };
 
 type Side<Needs, Uses, Tells, Role extends string> = SeenParty<
   Listed<Needs, Role>,

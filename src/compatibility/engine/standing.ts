@@ -54,11 +54,7 @@ function located({ on, of, wanted }: GivenCondition, parties: Pick<Standing, "fr
   };
 }
 
-function stateOf(
-  condition: Condition,
-  { plan, subjects }: PlanSubjects,
-  read: ReadTrait,
-): Standing["state"] {
+function stateOf(condition: Condition, { plan, subjects }: PlanSubjects, read: ReadTrait): Standing["state"] {
   let lacks = false;
   const met = holds(condition, plan, (of, trait) => {
     const subject = subjects[of];
@@ -91,7 +87,9 @@ function refuseUndeclared({ id, mayYield, measures = {} }: Rule, answer: Judged)
   }
   const strange = Object.keys(answer.measures ?? {}).find((name) => !Object.hasOwn(measures, name));
   if (strange !== undefined) {
-    throw new InvalidInputError([{ path, code: "unknown-key", expected: "measures that it declares", found: strange }]);
+    throw new InvalidInputError([
+      { path, code: "unknown-key", expected: "measures that it declares", found: strange },
+    ]);
   }
   if (weight === "restricting" && !isFact(answer.condition?.on)) {
     const expected = "a condition on a fact of the plan";

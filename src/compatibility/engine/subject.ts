@@ -1,6 +1,6 @@
 import type { Animals } from "../../plan";
 import type { CheckedParty } from "../../plan/inner";
-import { type Basis, factAt, standingValues, type TraitPath, type Value } from "../../species";
+import { type Basis, factAt, standingValues, type TraitPath, type TraitValue } from "../../species";
 
 /** A party as the engine reads it. */
 export interface Subject {
@@ -9,7 +9,7 @@ export interface Subject {
   /** Its place among the verdict's parties. */
   readonly index: number;
   /** The values of a trait that a source supports, the adopted one first; none where it is unknown. */
-  readonly standing: <Path extends TraitPath>(path: Path) => readonly Value<Path>[];
+  readonly standing: <Path extends TraitPath>(path: Path) => readonly TraitValue<Path>[];
   /** How well the adopted value is supported; undefined where the trait is unknown. */
   readonly basis: (path: TraitPath) => Basis | undefined;
 }

@@ -19,7 +19,8 @@ export const decisive = ({ needs, uses }: Rule, role: Role): readonly TraitPath[
 ];
 
 /** The traits that only tell more: what they are changes no weight, and so no bound. */
-export const isTold = ({ tells }: Rule, role: Role, trait: TraitPath) => tells?.[role]?.includes(trait) ?? false;
+export const isTold = ({ tells }: Rule, role: Role, trait: TraitPath) =>
+  tells?.[role]?.includes(trait) ?? false;
 
 /** What a rule sees of a party: its animals, and the traits it declares for that side, each read when it is looked at. */
 export function viewOf(rule: Rule, role: Role, subject: Subject, read: ReadTrait): View {

@@ -135,7 +135,8 @@ function foundSpecies(saved: unknown, lookup: SpeciesLookup): FoundSpecies {
     const species = typeof name === "string" ? lookup(name) : undefined;
     groups.push({ ...Object(group), species });
     if (typeof name !== "string" || nameProblems(name, path).length > 0) continue;
-    if (!species) problems.push({ path, code: "unknown-species", expected: "the id or name of a species", found: name });
+    if (!species)
+      problems.push({ path, code: "unknown-species", expected: "the id or name of a species", found: name });
     else problems.push(...profileProblems(species, path));
     if (species && species.id !== name) renamed.push({ path, from: name, to: species.id });
   }

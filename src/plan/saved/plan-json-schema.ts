@@ -11,6 +11,11 @@ export const planJsonSchema: Readonly<Record<string, unknown>> = /* @__PURE__ */
 function schemaOfSavedPlans(): Record<string, unknown> {
   const { fields, ...shape } = planShape(() => []);
   const saved = { ...shape, fields: { format: { is: "count", min: 1, max: format } as const, ...fields } };
-  const species = { type: "string", minLength: 1, maxLength: 120, description: "The id or a name of a species." };
+  const species = {
+    type: "string",
+    minLength: 1,
+    maxLength: 120,
+    description: "The id or a name of a species.",
+  };
   return { $schema: "https://json-schema.org/draft/2020-12/schema", ...jsonSchemaOf(saved, species) };
 }

@@ -22,7 +22,12 @@ export function jsonSchemaOf(shape: Shape, told: JsonSchema): JsonSchema {
     case "text":
       return { type: "string", minLength: 1, maxLength: shape.longest };
     case "list":
-      return { type: "array", items: jsonSchemaOf(shape.of, told), minItems: shape.least, maxItems: shape.most };
+      return {
+        type: "array",
+        items: jsonSchemaOf(shape.of, told),
+        minItems: shape.least,
+        maxItems: shape.most,
+      };
     case "object":
       return objectSchema(shape, told);
     case "kinds":

@@ -7,7 +7,9 @@ export function problemsOf(shape: Shape, value: unknown, path: Path = []): reado
   const refuse = (code: ProblemCode, expected: string) => [{ path, code, expected, found: value }];
   switch (shape.is) {
     case "number":
-      return isFinite(value) && isWithin(value, shape) ? [] : refuse(isFinite(value) ? "range" : "type", numberText(shape));
+      return isFinite(value) && isWithin(value, shape)
+        ? []
+        : refuse(isFinite(value) ? "range" : "type", numberText(shape));
     case "count":
       return isFinite(value) && Number.isInteger(value) && isWithin(value, shape)
         ? []
@@ -30,7 +32,9 @@ export function problemsOf(shape: Shape, value: unknown, path: Path = []): reado
       const kind = value[shape.by];
       const chosen = typeof kind === "string" && Object.hasOwn(shape.of, kind) ? shape.of[kind] : undefined;
       const words = Object.keys(shape.of);
-      return chosen ? problemsOf(chosen, value, path) : problemsOf({ is: "word", words }, kind, [...path, shape.by]);
+      return chosen
+        ? problemsOf(chosen, value, path)
+        : problemsOf({ is: "word", words }, kind, [...path, shape.by]);
     }
     case "checked":
       return shape.check(value, path);

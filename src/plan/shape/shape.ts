@@ -2,7 +2,13 @@ import type { Problem } from "../../errors";
 
 /** What a value given from outside may be. A table of shapes is both checked against and told as a JSON Schema. */
 export type Shape =
-  | { readonly is: "number"; readonly min?: number; readonly above?: number; readonly max?: number; readonly unit?: string }
+  | {
+      readonly is: "number";
+      readonly min?: number;
+      readonly above?: number;
+      readonly max?: number;
+      readonly unit?: string;
+    }
   | { readonly is: "count"; readonly min: number; readonly max: number }
   | { readonly is: "yes-or-no" }
   | { readonly is: "word"; readonly words: readonly string[] }
@@ -23,7 +29,6 @@ export interface ObjectShape {
 
 /** Finds fault with a value at a path. */
 export type Check = (value: unknown, path: Path) => readonly Problem[];
-
 
 /** Where a value stands. */
 export type Path = Problem["path"];

@@ -1,5 +1,5 @@
 import { decimal } from "../../../decimal";
-import type { Value } from "../../../species";
+import type { TraitValue } from "../../../species";
 import { type Act, canHappen, ofBrood } from "../../animals/acts";
 import { hunterLength, preyLength } from "../../animals/lengths";
 import { defineRule } from "../../engine/define-rule";
@@ -45,7 +45,7 @@ function removedBy(act: Act, from: Doer, thresholds: Deciding): GivenCondition {
 
 /** A floor of which the territory takes a part only; where none is known to be held, no pair that breeds. */
 function awayFromBrood(
-  territory: Value<"space.territory"> | undefined,
+  territory: TraitValue<"space.territory"> | undefined,
   { roomBesideBrood }: Deciding,
 ): GivenCondition {
   if (!territory || territory === "none") return { on: "group.pairs", of: "from", wanted: { max: 0 } };

@@ -1,5 +1,5 @@
 import type { Kin } from "../../../plan";
-import type { Value } from "../../../species";
+import type { TraitValue } from "../../../species";
 import { type Act, canHappen, ofBrood } from "../../animals/acts";
 import { leastNumber } from "../../animals/least-number";
 import { defineRule } from "../../engine/define-rule";
@@ -56,4 +56,5 @@ function removedBy(act: Act, from: Doer, spreadsFrom: number): GivenCondition {
 
 /** Rivals that only chase each other spread it over a shoal. */
 const spars = ({ does }: Act) => does === "chases";
-const isGregarious = (living: Value<"social.living"> | undefined) => living === "shoal" || living === "group";
+const isGregarious = (living: TraitValue<"social.living"> | undefined) =>
+  living === "shoal" || living === "group";

@@ -11,5 +11,8 @@ export const generalHardness = defineRule({
   mayYield: ["blocking", "restricting", "favourable"],
   measures: sharedWaterMeasures("dH"),
   judge: ({ from, to, thresholds }) =>
-    judgeSharedWater(from["water.generalHardness"], to["water.generalHardness"], "water.generalHardness", { shared: thresholds.sharedHardness, bridged: () => true }),
+    judgeSharedWater(from["water.generalHardness"], to["water.generalHardness"], "water.generalHardness", {
+      shared: thresholds.sharedHardness,
+      bridged: () => true,
+    }),
 });

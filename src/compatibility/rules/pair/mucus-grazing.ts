@@ -1,4 +1,4 @@
-import type { Value } from "../../../species";
+import type { TraitValue } from "../../../species";
 import { type Act, canHappen } from "../../animals/acts";
 import { roomLength } from "../../animals/lengths";
 import { defineRule } from "../../engine/define-rule";
@@ -7,7 +7,7 @@ import type { SeenParty } from "../../engine/rule";
 
 type Grazer = SeenParty<"temperament.acts", "diet.foods">;
 
-const greens: Value<"diet.foods"> = ["algae", "plants"];
+const greens: TraitValue<"diet.foods"> = ["algae", "plants"];
 
 /** Flat or broad flanks and slow swimmers suffer; small spindles that keep moving are let alone. */
 export const mucusGrazing = defineRule({

@@ -10,5 +10,8 @@ export const ph = defineRule({
   mayYield: ["blocking", "restricting", "favourable"],
   measures: sharedWaterMeasures("pH"),
   judge: ({ from, to, thresholds }) =>
-    judgeSharedWater(from["water.pH"], to["water.pH"], "water.pH", { shared: thresholds.sharedPH, bridged: (gap) => gap < thresholds.bridgedPH }),
+    judgeSharedWater(from["water.pH"], to["water.pH"], "water.pH", {
+      shared: thresholds.sharedPH,
+      bridged: (gap) => gap < thresholds.bridgedPH,
+    }),
 });

@@ -104,8 +104,7 @@ function withSigns(
 /** Young that are born or hatch among the others, and young that are stocked. */
 function judgeYoung(from: Hunter, to: Prey, coverForYoung: number): readonly MealAnswer[] {
   const eats = from["predation.eats"].map(({ prey }) => prey);
-  const young =
-    to.party.kind === "fish" ? (["fry", "fish"] as const) : (["shrimplet", "shrimp"] as const);
+  const young = to.party.kind === "fish" ? (["fry", "fish"] as const) : (["shrimplet", "shrimp"] as const);
   if (!young.some((prey) => eats.includes(prey))) return [];
   const stocked = to.party.stage === "fry" || to.party.stage === "egg";
   const ownKind = from.party.id === to.party.id;

@@ -10,5 +10,8 @@ export const salinity = defineRule({
   mayYield: ["blocking", "restricting", "favourable"],
   measures: sharedWaterMeasures("g/kg"),
   judge: ({ from, to }) =>
-    judgeSharedWater(from["water.salinity"], to["water.salinity"], "water.salinity", { shared: 0, bridged: () => false }),
+    judgeSharedWater(from["water.salinity"], to["water.salinity"], "water.salinity", {
+      shared: 0,
+      bridged: () => false,
+    }),
 });

@@ -10,5 +10,8 @@ export const temperature = defineRule({
   mayYield: ["blocking", "restricting", "favourable"],
   measures: sharedWaterMeasures("degC"),
   judge: ({ from, to, thresholds }) =>
-    judgeSharedWater(from["water.temperature"], to["water.temperature"], "water.temperature", { shared: thresholds.sharedTemperature, bridged: (gap) => gap <= thresholds.bridgedTemperature }),
+    judgeSharedWater(from["water.temperature"], to["water.temperature"], "water.temperature", {
+      shared: thresholds.sharedTemperature,
+      bridged: (gap) => gap <= thresholds.bridgedTemperature,
+    }),
 });

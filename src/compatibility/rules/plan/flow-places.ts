@@ -11,14 +11,15 @@ export const flowPlaces = defineRule({
   measures: { calmest: "flow", strongest: "flow" },
   judge: ({ from }) => {
     const { min, max } = from["water.flow"];
-    return [...place("tank.flow.calmest", currentsUpTo(max)), ...place("tank.flow.strongest", currentsFrom(min))].map(
-      (condition) => ({
-        weight: "restricting",
-        measures: { calmest: min, strongest: max },
-        watchFor: "hiding",
-        condition,
-      }),
-    );
+    return [
+      ...place("tank.flow.calmest", currentsUpTo(max)),
+      ...place("tank.flow.strongest", currentsFrom(min)),
+    ].map((condition) => ({
+      weight: "restricting",
+      measures: { calmest: min, strongest: max },
+      watchFor: "hiding",
+      condition,
+    }));
   },
 });
 

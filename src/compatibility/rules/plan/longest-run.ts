@@ -11,6 +11,8 @@ export const longestRun = defineRule({
   judge: ({ from, plan }) => {
     const needed = from["space.baseLength"].least;
     const measures = { needed, planned: plan["tank.longestRun"] };
-    return [{ weight: "restricting", measures, condition: { on: "tank.longestRun", wanted: { min: needed } } }];
+    return [
+      { weight: "restricting", measures, condition: { on: "tank.longestRun", wanted: { min: needed } } },
+    ];
   },
 });

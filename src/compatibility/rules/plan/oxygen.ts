@@ -1,4 +1,4 @@
-import { currentsFrom, type Value } from "../../../species";
+import { currentsFrom, type TraitValue } from "../../../species";
 import { oxygenSaturation } from "../../../water";
 import { oxygenDemandOf, type Stock } from "../../animals/stock";
 import { defineRule } from "../../engine/define-rule";
@@ -8,7 +8,7 @@ const limits = {
   low: "oxygenForLow",
   ordinary: "oxygenForOrdinary",
   high: "oxygenForHigh",
-} as const satisfies Record<Value<"water.oxygenNeed">, ThresholdName>;
+} as const satisfies Record<TraitValue<"water.oxygenNeed">, ThresholdName>;
 
 const movedSurface = { on: "tank.flow.strongest", wanted: { oneOf: currentsFrom("gentle") } } as const;
 

@@ -10,5 +10,7 @@ export const waterHardness = defineRule({
   mayYield: ["blocking", "restricting"],
   measures: plannedWaterMeasures("dH"),
   judge: ({ from, plan }) =>
-    judgePlannedWater(from["water.generalHardness"], plan["water.generalHardness"], { on: "water.generalHardness" }),
+    judgePlannedWater(from["water.generalHardness"], plan["water.generalHardness"], {
+      on: "water.generalHardness",
+    }),
 });

@@ -11,5 +11,8 @@ export const waterPh = defineRule({
   mayYield: ["blocking", "restricting"],
   measures: plannedWaterMeasures("pH"),
   judge: ({ from, plan, thresholds }) =>
-    judgePlannedWater(from["water.pH"], plan["water.pH"], { on: "water.pH", bridged: (distance) => distance < thresholds.bridgedPH }),
+    judgePlannedWater(from["water.pH"], plan["water.pH"], {
+      on: "water.pH",
+      bridged: (distance) => distance < thresholds.bridgedPH,
+    }),
 });

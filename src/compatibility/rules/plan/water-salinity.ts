@@ -10,5 +10,8 @@ export const waterSalinity = defineRule({
   mayYield: ["blocking", "restricting"],
   measures: plannedWaterMeasures("g/kg"),
   judge: ({ from, plan }) =>
-    judgePlannedWater(from["water.salinity"], plan["water.salinity"], { on: "water.salinity", bridged: () => false }),
+    judgePlannedWater(from["water.salinity"], plan["water.salinity"], {
+      on: "water.salinity",
+      bridged: () => false,
+    }),
 });

@@ -1,4 +1,4 @@
-import type { Value } from "../../../species";
+import type { TraitValue } from "../../../species";
 import { floorNeeded } from "../../animals/floor";
 import { defineRule } from "../../engine/define-rule";
 import type { SeenParty } from "../../engine/rule";
@@ -33,7 +33,7 @@ export const zones = defineRule({
 });
 
 /** Whether a group lives on the ground alone, or at the surface alone, and takes room there. */
-function areaOf({ party, "space.zones": zones }: Dweller): Value<"space.zones">[number] | undefined {
+function areaOf({ party, "space.zones": zones }: Dweller): TraitValue<"space.zones">[number] | undefined {
   const [only, ...further] = zones;
   const takesRoom = party.kind !== "snail" && party.kind !== "mussel" && party.kind !== "shrimp";
   return takesRoom && further.length === 0 && only !== "midwater" ? only : undefined;

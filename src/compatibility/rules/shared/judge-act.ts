@@ -4,7 +4,12 @@ import type { GivenCondition, Judged } from "../../engine/finding";
 import type { MeasureKinds } from "../../engine/measures";
 
 /** The measures of a finding about an act. `once` is the stage at which it begins, where that is still to come. */
-export const actMeasures = { act: "does", when: "when", doer: "sex", once: "stage" } as const satisfies MeasureKinds;
+export const actMeasures = {
+  act: "does",
+  when: "when",
+  doer: "sex",
+  once: "stage",
+} as const satisfies MeasureKinds;
 
 type ActAnswer = Judged<"blocking" | "restricting" | "advisory", typeof actMeasures>;
 

@@ -55,7 +55,8 @@ export function judgeMeal(meal: Meal, shares: Shares): MealAnswer | undefined {
   const { hunter, prey, greatest, preyIsFish, hunterIsGrown } = meal;
   if (prey === undefined) return eaten;
   if (greatest !== undefined && prey > greatest) return undefined;
-  if (greatest !== undefined && hunterIsGrown) return { ...eaten, measures: { prey, greatestPrey: greatest } };
+  if (greatest !== undefined && hunterIsGrown)
+    return { ...eaten, measures: { prey, greatestPrey: greatest } };
   if (!preyIsFish) return eaten;
 
   const measures = { prey, hunter, share: prey / hunter };
@@ -71,7 +72,11 @@ export function judgeMeal(meal: Meal, shares: Shares): MealAnswer | undefined {
 }
 
 /** Prey that is long enough; where its kind never is, hunters that stay shorter than the longest on record. */
-function outOfReach({ hunter, preyReaches, hunterUsually }: Meal, prey: number, possible: number): GivenCondition {
+function outOfReach(
+  { hunter, preyReaches, hunterUsually }: Meal,
+  prey: number,
+  possible: number,
+): GivenCondition {
   const most = decimal((prey * hunter) / possible);
   return preyReaches < possible && hunterUsually <= most
     ? { on: "group.length", of: "from", wanted: { max: most } }
