@@ -19,7 +19,6 @@ export type {
   MeasuresOf,
   MeasureUnit,
   Quantity,
-  Worded,
   WordKind,
   Words,
 } from "./engine/measures";

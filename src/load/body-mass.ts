@@ -1,15 +1,15 @@
 import { inDomain, oneOf, positive } from "../errors";
 import type { Range } from "../ranges";
-import type { Value } from "../species";
+import type { TraitValue } from "../species";
 
 /** What the mass of a fish is reckoned from. */
 export interface Body {
   /** Total length, cm. */
   readonly length: number;
   /** Its outline; unknown if absent. */
-  readonly shape?: Value<"size.bodyShape"> | undefined;
+  readonly shape?: TraitValue<"size.bodyShape"> | undefined;
   /** The constants of its species: mass in g = a × (total length in cm) ^ b. */
-  readonly lengthWeight?: Value<"size.lengthWeight"> | undefined;
+  readonly lengthWeight?: TraitValue<"size.lengthWeight"> | undefined;
 }
 
 /** Where {@link bodyMass} holds: from the smallest grown fishes to longer than any in fresh water, cm. */
@@ -26,7 +26,7 @@ interface Prior {
  * Froese, Thorson & Reyes 2014, J. Appl. Ichthyol. 30:78-85: priors from 5150 length-weight studies, as the authors'
  * code has them.
  */
-const priors: Readonly<Record<Value<"size.bodyShape">, Prior>> = {
+const priors: Readonly<Record<TraitValue<"size.bodyShape">, Prior>> = {
   "eel-like": { log10A: -2.99, deviation: 0.175, b: 3.06 },
   elongated: { log10A: -2.41, deviation: 0.171, b: 3.12 },
   fusiform: { log10A: -1.95, deviation: 0.173, b: 3.04 },

@@ -2,6 +2,7 @@ import { InvalidInputError, type Problem } from "../errors";
 import { currentsFrom, type SpeciesProfile } from "../species";
 import { tankFloor, tankGeometry } from "../tank";
 import type { Group, PlannedTank, PlannedWater } from "./plan";
+import { meant } from "./shape/nearest";
 import type { Path } from "./shape/shape";
 
 /** What cannot be true of a tank though each of its fields can. */
@@ -74,8 +75,9 @@ export function formConflicts(
     return [{ ...at, code: "conflict", expected: `${species.form}, the form that the profile has applied` }];
   }
   if (Object.hasOwn(species.forms ?? {}, form)) return [];
-  const known = Object.keys(species.forms ?? {}).join(", ") || "none";
-  return [{ ...at, code: "unknown-form", expected: `a form of ${species.id} (${known})` }];
+  const known = Object.keys(species.forms ?? {});
+  const expected = `a form of ${species.id} (${known.join(", ") || "none"})${meant(form, known)}`;
+  return [{ ...at, code: "unknown-form", expected }];
 }
 
 /** Names that groups have been given are each given once. */

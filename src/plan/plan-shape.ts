@@ -55,8 +55,8 @@ const tank = object(
     plants: { is: "word", words: ["none", "planted", "grown-in"] },
     filter: object(
       {
-        mediaArea: { is: "number", min: 0, max: 100_000, unit: "m²" },
-        age: { is: "number", min: 0, max: 100_000, unit: "days" },
+        mediaArea: { is: "number", min: 0, max: 1_000_000, unit: "m²" },
+        age: { is: "number", min: 0, max: 36_525, unit: "days" },
       },
       ["mediaArea", "age"],
     ),

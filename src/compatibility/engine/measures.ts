@@ -15,8 +15,8 @@ export type Words = { readonly [Kind in keyof typeof classes]: keyof (typeof cla
 /** A kind of words. */
 export type WordKind = keyof Words;
 
-/** What a rule says that one of its measures is: a figure in a unit, words of a kind, or text from a record. */
-export type MeasureKind = MeasureUnit | WordKind | "text";
+/** What a rule says that one of its measures is: a figure in a unit, a word of a kind or a list of them, or a text. */
+export type MeasureKind = MeasureUnit | WordKind | readonly [WordKind] | "text";
 
 /** The measures that a rule declares, by name. */
 export type MeasureKinds = Readonly<Record<string, MeasureKind>>;
@@ -26,29 +26,24 @@ export type Quantity =
   | { readonly value: number; readonly unit?: MeasureUnit }
   | (PartialRange & { readonly unit?: MeasureUnit });
 
-/** One word, or several. */
-export interface Worded<Word extends string = string> {
-  readonly value: Word | readonly Word[];
-}
-
 /** A measure as a finding carries it. */
 export type FindingMeasure<Kind extends MeasureKind = MeasureKind> = Kind extends MeasureUnit
   ? Quantity
-  : Kind extends WordKind
-    ? Worded<Words[Kind]>
-    : { readonly value: string };
+  : { readonly value: Given<Kind> };
 
 /** The measures of a finding, as the rule declared them; each may be absent. */
 export type MeasuresOf<Kinds> = {
   readonly [Name in keyof Kinds]?: Kinds[Name] extends MeasureKind ? FindingMeasure<Kinds[Name]> : never;
 };
 
-/** A measure as a rule gives it: without its unit, which it has declared. */
+/** A measure as a rule gives it: a figure without its unit, which it has declared. */
 export type Given<Kind> = Kind extends MeasureUnit
   ? number | PartialRange
   : Kind extends WordKind
-    ? Words[Kind] | readonly Words[Kind][]
-    : string;
+    ? Words[Kind]
+    : Kind extends readonly [infer Each extends WordKind]
+      ? readonly Words[Each][]
+      : string;
 
 /** The measures that a rule gives with an answer; each may be absent. */
 export type GivenMeasures<Kinds> = { readonly [Name in keyof Kinds]?: Given<Kinds[Name]> | undefined };

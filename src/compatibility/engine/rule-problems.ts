@@ -50,7 +50,7 @@ const isTable = (measures: unknown) =>
   measures === undefined ||
   (typeof measures === "object" &&
     measures !== null &&
-    Object.values(measures).every((kind) => typeof kind === "string"));
+    Object.values(measures).every((kind) => typeof kind === "string" || Array.isArray(kind)));
 
 function traitProblems(sides: unknown, roles: readonly string[], path: Path): readonly Problem[] {
   if (sides === undefined) return [];

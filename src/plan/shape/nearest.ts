@@ -1,5 +1,11 @@
+/** ` (cover?)` behind a list of words, where something else was probably meant to be one of them. */
+export function meant(given: unknown, words: readonly string[]): string {
+  const near = typeof given === "string" ? nearest(given, words) : undefined;
+  return near === undefined ? "" : ` (${near}?)`;
+}
+
 /** The word of a list that a misspelt one was probably meant to be, if any is near enough. */
-export function nearest(word: string, words: readonly string[]): string | undefined {
+function nearest(word: string, words: readonly string[]): string | undefined {
   const typed = word.slice(0, longest).toLowerCase();
   const [best] = words
     .map((known) => ({ known, edits: editsBetween(typed, known.toLowerCase()) }))

@@ -1,5 +1,5 @@
 import type { Problem, ProblemCode } from "../../errors";
-import { nearest } from "./nearest";
+import { meant } from "./nearest";
 import type { ObjectShape, Path, Shape } from "./shape";
 
 /** Everything in which a value differs from a shape. */
@@ -7,13 +7,13 @@ export function problemsOf(shape: Shape, value: unknown, path: Path = []): reado
   const refuse = (code: ProblemCode, expected: string) => [{ path, code, expected, found: value }];
   switch (shape.is) {
     case "number":
-      return isFinite(value) && isWithin(value, shape)
+      return isNumber(value) && isWithin(value, shape)
         ? []
-        : refuse(isFinite(value) ? "range" : "type", numberText(shape));
+        : refuse(isNumber(value) ? "range" : "type", numberText(shape));
     case "count":
-      return isFinite(value) && Number.isInteger(value) && isWithin(value, shape)
+      return isNumber(value) && Number.isInteger(value) && isWithin(value, shape)
         ? []
-        : refuse(isFinite(value) ? "range" : "type", `a whole number from ${shape.min} to ${shape.max}`);
+        : refuse(isNumber(value) ? "range" : "type", `a whole number from ${shape.min} to ${shape.max}`);
     case "yes-or-no":
       return typeof value === "boolean" ? [] : refuse("type", "true or false");
     case "word":
@@ -78,7 +78,7 @@ function problemsOfObject(
 export const isObject = (value: unknown): value is Readonly<Record<string, unknown>> =>
   typeof value === "object" && value !== null && !Array.isArray(value);
 
-const isFinite = (value: unknown): value is number => typeof value === "number" && Number.isFinite(value);
+const isNumber = (value: unknown): value is number => typeof value === "number" && Number.isFinite(value);
 
 interface Span {
   readonly min?: number;
@@ -99,8 +99,3 @@ function numberText({ min, above, max, unit }: Extract<Shape, { is: "number" }>)
 }
 
 const oneOf = (words: readonly string[]) => `one of ${words.join(", ")}`;
-
-function meant(word: unknown, words: readonly string[]): string {
-  const near = typeof word === "string" ? nearest(word, words) : undefined;
-  return near === undefined ? "" : ` (${near}?)`;
-}

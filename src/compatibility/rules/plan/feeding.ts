@@ -8,7 +8,7 @@ export const feeding = defineRule({
   needs: { from: ["diet.foods", "diet.reach", "diet.light"] },
   reads: ["offerings"],
   mayYield: ["restricting"],
-  measures: { places: "zone", hours: "light" },
+  measures: { places: ["zone"], hours: ["light"] },
   judge: ({ from, plan }) => {
     const [foods, places, hours] = [from["diet.foods"], from["diet.reach"], from["diet.light"]];
     if (!plan.offerings && foods.includes("dry") && hours.includes("day")) return [];
