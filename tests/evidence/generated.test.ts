@@ -2,7 +2,7 @@ import { describe, expect, test } from "vitest";
 import * as catalog from "../../src/catalog";
 import * as evidence from "../../src/evidence";
 import { allRecords } from "../../src/evidence";
-import { parseSpecies } from "../../src/species/schema";
+import { parseSpecies } from "../../src/schema";
 import { files } from "../species/records";
 
 test("every file of data/species is there, once and by id", () => {
