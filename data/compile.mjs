@@ -50,7 +50,7 @@ function moduleOf(type, items, list) {
 
 const movedModule = `/** Ids that no species bears any more, or that the trade uses, with the id they forward to. */\nexport const movedIds: Readonly<Record<string, string>> = ${JSON.stringify(moved)};\n`;
 
-const jurisdictions = (await readFolder("standards")).map(({ json }) => json);
+const jurisdictions = (await readFolder("standards")).map(({ json: { $schema, ...held } }) => held);
 const standards = `import type { Jurisdiction } from "./jurisdiction";\n\n/** Every jurisdiction, by id. */\nexport const jurisdictions: readonly Jurisdiction[] = ${JSON.stringify(jurisdictions)};\n`;
 
 await mkdir(join(root, "src/species/moved"), { recursive: true });

@@ -1,5 +1,5 @@
 import { amount, finite, objectOf, oneOf, refusal, whole, within } from "../errors";
-import * as classes from "../species/classes";
+import { classes } from "../species";
 import { type TankGeometry, tankGeometry } from "../tank";
 import { size } from "../tank/lengths";
 import { currents, from } from "./currents";

@@ -1,6 +1,5 @@
 import { oneOf } from "../errors";
-import type { FlowClass } from "../species";
-import * as classes from "../species/classes";
+import { classes, type FlowClass } from "../species";
 
 /** The currents, the calmest first. */
 export const currents = /* @__PURE__ */ Object.keys(classes.flow) as readonly FlowClass[];

@@ -1,6 +1,5 @@
 import { OutsideDomainError } from "../errors";
-import { type TraitPath, traitTable } from "../species";
-import { weakest } from "../species/statements";
+import { type TraitPath, traitTable, weakestBasis as weakest } from "../species";
 import type { AssessedPlan } from "./assessed-plan";
 import { type Finding, gravity } from "./finding";
 import { gravest, known, missing, openQuestions } from "./open-questions";

@@ -1,6 +1,5 @@
 import { finite, objectOf, oneOf, positive, refusal, whole } from "../errors";
-import { applyForm, type Names, type Sex, type SpeciesProfile, type Stage } from "../species";
-import * as classes from "../species/classes";
+import { applyForm, classes, type Names, type Sex, type SpeciesProfile, type Stage } from "../species";
 import { type Kin, kinOf } from "./kin";
 import type { Group, Party } from "./plan";
 

@@ -1,4 +1,4 @@
-import type { FlowClass, Sex, SpeciesProfile, Stage, Value } from "../species";
+import type { FlowClass, Sex, SpeciesProfile, Stage, TraitValue as Value } from "../species";
 import type { TankDimensions } from "../tank";
 
 /** One kind of animal to be judged: without sex or stage, adults of both sexes. */

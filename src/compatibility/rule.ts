@@ -1,5 +1,5 @@
 import { objectOf, refusal } from "../errors";
-import type { TraitPath, Value } from "../species";
+import type { TraitPath, TraitValue as Value } from "../species";
 import type { AssessedPlan } from "./assessed-plan";
 import type { Judged, Weight } from "./finding";
 import type { AssessedParty } from "./party";

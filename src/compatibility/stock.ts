@@ -1,6 +1,6 @@
 import { decimal } from "../decimal";
 import { bodyMass, nitrogenLoad, oxygenDemand, ration } from "../load";
-import type { AdultLength, Value } from "../species";
+import type { AdultLength, TraitValue as Value } from "../species";
 import { roomLength } from "./rules/shared/total-length";
 import type { Subject } from "./subject";
 

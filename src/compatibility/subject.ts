@@ -1,5 +1,4 @@
-import { type AdultLength, type Fact, type TraitPath, traitPaths } from "../species";
-import { splitPath } from "../species/traits";
+import { type AdultLength, type Fact, splitPath, type TraitPath, traitPaths } from "../species";
 import type { AssessedParty } from "./party";
 
 /** A party as the engine reads it: its facts by trait, looked up once. */

@@ -1,6 +1,6 @@
 import { oneOf, positive, within } from "../errors";
 import type { Range } from "../ranges";
-import type { Value } from "../species";
+import type { TraitValue as Value } from "../species";
 
 /** What the mass of a fish is reckoned from. */
 export interface Body {

@@ -1,5 +1,12 @@
-import { type Fact, type SpeciesProfile, type TraitPath, traitPaths, traitTable } from "../species";
-import { factAt, splitPath } from "../species/traits";
+import {
+  type Fact,
+  factAt,
+  type SpeciesProfile,
+  splitPath,
+  type TraitPath,
+  traitPaths,
+  traitTable,
+} from "../species";
 import { escaped } from "./layout";
 import { english } from "./messages/english";
 import { traitText } from "./trait-text";

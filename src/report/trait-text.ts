@@ -1,6 +1,11 @@
 import type { PartialRange } from "../ranges";
-import type { AdultLength, Figures, TraitPath, Value } from "../species";
-import { traitTable } from "../species";
+import {
+  type AdultLength,
+  type Figures,
+  type TraitPath,
+  traitTable,
+  type TraitValue as Value,
+} from "../species";
 import type { Quantities } from "./units";
 
 /** A resolved value of any trait in words. */

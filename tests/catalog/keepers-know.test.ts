@@ -26,7 +26,7 @@ import {
   labidochromisCaeruleus as yellowLab,
   danioRerio as zebraDanio,
 } from "../../src/catalog";
-import type { Said, SpeciesProfile } from "../../src/species";
+import type { StatedValue as Said, SpeciesProfile } from "../../src/species";
 
 // Common practice throughout: what an experienced keeper would say without looking it up.
 

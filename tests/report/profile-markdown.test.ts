@@ -2,8 +2,7 @@ import { expect, test } from "vitest";
 import { allSpecies, danioRerio, puntigrusTetrazona } from "vivary/catalog";
 import { InvalidInputError } from "../../src/errors";
 import { profileMarkdown } from "../../src/report";
-import { applyForm, type SpeciesProfile, traitPaths, traitTable } from "../../src/species";
-import { factAt } from "../../src/species/traits";
+import { applyForm, factAt, type SpeciesProfile, traitPaths, traitTable } from "../../src/species";
 
 const withForms = allSpecies.flatMap((species) => [
   species,

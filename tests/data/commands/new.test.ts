@@ -13,7 +13,7 @@ test("a name starts a record: the checks then ask for what is still blank, and f
   });
   const record = JSON.parse(project.read(file));
   expect(record).toMatchObject({
-    $schema: "../species.schema.json",
+    $schema: "../schemas/species.schema.json",
     id: "danio-kyathit",
     taxonomy: { name: "Danio kyathit" },
   });

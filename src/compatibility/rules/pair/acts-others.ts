@@ -1,5 +1,5 @@
 import { decimal } from "../../../decimal";
-import type { Value } from "../../../species";
+import type { TraitValue as Value } from "../../../species";
 import type { Condition, SideName } from "../../finding";
 import { defineRule, type Seen } from "../../rule";
 import type { ThresholdValues } from "../../thresholds";

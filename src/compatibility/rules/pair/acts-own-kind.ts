@@ -1,4 +1,4 @@
-import type { Value } from "../../../species";
+import type { TraitValue as Value } from "../../../species";
 import type { Condition, SideName } from "../../finding";
 import type { Kin } from "../../kin";
 import { defineRule, type Seen } from "../../rule";

@@ -1,4 +1,4 @@
-import type { Value } from "../../../species";
+import type { TraitValue as Value } from "../../../species";
 import { oxygenSaturation } from "../../../water";
 import type { AssessedPlan } from "../../assessed-plan";
 import { from as noCalmerThan } from "../../currents";

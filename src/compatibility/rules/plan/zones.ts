@@ -1,4 +1,4 @@
-import type { Value } from "../../../species";
+import type { TraitValue as Value } from "../../../species";
 import { defineRule, type Seen } from "../../rule";
 import { floorNeeded } from "../shared/floor";
 

@@ -1,5 +1,4 @@
-import type { Sex, Stage, Value } from "../../../species";
-import * as classes from "../../../species/classes";
+import { classes, type Sex, type Stage, type TraitValue as Value } from "../../../species";
 import { type Kin, mayHave } from "../../kin";
 import type { AssessedParty } from "../../party";
 

@@ -1,4 +1,4 @@
-import type { Value } from "../../../species";
+import type { TraitValue as Value } from "../../../species";
 import { between } from "../../currents";
 import type { Seen } from "../../rule";
 

@@ -1,4 +1,4 @@
-import type { Value } from "../../../species";
+import type { TraitValue as Value } from "../../../species";
 
 type Floor = Value<"space.footprint">;
 

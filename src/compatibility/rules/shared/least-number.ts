@@ -1,4 +1,4 @@
-import type { Value } from "../../../species";
+import type { TraitValue as Value } from "../../../species";
 
 /** The least number to keep, or the next above a span in which one animal would take all the harm. */
 export function leastNumber({ least, avoid }: Value<"social.group">, count: number): number {

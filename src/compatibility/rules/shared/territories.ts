@@ -1,4 +1,4 @@
-import type { Value } from "../../../species";
+import type { TraitValue as Value } from "../../../species";
 import type { Kin } from "../../kin";
 
 /** A place that is defended. */

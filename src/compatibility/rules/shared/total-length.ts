@@ -1,5 +1,4 @@
-import type { AdultLength } from "../../../species";
-import { lengthsMeant, lengthsOfSex } from "../../../species/adult-lengths";
+import { type AdultLength, lengthsMeant, lengthsOfSex } from "../../../species";
 import type { AssessedParty } from "../../party";
 
 type Lengths = readonly AdultLength[];

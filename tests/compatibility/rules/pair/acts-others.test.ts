@@ -2,7 +2,7 @@ import { describe, expect, test } from "vitest";
 import { amatitlaniaNigrofasciata, osteogasterAenea, paracheirodonInnesi } from "vivary/catalog";
 import { assessPair } from "../../../../src/compatibility";
 import { actsOthers } from "../../../../src/compatibility/rules/pair/acts-others";
-import type { Value, Zone } from "../../../../src/species";
+import type { TraitValue as Value, Zone } from "../../../../src/species";
 import { adults, animal, type Stated } from "../../animals";
 import { pairBy, planBy, weighed } from "../../judging";
 

@@ -8,7 +8,7 @@ import {
   tanichthysAlbonubes,
 } from "vivary/catalog";
 import { actsOwnKind } from "../../../../src/compatibility/rules/pair/acts-own-kind";
-import type { Value } from "../../../../src/species";
+import type { TraitValue as Value } from "../../../../src/species";
 import { animal, type Stated } from "../../animals";
 import { pairBy, planBy, weighed } from "../../judging";
 

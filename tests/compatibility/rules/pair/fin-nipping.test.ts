@@ -7,7 +7,7 @@ import {
   puntigrusTetrazona,
 } from "vivary/catalog";
 import { finNipping } from "../../../../src/compatibility/rules/pair/fin-nipping";
-import type { Value } from "../../../../src/species";
+import type { TraitValue as Value } from "../../../../src/species";
 import { animal } from "../../animals";
 import { pairBy, planBy, weighed } from "../../judging";
 

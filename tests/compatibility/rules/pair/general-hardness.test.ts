@@ -1,7 +1,7 @@
 import { expect, test } from "vitest";
 import { osteogasterAenea, paracheirodonInnesi, xiphophorusHellerii } from "vivary/catalog";
 import { generalHardness } from "../../../../src/compatibility/rules/pair/general-hardness";
-import type { Value } from "../../../../src/species";
+import type { TraitValue as Value } from "../../../../src/species";
 import { animal } from "../../animals";
 import { pairBy, planBy, weighed } from "../../judging";
 

@@ -1,7 +1,7 @@
 import { describe, expect, test } from "vitest";
 import { labidochromisCaeruleus, paracheirodonInnesi, poeciliaReticulata } from "vivary/catalog";
 import { ph } from "../../../../src/compatibility/rules/pair/ph";
-import type { Value } from "../../../../src/species";
+import type { TraitValue as Value } from "../../../../src/species";
 import { animal } from "../../animals";
 import { pairBy, planBy, weighed } from "../../judging";
 

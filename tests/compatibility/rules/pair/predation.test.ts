@@ -13,7 +13,7 @@ import {
   vittinaNatalensis,
 } from "vivary/catalog";
 import { predation } from "../../../../src/compatibility/rules/pair/predation";
-import type { Kind, SpeciesProfile, Value } from "../../../../src/species";
+import type { Kind, SpeciesProfile, TraitValue as Value } from "../../../../src/species";
 import { adults, adultsBySex, animal, type Stated } from "../../animals";
 import { findingsOf, pairBy, planBy, weighed } from "../../judging";
 

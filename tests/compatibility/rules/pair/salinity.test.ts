@@ -1,7 +1,7 @@
 import { expect, test } from "vitest";
 import { brachygobiusDoriae, paracheirodonInnesi, poeciliaReticulata } from "vivary/catalog";
 import { salinity } from "../../../../src/compatibility/rules/pair/salinity";
-import type { Value } from "../../../../src/species";
+import type { TraitValue as Value } from "../../../../src/species";
 import { animal } from "../../animals";
 import { pairBy, weighed } from "../../judging";
 

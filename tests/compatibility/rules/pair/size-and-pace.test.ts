@@ -1,7 +1,7 @@
 import { expect, test } from "vitest";
 import { carassiusAuratus, danioRerio, paracheirodonInnesi, xiphophorusHellerii } from "vivary/catalog";
 import { sizeAndPace } from "../../../../src/compatibility/rules/pair/size-and-pace";
-import type { Kind, Value } from "../../../../src/species";
+import type { Kind, TraitValue as Value } from "../../../../src/species";
 import { adults, animal, type Stated } from "../../animals";
 import { pairBy, planBy, weighed } from "../../judging";
 

@@ -7,7 +7,7 @@ import {
   symphysodonAequifasciatus,
 } from "vivary/catalog";
 import { temperature } from "../../../../src/compatibility/rules/pair/temperature";
-import type { Value } from "../../../../src/species";
+import type { TraitValue as Value } from "../../../../src/species";
 import { animal } from "../../animals";
 import { pairBy, planBy, weighed } from "../../judging";
 

@@ -1,7 +1,7 @@
 import { expect, test } from "vitest";
 import { amatitlaniaNigrofasciata, ancistrusCirrhosus, osteogasterAenea } from "vivary/catalog";
 import { territoryContest } from "../../../../src/compatibility/rules/pair/territory-contest";
-import type { Value } from "../../../../src/species";
+import type { TraitValue as Value } from "../../../../src/species";
 import { animal } from "../../animals";
 import { pairBy, planBy, weighed } from "../../judging";
 

@@ -1,7 +1,7 @@
 import { expect, test } from "vitest";
 import { bettaSplendens, paracheirodonInnesi } from "vivary/catalog";
 import { lid } from "../../../../src/compatibility/rules/plan/lid";
-import type { Value } from "../../../../src/species";
+import type { TraitValue as Value } from "../../../../src/species";
 import { animal } from "../../animals";
 import { planBy, weighed } from "../../judging";
 

@@ -2,7 +2,7 @@ import { describe, expect, test } from "vitest";
 import { bettaSplendens, carassiusAuratus, paracheirodonInnesi, sewelliaLineolata } from "vivary/catalog";
 import type { Group, PlannedTank, PlannedWater } from "../../../../src/compatibility";
 import { oxygen } from "../../../../src/compatibility/rules/plan/oxygen";
-import type { Value } from "../../../../src/species";
+import type { TraitValue as Value } from "../../../../src/species";
 import { adults, animal, type Stated } from "../../animals";
 import { planBy, weighed } from "../../judging";
 

@@ -7,7 +7,7 @@ import {
   trichogasterChuna,
 } from "vivary/catalog";
 import { settlingCompany } from "../../../../src/compatibility/rules/plan/settling-company";
-import type { SpeciesProfile, Value } from "../../../../src/species";
+import type { SpeciesProfile, TraitValue as Value } from "../../../../src/species";
 import { adults, animal, type Stated } from "../../animals";
 import { planBy, weighed } from "../../judging";
 

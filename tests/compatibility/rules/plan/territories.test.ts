@@ -2,7 +2,7 @@ import { describe, expect, test } from "vitest";
 import { amatitlaniaNigrofasciata, labidochromisCaeruleus, paracheirodonInnesi } from "vivary/catalog";
 import type { Group, PlannedTank } from "../../../../src/compatibility";
 import { territories } from "../../../../src/compatibility/rules/plan/territories";
-import type { Value } from "../../../../src/species";
+import type { TraitValue as Value } from "../../../../src/species";
 import { animal } from "../../animals";
 import { planBy } from "../../judging";
 

@@ -1,7 +1,7 @@
 import { expect, test } from "vitest";
 import { labidochromisCaeruleus, paracheirodonInnesi } from "vivary/catalog";
 import { waterPh } from "../../../../src/compatibility/rules/plan/water-ph";
-import type { Value } from "../../../../src/species";
+import type { TraitValue as Value } from "../../../../src/species";
 import { animal } from "../../animals";
 import { planBy, weighed } from "../../judging";
 

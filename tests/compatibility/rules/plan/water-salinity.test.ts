@@ -1,7 +1,7 @@
 import { expect, test } from "vitest";
 import { brachygobiusDoriae, paracheirodonInnesi } from "vivary/catalog";
 import { waterSalinity } from "../../../../src/compatibility/rules/plan/water-salinity";
-import type { Value } from "../../../../src/species";
+import type { TraitValue as Value } from "../../../../src/species";
 import { animal } from "../../animals";
 import { type Changes, planBy, weighed } from "../../judging";
 

@@ -2,7 +2,7 @@ import { describe, expect, test } from "vitest";
 import { bettaSplendens, carassiusAuratus } from "vivary/catalog";
 import type { PlannedWater } from "../../../../src/compatibility";
 import { waterTemperature } from "../../../../src/compatibility/rules/plan/water-temperature";
-import type { Value } from "../../../../src/species";
+import type { TraitValue as Value } from "../../../../src/species";
 import { animal } from "../../animals";
 import { planBy, weighed } from "../../judging";
 

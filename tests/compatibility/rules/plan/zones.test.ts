@@ -2,7 +2,7 @@ import { expect, test } from "vitest";
 import { ancistrusCirrhosus, osteogasterAenea, paracheirodonInnesi } from "vivary/catalog";
 import type { Group } from "../../../../src/compatibility";
 import { zones } from "../../../../src/compatibility/rules/plan/zones";
-import type { Value } from "../../../../src/species";
+import type { TraitValue as Value } from "../../../../src/species";
 import { animal, type Stated } from "../../animals";
 import { planBy } from "../../judging";
 
