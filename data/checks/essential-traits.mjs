@@ -1,6 +1,6 @@
 import { importSource } from "../source.mjs";
 
-const { essentialTraits, factAt, traitTable } = await importSource("species/traits.ts");
+const { essentialTraits, factAt, traitTable } = await importSource("species/index.ts");
 
 export const name = "Every essential trait is stated";
 

@@ -8,9 +8,9 @@ export async function find() {
   if (written === schemaText) return [];
   return [
     {
-      where: "data/species.schema.json",
+      where: "data/schemas/species.schema.json",
       found: "is stale",
-      expected: "the schema of src/species/schema",
+      expected: "the schema of src/schema",
       mend: "npm run format",
     },
   ];

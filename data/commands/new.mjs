@@ -5,8 +5,8 @@ import { readFolder } from "../files.mjs";
 import { formatRecord } from "../format-record.mjs";
 import { importSource, root } from "../source.mjs";
 
-const { explainField, recordSchema } = await importSource("species/schema/record.ts");
-const { essentialTraits, splitPath, traitTable } = await importSource("species/traits.ts");
+const { explainField, recordSchema } = await importSource("schema/record.ts");
+const { essentialTraits, splitPath, traitTable } = await importSource("species/index.ts");
 
 export default async function start(words) {
   const name = words.join(" ");
@@ -27,7 +27,7 @@ export default async function start(words) {
 
 function blank(id, name) {
   return {
-    $schema: "../species.schema.json",
+    $schema: "../schemas/species.schema.json",
     id,
     taxonomy: { name, authority: "", family: "", order: "", kind: "" },
     names: { en: [""] },

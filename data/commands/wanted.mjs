@@ -4,7 +4,7 @@ import { commonName } from "../judge.mjs";
 import { importSource } from "../source.mjs";
 
 const { assessPair } = await importSource("compatibility/assess-pair.ts");
-const { traitTable } = await importSource("species/traits.ts");
+const { traitTable } = await importSource("species/index.ts");
 
 const listed = 25;
 

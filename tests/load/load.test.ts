@@ -2,7 +2,7 @@ import fc from "fast-check";
 import { describe, expect, test } from "vitest";
 import { InvalidInputError, OutsideDomainError } from "../../src/errors";
 import { bodyMass, filterCapacity, nitrogenLoad, oxygenDemand, ration } from "../../src/load";
-import * as classes from "../../src/species/classes";
+import { classes } from "../../src/species";
 
 const lengths = fc.double({ min: 0.5, max: 200, noNaN: true });
 const masses = fc.double({ min: 0.01, max: 50_000, noNaN: true });

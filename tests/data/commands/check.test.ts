@@ -2,7 +2,7 @@ import { expect, test } from "vitest";
 import { checkout } from "../checkout";
 
 const danio = "data/species/danio-rerio.json";
-const schema = "data/species.schema.json";
+const schema = "data/schemas/species.schema.json";
 
 test("a schema that is missing is stale like an old one, and the formatter mends it", () => {
   const project = checkout();

@@ -1,6 +1,6 @@
 import { expect, test } from "vitest";
+import { parseSpecies, safeParseSpecies } from "../../../src/schema";
 import { essentialTraits, resolve } from "../../../src/species";
-import { parseSpecies, safeParseSpecies } from "../../../src/species/schema";
 import { checkout } from "../checkout";
 
 const file = "data/species/danio-kyathit.json";
@@ -13,7 +13,7 @@ test("a name starts a record: the checks then ask for what is still blank, and f
   });
   const record = JSON.parse(project.read(file));
   expect(record).toMatchObject({
-    $schema: "../species.schema.json",
+    $schema: "../schemas/species.schema.json",
     id: "danio-kyathit",
     taxonomy: { name: "Danio kyathit" },
   });

@@ -1,3 +1,0 @@
-export { speciesJsonSchema } from "./json-schema";
-export { type Parsed, parseSpecies, safeParseSpecies } from "./parse";
-export { describeProblem, type Problem, RecordError } from "./problem";
