@@ -37,7 +37,7 @@ export function assessedPlan(plan: Plan): AssessedPlan {
 
 function nominalSizes(tank: PlannedTank): AssessedPlan["nominal"] {
   const { longestRun, width, footprint } = tankGeometry({ ...tank, measured: "inner" });
-  return { longestRun, width, footprint, height: lengthInCm(tank.height, "height", tank.unit) };
+  return { longestRun, width, footprint, height: lengthInCm(tank.height, tank.unit, "height") };
 }
 
 function checkedOfferings(offerings: readonly Offering[]): readonly Offering[] {

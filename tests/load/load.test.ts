@@ -99,6 +99,12 @@ describe("what cannot be", () => {
     ["a length that is no number", () => bodyMass({ length: Number.NaN })],
     ["a shape nobody knows", () => bodyMass({ length: 5, shape: word("round") })],
     ["a shape that every object inherits", () => bodyMass({ length: 5, shape: word("constructor") })],
+    [
+      "a shape nobody knows, beside known constants",
+      () => bodyMass({ length: 5, shape: word("round"), lengthWeight: { a: 0.01, b: 3 } }),
+    ],
+    ["constants that are none", () => bodyMass({ length: 5, lengthWeight: JSON.parse("null") })],
+    ["a constant left out", () => bodyMass({ length: 5, lengthWeight: JSON.parse('{ "a": 0.01 }') })],
     ["a constant below 0", () => bodyMass({ length: 5, lengthWeight: { a: -1, b: 3 } })],
     ["a mass of 0", () => oxygenDemand({ mass: 0, temperature: 20 })],
     ["food for nothing", () => ration({ mass: -1 })],
@@ -112,6 +118,13 @@ describe("what cannot be", () => {
   test.each([
     ["water over 40 °C", () => oxygenDemand({ mass: 1, temperature: 40.1 })],
     ["a fish of a kilometre", () => bodyMass({ length: 100_000 })],
+    [
+      "a fish that grows with the fifth power of its length",
+      () => bodyMass({ length: 5, lengthWeight: { a: 0.01, b: 5 } }),
+    ],
+    ["a fish heavier than its own cube", () => bodyMass({ length: 5, lengthWeight: { a: 1.1, b: 3 } })],
+    ["more food than there is", () => nitrogenLoad({ food: 1e308, proteinShare: 1 })],
+    ["more media than there are", () => filterCapacity({ mediaArea: 1e308, age: 90 })],
     ["ice", () => oxygenDemand({ mass: 1, temperature: -0.1 })],
     ["a meal in ice", () => ration({ mass: 1, temperature: -0.1 })],
     ["food below 0", () => nitrogenLoad({ food: -1 })],
