@@ -8,7 +8,9 @@ export type ProblemCode =
   | "word"
   /** A key that nothing reads. */
   | "unknown-key"
+  /** A name or id of no species that is known. */
   | "unknown-species"
+  /** A form that its species does not have. */
   | "unknown-form"
   /** A format of saved data that this version does not read. */
   | "unknown-format"
@@ -23,6 +25,7 @@ export type ProblemCode =
 export interface Problem {
   /** Where: `["groups", 1, "males"]`. */
   readonly path: readonly (string | number)[];
+  /** What sort of mistake, for a program to tell mistakes apart by. */
   readonly code: ProblemCode;
   /** What would have been accepted. */
   readonly expected: string;

@@ -19,8 +19,7 @@ export interface LimitingPair {
  * smallest `max`. Intervals on a line share something if and only if these two do (Helly's theorem in one
  * dimension), so a change to any other range widens nothing.
  *
- * @param items One or more ranges, all in one unit; or whatever has one. Any number of them.
- * @param rangeOf Gives the range of an item; needed where the items are no ranges themselves.
+ * @param items One or more ranges, all in one unit; any number of them.
  * @returns Both indices, with the shared range or the gap, in the unit of the ranges; `undefined` if no range
  * states a `min` or none a `max`, since no two then limit each other.
  * @throws InvalidInputError if there is no item, a range is missing, reversed or states no end, or an end is not
@@ -33,12 +32,23 @@ export interface LimitingPair {
  * const temperatures = [{ min: 22, max: 28 }, { min: 18, max: 24 }, { min: 20, max: 26 }];
  * limitingPair(temperatures); // => { largestMin: 0, smallestMax: 1, shared: { min: 22, max: 24 } }
  * limitingPair([...temperatures, { max: 20 }]); // => { largestMin: 0, smallestMax: 3, gap: { min: 20, max: 22 } }
+ * ```
+ */
+export function limitingPair(items: readonly PartialRange[]): LimitingPair | undefined;
+/**
+ * The same for things that have ranges, such as species.
+ *
+ * @param items One or more things, any number of them.
+ * @param rangeOf Gives the range of each, all in one unit.
+ *
+ * @example
+ * ```ts
+ * import { limitingPair } from "vivary/ranges";
  *
  * const fishes = [{ name: "neon tetra", pH: { min: 5, max: 7 } }, { name: "guppy", pH: { min: 7, max: 8 } }];
  * limitingPair(fishes, (fish) => fish.pH); // => { largestMin: 1, smallestMax: 0, shared: { min: 7, max: 7 } }
  * ```
  */
-export function limitingPair(items: readonly PartialRange[]): LimitingPair | undefined;
 export function limitingPair<Item>(
   items: readonly Item[],
   rangeOf: (item: Item) => PartialRange,

@@ -51,10 +51,10 @@ export interface TankFloor {
  * ```
  */
 export function tankFloor(tank: BaseDimensions): TankFloor {
-  const { base, unit, measured = "inner", glass = 0 } = objectOf(tank, "");
+  const { base, unit = "cm", measured = "inner", glass = 0 } = objectOf(tank, "");
   oneOf(measured, ["inner", "outer"], "measured");
   const floorAt = floorOf(base, unit);
-  const pane = distance(glass, "glass", unit);
+  const pane = distance(glass, unit, "glass");
 
   const inner = floorAt(measured === "outer" ? pane : 0);
   const outer = floorAt(measured === "outer" ? 0 : -pane);
@@ -68,7 +68,7 @@ export function tankFloor(tank: BaseDimensions): TankFloor {
   return { inner, outer, nominal };
 }
 
-function floorOf(base: TankBase, unit: LengthUnit | undefined): FloorAt {
+function floorOf(base: TankBase, unit: LengthUnit): FloorAt {
   const shape: unknown = objectOf(base, "base").shape;
   switch (base.shape) {
     case "rectangle":

@@ -71,15 +71,15 @@ const glassDensity = 2.5;
  */
 export function tankGeometry(tank: TankDimensions): TankGeometry {
   const { inner, outer, nominal } = tankFloor(tank);
-  const { unit, measured, glass = 0, waterBelowRim = 0 } = tank;
-  const height = lengthInCm(tank.height, "height", unit);
-  const pane = distance(glass, "glass", unit);
+  const { unit = "cm", measured, glass = 0, waterBelowRim = 0 } = tank;
+  const height = lengthInCm(tank.height, unit, "height");
+  const pane = distance(glass, unit, "glass");
 
   const innerHeight = measured === "outer" ? height - pane : height;
   const outerHeight = measured === "outer" ? height : height + pane;
   if (innerHeight <= 0)
     throw refusal("glass", "a thickness that leaves the height a length", glass, "conflict");
-  const depth = innerHeight - distance(waterBelowRim, "waterBelowRim", unit);
+  const depth = innerHeight - distance(waterBelowRim, unit, "waterBelowRim");
   if (depth <= 0) throw refusal("waterBelowRim", "less than the inner height", waterBelowRim, "conflict");
 
   const waterVolume = litres(inner.footprint * depth);

@@ -43,6 +43,12 @@ function refusedAt(tank: unknown): readonly string[] {
   return [];
 }
 
+test("what is left undefined counts as left out", () => {
+  const tank = { base: { shape: "rectangle", length: 60, width: 30 }, height: 36 } as const;
+  const left = { unit: undefined, measured: undefined, glass: undefined, waterBelowRim: undefined };
+  expect(tankGeometry({ ...tank, ...left })).toEqual(tankGeometry(tank));
+});
+
 describe("what cannot be measured is refused, with the path of what is wrong", () => {
   test.each([
     { subject: "base.length", tank: withBase({ length: 0 }) },

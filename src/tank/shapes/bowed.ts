@@ -5,10 +5,10 @@ import { type FloorAt, type FloorMeasures, floor } from "../floor";
 import { lengthInCm } from "../length-in-cm";
 import { distance } from "../lengths";
 
-export function bowed(base: BowedBase, unit: LengthUnit | undefined): FloorAt {
-  const length = lengthInCm(base.length, "base.length", unit);
-  const width = lengthInCm(base.width, "base.width", unit);
-  const bow = distance(base.bow, "base.bow", unit);
+export function bowed(base: BowedBase, unit: LengthUnit): FloorAt {
+  const length = lengthInCm(base.length, unit, "base.length");
+  const width = lengthInCm(base.width, unit, "base.width");
+  const bow = distance(base.bow, unit, "base.bow");
   if (base.bow > base.length / 2) {
     throw refusal("base.bow", "at most half the length", base.bow, "conflict");
   }

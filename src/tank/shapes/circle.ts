@@ -3,8 +3,8 @@ import type { CircleBase } from "../base";
 import { type FloorAt, floor } from "../floor";
 import { lengthInCm } from "../length-in-cm";
 
-export function circle(base: CircleBase, unit: LengthUnit | undefined): FloorAt {
-  return disc(lengthInCm(base.diameter, "base.diameter", unit) / 2);
+export function circle(base: CircleBase, unit: LengthUnit): FloorAt {
+  return disc(lengthInCm(base.diameter, unit, "base.diameter") / 2);
 }
 
 /** A full circle of so many cm radius. */

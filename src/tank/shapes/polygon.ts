@@ -12,7 +12,7 @@ import { smallestRectangle } from "../plane/smallest-rectangle";
 /** How many corners a polygonal base may have: more than any tank has, few enough to measure in no time. */
 export const maxPolygonCorners = 200;
 
-export function polygon(base: PolygonBase, unit: LengthUnit | undefined): FloorAt {
+export function polygon(base: PolygonBase, unit: LengthUnit): FloorAt {
   const points = counterclockwise(fromFirst(read(base.points, unit)));
   if (!isSimple(points)) {
     throw refusal(
@@ -28,7 +28,7 @@ export function polygon(base: PolygonBase, unit: LengthUnit | undefined): FloorA
   };
 }
 
-function read(points: readonly unknown[], unit: LengthUnit | undefined): Point[] {
+function read(points: readonly unknown[], unit: LengthUnit): Point[] {
   const { length } = listOf(points, "base.points");
   if (length < 3) throw refusal("base.points", "at least 3 corners", length, "range");
   if (length > maxPolygonCorners) {
@@ -40,8 +40,8 @@ function read(points: readonly unknown[], unit: LengthUnit | undefined): Point[]
       throw refusal(subject, "a corner as [x, y]", corner);
     }
     return {
-      x: coordinate(corner[0], `${subject}[0]`, unit),
-      y: coordinate(corner[1], `${subject}[1]`, unit),
+      x: coordinate(corner[0], unit, `${subject}[0]`),
+      y: coordinate(corner[1], unit, `${subject}[1]`),
     };
   });
 }

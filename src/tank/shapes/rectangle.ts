@@ -3,9 +3,9 @@ import type { RectangleBase } from "../base";
 import { type FloorAt, floor } from "../floor";
 import { lengthInCm } from "../length-in-cm";
 
-export function rectangle(base: RectangleBase, unit: LengthUnit | undefined): FloorAt {
-  const length = lengthInCm(base.length, "base.length", unit);
-  const width = lengthInCm(base.width, "base.width", unit);
+export function rectangle(base: RectangleBase, unit: LengthUnit): FloorAt {
+  const length = lengthInCm(base.length, unit, "base.length");
+  const width = lengthInCm(base.width, unit, "base.width");
 
   return (inset) => {
     const inside = { length: length - 2 * inset, width: width - 2 * inset };

@@ -5,8 +5,8 @@ import { type FloorAt, type FloorMeasures, floor } from "../floor";
 import { lengthInCm } from "../length-in-cm";
 import { disc } from "./circle";
 
-export function sector(base: SectorBase, unit: LengthUnit | undefined): FloorAt {
-  const radius = lengthInCm(base.radius, "base.radius", unit);
+export function sector(base: SectorBase, unit: LengthUnit): FloorAt {
+  const radius = lengthInCm(base.radius, unit, "base.radius");
   const angle = finite(base.angle, "base.angle");
   const half = (angle * Math.PI) / 360;
   if (!(half > 0 && angle <= 360)) {

@@ -2,7 +2,8 @@ import type { PartialRange } from "./range";
 import { widths } from "./widths";
 
 /**
- * The overlap coefficient of two ranges: the width they share over the width of the narrower.
+ * Simpson's index of two ranges, also called the overlap coefficient: the width they share over the width of the
+ * narrower.
  *
  * Source (from memory): Simpson, G. G. (1960) Notes on the measurement of faunal resemblance, American Journal of Science
  * 258-A: 300–311, with widths in place of counts of species.
@@ -15,13 +16,13 @@ import { widths } from "./widths";
  *
  * @example
  * ```ts
- * import { overlapCoefficient } from "vivary/ranges";
+ * import { simpson } from "vivary/ranges";
  *
- * overlapCoefficient({ min: 20, max: 26 }, { min: 24, max: 28 }); // => 0.5
- * overlapCoefficient({ min: 20, max: 26 }, { min: 24, max: 24 }); // => undefined
+ * simpson({ min: 20, max: 26 }, { min: 24, max: 28 }); // => 0.5
+ * simpson({ min: 20, max: 26 }, { min: 24, max: 24 }); // => undefined
  * ```
  */
-export function overlapCoefficient(a: PartialRange, b: PartialRange): number | undefined {
+export function simpson(a: PartialRange, b: PartialRange): number | undefined {
   const width = widths(a, b);
   if (!width) return undefined;
   const narrower = Math.min(width.a, width.b);
