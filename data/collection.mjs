@@ -2,7 +2,7 @@
 import { readFolder } from "./files.mjs";
 import { importSource } from "./source.mjs";
 
-const schema = await importSource("species/schema/index.ts");
+const schema = await importSource("schema/index.ts");
 const { resolve } = await importSource("species/resolve.ts");
 
 export const { describeProblem, safeParseSpecies, speciesJsonSchema } = schema;

@@ -4,7 +4,7 @@ import { join } from "node:path";
 import { readFolder } from "./files.mjs";
 import { importSource, root } from "./source.mjs";
 
-const { safeParseSpecies, describeProblem } = await importSource("species/schema/index.ts");
+const { safeParseSpecies, describeProblem } = await importSource("schema/index.ts");
 const { resolve } = await importSource("species/index.ts");
 
 const legal = (await readFolder("legal")).flatMap(({ json }) => json.listings);

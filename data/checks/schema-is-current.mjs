@@ -10,7 +10,7 @@ export async function find() {
     {
       where: "data/species.schema.json",
       found: "is stale",
-      expected: "the schema of src/species/schema",
+      expected: "the schema of src/schema",
       mend: "npm run format",
     },
   ];

@@ -1,6 +1,6 @@
 import type * as z from "zod";
+import type { values } from "../schema/values";
 import type * as classes from "./classes";
-import type { values } from "./schema/values";
 import type { TraitWay } from "./traits";
 
 /** What one statement of each trait holds, by section and trait. */

@@ -1,6 +1,6 @@
 import { describe, expect, test } from "vitest";
 import { allRecords, recordById } from "../../src/evidence";
-import { parseSpecies } from "../../src/species/schema";
+import { parseSpecies } from "../../src/schema";
 import { files } from "../species/records";
 
 test("every file of data/species is there, once and by id", () => {

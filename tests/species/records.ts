@@ -1,6 +1,6 @@
 import { readdirSync, readFileSync } from "node:fs";
+import { parseSpecies } from "../../src/schema";
 import type { SpeciesRecord, Statements } from "../../src/species";
-import { parseSpecies } from "../../src/species/schema";
 
 const folder = new URL("../../data/species/", import.meta.url);
 

@@ -1,8 +1,8 @@
 import fc from "fast-check";
 import { describe, expect, test } from "vitest";
 import { recordById } from "../../src/evidence";
+import { parseSpecies } from "../../src/schema";
 import { essentialTraits, resolve, type Statement } from "../../src/species";
-import { parseSpecies } from "../../src/species/schema";
 import { freeze } from "./freeze";
 import { files, leastRecord, recordOf } from "./records";
 

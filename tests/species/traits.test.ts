@@ -1,7 +1,7 @@
 import { describe, expect, test } from "vitest";
 import { essentialTraits, traitPaths, traitTable } from "../../src/species";
 import * as classes from "../../src/species/classes";
-import { problemsWith } from "./schema/problems";
+import { problemsWith } from "../schema/problems";
 
 test("without temperature, length, prey, way of living and zones a record is incomplete", () => {
   expect([...essentialTraits].sort()).toStrictEqual([

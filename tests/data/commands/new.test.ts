@@ -1,6 +1,6 @@
 import { expect, test } from "vitest";
+import { parseSpecies, safeParseSpecies } from "../../../src/schema";
 import { essentialTraits, resolve } from "../../../src/species";
-import { parseSpecies, safeParseSpecies } from "../../../src/species/schema";
 import { checkout } from "../checkout";
 
 const file = "data/species/danio-kyathit.json";

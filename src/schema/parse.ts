@@ -1,6 +1,6 @@
 import type * as z from "zod";
-import { traitTable } from "../traits";
-import type { SpeciesRecord, TraitPath } from "../types";
+import { traitTable } from "../species/traits";
+import type { SpeciesRecord, TraitPath } from "../species/types";
 import { checks } from "./checks";
 import { type Problem, pathText, RecordError } from "./problem";
 import { explainField, recordSchema } from "./record";

@@ -1,5 +1,5 @@
-import { splitPath, traitPaths } from "../traits";
-import type { SourceReference, Statement, TraitPath } from "../types";
+import { splitPath, traitPaths } from "../species/traits";
+import type { SourceReference, Statement, TraitPath } from "../species/types";
 
 type Fields = Readonly<Record<string, unknown>>;
 

@@ -1,5 +1,5 @@
-import { groupKey, hasValue } from "../../statements";
-import { traitTable } from "../../traits";
+import { groupKey, hasValue } from "../../species/statements";
+import { traitTable } from "../../species/traits";
 import { traitsOf } from "../walk";
 import type { Check } from "./check";
 

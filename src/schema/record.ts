@@ -1,7 +1,7 @@
 import * as z from "zod";
-import * as classes from "../classes";
-import { type Trait, traitTable, type Way } from "../traits";
-import type { TraitPath } from "../types";
+import * as classes from "../species/classes";
+import { type Trait, traitTable, type Way } from "../species/traits";
+import type { TraitPath } from "../species/types";
 import { values } from "./values";
 
 const text = z.string().min(1);

@@ -1,6 +1,6 @@
-import { hasValue } from "../../statements";
-import { inTraitUnit } from "../../trait-unit";
-import { traitTable } from "../../traits";
+import { hasValue } from "../../species/statements";
+import { inTraitUnit } from "../../species/trait-unit";
+import { traitTable } from "../../species/traits";
 import { fieldsOf, traitsOf } from "../walk";
 import type { Check } from "./check";
 import { unitsConvert } from "./units-convert";

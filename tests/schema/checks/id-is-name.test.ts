@@ -1,5 +1,5 @@
 import { expect, test } from "vitest";
-import { leastRecord } from "../../records";
+import { leastRecord } from "../../species/records";
 import { problemsWith } from "../problems";
 
 const named = (name: string) => ({ ...leastRecord.taxonomy, name });

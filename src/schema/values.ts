@@ -1,5 +1,5 @@
 import * as z from "zod";
-import * as classes from "../classes";
+import * as classes from "../species/classes";
 
 /** One of the classes of a trait. */
 const oneOf = <Class extends string>(of: Readonly<Record<Class, string>>) =>

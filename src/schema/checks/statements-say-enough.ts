@@ -1,4 +1,4 @@
-import { traitTable } from "../../traits";
+import { traitTable } from "../../species/traits";
 import type { Problem } from "../problem";
 import { traitsOf } from "../walk";
 import type { Check } from "./check";

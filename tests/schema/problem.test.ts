@@ -1,5 +1,5 @@
 import { expect, test } from "vitest";
-import { describeProblem, RecordError } from "../../../src/species/schema";
+import { describeProblem, RecordError } from "../../src/schema";
 
 test("a problem in a sentence names the place, what should stand there and what does", () => {
   expect(describeProblem({ path: "size.lifespan[0].value", found: "4", expected: "number" })).toBe(

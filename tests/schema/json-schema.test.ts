@@ -2,11 +2,11 @@ import { readFileSync } from "node:fs";
 import { Ajv2020 } from "ajv/dist/2020.js";
 import fc from "fast-check";
 import { describe, expect, test } from "vitest";
-import { type TraitPath, traitPaths, traitTable } from "../../../src/species";
-import { safeParseSpecies, speciesJsonSchema } from "../../../src/species/schema";
-import { at, type Place, withAt, without } from "../json";
-import { mutants } from "../mutants";
-import { files } from "../records";
+import { safeParseSpecies, speciesJsonSchema } from "../../src/schema";
+import { type TraitPath, traitPaths, traitTable } from "../../src/species";
+import { at, type Place, withAt, without } from "../species/json";
+import { mutants } from "../species/mutants";
+import { files } from "../species/records";
 import { problemsOf } from "./problems";
 
 const validate = new Ajv2020({ allErrors: true }).compile(speciesJsonSchema);
@@ -135,7 +135,7 @@ describe("what an editor shows", () => {
   });
 
   test("the file that every record names is this schema", () => {
-    const file = new URL("../../../data/species.schema.json", import.meta.url);
+    const file = new URL("../../data/species.schema.json", import.meta.url);
     expect(JSON.parse(readFileSync(file, "utf8"))).toStrictEqual(speciesJsonSchema);
     for (const { json } of files) expect(json).toHaveProperty("$schema", "../species.schema.json");
   });

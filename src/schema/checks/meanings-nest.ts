@@ -1,8 +1,8 @@
-import { contains } from "../../../ranges";
-import { grouped, hasValue, type Stated, standing } from "../../statements";
-import { inTraitUnit } from "../../trait-unit";
-import { traitTable } from "../../traits";
-import type { SourceReference } from "../../types";
+import { contains } from "../../ranges";
+import { grouped, hasValue, type Stated, standing } from "../../species/statements";
+import { inTraitUnit } from "../../species/trait-unit";
+import { traitTable } from "../../species/traits";
+import type { SourceReference } from "../../species/types";
 import { fieldsOf, sourcesOf, traitsOf } from "../walk";
 import type { Check } from "./check";
 import { unitsConvert } from "./units-convert";

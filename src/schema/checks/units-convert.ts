@@ -1,7 +1,7 @@
-import { InvalidInputError } from "../../../errors";
-import { hasValue } from "../../statements";
-import { inTraitUnit } from "../../trait-unit";
-import { traitTable } from "../../traits";
+import { InvalidInputError } from "../../errors";
+import { hasValue } from "../../species/statements";
+import { inTraitUnit } from "../../species/trait-unit";
+import { traitTable } from "../../species/traits";
 import { traitsOf } from "../walk";
 import type { Check } from "./check";
 

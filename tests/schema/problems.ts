@@ -1,5 +1,5 @@
-import { type Problem, safeParseSpecies } from "../../../src/species/schema";
-import { leastRecord } from "../records";
+import { type Problem, safeParseSpecies } from "../../src/schema";
+import { leastRecord } from "../species/records";
 
 /** What is wrong with a record; nothing if it is accepted. */
 export function problemsOf(input: unknown): readonly Problem[] {

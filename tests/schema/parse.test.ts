@@ -1,11 +1,11 @@
 import { isDeepStrictEqual } from "node:util";
 import fc from "fast-check";
 import { describe, expect, test } from "vitest";
-import { resolve } from "../../../src/species";
-import { describeProblem, parseSpecies, RecordError, safeParseSpecies } from "../../../src/species/schema";
-import { freeze } from "../freeze";
-import { mutants } from "../mutants";
-import { files, leastRecord } from "../records";
+import { describeProblem, parseSpecies, RecordError, safeParseSpecies } from "../../src/schema";
+import { resolve } from "../../src/species";
+import { freeze } from "../species/freeze";
+import { mutants } from "../species/mutants";
+import { files, leastRecord } from "../species/records";
 import { problemsOf } from "./problems";
 
 describe("what is no record", () => {
