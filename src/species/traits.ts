@@ -1,5 +1,5 @@
 import * as classes from "./classes";
-import type { Fact, Facts, TraitPath } from "./types";
+import type { Fact, Facts, Statement, Statements, TraitPath } from "./types";
 
 /**
  * How the statements of a trait become one value: `one` of them, `figures` by meaning, `lengths` by sex and
@@ -369,4 +369,13 @@ export function factAt(facts: Facts, path: TraitPath): Fact<unknown> | undefined
   return (facts as Readonly<Record<string, Readonly<Record<string, Fact<unknown>>> | undefined>>)[section]?.[
     name
   ];
+}
+
+/** The statements of a trait, as a record or one of its forms holds them. */
+export function statementsOf(record: Statements, path: TraitPath): readonly Statement<unknown>[] {
+  const [section, name] = splitPath(path);
+  const sections = record as Readonly<
+    Record<string, Readonly<Record<string, readonly Statement<unknown>[]>> | undefined>
+  >;
+  return sections[section]?.[name] ?? [];
 }
