@@ -41,7 +41,7 @@ export function judgementOf(name: string, { outcome, bounds, findings }: Verdict
 
 /** A judgement in one line: `guppy and platy: conditional; restricting interbreeding`. */
 export const lineOf = (judgement: Judgement): string =>
-  [`${judgement.name}: ${answerOf(judgement)}`, ...judgement.against].join("; ");
+  [`${judgement.name}: ${answerOf(judgement)}`, judgement.against.join(", ")].filter(Boolean).join("; ");
 
 /** The outcome, and its bounds where they say more. */
 export function answerOf({ outcome, atBest, atWorst }: Omit<Judgement, "name" | "against">): string {

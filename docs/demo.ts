@@ -6,15 +6,15 @@ import paracheirodonInnesi from "vivary/catalog/paracheirodon-innesi";
 import pterophyllumScalare from "vivary/catalog/pterophyllum-scalare";
 import puntigrusTetrazona from "vivary/catalog/puntigrus-tetrazona";
 import trichogasterChuna from "vivary/catalog/trichogaster-chuna";
-import { assessPair, assessPlan } from "vivary/compatibility";
+import { assessPair, assessPlan, type PlannedTank } from "vivary/compatibility";
 import { describe } from "vivary/report";
 import { officialRequirements } from "vivary/standards";
 import { tankGeometry } from "vivary/tank";
 import { convert } from "vivary/units";
 
-const heading = (text) => console.log(`\n${text}\n${"=".repeat(text.length)}\n`);
+const heading = (text: string) => console.log(`\n${text}\n${"=".repeat(text.length)}\n`);
 
-const tank = {
+const tank: PlannedTank & { readonly height: number } = {
   base: { shape: "rectangle", length: 100, width: 40 },
   height: 45,
   measured: "outer",
