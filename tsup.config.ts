@@ -7,7 +7,7 @@ const entry = {
   tank: "src/tank/index.ts",
   water: "src/water/index.ts",
   species: "src/species/index.ts",
-  schema: "src/species/schema/index.ts",
+  schema: "src/schema/index.ts",
   catalog: "src/catalog/index.ts",
   evidence: "src/evidence/index.ts",
   load: "src/load/index.ts",

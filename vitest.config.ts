@@ -7,7 +7,6 @@ export default defineConfig({
   resolve: {
     alias: [
       { find: /^vivary$/, replacement: source("index.ts") },
-      { find: /^vivary\/schema$/, replacement: source("species/schema/index.ts") },
       { find: /^vivary\/(catalog|evidence)\/(.+)$/, replacement: source("$1/species/$2.ts") },
       { find: /^vivary\/(.+)$/, replacement: source("$1/index.ts") },
     ],

@@ -1,13 +1,12 @@
 import { isDeepStrictEqual } from "node:util";
 import fc from "fast-check";
 import { describe, expect, test } from "vitest";
-import { recordSchema } from "../../src/schema/record";
+import { formatRecord } from "../../data/format-record";
+import { jsonSchemas } from "../../data/json-schema";
 import { mutants } from "../species/mutants";
 import { files } from "../species/records";
 
-const tool = new URL("../../data/format-record.mjs", import.meta.url).href;
-const { formatRecord }: { formatRecord: (record: unknown, schema: unknown) => string } = await import(tool);
-const format = (record: unknown) => formatRecord(record, recordSchema);
+const format = (record: unknown) => formatRecord(record, jsonSchemas.species);
 
 /** The same with the fields of every object in the opposite order. */
 function backwards(value: unknown): unknown {

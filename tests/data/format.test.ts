@@ -1,19 +1,38 @@
 import { expect, test } from "vitest";
-import { checkout } from "./checkout";
+import { format, unformatted } from "../../data/formatting";
+import { project } from "./project";
 
-test("a record out of order is named by --check and put in order without it", () => {
-  const project = checkout();
-  const file = "data/species/danio-rerio.json";
-  const text = project.read(file);
-  project.write(file, JSON.stringify(JSON.parse(text)));
-  expect(project.run("format.mjs", "--check")).toMatchObject({
-    status: 1,
-    said: expect.stringContaining(file),
-  });
-  expect(project.run("format.mjs")).toMatchObject({
-    status: 0,
-    said: expect.stringContaining("1 records formatted"),
-  });
-  expect(project.read(file)).toBe(text);
-  expect(project.run("format.mjs", "--check")).toMatchObject({ status: 0 });
+const file = "data/species/danio-rerio.json";
+const pathsOf = (records: readonly { readonly path: string }[]) => records.map(({ path }) => path);
+
+test("a record out of order is named, and put in order", async () => {
+  const { root, read, write } = project();
+  const text = read(file);
+  write(file, JSON.stringify(JSON.parse(text)));
+  expect(pathsOf(await unformatted(root))).toStrictEqual([file]);
+  expect(pathsOf(await format(root))).toStrictEqual([file]);
+  expect(read(file)).toBe(text);
+  expect(await unformatted(root)).toStrictEqual([]);
 });
+
+test("a schema that is missing or changed is written anew", async () => {
+  const { root, read, write, remove } = project();
+  const schema = "data/species.schema.json";
+  const current = read(schema);
+  remove(schema);
+  await format(root);
+  expect(read(schema)).toBe(current);
+  write(schema, `${current} `);
+  await format(root);
+  expect(read(schema)).toBe(current);
+});
+
+test.each(['{ "id": "danio-rerio", "id": "danio-choprae" }', '{ "id": 1, }'])(
+  "%s would lose something and stays as it is",
+  async (text) => {
+    const { root, read, write } = project();
+    write(file, text);
+    await format(root);
+    expect(read(file)).toBe(text);
+  },
+);

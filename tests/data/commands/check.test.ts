@@ -1,40 +1,41 @@
 import { expect, test } from "vitest";
-import { checkout } from "../checkout";
+import { check } from "../../../data/commands/check";
+import { project, textOf } from "../project";
 
 const danio = "data/species/danio-rerio.json";
 const schema = "data/schemas/species.schema.json";
 
-test("a schema that is missing is stale like an old one, and the formatter mends it", () => {
-  const project = checkout();
-  const current = project.read(schema);
-  project.remove(schema);
-  const stale = { status: 1, said: expect.stringContaining(`${schema}: is stale`) };
-  expect(project.run("species.mjs", "check")).toMatchObject(stale);
-  project.write(schema, `${current} `);
-  expect(project.run("species.mjs", "check")).toMatchObject(stale);
-  project.run("format.mjs");
-  expect(project.read(schema)).toBe(current);
+test("a schema that is missing is stale like an old one", async () => {
+  const { root, read, write, remove } = project();
+  const current = read(schema);
+  remove(schema);
+  expect(textOf(await check(root))).toContain(`${schema}: is stale`);
+  write(schema, `${current} `);
+  expect(await check(root)).toMatchObject({ failed: true });
+  write(schema, current);
+  expect(await check(root)).toMatchObject({ failed: false });
 });
 
-test("what is wrong between records is told all at once: what, where, what was expected, how to mend it", () => {
-  const project = checkout();
-  const record = JSON.parse(project.read(danio));
+test("what is wrong between records is told all at once: what, where, what was expected, how to mend it", async () => {
+  const { root, read, write } = project();
+  const record = JSON.parse(read(danio));
   const { living, ...social } = record.social;
   const interbreedsWith = [{ by: "common-practice", value: "tanichthys-albonubes" }];
   const changed = { ...record, social, reproduction: { ...record.reproduction, interbreedsWith } };
   changed.sources.usgs = { cite: "a-lost-book" };
   changed.care.rehoming = [{ by: "usgs", value: "Shoals may join." }];
-  project.write(danio, JSON.stringify(changed));
-  project.write("data/species/zebra.json", JSON.stringify(record));
-  project.write("data/sources/a-spare-book.json", JSON.stringify({ id: "another-book" }));
+  write(danio, JSON.stringify(changed));
+  write("data/species/zebra.json", JSON.stringify(record));
+  write("data/sources/a-spare-book.json", JSON.stringify({ id: "another-book" }));
   const moved = { id: "danio-rerio", to: "danio-nowhere" };
-  project.write("data/moved/danio-rerio.json", JSON.stringify(moved));
-  const { status, said } = project.run("species.mjs", "check");
-  expect(status).toBe(1);
+  write("data/moved/danio-rerio.json", JSON.stringify(moved));
+  const answer = await check(root);
+  const said = textOf(answer);
+  expect(answer.failed).toBe(true);
   for (const problem of [
     "data/species/zebra.json: id is danio-rerio; expected zebra.",
     "data/sources/a-spare-book.json: id is another-book",
-    "data/sources/a-lost-book.json: is cited and missing",
+    "data/sources/a-lost-book.json: is cited by data/species/zebra.json and missing",
     "data/sources/a-spare-book.json: is cited by no record",
     `${danio}: interbreeds with tanichthys-albonubes, whose record does not name danio-rerio`,
     `${danio}: social.living is essential and unknown`,
@@ -47,15 +48,22 @@ test("what is wrong between records is told all at once: what, where, what was e
   }
 });
 
-test("one record may be checked by itself", () => {
-  const project = checkout();
-  project.write("data/species/zebra.json", project.read(danio));
-  expect(project.run("species.mjs", "check", "betta-splendens")).toMatchObject({ status: 0 });
-  expect(project.run("species.mjs", "check", "danio-rerio")).toMatchObject({ status: 1 });
-  expect(project.run("species.mjs", "check", "unicorn")).toMatchObject({
-    status: 1,
-    said: expect.stringContaining("no unicorn.json"),
+test("one record may be checked by itself, whatever of its names is given", async () => {
+  const { root, read, write } = project();
+  write("data/species/zebra.json", read(danio));
+  expect(await check(root, "betta-splendens")).toMatchObject({ failed: false });
+  for (const name of ["danio-rerio", "Danio rerio", "danio-rerio.json", danio])
+    expect(await check(root, name), name).toMatchObject({ failed: true });
+  expect(await check(root, "unicorn")).toStrictEqual({
+    lines: ["data has no file of the name unicorn."],
+    failed: true,
   });
+});
+
+test("what a record cites is checked with it", async () => {
+  const { root, remove } = project();
+  remove("data/sources/yanar-2019.json");
+  expect(textOf(await check(root, "puntigrus-tetrazona"))).toContain("yanar-2019.json: is cited by");
 });
 
 const said = (value: unknown) => [{ by: "common-practice", value }];
@@ -125,8 +133,8 @@ const slips: readonly (readonly [string, (record: ReturnType<typeof JSON.parse>)
   ],
 ];
 
-test("facts that contradict each other are told, each with its record", () => {
-  const project = checkout();
+test("facts that contradict each other are told, each with its record", async () => {
+  const { root, read, write } = project();
   const shoals = [
     "danio-rerio",
     "tanichthys-albonubes",
@@ -143,21 +151,22 @@ test("facts that contradict each other are told, each with its record", () => {
   ];
   const told = slips.map(([problem, change], index) => {
     const file = `data/species/${[...shoals, ...further][index]}.json`;
-    const record = JSON.parse(project.read(file));
+    const record = JSON.parse(read(file));
     change(record);
-    project.write(file, JSON.stringify(record));
+    write(file, JSON.stringify(record));
     return { file, problem };
   });
-  const { status, said } = project.run("species.mjs", "check");
-  expect(status).toBe(1);
+  const answer = await check(root);
+  const said = textOf(answer);
+  expect(answer.failed).toBe(true);
   for (const { file, problem } of told) {
     const lines = said.split("\n").filter((line) => line.includes(file));
     expect(lines.join("\n"), file).toContain(problem);
   }
 });
 
-test("files that hold no record are told as such, and do not keep the others from being checked", () => {
-  const project = checkout();
+test("files that hold no record are told as such, and do not keep the others from being checked", async () => {
+  const { root, write, remove } = project();
   const held = [
     "null",
     "[]",
@@ -165,20 +174,26 @@ test("files that hold no record are told as such, and do not keep the others fro
     '{ "sources": { "book": null }, "reproduction": { "interbreedsWith": "none" } }',
   ];
   held.forEach((text, index) => {
-    project.write(`data/species/unicorn-${index}.json`, text);
+    write(`data/species/unicorn-${index}.json`, text);
   });
-  project.remove("data/sources/usgs-nas.json");
-  const { status, said } = project.run("species.mjs", "check");
-  expect(status).toBe(1);
+  remove("data/sources/usgs-nas.json");
+  const answer = await check(root);
+  const said = textOf(answer);
+  expect(answer.failed).toBe(true);
   for (const index of held.keys()) expect(said).toContain(`unicorn-${index}.json: `);
-  expect(said).toContain("data/sources/usgs-nas.json: is cited and missing");
+  expect(said).toContain("data/sources/usgs-nas.json: is cited by");
 });
 
-test("a file that is no JSON is named", () => {
-  const project = checkout();
-  project.write("data/species/unicorn.json", "{ id: 1 }");
-  expect(project.run("species.mjs", "check")).toMatchObject({
-    status: 1,
-    said: expect.stringContaining("data/species/unicorn.json: "),
-  });
+test("a file that is no JSON is named with its line, a key that stands twice too, and the rest is checked", async () => {
+  const { root, read, write } = project();
+  write("data/species/unicorn.json", "{\n  id: 1 }");
+  write(
+    "data/sources/yanar-2019.json",
+    read("data/sources/yanar-2019.json").replace('"id"', '"id": "x",\n"id"'),
+  );
+  write(danio, read(danio).replace('"kind": "fish"', '"kind": "fihs"'));
+  const said = textOf(await check(root));
+  expect(said).toContain("data/species/unicorn.json:2: ");
+  expect(said).toContain('data/sources/yanar-2019.json:3: the key "id" a second time');
+  expect(said).toMatch(/danio-rerio.json:\d+: taxonomy.kind: expected one of/);
 });

@@ -1,17 +1,18 @@
 import { expect, test } from "vitest";
+import { start } from "../../../data/commands/new";
+import { unformatted } from "../../../data/formatting";
 import { parseSpecies, safeParseSpecies } from "../../../src/schema";
 import { essentialTraits, resolve } from "../../../src/species";
-import { checkout } from "../checkout";
+import { project, textOf } from "../project";
 
 const file = "data/species/danio-kyathit.json";
 
-test("a name starts a record: the checks then ask for what is still blank, and for nothing else", () => {
-  const project = checkout();
-  expect(project.run("species.mjs", "new", "Danio kyathit")).toMatchObject({
-    status: 0,
-    said: expect.stringContaining(file),
-  });
-  const record = JSON.parse(project.read(file));
+test("a name starts a record: the checks then ask for what is still blank, and for nothing else", async () => {
+  const { root, read } = project();
+  const answer = await start(root, "Danio kyathit");
+  expect(answer.failed).toBe(false);
+  expect(textOf(answer)).toContain(file);
+  const record = JSON.parse(read(file));
   expect(record).toMatchObject({
     $schema: "../schemas/species.schema.json",
     id: "danio-kyathit",
@@ -29,11 +30,10 @@ test("a name starts a record: the checks then ask for what is still blank, and f
   ]);
 });
 
-test("filled in, it is a record whose essential traits wait, each with a note on what to look for", () => {
-  const project = checkout();
-  project.run("species.mjs", "new", "Danio", "kyathit");
-  const text = project.read(file);
-  const blank = JSON.parse(text);
+test("filled in, it is a record whose essential traits wait, each with a note on what to look for", async () => {
+  const { root, read } = project();
+  await start(root, "Danio kyathit");
+  const blank = JSON.parse(read(file));
   const record = parseSpecies({
     ...blank,
     taxonomy: {
@@ -51,25 +51,22 @@ test("filled in, it is a record whose essential traits wait, each with a note on
     { by: "source", note: expect.stringContaining("In degC") },
   ]);
   expect(record.social?.living?.[0]?.note).toContain("harem: One male with several females.");
-  expect(project.run("format.mjs", "--check")).toMatchObject({ status: 0 });
+  expect(await unformatted(root)).toStrictEqual([]);
 });
 
 test.each([
   ["Danio rerio", "data/species/danio-rerio.json"],
   ["Barbus tetrazona", "data/species/puntigrus-tetrazona.json"],
-])("%s has a record, which is named and left as it is", (name, known) => {
-  const project = checkout();
-  const before = project.read(known);
-  expect(project.run("species.mjs", "new", name)).toMatchObject({
-    status: 1,
-    said: expect.stringContaining(known),
-  });
-  expect(project.read(known)).toBe(before);
+])("%s has a record, which is named and left as it is", async (name, known) => {
+  const { root, read } = project();
+  const before = read(known);
+  expect(await start(root, name)).toStrictEqual({ lines: [`${name} has a record: ${known}`], failed: true });
+  expect(read(known)).toBe(before);
 });
 
-test.each(["", "Danio", "danio rerio", "Danio ../rerio"])("%o is no scientific name", (name) => {
-  expect(checkout().run("species.mjs", "new", name)).toMatchObject({
-    status: 1,
-    said: `Expected a scientific name such as "Danio rerio", found "${name}".\n`,
+test.each(["", "Danio", "danio rerio", "Danio ../rerio"])("%o is no scientific name", async (name) => {
+  expect(await start(project().root, name)).toStrictEqual({
+    lines: [`Expected a scientific name such as "Danio rerio", found "${name}".`],
+    failed: true,
   });
 });

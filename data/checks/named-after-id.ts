@@ -1,0 +1,16 @@
+import { fieldOf } from "../fields";
+import type { Check } from "./check";
+
+export const namedAfterId: Check = {
+  name: "A file is named after its id",
+  find: ({ files: { species, sources, moved } }) =>
+    [...species, ...sources, ...moved]
+      .map(({ path, name, json }) => ({ path, name, id: fieldOf(json, "id") }))
+      .filter(({ name, id }) => id !== name)
+      .map(({ path, name, id }) => ({
+        where: path,
+        found: `id is ${id}`,
+        expected: name,
+        mend: "Rename the file or correct the id.",
+      })),
+};

@@ -1,0 +1,27 @@
+import type { Check } from "./check";
+
+/** Acts and prey that rule company out stand on a source, or on a note that says how keepers know. */
+export const whatBlocksHasEvidence: Check = {
+  name: "What blocks has evidence",
+  find: ({ records }) =>
+    records.flatMap(({ path, record: { temperament, predation } }) => {
+      const deadly = (temperament?.acts ?? []).filter(
+        ({ value: act }) =>
+          act !== undefined &&
+          act !== "none" &&
+          (act.does === "kills" ||
+            (act.does === "bites" && act.target === "any" && (act.when ?? "always") === "always")),
+      );
+      const fishEating = (predation?.eats ?? []).filter(
+        ({ value: eaten }) => eaten !== undefined && eaten !== "none" && eaten.prey === "fish",
+      );
+      return [...deadly, ...fishEating]
+        .filter(({ by, note, setAside }) => by === "common-practice" && !note && !setAside)
+        .map(({ value }) => ({
+          where: path,
+          found: `${JSON.stringify(value)} by common practice, without a word on how it is known`,
+          expected: "a source, or a note",
+          mend: "Name the source, or add a note of one sentence: what keepers see.",
+        }));
+    }),
+};

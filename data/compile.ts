@@ -1,0 +1,10 @@
+// Writes what src imports of data: profiles, records, ids that moved, and official requirements.
+import { compile } from "./compiling";
+import { root } from "./files";
+
+try {
+  console.log(`${await compile(root)} species compiled.`);
+} catch (error) {
+  console.error(error instanceof Error ? error.message : error);
+  process.exitCode = 1;
+}

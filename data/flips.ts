@@ -1,0 +1,66 @@
+// Which answers a change flips.
+import type { Outcome } from "vivary/compatibility";
+import { answerOf, type Judgement, type Judgements } from "./judge";
+
+/** A pair that is judged otherwise than before. */
+export interface Flip {
+  readonly before: Judgement;
+  readonly after: Judgement;
+}
+
+/** The pairs judged both times that are judged otherwise, the gravest first. */
+export function flipsOf(before: Judgements, after: Judgements): readonly Flip[] {
+  const pairs = [...after].flatMap(([pair, now]) => {
+    const then = before.get(pair);
+    return then && saidOf(then) !== saidOf(now) ? [{ before: then, after: now }] : [];
+  });
+  return pairs.sort((a, b) => gravity(b) - gravity(a) || (a.after.name < b.after.name ? -1 : 1));
+}
+
+/** What is compared: a name may change without a flip. */
+const saidOf = ({ name, ...said }: Judgement) => JSON.stringify(said);
+
+const grades: readonly Outcome[] = ["suitable", "conditional", "undetermined", "unsuitable"];
+
+/** By how much the outcome moved, then its bounds; of two alike the one towards "fine" is the graver. */
+function gravity({ before, after }: Flip): number {
+  const moved = (of: "outcome" | "atBest" | "atWorst") =>
+    grades.indexOf(after[of]) - grades.indexOf(before[of]);
+  const towardsFine = moved("outcome") < 0 ? 0.5 : 0;
+  return (
+    (Math.abs(moved("outcome")) + towardsFine) * 10 + Math.abs(moved("atBest")) + Math.abs(moved("atWorst"))
+  );
+}
+
+/** A flip in one line: old → new, and the rules that came and went. */
+export function flipLine({ before, after }: Flip): string {
+  const came = after.against.filter((rule) => !before.against.includes(rule));
+  const went = before.against.filter((rule) => !after.against.includes(rule));
+  const [old, now] = [answerOf(before), answerOf(after)];
+  return [
+    `${after.name}: ${old === now ? `still ${now}` : `${old} → ${now}`}`,
+    ...(came.length > 0 ? [`now ${came.join(", ")}`] : []),
+    ...(went.length > 0 ? [`no longer ${went.join(", ")}`] : []),
+  ].join("; ");
+}
+
+/** All that a change does, as lines. */
+export function tellFlips(before: Judgements, after: Judgements): readonly string[] {
+  const flips = flipsOf(before, after);
+  const isNew = ([pair]: readonly [string, Judgement]) => !before.has(pair);
+  const added = [...after].filter(isNew).map(([, judgement]) => judgement);
+  const gone = [...before.keys()].filter((pair) => !after.has(pair)).length;
+  return [
+    ...flips.map(flipLine),
+    `${flips.length} of ${after.size} verdicts differ.`,
+    ...(added.length > 0 ? [`${added.length} are new: ${countOf(added)}.`] : []),
+    ...(gone > 0 ? [`${gone} are gone.`] : []),
+  ];
+}
+
+const countOf = (judgements: readonly Judgement[]) =>
+  grades
+    .map((grade) => [judgements.filter(({ outcome }) => outcome === grade).length, grade] as const)
+    .filter(([count]) => count > 0)
+    .map(([count, grade]) => `${count} ${grade}`)
+    .join(", ");

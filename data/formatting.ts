@@ -1,0 +1,34 @@
+// Brings the files of data into their form.
+import { writeFile } from "node:fs/promises";
+import { join } from "node:path";
+import { readFolder } from "./files";
+import { formatRecord } from "./format-record";
+import { faultsOf } from "./json";
+import { jsonSchemas, schemaFiles } from "./json-schema";
+
+/** A record that does not read as it should. */
+export interface Unformatted {
+  readonly path: string;
+  readonly file: string;
+  readonly formatted: string;
+}
+
+/** The records that do not read as they should; a file with a fault would lose something and is left alone. */
+export async function unformatted(root: string): Promise<readonly Unformatted[]> {
+  const files = await readFolder(root, "species");
+  return files.flatMap(({ name, path, text, json }) => {
+    if (faultsOf(text).length > 0) return [];
+    const formatted = formatRecord(json, jsonSchemas.species);
+    return text === formatted ? [] : [{ path, file: join(root, "data/species", `${name}.json`), formatted }];
+  });
+}
+
+/** Writes those records and the schemas; gives the records. */
+export async function format(root: string): Promise<readonly Unformatted[]> {
+  const differing = await unformatted(root);
+  await Promise.all([
+    ...differing.map(({ file, formatted }) => writeFile(file, formatted)),
+    ...schemaFiles.map(({ file, text }) => writeFile(join(root, "data", file), text)),
+  ]);
+  return differing;
+}

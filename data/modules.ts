@@ -1,0 +1,98 @@
+// The modules of src that are made from data. Text of data stands in them only as JSON within a string.
+import type { Listing, SpeciesProfile, SpeciesRecord } from "vivary/species";
+import { resolve } from "vivary/species";
+
+/** A rule of law, and what it reaches. */
+export interface LegalListing extends Listing {
+  /** Accepted names, genera or families. */
+  readonly taxa: readonly string[];
+  /** Ids of species that it does not reach. */
+  readonly except?: readonly string[];
+}
+
+/** All data, well formed. */
+export interface Data {
+  readonly records: readonly SpeciesRecord[];
+  readonly legal: readonly LegalListing[];
+  /** Ids with the id they forward to. */
+  readonly moved: readonly (readonly [id: string, to: string])[];
+  readonly jurisdictions: readonly unknown[];
+}
+
+/** Each module by its path within src. */
+export function modulesOf({ records, legal, moved, jurisdictions }: Data): ReadonlyMap<string, string> {
+  const profiles = records.map((record) => profileOf(record, legal));
+  return new Map([
+    ...floorOf("catalog", "SpeciesProfile", profiles, moved),
+    ...floorOf("evidence", "SpeciesRecord", records, moved),
+    ["shelf/generated.ts", movedModule(moved)],
+    ["standards/generated.ts", standardsModule(jurisdictions)],
+  ]);
+}
+
+/** The folders that hold generated modules alone. */
+export const generatedFolders = ["catalog/species", "evidence/species"];
+
+/** A profile with the laws that name the species, its genus or its family. */
+function profileOf(record: SpeciesRecord, legal: readonly LegalListing[]): SpeciesProfile {
+  const { name, family } = record.taxonomy;
+  const names = [name, name.split(" ")[0], family];
+  const listings = legal
+    .filter(
+      ({ taxa, except = [] }) => taxa.some((taxon) => names.includes(taxon)) && !except.includes(record.id),
+    )
+    .map(({ taxa, except, ...listing }) => listing);
+  return { ...resolve(record), ...(listings.length > 0 && { listings }) };
+}
+
+function floorOf(
+  floor: string,
+  type: string,
+  items: readonly { readonly id: string }[],
+  moved: Data["moved"],
+): readonly (readonly [path: string, code: string])[] {
+  return [
+    [`${floor}/generated.ts`, textsModule(items)],
+    ...items.map((item) => [`${floor}/species/${item.id}.ts`, speciesModule(type, item)] as const),
+    ...moved.map(([id, to]) => [`${floor}/species/${id}.ts`, forwardModule(to)] as const),
+  ];
+}
+
+const textsModule = (items: readonly { readonly id: string }[]) => `/** Every species by id, as JSON. */
+export const texts: readonly (readonly [id: string, json: string])[] = [
+${items.map((item) => `[${quoted(item.id)}, ${jsonOf(item)}],\n`).join("")}];
+`;
+
+/** The module of one species, which needs no other. */
+const speciesModule = (type: string, item: unknown) => `import type { ${type} } from "../../species";
+
+const species: ${type} = /* @__PURE__ */ JSON.parse(${jsonOf(item)}, (_, held) => Object.freeze(held));
+
+export default species;
+`;
+
+const forwardModule = (to: string) => `export { default } from ${quoted(`./${to}.js`)};\n`;
+
+const movedModule = (
+  moved: Data["moved"],
+) => `/** Ids that no species bears any more, or that the trade uses, with the id they forward to. */
+export const moved: readonly (readonly [id: string, to: string])[] = /* @__PURE__ */ JSON.parse(${jsonOf(moved)});
+`;
+
+const standardsModule = (
+  jurisdictions: readonly unknown[],
+) => `import type { Jurisdiction } from "./jurisdiction";
+
+/** Every jurisdiction, by id. */
+export const jurisdictions: readonly Jurisdiction[] = /* @__PURE__ */ JSON.parse(${jsonOf(jurisdictions)});
+`;
+
+/** A value as JSON in a string: it loads twice as fast as the same object written in JavaScript. */
+const jsonOf = (value: unknown) => quoted(JSON.stringify(value));
+
+/** A text as a string of JavaScript whose letters mean nothing elsewhere, be it in a comment or in a page. */
+const quoted = (text: string) =>
+  JSON.stringify(text).replaceAll(
+    /[^ -~]|</g,
+    (letter) => `\\u${letter.charCodeAt(0).toString(16).padStart(4, "0")}`,
+  );
