@@ -1,10 +1,10 @@
 import { decimal } from "../../../decimal";
-import { filterCapacity } from "../../../load";
+import { filterCapacity, filterCapacityDomain } from "../../../load";
 import { nitrogenOf } from "../../animals/stock";
 import { defineRule } from "../../engine/define-rule";
 
 /** Least that a square metre of ripe media takes up, mg/d. */
-const leastRate = /* @__PURE__ */ filterCapacity({ mediaArea: 1, age: Number.MAX_VALUE }).min;
+const leastRate = /* @__PURE__ */ filterCapacity({ mediaArea: 1, age: filterCapacityDomain.age.max }).min;
 
 /** By the least that is known of filters, for the most that the grown stock is fed. */
 export const filterNitrogen = defineRule({
