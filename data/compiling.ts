@@ -36,8 +36,14 @@ function dataOf({ files, records }: Collection): Data {
     ),
     // The name of a file, unlike what stands in it, leads out of no folder.
     moved: files.moved.map(({ name, json }) => [name, (json as { readonly to: string }).to]),
-    jurisdictions: files.standards.map(({ json }) => json),
+    jurisdictions: files.standards.map(withoutSchema),
   };
+}
+
+/** What a file holds, without the address of its schema, which is for editors. */
+function withoutSchema({ json }: DataFile): unknown {
+  const { $schema: _, ...held } = json as { readonly $schema?: unknown };
+  return held;
 }
 
 /** What is wrong with a file, as lines under its name. */
