@@ -2,7 +2,7 @@ import { refusal } from "../errors";
 import { convert } from "../units";
 import type { Messages } from "./messages/messages";
 
-/** The units a report is written in. Temperatures are °F in US units and °C otherwise. */
+/** The units a report is written in. Temperatures are °F and loads pounds a square foot in US units only. */
 export type UnitSystem = "metric" | "us" | "imperial";
 
 /** The units that a report shows. */
@@ -28,7 +28,8 @@ export type ShownUnit =
   | "h"
   | "d"
   | "a"
-  | "kN/m2";
+  | "kN/m2"
+  | "lb/ft2";
 
 type Shown = readonly [unit: ShownUnit, convert: (value: number) => number];
 type Units = Readonly<Record<string, Shown>>;
@@ -36,6 +37,11 @@ type Units = Readonly<Record<string, Shown>>;
 const same = (value: number) => value;
 const inches = (value: number) => convert(value, "cm", "in");
 const feet = (value: number) => convert(value, "m", "ft");
+
+/** m/s², by which a pound-force is defined. */
+const standardGravity = 9.80665;
+const poundsASquareFoot = (value: number) =>
+  convert((value * 1000) / standardGravity, "kg", "lb") / feet(feet(1));
 
 const metric: Units = {
   "1": ["%", (value) => value * 100],
@@ -66,6 +72,7 @@ const us: Units = {
   ...imperial,
   L: ["gal-us", (value) => convert(value, "L", "gal-us")],
   degC: ["degF", (value) => convert(value, "degC", "degF")],
+  "kN/m2": ["lb/ft2", poundsASquareFoot],
 };
 const systems: Readonly<Record<UnitSystem, Units>> = { metric, us, imperial };
 
