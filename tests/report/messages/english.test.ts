@@ -1,7 +1,7 @@
 import { expect, test } from "vitest";
-import { pairRules, planRules } from "../../src/compatibility";
-import { english } from "../../src/report";
-import { traitPaths } from "../../src/species";
+import { pairRules, planRules } from "../../../src/compatibility";
+import { english } from "../../../src/report";
+import { traitPaths } from "../../../src/species";
 
 const told = { from: "guppy", to: "platy", measure: () => "9 cm", value: () => "chases" } as const;
 const sentence = /^\S.*[.?]$/s;
