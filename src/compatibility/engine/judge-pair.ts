@@ -8,15 +8,9 @@ import type { Subject } from "./subject";
 
 const roles: readonly Role[] = ["from", "to"];
 
-/** Judges a pair of parties by one rule. */
-export function judgePair(
-  rule: PairRule,
-  from: Subject,
-  to: Subject,
-  values: ThresholdValues,
-  plan?: PlanSubjects,
-): Judgement {
+/** Judges pairs of parties by one rule, in a plan or by themselves. */
+export function pairJudge(rule: PairRule, values: ThresholdValues, plan?: PlanSubjects) {
   const thresholds = decidingBy(rule, values);
-  const run: Run = ([from, to]) => rule.judge({ from, to, thresholds } as never);
-  return judge(rule, [run], { sides: [from, to], roles, plan });
+  const runs: readonly Run[] = [([from, to]) => rule.judge({ from, to, thresholds } as never)];
+  return (from: Subject, to: Subject): Judgement => judge(rule, runs, { sides: [from, to], roles, plan });
 }
