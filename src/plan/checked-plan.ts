@@ -6,7 +6,7 @@ import { type CheckedParty, partiesOf, partiesOfGroups } from "./party";
 import type { Offering, Party, Plan, PlannedTank, PlannedWater } from "./plan";
 import { partyShape, planShape } from "./plan-shape";
 import { profileProblems } from "./profile-problems";
-import { problemsOf } from "./shape/problems-of";
+import { shapeProblems } from "./shape/shape-problems";
 
 /** A plan that was checked: its tank measured, its groups as parties. */
 export interface CheckedPlan {
@@ -32,7 +32,7 @@ export function checkedPair(a: Party, b: Party): readonly [CheckedParty, Checked
 }
 
 function partyProblems(party: Party, name: string): readonly Problem[] {
-  const ofShape = problemsOf(partyShape(profileProblems), party, [name]);
+  const ofShape = shapeProblems(partyShape(profileProblems), party, [name]);
   return ofShape.length > 0 ? ofShape : formConflicts(party, [name]);
 }
 
@@ -61,7 +61,7 @@ export function checkedPlan(plan: Plan): CheckedPlan {
 
 /** Everything wrong with a plan whose species are profiles. */
 export function planProblems(plan: Plan): readonly Problem[] {
-  const ofShape = problemsOf(planShape(profileProblems), plan);
+  const ofShape = shapeProblems(planShape(profileProblems), plan);
   return [...ofShape, ...conflictsBeside(ofShape, plan)];
 }
 

@@ -3,7 +3,7 @@ import { currentsFrom, type SpeciesProfile } from "../species";
 import { tankFloor, tankGeometry } from "../tank";
 import type { Group, PlannedTank, PlannedWater } from "./plan";
 import { meant } from "./shape/nearest";
-import type { Path } from "./shape/shape";
+import type { ProblemPath } from "./shape/shape";
 
 /** What cannot be true of a tank though each of its fields can. */
 export function tankConflicts(tank: PlannedTank): readonly Problem[] {
@@ -55,7 +55,7 @@ function ascending(
 }
 
 /** A group has an animal, and a form that its species has. */
-export function groupConflicts(group: Group, path: Path): readonly Problem[] {
+export function groupConflicts(group: Group, path: ProblemPath): readonly Problem[] {
   const { males = 0, females = 0, unsexed = 0, juveniles = 0 } = group;
   const count = males + females + unsexed + juveniles;
   return [
@@ -67,7 +67,7 @@ export function groupConflicts(group: Group, path: Path): readonly Problem[] {
 /** A form that the species has; the one applied, if one is. */
 export function formConflicts(
   { species, form }: { readonly species: SpeciesProfile; readonly form?: string | undefined },
-  path: Path,
+  path: ProblemPath,
 ): readonly Problem[] {
   if (form === undefined || form === species.form) return [];
   const at = { path: [...path, "form"], found: form };

@@ -1,7 +1,7 @@
 import type { Problem, ProblemCode } from "../errors";
-import { classes, splitPath, traitPaths, traitTable } from "../species";
-import { isObject } from "./shape/problems-of";
-import type { Path } from "./shape/shape";
+import { classes, splitPath, traitDefinitions, traitPaths } from "../species";
+import type { ProblemPath } from "./shape/shape";
+import { isObject } from "./shape/shape-problems";
 
 /** How deep the parts of a fact may lie. */
 const deepest = 8;
@@ -10,7 +10,7 @@ const deepest = 8;
 const sound = new WeakSet<object>();
 
 /** What is wrong with something that should be a profile, as far as its parts can be read. */
-export function profileProblems(value: unknown, path: Path): readonly Problem[] {
+export function profileProblems(value: unknown, path: ProblemPath): readonly Problem[] {
   if (!isObject(value)) return [problem(path, "a species profile", value)];
   if (sound.has(value)) return [];
   const problems = [...nameProblems(value, path), ...factsProblems(value, path)];
@@ -18,7 +18,7 @@ export function profileProblems(value: unknown, path: Path): readonly Problem[] 
   return problems;
 }
 
-function nameProblems(profile: Fields, path: Path): readonly Problem[] {
+function nameProblems(profile: Fields, path: ProblemPath): readonly Problem[] {
   const { id, names, taxonomy } = profile;
   const { name, family, kind } = isObject(taxonomy) ? taxonomy : {};
   const texts = { id, "taxonomy.name": name, "taxonomy.family": family };
@@ -44,7 +44,7 @@ function nameProblems(profile: Fields, path: Path): readonly Problem[] {
 
 type Fields = Readonly<Record<string, unknown>>;
 
-function factsProblems(profile: Fields, path: Path): readonly Problem[] {
+function factsProblems(profile: Fields, path: ProblemPath): readonly Problem[] {
   return traitPaths.flatMap((trait) => {
     const [section, name] = splitPath(trait);
     const held = profile[section];
@@ -53,12 +53,12 @@ function factsProblems(profile: Fields, path: Path): readonly Problem[] {
     const at = [...path, section, name];
     if (!isObject(fact) || fact.value === undefined) return [problem(at, "a fact with its value", fact)];
     const values = [fact.value, ...(Array.isArray(fact.also) ? fact.also : [])];
-    return values.every((value) => fits(value, traitTable[trait].way) && isPlain(value, 0))
+    return values.every((value) => fits(value, traitDefinitions[trait].way) && isPlain(value, 0))
       ? []
       : [
           problem(
             [...at, "value"],
-            `what resolves as ${traitTable[trait].way}, with finite numbers`,
+            `what resolves as ${traitDefinitions[trait].way}, with finite numbers`,
             fact.value,
           ),
         ];
@@ -90,7 +90,12 @@ function isFrozenThrough(value: unknown, depth: number): boolean {
   );
 }
 
-const problem = (path: Path, expected: string, found: unknown, code: ProblemCode = "type"): Problem => ({
+const problem = (
+  path: ProblemPath,
+  expected: string,
+  found: unknown,
+  code: ProblemCode = "type",
+): Problem => ({
   path,
   code,
   expected,

@@ -1,12 +1,13 @@
 import type { ThresholdValues } from "../thresholds";
-import { judge, type Role, type Run } from "./judge";
+import type { PartyRole } from "./finding";
+import { judge, type Run } from "./judge";
 import type { Judgement } from "./judgement";
 import type { PairRule } from "./rule";
 import { decidingBy } from "./seen";
 import type { PlanSubjects } from "./standing";
 import type { Subject } from "./subject";
 
-const roles: readonly Role[] = ["from", "to"];
+const roles: readonly PartyRole[] = ["from", "to"];
 
 /** Judges pairs of parties by one rule, in a plan or by themselves. */
 export function pairJudge(rule: PairRule, values: ThresholdValues, plan?: PlanSubjects) {

@@ -1,5 +1,5 @@
 import type { FactName } from "../../plan";
-import { type TraitPath, traitTable } from "../../species";
+import { type TraitPath, traitDefinitions } from "../../species";
 import type { Rule } from "./rule";
 import type { Standing } from "./standing";
 import { gravest, gravity, type Weight } from "./weight";
@@ -27,7 +27,7 @@ export type OpenQuestion =
 
 /** Whether a question is about a trait without which a record is incomplete. */
 export const isEssential = (question: OpenQuestion) =>
-  question.reason === "missing" && (traitTable[question.trait].essential ?? false);
+  question.reason === "missing" && (traitDefinitions[question.trait].essential ?? false);
 
 /** What was read and nobody knows. */
 export function missingQuestions(rule: Rule, read: readonly Reading[], couldBe = gravest(rule.mayYield)) {

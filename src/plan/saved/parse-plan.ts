@@ -4,8 +4,8 @@ import { conflictsBeside } from "../checked-plan";
 import type { Group, Plan } from "../plan";
 import { planShape } from "../plan-shape";
 import { profileProblems } from "../profile-problems";
-import { isObject, problemsOf } from "../shape/problems-of";
-import type { Path } from "../shape/shape";
+import type { ProblemPath } from "../shape/shape";
+import { isObject, shapeProblems } from "../shape/shape-problems";
 import { format, older } from "./formats";
 
 /** The profile of a species by whatever a plan calls it; undefined where there is none. */
@@ -13,7 +13,7 @@ export type SpeciesLookup = (nameOrId: string) => SpeciesProfile | undefined;
 
 /** A species that a plan calls by another name than its id: an id it once bore, a synonym, a vernacular name. */
 export interface Renamed {
-  readonly path: Path;
+  readonly path: ProblemPath;
   readonly from: string;
   /** The id. */
   readonly to: string;
@@ -91,7 +91,7 @@ function parsed(input: unknown, lookup: SpeciesLookup): ParsedPlan {
     return { success: false, problems: [{ path: ["lookup"], code: "type", expected, found: lookup }] };
   }
   const { saved, problems: ofFormat } = inTodaysFormat(input);
-  const ofShape = [...ofFormat, ...problemsOf(planShape(nameProblems), saved)];
+  const ofShape = [...ofFormat, ...shapeProblems(planShape(nameProblems), saved)];
   const found = foundSpecies(saved, lookup);
   const problems = [...ofShape, ...found.problems];
   const plan = { ...(saved as object), groups: found.groups } as unknown as Plan;
@@ -100,8 +100,8 @@ function parsed(input: unknown, lookup: SpeciesLookup): ParsedPlan {
   return { success: true, plan: { ...plan, groups: found.groups.map(withForm) }, renamed: found.renamed };
 }
 
-const nameProblems = (value: unknown, path: Path): readonly Problem[] =>
-  problemsOf({ is: "text", longest: 120 }, value, path);
+const nameProblems = (value: unknown, path: ProblemPath): readonly Problem[] =>
+  shapeProblems({ is: "text", longest: 120 }, value, path);
 
 /** What was saved without its format, brought up to today's. */
 function inTodaysFormat(input: unknown): { readonly saved: unknown; readonly problems: readonly Problem[] } {
