@@ -2,7 +2,7 @@ import { refusal } from "../errors";
 import type { Party } from "../plan";
 import { checkedPair } from "../plan/inner";
 import { type AssessOptions, assessWith } from "./assess-options";
-import { judgePair } from "./engine/judge-pair";
+import { pairJudge } from "./engine/judge-pair";
 import { isPairRule } from "./engine/rule";
 import { subjectOf } from "./engine/subject";
 import { pairRules } from "./rules";
@@ -34,10 +34,9 @@ export function assessPair(a: Party, b: Party, options: AssessOptions = {}): Ver
   const [one, other] = checkedPair(a, b);
   const [first, second] = [subjectOf(one, 0), subjectOf(other, 1)];
   const { thresholds } = chosen;
-  const judgements = rules.flatMap((rule) =>
-    rule.way === "mutual"
-      ? [judgePair(rule, first, second, thresholds)]
-      : [judgePair(rule, first, second, thresholds), judgePair(rule, second, first, thresholds)],
-  );
+  const judgements = rules.flatMap((rule) => {
+    const judge = pairJudge(rule, thresholds);
+    return rule.way === "mutual" ? [judge(first, second)] : [judge(first, second), judge(second, first)];
+  });
   return verdictOf([first, second], judgements, { rules, thresholds });
 }

@@ -2,7 +2,7 @@ import { refusal } from "../errors";
 import type { Plan } from "../plan";
 import { checkedPlan } from "../plan/inner";
 import { type AssessOptions, assessWith } from "./assess-options";
-import { judgePair } from "./engine/judge-pair";
+import { pairJudge } from "./engine/judge-pair";
 import { judgePlan } from "./engine/judge-plan";
 import { isPairRule, type PlanRule, type Rule } from "./engine/rule";
 import { type Subject, subjectOf } from "./engine/subject";
@@ -15,7 +15,7 @@ import { verdictOf } from "./verdict-of";
  * those that are judged each way on each group of two or more with itself. A finding whose condition the plan meets
  * moves to `met`; what the plan does not say is `open`. Advice about typical animals; individuals vary.
  *
- * @throws InvalidInputError with everything that is wrong with the plan: no tank or no group, more than 300 groups, a
+ * @throws InvalidInputError with everything that is wrong with the plan: no tank or no group, more than 100 groups, a
  * size or count that cannot be, an unknown form, water that no aquarium holds, a key that nothing reads.
  *
  * @example
@@ -44,11 +44,11 @@ export function assessPlan(plan: Plan, options: AssessOptions = {}): Verdict {
   const checked = checkedPlan(plan);
   const subjects = checked.parties.map(subjectOf);
   const given = { plan: checked, subjects };
-  const judgements = rules.flatMap((rule) =>
-    isPairRule(rule)
-      ? encounters(subjects, rule.way).map(([from, to]) => judgePair(rule, from, to, thresholds, given))
-      : judgePlan(rule as PlanRule, given, thresholds),
-  );
+  const judgements = rules.flatMap((rule) => {
+    if (!isPairRule(rule)) return judgePlan(rule as PlanRule, given, thresholds);
+    const judge = pairJudge(rule, thresholds, given);
+    return encounters(subjects, rule.way).map(([from, to]) => judge(from, to));
+  });
   return verdictOf(subjects, judgements, { rules, thresholds });
 }
 

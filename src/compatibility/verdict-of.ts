@@ -3,6 +3,7 @@ import { frozen } from "../frozen";
 import type { CheckedParty } from "../plan/inner";
 import type { AssessWith } from "./assess-options";
 import type { Judgement } from "./engine/judgement";
+import { withOwnValues } from "./engine/questions";
 import { rankQuestions } from "./engine/rank-questions";
 import type { Subject } from "./engine/subject";
 import { gravity } from "./engine/weight";
@@ -31,7 +32,7 @@ export function verdictOf(
     findings: findings as readonly Finding[],
     conditions: jointConditions(findings),
     met: judgements.flatMap((judgement) => judgement.met) as readonly Finding[],
-    open: rankQuestions(judgements),
+    open: withOwnValues(rankQuestions(judgements)),
     made: { version, rules: rules.map(({ id }) => id), thresholds: { ...thresholds } },
   });
 }

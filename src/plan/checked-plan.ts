@@ -13,8 +13,8 @@ import { type CheckedParty, partiesOf, partiesOfGroups } from "./party";
 import type { Group, Offering, Party, Plan, PlannedTank, PlannedWater } from "./plan";
 import { partyShape, planShape } from "./plan-shape";
 import { profileProblems } from "./profile-problems";
-import { problemsOf } from "./shape/problems-of";
-import type { Path } from "./shape/shape";
+import type { ProblemPath } from "./shape/shape";
+import { shapeProblems } from "./shape/shape-problems";
 
 /** A plan that was checked: its tank measured, its groups as parties. */
 export interface CheckedPlan {
@@ -40,7 +40,7 @@ export function checkedPair(a: Party, b: Party): readonly [CheckedParty, Checked
 }
 
 function partyProblems(party: Party, name: string): readonly Problem[] {
-  const ofShape = problemsOf(partyShape(profileProblems), party, [name]);
+  const ofShape = shapeProblems(partyShape(profileProblems), party, [name]);
   return ofShape.length > 0 ? ofShape : formConflicts(party, [name]);
 }
 
@@ -69,17 +69,17 @@ export function checkedPlan(plan: Plan): CheckedPlan {
 
 /** Everything wrong with a plan whose species are profiles. */
 export function planProblems(plan: Plan): readonly Problem[] {
-  const ofShape = problemsOf(planShape(profileProblems), plan);
+  const ofShape = shapeProblems(planShape(profileProblems), plan);
   return [...ofShape, ...conflictsBeside(ofShape, plan)];
 }
 
 /** What cannot be true together, of the parts of a plan that have their shape. */
 export function conflictsBeside(ofShape: readonly Problem[], plan: Plan): readonly Problem[] {
-  const isSound = (part: Path) =>
+  const isSound = (part: ProblemPath) =>
     !ofShape.some(({ path }) => path.every((key, index) => index >= part.length || key === part[index]));
-  const areSound = (part: Path, fields: readonly string[]) =>
+  const areSound = (part: ProblemPath, fields: readonly string[]) =>
     fields.every((field) => isSound([...part, field]));
-  const ofGroup = (group: Group, path: Path) => [
+  const ofGroup = (group: Group, path: ProblemPath) => [
     ...(areSound(path, counts) ? countConflicts(group, path) : []),
     ...(areSound(path, ["species", "form"]) ? formConflicts(group, path) : []),
   ];

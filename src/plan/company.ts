@@ -8,7 +8,7 @@ type Certainty = boolean | undefined;
  * Whether a shy party has company that settles it: calm fish in the open water, as many as their kind needs, of which
  * neither eats fish; or enough of its own kind, if that is calm. Unknown where it hangs on a trait that is missing.
  */
-export function settlingCompany({ parties }: CheckedPlan, of: number, trait: TraitReader): Certainty {
+export function hasSettlingCompany({ parties }: CheckedPlan, of: number, trait: TraitReader): Certainty {
   const settles = (other: number): Certainty => {
     const own = parties[other]?.animals.id === parties[of]?.animals.id;
     return all([

@@ -3,7 +3,7 @@ import { currentsFrom, type SpeciesProfile } from "../species";
 import { tankFloor, tankGeometry } from "../tank";
 import type { Group, PlannedTank, PlannedWater } from "./plan";
 import { meant } from "./shape/nearest";
-import type { Path } from "./shape/shape";
+import type { ProblemPath } from "./shape/shape";
 
 /** A strongest current that is calmer than the calmest. */
 export function flowConflicts({ flow }: PlannedTank): readonly Problem[] {
@@ -51,7 +51,7 @@ function ascending(
 }
 
 /** A group has an animal. */
-export function countConflicts(group: Group, path: Path): readonly Problem[] {
+export function countConflicts(group: Group, path: ProblemPath): readonly Problem[] {
   const { males = 0, females = 0, unsexed = 0, juveniles = 0 } = group;
   return males + females + unsexed + juveniles > 0
     ? []
@@ -61,7 +61,7 @@ export function countConflicts(group: Group, path: Path): readonly Problem[] {
 /** A form that the species has; the one applied, if one is. */
 export function formConflicts(
   { species, form }: { readonly species: SpeciesProfile; readonly form?: string | undefined },
-  path: Path,
+  path: ProblemPath,
 ): readonly Problem[] {
   if (form === undefined || form === species.form) return [];
   const at = { path: [...path, "form"], found: form };

@@ -1,8 +1,8 @@
 import { classes } from "../species";
-import type { Check, ObjectShape, Shape } from "./shape/shape";
+import type { ObjectShape, Shape, ShapeCheck } from "./shape/shape";
 
 /** The most groups that are judged at once, and the most animals in one of them. */
-export const mostGroups = 300;
+export const mostGroups = 100;
 const mostAnimals = 1_000_000;
 
 const share: Shape = { is: "number", min: 0, max: 1 };
@@ -89,7 +89,7 @@ const offerings: Shape = {
 };
 
 /** A plan whose species are as the check wants them. */
-export function planShape(species: Check): ObjectShape {
+export function planShape(species: ShapeCheck): ObjectShape {
   const group = object(
     {
       id: text,
@@ -109,7 +109,7 @@ export function planShape(species: Check): ObjectShape {
 }
 
 /** A party whose species is as the check wants it. */
-export const partyShape = (species: Check): ObjectShape =>
+export const partyShape = (species: ShapeCheck): ObjectShape =>
   object(
     {
       species: { is: "checked", check: species },

@@ -102,7 +102,7 @@ export interface Offering {
 export interface Plan {
   readonly tank: PlannedTank;
   readonly water?: PlannedWater | undefined;
-  /** One to 300. */
+  /** One to a hundred. */
   readonly groups: readonly Group[];
   readonly offerings?: readonly Offering[] | undefined;
 }

@@ -1,7 +1,7 @@
 import type { Problem, ProblemCode } from "../errors";
 import { classes, splitPath, traitDefinitions, traitPaths } from "../species";
-import { isObject } from "./shape/problems-of";
-import type { Path } from "./shape/shape";
+import type { ProblemPath } from "./shape/shape";
+import { isObject } from "./shape/shape-problems";
 
 /** How deep the parts of a fact may lie. */
 const deepest = 8;
@@ -10,7 +10,7 @@ const deepest = 8;
 const sound = new WeakSet<object>();
 
 /** What is wrong with something that should be a profile, as far as its parts can be read. */
-export function profileProblems(value: unknown, path: Path): readonly Problem[] {
+export function profileProblems(value: unknown, path: ProblemPath): readonly Problem[] {
   if (!isObject(value)) return [problem(path, "a species profile", value)];
   if (sound.has(value)) return [];
   const problems = [
@@ -23,7 +23,7 @@ export function profileProblems(value: unknown, path: Path): readonly Problem[] 
   return problems;
 }
 
-function nameProblems(profile: Fields, path: Path): readonly Problem[] {
+function nameProblems(profile: Fields, path: ProblemPath): readonly Problem[] {
   const { id, names, taxonomy } = profile;
   const { name, family, kind } = isObject(taxonomy) ? taxonomy : {};
   const texts = { id, "taxonomy.name": name, "taxonomy.family": family };
@@ -45,14 +45,14 @@ function nameProblems(profile: Fields, path: Path): readonly Problem[] {
   ];
 }
 
-function namesProblems(names: unknown, path: Path): readonly Problem[] {
+function namesProblems(names: unknown, path: ProblemPath): readonly Problem[] {
   const areTexts = (list: unknown) => Array.isArray(list) && list.every((name) => typeof name === "string");
   return isObject(names) && Object.values(names).every(areTexts)
     ? []
     : [problem([...path, "names"], "lists of names by language", names)];
 }
 
-function formsProblems({ forms = {} }: Fields, path: Path): readonly Problem[] {
+function formsProblems({ forms = {} }: Fields, path: ProblemPath): readonly Problem[] {
   const at = [...path, "forms"];
   if (!isObject(forms)) return [problem(at, "forms by their ids", forms)];
   return Object.entries(forms).flatMap(([id, form]) =>
@@ -62,7 +62,7 @@ function formsProblems({ forms = {} }: Fields, path: Path): readonly Problem[] {
   );
 }
 
-function listingsProblems({ listings = [] }: Fields, path: Path): readonly Problem[] {
+function listingsProblems({ listings = [] }: Fields, path: ProblemPath): readonly Problem[] {
   return Array.isArray(listings) && listings.every((listing) => isObject(listing) && isPlain(listing, 0))
     ? []
     : [problem([...path, "listings"], "a list of laws", listings)];
@@ -70,7 +70,7 @@ function listingsProblems({ listings = [] }: Fields, path: Path): readonly Probl
 
 type Fields = Readonly<Record<string, unknown>>;
 
-function factsProblems(profile: Fields, path: Path): readonly Problem[] {
+function factsProblems(profile: Fields, path: ProblemPath): readonly Problem[] {
   return traitPaths.flatMap((trait) => {
     const [section, name] = splitPath(trait);
     const held = profile[section];
@@ -104,9 +104,7 @@ function fits(value: unknown, way: string): boolean {
 function isPlain(value: unknown, depth: number): boolean {
   if (typeof value === "number") return Number.isFinite(value);
   if (typeof value !== "object") return true;
-  return (
-    value !== null && depth < deepest && Object.values(value).every((held) => isPlain(held, depth + 1))
-  );
+  return value !== null && depth < deepest && Object.values(value).every((held) => isPlain(held, depth + 1));
 }
 
 function isFrozenThrough(value: unknown, depth: number): boolean {
@@ -118,7 +116,12 @@ function isFrozenThrough(value: unknown, depth: number): boolean {
   );
 }
 
-const problem = (path: Path, expected: string, found: unknown, code: ProblemCode = "type"): Problem => ({
+const problem = (
+  path: ProblemPath,
+  expected: string,
+  found: unknown,
+  code: ProblemCode = "type",
+): Problem => ({
   path,
   code,
   expected,

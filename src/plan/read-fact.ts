@@ -1,7 +1,7 @@
 import { decimal } from "../decimal";
 import { filterCapacity } from "../load";
 import type { CheckedPlan } from "./checked-plan";
-import { settlingCompany } from "./company";
+import { hasSettlingCompany } from "./company";
 import type { Numbers } from "./kin";
 import { offeringsFor } from "./offerings";
 import type { PlannedFilter } from "./plan";
@@ -48,21 +48,21 @@ interface OfGroup {
 
 /** The facts of a group that a condition may be about; numbers are those of its species in the whole plan. */
 export const groupFacts = {
-  "group.count": (group: OfGroup) => kinOf(group).count,
-  "group.males": (group: OfGroup) => kinOf(group).males,
-  "group.females": (group: OfGroup) => kinOf(group).females,
+  "group.count": (group: OfGroup) => numbersOf(group).count,
+  "group.males": (group: OfGroup) => numbersOf(group).males,
+  "group.females": (group: OfGroup) => numbersOf(group).females,
   "group.pairs": (group: OfGroup) => {
-    const { males, females } = kinOf(group);
+    const { males, females } = numbersOf(group);
     return males === undefined || females === undefined ? undefined : Math.min(males, females);
   },
   "group.femalesPerMale": (group: OfGroup) => {
-    const { males, females } = kinOf(group);
+    const { males, females } = numbersOf(group);
     return males && females !== undefined ? females / males : undefined;
   },
   "group.length": (group: OfGroup) => animalsOf(group)?.length,
   "group.grown": (group: OfGroup) => (animalsOf(group)?.stage ?? "adult") === "adult",
   "group.longFins": ({ of, trait }: OfGroup) => trait(of, "appearance.longFins"),
-  "group.company": ({ plan, of, trait }: OfGroup) => settlingCompany(plan, of, trait),
+  "group.company": ({ plan, of, trait }: OfGroup) => hasSettlingCompany(plan, of, trait),
   "group.offerings": ({ plan, of, trait }: OfGroup) => offeringsFor(plan, of, trait),
 } as const;
 
@@ -104,7 +104,7 @@ export function readPlan<Name extends keyof PlanReadings>(plan: CheckedPlan, nam
 }
 
 const animalsOf = ({ plan, of }: OfGroup) => plan.parties[of]?.animals;
-const kinOf = (group: OfGroup): Numbers => animalsOf(group)?.kin ?? {};
+const numbersOf = (group: OfGroup): Numbers => animalsOf(group)?.kin ?? {};
 
 /** The surface of media that are surely ripe, m². */
 const ripeArea = (filter: PlannedFilter) => (filterCapacity(filter).min > 0 ? filter.mediaArea : 0);

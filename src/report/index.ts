@@ -15,4 +15,5 @@ export {
 export { english } from "./messages/english";
 export type { Messages, Told, ToldCondition, ToldParty, TraitItem } from "./messages/messages";
 export { type ProfileOptions, profileMarkdown, profileMarkdownIn } from "./profile/profile-markdown";
-export type { ShownUnit, UnitSystem } from "./quantities";
+export type { UnitSystem } from "./quantities";
+export type { ShownUnit } from "./shown-unit";

@@ -1,35 +1,10 @@
 import { refusal } from "../errors";
 import { convert } from "../units";
 import type { Messages } from "./messages/messages";
+import type { ShownUnit } from "./shown-unit";
 
 /** The units a report is written in. Temperatures are °F and loads pounds a square foot in US units only. */
 export type UnitSystem = "metric" | "us" | "imperial";
-
-/** The units that a report shows. */
-export type ShownUnit =
-  | "%"
-  | "cm"
-  | "cm2"
-  | "m2"
-  | "L"
-  | "kg"
-  | "in"
-  | "in2"
-  | "ft2"
-  | "lb"
-  | "gal-us"
-  | "gal-imp"
-  | "degC"
-  | "degF"
-  | "dH"
-  | "g/kg"
-  | "mg/L"
-  | "mg/d"
-  | "h"
-  | "d"
-  | "a"
-  | "kN/m2"
-  | "lb/ft2";
 
 type Shown = readonly [unit: ShownUnit, convert: (value: number) => number];
 type Units = Readonly<Record<string, Shown>>;

@@ -57,7 +57,9 @@ const source = z.strictObject({
 
 const form = z.strictObject({
   names,
-  once: listUpTo(20, slug).optional().describe("Ids it once bore: saved plans that name it so still find it."),
+  once: listUpTo(20, slug)
+    .optional()
+    .describe("Ids it once bore: saved plans that name it so still find it."),
   ...sections,
 });
 

@@ -1,9 +1,6 @@
 import type { Animals, Kin } from "../../plan";
 import { mayHave } from "../../plan/inner";
-import { classes, type Sex, type Stage, type TraitValue } from "../../species";
-
-/** One thing an animal does to others. */
-export type Act = TraitValue<"temperament.acts">[number];
+import { type Act, classes, type Sex, type Stage } from "../../species";
 
 /** Whether an act of some animals can fall on others, once grown: doer, target and occasion are there. */
 export function canHappen(act: Act, from: Animals, to: Animals): boolean {

@@ -49,7 +49,7 @@ export function defineRule<
 ): TypedRule<Id, Way, Yield, Needs, Uses, Tells, Reads, DecidesBy, Kinds> {
   const problems = ruleProblems(rule, ["rule"]);
   if (problems.length > 0) throw new InvalidInputError(problems);
-  return Object.freeze(rule);
+  return rule;
 }
 
 /** The rules of an assessment, or an {@link InvalidInputError} where they are no list of rules, each once. */

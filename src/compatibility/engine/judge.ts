@@ -1,6 +1,6 @@
 import { OutsideDomainError } from "../../errors";
-import { traitTable, weakestBasis } from "../../species";
-import type { AnyFinding } from "./finding";
+import { traitDefinitions, weakestBasis } from "../../species";
+import type { AnyFinding, PartyRole } from "./finding";
 import { type Judgement, leftOpen, silent } from "./judgement";
 import type { MeasureKinds } from "./measures";
 import { measured } from "./measures";
@@ -10,10 +10,7 @@ import { type LocatedAnswer, type PlanSubjects, type Standing, spanOf, standingO
 import type { Subject } from "./subject";
 import { unknownTrait, type View, viewOf } from "./view";
 import { gravest, type Weight } from "./weight";
-import { inEveryWorld, isMissing, type Reading, type ReadTrait, type Worlds } from "./worlds";
-
-/** The role in which a rule sees each of its sides, in order. */
-export type Role = "from" | "to";
+import { inEveryWorld, isAmong, isMissing, type Reading, type ReadTrait, type Worlds } from "./worlds";
 
 /** A rule on what it sees of its sides. */
 export type Run = (views: readonly View[]) => Answer<RuleWay, Weight, MeasureKinds>;
@@ -21,14 +18,14 @@ export type Run = (views: readonly View[]) => Answer<RuleWay, Weight, MeasureKin
 /** What a rule is judged on. */
 export interface Case {
   readonly sides: readonly Subject[];
-  readonly roles: readonly Role[];
+  readonly roles: readonly PartyRole[];
   readonly plan?: PlanSubjects | undefined;
   /** What the runs rest on besides what they read. */
   readonly beside?: readonly Reading[];
 }
 
 /** What a rule answers in one world. */
-interface Told {
+interface WorldAnswer {
   readonly standing: readonly Standing[];
   /** A trait that the rule needs is not known. */
   readonly unknown: boolean;
@@ -36,7 +33,7 @@ interface Told {
   readonly outside: boolean;
 }
 
-const nothing: Told = { standing: [], unknown: false, outside: false };
+const nothing: WorldAnswer = { standing: [], unknown: false, outside: false };
 
 /**
  * Judges by one rule what it sees of its sides.
@@ -45,7 +42,7 @@ const nothing: Told = { standing: [], unknown: false, outside: false };
  */
 export function judge(rule: Rule, runs: readonly Run[], given: Case): Judgement {
   const lacking = needed(rule, given).filter(isMissing);
-  if (lacking.some(({ trait }) => traitTable[trait].essential))
+  if (lacking.some(({ trait }) => traitDefinitions[trait].essential))
     return leftOpen(rule, silent, missingQuestions(rule, lacking));
   const [likely, ...ends] = runs.map((run) => inEveryWorld((read) => toldIn(rule, run, given, read)));
   return likely ? judged(rule, given, ends.reduce(beside, likely), lacking) : silent;
@@ -57,7 +54,7 @@ const needed = (rule: Rule, { sides, roles }: Case): readonly Reading[] =>
     (rule.needs?.[roles[index] ?? "from"] ?? []).map((trait) => ({ subject, trait })),
   );
 
-function toldIn(rule: Rule, run: Run, { sides, roles, plan }: Case, read: ReadTrait): Told {
+function toldIn(rule: Rule, run: Run, { sides, roles, plan }: Case, read: ReadTrait): WorldAnswer {
   try {
     const views = sides.map((side, index) => viewOf(rule, roles[index] ?? "from", side, read));
     const answers = run(views);
@@ -72,7 +69,10 @@ function toldIn(rule: Rule, run: Run, { sides, roles, plan }: Case, read: ReadTr
 }
 
 /** The likely answers, with those for another end of the stock among the others. */
-function beside(likely: Worlds<Told>, { adopted, others, read, complete }: Worlds<Told>): Worlds<Told> {
+function beside(
+  likely: Worlds<WorldAnswer>,
+  { adopted, others, read, complete }: Worlds<WorldAnswer>,
+): Worlds<WorldAnswer> {
   return {
     adopted: likely.adopted,
     others: [...likely.others, adopted, ...others],
@@ -81,10 +81,12 @@ function beside(likely: Worlds<Told>, { adopted, others, read, complete }: World
   };
 }
 
-const isAmong = (readings: readonly Reading[], { subject, trait }: Reading) =>
-  readings.some((other) => other.subject === subject && other.trait === trait);
-
-function judged(rule: Rule, given: Case, worlds: Worlds<Told>, lacking: readonly Reading[]): Judgement {
+function judged(
+  rule: Rule,
+  given: Case,
+  worlds: Worlds<WorldAnswer>,
+  lacking: readonly Reading[],
+): Judgement {
   const { adopted, others, read, complete } = worlds;
   const told = [adopted, ...others];
   const judgement = bounded(rule, worlds, given.beside ?? []);
@@ -107,7 +109,7 @@ function outsideDomain(rule: Rule, { sides: [side] }: Case): OpenQuestion {
 /** The findings of the adopted world, with their bounds over all worlds. */
 function bounded(
   rule: Rule,
-  { adopted, others, read }: Worlds<Told>,
+  { adopted, others, read }: Worlds<WorldAnswer>,
   weighed: readonly Reading[],
 ): Judgement {
   const { standing } = adopted;

@@ -1,5 +1,5 @@
 import type { FactName } from "../../plan";
-import { type TraitPath, traitTable } from "../../species";
+import { type TraitPath, traitDefinitions } from "../../species";
 import type { Rule } from "./rule";
 import type { Standing } from "./standing";
 import { gravest, gravity, type Weight } from "./weight";
@@ -27,7 +27,7 @@ export type OpenQuestion =
 
 /** Whether a question is about a trait without which a record is incomplete. */
 export const isEssential = (question: OpenQuestion) =>
-  question.reason === "missing" && (traitTable[question.trait].essential ?? false);
+  question.reason === "missing" && (traitDefinitions[question.trait].essential ?? false);
 
 /** What was read and nobody knows. */
 export function missingQuestions(rule: Rule, read: readonly Reading[], couldBe = gravest(rule.mayYield)) {
@@ -47,8 +47,7 @@ export function disputedQuestions(rule: Rule, read: readonly Reading[], couldBe 
   return read.flatMap(({ subject, trait }): readonly OpenQuestion[] => {
     const values = subject.standing(trait);
     if (values.length < 2) return [];
-    const question = { rule: rule.id, of: subject.index, trait, reason: "disputed" as const };
-    return [{ ...question, values: copied(values), couldBe }];
+    return [{ rule: rule.id, of: subject.index, trait, reason: "disputed", values, couldBe }];
   });
 }
 
@@ -84,4 +83,10 @@ export function questionsOf(
   ];
 }
 
-const copied = (values: readonly unknown[]): readonly unknown[] => JSON.parse(JSON.stringify(values));
+/** The questions with values of their own, so that nobody changes a profile by them. */
+export const withOwnValues = (questions: readonly OpenQuestion[]): readonly OpenQuestion[] =>
+  questions.map((question) =>
+    question.reason === "disputed"
+      ? { ...question, values: JSON.parse(JSON.stringify(question.values)) }
+      : question,
+  );

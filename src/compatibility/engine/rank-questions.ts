@@ -20,7 +20,7 @@ export function rankQuestions(judgements: readonly Judgement[]): readonly OpenQu
     .filter(({ open }) => open.length > 0)
     .map(({ least, greatest, open }) => ({ least, greatest, topics: new Set(open.map(topicOf)) }));
   const questions = new Map(
-    judgements.flatMap(({ open }) => open.map((question) => [JSON.stringify(question), question])),
+    judgements.flatMap(({ open }) => open.map((question) => [keyOf(question), question])),
   );
   const gains = new Map<string, number>();
   const gainOf = (question: OpenQuestion): number => {
@@ -39,6 +39,9 @@ export function rankQuestions(judgements: readonly Judgement[]): readonly OpenQu
     )
     .map(({ question }) => question);
 }
+
+const keyOf = (question: OpenQuestion) =>
+  [question.rule, question.reason, question.couldBe, topicOf(question)].join(" ");
 
 /** What a question is about, whichever rule asks it. */
 export function topicOf(question: OpenQuestion): string {

@@ -1,5 +1,6 @@
 import type { Animals } from "../../plan";
 import type { TraitPath } from "../../species";
+import type { PartyRole } from "./finding";
 import type { Rule, SeenParty } from "./rule";
 import type { Subject } from "./subject";
 import type { ReadTrait } from "./worlds";
@@ -10,20 +11,12 @@ export type View = SeenParty<TraitPath, TraitPath>;
 /** Thrown where a rule reads a trait it needs and nobody knows. Made once: a stack for each would cost more than the rule. */
 export const unknownTrait = /* @__PURE__ */ new Error("a trait that is needed is not known");
 
-type Role = "from" | "to";
-
-/** The traits that a rule reads of a side and that may change what it answers. */
-export const decisive = ({ needs, uses }: Rule, role: Role): readonly TraitPath[] => [
-  ...(needs?.[role] ?? []),
-  ...(uses?.[role] ?? []),
-];
-
 /** The traits that only tell more: what they are changes no weight, and so no bound. */
-export const isTold = ({ tells }: Rule, role: Role, trait: TraitPath) =>
+export const isTold = ({ tells }: Rule, role: PartyRole, trait: TraitPath) =>
   tells?.[role]?.includes(trait) ?? false;
 
 /** What a rule sees of a party: its animals, and the traits it declares for that side, each read when it is looked at. */
-export function viewOf(rule: Rule, role: Role, subject: Subject, read: ReadTrait): View {
+export function viewOf(rule: Rule, role: PartyRole, subject: Subject, read: ReadTrait): View {
   const { animals: party } = subject;
   const readTrait = (trait: TraitPath) =>
     isTold(rule, role, trait) ? subject.standing(trait)[0] : read(subject, trait);
@@ -38,7 +31,7 @@ interface Framed {
 }
 
 /** For each side of a rule an object with a property a trait. */
-type Frames = Readonly<Record<Role, object>>;
+type Frames = Readonly<Record<PartyRole, object>>;
 
 const frames = /* @__PURE__ */ new WeakMap<Rule, Frames>();
 
@@ -48,7 +41,7 @@ function frameOf(rule: Rule): Frames {
   return made;
 }
 
-function frame({ needs, uses, tells }: Rule, role: Role): object {
+function frame({ needs, uses, tells }: Rule, role: PartyRole): object {
   const optional = [...(uses?.[role] ?? []), ...(tells?.[role] ?? [])].map((trait) => [
     trait,
     {

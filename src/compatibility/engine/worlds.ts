@@ -35,11 +35,11 @@ export function inEveryWorld<Answer>(judge: (read: ReadTrait) => Answer): Worlds
   const judgeIn = (choices: readonly Choice[]) => {
     const noted: Reading[] = [];
     const answer = judge((subject, trait) => {
-      note(noted, subject, trait);
+      note(noted, { subject, trait });
       const chosen = choices.find((choice) => choice.subject === subject && choice.trait === trait);
       return chosen ? chosen.value : subject.standing(trait)[0];
     });
-    for (const { subject, trait } of noted) note(readings, subject, trait);
+    for (const reading of noted) note(readings, reading);
     pending.push(...furtherWorlds(choices, noted));
     return answer;
   };
@@ -62,18 +62,19 @@ function furtherWorlds(
   let settled = choices;
   for (const { subject, trait } of readings) {
     const [adopted, ...others] = subject.standing(trait);
-    if (others.length === 0 || isAmong(choices, subject, trait)) continue;
+    if (others.length === 0 || isAmong(choices, { subject, trait })) continue;
     worlds.push(...others.map((value) => [...settled, { subject, trait, value }]));
     settled = [...settled, { subject, trait, value: adopted }];
   }
   return worlds;
 }
 
-function note(readings: Reading[], subject: Subject, trait: TraitPath): void {
-  if (!isAmong(readings, subject, trait)) readings.push({ subject, trait });
+function note(readings: Reading[], reading: Reading): void {
+  if (!isAmong(readings, reading)) readings.push(reading);
 }
 
-const isAmong = (readings: readonly Reading[], subject: Subject, trait: TraitPath) =>
+/** Whether a trait of a party is among what was read. */
+export const isAmong = (readings: readonly Reading[], { subject, trait }: Reading) =>
   readings.some((other) => other.subject === subject && other.trait === trait);
 
 /** Whether a reading found nothing. */

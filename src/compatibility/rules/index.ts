@@ -1,3 +1,4 @@
+import { frozen } from "../../frozen";
 import type { PairRule, PlanRule } from "../engine/rule";
 import { actsLookAlike } from "./pair/acts-look-alike";
 import { actsOthers } from "./pair/acts-others";
@@ -44,7 +45,7 @@ import { waterTemperature } from "./plan/water-temperature";
 import { zones } from "./plan/zones";
 
 /** The rules about two parties, in the order in which a keeper asks. */
-export const pairRules = /* @__PURE__ */ Object.freeze([
+export const pairRules = /* @__PURE__ */ frozen([
   temperature,
   ph,
   generalHardness,
@@ -64,7 +65,7 @@ export const pairRules = /* @__PURE__ */ Object.freeze([
 ] as const satisfies readonly PairRule[]);
 
 /** The rules about a plan, in the order in which a keeper asks. */
-export const planRules = /* @__PURE__ */ Object.freeze([
+export const planRules = /* @__PURE__ */ frozen([
   waterTemperature,
   waterPh,
   waterHardness,

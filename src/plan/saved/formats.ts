@@ -1,5 +1,5 @@
 import type { Problem } from "../../errors";
-import { isObject } from "../shape/problems-of";
+import { isObject } from "../shape/shape-problems";
 
 /** The format in which plans are saved today. */
 export const format = 1;

@@ -4,8 +4,8 @@ import { conflictsBeside } from "../checked-plan";
 import type { Group, Plan } from "../plan";
 import { mostGroups, planShape } from "../plan-shape";
 import { profileProblems } from "../profile-problems";
-import { isObject, problemsOf } from "../shape/problems-of";
-import type { Path } from "../shape/shape";
+import type { ProblemPath } from "../shape/shape";
+import { isObject, shapeProblems } from "../shape/shape-problems";
 import { inTodaysFormat } from "./formats";
 
 /** The profile of a species by whatever a plan calls it; undefined where there is none. */
@@ -16,7 +16,7 @@ export type SpeciesLookup = (nameOrId: string) => SpeciesProfile | undefined;
  * that a plan calls by an id it once bore.
  */
 export interface Renamed {
-  readonly path: Path;
+  readonly path: ProblemPath;
   readonly from: string;
   /** The id it bears now. */
   readonly to: string;
@@ -94,7 +94,7 @@ function parsed(input: unknown, lookup: SpeciesLookup): ParsedPlan {
     return { success: false, problems: [{ path: ["lookup"], code: "type", expected, found: lookup }] };
   }
   const { saved, problems: ofFormat } = inTodaysFormat(input);
-  const ofShape = [...ofFormat, ...problemsOf(planShape(nameProblems), saved)];
+  const ofShape = [...ofFormat, ...shapeProblems(planShape(nameProblems), saved)];
   const found = foundSpecies(saved, lookup);
   const problems = [...ofShape, ...found.problems];
   const plan = { ...(saved as object), groups: found.groups } as unknown as Plan;
@@ -103,8 +103,8 @@ function parsed(input: unknown, lookup: SpeciesLookup): ParsedPlan {
   return { success: true, plan: { ...plan, groups: found.groups.map(withForm) }, renamed: found.renamed };
 }
 
-const nameProblems = (value: unknown, path: Path): readonly Problem[] =>
-  problemsOf({ is: "text", longest: 120 }, value, path);
+const nameProblems = (value: unknown, path: ProblemPath): readonly Problem[] =>
+  shapeProblems({ is: "text", longest: 120 }, value, path);
 
 interface FoundSpecies {
   readonly groups: readonly Group[];
@@ -140,7 +140,7 @@ interface LookedUp {
 }
 
 /** What a lookup gives for a name; nothing for what is no name, which the shape of a plan refuses. */
-function lookedUp(name: unknown, path: Path, lookup: SpeciesLookup): LookedUp {
+function lookedUp(name: unknown, path: ProblemPath, lookup: SpeciesLookup): LookedUp {
   if (typeof name !== "string" || nameProblems(name, path).length > 0) return { problems: [] };
   const refuse = (code: ProblemCode, expected: string) => ({
     problems: [{ path, code, expected, found: name }],

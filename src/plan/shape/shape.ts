@@ -18,7 +18,7 @@ export type Shape =
   /** One of several objects, told apart by one of their fields. */
   | { readonly is: "kinds"; readonly by: string; readonly of: Readonly<Record<string, ObjectShape>> }
   /** Whatever the function finds no fault with. */
-  | { readonly is: "checked"; readonly check: Check };
+  | { readonly is: "checked"; readonly check: ShapeCheck };
 
 /** An object with these fields and no others. */
 export interface ObjectShape {
@@ -28,7 +28,7 @@ export interface ObjectShape {
 }
 
 /** Finds fault with a value at a path. */
-export type Check = (value: unknown, path: Path) => readonly Problem[];
+export type ShapeCheck = (value: unknown, path: ProblemPath) => readonly Problem[];
 
 /** Where a value stands. */
-export type Path = Problem["path"];
+export type ProblemPath = Problem["path"];

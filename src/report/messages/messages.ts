@@ -11,7 +11,7 @@ import type {
 } from "../../compatibility";
 import type { FactName, Numbers } from "../../plan";
 import type { Basis, Section, TraitPath, TraitValue } from "../../species";
-import type { ShownUnit } from "../quantities";
+import type { ShownUnit } from "../shown-unit";
 
 /** What a sentence about a finding of a rule may use. Names are ready to be printed. */
 export interface Told<MeasuresOfRule> {

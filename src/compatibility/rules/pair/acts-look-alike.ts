@@ -1,5 +1,6 @@
 import { mayHave } from "../../../plan/inner";
-import { type Act, canHappen, ofBrood } from "../../animals/acts";
+import type { Act } from "../../../species";
+import { canHappen, ofBrood } from "../../animals/acts";
 import { defineRule } from "../../engine/define-rule";
 import type { GivenCondition } from "../../engine/finding";
 import type { SeenParty } from "../../engine/rule";

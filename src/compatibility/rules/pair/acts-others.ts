@@ -1,6 +1,6 @@
 import { decimal } from "../../../decimal";
-import type { TraitValue } from "../../../species";
-import { type Act, canHappen, ofBrood } from "../../animals/acts";
+import type { Act, TraitValue } from "../../../species";
+import { canHappen, ofBrood } from "../../animals/acts";
 import { hunterLength, preyLength } from "../../animals/lengths";
 import { defineRule } from "../../engine/define-rule";
 import type { GivenCondition } from "../../engine/finding";

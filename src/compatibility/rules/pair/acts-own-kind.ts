@@ -1,6 +1,6 @@
 import type { Kin } from "../../../plan";
-import type { TraitValue } from "../../../species";
-import { type Act, canHappen, ofBrood } from "../../animals/acts";
+import type { Act, TraitValue } from "../../../species";
+import { canHappen, ofBrood } from "../../animals/acts";
 import { leastNumber } from "../../animals/least-number";
 import { defineRule } from "../../engine/define-rule";
 import type { GivenCondition } from "../../engine/finding";

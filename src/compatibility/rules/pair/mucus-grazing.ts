@@ -1,5 +1,5 @@
-import type { TraitValue } from "../../../species";
-import { type Act, canHappen } from "../../animals/acts";
+import type { Act, TraitValue } from "../../../species";
+import { canHappen } from "../../animals/acts";
 import { roomLength } from "../../animals/lengths";
 import { defineRule } from "../../engine/define-rule";
 import type { GivenCondition } from "../../engine/finding";

@@ -1,7 +1,7 @@
 import { defineRule } from "../../engine/define-rule";
 
 /** Standard acceleration of gravity, m/s²: exact, CGPM 1901. */
-const gravity = 9.80665;
+const standardGravity = 9.80665;
 
 /** Where the height is not given nobody knows the weight: the caution is told without figures. */
 export const cautionFloor = defineRule({
@@ -15,7 +15,7 @@ export const cautionFloor = defineRule({
   judge: ({ plan, thresholds }) => {
     const mass = plan["tank.filledMass"];
     if (mass === undefined) return [{ weight: "advisory" }];
-    const force = (mass * gravity) / 1000;
+    const force = (mass * standardGravity) / 1000;
     const load = force / (plan["tank.innerFootprint"] / 10_000);
     if (force < thresholds.floorForce || load < thresholds.floorLoad) return [];
     return [{ weight: "advisory", measures: { volume: plan["tank.waterVolume"], mass, load } }];

@@ -1,5 +1,6 @@
 import type { Animals } from "../../../plan";
-import { type Act, notYet, ofBrood } from "../../animals/acts";
+import type { Act } from "../../../species";
+import { notYet, ofBrood } from "../../animals/acts";
 import type { GivenCondition, Judged } from "../../engine/finding";
 import type { MeasureKinds } from "../../engine/measures";
 

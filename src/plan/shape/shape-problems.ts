@@ -1,9 +1,9 @@
 import type { Problem, ProblemCode } from "../../errors";
 import { meant } from "./nearest";
-import type { ObjectShape, Path, Shape } from "./shape";
+import type { ObjectShape, ProblemPath, Shape } from "./shape";
 
 /** Everything in which a value differs from a shape. */
-export function problemsOf(shape: Shape, value: unknown, path: Path = []): readonly Problem[] {
+export function shapeProblems(shape: Shape, value: unknown, path: ProblemPath = []): readonly Problem[] {
   const refuse = (code: ProblemCode, expected: string) => [{ path, code, expected, found: value }];
   switch (shape.is) {
     case "number":
@@ -33,8 +33,8 @@ export function problemsOf(shape: Shape, value: unknown, path: Path = []): reado
       const chosen = typeof kind === "string" && Object.hasOwn(shape.of, kind) ? shape.of[kind] : undefined;
       const words = Object.keys(shape.of);
       return chosen
-        ? problemsOf(chosen, value, path)
-        : problemsOf({ is: "word", words }, kind, [...path, shape.by]);
+        ? shapeProblems(chosen, value, path)
+        : shapeProblems({ is: "word", words }, kind, [...path, shape.by]);
     }
     case "checked":
       return shape.check(value, path);
@@ -44,20 +44,20 @@ export function problemsOf(shape: Shape, value: unknown, path: Path = []): reado
 function problemsOfList(
   { of, least, most }: Extract<Shape, { is: "list" }>,
   value: unknown,
-  path: Path,
+  path: ProblemPath,
 ): readonly Problem[] {
   if (!Array.isArray(value)) return [{ path, code: "type", expected: "a list", found: value }];
   if (value.length < least)
     return [{ path, code: "range", expected: `a list of at least ${least}`, found: value.length }];
   if (value.length > most)
     return [{ path, code: "too-many", expected: `a list of at most ${most}`, found: value.length }];
-  return Array.from(value, (item: unknown, index) => problemsOf(of, item, [...path, index])).flat();
+  return Array.from(value, (item: unknown, index) => shapeProblems(of, item, [...path, index])).flat();
 }
 
 function problemsOfObject(
   { fields, required = [] }: ObjectShape,
   value: unknown,
-  path: Path,
+  path: ProblemPath,
 ): readonly Problem[] {
   if (!isObject(value)) return [{ path, code: "type", expected: "an object", found: value }];
   const known = Object.keys(fields);
@@ -69,7 +69,7 @@ function problemsOfObject(
     });
   const wrong = Object.entries(fields).flatMap(([key, field]) => {
     const held = value[key];
-    return held === undefined && !required.includes(key) ? [] : problemsOf(field, held, [...path, key]);
+    return held === undefined && !required.includes(key) ? [] : shapeProblems(field, held, [...path, key]);
   });
   return [...wrong, ...strange];
 }
