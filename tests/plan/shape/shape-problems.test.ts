@@ -23,7 +23,7 @@ const kinds: Shape = {
   },
 };
 
-const cases: readonly (readonly [Shape, unknown, string?])[] = [
+const given: readonly (readonly [Shape, unknown, string?])[] = [
   [span, 0],
   [span, 1],
   [span, 1.01, "range"],
@@ -62,12 +62,14 @@ const cases: readonly (readonly [Shape, unknown, string?])[] = [
   [kinds, "round", "type"],
 ];
 
+const cases = given.map(([shape, value, code]) => ({ shape, value, code }));
+
 describe("a shape", () => {
-  test.each(cases)("%j and %j: %s", (shape, value, code) => {
+  test.each(cases)("$shape and $value: $code", ({ shape, value, code }) => {
     expect(shapeProblems(shape, value).map((problem) => problem.code)).toEqual(code ? [code] : []);
   });
 
-  test.each(cases)("%j as a schema says the same of %j", (shape, value, code) => {
+  test.each(cases)("$shape as a schema says the same of $value", ({ shape, value, code }) => {
     const validate = new Ajv2020().compile(jsonSchemaOf(shape, {}));
     expect(validate(value)).toBe(code === undefined);
   });
