@@ -1,4 +1,5 @@
 import { expect, test } from "vitest";
+import { pathText } from "../../../src/errors";
 import { parseSpecies, safeParseSpecies } from "../../../src/schema";
 import { essentialTraits, resolve } from "../../../src/species";
 import { checkout } from "../checkout";
@@ -18,7 +19,7 @@ test("a name starts a record: the checks then ask for what is still blank, and f
     taxonomy: { name: "Danio kyathit" },
   });
   const parsed = safeParseSpecies(record);
-  expect(parsed.success || parsed.problems.map(({ path }) => path)).toStrictEqual([
+  expect(parsed.success || parsed.problems.map(({ path }) => pathText(path))).toStrictEqual([
     "taxonomy.authority",
     "taxonomy.family",
     "taxonomy.order",
