@@ -7,7 +7,7 @@ import { formatRecord } from "./format-record.mjs";
 import { schemaFile, schemaText } from "./json-schema.mjs";
 import { importSource, root } from "./source.mjs";
 
-const { recordSchema } = await importSource("schema/record.ts");
+const { recordSchema } = await importSource("schema/species/record.ts");
 
 const check = process.argv.includes("--check");
 const files = (await readFolder("species")).map((file) => ({

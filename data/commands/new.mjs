@@ -5,7 +5,7 @@ import { readFolder } from "../files.mjs";
 import { formatRecord } from "../format-record.mjs";
 import { importSource, root } from "../source.mjs";
 
-const { explainField, recordSchema } = await importSource("schema/record.ts");
+const { explainField, recordSchema } = await importSource("schema/species/record.ts");
 const { essentialTraits, splitPath, traitTable } = await importSource("species/index.ts");
 
 export default async function start(words) {

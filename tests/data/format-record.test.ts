@@ -1,7 +1,7 @@
 import { isDeepStrictEqual } from "node:util";
 import fc from "fast-check";
 import { describe, expect, test } from "vitest";
-import { recordSchema } from "../../src/schema/record";
+import { recordSchema } from "../../src/schema/species/record";
 import { mutants } from "../species/mutants";
 import { files } from "../species/records";
 
