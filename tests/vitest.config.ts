@@ -1,0 +1,35 @@
+import { fileURLToPath } from "node:url";
+import { defineConfig } from "vitest/config";
+
+const source = (path: string) => fileURLToPath(new URL(`../src/${path}`, import.meta.url));
+
+/** What takes seconds: programs run on copies, properties of the whole engine, and every species by itself. */
+const thorough = [
+  "tests/{data,generated,house,judgements,release,surface}/**/*.test.ts",
+  "tests/{catalog,evidence}/generated.test.ts",
+  "tests/**/properties.test.ts",
+];
+
+export default defineConfig({
+  root: fileURLToPath(new URL("..", import.meta.url)),
+  resolve: {
+    alias: [
+      { find: /^vivary$/, replacement: source("index.ts") },
+      { find: /^vivary\/(catalog|evidence)\/(.+)$/, replacement: source("$1/species/$2.ts") },
+      { find: /^vivary\/(.+)$/, replacement: source("$1/index.ts") },
+    ],
+  },
+  test: {
+    // Property tests and runs of the tools take seconds on a busy machine.
+    testTimeout: 30_000,
+    projects: [
+      { extends: true, test: { name: "quick", include: ["tests/**/*.test.ts"], exclude: thorough } },
+      { extends: true, test: { name: "thorough", include: thorough } },
+    ],
+    coverage: {
+      provider: "v8",
+      include: ["src/**/*.ts"],
+      exclude: ["src/**/generated.ts", "src/*/species/**", "src/**/index.ts"],
+    },
+  },
+});
