@@ -4,7 +4,7 @@ import { resolve, type SpeciesProfile, type SpeciesRecord } from "vivary/species
 import { type DataFile, type Folder, folders, readFolder } from "./files";
 
 /** A well-formed record with its file and the profile it resolves to. */
-export interface Entry {
+interface Entry {
   readonly path: string;
   readonly record: SpeciesRecord;
   readonly profile: SpeciesProfile;
