@@ -8,7 +8,9 @@ export type ProblemCode =
   | "word"
   /** A key that nothing reads. */
   | "unknown-key"
+  /** A name or id of no species that is known. */
   | "unknown-species"
+  /** A form that its species does not have. */
   | "unknown-form"
   /** A format of saved data that this version does not read. */
   | "unknown-format"
@@ -23,6 +25,7 @@ export type ProblemCode =
 export interface Problem {
   /** Where: `["groups", 1, "males"]`. */
   readonly path: readonly (string | number)[];
+  /** What sort of mistake, for a program to tell mistakes apart by. */
   readonly code: ProblemCode;
   /** What would have been accepted. */
   readonly expected: string;
@@ -79,8 +82,8 @@ export class OutsideDomainError extends RangeError {
 /** A problem in a sentence or two, on one line and of bounded length whatever was given. */
 export function describeProblem({ path, expected, found, explanation }: Problem): string {
   const where = pathText(path) || "what was given";
-  const sentence = `${where}: expected ${expected}, found ${shown(found)}`;
-  return visible(explanation ? `${sentence}. ${explanation}` : sentence);
+  const sentence = `${shortened(where, longestWords)}: expected ${shortened(expected, longestWords)}, found ${shown(found)}`;
+  return visible(explanation ? `${sentence}. ${shortened(explanation, longestWords)}` : sentence);
 }
 
 /** `["groups", 1, "males"]` as `groups[1].males`. */
@@ -112,9 +115,14 @@ function shown(found: unknown): string {
   }
 }
 
-const longest = 80;
+/** How many characters of a value, or of one part of a path, a message shows. */
+const longestValue = 80;
 
-const shortened = (text: string) => (text.length > longest ? `${text.slice(0, longest)}…` : text);
+/** How many characters of its own words a message shows: the list of all units fits. */
+const longestWords = 400;
+
+const shortened = (text: string, longest = longestValue) =>
+  text.length > longest ? `${text.slice(0, longest)}…` : text;
 
 /** Text without characters that a reader cannot see: controls, and marks that turn the direction of reading. */
 const visible = (text: string) => text.replaceAll(/[\p{Cc}\p{Cf}\p{Cs}\u2028\u2029]/gu, " ");
@@ -132,7 +140,7 @@ export function positive(value: unknown, subject: string): number {
 }
 
 /** The number itself if the equation holds there, or an {@link OutsideDomainError}. */
-export function within(
+export function inDomain(
   value: unknown,
   subject: string,
   domain: { readonly min: number; readonly max: number },
@@ -144,14 +152,14 @@ export function within(
 }
 
 /** The number itself, or an {@link OutsideDomainError} where it is below zero. */
-export function amount(value: unknown, subject: string, unit: string): number {
-  return within(value, subject, { min: 0, max: Number.POSITIVE_INFINITY }, unit);
+export function atLeastZero(value: unknown, subject: string, unit: string): number {
+  return inDomain(value, subject, { min: 0, max: Number.POSITIVE_INFINITY }, unit);
 }
 
 /** The object itself, or an {@link InvalidInputError} where it is none. */
-export function objectOf<Given>(value: Given, subject: string): Given {
+export function objectOf<Given>(value: Given, subject: string, expected = "an object"): Given {
   if (typeof value === "object" && value !== null && !Array.isArray(value)) return value;
-  throw refusal(subject, "an object", value);
+  throw refusal(subject, expected, value);
 }
 
 /** The list itself, or an {@link InvalidInputError} where it is none. */
@@ -167,7 +175,7 @@ export function oneOf<Word extends string>(value: Word, words: readonly string[]
 }
 
 /** The number itself, or an {@link InvalidInputError} where it is no whole number of at least `least`. */
-export function whole(value: unknown, subject: string, least: number): number {
+export function wholeNumber(value: unknown, subject: string, least: number): number {
   if (Number.isInteger(value) && (value as number) >= least) return value as number;
   throw refusal(subject, `a whole number of at least ${least}`, value);
 }

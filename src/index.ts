@@ -5,11 +5,13 @@
  * @packageDocumentation
  */
 export * from "./compatibility";
-export { InvalidInputError, OutsideDomainError } from "./errors";
+export { InvalidInputError, OutsideDomainError, type Problem, type ProblemCode } from "./errors";
 export * from "./load";
+export * from "./plan";
 export * from "./ranges";
 export * from "./report";
 export * from "./species";
+export * from "./standards";
 export * from "./tank";
 export * from "./units";
 export * from "./water";

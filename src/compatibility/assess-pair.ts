@@ -1,21 +1,13 @@
-import { objectOf } from "../errors";
-import { judgePair } from "./judge-pair";
-import { checkedParty, withKin } from "./party";
-import type { Party } from "./plan";
-import { checkedRules, isPairRule, type Rule } from "./rule";
+import { refusal } from "../errors";
+import type { Party } from "../plan";
+import { checkedPair } from "../plan/inner";
+import { type AssessOptions, assessWith } from "./assess-options";
+import { pairJudge } from "./engine/judge-pair";
+import { isPairRule } from "./engine/rule";
+import { subjectOf } from "./engine/subject";
 import { pairRules } from "./rules";
-import { type Subject, subjectOf } from "./subject";
-import { type ThresholdValues, thresholdValues } from "./thresholds";
 import type { Verdict } from "./verdict";
 import { verdictOf } from "./verdict-of";
-
-/** What a caller may change of an assessment. */
-export interface AssessOptions {
-  /** The rules to judge by, in place of all of the library's. */
-  readonly rules?: readonly Rule[] | undefined;
-  /** Numbers to decide by, in place of those of `thresholds`. */
-  readonly thresholds?: Partial<ThresholdValues> | undefined;
-}
 
 /**
  * Whether two kinds of animals can be kept together, whatever the tank: the findings of every pair rule, the outcome
@@ -36,17 +28,15 @@ export interface AssessOptions {
  * ```
  */
 export function assessPair(a: Party, b: Party, options: AssessOptions = {}): Verdict {
-  const { rules: chosen = pairRules, thresholds: changed } = objectOf(options, "options");
-  const rules = checkedRules<Rule>(chosen).filter(isPairRule);
-  const thresholds = thresholdValues(changed);
-  const [first, second] = withKin([checkedParty(a, "a"), checkedParty(b, "b")]).map(subjectOf) as [
-    Subject,
-    Subject,
-  ];
-  const judgements = rules.flatMap((rule) =>
-    rule.way === "mutual"
-      ? [judgePair(rule, first, second, thresholds)]
-      : [judgePair(rule, first, second, thresholds), judgePair(rule, second, first, thresholds)],
-  );
-  return verdictOf([first, second], judgements, rules, thresholds);
+  const chosen = assessWith(options, pairRules);
+  const rules = chosen.rules.filter(isPairRule);
+  if (rules.length === 0) throw refusal("rules", "at least one rule about pairs", chosen.rules.length);
+  const [one, other] = checkedPair(a, b);
+  const [first, second] = [subjectOf(one, 0), subjectOf(other, 1)];
+  const { thresholds } = chosen;
+  const judgements = rules.flatMap((rule) => {
+    const judge = pairJudge(rule, thresholds);
+    return rule.way === "mutual" ? [judge(first, second)] : [judge(first, second), judge(second, first)];
+  });
+  return verdictOf([first, second], judgements, { rules, thresholds });
 }

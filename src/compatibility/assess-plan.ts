@@ -1,13 +1,12 @@
-import { objectOf } from "../errors";
-import type { AssessOptions } from "./assess-pair";
-import { assessedPlan } from "./assessed-plan";
-import { judgePair } from "./judge-pair";
-import { judgePlan } from "./judge-plan";
-import type { Plan } from "./plan";
-import { checkedRules, isPairRule, type Rule } from "./rule";
+import { refusal } from "../errors";
+import type { Plan } from "../plan";
+import { checkedPlan } from "../plan/inner";
+import { type AssessOptions, assessWith } from "./assess-options";
+import { pairJudge } from "./engine/judge-pair";
+import { judgePlan } from "./engine/judge-plan";
+import { isPairRule, type PlanRule, type Rule } from "./engine/rule";
+import { type Subject, subjectOf } from "./engine/subject";
 import { pairRules, planRules } from "./rules";
-import { type Subject, subjectOf } from "./subject";
-import { thresholdValues } from "./thresholds";
 import type { Verdict } from "./verdict";
 import { verdictOf } from "./verdict-of";
 
@@ -16,8 +15,8 @@ import { verdictOf } from "./verdict-of";
  * those that are judged each way on each group of two or more with itself. A finding whose condition the plan meets
  * moves to `met`; what the plan does not say is `open`. Advice about typical animals; individuals vary.
  *
- * @throws InvalidInputError for an empty plan, a size or count that cannot be, an unknown form; OutsideDomainError
- * for water no aquarium holds.
+ * @throws InvalidInputError with everything that is wrong with the plan: no tank or no group, more than 100 groups, a
+ * size or count that cannot be, an unknown form, water that no aquarium holds, a key that nothing reads.
  *
  * @example
  * ```ts
@@ -40,18 +39,20 @@ import { verdictOf } from "./verdict-of";
  * ```
  */
 export function assessPlan(plan: Plan, options: AssessOptions = {}): Verdict {
-  const { rules: chosen = [...planRules, ...pairRules], thresholds: changed } = objectOf(options, "options");
-  const rules = checkedRules<Rule>(chosen);
-  const thresholds = thresholdValues(changed);
-  const assessed = assessedPlan(plan);
-  const subjects = assessed.parties.map(subjectOf);
-  const judgements = rules.flatMap((rule) =>
-    isPairRule(rule)
-      ? encounters(subjects, rule.way).map(([from, to]) => judgePair(rule, from, to, thresholds, assessed))
-      : judgePlan(rule, subjects, thresholds, assessed),
-  );
-  return verdictOf(subjects, judgements, rules, thresholds);
+  const { rules, thresholds } = assessWith(options, allRules);
+  if (rules.length === 0) throw refusal("rules", "at least one rule", 0);
+  const checked = checkedPlan(plan);
+  const subjects = checked.parties.map(subjectOf);
+  const given = { plan: checked, subjects };
+  const judgements = rules.flatMap((rule) => {
+    if (!isPairRule(rule)) return judgePlan(rule as PlanRule, given, thresholds);
+    const judge = pairJudge(rule, thresholds, given);
+    return encounters(subjects, rule.way).map(([from, to]) => judge(from, to));
+  });
+  return verdictOf(subjects, judgements, { rules, thresholds });
 }
+
+const allRules: readonly Rule[] = /* @__PURE__ */ Object.freeze([...planRules, ...pairRules]);
 
 /** Who meets whom: every two groups, once or each way, and each way also a group of two or more with itself. */
 function encounters(
@@ -60,7 +61,9 @@ function encounters(
 ): readonly (readonly [Subject, Subject])[] {
   return subjects.flatMap((from) =>
     subjects
-      .filter((to) => (way === "mutual" ? from.index < to.index : from !== to || (from.party.count ?? 1) > 1))
+      .filter((to) =>
+        way === "mutual" ? from.index < to.index : from !== to || (from.animals.count ?? 1) > 1,
+      )
       .map((to) => [from, to] as const),
   );
 }

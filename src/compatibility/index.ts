@@ -1,23 +1,49 @@
-export { type AssessOptions, assessPair } from "./assess-pair";
+/**
+ * Whether animals go together, in which tank and why: verdicts made of findings by rules, with the conditions that
+ * would mend them and the bounds within which the answer lies.
+ *
+ * @packageDocumentation
+ */
+export type { OnScales, Stock, Weighed } from "./animals/stock";
+export type { AssessOptions } from "./assess-options";
+export { assessPair } from "./assess-pair";
 export { assessPlan } from "./assess-plan";
-export type { AssessedPlan } from "./assessed-plan";
-export type { Condition, Finding, Judged, Quantity, SideName, Sign, Weight } from "./finding";
-export type { Kin } from "./kin";
-export type { AssessedParty, VerdictParty } from "./party";
-export type { Group, Offering, Party, Plan, PlannedTank, PlannedWater } from "./plan";
-export type { FactName } from "./plan-facts";
-export {
-  defineRule,
-  type GroupRule,
-  type PairRule,
-  type PlanRule,
-  type Rule,
-  type Seen,
-  type Sides,
-  type StockRule,
-  type TankRule,
-} from "./rule";
-export { pairRules, planRules, type RuleId } from "./rules";
-export type { Stock, Weighed } from "./stock";
+export { defineRule } from "./engine/define-rule";
+export type { FindingOf, GivenCondition, Judged, PartyRole, Sign } from "./engine/finding";
+export type {
+  FindingMeasure,
+  Given,
+  GivenMeasures,
+  MeasureKind,
+  MeasureKinds,
+  MeasuresOf,
+  MeasureUnit,
+  Quantity,
+  WordKind,
+  Words,
+} from "./engine/measures";
+export type { OpenQuestion } from "./engine/questions";
+export type {
+  PairRule,
+  PlanRule,
+  Rule,
+  RuleDeclaration,
+  RuleWay,
+  Seen,
+  SeenParty,
+  SideTraits,
+  TypedRule,
+} from "./engine/rule";
+export type { Weight } from "./engine/weight";
+export { pairRules, planRules } from "./rules";
 export { type Threshold, type ThresholdName, type ThresholdValues, thresholds } from "./thresholds";
-export type { OpenQuestion, Outcome, Verdict } from "./verdict";
+export type {
+  Finding,
+  JointCondition,
+  LibraryFinding,
+  Measures,
+  Outcome,
+  RuleId,
+  Verdict,
+  VerdictParty,
+} from "./verdict";

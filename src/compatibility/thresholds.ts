@@ -1,4 +1,5 @@
 import { finite, objectOf, refusal } from "../errors";
+import { frozen } from "../frozen";
 
 /** A number a rule decides by. */
 export interface Threshold {
@@ -13,7 +14,7 @@ export interface Threshold {
 const commonPractice = "common practice, no source";
 
 /** Every number that rules decide by. Callers replace any of them with the `thresholds` option. */
-export const thresholds = {
+export const thresholds = /* @__PURE__ */ frozen({
   sharedTemperature: {
     value: 2,
     unit: "K",
@@ -168,7 +169,7 @@ export const thresholds = {
     source:
       "BS 6399-1, as printed in a building construction handbook: concentrated load of floors in dwellings",
   },
-} as const satisfies Record<string, Threshold>;
+} as const satisfies Record<string, Threshold>);
 
 /** The name of a threshold. */
 export type ThresholdName = keyof typeof thresholds;

@@ -1,38 +1,55 @@
 import { version } from "../../package.json";
-import { refusal } from "../errors";
-import type { Judgement } from "./engine";
-import { gravity } from "./finding";
-import { verdictParty } from "./party";
-import { rankQuestions } from "./rank-questions";
-import type { Rule } from "./rule";
-import type { Subject } from "./subject";
-import type { ThresholdValues } from "./thresholds";
-import type { Verdict } from "./verdict";
+import { frozen } from "../frozen";
+import type { CheckedParty } from "../plan/inner";
+import type { AssessWith } from "./assess-options";
+import type { Judgement } from "./engine/judgement";
+import { withOwnValues } from "./engine/questions";
+import { rankQuestions } from "./engine/rank-questions";
+import type { Subject } from "./engine/subject";
+import { gravity } from "./engine/weight";
+import { jointConditions } from "./joint-conditions";
+import type { Finding, Verdict, VerdictParty } from "./verdict";
 
 const outcomes = ["suitable", "conditional", "unsuitable"] as const;
 
-/** Puts the judgements of all rules together. Without a rule there is no verdict. */
+/** Puts the judgements of all rules together. */
 export function verdictOf(
   subjects: readonly Subject[],
   judgements: readonly Judgement[],
-  rules: readonly Rule[],
-  thresholds: ThresholdValues,
+  { rules, thresholds }: AssessWith,
 ): Verdict {
-  if (rules.length === 0) throw refusal("rules", "at least one rule that applies", rules);
   const findings = judgements.flatMap((judgement) => judgement.findings);
-  const adopted = Math.max(0, ...findings.map(({ weight }) => gravity[weight]));
+  const adopted = greatest(findings, ({ weight }) => gravity[weight]);
   const undetermined = adopted < gravity.blocking && judgements.some((judgement) => judgement.undetermined);
-  const outcome = (grade: number) => outcomes[grade] ?? "unsuitable";
-  return {
-    outcome: undetermined ? "undetermined" : outcome(adopted),
+  return frozen({
+    outcome: undetermined ? "undetermined" : outcomeOf(adopted),
     bounds: {
-      atBest: outcome(Math.max(0, ...judgements.map(({ least }) => least))),
-      atWorst: outcome(Math.max(0, ...judgements.map(({ greatest }) => greatest))),
+      atBest: outcomeOf(greatest(judgements, ({ least }) => least)),
+      atWorst: outcomeOf(greatest(judgements, (judgement) => judgement.greatest)),
     },
     parties: subjects.map(({ party }) => verdictParty(party)),
-    findings,
-    met: judgements.flatMap((judgement) => judgement.met),
-    open: rankQuestions(judgements),
-    made: { version, rules: rules.map(({ id }) => id), thresholds },
+    // The engine runs any rule; that a finding is of one of the library's or of an app's was checked with the rules.
+    findings: findings as readonly Finding[],
+    conditions: jointConditions(findings),
+    met: judgements.flatMap((judgement) => judgement.met) as readonly Finding[],
+    open: withOwnValues(rankQuestions(judgements)),
+    made: { version, rules: rules.map(({ id }) => id), thresholds: { ...thresholds } },
+  });
+}
+
+/** How a verdict names a party. What it shows is its own, so that nobody changes a profile by it. */
+function verdictParty({ animals, species, group }: CheckedParty): VerdictParty {
+  const { kind: _, family: __, kin: ___, listings: ____, ...told } = animals;
+  const names = Object.entries(species.names).map(([language, list]) => [language, [...list]]);
+  return {
+    ...(group !== undefined && { group }),
+    ...told,
+    name: species.taxonomy.name,
+    names: Object.fromEntries(names),
   };
 }
+
+const outcomeOf = (grade: number) => outcomes[grade] ?? "unsuitable";
+
+const greatest = <Item>(items: readonly Item[], of: (item: Item) => number) =>
+  items.reduce((most, item) => Math.max(most, of(item)), 0);

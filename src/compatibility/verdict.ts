@@ -1,24 +1,49 @@
-import type { TraitPath } from "../species";
-import type { Finding, Weight } from "./finding";
-import type { VerdictParty } from "./party";
-import type { FactName } from "./plan-facts";
+import type { Animals, Condition } from "../plan";
+import type { Names } from "../species";
+import type { FindingOf } from "./engine/finding";
+import type { MeasureKinds, MeasuresOf } from "./engine/measures";
+import type { OpenQuestion } from "./engine/questions";
+import type { pairRules, planRules } from "./rules";
 import type { ThresholdValues } from "./thresholds";
+
+type LibraryRule = (typeof pairRules | typeof planRules)[number];
+
+/** The id of a rule of the library. */
+export type RuleId = LibraryRule["id"];
+
+type KindsOf<Id extends RuleId> =
+  Extract<LibraryRule, { readonly id: Id }> extends {
+    readonly measures?: infer Kinds;
+  }
+    ? Exclude<Kinds, undefined>
+    : never;
+
+/** The measures of the findings of each rule of the library. */
+export type Measures = { readonly [Id in RuleId]: MeasuresOf<KindsOf<Id>> };
+
+/** A reason of a verdict, by a rule of the library. */
+export type LibraryFinding = { readonly [Id in RuleId]: FindingOf<Id, KindsOf<Id>> }[RuleId];
+
+/** One reason of a verdict. Holds no prose: `vivary/report` puts it into words. Apps name their rules `x-…`. */
+export type Finding = LibraryFinding | FindingOf<`x-${string}`, MeasureKinds>;
 
 /** The answer, the best first; `undetermined` where an essential trait is missing. */
 export type Outcome = "suitable" | "conditional" | "unsuitable" | "undetermined";
 
-/** Something that was not known, and what hangs on it. */
-export interface OpenQuestion {
-  readonly rule: string;
-  /** The party it is about, an index into `parties`; absent: the tank. */
-  readonly of?: number;
-  /** The trait that is missing or disputed. */
-  readonly trait?: TraitPath;
-  /** The fact the plan does not state. */
-  readonly input?: FactName;
-  readonly reason: "missing" | "disputed" | "outside-domain" | "not-given";
-  /** The gravest finding that the answer could bring. */
-  readonly couldBe: Weight;
+/** A party as a verdict names it. */
+export interface VerdictParty extends Omit<Animals, "kind" | "family" | "kin" | "listings"> {
+  /** The id that the plan gives the group. */
+  readonly group?: string;
+  /** The accepted scientific name. */
+  readonly name: string;
+  /** Vernacular names, of the form if one is applied. */
+  readonly names: Names;
+}
+
+/** What must hold about one fact, joined over all findings that ask for it. */
+export interface JointCondition extends Condition {
+  /** The findings that ask for it, as indices into the verdict's `findings`. */
+  readonly findings: readonly number[];
 }
 
 /** A judgement of a pair or a plan. Plain data: it survives `JSON.parse(JSON.stringify(verdict))` unchanged. */
@@ -33,13 +58,20 @@ export interface Verdict {
   readonly parties: readonly VerdictParty[];
   /** What speaks against and for it. */
   readonly findings: readonly Finding[];
+  /**
+   * What would remove the restricting findings: one entry for each fact and party. Two about one fact of one party
+   * exclude each other.
+   */
+  readonly conditions: readonly JointCondition[];
   /** Findings whose condition the plan meets: they do not count. */
   readonly met: readonly Finding[];
   /** What is not known, the most decisive first. */
   readonly open: readonly OpenQuestion[];
   /** What the answer was made with, so that it can be repeated. */
   readonly made: {
+    /** Of the package. */
     readonly version: string;
+    /** The ids of the rules. */
     readonly rules: readonly string[];
     readonly thresholds: ThresholdValues;
   };

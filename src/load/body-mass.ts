@@ -1,19 +1,42 @@
-import { oneOf, positive, within } from "../errors";
+import { inDomain, objectOf, oneOf, positive } from "../errors";
+import { frozen } from "../frozen";
 import type { Range } from "../ranges";
-import type { Value } from "../species";
+import type { TraitValue } from "../species";
 
 /** What the mass of a fish is reckoned from. */
-export interface Body {
+export interface BodyMassInput {
   /** Total length, cm. */
   readonly length: number;
   /** Its outline; unknown if absent. */
-  readonly shape?: Value<"size.bodyShape"> | undefined;
+  readonly shape?: TraitValue<"size.bodyShape"> | undefined;
   /** The constants of its species: mass in g = a × (total length in cm) ^ b. */
-  readonly lengthWeight?: Value<"size.lengthWeight"> | undefined;
+  readonly lengthWeight?: TraitValue<"size.lengthWeight"> | undefined;
 }
 
-/** Where {@link bodyMass} holds: from the smallest grown fishes to longer than any in fresh water, cm. */
-export const bodyMassDomain = { length: { min: 0.1, max: 1000 } } as const;
+/** What a fish weighs. */
+export interface BodyMass {
+  /** The typical mass, g. */
+  readonly typical: number;
+  /** In which 95 of 100 species of its shape lie, g; one figure where the constants of its species are known. */
+  readonly likely: Range;
+}
+
+/**
+ * Where {@link bodyMass} holds: lengths from the smallest grown fishes to longer than any in fresh water, and constants
+ * well around those of fishes (Froese 2006, J. Appl. Ichthyol. 22:241-253, from memory: a from 0.001 to 0.1, b from 2.5
+ * to 3.5).
+ */
+export const bodyMassDomain = /* @__PURE__ */ frozen({
+  /** Total length, cm. */
+  length: { min: 0.1, max: 1000 },
+  /** For mass in g and length in cm. */
+  lengthWeight: {
+    /** The factor. */
+    a: { min: 0.0001, max: 1 },
+    /** The exponent. */
+    b: { min: 2, max: 4 },
+  },
+} as const);
 
 /** Length and mass of fishes of one shape: the mean and standard deviation of log10 a, and the mean of b. */
 interface Prior {
@@ -26,7 +49,7 @@ interface Prior {
  * Froese, Thorson & Reyes 2014, J. Appl. Ichthyol. 30:78-85: priors from 5150 length-weight studies, as the authors'
  * code has them.
  */
-const priors: Readonly<Record<Value<"size.bodyShape">, Prior>> = {
+const priors: Readonly<Record<TraitValue<"size.bodyShape">, Prior>> = {
   "eel-like": { log10A: -2.99, deviation: 0.175, b: 3.06 },
   elongated: { log10A: -2.41, deviation: 0.171, b: 3.12 },
   fusiform: { log10A: -1.95, deviation: 0.173, b: 3.04 },
@@ -48,7 +71,7 @@ const within95 = 1.96;
  * its mean.
  *
  * @throws OutsideDomainError outside {@link bodyMassDomain}.
- * @throws InvalidInputError if the length or a constant is not above zero, or the shape is none of those known.
+ * @throws InvalidInputError if the length or a constant is missing or not above zero, or the shape is none of those known.
  *
  * @example
  * ```ts
@@ -59,14 +82,15 @@ const within95 = 1.96;
  * bodyMass({ length: 0 }); // throws
  * ```
  */
-export function bodyMass({ length, shape, lengthWeight }: Body): { typical: number; likely: Range } {
-  const cm = within(positive(length, "length"), "length", bodyMassDomain.length, "cm");
-  if (lengthWeight) {
-    const typical =
-      positive(lengthWeight.a, "lengthWeight.a") * cm ** positive(lengthWeight.b, "lengthWeight.b");
+export function bodyMass(fish: BodyMassInput): BodyMass {
+  const { length, shape, lengthWeight } = objectOf(fish, "");
+  const cm = inDomain(positive(length, "length"), "length", bodyMassDomain.length, "cm");
+  const prior = shape === undefined ? anyShape : priors[oneOf(shape, Object.keys(priors), "shape")];
+  if (lengthWeight !== undefined) {
+    const { a, b } = objectOf(lengthWeight, "lengthWeight");
+    const typical = constant(a, "a") * cm ** constant(b, "b");
     return { typical, likely: { min: typical, max: typical } };
   }
-  const prior = shape === undefined ? anyShape : priors[oneOf(shape, Object.keys(priors), "shape")];
   const spans = (prior === anyShape ? [anyShape, ...Object.values(priors)] : [prior]).map((of) =>
     spanOf(of, cm),
   );
@@ -75,6 +99,13 @@ export function bodyMass({ length, shape, lengthWeight }: Body): { typical: numb
     likely: { min: Math.min(...spans.map(({ min }) => min)), max: Math.max(...spans.map(({ max }) => max)) },
   };
 }
+
+const constant = (value: number, name: "a" | "b") =>
+  inDomain(
+    positive(value, `lengthWeight.${name}`),
+    `lengthWeight.${name}`,
+    bodyMassDomain.lengthWeight[name],
+  );
 
 const spanOf = (prior: Prior, cm: number): Range => ({
   min: massOf(prior, cm, -within95),

@@ -1,5 +1,22 @@
-import { amount } from "../errors";
+import { inDomain, objectOf } from "../errors";
+import { frozen } from "../frozen";
 import type { Range } from "../ranges";
+
+/** What the capacity of a biological filter is reckoned from. */
+export interface FilterCapacityInput {
+  /** Surface of the media, m². */
+  readonly mediaArea: number;
+  /** Days since it first ran with animals or ammonia. */
+  readonly age: number;
+}
+
+/** Where {@link filterCapacity} answers: up to a square kilometre of media and a century. */
+export const filterCapacityDomain = /* @__PURE__ */ frozen({
+  /** m². */
+  mediaArea: { min: 0, max: 1_000_000 },
+  /** Days. */
+  age: { min: 0, max: 36_525 },
+} as const);
 
 /**
  * Ammonia nitrogen that ripe media take up, mg/(m² d). Design tables give 200 to 1000 at 1 to 2 mg/L in warm fresh water
@@ -20,8 +37,8 @@ const ripening = { min: 7, max: 56 } as const;
  * found in warm, moved, fresh water and are not corrected for temperature: in cold water count on less. Chlorine,
  * medicines, very soft water and lack of oxygen undo it, and much waste on the media slows it.
  *
- * @param filter - `mediaArea`: surface of the media, m². `age`: days since it first ran with animals or ammonia.
- * @throws InvalidInputError if a number is not finite; OutsideDomainError if it is below 0.
+ * @throws OutsideDomainError outside {@link filterCapacityDomain}.
+ * @throws InvalidInputError if a number is missing or not finite.
  *
  * @example
  * ```ts
@@ -31,15 +48,10 @@ const ripening = { min: 7, max: 56 } as const;
  * filterCapacity({ mediaArea: 2, age: 30 }).min; // => 0
  * ```
  */
-export function filterCapacity({
-  mediaArea,
-  age,
-}: {
-  readonly mediaArea: number;
-  readonly age: number;
-}): Range {
-  const area = amount(mediaArea, "mediaArea", "m2");
-  const days = amount(age, "age", "d");
+export function filterCapacity(filter: FilterCapacityInput): Range {
+  const { mediaArea, age } = objectOf(filter, "");
+  const area = inDomain(mediaArea, "mediaArea", filterCapacityDomain.mediaArea, "m²");
+  const days = inDomain(age, "age", filterCapacityDomain.age, "d");
   return {
     min: days >= ripening.max ? area * rate.min : 0,
     max: days >= ripening.min ? area * rate.max : 0,

@@ -1,5 +1,12 @@
-export { type Body, bodyMass, bodyMassDomain } from "./body-mass";
-export { filterCapacity } from "./filter-capacity";
-export { nitrogenLoad } from "./nitrogen-load";
-export { type Breathing, oxygenDemand, oxygenDemandDomain } from "./oxygen-demand";
-export { type Eater, ration } from "./ration";
+/**
+ * What animals weigh, breathe, eat and give off, and what a filter takes up: estimates for a typical fish from published
+ * equations, in g, mg and days. Each exports the range in which it holds; species and individuals differ from the typical
+ * by the factors its page names.
+ *
+ * @packageDocumentation
+ */
+export { type BodyMass, type BodyMassInput, bodyMass, bodyMassDomain } from "./body-mass";
+export { type FilterCapacityInput, filterCapacity, filterCapacityDomain } from "./filter-capacity";
+export { type NitrogenLoadInput, nitrogenLoad, nitrogenLoadDomain } from "./nitrogen-load";
+export { type OxygenDemand, type OxygenDemandInput, oxygenDemand, oxygenDemandDomain } from "./oxygen-demand";
+export { type RationInput, ration } from "./ration";

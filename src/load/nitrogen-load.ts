@@ -1,4 +1,21 @@
-import { amount, within } from "../errors";
+import { inDomain, objectOf } from "../errors";
+import { frozen } from "../frozen";
+
+/** What the ammonia of a fish is reckoned from. */
+export interface NitrogenLoadInput {
+  /** Dry food, g a day. */
+  readonly food: number;
+  /** Protein in the food as a share of its dry mass, 0 to 1. Default 0.4. */
+  readonly proteinShare?: number | undefined;
+}
+
+/** Where {@link nitrogenLoad} answers: up to a tonne of food a day, any share of protein. */
+export const nitrogenLoadDomain = /* @__PURE__ */ frozen({
+  /** g a day. */
+  food: { min: 0, max: 1_000_000 },
+  /** A share of the food. */
+  proteinShare: { min: 0, max: 1 },
+} as const);
 
 /** Of a kilogram of protein eaten so many kilograms of nitrogen come out as ammonia. */
 const excreted = 0.092;
@@ -12,8 +29,8 @@ const usualProtein = 0.4;
  * Source: Timmons & Ebeling, Recirculating Aquaculture, food × protein share × 0.092 (equation from memory, the
  * coefficient read in a published sizing script).
  *
- * @param eaten - `food`: dry food, g a day. `proteinShare`: of the food, 0 to 1; default 0.4.
- * @throws InvalidInputError if a number is not finite; OutsideDomainError for food below 0 or a share outside 0 to 1.
+ * @throws OutsideDomainError outside {@link nitrogenLoadDomain}.
+ * @throws InvalidInputError if a number is missing or not finite.
  *
  * @example
  * ```ts
@@ -22,14 +39,9 @@ const usualProtein = 0.4;
  * nitrogenLoad({ food: 0.5, proteinShare: 0.45 }); // => 20.7
  * ```
  */
-export function nitrogenLoad({
-  food,
-  proteinShare = usualProtein,
-}: {
-  readonly food: number;
-  readonly proteinShare?: number | undefined;
-}): number {
-  const grams = amount(food, "food", "g/d");
-  const share = within(proteinShare, "proteinShare", { min: 0, max: 1 });
+export function nitrogenLoad(eaten: NitrogenLoadInput): number {
+  const { food, proteinShare = usualProtein } = objectOf(eaten, "");
+  const grams = inDomain(food, "food", nitrogenLoadDomain.food, "g/d");
+  const share = inDomain(proteinShare, "proteinShare", nitrogenLoadDomain.proteinShare);
   return grams * share * excreted * 1000;
 }

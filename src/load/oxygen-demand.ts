@@ -1,19 +1,30 @@
-import { positive, within } from "../errors";
-import { kelvin } from "../water/kelvin";
+import { inDomain, objectOf, positive } from "../errors";
+import { frozen } from "../frozen";
+import { convert } from "../units";
 
 /** What the oxygen use of a fish is reckoned from. */
-export interface Breathing {
-  /** Of one animal, g. */
+export interface OxygenDemandInput {
+  /** Mass of one animal, g. */
   readonly mass: number;
-  /** °C. */
+  /** Of the water, °C. */
   readonly temperature: number;
 }
 
+/** Oxygen that one fish uses, by what it does. */
+export interface OxygenDemand {
+  /** At rest, mg/h. */
+  readonly resting: number;
+  /** As it goes about in a group, mg/h. */
+  readonly routine: number;
+  /** At the most it uses of its own accord, mg/h. */
+  readonly active: number;
+}
+
 /** Where {@link oxygenDemand} holds: its studies span about 40 °C, with polar fishes at 0 °C. The source names no masses. */
-export const oxygenDemandDomain = {
+export const oxygenDemandDomain = /* @__PURE__ */ frozen({
   /** °C. */
   temperature: { min: 0, max: 40 },
-} as const;
+} as const);
 
 /** Molar mass of O₂, mg/mmol. */
 const oxygen = 31.998;
@@ -35,7 +46,7 @@ const factors = { routine: 560 / 364, active: 1110 / 364 } as const;
  * 50 g = 15.7 - 5020 / T, mass exponent 0.80; 69 species). The two factors: Lucas & Priede 1992 on zebrafish.
  *
  * @throws OutsideDomainError outside {@link oxygenDemandDomain}.
- * @throws InvalidInputError if the mass is not above zero.
+ * @throws InvalidInputError if the mass is not above zero, or a number is missing or not finite.
  *
  * @example
  * ```ts
@@ -45,13 +56,10 @@ const factors = { routine: 560 / 364, active: 1110 / 364 } as const;
  * oxygenDemand({ mass: 1, temperature: 45 }); // throws
  * ```
  */
-export function oxygenDemand({ mass, temperature }: Breathing): {
-  resting: number;
-  routine: number;
-  active: number;
-} {
+export function oxygenDemand(fish: OxygenDemandInput): OxygenDemand {
+  const { mass, temperature } = objectOf(fish, "");
   const grams = positive(mass, "mass");
-  const T = kelvin(within(temperature, "temperature", oxygenDemandDomain.temperature, "°C"));
+  const T = convert(inDomain(temperature, "temperature", oxygenDemandDomain.temperature, "°C"), "degC", "K");
   const resting = Math.exp(15.7 - 5020 / T) * (grams / 50) ** 0.8 * oxygen;
   return { resting, routine: resting * factors.routine, active: resting * factors.active };
 }

@@ -1,12 +1,12 @@
-import { positive } from "../errors";
+import { objectOf, positive } from "../errors";
 import type { Range } from "../ranges";
 import { oxygenDemand } from "./oxygen-demand";
 
 /** What a day's food is reckoned from. */
-export interface Eater {
-  /** Of one animal, g. */
+export interface RationInput {
+  /** Mass of one animal, g. */
   readonly mass: number;
-  /** °C. Default 27, at which the upkeep was measured. */
+  /** Of the water, °C. Default 27, at which the upkeep was measured. */
   readonly temperature?: number | undefined;
 }
 
@@ -44,7 +44,7 @@ function warmth(temperature: number): number {
  * neon tetra of 0.17 g at upkeep took about 2 % of its mass, 1.7 times the lower end (Sales & Janssens 2003; Pannevis &
  * Earle 1994).
  *
- * @throws InvalidInputError if the mass is not above zero.
+ * @throws InvalidInputError if the mass is not above zero, or a number is missing or not finite.
  * @throws OutsideDomainError if the temperature lies outside that of {@link oxygenDemand}, 0 to 40 °C.
  *
  * @example
@@ -57,7 +57,8 @@ function warmth(temperature: number): number {
  * ration({ mass: 0 }); // throws
  * ```
  */
-export function ration({ mass, temperature = measuredAt }: Eater): Range {
+export function ration(fish: RationInput): Range {
+  const { mass, temperature = measuredAt } = objectOf(fish, "");
   const grams = positive(mass, "mass");
   const most = plenty.share * plenty.mass;
   return {

@@ -1,12 +1,12 @@
-import { refusal } from "../errors";
+import { finite, objectOf, refusal } from "../errors";
 import type { PartialRange, Range } from "./range";
 
 /** Both ends of a range, infinite where absent, or an {@link InvalidInputError} where it is no range. */
-export function ends(range: PartialRange, name: string | number): Range {
-  const { min, max } = range ?? {};
-  const low = min ?? -Infinity;
-  const high = max ?? Infinity;
-  if (Number.isFinite(min ?? max) && Number.isFinite(max ?? min) && low <= high)
-    return { min: low, max: high };
-  throw refusal(`range ${name}`, "finite min at most max", `${min} to ${max}`);
+export function ends(range: PartialRange, subject: string): Range {
+  const { min, max } = objectOf(range, subject, "a range { min, max }");
+  if (min === undefined && max === undefined) throw refusal(subject, "a range with a min or a max", range);
+  const low = min === undefined ? -Infinity : finite(min, `${subject}.min`);
+  const high = max === undefined ? Infinity : finite(max, `${subject}.max`);
+  if (low > high) throw refusal(subject, "min at most max", range, "range");
+  return { min: low, max: high };
 }

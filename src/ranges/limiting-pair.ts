@@ -1,4 +1,4 @@
-import { refusal } from "../errors";
+import { listOf, refusal } from "../errors";
 import { ends } from "./ends";
 import type { PartialRange, Range } from "./range";
 
@@ -8,10 +8,10 @@ export interface LimitingPair {
   readonly largestMin: number;
   /** Index of the range with the smallest `max`, the first of equals; the same index if one range lies in all others. */
   readonly smallestMax: number;
-  /** What these two share, and with them all ranges. */
-  readonly shared?: Range;
-  /** What lies between these two, if they share nothing. */
-  readonly gap?: Range;
+  /** What these two share, and with them all ranges; in the unit of the ranges. */
+  readonly shared?: Range | undefined;
+  /** What lies between these two, if they share nothing; in the unit of the ranges. */
+  readonly gap?: Range | undefined;
 }
 
 /**
@@ -19,10 +19,11 @@ export interface LimitingPair {
  * smallest `max`. Intervals on a line share something if and only if these two do (Helly's theorem in one
  * dimension), so a change to any other range widens nothing.
  *
- * @param ranges One or more ranges, all in one unit.
+ * @param items One or more ranges, all in one unit; any number of them.
  * @returns Both indices, with the shared range or the gap, in the unit of the ranges; `undefined` if no range
  * states a `min` or none a `max`, since no two then limit each other.
- * @throws InvalidInputError if there is no range, a range is reversed or states no end, or an end is not finite.
+ * @throws InvalidInputError if there is no item, a range is missing, reversed or states no end, or an end is not
+ * finite.
  *
  * @example
  * ```ts
@@ -33,14 +34,51 @@ export interface LimitingPair {
  * limitingPair([...temperatures, { max: 20 }]); // => { largestMin: 0, smallestMax: 3, gap: { min: 20, max: 22 } }
  * ```
  */
-export function limitingPair(ranges: readonly PartialRange[]): LimitingPair | undefined {
-  if (ranges.length === 0) throw refusal("ranges", "at least one range", ranges);
-  const all = ranges.map(ends);
-  const mins = all.map((range) => range.min);
-  const maxes = all.map((range) => range.max);
-  const min = Math.max(...mins);
-  const max = Math.min(...maxes);
+export function limitingPair(items: readonly PartialRange[]): LimitingPair | undefined;
+/**
+ * The same for things that have ranges, such as species.
+ *
+ * @param items One or more things, any number of them.
+ * @param rangeOf Gives the range of each, all in one unit.
+ *
+ * @example
+ * ```ts
+ * import { limitingPair } from "vivary/ranges";
+ *
+ * const fishes = [{ name: "neon tetra", pH: { min: 5, max: 7 } }, { name: "guppy", pH: { min: 7, max: 8 } }];
+ * limitingPair(fishes, (fish) => fish.pH); // => { largestMin: 1, smallestMax: 0, shared: { min: 7, max: 7 } }
+ * ```
+ */
+export function limitingPair<Item>(
+  items: readonly Item[],
+  rangeOf: (item: Item) => PartialRange,
+): LimitingPair | undefined;
+export function limitingPair(
+  items: readonly PartialRange[],
+  rangeOf: (item: PartialRange) => PartialRange = (item) => item,
+): LimitingPair | undefined {
+  if (listOf(items, "items").length === 0) throw refusal("items", "at least one range", items);
+  if (typeof rangeOf !== "function") throw refusal("rangeOf", "a function", rangeOf);
+
+  let largestMin = { value: -Infinity, index: -1 };
+  let smallestMax = { value: Infinity, index: -1 };
+  for (const [index, item] of items.entries()) {
+    const { min, max } = ends(rangeOf(item), `items[${index}]`);
+    if (min > largestMin.value) largestMin = { value: min, index };
+    if (max < smallestMax.value) smallestMax = { value: max, index };
+  }
+  return pairOf(largestMin, smallestMax);
+}
+
+/** An end of a range, infinite where no range has one, and the index of that range. */
+interface End {
+  readonly value: number;
+  readonly index: number;
+}
+
+function pairOf(largestMin: End, smallestMax: End): LimitingPair | undefined {
+  const [min, max] = [largestMin.value, smallestMax.value];
   if (min === -Infinity || max === Infinity) return undefined;
-  const pair = { largestMin: mins.indexOf(min), smallestMax: maxes.indexOf(max) };
+  const pair = { largestMin: largestMin.index, smallestMax: smallestMax.index };
   return min <= max ? { ...pair, shared: { min, max } } : { ...pair, gap: { min: max, max: min } };
 }

@@ -1,4 +1,5 @@
-import { refusal } from "../errors";
+import { listOf, objectOf, oneOf, refusal } from "../errors";
+import type { Range } from "./range";
 
 /** A range over an ordered list of classes, such as still < gentle < moderate < strong; both ends included. */
 export interface OrdinalRange<C extends string> {
@@ -23,7 +24,8 @@ export interface PartialOrdinalRange<C extends string> {
  * @param a A range of these classes.
  * @param b A range of these classes.
  * @returns The shared range, both ends stated; `undefined` if no class lies in both.
- * @throws InvalidInputError if a class is listed twice, or a range is reversed, states no end or an unlisted class.
+ * @throws InvalidInputError if a class is no text or listed twice, or a range is reversed, states no end or an
+ * unlisted class.
  *
  * @example
  * ```ts
@@ -39,25 +41,28 @@ export function ordinalOverlap<C extends string>(
   a: PartialOrdinalRange<NoInfer<C>>,
   b: PartialOrdinalRange<NoInfer<C>>,
 ): OrdinalRange<C> | undefined {
-  if (new Set(order).size < order.length) {
-    throw refusal("order", "no class listed twice", order);
-  }
-  const others = classesOf(order, b, "b");
-  const shared = classesOf(order, a, "a").filter((item) => others.includes(item));
+  checkOrder(order);
+  const first = placesOf(order, a, "a");
+  const second = placesOf(order, b, "b");
+  const shared = order.slice(Math.max(first.min, second.min), Math.min(first.max, second.max) + 1);
   const min = shared[0];
   const max = shared.at(-1);
   return min === undefined || max === undefined ? undefined : { min, max };
 }
 
-function classesOf<C extends string>(
-  order: readonly C[],
-  range: PartialOrdinalRange<C>,
-  subject: string,
-): readonly C[] {
-  const { min, max } = range ?? {};
-  const first = min === undefined ? 0 : order.indexOf(min);
-  const last = max === undefined ? order.length - 1 : order.indexOf(max);
-  const stated = min !== undefined || max !== undefined;
-  if (stated && first >= 0 && first <= last) return order.slice(first, last + 1);
-  throw refusal(subject, `classes of ${order.join(" < ")}, min at most max`, `${min} to ${max}`);
+function checkOrder(order: readonly string[]): void {
+  for (const [index, item] of listOf(order, "order").entries()) {
+    if (typeof item !== "string") throw refusal(`order[${index}]`, "the name of a class", item);
+  }
+  if (new Set(order).size < order.length) throw refusal("order", "no class listed twice", order, "conflict");
+}
+
+/** The places in the order, from 0, of the lowest and the highest class of a range. */
+function placesOf(order: readonly string[], range: PartialOrdinalRange<string>, subject: string): Range {
+  const { min, max } = objectOf(range, subject, "a range { min, max }");
+  if (min === undefined && max === undefined) throw refusal(subject, "a range with a min or a max", range);
+  const first = min === undefined ? 0 : order.indexOf(oneOf(min, order, `${subject}.min`));
+  const last = max === undefined ? order.length - 1 : order.indexOf(oneOf(max, order, `${subject}.max`));
+  if (first > last) throw refusal(subject, "min at most max", range, "range");
+  return { min: first, max: last };
 }

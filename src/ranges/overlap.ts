@@ -1,3 +1,4 @@
+import { refusal } from "../errors";
 import { ends } from "./ends";
 import type { PartialRange, Range } from "./range";
 
@@ -6,7 +7,8 @@ import type { PartialRange, Range } from "./range";
  *
  * @param a A range, in any unit.
  * @param b A range, in the unit of `a`.
- * @param more Further ranges, in the unit of `a`.
+ * @param more Further ranges, in the unit of `a`. A long list cannot be spread into arguments (JavaScript's stack
+ * ends near 100,000 of them): there {@link limitingPair} takes it as it is.
  * @returns The shared range, one-sided if no range states its other end; `undefined` if they share nothing.
  * @throws InvalidInputError if a range is reversed, states no end, or an end is not finite.
  *
@@ -27,9 +29,14 @@ export function overlap(
   ...more: readonly PartialRange[]
 ): PartialRange | undefined;
 export function overlap(...ranges: readonly PartialRange[]): PartialRange | undefined {
-  const all = ranges.map(ends);
-  const min = Math.max(...all.map((range) => range.min));
-  const max = Math.min(...all.map((range) => range.max));
+  if (ranges.length === 0) throw refusal("ranges", "at least one range", ranges);
+  let min = -Infinity;
+  let max = Infinity;
+  for (const [index, range] of ranges.entries()) {
+    const next = ends(range, `ranges[${index}]`);
+    min = Math.max(min, next.min);
+    max = Math.min(max, next.max);
+  }
   if (min > max) return undefined;
   return { ...(min > -Infinity && { min }), ...(max < Infinity && { max }) };
 }

@@ -1,3 +1,4 @@
+import { refusal } from "../errors";
 import { ends } from "./ends";
 import type { PartialRange, Range } from "./range";
 
@@ -6,7 +7,8 @@ import type { PartialRange, Range } from "./range";
  *
  * @param range A range, in any unit.
  * @returns The width in the unit of the range, 0 or more; `undefined` for a one-sided range, which has none.
- * @throws InvalidInputError if the range is reversed, states no end, or an end is not finite.
+ * @throws InvalidInputError if the range is reversed, states no end, an end is not finite, or the width is
+ * beyond the greatest number.
  *
  * @example
  * ```ts
@@ -19,7 +21,9 @@ import type { PartialRange, Range } from "./range";
 export function width(range: Range): number;
 export function width(range: PartialRange): number | undefined;
 export function width(range: PartialRange): number | undefined {
-  ends(range, "given");
-  const { min, max } = range;
-  return min === undefined || max === undefined ? undefined : max - min;
+  const { min, max } = ends(range, "range");
+  if (min === -Infinity || max === Infinity) return undefined;
+  const width = max - min;
+  if (width < Infinity) return width;
+  throw refusal("range", "ends less than 1.8e308 apart", range, "range");
 }

@@ -1,5 +1,19 @@
-export { type DescribeOptions, describe } from "./describe";
+/**
+ * Verdicts and profiles in words: as text or Markdown, in a language and a system of units.
+ *
+ * @packageDocumentation
+ */
+export {
+  type DescribeOptions,
+  describe,
+  describeIn,
+  type SentenceOptions,
+  sentence,
+  sentenceIn,
+  type WritingOptions,
+} from "./describe/describe";
 export { english } from "./messages/english";
-export type { Messages, Told, ToldCondition } from "./messages/messages";
-export { profileMarkdown } from "./profile-markdown";
-export type { UnitSystem } from "./units";
+export type { Messages, Told, ToldCondition, ToldParty, TraitItem } from "./messages/messages";
+export { type ProfileOptions, profileMarkdown, profileMarkdownIn } from "./profile/profile-markdown";
+export type { UnitSystem } from "./quantities";
+export type { ShownUnit } from "./shown-unit";

@@ -27,15 +27,19 @@ export function markdown(blocks: readonly Block[]): string {
   return `${parts.filter(Boolean).join("\n\n")}\n`;
 }
 
-/** Text that Markdown shows as it is. */
+/** Text that Markdown shows as it is: no mark, list, link or mention is made of it. */
 export function escaped(text: string): string {
-  return oneLine(text).replaceAll(/[\\`*_{}[\]<>()#+!|&~]/g, "\\$&");
+  return oneLine(text)
+    .replaceAll(/[\\`*_{}[\]<>()#+!|&~@]/g, "\\$&")
+    .replaceAll(/:(?=\/\/)|(?<=\bwww)\./gi, "\\$&")
+    .replace(/^(\d+)(?=[.)](?:\s|$))/, "$1\\")
+    .replace(/^[-=]/, "\\$&");
 }
 
 function wrapped(text: string, first: string, further: string): string {
   const lines: string[] = [];
   let line = first;
-  for (const word of oneLine(text).split(" ")) {
+  for (const word of oneLine(text).split(" ").flatMap(pieces)) {
     const empty = line === first || line === further;
     if (!empty && line.length + 1 + word.length > columns) {
       lines.push(line);
@@ -45,10 +49,16 @@ function wrapped(text: string, first: string, further: string): string {
   return [...lines, line].join("\n");
 }
 
-/** Text without line breaks or control characters. */
+/** A word that is longer than a line in pieces that are not. */
+const pieces = (word: string) => word.match(/.{1,78}/gu) ?? [word];
+
+/**
+ * Text without line breaks, control characters or marks that turn the direction of reading. Joiners stay: some scripts
+ * need them.
+ */
 function oneLine(text: string): string {
   return text
-    .replaceAll(/\p{C}+/gu, " ")
+    .replaceAll(/(?:(?![\u200c\u200d])\p{C})+/gu, " ")
     .replaceAll(/\s+/g, " ")
     .trim();
 }

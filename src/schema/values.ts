@@ -1,5 +1,6 @@
 import * as z from "zod";
-import * as classes from "../species/classes";
+import { classes, currents } from "../species";
+import { name, note } from "./texts";
 
 /** One of the classes of a trait. */
 const oneOf = <Class extends string>(of: Readonly<Record<Class, string>>) =>
@@ -8,7 +9,6 @@ const oneOf = <Class extends string>(of: Readonly<Record<Class, string>>) =>
 /** The trait may be known to be absent or empty. */
 const orNone = <Value extends z.ZodType>(value: Value) => z.union([value, z.literal("none")]);
 
-const text = z.string().min(1);
 const share = z.number().min(0).max(1);
 const count = z.int().min(1);
 const size = z.number().positive();
@@ -18,10 +18,9 @@ const range = z
   .refine(({ min, max }) => min !== undefined || max !== undefined, "a range with at least one end")
   .refine(({ min = -Infinity, max = Infinity }) => min <= max, "min not above max");
 
-const flowOrder = Object.keys(classes.flow);
 const flowRange = z
   .strictObject({ min: oneOf(classes.flow), max: oneOf(classes.flow) })
-  .refine(({ min, max }) => flowOrder.indexOf(min) <= flowOrder.indexOf(max), "min not above max");
+  .refine(({ min, max }) => currents.indexOf(min) <= currents.indexOf(max), "min not above max");
 
 const counts = z
   .strictObject({ min: count, max: count })
@@ -38,10 +37,10 @@ const act = z.strictObject({
   from: oneOf(classes.stage).optional(),
 });
 
-/** What one statement of each trait holds, in the trait's own unit. Everything else derives from this table. */
+/** What one statement of each trait holds: `StatedValues` as the schema checks it. */
 export const values = {
   origin: {
-    regions: text,
+    regions: name,
     waters: oneOf(classes.waters),
     conservation: z.strictObject({ status: oneOf(classes.conservation), year: z.int().optional() }),
   },
@@ -108,7 +107,7 @@ export const values = {
   },
   reproduction: {
     mode: oneOf(classes.reproduction),
-    interbreedsWith: orNone(text),
+    interbreedsWith: orNone(name),
   },
   effects: {
     digs: z.boolean(),
@@ -118,6 +117,6 @@ export const values = {
   care: {
     sensitive: orNone(oneOf(classes.sensitivity)),
     hazards: orNone(oneOf(classes.hazard)),
-    rehoming: text,
+    rehoming: note,
   },
 } as const;

@@ -1,17 +1,21 @@
-export * as classes from "./classes";
-export { type Disagreement, disagreement, type Voice } from "./disagreement";
-export { applyForm } from "./forms";
-export { resolve } from "./resolve";
-export { standardLength, totalLength } from "./total-length";
-export {
-  essentialTraits,
-  factAt,
-  splitPath,
-  statementsOf,
-  type Trait,
-  type TraitWay,
-  traitPaths,
-  traitTable,
-  type Way,
-} from "./traits";
-export type * from "./types";
+export { currents, currentsBetween, currentsFrom, currentsUpTo } from "./currents";
+export { factAt } from "./profile/fact-at";
+export { applyForm } from "./profile/forms";
+export { lengthsMeant, lengthsOfSex, standardLength, totalLength } from "./profile/lengths";
+export type * from "./profile/profile";
+export { resolve } from "./profile/resolve";
+export { standingValues } from "./profile/standing-values";
+export { type Basis, bases, basisOf, rootOf, weakestBasis } from "./record/basis";
+export { type Disagreement, disagreement } from "./record/disagreement";
+export { groupsOf, type SourceVoice, type StatementGroup, topicKey } from "./record/groups";
+export type * from "./record/record";
+export type * from "./record/statement";
+export { hasValue, type Stated, statementsOf } from "./record/statements";
+export { inTraitUnit, sizeFields } from "./record/trait-unit";
+export type * from "./traits/class-names";
+export * as classes from "./traits/classes";
+export { type HasUnit, type TraitDefinition, type TraitWay, traitDefinitions } from "./traits/definitions";
+export { essentialTraits, splitPath, traitPaths } from "./traits/path";
+export { type Trait, traitTable } from "./traits/table";
+export type * from "./traits/values";
+export { type TraitWords, traitWords } from "./traits/words";

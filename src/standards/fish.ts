@@ -1,4 +1,4 @@
-import type { Group } from "../compatibility";
+import type { Group } from "../plan";
 import type { Sex, SpeciesProfile } from "../species";
 import { type Lengths, lengthsOf } from "./lengths";
 

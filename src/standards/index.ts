@@ -2,4 +2,4 @@ export type { Force } from "./jurisdiction";
 export type { LengthName } from "./lengths";
 export type { Asked, Comparison, Has, OfficialRequirement, Untold } from "./official-requirement";
 export { officialRequirements } from "./official-requirements";
-export type { SideName, TankMeasureName, VolumeName } from "./tank-measures";
+export type { TankMeasureName, TankSideName, VolumeName } from "./tank-measures";

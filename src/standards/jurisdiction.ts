@@ -1,6 +1,6 @@
 import type { Range } from "../ranges";
 import type { LengthName } from "./lengths";
-import type { SideName, VolumeName } from "./tank-measures";
+import type { TankSideName, VolumeName } from "./tank-measures";
 
 /** How far a requirement binds. */
 export type Force = "binding" | "municipal" | "advice" | "guidance for authorities";
@@ -23,7 +23,7 @@ export type Measurable =
     }
   | {
       readonly kind: "body-lengths";
-      readonly side: SideName;
+      readonly side: TankSideName;
       /** How many body lengths of the largest fish. */
       readonly lengths: number;
       readonly by: LengthName;

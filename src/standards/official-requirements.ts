@@ -1,4 +1,4 @@
-import type { Plan } from "../compatibility";
+import type { Plan } from "../plan";
 import { jurisdictions } from "./generated";
 import type { OfficialRequirement } from "./official-requirement";
 import { requirementsOf } from "./requirements-of";
@@ -14,7 +14,7 @@ import { surveyedPlan } from "./surveyed-plan";
  * may be of any length up to that. Standard length is 0.80 to 0.85 of total length. Only fish count. Where one end of
  * a span meets what is asked and the other does not, the answer is `depends`.
  *
- * @throws InvalidInputError and OutsideDomainError for what `assessPlan` refuses.
+ * @throws InvalidInputError for what `assessPlan` refuses.
  *
  * @example
  * ```ts

@@ -1,5 +1,5 @@
-import type { Plan } from "../compatibility";
-import { assessedPlan } from "../compatibility/assessed-plan";
+import type { Plan } from "../plan";
+import { checkedPlan } from "../plan/inner";
 import { type Fish, fishOf } from "./fish";
 import { type TankMeasures, tankMeasures } from "./tank-measures";
 
@@ -7,19 +7,20 @@ import { type TankMeasures, tankMeasures } from "./tank-measures";
 export interface SurveyedPlan {
   readonly measures: TankMeasures;
   readonly base: Plan["tank"]["base"];
-  /** °dH. */
-  readonly generalHardness: number;
+  /** °dH; absent where the plan does not give it. */
+  readonly generalHardness?: number;
   readonly fish: readonly Fish[];
 }
 
 /** A plan checked as `assessPlan` checks it, with its tank measured and its fish sized. */
 export function surveyedPlan(plan: Plan): SurveyedPlan {
-  const assessed = assessedPlan(plan);
-  const { tank, water, parties } = assessed;
+  const checked = checkedPlan(plan);
+  const { tank, water, parties } = checked;
+  const { generalHardness } = water;
   return {
-    measures: tankMeasures(assessed),
+    measures: tankMeasures(checked),
     base: tank.base,
-    generalHardness: water.generalHardness,
+    ...(generalHardness !== undefined && { generalHardness }),
     fish: plan.groups.flatMap((group, index) => {
       const party = parties[index];
       return party ? fishOf(group, party.species) : [];

@@ -1,43 +1,25 @@
 import { refusal } from "../errors";
-import { type LengthUnit, measureOf } from "../units";
-import type { TankBase } from "./base";
-import type { FloorAt } from "./floor";
-import { distance, size } from "./lengths";
-import { bowed } from "./shapes/bowed";
-import { circle } from "./shapes/circle";
-import { polygon } from "./shapes/polygon";
-import { rectangle } from "./shapes/rectangle";
-import { sector } from "./shapes/sector";
+import type { FloorMeasures } from "./floor";
+import { lengthInCm } from "./length-in-cm";
+import { distance } from "./lengths";
+import { type BaseDimensions, tankFloor } from "./tank-floor";
 
 /** A tank with upright walls, as one measures it. */
-export interface TankDimensions {
-  readonly base: TankBase;
+export interface TankDimensions extends BaseDimensions {
   /** In `unit`: from the floor to the rim (`inner`), or from under the bottom pane to the rim (`outer`). */
   readonly height: number;
-  /** The unit of every length given: `mm`, `cm`, `m`, `in` or `ft`. Default `cm`. */
-  readonly unit?: LengthUnit;
-  /** Whether base and height were measured inside or outside the glass. Default `inner`. */
-  readonly measured?: "inner" | "outer";
-  /** Thickness of bottom and sides, in `unit`. Default 0: unknown, and the glass counts for nothing. */
-  readonly glass?: number;
   /** How far the water stays below the rim, in `unit`. Default 0. */
-  readonly waterBelowRim?: number;
+  readonly waterBelowRim?: number | undefined;
 }
 
-/** What a tank measures. Always in these units, whatever unit the tank was given in. */
-export interface TankGeometry {
+/** What a tank measures, `footprint`, `longestRun` and `width` of the inner floor. Always in these units, whatever unit the tank was given in. */
+export interface TankGeometry extends FloorMeasures {
   /** Volume of base by height as given, L. */
   readonly grossVolume: number;
   /** Volume of the water, L. */
   readonly waterVolume: number;
-  /** Area of the inner floor, cm². */
-  readonly footprint: number;
   /** Area of the water's surface, cm². Walls are upright, so it equals the footprint. */
   readonly waterSurface: number;
-  /** The longer side of the smallest rectangle around the inner floor, cm. */
-  readonly longestRun: number;
-  /** The shorter side of that rectangle, cm. */
-  readonly width: number;
   /** Mass of the water, kg. */
   readonly waterMass: number;
   /**
@@ -57,15 +39,13 @@ const glassDensity = 2.5;
  * Volumes, areas, lengths and masses of a tank with upright walls.
  *
  * Inner measures are taken as they are. From outer ones every side moves inward by `glass` and the floor up by
- * `glass`, and what is left is exact for each shape: neighbouring sides meet where their inner faces meet.
- * Around a given inner base the panes stand outside in the same way. The smallest rectangle is the one of least
- * area, at any angle; of several equally small, as around a right-angled triangle, the most nearly square.
+ * `glass`. Around a given inner base the panes stand outside in the same way. For the floor see {@link tankFloor}.
  *
  * Water counts as fresh at 25 °C, 0.99705 kg/L; panes as soda-lime float glass, 2.5 kg/L.
  *
  * @throws InvalidInputError if a length is not finite or (but for `glass`, `waterBelowRim` and `bow`) not above
- * zero, or is beyond 0.1 mm to 1 km; if a polygon has fewer than three corners or its sides cross or touch; if a
- * sector's angle is not above 0 and up to 360; if `bow` exceeds half the length; if `glass` leaves no floor, no
+ * zero, or is beyond 0.1 mm to 1 km, or the floor is under 0.1 mm wide; if a polygon has fewer than three corners or
+ * more than {@link maxPolygonCorners}, or its sides cross or touch; if a sector's angle is not above 0 and up to 360; if `bow` exceeds half the length; if `glass` leaves no floor, no
  * height or no length of some side; if `waterBelowRim` leaves no water; if shape, `unit` or `measured` is unknown.
  *
  * @example
@@ -90,59 +70,29 @@ const glassDensity = 2.5;
  * ```
  */
 export function tankGeometry(tank: TankDimensions): TankGeometry {
-  const { base, unit = "cm", measured = "inner", glass = 0, waterBelowRim = 0 } = tank;
-  if (measureOf(unit) !== "length") throw refusal("unit", "a unit of length", unit);
-  if (measured !== "inner" && measured !== "outer") {
-    throw refusal("measured", '"inner" or "outer"', measured);
-  }
-  const floorAt = floorOf(base, unit);
-  const height = size(tank.height, "height", unit);
-  const pane = distance(glass, "glass", unit);
-  const gap = distance(waterBelowRim, "waterBelowRim", unit);
+  const { inner, outer, nominal } = tankFloor(tank);
+  const { unit = "cm", measured, glass = 0, waterBelowRim = 0 } = tank;
+  const height = lengthInCm(tank.height, unit, "height");
+  const pane = distance(glass, unit, "glass");
 
-  const outerInset = measured === "outer" ? 0 : -pane;
-  const innerInset = measured === "outer" ? pane : 0;
-  const outer = floorAt(outerInset);
-  const inner = floorAt(innerInset);
-  const outerHeight = height - outerInset;
-  const innerHeight = height - innerInset;
-  if (!outer || !inner || innerHeight <= 0) {
-    throw refusal("glass", "a thickness that leaves every side and the height a length", glass);
-  }
-  const depth = innerHeight - gap;
-  if (depth <= 0) throw refusal("waterBelowRim", "less than the inner height", waterBelowRim);
+  const innerHeight = measured === "outer" ? height - pane : height;
+  const outerHeight = measured === "outer" ? height : height + pane;
+  if (innerHeight <= 0)
+    throw refusal("glass", "a thickness that leaves the height a length", glass, "conflict");
+  const depth = innerHeight - distance(waterBelowRim, unit, "waterBelowRim");
+  if (depth <= 0) throw refusal("waterBelowRim", "less than the inner height", waterBelowRim, "conflict");
 
-  const given = measured === "outer" ? outer : inner;
-  const waterVolume = litres(inner.area * depth);
+  const waterVolume = litres(inner.footprint * depth);
   const waterMass = waterVolume * waterDensity;
-  const paneVolume = litres(outer.area * outerHeight - inner.area * innerHeight);
+  const paneVolume = litres(outer.footprint * outerHeight - inner.footprint * innerHeight);
   return {
-    grossVolume: litres(given.area * height),
+    ...inner,
+    grossVolume: litres(nominal.footprint * height),
     waterVolume,
-    footprint: inner.area,
-    waterSurface: inner.area,
-    longestRun: inner.longestRun,
-    width: inner.width,
+    waterSurface: inner.footprint,
     waterMass,
     filledMass: waterMass + paneVolume * glassDensity,
   };
-}
-
-function floorOf(base: TankBase, unit: LengthUnit): FloorAt {
-  const shape: unknown = base?.shape;
-  switch (base?.shape) {
-    case "rectangle":
-      return rectangle(base, unit);
-    case "polygon":
-      return polygon(base, unit);
-    case "circle":
-      return circle(base, unit);
-    case "sector":
-      return sector(base, unit);
-    case "bowed":
-      return bowed(base, unit);
-  }
-  throw refusal("base.shape", "rectangle, polygon, circle, sector or bowed", shape);
 }
 
 function litres(cubicCentimetres: number): number {

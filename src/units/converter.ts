@@ -11,21 +11,22 @@ export const amounts: Converter = /* @__PURE__ */ configureMeasurements<Measure,
 /** Converts a checked value between checked units. */
 export function convertBy(converter: Converter, value: number, from: Unit, to: Unit): number {
   const conversion = converter(finite(value, "value"));
-  const measure = knownMeasure(from, "from");
-  if (knownMeasure(to, "to") !== measure) {
-    throw refusal("to", `a unit of ${measure} (${list(conversion.possibilities(measure))})`, to);
-  }
+  const measure = measureIfKnown(from);
+  if (!measure) throw refusal("from", unitsFor(measureIfKnown(to)), from, "word");
+  if (measureIfKnown(to) !== measure) throw refusal("to", unitsFor(measure), to, "word");
   if (from === to) return value;
   const result = conversion.from(from).to(to);
   if (Number.isFinite(result)) return result;
-  throw refusal("value", `a number small enough to express in ${to}`, value);
+  throw refusal("value", `a number small enough to express in ${to}`, value, "range");
 }
 
-/** The measure of a unit, or an {@link InvalidInputError} where the unit is unknown. */
-export function knownMeasure(unit: Unit, subject: string): Measure {
-  const known = amounts().getUnit(unit);
-  if (known) return known.measure;
-  throw refusal(subject, `a unit (${list(amounts().possibilities())})`, unit);
+/** The measure of a unit; `undefined` of what is none. */
+export function measureIfKnown(unit: Unit): Measure | undefined {
+  return amounts().getUnit(unit)?.measure;
 }
 
-const list = (units: readonly Unit[]) => units.join(", ");
+/** The units that would do, in words: of one measure, or of all where none is known. */
+export function unitsFor(measure: Measure | undefined): string {
+  const units = amounts().possibilities(measure).join(", ");
+  return measure ? `a unit of ${measure} (${units})` : `a unit (${units})`;
+}

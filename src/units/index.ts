@@ -1,3 +1,10 @@
+/**
+ * Exact conversion between the units that keepers, shops and papers use, each by its legal or standard definition:
+ * lengths, volumes, temperatures, hardness and others. A unit is an id such as `cm`, `gal-us` or `degC`, and units of
+ * one measure convert into each other.
+ *
+ * @packageDocumentation
+ */
 export { convert } from "./convert";
 export { convertDifference } from "./convert-difference";
 export { measureOf } from "./measure-of";
@@ -14,3 +21,4 @@ export type { TemperatureUnit } from "./measures/temperature";
 export type { TimeUnit } from "./measures/time";
 export type { VolumeUnit } from "./measures/volume";
 export type { Measure, Unit, UnitLike, UnitsByMeasure } from "./unit";
+export { unitsOf } from "./units-of";

@@ -1,4 +1,5 @@
-import { knownMeasure } from "./converter";
+import { refusal } from "../errors";
+import { measureIfKnown, unitsFor } from "./converter";
 import type { Measure, Unit } from "./unit";
 
 /**
@@ -16,5 +17,7 @@ import type { Measure, Unit } from "./unit";
  * ```
  */
 export function measureOf(unit: Unit): Measure {
-  return knownMeasure(unit, "unit");
+  const measure = measureIfKnown(unit);
+  if (measure) return measure;
+  throw refusal("unit", unitsFor(undefined), unit, "word");
 }

@@ -1,6 +1,6 @@
-import { within } from "../errors";
+import { inDomain, objectOf } from "../errors";
+import { frozen } from "../frozen";
 import { convert } from "../units";
-import { kelvin } from "./kelvin";
 
 /** What dissolved carbon dioxide is computed from. */
 export interface CarbonDioxideConditions {
@@ -16,14 +16,14 @@ export interface CarbonDioxideConditions {
  * Where {@link carbonDioxide} holds: the temperatures of Plummer & Busenberg; pH from the end point of the
  * titration that carbonate hardness is measured by; hardness of water that is still dilute.
  */
-export const carbonDioxideDomain = {
+export const carbonDioxideDomain = /* @__PURE__ */ frozen({
   /** °C. */
   temperature: { min: 0, max: 90 },
   /** pH. */
   pH: { min: 4.5, max: 10 },
   /** °dH. */
   carbonateHardness: { min: 0, max: 30 },
-} as const;
+} as const);
 
 /** Molar mass of CO2, g/mol. */
 const molarMass = 44.0095;
@@ -40,7 +40,7 @@ const molarMass = 44.0095;
  * 1990 for water.
  *
  * @throws OutsideDomainError outside {@link carbonDioxideDomain}.
- * @throws InvalidInputError if a number is not finite.
+ * @throws InvalidInputError if a number is missing or not finite.
  *
  * @example
  * ```ts
@@ -51,17 +51,18 @@ const molarMass = 44.0095;
  * carbonDioxide({ temperature: 25, pH: 3, carbonateHardness: 4 }); // throws
  * ```
  */
-export function carbonDioxide({ temperature, pH, carbonateHardness }: CarbonDioxideConditions): number {
-  const t = within(temperature, "temperature", carbonDioxideDomain.temperature, "°C");
-  const acidity = within(pH, "pH", carbonDioxideDomain.pH);
-  const hardness = within(
+export function carbonDioxide(conditions: CarbonDioxideConditions): number {
+  const { temperature, pH, carbonateHardness } = objectOf(conditions, "");
+  const t = inDomain(temperature, "temperature", carbonDioxideDomain.temperature, "°C");
+  const acidity = inDomain(pH, "pH", carbonDioxideDomain.pH);
+  const hardness = inDomain(
     carbonateHardness,
     "carbonateHardness",
     carbonDioxideDomain.carbonateHardness,
     "°dH",
   );
 
-  const { K1, K2, Kw } = constants(kelvin(t));
+  const { K1, K2, Kw } = constants(convert(t, "degC", "K"));
   const hydrogen = 10 ** -acidity;
   const alkalinity = convert(hardness, "dH", "meq/L") / 1000;
   const inCarbonates = alkalinity - Kw / hydrogen + hydrogen;

@@ -1,3 +1,10 @@
+/**
+ * What water holds and weighs: oxygen, carbon dioxide, the toxic share of ammonia, and density, by published equations.
+ * Each exports the range in which it holds; outside it there is no answer but an `OutsideDomainError` that names the
+ * range.
+ *
+ * @packageDocumentation
+ */
 export { type CarbonDioxideConditions, carbonDioxide, carbonDioxideDomain } from "./carbon-dioxide";
 export { type OxygenConditions, oxygenDomain, oxygenSaturation } from "./oxygen-saturation";
 export {

@@ -1,28 +1,29 @@
-import { within } from "../errors";
-import { kelvin } from "./kelvin";
+import { inDomain, objectOf } from "../errors";
+import { frozen } from "../frozen";
+import { convert } from "../units";
 
 /** What the solubility of oxygen depends on. */
 export interface OxygenConditions {
   /** °C. */
   readonly temperature: number;
   /** g/kg, taken as practical salinity (the two differ by half a percent). Default 0. */
-  readonly salinity?: number;
+  readonly salinity?: number | undefined;
   /** Total pressure of the moist air above the water, kPa. Default 101.325, one atmosphere. */
-  readonly pressure?: number;
+  readonly pressure?: number | undefined;
 }
 
 /** One atmosphere in kPa, exact by definition. */
 const atmosphere = 101.325;
 
 /** Where {@link oxygenSaturation} holds: the ranges Benson & Krause state, pressure from 0.5 to 1.1 atm. */
-export const oxygenDomain = {
+export const oxygenDomain = /* @__PURE__ */ frozen({
   /** °C. */
   temperature: { min: 0, max: 40 },
   /** g/kg. */
   salinity: { min: 0, max: 40 },
   /** kPa. */
   pressure: { min: 50.6625, max: 111.4575 },
-} as const;
+} as const);
 
 /**
  * Oxygen dissolved in water that is in balance with moist air (100 % saturation), in mg/L.
@@ -32,7 +33,7 @@ export const oxygenDomain = {
  * tables since 2011.
  *
  * @throws OutsideDomainError outside {@link oxygenDomain}.
- * @throws InvalidInputError if a number is not finite.
+ * @throws InvalidInputError if a number is missing or not finite.
  *
  * @example
  * ```ts
@@ -44,19 +45,16 @@ export const oxygenDomain = {
  * oxygenSaturation({ temperature: 50 }); // throws
  * ```
  */
-export function oxygenSaturation({
-  temperature,
-  salinity = 0,
-  pressure = atmosphere,
-}: OxygenConditions): number {
-  const t = within(temperature, "temperature", oxygenDomain.temperature, "°C");
-  const s = within(salinity, "salinity", oxygenDomain.salinity, "g/kg");
-  const p = within(pressure, "pressure", oxygenDomain.pressure, "kPa") / atmosphere;
+export function oxygenSaturation(conditions: OxygenConditions): number {
+  const { temperature, salinity = 0, pressure = atmosphere } = objectOf(conditions, "");
+  const t = inDomain(temperature, "temperature", oxygenDomain.temperature, "°C");
+  const s = inDomain(salinity, "salinity", oxygenDomain.salinity, "g/kg");
+  const p = inDomain(pressure, "pressure", oxygenDomain.pressure, "kPa") / atmosphere;
   return atOneAtmosphere(t, s) * pressureFactor(t, p);
 }
 
 function atOneAtmosphere(t: number, s: number): number {
-  const T = kelvin(t);
+  const T = convert(t, "degC", "K");
   const fresh = -139.34411 + 1.575701e5 / T - 6.642308e7 / T ** 2 + 1.2438e10 / T ** 3 - 8.621949e11 / T ** 4;
   const salt = 0.017674 - 10.754 / T + 2140.7 / T ** 2;
   return Math.exp(fresh - s * salt);
@@ -64,7 +62,7 @@ function atOneAtmosphere(t: number, s: number): number {
 
 /** By what the solubility changes from one atmosphere to `p` atmospheres. */
 function pressureFactor(t: number, p: number): number {
-  const T = kelvin(t);
+  const T = convert(t, "degC", "K");
   const vapour = Math.exp(11.8571 - 3840.7 / T - 216961 / T ** 2);
   const theta = 0.000975 - 1.426e-5 * t + 6.436e-8 * t ** 2;
   return ((p - vapour) * (1 - theta * p)) / ((1 - vapour) * (1 - theta));

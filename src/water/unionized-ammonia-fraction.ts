@@ -1,5 +1,6 @@
-import { within } from "../errors";
-import { kelvin } from "./kelvin";
+import { inDomain, objectOf } from "../errors";
+import { frozen } from "../frozen";
+import { convert } from "../units";
 
 /** What the share of un-ionized ammonia depends on. */
 export interface AmmoniaConditions {
@@ -10,12 +11,12 @@ export interface AmmoniaConditions {
 }
 
 /** Where {@link unionizedAmmoniaFraction} holds: the temperatures of Emerson et al., the whole pH scale. */
-export const ammoniaDomain = {
+export const ammoniaDomain = /* @__PURE__ */ frozen({
   /** °C. */
   temperature: { min: 0, max: 50 },
   /** pH. */
   pH: { min: 0, max: 14 },
-} as const;
+} as const);
 
 /**
  * The share of total ammonia that is un-ionized (NH3, the toxic form), from 0 to 1, in fresh water.
@@ -26,7 +27,7 @@ export const ammoniaDomain = {
  * Source: Emerson, Russo, Lund & Thurston 1975, J. Fish. Res. Board Can. 32:2379-2383.
  *
  * @throws OutsideDomainError outside {@link ammoniaDomain}.
- * @throws InvalidInputError if a number is not finite.
+ * @throws InvalidInputError if a number is missing or not finite.
  *
  * @example
  * ```ts
@@ -36,9 +37,10 @@ export const ammoniaDomain = {
  * unionizedAmmoniaFraction({ temperature: 25, pH: 8 }); // ≈ 0.0537
  * ```
  */
-export function unionizedAmmoniaFraction({ temperature, pH }: AmmoniaConditions): number {
-  const t = within(temperature, "temperature", ammoniaDomain.temperature, "°C");
-  const acidity = within(pH, "pH", ammoniaDomain.pH);
-  const pKa = 0.09018 + 2729.92 / kelvin(t);
+export function unionizedAmmoniaFraction(conditions: AmmoniaConditions): number {
+  const { temperature, pH } = objectOf(conditions, "");
+  const t = inDomain(temperature, "temperature", ammoniaDomain.temperature, "°C");
+  const acidity = inDomain(pH, "pH", ammoniaDomain.pH);
+  const pKa = 0.09018 + 2729.92 / convert(t, "degC", "K");
   return 1 / (1 + 10 ** (pKa - acidity));
 }

@@ -1,20 +1,21 @@
-import { within } from "../errors";
+import { inDomain, objectOf } from "../errors";
+import { frozen } from "../frozen";
 
 /** What the density of water depends on. */
 export interface DensityConditions {
   /** °C. */
   readonly temperature: number;
   /** g/kg, taken as practical salinity (the two differ by half a percent). Default 0. */
-  readonly salinity?: number;
+  readonly salinity?: number | undefined;
 }
 
 /** Where {@link waterDensity} holds: liquid water within the ranges of the equation of state. */
-export const densityDomain = {
+export const densityDomain = /* @__PURE__ */ frozen({
   /** °C. */
   temperature: { min: 0, max: 40 },
   /** g/kg. */
   salinity: { min: 0, max: 42 },
-} as const;
+} as const);
 
 /**
  * Density of fresh, brackish or sea water at one atmosphere, in kg/L. Good to about 0.000005 kg/L.
@@ -24,7 +25,7 @@ export const densityDomain = {
  * ITS-90 and brought to the equation's IPTS-68 by the factor 1.00024 (Saunders 1990).
  *
  * @throws OutsideDomainError outside {@link densityDomain}.
- * @throws InvalidInputError if a number is not finite.
+ * @throws InvalidInputError if a number is missing or not finite.
  *
  * @example
  * ```ts
@@ -34,9 +35,10 @@ export const densityDomain = {
  * waterDensity({ temperature: 25, salinity: 35 }); // ≈ 1.02
  * ```
  */
-export function waterDensity({ temperature, salinity = 0 }: DensityConditions): number {
-  const t = 1.00024 * within(temperature, "temperature", densityDomain.temperature, "°C");
-  const s = within(salinity, "salinity", densityDomain.salinity, "g/kg");
+export function waterDensity(conditions: DensityConditions): number {
+  const { temperature, salinity = 0 } = objectOf(conditions, "");
+  const t = 1.00024 * inDomain(temperature, "temperature", densityDomain.temperature, "°C");
+  const s = inDomain(salinity, "salinity", densityDomain.salinity, "g/kg");
   return (fresh(t) + linear(t) * s + root(t) * s ** 1.5 + 4.8314e-4 * s ** 2) / 1000;
 }
 

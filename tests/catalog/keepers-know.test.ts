@@ -24,13 +24,13 @@ import nerite from "vivary/catalog/vittina-natalensis";
 import swordtail from "vivary/catalog/xiphophorus-hellerii";
 import platy from "vivary/catalog/xiphophorus-maculatus";
 import { allSpecies } from "../../src/catalog";
-import type { Said, SpeciesProfile } from "../../src/species";
+import type { SpeciesProfile, StatedValue } from "../../src/species";
 
 // Common practice throughout: what an experienced keeper would say without looking it up.
 
 type Figure = "temperature" | "pH" | "generalHardness" | "salinity";
-type Act = Exclude<Said<"temperament.acts">, "none">;
-type Prey = Exclude<Said<"predation.eats">, "none">["prey"];
+type Act = Exclude<StatedValue<"temperament.acts">, "none">;
+type Prey = Exclude<StatedValue<"predation.eats">, "none">["prey"];
 
 const from = (profile: SpeciesProfile, figure: Figure) =>
   profile.water?.[figure]?.value.kept.min ?? Number.NaN;

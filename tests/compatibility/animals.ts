@@ -1,5 +1,12 @@
-import type { AdultLength, Kind, SpeciesProfile, TraitPath, Value } from "../../src/species";
-import { splitPath, traitPaths } from "../../src/species/traits";
+import {
+  type AdultLength,
+  type Kind,
+  type SpeciesProfile,
+  splitPath,
+  type TraitPath,
+  traitPaths,
+  type TraitValue as Value,
+} from "../../src/species";
 
 /** Traits by path. */
 export type Stated = { readonly [Path in TraitPath]?: Value<Path> };

@@ -1,7 +1,6 @@
 import fc from "fast-check";
 import type { Group, PlannedTank, PlannedWater } from "../../src/compatibility";
-import type { Value } from "../../src/species";
-import * as classes from "../../src/species/classes";
+import { classes, type TraitValue as Value } from "../../src/species";
 import { adults, adultsBySex, type Stated } from "./animals";
 import { type Disputed, only } from "./worlds";
 

@@ -8,7 +8,7 @@ import {
   planRules,
   type Rule,
 } from "../../src/compatibility";
-import type { SpeciesProfile, Value } from "../../src/species";
+import type { SpeciesProfile, TraitValue as Value } from "../../src/species";
 
 declare const species: SpeciesProfile;
 

@@ -21,7 +21,7 @@ import { height } from "../../src/compatibility/rules/plan/height";
 import { oxygen } from "../../src/compatibility/rules/plan/oxygen";
 import { zones } from "../../src/compatibility/rules/plan/zones";
 import { InvalidInputError } from "../../src/errors";
-import type { SpeciesProfile, Value } from "../../src/species";
+import type { SpeciesProfile, TraitValue as Value } from "../../src/species";
 import { adults, animal, type Stated } from "./animals";
 import { pairBy, planBy } from "./judging";
 

@@ -1,5 +1,5 @@
 import { describe, expect, test } from "vitest";
-import { containment, jaccard, overlapCoefficient, pianka, type Range, schoener } from "../../src/ranges";
+import { containment, jaccard, pianka, type Range, schoener, simpson, sorensen } from "../../src/ranges";
 
 /**
  * How much of each of many small resource states a species uses that spreads itself evenly over its range: the
@@ -46,7 +46,7 @@ describe.each(pairs)("niche overlap of ranges that are %s, by the published sums
     expect(Math.abs((pianka(a, b) ?? Number.NaN) - published)).toBeLessThan(tolerance);
   });
 
-  // The three below count states as the sources count species: a state is used or it is not.
+  // The four below count states as the sources count species: a state is used or it is not.
   const used = (shares: readonly number[]) => new Set(shares.flatMap((share, i) => (share > 0 ? [i] : [])));
   const first = used(p);
   const second = used(q);
@@ -57,9 +57,14 @@ describe.each(pairs)("niche overlap of ranges that are %s, by the published sums
     expect(Math.abs((jaccard(a, b) ?? Number.NaN) - common / all)).toBeLessThan(tolerance);
   });
 
+  test("Sørensen 1948: twice common / the sum of both", () => {
+    const published = (2 * common) / (first.size + second.size);
+    expect(Math.abs((sorensen(a, b) ?? Number.NaN) - published)).toBeLessThan(tolerance);
+  });
+
   test("Simpson 1960: common / fewer", () => {
     const fewer = Math.min(first.size, second.size);
-    expect(Math.abs((overlapCoefficient(a, b) ?? Number.NaN) - common / fewer)).toBeLessThan(tolerance);
+    expect(Math.abs((simpson(a, b) ?? Number.NaN) - common / fewer)).toBeLessThan(tolerance);
   });
 
   test("Broder 1997, containment: common / those of the first", () => {
@@ -73,7 +78,8 @@ describe("worked by hand from the formulas", () => {
   const b = { min: 24, max: 28 };
 
   test("Jaccard: 2/8", () => expect(jaccard(a, b)).toBe(0.25));
-  test("Simpson: 2/4", () => expect(overlapCoefficient(a, b)).toBe(0.5));
+  test("Sørensen: 4/10", () => expect(sorensen(a, b)).toBe(0.4));
+  test("Simpson: 2/4", () => expect(simpson(a, b)).toBe(0.5));
   test("Broder: 2/6 of a, 2/4 of b", () => {
     expect(containment(a, b)).toBe(2 / 6);
     expect(containment(b, a)).toBe(2 / 4);

@@ -7,10 +7,11 @@ import {
   jaccard,
   limitingPair,
   overlap,
-  overlapCoefficient,
   pianka,
   type Range,
   schoener,
+  simpson,
+  sorensen,
   width,
 } from "../../src/ranges";
 
@@ -26,8 +27,10 @@ const functions: Readonly<Record<string, (range: Range) => unknown>> = {
   width,
   "jaccard, first": (range) => jaccard(range, good),
   "jaccard, second": (range) => jaccard(good, range),
-  "overlapCoefficient, first": (range) => overlapCoefficient(range, good),
-  "overlapCoefficient, second": (range) => overlapCoefficient(good, range),
+  "simpson, first": (range) => simpson(range, good),
+  "simpson, second": (range) => simpson(good, range),
+  "sorensen, first": (range) => sorensen(range, good),
+  "sorensen, second": (range) => sorensen(good, range),
   "containment, first": (range) => containment(range, good),
   "containment, second": (range) => containment(good, range),
   "schoener, first": (range) => schoener(range, good),
@@ -48,6 +51,8 @@ const noRanges: readonly (readonly [string, unknown])[] = [
   ["infinite below", { min: -Infinity, max: 20 }],
   ["infinite at one point", { min: Infinity, max: Infinity }],
   ["of text", { min: "20", max: "26" }],
+  ["with a null end", { min: 20, max: null }],
+  ["that is a list", [20, 26]],
   ["undefined", undefined],
   ["null", null],
 ];
@@ -66,15 +71,13 @@ describe.each(Object.entries(functions))("%s", (_, apply) => {
   });
 });
 
-test("the error says which range, what would do and what came", () => {
-  try {
-    overlap(good, { min: 26, max: 20 });
-    expect.unreachable();
-  } catch (error) {
-    expect(error).toMatchObject({
-      subject: "range 1",
-      expected: "finite min at most max",
-      found: "26 to 20",
-    });
-  }
+test.each([
+  { range: { min: 26, max: 20 }, path: ["ranges", 1], expected: "min at most max", code: "range" },
+  { range: { min: "20" }, path: ["ranges", 1, "min"], expected: "a finite number", code: "type" },
+  { range: { min: 20, max: null }, path: ["ranges", 1, "max"], expected: "a finite number", code: "type" },
+  { range: {}, path: ["ranges", 1], expected: "a range with a min or a max", code: "type" },
+  { range: 20, path: ["ranges", 1], expected: "a range { min, max }", code: "type" },
+])("the error says which range, what would do and what came: $expected", ({ range, ...problem }) => {
+  const refused = expect.objectContaining({ problems: [expect.objectContaining(problem)] });
+  expect(() => overlap(good, range as Range)).toThrow(refused);
 });

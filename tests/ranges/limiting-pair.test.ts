@@ -45,6 +45,36 @@ test("of no ranges there is no pair", () => {
   expect(() => limitingPair([])).toThrow(InvalidInputError);
 });
 
+test("of things that have ranges, by what gives the range", () => {
+  const fishes = ranges.map((temperature) => ({ temperature }));
+  expect(limitingPair(fishes, (fish) => fish.temperature)).toStrictEqual(limitingPair(ranges));
+});
+
+test("a thing without a range is refused, with its place", () => {
+  const fishes: { temperature?: { min: number } }[] = [{ temperature: { min: 20 } }, {}];
+  // @ts-expect-error: the range may be absent
+  expect(() => limitingPair(fishes, (fish) => fish.temperature)).toThrow(/^items\[1\]: /);
+  // @ts-expect-error: no function
+  expect(() => limitingPair(fishes, "temperature")).toThrow(
+    /^rangeOf: expected a function, found "temperature"/,
+  );
+});
+
+test("a hole in the list is no range", () => {
+  const sparse = [{ min: 20, max: 26 }];
+  sparse[2] = { min: 22, max: 24 };
+  expect(() => limitingPair(sparse)).toThrow(/^items\[1\]: /);
+});
+
+test("a million ranges are as good as three", () => {
+  const many = Array.from({ length: 1_000_000 }, (_, index) => ({ min: index, max: 2_000_000 - index }));
+  expect(limitingPair(many)).toEqual({
+    largestMin: 999_999,
+    smallestMax: 999_999,
+    shared: { min: 999_999, max: 1_000_001 },
+  });
+});
+
 test("the pair alone shares, or misses, what all share or miss", () => {
   fc.assert(
     fc.property(fc.array(partialRanges, { minLength: 3, maxLength: 8 }), ([first, second, ...others]) => {

@@ -5,14 +5,15 @@ import {
   contains,
   gap,
   jaccard,
-  overlapCoefficient,
   type PartialRange,
   pianka,
   schoener,
+  simpson,
+  sorensen,
 } from "../../src/ranges";
 import { ranges, roughRanges, wideRanges } from "./arbitrary";
 
-const symmetric = { jaccard, overlapCoefficient, schoener, pianka };
+const symmetric = { jaccard, sorensen, simpson, schoener, pianka };
 const measures = { ...symmetric, containment };
 
 describe.each(Object.entries(measures))("%s", (_, measure) => {
@@ -82,14 +83,16 @@ describe("zero width beside a width", () => {
 
   test("is nothing shared, of something", () => {
     expect(jaccard(point, wide)).toBe(0);
+    expect(sorensen(point, wide)).toBe(0);
     expect(containment(wide, point)).toBe(0);
   });
 
   test("has no value where its own width divides", () => {
     expect(containment(point, wide)).toBeUndefined();
-    expect(overlapCoefficient(point, wide)).toBeUndefined();
-    expect(schoener(point, wide)).toBeUndefined();
-    expect(pianka(wide, point)).toBeUndefined();
+    for (const measure of [simpson, schoener, pianka]) {
+      expect(measure(point, wide)).toBeUndefined();
+      expect(measure(wide, point)).toBeUndefined();
+    }
   });
 });
 
@@ -110,13 +113,11 @@ test("containment is 1 exactly where one range contains the other", () => {
   );
 });
 
-test("jaccard ≤ schoener ≤ pianka ≤ overlapCoefficient", () => {
+test("jaccard ≤ schoener ≤ pianka ≤ simpson", () => {
   // What is covered together is no less than the wider range, and the geometric mean lies between both widths.
   fc.assert(
     fc.property(wideRanges, wideRanges, (a, b) => {
-      const chain = [jaccard, schoener, pianka, overlapCoefficient].map(
-        (measure) => measure(a, b) ?? Number.NaN,
-      );
+      const chain = [jaccard, schoener, pianka, simpson].map((measure) => measure(a, b) ?? Number.NaN);
       const [first = 2, second = 2, third = 2, fourth = 2] = chain;
       expect(first).toBeLessThanOrEqual(second + 1e-15);
       expect(second).toBeLessThanOrEqual(third + 1e-15);
@@ -126,11 +127,22 @@ test("jaccard ≤ schoener ≤ pianka ≤ overlapCoefficient", () => {
   );
 });
 
-test("overlapCoefficient and schoener are the larger and the smaller containment", () => {
+test("sorensen is the harmonic mean of both containments, and twice jaccard over one more", () => {
+  fc.assert(
+    fc.property(wideRanges, wideRanges, (a, b) => {
+      const [ofA, ofB, shared] = [containment(a, b) ?? 0, containment(b, a) ?? 0, jaccard(a, b) ?? 0];
+      fc.pre(shared > 0);
+      expect(sorensen(a, b)).toBeCloseTo(2 / (1 / ofA + 1 / ofB), 12);
+      expect(sorensen(a, b)).toBeCloseTo((2 * shared) / (1 + shared), 12);
+    }),
+  );
+});
+
+test("simpson and schoener are the larger and the smaller containment", () => {
   fc.assert(
     fc.property(wideRanges, wideRanges, (a, b) => {
       const shares = [containment(a, b) ?? Number.NaN, containment(b, a) ?? Number.NaN];
-      expect(overlapCoefficient(a, b)).toBe(Math.max(...shares));
+      expect(simpson(a, b)).toBe(Math.max(...shares));
       expect(schoener(a, b)).toBe(Math.min(...shares));
     }),
   );

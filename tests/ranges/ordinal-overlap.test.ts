@@ -45,18 +45,39 @@ test("it agrees with the classes listed one by one, both ways", () => {
 });
 
 test.each([
-  ["reversed", { min: "strong", max: "still" }],
-  ["without an end", {}],
-  ["with an unlisted min", { min: "torrent", max: "strong" }],
-  ["with an unlisted max", { min: "still", max: "torrent" }],
-  ["of a name every object has", { min: "constructor" }],
-  ["undefined", undefined],
-])("a range %s is none", (_, range) => {
+  ["reversed", { min: "strong", max: "still" }, "b: expected min at most max"],
+  ["without an end", {}, "b: expected a range with a min or a max"],
+  ["with an unlisted min", { min: "torrent", max: "strong" }, "b.min: expected one of still, gentle"],
+  ["with an unlisted min alone", { min: "torrent" }, "b.min: expected one of still, gentle"],
+  ["with an unlisted max", { min: "still", max: "torrent" }, "b.max: expected one of still, gentle"],
+  [
+    "with an unlisted max alone",
+    { max: "torrent" },
+    'b.max: expected one of still, gentle, moderate, strong, found "torrent"',
+  ],
+  ["of a name every object has", { min: "constructor" }, "b.min: expected one of"],
+  ["of numbers", { min: 0, max: 3 }, "b.min: expected one of"],
+  ["with a null end", { min: "still", max: null }, "b.max: expected one of"],
+  ["undefined", undefined, "b: expected a range { min, max }, found nothing"],
+])("a range %s is none", (_, range, message) => {
   const bad = range as { min: "still" };
   expect(() => ordinalOverlap(flow, bad, { min: "still" })).toThrow(InvalidInputError);
-  expect(() => ordinalOverlap(flow, { min: "still" }, bad)).toThrow(
-    /^b: expected classes of still < gentle < moderate < strong, min at most max, found/,
-  );
+  expect(() => ordinalOverlap(flow, { min: "still" }, bad)).toThrow(message);
+});
+
+test("of 50,000 classes, in good time", () => {
+  const order = Array.from({ length: 50_000 }, (_, index) => `class ${index}`);
+  expect(ordinalOverlap(order, { min: "class 100" }, { max: "class 40000" })).toEqual({
+    min: "class 100",
+    max: "class 40000",
+  });
+});
+
+test("an order of anything but names is none", () => {
+  const ordered = (order: unknown) => () =>
+    ordinalOverlap(order as string[], { min: "low" }, { max: "high" });
+  expect(ordered(undefined)).toThrow("order: expected a list, found nothing");
+  expect(ordered(["low", 7, "high"])).toThrow("order[1]: expected the name of a class, found 7");
 });
 
 test("a class listed twice has no place in the order", () => {

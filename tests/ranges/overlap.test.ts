@@ -1,5 +1,6 @@
 import fc from "fast-check";
 import { expect, test } from "vitest";
+import { InvalidInputError } from "../../src/errors";
 import { contains, gap, overlap } from "../../src/ranges";
 import { ends, partialRanges, ranges } from "./arbitrary";
 
@@ -28,6 +29,15 @@ test("many ranges share what lies in all", () => {
     min: 24,
     max: 25,
   });
+});
+
+test("as many as JavaScript takes arguments", () => {
+  const many = Array.from({ length: 50_000 }, (_, index) => ({ min: index, max: 100_000 }));
+  expect(overlap({ min: 7 }, { max: 60_000 }, ...many)).toStrictEqual({ min: 49_999, max: 60_000 });
+});
+
+test("of nothing there is no overlap to name", () => {
+  expect(() => Reflect.apply(overlap, undefined, [])).toThrow(InvalidInputError);
 });
 
 test("a number lies in the overlap if and only if it lies in every range", () => {

@@ -4,8 +4,7 @@ import danioRerio from "vivary/catalog/danio-rerio";
 import puntigrusTetrazona from "vivary/catalog/puntigrus-tetrazona";
 import { InvalidInputError } from "../../src/errors";
 import { profileMarkdown } from "../../src/report";
-import { applyForm, type SpeciesProfile, traitPaths, traitTable } from "../../src/species";
-import { factAt } from "../../src/species/traits";
+import { applyForm, factAt, type SpeciesProfile, traitPaths, traitTable } from "../../src/species";
 
 const withForms = allSpecies.flatMap((species) => [
   species,

@@ -2,11 +2,12 @@ import { readFileSync } from "node:fs";
 import { Ajv2020 } from "ajv/dist/2020.js";
 import fc from "fast-check";
 import { describe, expect, test } from "vitest";
-import { safeParseSpecies, speciesJsonSchema } from "../../src/schema";
+import { jsonSchemas, safeParseSpecies, speciesJsonSchema } from "../../src/schema";
 import { type TraitPath, traitPaths, traitTable } from "../../src/species";
 import { at, type Place, withAt, without } from "../species/json";
 import { mutants } from "../species/mutants";
 import { files } from "../species/records";
+import { filesOf } from "./files";
 import { problemsOf } from "./problems";
 
 const validate = new Ajv2020({ allErrors: true }).compile(speciesJsonSchema);
@@ -134,9 +135,14 @@ describe("what an editor shows", () => {
     expect(ofStatement("size.adultLength", "measure")).toContain("TL: Total length");
   });
 
-  test("the file that every record names is this schema", () => {
-    const file = new URL("../../data/species.schema.json", import.meta.url);
-    expect(JSON.parse(readFileSync(file, "utf8"))).toStrictEqual(speciesJsonSchema);
-    for (const { json } of files) expect(json).toHaveProperty("$schema", "../species.schema.json");
-  });
+  test.each(Object.entries(jsonSchemas))(
+    "the schema that every file of %s names is the one of src",
+    (folder, schema) => {
+      const file = new URL(`../../data/schemas/${folder}.schema.json`, import.meta.url);
+      expect(JSON.parse(readFileSync(file, "utf8"))).toStrictEqual(schema);
+      for (const { json } of filesOf(folder)) {
+        expect(json).toHaveProperty("$schema", `../schemas/${folder}.schema.json`);
+      }
+    },
+  );
 });

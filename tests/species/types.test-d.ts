@@ -6,13 +6,14 @@ import type {
   Basis,
   Fact,
   Figures,
-  Said,
+  SizeForGroup,
   SpeciesProfile,
   SpeciesRecord,
-  Statement,
+  StatedValue,
   Statements,
   TraitPath,
-  Value,
+  TraitStatement,
+  TraitValue,
 } from "../../src/species";
 import { disagreement } from "../../src/species";
 
@@ -43,17 +44,19 @@ test("a trait that is not declared does not compile", () => {
 });
 
 test("a statement says what its trait holds", () => {
-  expectTypeOf<Said<"space.zones">>().toEqualTypeOf<"surface" | "midwater" | "bottom">();
-  expectTypeOf<Said<"size.lifespan">>().toEqualTypeOf<number>();
-  expectTypeOf<Said<"space.baseLength">>().toEqualTypeOf<{ least: number; for: number }>();
-  expectTypeOf<"none">().toExtend<Said<"temperament.acts">>();
+  expectTypeOf<StatedValue<"space.zones">>().toEqualTypeOf<"surface" | "midwater" | "bottom">();
+  expectTypeOf<StatedValue<"size.lifespan">>().toEqualTypeOf<number>();
+  expectTypeOf<StatedValue<"space.baseLength">>().toEqualTypeOf<SizeForGroup>();
+  expectTypeOf<"none">().toExtend<StatedValue<"temperament.acts">>();
   expectTypeOf<NonNullable<NonNullable<SpeciesRecord["effects"]>["digs"]>>().toEqualTypeOf<
-    readonly Statement<boolean>[]
+    readonly TraitStatement<"effects.digs">[]
   >();
 });
 
 test("a fact holds the value, its basis and whole other values", () => {
-  expectTypeOf<Trait<"water", "temperature">>().toEqualTypeOf<Fact<Figures<Said<"water.temperature">>>>();
+  expectTypeOf<Trait<"water", "temperature">>().toEqualTypeOf<
+    Fact<Figures<StatedValue<"water.temperature">>>
+  >();
   expectTypeOf<Trait<"water", "temperature">["value"]["kept"]["min"]>().toEqualTypeOf<number | undefined>();
   expectTypeOf<Trait<"size", "adultLength">["value"]>().toEqualTypeOf<readonly AdultLength[]>();
   expectTypeOf<Trait<"social", "living">["value"]>().toEqualTypeOf<
@@ -66,8 +69,10 @@ test("a fact holds the value, its basis and whole other values", () => {
 });
 
 test('once resolved, "none" is an empty list', () => {
-  expectTypeOf<"none">().not.toExtend<Value<"temperament.acts">[number]>();
-  expectTypeOf<Value<"care.hazards">>().toEqualTypeOf<readonly ("venom" | "spines" | "bite" | "shock")[]>();
+  expectTypeOf<"none">().not.toExtend<TraitValue<"temperament.acts">[number]>();
+  expectTypeOf<TraitValue<"care.hazards">>().toEqualTypeOf<
+    readonly ("venom" | "spines" | "bite" | "shock")[]
+  >();
 });
 
 test("any trait may be unknown", () => {

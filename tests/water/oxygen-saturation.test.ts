@@ -37,6 +37,7 @@ test("water under more pressure holds more", () => {
 test("salinity defaults to none and pressure to one atmosphere", () => {
   const given = oxygenSaturation({ temperature: 25, salinity: 0, pressure: 101.325 });
   expect(oxygenSaturation({ temperature: 25 })).toBe(given);
+  expect(oxygenSaturation({ temperature: 25, salinity: undefined, pressure: undefined })).toBe(given);
 });
 
 test.each(["temperature", "salinity", "pressure"] as const)("%s has a range of validity", (variable) => {

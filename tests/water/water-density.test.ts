@@ -22,7 +22,9 @@ test("saltier water is heavier", () => {
 });
 
 test("salinity defaults to none", () => {
-  expect(waterDensity({ temperature: 25 })).toBe(waterDensity({ temperature: 25, salinity: 0 }));
+  const given = waterDensity({ temperature: 25, salinity: 0 });
+  expect(waterDensity({ temperature: 25 })).toBe(given);
+  expect(waterDensity({ temperature: 25, salinity: undefined })).toBe(given);
 });
 
 test.each(["temperature", "salinity"] as const)("%s has a range of validity", (variable) => {

@@ -1,4 +1,5 @@
-import type { PairRule, PlanRule } from "../rule";
+import { frozen } from "../../frozen";
+import type { PairRule, PlanRule } from "../engine/rule";
 import { actsLookAlike } from "./pair/acts-look-alike";
 import { actsOthers } from "./pair/acts-others";
 import { actsOwnKind } from "./pair/acts-own-kind";
@@ -44,7 +45,7 @@ import { waterTemperature } from "./plan/water-temperature";
 import { zones } from "./plan/zones";
 
 /** The rules about two parties, in the order in which a keeper asks. */
-export const pairRules = [
+export const pairRules = /* @__PURE__ */ frozen([
   temperature,
   ph,
   generalHardness,
@@ -61,10 +62,10 @@ export const pairRules = [
   feedingCompetition,
   shyness,
   interbreeding,
-] as const satisfies readonly PairRule[];
+] as const satisfies readonly PairRule[]);
 
 /** The rules about a plan, in the order in which a keeper asks. */
-export const planRules = [
+export const planRules = /* @__PURE__ */ frozen([
   waterTemperature,
   waterPh,
   waterHardness,
@@ -92,7 +93,4 @@ export const planRules = [
   cautionZoonoses,
   cautionLaw,
   cautionRelease,
-] as const satisfies readonly PlanRule[];
-
-/** The id of a rule of the library. */
-export type RuleId = (typeof pairRules | typeof planRules)[number]["id"];
+] as const satisfies readonly PlanRule[]);

@@ -1,35 +1,66 @@
-import { traitTable } from "../../species";
-import type { Messages, Told } from "./messages";
+import type { Measures, Quantity, WordKind, Words } from "../../compatibility";
+import { facts } from "../../plan";
+import { classes, type TraitPath, traitPaths, traitWords } from "../../species";
+import type { Messages, Told, ToldCondition } from "./messages";
 
-const sharedWater = (figure: string) => (told: Told) => {
-  const each = `${told.from} needs ${told.measure("from")}, ${told.to} ${told.measure("to")}`;
-  if (told.weight === "favourable") return `Both are kept at a ${figure} of ${told.measure("shared")}.`;
-  if (told.measure("shared")) return `${each}: only a ${figure} of ${told.measure("shared")} suits both.`;
-  if (told.weight === "restricting") return `${each}: the ranges do not meet, but the gap is narrow.`;
-  return `${each}: no ${figure} suits both.`;
+const basis: Messages["basis"] = {
+  published: "published",
+  curated: "weighed from several sources",
+  memory: "recalled, source not read",
+  "common-practice": "common practice",
 };
 
-const seasons: Readonly<Record<string, string>> = {
-  hottest: " on the hottest day",
-  coolest: " in the coolest season",
+const couldBe = {
+  blocking: "could rule it out",
+  restricting: "could set a condition",
+  advisory: "worth knowing",
+  favourable: "in favour",
 };
 
-const plannedWater = (figure: string) => (told: Told) => {
-  const season = seasons[String(told.value("season"))] ?? "";
-  const kept = `${told.from} needs a ${figure} of ${told.measure("kept")}; planned is ${told.measure("planned")}${season}.`;
-  const limit = told.measure("limit");
-  return limit ? `${kept} Past its limit (${limit}) it suffers or dies.` : kept;
-};
+type WordOf<Kind extends WordKind> = { readonly value: Words[Kind] } | undefined;
 
-const deeds: Readonly<Record<string, string>> = {
+function sharedWater(water: string) {
+  return ({
+    weight,
+    from,
+    to,
+    measures,
+    figure,
+  }: Told<Measures["temperature" | "ph" | "general-hardness" | "salinity"]>) => {
+    const each = `${from} needs ${figure(measures.from)}, ${to} ${figure(measures.to)}`;
+    if (weight === "favourable")
+      return `${from} and ${to} are both kept at a ${water} of ${figure(measures.shared)}.`;
+    if (measures.shared) return `${each}: only a ${water} of ${figure(measures.shared)} suits both.`;
+    if (weight === "restricting") return `${each}: the ranges do not meet, but the gap is narrow.`;
+    return `${each}: no ${water} suits both.`;
+  };
+}
+
+type PlannedWaterRule = "water-temperature" | "water-ph" | "water-hardness" | "water-salinity";
+
+function plannedWater(water: string) {
+  return ({ from, measures, figure }: Told<Measures[PlannedWaterRule]>) => {
+    const { kept, planned, hottest, coolest, limit } = measures;
+    const known = planned ?? hottest ?? coolest;
+    const season = (hottest && " on the hottest day") ?? (coolest && " in the coolest season") ?? "";
+    const plan = known ? `; planned is ${figure(known)}${season}` : "";
+    const text = `${from} needs a ${water} of ${figure(kept)}${plan}.`;
+    return limit ? `${text} Past its limit (${figure(limit)}) it suffers or dies.` : text;
+  };
+}
+
+const thisOne = (verb: string, figure: string) => figure && `; this one ${verb} ${figure}`;
+
+const deeds: Readonly<Record<Words["does"], string>> = {
   chases: "chases",
   bites: "bites",
   kills: "kills",
+  "nips-fins": "bites pieces out of the fins of",
   "rasps-mucus": "rasps the slime coat of",
   "robs-food": "takes food from",
 };
 
-const occasions: Readonly<Record<string, string>> = {
+const occasions: Readonly<Record<Words["when"], string>> = {
   always: "",
   breeding: " while it breeds",
   "guarding-brood": " while it guards eggs or young",
@@ -37,38 +68,180 @@ const occasions: Readonly<Record<string, string>> = {
   crowded: " when the other cannot get out of sight",
 };
 
-const act = (whom: (told: Told) => string) => (told: Told) => {
-  const deed = deeds[String(told.value("act"))] ?? "harms";
-  const doer = told.value("doer");
-  const who = doer ? `a ${doer} ${told.from}` : told.from;
-  const once = told.value("once") === "grown" ? "once grown, " : "";
-  return `${once}${who} ${deed} ${whom(told)}${occasions[String(told.value("when"))] ?? ""}.`;
+type ActRule = "acts-own-kind" | "acts-look-alike" | "acts-others";
+
+function act(whom: (told: Told<Measures[ActRule]>) => string) {
+  return (told: Told<Measures[ActRule]>) => {
+    const { act: deed, doer, once, when } = told.measures;
+    const who = doer ? `a ${doer.value} ${told.from}` : told.from;
+    const harms = deed ? deeds[deed.value] : "harms";
+    return `${once ? "once grown, " : ""}${who} ${harms} ${whom(told)}${when ? occasions[when.value] : ""}.`;
+  };
+}
+
+const holders: Readonly<Record<Words["territoryHolder"], string>> = {
+  male: "each male",
+  female: "each female",
+  pair: "a pair",
+  each: "each animal",
 };
 
-const holders: Readonly<Record<string, (who: string) => string>> = {
-  male: (who) => `each male ${who}`,
-  female: (who) => `each female ${who}`,
-  pair: (who) => `a breeding pair of ${who}`,
-  each: (who) => `each ${who}`,
-};
+function holder(of: WordOf<"territoryHolder">, who: string): string {
+  if (!of) return who;
+  return {
+    male: `each male ${who}`,
+    female: `each female ${who}`,
+    pair: `a breeding pair of ${who}`,
+    each: `each ${who}`,
+  }[of.value];
+}
 
-const parts: Readonly<Record<string, string>> = {
+const parts: Readonly<Record<Words["zone"], string>> = {
   surface: "near the surface",
   midwater: "in open water",
   bottom: "on the ground",
 };
 
-const whereabouts = (zone: string | number | undefined) =>
-  parts[String(zone)] ?? "in the same part of the tank";
+const whereabouts = (zone: WordOf<"zone">) => (zone ? parts[zone.value] : "in the same part of the tank");
 
 /** `no more than 1 male swordtail is kept`, `no male swordtail is kept`. */
-const noMoreThan = (most: number | undefined, what: string) => {
-  if (most === 0) return `no ${what} is kept`;
-  return `no more than ${most} ${what} ${most === 1 ? "is" : "are"} kept`;
+function noMoreThan({ max, figure }: ToldCondition, what: string): string {
+  if (max === 0) return `no ${what} is kept`;
+  const most: Quantity | undefined = max === undefined ? undefined : { value: max };
+  return `no more than ${figure(most)} ${what} ${max === 1 ? "is" : "are"} kept`;
+}
+
+const hazards: Readonly<Record<Words["hazard"], (who: string) => string>> = {
+  venom: (who) =>
+    `Venom: ${who}. After a sting seek medical care at once; only for trained hands, and never handled bare.`,
+  spines: (who) =>
+    `Spines that wound: ${who}. No bare hand, no fine net. A wound that swells or does not heal is for a doctor.`,
+  bite: (who) => `Bites: ${who}. Keep hands out of reach; a deep wound is for a doctor.`,
+  shock: (who) => `Electric shocks that a person feels: ${who}. Keep hands out of the water.`,
 };
+
+function predation(told: Told<Measures["predation"]>): string {
+  const { from, weight, measures } = told;
+  const hunts = measures.hunts && !measures.defence ? " It hunts by night." : "";
+  const spines = measures.defence ? ` Its spines can choke ${from}.` : "";
+  const signs = weight === "advisory" || !measures.prey ? "" : hunts + spines;
+  return meal(told) + grownUp(told) + signs;
+}
+
+function meal({ from, to, weight, measures, figure }: Told<Measures["predation"]>): string {
+  const { of, greatestPrey, prey, share, today, hunter } = measures;
+  if (of) return `${from} feeds by night and eats the eggs that ${to} guards.`;
+  if (greatestPrey)
+    return `${from} eats animals up to ${figure(greatestPrey)}; ${to} measures ${figure(prey)}.`;
+  if (!share) return weight === "blocking" ? `${from} eats ${to}.` : `${from} eats the young of ${to}.`;
+  const likely = weight === "blocking" ? "will very likely be" : "may be";
+  const grows = today ? "grows to" : "measures up to";
+  return `${to}, ${figure(prey)} long, ${likely} eaten by ${from}, which ${grows} ${figure(hunter)}.`;
+}
+
+/** What changes while one of the two grows. */
+function grownUp({ from, to, measures, figure }: Told<Measures["predation"]>): string {
+  const { safeFrom, today, turnsAt } = measures;
+  if (safeFrom) return ` From ${figure(safeFrom)} on ${to} is safe.`;
+  if (!today) return "";
+  const turns = turnsAt ? `, at about ${figure(turnsAt)}` : "";
+  return ` Now ${figure(today)} long, ${from} goes with ${to} only until it can swallow it${turns}.`;
+}
+
+function footprint({ from, weight, measures, figure }: Told<Measures["footprint"]>): string {
+  const { length, width, needed, planned, today, turnsAt } = measures;
+  if (weight !== "blocking") {
+    return `This group of ${from} needs a floor of ${figure(needed)}; this one has ${figure(planned)}.`;
+  }
+  const outgrown = today
+    ? ` Now ${figure(today)} long, it fits only until it measures ${figure(turnsAt)}.`
+    : "";
+  return `${from} grows to ${figure(length)} and cannot turn in a tank ${figure(width)} wide.${outgrown}`;
+}
+
+function oxygen({ from, measures, figure }: Told<Measures["oxygen"]>): string {
+  const { air, need, hours, temperature, saturation, limit } = measures;
+  if (air) return `${from} drowns unless it can take air at the surface.`;
+  if (hours) {
+    return `at ${figure(temperature)} water holds ${figure(saturation)} of oxygen; if it stands still, this stock has used it down to ${figure(limit)}, the least for ${from}, within ${figure(hours)}.`;
+  }
+  if (need?.value === "high")
+    return `${from} needs much oxygen and suffers as soon as the water stands still.`;
+  return `how long the oxygen lasts for ${from} on a hot night depends on how warm and how much the water is, which the plan does not say.`;
+}
+
+const plantHarm: Readonly<Record<Words["plantHarm"], string>> = {
+  eats: "eats plants",
+  uproots: "pulls plants out",
+  digs: "digs, so that plants loosen",
+};
+
+const feedingPlaces: Readonly<Record<Words["zone"], string>> = {
+  surface: "at the surface",
+  midwater: "in midwater",
+  bottom: "on the ground",
+};
+
+const feedingHours: Readonly<Record<Words["light"], string>> = {
+  day: "by day",
+  dusk: "at dusk",
+  night: "after dark",
+};
+
+const ways: Readonly<Record<string, string>> = {
+  ...feedingPlaces,
+  ...feedingHours,
+  apart: "where the quicker ones do not get at it",
+};
+
+/** `neon tetra is given frozen food`, `food reaches neon tetra after dark, or where the quicker ones do not get at it`. */
+function fedWith({ of, words }: ToldCondition): string {
+  const choices = words.map(String);
+  const given = choices.filter((choice) => !Object.hasOwn(ways, choice));
+  const reached = choices.flatMap((choice) => (Object.hasOwn(ways, choice) ? [ways[choice] ?? choice] : []));
+  return [
+    given.length > 0 && `${of} is given ${anyOf(given.map((food) => foods[food] ?? food))}`,
+    reached.length > 0 && `food reaches ${of} ${anyOf(reached)}`,
+  ]
+    .filter(Boolean)
+    .join(", or ");
+}
+
+const anyOf = (choices: readonly string[]) =>
+  new Intl.ListFormat("en", { type: "disjunction" }).format(choices);
+
+const foods: Readonly<Record<string, string>> = {
+  dry: "dry food",
+  frozen: "frozen food",
+  live: "live food",
+  "fallen-insects": "insects on the surface",
+};
+
+function labelled(): Messages["traits"] {
+  const labels = traitPaths.map((path) => [path, traitWords[path].label] as const);
+  return Object.fromEntries(labels) as Record<TraitPath, string>;
+}
+
+/** In English the words of traits are what they are called, but for their hyphens. */
+function spelled(): Messages["words"] {
+  const tables: Readonly<Record<string, object>> = {
+    ...classes,
+    basis,
+    plantHarm,
+  };
+  return Object.fromEntries(
+    Object.entries(tables).map(([kind, table]) => [
+      kind,
+      Object.fromEntries(Object.keys(table).map((word) => [word, spaced(word)])),
+    ]),
+  ) as Messages["words"];
+}
+
+const spaced = (word: string) => word.replaceAll("-", " ");
 
 /** The report in English. */
 export const english: Messages = {
+  language: "en",
   outcome: {
     suitable: "Suitable: nothing speaks against it.",
     conditional: "Conditional: it works if the conditions below are met.",
@@ -83,9 +256,17 @@ export const english: Messages = {
     besides: "Besides",
     advisory: "Worth knowing",
     favourable: "In favour",
+    watchFor: "Watch for",
     met: "Already met",
     open: "Not certain",
     cautions: "Take care",
+  },
+  party: ({ name, scientific, count, males = 0, females = 0, sex, stage }) => {
+    const sexes = [males > 0 && `${males} male`, females > 0 && `${females} female`].filter(Boolean);
+    const detail = [...(sexes.length > 0 ? sexes : [sex]), stage].filter(Boolean).join(", ");
+    return [count && `${count} ×`, name, `(${scientific})`, detail && `– ${detail}`]
+      .filter(Boolean)
+      .join(" ");
   },
   rules: {
     temperature: sharedWater("temperature"),
@@ -102,10 +283,10 @@ export const english: Messages = {
     "acts-others": act(({ to }) => to),
     "fin-nipping": ({ from, to }) => `${from} bites pieces out of the fins of ${to}.`,
     "mucus-grazing": ({ from, to }) => `${from} rasps the slime coat off the flanks of ${to}.`,
-    "territory-contest": ({ from, to, value }) =>
-      `${from} and ${to} both defend a place ${whereabouts(value("zone"))}.`,
-    "size-and-pace": ({ from, to, measure }) =>
-      `${from}, quick and ${measure("longer")} long, pushes aside ${to} of ${measure("shorter")}.`,
+    "territory-contest": ({ from, to, measures }) =>
+      `${from} and ${to} both defend a place ${whereabouts(measures.zone)}.`,
+    "size-and-pace": ({ from, to, measures, figure }) =>
+      `${from}, quick and ${figure(measures.longer)} long, pushes aside ${to} of ${figure(measures.shorter)}.`,
     "feeding-competition": ({ from, to }) => `${from} has eaten before ${to} gets to the food.`,
     shyness: ({ from, to }) => `the bustle of ${to} keeps ${from} in hiding.`,
     interbreeding: ({ from, to }) => `Males of ${from} and females of ${to} have hybrid young.`,
@@ -114,50 +295,70 @@ export const english: Messages = {
     "water-hardness": plannedWater("general hardness"),
     "water-salinity": plannedWater("salinity"),
     oxygen: (told) => oxygen(told),
-    "filter-nitrogen": ({ measure }) =>
-      `Grown and fed plenty, the animals give off ${measure("nitrogen")} of ammonia nitrogen, which a ripe filter takes up.`,
-    height: ({ from, measure }) =>
-      `${from} needs a tank ${measure("needed")} high; this one measures ${measure("planned")}.`,
-    zones: ({ from, measure, value }) =>
-      `${from} shares its place ${whereabouts(value("zone"))}: all that live there need a floor of ${measure("needed")}; this one has ${measure("planned")}.`,
-    territories: ({ from, value, measure }) =>
-      `${holders[String(value("holder"))]?.(from) ?? from} defends ${measure("area")} ${whereabouts(value("zone"))}; ${value("held")} such places are held here.`,
-    "open-water": ({ from, measure }) => `${from} needs ${measure("needed")} of the plan area to swim in.`,
-    "plants-at-risk": ({ from, value }) => `${from} ${plantDeeds[String(value("does"))] ?? "harms plants"}.`,
-    feeding: ({ from, measure }) =>
-      `${from} feeds ${worded(measure("places"), feedingPlaces)}, ${worded(measure("hours"), feedingHours)}: what others are given may not reach it.`,
-    "longest-run": ({ from, measure }) =>
-      `${from} needs a tank ${measure("needed")} long; this one measures ${measure("planned")}.`,
-    footprint: ({ from, measure, weight }) =>
-      weight === "blocking"
-        ? `${from} grows to ${measure("length")} and cannot turn in a tank ${measure("width")} wide.${outgrowsTank(measure)}`
-        : `This group of ${from} needs a floor of ${measure("needed")}; this one has ${measure("planned")}.`,
-    "group-size": ({ from, measure }) =>
-      `${from} is kept in a group of ${measure("needed")}; planned: ${measure("planned")}.`,
-    "sex-ratio": ({ from, measure }) => `${from} needs ${measure("needed")} females to each male.`,
-    cover: ({ from, measure }) => `${from} needs cover over ${measure("needed")} of the plan area.`,
+    "filter-nitrogen": ({ measures, figure }) =>
+      `Grown and fed plenty, the animals give off ${figure(measures.nitrogen)} of ammonia nitrogen, which a ripe filter takes up.`,
+    height: ({ from, measures, figure }) =>
+      `${from} needs a tank ${figure(measures.needed)} high${thisOne("measures", figure(measures.planned))}.`,
+    zones: ({ from, measures, figure }) =>
+      `${from} shares its place ${whereabouts(measures.zone)}: all that live there need a floor of ${figure(measures.needed)}; this one has ${figure(measures.planned)}.`,
+    territories: ({ from, measures, figure }) =>
+      `${holder(measures.holder, from)} defends ${figure(measures.area)} ${whereabouts(measures.zone)}; ${figure(measures.held)} such places are held here.`,
+    "open-water": ({ from, measures, figure }) =>
+      `${from} needs ${figure(measures.needed)} of the plan area to swim in.`,
+    "plants-at-risk": ({ from, measures }) => `${from} ${plantHarm[measures.harm?.value ?? "eats"]}.`,
+    feeding: ({ from, measures }) => {
+      const places = measures.places?.value.map((place) => feedingPlaces[place]) ?? [];
+      const hours = measures.hours?.value.map((hour) => feedingHours[hour]) ?? [];
+      return `${from} feeds ${places.join(" and ")}, ${hours.join(" and ")}: what others are given may not reach it.`;
+    },
+    "longest-run": ({ from, measures, figure }) =>
+      `${from} needs a tank ${figure(measures.needed)} long; this one measures ${figure(measures.planned)}.`,
+    footprint: (told) => footprint(told),
+    "group-size": ({ from, measures, figure }) =>
+      `${from} is kept in a group of ${figure(measures.needed)}; planned: ${figure(measures.planned)}.`,
+    "sex-ratio": ({ from, measures, figure }) =>
+      `${from} needs ${figure(measures.needed)} females to each male.`,
+    cover: ({ from, measures, figure }) =>
+      `${from} needs cover over ${figure(measures.needed)} of the plan area.`,
     plants: ({ from }) => `${from} does well only among plants that have grown in.`,
     "settling-company": ({ from }) => `${from} is shy and comes out beside calm fish in the open water.`,
     lid: ({ from, weight }) =>
       weight === "restricting"
         ? `${from} leaves the water of an open tank.`
         : `${from} may jump when it is frightened.`,
-    "flow-places": ({ from, measure }) =>
-      `${from} needs a place with ${currentText(measure("calmest"), measure("strongest"))} current.`,
-    "caution-floor": ({ measure }) =>
-      `Filled with ${measure("volume")} of water, the tank weighs ${measure("mass")} or more, gravel and stand not counted: ${measure("load")} on its footprint. Whether a floor carries that is for a structural engineer to say.`,
+    "flow-places": ({ from, measures: { calmest, strongest } }) =>
+      `${from} needs a place with ${[...new Set([calmest?.value, strongest?.value])].join(" to ")} current.`,
+    "caution-floor": ({ measures, figure }) =>
+      measures.mass
+        ? `Filled with ${figure(measures.volume)} of water, the tank weighs ${figure(measures.mass)} or more, gravel and stand not counted: ${figure(measures.load)} on its footprint. Whether a floor carries that is for a structural engineer to say.`
+        : "The plan does not say how high the tank is, and so not what it weighs: a litre of water weighs a kilogram. Whether a floor carries a large tank is for a structural engineer to say.",
     "caution-electricity": () =>
       "Water and electricity: use a residual-current device, let cables hang in a loop below the socket, pull the plugs before a hand goes in. Follow the local wiring rules; have work done by a licensed electrician.",
-    "caution-hazards": ({ from, value }) =>
-      hazards[String(value("hazard"))]?.(from) ?? `Can hurt a person: ${from}.`,
+    "caution-hazards": ({ from, measures }) => hazards[measures.hazard?.value ?? "bite"](from),
     "caution-zoonoses": () =>
       "Fish and their water can carry germs that infect people. Wash hands, keep cuts out of the water, and ask a doctor if a wound does not heal.",
-    "caution-law": ({ from, value }) =>
-      `${from}, ${value("jurisdiction")}: ${value("effect")} (${value("instrument")}; ${value("date")}${value("basis") ? "; recalled, not read" : ""}.) The text in force decides.`,
+    "caution-law": ({ from, measures: { jurisdiction, effect, instrument, date, basis } }) =>
+      `${from}, ${jurisdiction?.value}: ${effect?.value} (${instrument?.value}; ${date?.value}${basis?.value === "memory" ? "; recalled, not read" : ""}.) The text in force decides.`,
     "caution-release": () =>
       "Never release animals, plants or tank water outdoors. Rehome them, or ask a vet about humane killing.",
   },
+  together: {
+    temperature: (who) => `A temperature suits each two of ${who}, with room to spare.`,
+    ph: (who) => `A pH suits each two of ${who}, with room to spare.`,
+    "general-hardness": (who) => `A general hardness suits each two of ${who}, with room to spare.`,
+    salinity: (who) => `A salinity suits each two of ${who}.`,
+    flow: (who) => `A current suits each two of ${who}.`,
+  },
   otherRule: (id, { from, to }) => [id, [from, to].filter(Boolean).join(" and ")].filter(Boolean).join(": "),
+  signs: {
+    "torn fins": (whom) => `torn fins: ${whom}.`,
+    hiding: (whom) => `hiding all day: ${whom}.`,
+    "missing animals": (whom) => `animals that are missing: ${whom}.`,
+    "thin animals": (whom) => `thin animals: ${whom}.`,
+    chasing: (whom) => `chasing that does not end: ${whom}.`,
+    gasping: (whom) => `gasping at the surface${whom && `: ${whom}`}.`,
+    "eggs or young": (whom) => `eggs or young: ${whom}.`,
+  },
   conditions: {
     "tank.longestRun": ({ wanted }) => `the tank is ${wanted} long`,
     "tank.footprint": ({ wanted }) => `the floor has ${wanted}`,
@@ -167,179 +368,126 @@ export const english: Messages = {
       `${wanted} of the surface stays free of leaves, with air between water and lid`,
     "tank.sightBreaks": ({ wanted }) =>
       `roots, stones or thickets break the line of sight over the ground in ${wanted} places`,
-    // Eight weeks: the end of ripening in `filterCapacity`. The foam: media tables, from memory (see `PlannedTank.filter`).
+    // Eight weeks: the end of ripening in `filterCapacity`. The foam: media tables, from memory (see `PlannedFilter`).
     "tank.filter.ripeArea": ({ wanted }) =>
       `the filter has run for eight weeks and holds ${wanted} of media (a litre of coarse foam has about 1 m²)`,
     "tank.lid": () => "the tank is covered without a gap",
     "tank.cover": ({ wanted }) => `${wanted} of the plan area is cover`,
-    "tank.plants": ({ choices }) =>
-      choices.includes("none") ? "there are no plants to lose" : "the plants have grown in",
-    "tank.flow.calmest": ({ choices }) => `some place has no more than ${choices.at(-1)} current`,
-    "tank.flow.strongest": ({ choices }) => `some place has at least ${choices[0]} current`,
+    "tank.plants": ({ words }) =>
+      words.includes("none") ? "there are no plants to lose" : "the plants have grown in",
+    "tank.flow.calmest": ({ words }) => `some place has no more than ${words.at(-1)} current`,
+    "tank.flow.strongest": ({ words }) => `some place has at least ${words[0]} current`,
     "water.temperature": ({ wanted }) => `the water is kept at ${wanted}`,
     "water.hottest": ({ wanted }) => `the water on the hottest day is ${wanted}`,
     "water.coolest": ({ wanted }) => `the water in the coolest season is ${wanted}`,
     "water.pH": ({ wanted }) => `the pH is ${wanted}`,
     "water.generalHardness": ({ wanted }) => `the general hardness is ${wanted}`,
     "water.salinity": ({ wanted }) => `the salinity is ${wanted}`,
-    "group.count": ({ of, wanted, most }) =>
-      most === undefined ? `${wanted} ${of} are kept` : noMoreThan(most, of),
-    "group.males": ({ of, most }) => noMoreThan(most, `male ${of}`),
-    "group.females": ({ of, most }) => noMoreThan(most, `female ${of}`),
+    "group.count": (told) =>
+      told.max === undefined ? `${told.wanted} ${told.of} are kept` : noMoreThan(told, told.of),
+    "group.males": (told) => noMoreThan(told, `male ${told.of}`),
+    "group.females": (told) => noMoreThan(told, `female ${told.of}`),
     "group.pairs": ({ of }) => `all ${of} are of one sex, so that none breeds`,
     "group.femalesPerMale": ({ of, wanted }) => `each male ${of} has ${wanted} females`,
-    "group.length": ({ of, wanted, most }) =>
-      most === undefined
+    "group.length": ({ of, wanted, max, figure }) =>
+      max === undefined
         ? `every ${of} measures ${wanted}`
-        : `no ${of} grows beyond ${wanted.replace("at most ", "")}`,
+        : `no ${of} grows beyond ${figure({ value: max, unit: "cm" })}`,
     "group.longFins": ({ of }) => `a short-finned form takes the place of this ${of}`,
     "group.grown": ({ of }) => `only young ${of} are kept, and move out before they are grown`,
-    "group.offerings": ({ of, choices }) => fedWith(of, choices),
+    "group.offerings": (told) => fedWith(told),
     "group.company": ({ of }) => `calm fish that neither eat nor are eaten by ${of} swim in the open water`,
   },
   worksIf: (condition) => `Works if ${condition}.`,
-  basis: {
-    published: "published",
-    curated: "weighed from several sources",
-    memory: "recalled, source not read",
-    "common-practice": "common practice",
+  basis,
+  support: (of) => (of === "published" ? "" : ` (${basis[of]})`),
+  traits: labelled(),
+  open: {
+    missing: (trait, of) => `${of}: ${trait} is not known`,
+    disputed: (trait, of) => `${of}: sources differ on ${trait}`,
+    notGiven: (input, of) => [of, `the plan does not say: ${facts[input].label}`].filter(Boolean).join(": "),
+    outsideDomain: (of) => `${of || "the tank"}: outside the range in which the equation holds`,
+    couldBe: (question, weight) => `${question}; ${couldBe[weight]}.`,
+    further: (count) => `${count} less decisive ${count === 1 ? "question is" : "questions are"} open.`,
   },
-  traits: Object.fromEntries(Object.entries(traitTable).map(([path, { label }]) => [path, label])),
-  missing: (trait, of) => `${of}: ${trait} is not known`,
-  disputed: (trait, of) => `${of}: sources differ on ${trait}`,
-  notGiven: (input) => `the plan does not say: ${inputs[input] ?? input}`,
-  outsideDomain: (of) => `${of || "the tank"}: outside the range in which the equation holds`,
-  couldBe: {
-    blocking: "could rule it out",
-    restricting: "could set a condition",
-    advisory: "worth knowing",
-    favourable: "in favour",
-  },
-  furtherOpen: (count) => `${count} less decisive ${count === 1 ? "question is" : "questions are"} open.`,
   metSummary: (count) => `${count} further ${count === 1 ? "requirement is" : "requirements are"} met.`,
-  sexes: (males, females) =>
-    [males > 0 && `${males} male`, females > 0 && `${females} female`].filter(Boolean).join(", "),
-  list: (names) => [names.slice(0, -1).join(", "), names.at(-1)].filter(Boolean).join(" and "),
   closing: "Advice about typical animals; individuals vary. Watch them, and have a second tank ready.",
+  ranges: {
+    atLeast: (min, unit) => `at least ${min}${unit}`,
+    atMost: (max, unit) => `at most ${max}${unit}`,
+    between: (min, max, unit) => `${min} to ${max}${unit}`,
+  },
+  units: {
+    "%": "%",
+    cm: "cm",
+    cm2: "cm²",
+    m2: "m²",
+    L: "L",
+    kg: "kg",
+    in: "in",
+    in2: "sq in",
+    ft2: "sq ft",
+    lb: "lb",
+    "gal-us": "US gal",
+    "gal-imp": "imp gal",
+    degC: "°C",
+    degF: "°F",
+    dH: "°dH",
+    "g/kg": "g/kg",
+    "mg/L": "mg/L",
+    "mg/d": "mg a day",
+    h: "hours",
+    d: "days",
+    a: "years",
+    "kN/m2": "kN/m²",
+  },
+  words: spelled(),
+  profile: {
+    columns: ["trait", "value", "also said", "support"],
+    sections: {
+      origin: "Origin",
+      size: "Size",
+      water: "Water",
+      space: "Space",
+      temperament: "Temperament",
+      social: "Social",
+      appearance: "Appearance",
+      diet: "Diet",
+      predation: "Predation",
+      reproduction: "Reproduction",
+      effects: "Effects",
+      care: "Care",
+    },
+    yes: "yes",
+    no: "no",
+    none: "none",
+    figure: (span, meaning) => (meaning ? `${meaning} ${span}` : span),
+    length: (size, { measure, as, sex }) =>
+      `${size} ${measure === "unstated" ? "measure unstated" : measure} (${[as, sex].filter(Boolean).join(", ")})`,
+    values: {
+      "origin.conservation": ({ status, year }) => [status, year && `(${year})`].filter(Boolean).join(" "),
+      "size.lengthWeight": ({ a, b }) => `${a} × length ^ ${b}`,
+      "water.flow": ({ min, max }) => (min === max ? min : `${min} to ${max}`),
+      "water.airBreathing": ({ kind, from }) => [kind, from && `from ${from}`].filter(Boolean).join(" "),
+      "space.baseLength": (needed, size) => `${size(needed.least)} for ${needed.for}`,
+      "space.footprint": (needed, size) => `${size(needed.least)} for ${needed.for}`,
+      "space.territory": (held, size) =>
+        held === "none" ? held : `${size(held.area)}, ${held.zone}, held by ${holders[held.holder]}`,
+      "social.group": ({ least, avoid }) =>
+        [`at least ${least}`, avoid && `not ${avoid.min} to ${avoid.max}`].filter(Boolean).join(", "),
+      "appearance.looks": ({ tag, sex }) => [spaced(tag), sex && `(${sex})`].filter(Boolean).join(" "),
+      "temperament.acts": ({ doer, does, target, when, from }) =>
+        [
+          doer,
+          spaced(does),
+          spaced(target),
+          when && when !== "always" && `(${spaced(when)})`,
+          from && `from ${from}`,
+        ]
+          .filter(Boolean)
+          .join(" "),
+      "predation.eats": ({ prey, greatest }, size) =>
+        [prey, greatest && `up to ${size(greatest)}`].filter(Boolean).join(" "),
+    },
+  },
 };
-
-const inputs: Readonly<Record<string, string>> = {
-  "tank.lid": "whether the tank is covered",
-  "tank.cover": "the share of cover",
-  "tank.plants": "how the tank is planted",
-  "tank.openWater": "the share free to swim in",
-  "tank.openSurface": "the share of open surface",
-  "tank.sightBreaks": "what breaks the line of sight",
-  "tank.filter.ripeArea": "the filter and how long it has run",
-  "tank.flow.calmest": "the calmest current",
-  "tank.flow.strongest": "the strongest current",
-  "group.males": "how many are male",
-  "group.females": "how many are female",
-  "group.pairs": "how many are male and female",
-  "group.femalesPerMale": "how many are male and female",
-  "group.length": "how long the animals are",
-  "group.longFins": "whether the form has long fins",
-  "group.company": "whether its company is calm",
-  "group.offerings": "what is fed, where and when",
-};
-
-const hazards: Readonly<Record<string, (who: string) => string>> = {
-  venom: (who) =>
-    `Venom: ${who}. After a sting seek medical care at once; only for trained hands, and never handled bare.`,
-  spines: (who) =>
-    `Spines that wound: ${who}. No bare hand, no fine net. A wound that swells or does not heal is for a doctor.`,
-  bite: (who) => `Bites: ${who}. Keep hands out of reach; a deep wound is for a doctor.`,
-  shock: (who) => `Electric shocks that a person feels: ${who}. Keep hands out of the water.`,
-};
-
-function predation(told: Told): string {
-  const { from, weight, measure, value } = told;
-  const hunts = value("hunts") === "night" && value("defence") === undefined ? " It hunts by night." : "";
-  const spines = value("defence") === "spines" ? ` Its spines can choke ${from}.` : "";
-  return meal(told) + grownUp(told) + (weight === "advisory" || !measure("prey") ? "" : hunts + spines);
-}
-
-function meal({ from, to, weight, measure, value }: Told): string {
-  if (value("of") === "egg") return `${from} feeds by night and eats the eggs that ${to} guards.`;
-  if (measure("greatestPrey"))
-    return `${from} eats animals up to ${measure("greatestPrey")}; ${to} measures ${measure("prey")}.`;
-  if (!measure("share"))
-    return weight === "blocking" ? `${from} eats ${to}.` : `${from} eats the young of ${to}.`;
-  const likely = weight === "blocking" ? "will very likely be" : "may be";
-  const grows = measure("today") ? "grows to" : "measures up to";
-  return `${to}, ${measure("prey")} long, ${likely} eaten by ${from}, which ${grows} ${measure("hunter")}.`;
-}
-
-const outgrowsTank = (measure: Told["measure"]) =>
-  measure("today") && ` Now ${measure("today")} long, it fits only until it measures ${measure("turnsAt")}.`;
-
-/** What changes while one of the two grows. */
-function grownUp({ from, to, measure }: Told): string {
-  if (measure("safeFrom")) return ` From ${measure("safeFrom")} on ${to} is safe.`;
-  if (!measure("today")) return "";
-  const turns = measure("turnsAt") && `, at about ${measure("turnsAt")}`;
-  return ` Now ${measure("today")} long, ${from} goes with ${to} only until it can swallow it${turns}.`;
-}
-
-function oxygen({ from, measure, value }: Told): string {
-  if (value("air")) return `${from} drowns unless it can take air at the surface.`;
-  const hours = measure("hours");
-  if (!hours) return `${from} needs much oxygen and suffers as soon as the water stands still.`;
-  return `at ${measure("temperature")} water holds ${measure("saturation")} of oxygen; if it stands still, this stock has used it down to ${measure("limit")}, the least for ${from}, within ${hours}.`;
-}
-
-const plantDeeds: Readonly<Record<string, string>> = {
-  eats: "eats plants",
-  uproots: "pulls plants out",
-  digs: "digs, so that plants loosen",
-};
-
-/** `surface, bottom`: `at the surface and on the ground`. */
-const worded = (list: string, words: Readonly<Record<string, string>>) =>
-  list
-    .split(", ")
-    .map((word) => words[word] ?? word)
-    .join(" and ");
-
-const feedingPlaces: Readonly<Record<string, string>> = {
-  surface: "at the surface",
-  midwater: "in midwater",
-  bottom: "on the ground",
-};
-
-const feedingHours: Readonly<Record<string, string>> = {
-  day: "by day",
-  dusk: "at dusk",
-  night: "after dark",
-};
-
-/** `neon tetra is given frozen food`, `food reaches neon tetra after dark, or where the quicker ones do not get at it`. */
-function fedWith(of: string, choices: readonly string[]): string {
-  const ways = choices.map((choice) => feedingPlaces[choice] ?? feedingHours[choice] ?? otherWays[choice]);
-  const given = choices
-    .filter((_, index) => ways[index] === undefined)
-    .map((choice) => foods[choice] ?? choice);
-  const reached = ways.filter((way) => way !== undefined);
-  return [
-    given.length > 0 && `${of} is given ${anyOf(given)}`,
-    reached.length > 0 && `food reaches ${of} ${anyOf(reached)}`,
-  ]
-    .filter(Boolean)
-    .join(", or ");
-}
-
-const otherWays: Readonly<Record<string, string>> = { apart: "where the quicker ones do not get at it" };
-
-const anyOf = (choices: readonly string[]) =>
-  [choices.slice(0, -1).join(", "), choices.at(-1)].filter(Boolean).join(" or ");
-
-const foods: Readonly<Record<string, string>> = {
-  dry: "dry food",
-  frozen: "frozen food",
-  live: "live food",
-  "fallen-insects": "insects on the surface",
-};
-
-function currentText(calmest: string, strongest: string): string {
-  return calmest === strongest ? calmest : `${calmest} to ${strongest}`;
-}

@@ -1,4 +1,4 @@
-import type { Problem } from "../problem";
+import type { Problem } from "../../errors";
 
-/** Looks for what the shape of a record cannot tell. Sees the record as it came, whatever else is wrong with it. */
-export type Check = (record: Readonly<Record<string, unknown>>) => readonly Problem[];
+/** Looks for what the shape of a file cannot tell. Sees the file as it came, whatever else is wrong with it. */
+export type Check = (file: Readonly<Record<string, unknown>>) => readonly Problem[];

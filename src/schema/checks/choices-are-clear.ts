@@ -1,38 +1,65 @@
-import { groupKey, hasValue } from "../../species/statements";
-import { traitTable } from "../../species/traits";
-import { traitsOf } from "../walk";
+import type { Problem } from "../../errors";
+import { pathText } from "../../errors";
+import { hasValue, topicKey, traitDefinitions } from "../../species";
+import { type Path, type TraitAt, traitsOf } from "../walk";
 import type { Check } from "./check";
 
 /** One adopted statement at most a group, none both adopted and set aside, none said twice; "none" stands alone. */
 export const choicesAreClear: Check = (record) =>
-  traitsOf(record).flatMap(({ trait, path, statements }) => {
-    const seen = new Map<string, string>();
-    const adopted = new Map<string, string>();
-    const unclear = statements.flatMap(({ path: at, statement }) => {
-      const { by, value, adopt, setAside } = statement;
-      const said = JSON.stringify([by, value, groupKey(statement)]);
-      const same = hasValue(statement) && seen.get(said);
-      const rival = adopt === undefined ? undefined : adopted.get(groupKey(statement));
-      seen.set(said, at);
-      if (adopt !== undefined) adopted.set(groupKey(statement), at);
-      return [
-        same && { path: at, found: statement.value, expected: `something ${same} does not say already` },
-        rival && {
-          path: `${at}.adopt`,
-          found: adopt,
-          expected: `one adopted statement; ${rival} is adopted too`,
-        },
-        adopt !== undefined &&
-          setAside !== undefined && { path: at, found: setAside, expected: "adopt or setAside, not both" },
-      ].filter((problem) => typeof problem === "object");
-    });
-    const counting = statements.filter(({ statement }) => hasValue(statement) && !statement.setAside);
-    const contradicted =
-      traitTable[trait].way === "all" &&
-      counting.some(({ statement }) => statement.value === "none") &&
-      counting.some(({ statement }) => statement.value !== "none");
-    const expected = '"none" alone, or the others alone';
-    return contradicted
-      ? [...unclear, { path, found: counting.map(({ statement }) => statement.value), expected }]
-      : unclear;
+  traitsOf(record).flatMap((trait) => [
+    ...repeated(trait),
+    ...rivals(trait),
+    ...torn(trait),
+    ...mixed(trait),
+  ]);
+
+/** What one source says twice. */
+function repeated({ statements }: TraitAt): readonly Problem[] {
+  const seen = new Map<string, Path>();
+  return statements.flatMap(({ path, statement }) => {
+    if (!hasValue(statement)) return [];
+    const said = JSON.stringify([statement.by, statement.value, topicKey(statement)]);
+    const same = seen.get(said);
+    seen.set(said, path);
+    const expected = same && `something ${pathText(same)} does not say already`;
+    return expected ? [{ path, code: "conflict", found: statement.value, expected }] : [];
   });
+}
+
+/** Adopted statements of one group. */
+function rivals({ statements }: TraitAt): readonly Problem[] {
+  const adopted = new Map<string, Path>();
+  return statements.flatMap(({ path, statement }) => {
+    if (statement.adopt === undefined) return [];
+    const rival = adopted.get(topicKey(statement));
+    adopted.set(topicKey(statement), path);
+    const expected = rival && `one adopted statement; ${pathText(rival)} is adopted too`;
+    return expected ? [{ path: [...path, "adopt"], code: "conflict", found: statement.adopt, expected }] : [];
+  });
+}
+
+/** Statements both adopted and set aside. */
+function torn({ statements }: TraitAt): readonly Problem[] {
+  return statements
+    .filter(({ statement: { adopt, setAside } }) => adopt !== undefined && setAside !== undefined)
+    .map(({ path, statement }) => ({
+      path,
+      code: "conflict",
+      found: statement.setAside,
+      expected: "adopt or setAside, not both",
+    }));
+}
+
+/** "none" beside something else. */
+function mixed({ trait, path, statements }: TraitAt): readonly Problem[] {
+  const values = statements
+    .filter(({ statement }) => hasValue(statement) && !statement.setAside)
+    .map(({ statement }) => statement.value);
+  const contradicted =
+    traitDefinitions[trait].way === "all" &&
+    values.includes("none") &&
+    values.some((value) => value !== "none");
+  return contradicted
+    ? [{ path, code: "conflict", found: values, expected: '"none" alone, or the others alone' }]
+    : [];
+}

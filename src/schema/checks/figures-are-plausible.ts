@@ -1,33 +1,30 @@
-import { hasValue } from "../../species/statements";
-import { inTraitUnit } from "../../species/trait-unit";
-import { traitTable } from "../../species/traits";
+import { hasValue, inTraitUnit, sizeFields, traitDefinitions } from "../../species";
 import { fieldsOf, traitsOf } from "../walk";
 import type { Check } from "./check";
-import { unitsConvert } from "./units-convert";
+import { converts } from "./units-convert";
 
 /** Figures lie where such a figure can lie, so that a slip of unit or of a decimal point shows. */
-export const figuresArePlausible: Check = (record) => {
-  const unreadable = new Set(unitsConvert(record).map(({ path }) => path));
-  return traitsOf(record).flatMap(({ trait, statements }) => {
-    const { plausible, unit = "" } = traitTable[trait];
+export const figuresArePlausible: Check = (record) =>
+  traitsOf(record).flatMap(({ trait, statements }) => {
+    const { plausible, unit = "" } = traitDefinitions[trait];
     if (!plausible) return [];
     return statements.flatMap(({ path, statement }) => {
-      if (!hasValue(statement) || statement.setAside || unreadable.has(`${path}.unit`)) return [];
-      const implausible = figuresIn(inTraitUnit(statement, trait).value).filter(
+      if (!hasValue(statement) || statement.setAside || !converts(statement, trait)) return [];
+      const implausible = figuresIn(inTraitUnit(statement, trait)).filter(
         (figure) => figure < plausible.min || figure > plausible.max,
       );
       return implausible.map((found) => ({
-        path: `${path}.value`,
+        path: [...path, "value"],
+        code: "range",
         found,
         expected: `${plausible.min} to ${plausible.max} ${unit}`.trim(),
         explanation: "If the source uses another unit, name it in the statement's unit.",
       }));
     });
   });
-};
 
 function figuresIn(value: unknown): readonly number[] {
   if (typeof value === "number") return [value];
-  const { min, max, least, area, greatest } = fieldsOf(value);
-  return [min, max, least, area, greatest].filter((figure) => typeof figure === "number");
+  const fields = fieldsOf(value);
+  return sizeFields.map((field) => fields[field]).filter((figure) => typeof figure === "number");
 }

@@ -8,5 +8,12 @@ export const idIsName: Check = (record) => {
   const expected = name.toLowerCase().replaceAll(" ", "-");
   return record.id === expected
     ? []
-    : [{ path: "id", found: record.id, expected: `"${expected}", from the accepted name` }];
+    : [
+        {
+          path: ["id"],
+          code: "conflict",
+          found: record.id,
+          expected: `"${expected}", from the accepted name`,
+        },
+      ];
 };

@@ -1,17 +1,19 @@
-import { fieldsOf } from "../walk";
+import { fieldsOf, type Path } from "../walk";
 import type { Check } from "./check";
 
 /** No key that the record chooses itself is `__proto__`, which the schema passes over in silence. */
 export const keysAreNames: Check = (record) => {
-  const forms = Object.entries(fieldsOf(record.forms)).map(
-    ([id, form]) => [`forms.${id}.names`, fieldsOf(form).names] as const,
-  );
-  const chosen = (["names", "identifiers", "sources", "forms"] as const).map(
-    (field) => [field, record[field]] as const,
-  );
+  const forms = Object.entries(fieldsOf(record.forms)).map(([id, form]): [Path, unknown] => [
+    ["forms", id, "names"],
+    fieldsOf(form).names,
+  ]);
+  const chosen = ["names", "identifiers", "sources", "forms"].map((field): [Path, unknown] => [
+    [field],
+    record[field],
+  ]);
   return [...chosen, ...forms].flatMap(([path, held]) =>
     Object.hasOwn(fieldsOf(held), "__proto__")
-      ? [{ path: `${path}.__proto__`, found: "__proto__", expected: "another key" }]
+      ? [{ path: [...path, "__proto__"], code: "word", found: "__proto__", expected: "another key" }]
       : [],
   );
 };

@@ -1,25 +1,44 @@
+import type { Problem } from "../../errors";
 import { sourcesOf, traitsOf } from "../walk";
 import type { Check } from "./check";
 
+const reserved = ["common-practice", "curator"];
+
 /** Every statement names a source of the record or a reserved word, and every source is used. */
 export const sourcesAreNamed: Check = (record) => {
-  const known = Object.keys(sourcesOf(record));
+  const keys = Object.keys(sourcesOf(record));
+  const known = new Set([...keys, ...reserved]);
   const statements = traitsOf(record).flatMap((trait) => trait.statements);
+  const used = new Set<unknown>(statements.map(({ statement }) => statement.by));
   const unknown = statements
-    .filter(
-      ({ statement: { by } }) =>
-        typeof by === "string" && ![...known, "common-practice", "curator"].includes(by),
-    )
-    .map(({ path, statement }) => ({
-      path: `${path}.by`,
-      found: statement.by,
-      expected: `one of ${[...known, "common-practice", "curator"].join(", ")}`,
-    }));
-  const reserved = known
-    .filter((key) => key === "common-practice" || key === "curator")
-    .map((key) => ({ path: `sources.${key}`, found: key, expected: "a key that is not reserved" }));
-  const unused = known
-    .filter((key) => !statements.some(({ statement }) => statement.by === key))
-    .map((key) => ({ path: `sources.${key}`, found: key, expected: "a source that some statement names" }));
-  return [...unknown, ...reserved, ...unused];
+    .filter(({ statement: { by } }) => typeof by === "string" && !known.has(by))
+    .map(
+      ({ path, statement }): Problem => ({
+        path: [...path, "by"],
+        code: "word",
+        found: statement.by,
+        expected: `one of ${[...known].join(", ")}`,
+      }),
+    );
+  const unfit = keys
+    .filter((key) => reserved.includes(key))
+    .map(
+      (key): Problem => ({
+        path: ["sources", key],
+        code: "word",
+        found: key,
+        expected: "a key that is not reserved",
+      }),
+    );
+  const unused = keys
+    .filter((key) => !used.has(key))
+    .map(
+      (key): Problem => ({
+        path: ["sources", key],
+        code: "word",
+        found: key,
+        expected: "a source that some statement names",
+      }),
+    );
+  return [...unknown, ...unfit, ...unused];
 };

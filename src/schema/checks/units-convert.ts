@@ -1,22 +1,28 @@
 import { InvalidInputError } from "../../errors";
-import { hasValue } from "../../species/statements";
-import { inTraitUnit } from "../../species/trait-unit";
-import { traitTable } from "../../species/traits";
+import { hasValue, inTraitUnit, type Stated, type TraitPath, traitDefinitions } from "../../species";
 import { traitsOf } from "../walk";
 import type { Check } from "./check";
 
 /** A statement's figure converts from its unit to the trait's unit. */
 export const unitsConvert: Check = (record) =>
   traitsOf(record).flatMap(({ trait, statements }) =>
-    statements.flatMap(({ path, statement }) => {
-      if (!hasValue(statement) || statement.unit === undefined) return [];
-      try {
-        inTraitUnit(statement, trait);
-        return [];
-      } catch (error) {
-        if (!(error instanceof InvalidInputError)) throw error;
-        const expected = `a unit that converts to ${traitTable[trait].unit}`;
-        return [{ path: `${path}.unit`, found: statement.unit, expected }];
-      }
-    }),
+    statements
+      .filter(({ statement }) => hasValue(statement) && !converts(statement, trait))
+      .map(({ path, statement }) => ({
+        path: [...path, "unit"],
+        code: "word",
+        found: statement.unit,
+        expected: `a unit that converts to ${traitDefinitions[trait].unit}`,
+      })),
   );
+
+/** Whether a statement's figure can be told in the trait's unit. */
+export function converts(statement: Stated, trait: TraitPath): boolean {
+  try {
+    inTraitUnit(statement, trait);
+    return true;
+  } catch (error) {
+    if (error instanceof InvalidInputError) return false;
+    throw error;
+  }
+}

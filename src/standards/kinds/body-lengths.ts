@@ -1,5 +1,5 @@
 import { decimal } from "../../decimal";
-import { compare } from "../compare";
+import { compared } from "../compared";
 import { idsOf } from "../fish";
 import type { OfKind } from "../jurisdiction";
 import { missingLength } from "../missing";
@@ -21,8 +21,6 @@ export function bodyLengths(
     unit: "cm",
     by,
   };
-  const has = measures(side);
-  const answer = compare(asked, has);
-  const open = answer === "undetermined" && missingLength(concerned, by);
-  return { ...(species && { species: idsOf(concerned) }), asked, has, answer, ...(open && { open }) };
+  const comparison = compared(asked, measures(side), missingLength(concerned, by));
+  return { ...(species && { species: idsOf(concerned) }), ...comparison };
 }

@@ -1,4 +1,4 @@
-import { compare } from "../compare";
+import { compared } from "../compared";
 import type { OfKind } from "../jurisdiction";
 import type { Comparison } from "../official-requirement";
 import type { SurveyedPlan } from "../surveyed-plan";
@@ -10,6 +10,5 @@ export function frontEdge(
 ): Comparison | undefined {
   if (!fish.some((some) => some.species.id === species)) return undefined;
   const asked = { min: centimetres, max: centimetres, unit: "cm" };
-  const has = measures("front edge");
-  return { species: [species], asked, has, answer: compare(asked, has, beyond) };
+  return { species: [species], ...compared(asked, measures("front edge"), undefined, beyond) };
 }

@@ -1,4 +1,5 @@
 import { compare } from "../compare";
+import { compared } from "../compared";
 import type { OfKind } from "../jurisdiction";
 import type { Comparison } from "../official-requirement";
 import type { SurveyedPlan } from "../surveyed-plan";
@@ -9,6 +10,7 @@ export function hardnessFloor(
   { generalHardness }: SurveyedPlan,
 ): Comparison {
   const asked = { ...least, unit: "dH" };
+  if (generalHardness === undefined) return compared(asked, undefined);
   const has = { of: "general hardness", min: generalHardness, max: generalHardness, unit: "dH" } as const;
   if (compare(asked, has) === "met") return { asked, has, answer: "met" };
   return { asked, has, answer: "undetermined", open: { reason: "not-given" } };

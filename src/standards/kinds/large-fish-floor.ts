@@ -1,4 +1,4 @@
-import { compare } from "../compare";
+import { compared } from "../compared";
 import { type Fish, idsOf } from "../fish";
 import type { OfKind } from "../jurisdiction";
 import { largeFish } from "../large";
@@ -27,8 +27,5 @@ export function largeFishFloor(
     unit: "m2",
     by: "adult total length",
   };
-  const has = measures("floor");
-  const answer = compare(asked, has);
-  const open = answer === "undetermined" && unknown;
-  return { species: idsOf(possibly), asked, has, answer, ...(open && { open }) };
+  return { species: idsOf(possibly), ...compared(asked, measures("floor"), unknown) };
 }

@@ -1,5 +1,5 @@
 import { decimal } from "../../decimal";
-import { compare } from "../compare";
+import { compared } from "../compared";
 import type { LengthClass, OfKind } from "../jurisdiction";
 import { missingLength } from "../missing";
 import type { Asked, Comparison } from "../official-requirement";
@@ -29,10 +29,8 @@ export function summedLitres(
     unit: "L",
     by: rule.by,
   };
-  const has = measures(rule.of);
-  const answer = compare(asked, has);
-  if (answer !== "undetermined") return { asked, has, answer };
-  return { asked, has, answer, open: missingLength(fish, rule.by) ?? { reason: "no-figure" } };
+  const unknown = missingLength(fish, rule.by) ?? { reason: "no-figure" };
+  return compared(asked, measures(rule.of), unknown);
 }
 
 /** Litres of the class a length falls in; undefined beyond the last. */

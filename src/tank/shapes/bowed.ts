@@ -1,21 +1,22 @@
 import { refusal } from "../../errors";
 import type { LengthUnit } from "../../units";
 import type { BowedBase } from "../base";
-import { type Floor, type FloorAt, floor } from "../floor";
-import { distance, size } from "../lengths";
+import { type FloorAt, type FloorMeasures, floor } from "../floor";
+import { lengthInCm } from "../length-in-cm";
+import { distance } from "../lengths";
 
 export function bowed(base: BowedBase, unit: LengthUnit): FloorAt {
-  const length = size(base.length, "base.length", unit);
-  const width = size(base.width, "base.width", unit);
-  const bow = distance(base.bow, "base.bow", unit);
+  const length = lengthInCm(base.length, unit, "base.length");
+  const width = lengthInCm(base.width, unit, "base.width");
+  const bow = distance(base.bow, unit, "base.bow");
   if (base.bow > base.length / 2) {
-    throw refusal("base.bow", "at most half the length", base.bow);
+    throw refusal("base.bow", "at most half the length", base.bow, "conflict");
   }
   return (inset) => bowedInside(length / 2, width, bow, inset);
 }
 
 /** Its sides moved inward, a bowed floor is a bowed floor again: the arc keeps its centre. */
-function bowedInside(half: number, width: number, bow: number, inset: number): Floor | undefined {
+function bowedInside(half: number, width: number, bow: number, inset: number): FloorMeasures | undefined {
   const insideHalf = half - inset;
   const insideBow = bowOfInnerArc(half, bow, inset);
   const insideWidth = width + bow - 2 * inset - insideBow;

@@ -1,10 +1,10 @@
 import type { LengthUnit } from "../../units";
 import type { CircleBase } from "../base";
 import { type FloorAt, floor } from "../floor";
-import { size } from "../lengths";
+import { lengthInCm } from "../length-in-cm";
 
 export function circle(base: CircleBase, unit: LengthUnit): FloorAt {
-  return disc(size(base.diameter, "base.diameter", unit) / 2);
+  return disc(lengthInCm(base.diameter, unit, "base.diameter") / 2);
 }
 
 /** A full circle of so many cm radius. */

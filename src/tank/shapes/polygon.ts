@@ -1,4 +1,4 @@
-import { refusal } from "../../errors";
+import { listOf, refusal } from "../../errors";
 import type { LengthUnit } from "../../units";
 import type { PolygonBase } from "../base";
 import { type FloorAt, floor } from "../floor";
@@ -9,13 +9,17 @@ import type { Point } from "../plane/point";
 import { signedArea } from "../plane/signed-area";
 import { smallestRectangle } from "../plane/smallest-rectangle";
 
+/** How many corners a polygonal base may have: more than any tank has, few enough to measure in no time. */
+export const maxPolygonCorners = 200;
+
 export function polygon(base: PolygonBase, unit: LengthUnit): FloorAt {
   const points = counterclockwise(fromFirst(read(base.points, unit)));
-  if (!isSimple(points) || signedArea(points) === 0) {
+  if (!isSimple(points)) {
     throw refusal(
       "base.points",
       "corners in order around the base, its sides neither crossing nor touching",
       base.points,
+      "conflict",
     );
   }
   return (inset) => {
@@ -24,18 +28,20 @@ export function polygon(base: PolygonBase, unit: LengthUnit): FloorAt {
   };
 }
 
-function read(points: unknown, unit: LengthUnit): Point[] {
-  if (!Array.isArray(points) || points.length < 3) {
-    throw refusal("base.points", "at least three corners", points);
+function read(points: readonly unknown[], unit: LengthUnit): Point[] {
+  const { length } = listOf(points, "base.points");
+  if (length < 3) throw refusal("base.points", "at least 3 corners", length, "range");
+  if (length > maxPolygonCorners) {
+    throw refusal("base.points", `at most ${maxPolygonCorners} corners`, length, "too-many");
   }
-  return points.map((corner: unknown, index) => {
+  return Array.from(points, (corner, index) => {
     const subject = `base.points[${index}]`;
     if (!Array.isArray(corner) || corner.length !== 2) {
       throw refusal(subject, "a corner as [x, y]", corner);
     }
     return {
-      x: coordinate(corner[0], `${subject}[0]`, unit),
-      y: coordinate(corner[1], `${subject}[1]`, unit),
+      x: coordinate(corner[0], unit, `${subject}[0]`),
+      y: coordinate(corner[1], unit, `${subject}[1]`),
     };
   });
 }

@@ -1,11 +1,11 @@
 import type { LengthUnit } from "../../units";
 import type { RectangleBase } from "../base";
 import { type FloorAt, floor } from "../floor";
-import { size } from "../lengths";
+import { lengthInCm } from "../length-in-cm";
 
 export function rectangle(base: RectangleBase, unit: LengthUnit): FloorAt {
-  const length = size(base.length, "base.length", unit);
-  const width = size(base.width, "base.width", unit);
+  const length = lengthInCm(base.length, unit, "base.length");
+  const width = lengthInCm(base.width, unit, "base.width");
 
   return (inset) => {
     const inside = { length: length - 2 * inset, width: width - 2 * inset };

@@ -1,16 +1,16 @@
 import { finite, refusal } from "../../errors";
 import type { LengthUnit } from "../../units";
 import type { SectorBase } from "../base";
-import { type Floor, type FloorAt, floor } from "../floor";
-import { size } from "../lengths";
+import { type FloorAt, type FloorMeasures, floor } from "../floor";
+import { lengthInCm } from "../length-in-cm";
 import { disc } from "./circle";
 
 export function sector(base: SectorBase, unit: LengthUnit): FloorAt {
-  const radius = size(base.radius, "base.radius", unit);
+  const radius = lengthInCm(base.radius, unit, "base.radius");
   const angle = finite(base.angle, "base.angle");
   const half = (angle * Math.PI) / 360;
   if (!(half > 0 && angle <= 360)) {
-    throw refusal("base.angle", "degrees above 0, up to 360", angle);
+    throw refusal("base.angle", "degrees above 0, up to 360", angle, "range");
   }
   return angle === 360 ? disc(radius) : (inset) => slice(radius - inset, half, inset);
 }
@@ -19,7 +19,7 @@ export function sector(base: SectorBase, unit: LengthUnit): FloorAt {
  * What two straight sides and an arc enclose. The arc has radius `r` about the point where the sides met before
  * each moved inward by `inset`; `half` is half the angle between them, in radians.
  */
-function slice(r: number, half: number, inset: number): Floor | undefined {
+function slice(r: number, half: number, inset: number): FloorMeasures | undefined {
   const corner = inset / Math.sin(half); // where the sides meet now, along the bisector
   if (Math.abs(corner) >= r) return undefined;
 

@@ -17,8 +17,7 @@ import {
   type Rule,
 } from "../../../src/compatibility";
 import { isPairRule } from "../../../src/compatibility/rule";
-import type { SpeciesProfile } from "../../../src/species";
-import * as classes from "../../../src/species/classes";
+import { classes, type SpeciesProfile } from "../../../src/species";
 import { animal } from "../animals";
 import { animals, fish, tanks, waters } from "../arbitrary";
 import { lieWithin, outcomeOf, rank } from "../ranks";

@@ -3,7 +3,7 @@ import { check } from "../../../data/commands/check";
 import { project, textOf } from "../project";
 
 const danio = "data/species/danio-rerio.json";
-const schema = "data/species.schema.json";
+const schema = "data/schemas/species.schema.json";
 
 test("a schema that is missing is stale like an old one", async () => {
   const { root, read, write, remove } = project();

@@ -14,7 +14,7 @@ test("a name starts a record: the checks then ask for what is still blank, and f
   expect(textOf(answer)).toContain(file);
   const record = JSON.parse(read(file));
   expect(record).toMatchObject({
-    $schema: "../species.schema.json",
+    $schema: "../schemas/species.schema.json",
     id: "danio-kyathit",
     taxonomy: { name: "Danio kyathit" },
   });

@@ -69,3 +69,39 @@ test("a bow adds at least two thirds of its rectangle, and that exactly in the l
     }),
   );
 });
+
+/** Simpson's rule for a smooth function. */
+function integral(of: (x: number) => number, from: number, to: number): number {
+  const steps = 2_000;
+  const step = (to - from) / steps;
+  const weight = (index: number) => (index === 0 || index === steps ? 1 : 2 + 2 * (index % 2));
+  const terms = Array.from({ length: steps + 1 }, (_, index) => weight(index) * of(from + index * step));
+  return (terms.reduce((sum, term) => sum + term, 0) * step) / 3;
+}
+
+/** Area behind glass by adding up strips from the back to the arc, whose centre stays where it was. */
+function areaInStrips({ length, width, bow }: Bowed, glass: number): number {
+  const radius = (length ** 2 / 4 + bow ** 2) / (2 * bow);
+  const toArc = (x: number) => width + bow - radius + Math.sqrt((radius - glass) ** 2 - x ** 2) - glass;
+  return integral(toArc, glass - length / 2, length / 2 - glass);
+}
+
+// Strips err by some 1e-12 of the area; the arc of 0.499 cm is the steepest that is reckoned by a series.
+test.each([
+  { length: 100, width: 0.01, bow: 0.499, glass: 0 },
+  { length: 100, width: 0.01, bow: 0.501, glass: 0 },
+  { length: 100, width: 0.01, bow: 0.2, glass: 0 },
+  { length: 90, width: 35, bow: 12, glass: 0 },
+  { length: 90, width: 35, bow: 12, glass: 1.5 },
+  { length: 60, width: 30, bow: 10, glass: 4 },
+  { length: 100, width: 12, bow: 40, glass: 5 },
+  { length: 100, width: 40, bow: 1, glass: 10 },
+])("$length × $width + $bow behind $glass cm of glass has the area of its strips", ({ glass, ...base }) => {
+  const { footprint } = tankGeometry({
+    base: { shape: "bowed", ...base },
+    height: 40,
+    measured: "outer",
+    glass,
+  });
+  expect(Math.abs(footprint / areaInStrips(base, glass) - 1)).toBeLessThan(1e-10);
+});

@@ -1,5 +1,5 @@
-import { expect, test } from "vitest";
-import { type Corner, tankGeometry } from "../../../src/tank";
+import { describe, expect, test } from "vitest";
+import { type Corner, maxPolygonCorners, type PolygonBase, tankGeometry } from "../../../src/tank";
 
 const polygon = (points: readonly Corner[], glass = 0, measured: "inner" | "outer" = "outer") =>
   tankGeometry({ base: { shape: "polygon", points }, height: 50, measured, glass });
@@ -139,3 +139,45 @@ test.each([
     expect(() => polygon(points, glass)).toThrow(/^glass: /);
   },
 );
+
+test("far from the origin it measures as well as near, to the last digit", () => {
+  const step = 2 ** -30; // so that every sum below is exact, and no product
+  const lying = (x: number, y: number) =>
+    polygon([
+      [x, y],
+      [x + 0.25 + 3 * step, y + 5 * step],
+      [x + 0.25 + 7 * step, y + 0.125 + 11 * step],
+      [x - 13 * step, y + 0.125 + 17 * step],
+    ]);
+  expect(lying(99_968 + 7 * step, 0)).toEqual(lying(0, 0));
+  expect(lying(0, 99_968 + 11 * step)).toEqual(lying(0, 0));
+});
+
+describe("the number of corners", () => {
+  const ring = (corners: number, radius = 50): Corner[] =>
+    Array.from({ length: corners }, (_, index) => {
+      const turn = (2 * Math.PI * index) / corners;
+      return [radius * Math.cos(turn), radius * Math.sin(turn)];
+    });
+
+  test("reaches to the bound: a polygon of as many equal sides has the area n/2 r² sin(2π/n)", () => {
+    const n = maxPolygonCorners;
+    expect(polygon(ring(n)).footprint).toBeCloseTo((n / 2) * 2500 * Math.sin((2 * Math.PI) / n), 6);
+  });
+
+  test.each([
+    { corners: ring(2), message: "base.points: expected at least 3 corners, found 2" },
+    { corners: ring(201), message: "base.points: expected at most 200 corners, found 201" },
+    { corners: ring(8_000), message: "base.points: expected at most 200 corners, found 8000" },
+    { corners: ring(1_000_000), message: "base.points: expected at most 200 corners, found 1000000" },
+  ])("is refused otherwise: $message", ({ corners, message }) => {
+    expect(() => polygon(corners)).toThrow(message);
+  });
+
+  test("is counted before a corner is read", () => {
+    const corners = Array.from({ length: 201 }, () => "no corner");
+    const base: unknown = { shape: "polygon", points: corners };
+    const refused = expect.objectContaining({ problems: [expect.objectContaining({ code: "too-many" })] });
+    expect(() => tankGeometry({ base: base as PolygonBase, height: 50 })).toThrow(refused);
+  });
+});

@@ -1,15 +1,17 @@
 import { decimal } from "../../../decimal";
-import type { Value } from "../../../species";
-import type { Condition, SideName } from "../../finding";
-import { defineRule, type Seen } from "../../rule";
+import type { Act, TraitValue } from "../../../species";
+import { canHappen, ofBrood } from "../../animals/acts";
+import { hunterLength, preyLength } from "../../animals/lengths";
+import { defineRule } from "../../engine/define-rule";
+import type { GivenCondition } from "../../engine/finding";
+import type { SeenParty } from "../../engine/rule";
 import type { ThresholdValues } from "../../thresholds";
-import { type Act, canHappen, ofBrood } from "../shared/acts";
-import { judgeAct } from "../shared/judge-act";
+import { actMeasures, judgeAct } from "../shared/judge-act";
 import { shareAny } from "../shared/share-any";
-import { hunterLength, preyLength } from "../shared/total-length";
 
-type Doer = Seen<"temperament.acts" | "size.adultLength", "space.zones" | "space.territory">;
-type Other = Seen<"size.adultLength", "space.zones" | "appearance.longFins">;
+type Doer = SeenParty<"temperament.acts" | "size.adultLength", "space.zones" | "space.territory">;
+type Other = SeenParty<"size.adultLength", "space.zones" | "appearance.longFins">;
+type Deciding = Pick<ThresholdValues, "coverAgainstChase" | "clearlySmaller" | "roomBesideBrood">;
 
 export const actsOthers = defineRule({
   id: "acts-others",
@@ -19,8 +21,9 @@ export const actsOthers = defineRule({
   uses: { from: ["space.zones", "space.territory"], to: ["space.zones", "appearance.longFins"] },
   decidesBy: ["coverAgainstChase", "clearlySmaller", "roomBesideBrood"],
   mayYield: ["blocking", "restricting", "advisory"],
+  measures: actMeasures,
   judge: ({ from, to, thresholds }) => {
-    if (from.party.species.id === to.party.species.id) return [];
+    if (from.party.id === to.party.id) return [];
     return from["temperament.acts"]
       .filter(({ does }) => does !== "nips-fins" && does !== "rasps-mucus")
       .filter(({ does }) => does !== "chases" || canFlee(to))
@@ -33,29 +36,27 @@ export const actsOthers = defineRule({
 });
 
 /** Company that is not smaller, room out of the parents' reach, or cover to get out of sight. */
-function removedBy(act: Act, from: Doer, thresholds: ThresholdValues): Condition<SideName> {
+function removedBy(act: Act, from: Doer, thresholds: Deciding): GivenCondition {
   if (act.target === "smaller")
-    return { on: "group.length", of: "to", within: { min: clearlySmaller(from, thresholds) } };
+    return { on: "group.length", of: "to", wanted: { min: clearlySmaller(from, thresholds) } };
   if (ofBrood(act.when)) return awayFromBrood(from["space.territory"], thresholds);
-  return { on: "tank.cover", within: { min: thresholds.coverAgainstChase } };
+  return { on: "tank.cover", wanted: { min: thresholds.coverAgainstChase } };
 }
 
 /** A floor of which the territory takes a part only; where none is known to be held, no pair that breeds. */
 function awayFromBrood(
-  territory: Value<"space.territory"> | undefined,
-  { roomBesideBrood }: ThresholdValues,
-) {
-  if (!territory || territory === "none")
-    return { on: "group.pairs", of: "from", within: { max: 0 } } as const;
-  return { on: "tank.footprint", within: { min: roomBesideBrood * territory.area } } as const;
+  territory: TraitValue<"space.territory"> | undefined,
+  { roomBesideBrood }: Deciding,
+): GivenCondition {
+  if (!territory || territory === "none") return { on: "group.pairs", of: "from", wanted: { max: 0 } };
+  return { on: "tank.footprint", wanted: { min: roomBesideBrood * territory.area } };
 }
 
 /** A snail or a mussel cannot be chased. */
-const canFlee = ({ party }: Pick<Other, "party">) =>
-  party.species.taxonomy.kind !== "snail" && party.species.taxonomy.kind !== "mussel";
+const canFlee = ({ party }: Other) => party.kind !== "snail" && party.kind !== "mussel";
 
 /** Whether the other is one whom the act is aimed at. What nobody stated counts as so. */
-function falls({ target }: Act, from: Doer, to: Other, thresholds: ThresholdValues): boolean {
+function falls({ target }: Act, from: Doer, to: Other, thresholds: Deciding): boolean {
   if (target === "smaller")
     return (preyLength(to.party, to["size.adultLength"]) ?? 0) < clearlySmaller(from, thresholds);
   if (target === "long-finned") return to["appearance.longFins"] ?? true;
@@ -63,6 +64,6 @@ function falls({ target }: Act, from: Doer, to: Other, thresholds: ThresholdValu
 }
 
 /** The length in cm below which another is clearly smaller. */
-function clearlySmaller(from: Doer, { clearlySmaller: share }: ThresholdValues): number {
+function clearlySmaller(from: Doer, { clearlySmaller: share }: Deciding): number {
   return decimal(share * hunterLength(from.party, from["size.adultLength"]));
 }

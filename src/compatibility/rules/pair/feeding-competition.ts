@@ -1,7 +1,8 @@
-import { defineRule, type Seen } from "../../rule";
+import { defineRule } from "../../engine/define-rule";
+import type { SeenParty } from "../../engine/rule";
 import { shareAny } from "../shared/share-any";
 
-type Eater = Seen<"diet.pace", "diet.reach" | "diet.light" | "diet.foods">;
+type Eater = SeenParty<"diet.pace", "diet.reach" | "diet.light" | "diet.foods">;
 
 const eater = ["diet.reach", "diet.light", "diet.foods"] as const;
 
@@ -15,11 +16,12 @@ export const feedingCompetition = defineRule({
   mayYield: ["restricting"],
   judge: ({ from, to }) => {
     if (from["diet.pace"] !== "fast" || to["diet.pace"] !== "slow" || !feedTogether(from, to)) return [];
+    const wanted = { oneOf: [...onlyFor(to, from), "apart"] };
     return [
       {
         weight: "restricting",
         watchFor: "thin animals",
-        condition: { on: "group.offerings", of: "to", is: [...onlyFor(to, from), "apart"] },
+        condition: { on: "group.offerings", of: "to", wanted },
       },
     ];
   },

@@ -1,16 +1,16 @@
-import { defineRule } from "../../rule";
-import { canHappen } from "../shared/acts";
+import { canHappen } from "../../animals/acts";
+import { defineRule } from "../../engine/define-rule";
 
 export const finNipping = defineRule({
   id: "fin-nipping",
   question: "Does it bite pieces out of the other's fins?",
   way: "each-way",
-  needs: { from: ["temperament.acts"], to: [] },
-  uses: { from: [], to: ["appearance.longFins"] },
+  needs: { from: ["temperament.acts"] },
+  uses: { to: ["appearance.longFins"] },
   mayYield: ["restricting", "advisory"],
   judge: ({ from, to }) => {
     const long = to["appearance.longFins"] ?? true;
-    if (from.party.species.id === to.party.species.id && from.party.form === to.party.form) return [];
+    if (from.party.id === to.party.id && from.party.form === to.party.form) return [];
     return from["temperament.acts"]
       .filter(
         ({ does, target }) =>
@@ -23,7 +23,7 @@ export const finNipping = defineRule({
           ? {
               weight: "restricting",
               watchFor: "torn fins",
-              condition: { on: "group.longFins", of: "to", is: false },
+              condition: { on: "group.longFins", of: "to", wanted: { oneOf: [false] } },
             }
           : { weight: "advisory", watchFor: "torn fins" },
       );

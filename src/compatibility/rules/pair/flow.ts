@@ -1,7 +1,5 @@
-import { between, currents, from as noCalmerThan, upTo } from "../../currents";
-import type { Judged } from "../../finding";
-import { defineRule } from "../../rule";
-import { easyCurrents } from "../shared/easy-currents";
+import { currents, currentsBetween, currentsFrom, currentsUpTo } from "../../../species";
+import { defineRule } from "../../engine/define-rule";
 
 /** A tank has places: without a shared current, each needs one of its own. */
 export const flow = defineRule({
@@ -9,27 +7,29 @@ export const flow = defineRule({
   question: "Is there a current in which both are at ease?",
   way: "mutual",
   needs: { from: ["water.flow"], to: ["water.flow"] },
-  uses: { from: ["appearance.longFins"], to: ["appearance.longFins"] },
   mayYield: ["restricting", "favourable"],
-  judge: ({ from, to }): readonly Judged<"restricting" | "favourable">[] => {
-    const [a, b] = [easyCurrents(from), easyCurrents(to)];
-    const others = between(b.min, b.max);
-    const shared = between(a.min, a.max).filter((current) => others.includes(current));
-    if (shared.length > 0) return [{ weight: "favourable", measures: ends(shared) }];
+  measures: { calmest: "flow", strongest: "flow" },
+  judge: ({ from, to }) => {
+    const [a, b] = [from["water.flow"], to["water.flow"]];
+    const others = currentsBetween(b.min, b.max);
+    const shared = currentsBetween(a.min, a.max).filter((current) => others.includes(current));
+    if (shared.length > 0) {
+      return [{ weight: "favourable", measures: { calmest: shared[0], strongest: shared.at(-1) } }];
+    }
     const calmer = currents.indexOf(a.max) < currents.indexOf(b.max) ? a : b;
     const stronger = calmer === a ? b : a;
-    const measures = { calmest: { value: calmer.max }, strongest: { value: stronger.min } };
+    const measures = { calmest: calmer.max, strongest: stronger.min };
     return [
-      { weight: "restricting", measures, condition: { on: "tank.flow.calmest", is: upTo(calmer.max) } },
       {
         weight: "restricting",
         measures,
-        condition: { on: "tank.flow.strongest", is: noCalmerThan(stronger.min) },
+        condition: { on: "tank.flow.calmest", wanted: { oneOf: currentsUpTo(calmer.max) } },
+      },
+      {
+        weight: "restricting",
+        measures,
+        condition: { on: "tank.flow.strongest", wanted: { oneOf: currentsFrom(stronger.min) } },
       },
     ];
   },
 });
-
-function ends(shared: readonly string[]) {
-  return { calmest: { value: shared[0] ?? "" }, strongest: { value: shared.at(-1) ?? "" } };
-}

@@ -1,5 +1,5 @@
-import { defineRule } from "../../rule";
-import { judgeSharedWater } from "../shared/shared-water";
+import { defineRule } from "../../engine/define-rule";
+import { judgeSharedWater, sharedWaterMeasures } from "../shared/shared-water";
 
 /** A gap never blocks: no source shows harm to adults from hardness alone. */
 export const generalHardness = defineRule({
@@ -9,15 +9,10 @@ export const generalHardness = defineRule({
   needs: { from: ["water.generalHardness"], to: ["water.generalHardness"] },
   decidesBy: ["sharedHardness"],
   mayYield: ["blocking", "restricting", "favourable"],
+  measures: sharedWaterMeasures("dH"),
   judge: ({ from, to, thresholds }) =>
-    judgeSharedWater(
-      from["water.generalHardness"],
-      to["water.generalHardness"],
-      "water.generalHardness",
-      "dH",
-      {
-        shared: thresholds.sharedHardness,
-        bridged: () => true,
-      },
-    ),
+    judgeSharedWater(from["water.generalHardness"], to["water.generalHardness"], "water.generalHardness", {
+      shared: thresholds.sharedHardness,
+      bridged: () => true,
+    }),
 });

@@ -1,12 +1,13 @@
-import type { Value } from "../../../species";
-import type { Condition, SideName } from "../../finding";
-import { defineRule, type Seen } from "../../rule";
-import { type Act, canHappen } from "../shared/acts";
-import { roomLength } from "../shared/total-length";
+import type { Act, TraitValue } from "../../../species";
+import { canHappen } from "../../animals/acts";
+import { roomLength } from "../../animals/lengths";
+import { defineRule } from "../../engine/define-rule";
+import type { GivenCondition } from "../../engine/finding";
+import type { SeenParty } from "../../engine/rule";
 
-type Grazer = Seen<"temperament.acts", "diet.foods">;
+type Grazer = SeenParty<"temperament.acts", "diet.foods">;
 
-const greens: Value<"diet.foods"> = ["algae", "plants"];
+const greens: TraitValue<"diet.foods"> = ["algae", "plants"];
 
 /** Flat or broad flanks and slow swimmers suffer; small spindles that keep moving are let alone. */
 export const mucusGrazing = defineRule({
@@ -20,7 +21,7 @@ export const mucusGrazing = defineRule({
   judge: ({ from, to, thresholds }) => {
     const acts = from["temperament.acts"].filter(({ does }) => does === "rasps-mucus");
     const [act] = acts.filter((rasping) => canHappen(rasping, from.party, to.party));
-    if (!act || to.party.species.taxonomy.kind !== "fish") return [];
+    if (!act || to.party.kind !== "fish") return [];
     const flat = (to["size.bodyShape"] ?? "short-deep") === "short-deep";
     const slow = (to["diet.pace"] ?? "slow") === "slow";
     const broad = roomLength(to.party, to["size.adultLength"]) >= thresholds.broadFlank;
@@ -30,8 +31,9 @@ export const mucusGrazing = defineRule({
 });
 
 /** Greens enough that none is hungry, where it takes any; else only young that do not rasp yet. */
-function removedBy({ from: since }: Act, { "diet.foods": foods = greens }: Grazer): Condition<SideName> {
+function removedBy({ from: since }: Act, { "diet.foods": foods = greens }: Grazer): GivenCondition {
   const taken = greens.filter((food) => foods.includes(food));
-  if (since === "adult" || taken.length === 0) return { on: "group.grown", of: "from", is: false };
-  return { on: "group.offerings", of: "from", is: taken };
+  if (since === "adult" || taken.length === 0)
+    return { on: "group.grown", of: "from", wanted: { oneOf: [false] } };
+  return { on: "group.offerings", of: "from", wanted: { oneOf: taken } };
 }

@@ -1,5 +1,5 @@
-import { defineRule } from "../../rule";
-import { judgeSharedWater } from "../shared/shared-water";
+import { defineRule } from "../../engine/define-rule";
+import { judgeSharedWater, sharedWaterMeasures } from "../shared/shared-water";
 
 export const ph = defineRule({
   id: "ph",
@@ -8,8 +8,9 @@ export const ph = defineRule({
   needs: { from: ["water.pH"], to: ["water.pH"] },
   decidesBy: ["sharedPH", "bridgedPH"],
   mayYield: ["blocking", "restricting", "favourable"],
+  measures: sharedWaterMeasures("pH"),
   judge: ({ from, to, thresholds }) =>
-    judgeSharedWater(from["water.pH"], to["water.pH"], "water.pH", "", {
+    judgeSharedWater(from["water.pH"], to["water.pH"], "water.pH", {
       shared: thresholds.sharedPH,
       bridged: (gap) => gap < thresholds.bridgedPH,
     }),

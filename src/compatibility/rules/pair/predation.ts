@@ -1,16 +1,21 @@
 import { decimal } from "../../../decimal";
-import { certain } from "../../company";
-import { gravity, type Judged, type Quantity } from "../../finding";
-import type { AssessedParty } from "../../party";
-import { defineRule, type Seen } from "../../rule";
-import type { ThresholdValues } from "../../thresholds";
-import { cm } from "../shared/cm";
-import { judgeMeal, type Meal } from "../shared/meal";
-import { grown, hunterLength, isYoung, preyLength, roomLength } from "../shared/total-length";
+import type { Animals } from "../../../plan";
+import { grown, hunterLength, isYoung, preyLength, roomLength } from "../../animals/lengths";
+import { defineRule } from "../../engine/define-rule";
+import type { SeenParty } from "../../engine/rule";
+import { gravity } from "../../engine/weight";
+import { judgeMeal, type Meal, type MealAnswer, type MealMeasures, mealMeasures } from "../shared/meal";
 
-type Hunter = Seen<"predation.eats" | "size.adultLength", "diet.light" | "diet.reach">;
-type Prey = Seen<"size.adultLength", "size.bodyDepthShare" | "reproduction.mode" | "space.zones">;
-type Answer = Judged<"blocking" | "restricting" | "advisory">;
+type Hunter = SeenParty<"predation.eats" | "size.adultLength", "diet.light" | "diet.reach">;
+type Prey = SeenParty<
+  "size.adultLength",
+  "size.bodyDepthShare" | "reproduction.mode" | "space.zones" | "care.hazards"
+>;
+interface Deciding {
+  readonly likelyPrey: number;
+  readonly possiblePrey: number;
+  readonly preyDepth: number;
+}
 
 export const predation = defineRule({
   id: "predation",
@@ -21,12 +26,14 @@ export const predation = defineRule({
     from: ["diet.light", "diet.reach"],
     to: ["size.bodyDepthShare", "reproduction.mode", "space.zones"],
   },
+  tells: { to: ["care.hazards"] },
   decidesBy: ["likelyPrey", "possiblePrey", "preyDepth", "coverForYoung"],
   mayYield: ["blocking", "restricting", "advisory"],
-  judge: ({ from, to, thresholds }): readonly Answer[] => {
+  measures: mealMeasures,
+  judge: ({ from, to, thresholds }) => {
     const swallowed = judgeSwallowed(from, to, thresholds);
     if (swallowed && withinReach(from, to)) return [swallowed];
-    const young = judgeYoung(from, to, thresholds);
+    const young = judgeYoung(from, to, thresholds.coverForYoung);
     return young.length > 0 ? young : judgeEggs(from, to);
   },
 });
@@ -39,12 +46,12 @@ function withinReach({ "diet.reach": reach }: Hunter, { "space.zones": zones }: 
 }
 
 /** Prey past the fry stage, at the lengths of today, and at those of grown animals where one has still to grow. */
-function judgeSwallowed(from: Hunter, to: Prey, thresholds: ThresholdValues): Answer | undefined {
-  const { kind } = to.party.species.taxonomy;
+function judgeSwallowed(from: Hunter, to: Prey, thresholds: Deciding): MealAnswer | undefined {
+  const { kind } = to.party;
   const eats = from["predation.eats"].filter(({ prey }) => prey === kind);
   if (eats.length === 0) return undefined;
   const stated = eats.map(({ greatest }) => greatest).filter((length) => length !== undefined);
-  const mealOf = (hunter: AssessedParty, prey: AssessedParty): Meal => ({
+  const mealOf = (hunter: Animals, prey: Animals): Meal => ({
     hunter: hunterLength(hunter, from["size.adultLength"]),
     hunterIsGrown: !isYoung(hunter),
     prey: preyLength(prey, to["size.adultLength"]),
@@ -60,72 +67,66 @@ function judgeSwallowed(from: Hunter, to: Prey, thresholds: ThresholdValues): An
   const later = mealOf(grown(from.party), grown(to.party));
   const then = judgeMeal(later, thresholds);
   if (gravity[then?.weight ?? "advisory"] > gravity[now?.weight ?? "advisory"])
-    return withSigns(then, from, to, outgrown(today, later, thresholds));
-  return withSigns(now, from, to, then ? {} : safeLater(later, thresholds));
+    return withSigns(then, from, to, outgrown(today, later, thresholds.possiblePrey));
+  return withSigns(now, from, to, then ? {} : safeLater(later, thresholds.possiblePrey));
 }
 
-type Measures = Readonly<Record<string, Quantity>>;
-
 /** The hunter's length today, and the one from which it can swallow the grown prey. */
-function outgrown(today: Meal, { prey }: Meal, { possiblePrey }: ThresholdValues): Measures {
-  const turnsAt = prey === undefined ? {} : { turnsAt: cm(decimal(prey / possiblePrey)) };
-  return { today: cm(today.hunter), ...turnsAt };
+function outgrown(today: Meal, { prey }: Meal, possiblePrey: number): MealMeasures {
+  const turnsAt = prey === undefined ? undefined : decimal(prey / possiblePrey);
+  return { today: today.hunter, turnsAt };
 }
 
 /** The length from which young prey is safe. */
-function safeLater({ greatest, hunter }: Meal, { possiblePrey }: ThresholdValues): Measures {
-  return { safeFrom: cm(greatest ?? decimal(possiblePrey * hunter)) };
+function safeLater({ greatest, hunter }: Meal, possiblePrey: number): MealMeasures {
+  return { safeFrom: greatest ?? decimal(possiblePrey * hunter) };
 }
 
 /** An answer with what makes it worse: a hunter that comes by night, spines that choke it. */
 function withSigns(
-  answer: Answer | undefined,
+  answer: MealAnswer | undefined,
   from: Hunter,
   to: Prey,
-  further: Measures = {},
-): Answer | undefined {
+  further: MealMeasures = {},
+): MealAnswer | undefined {
   if (!answer) return undefined;
-  const byNight = certain(from.party.species.diet?.light)?.includes("night");
-  const spines = certain(to.party.species.care?.hazards)?.includes("spines");
-  const measures = {
+  const byNight = from["diet.light"]?.includes("night");
+  const spines = to["care.hazards"]?.includes("spines");
+  const measures: MealMeasures = {
     ...answer.measures,
     ...further,
-    ...(byNight && { hunts: { value: "night" } }),
-    ...(spines && { defence: { value: "spines" } }),
+    hunts: byNight ? "night" : undefined,
+    defence: spines ? "spines" : undefined,
   };
-  return Object.keys(measures).length > 0 ? { ...answer, measures } : answer;
+  return { ...answer, measures };
 }
 
 /** Young that are born or hatch among the others, and young that are stocked. */
-function judgeYoung(from: Hunter, to: Prey, thresholds: ThresholdValues): readonly Answer[] {
+function judgeYoung(from: Hunter, to: Prey, coverForYoung: number): readonly MealAnswer[] {
   const eats = from["predation.eats"].map(({ prey }) => prey);
-  const young =
-    to.party.species.taxonomy.kind === "fish"
-      ? (["fry", "fish"] as const)
-      : (["shrimplet", "shrimp"] as const);
+  const young = to.party.kind === "fish" ? (["fry", "fish"] as const) : (["shrimplet", "shrimp"] as const);
   if (!young.some((prey) => eats.includes(prey))) return [];
   const stocked = to.party.stage === "fry" || to.party.stage === "egg";
-  const ownKind = from.party.species.id === to.party.species.id;
+  const ownKind = from.party.id === to.party.id;
   if (!stocked && (ownKind || !raisesYoung(to))) return [];
-  const condition = { on: "tank.cover", within: { min: thresholds.coverForYoung } } as const;
+  const condition = { on: "tank.cover", wanted: { min: coverForYoung } } as const;
   return [{ weight: "restricting", condition, watchFor: "eggs or young" }];
 }
 
 /** Whether its young are born or hatch complete among the others, small enough to be swallowed. */
 function raisesYoung({ party, "reproduction.mode": mode }: Prey): boolean {
   if (party.stage === "juvenile" || party.sex === "male" || party.kin.count === 1) return false;
-  const { kind } = party.species.taxonomy;
-  if (kind === "fish") return mode === undefined || mode === "livebearer";
-  return kind === "shrimp" && (mode === undefined || mode === "broods-young");
+  if (party.kind === "fish") return mode === undefined || mode === "livebearer";
+  return party.kind === "shrimp" && (mode === undefined || mode === "broods-young");
 }
 
 /** Guarded eggs are lost at night, when the parents rest and others feed. */
-function judgeEggs(from: Hunter, to: Prey): readonly Answer[] {
-  const { species, kin } = to.party;
-  if (from.party.species.id === species.id || kin.count === 1) return [];
+function judgeEggs(from: Hunter, to: Prey): readonly MealAnswer[] {
+  const { id, kin } = to.party;
+  if (from.party.id === id || kin.count === 1) return [];
   if (!kin.mayHave.male || !kin.mayHave.female) return [];
   if (!from["predation.eats"].some(({ prey }) => prey === "egg")) return [];
   const guards = to["reproduction.mode"] === "guards-eggs";
   if (!guards || !from["diet.light"]?.includes("night")) return [];
-  return [{ weight: "advisory", measures: { of: { value: "egg" } }, watchFor: "eggs or young" }];
+  return [{ weight: "advisory", measures: { of: "egg" }, watchFor: "eggs or young" }];
 }

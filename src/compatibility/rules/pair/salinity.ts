@@ -1,5 +1,5 @@
-import { defineRule } from "../../rule";
-import { judgeSharedWater } from "../shared/shared-water";
+import { defineRule } from "../../engine/define-rule";
+import { judgeSharedWater, sharedWaterMeasures } from "../shared/shared-water";
 
 /** Any share is room enough; where nothing is shared, nothing bridges fresh and brackish water. */
 export const salinity = defineRule({
@@ -8,8 +8,9 @@ export const salinity = defineRule({
   way: "mutual",
   needs: { from: ["water.salinity"], to: ["water.salinity"] },
   mayYield: ["blocking", "restricting", "favourable"],
+  measures: sharedWaterMeasures("g/kg"),
   judge: ({ from, to }) =>
-    judgeSharedWater(from["water.salinity"], to["water.salinity"], "water.salinity", "g/kg", {
+    judgeSharedWater(from["water.salinity"], to["water.salinity"], "water.salinity", {
       shared: 0,
       bridged: () => false,
     }),

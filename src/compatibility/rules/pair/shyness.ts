@@ -1,4 +1,4 @@
-import { defineRule } from "../../rule";
+import { defineRule } from "../../engine/define-rule";
 import { shareAny } from "../shared/share-any";
 
 /** Restless: first at the food, and not of those that swim calmly. */
@@ -11,14 +11,14 @@ export const shyness = defineRule({
   decidesBy: ["coverFromBustle"],
   mayYield: ["restricting"],
   judge: ({ from, to, thresholds }) => {
-    if (from.party.species.id === to.party.species.id) return [];
+    if (from.party.id === to.party.id) return [];
     if (!from["temperament.shy"] || to["diet.pace"] !== "fast" || to["social.settles"]) return [];
     if (!shareAny(from["space.zones"], to["space.zones"])) return [];
     return [
       {
         weight: "restricting",
         watchFor: "hiding",
-        condition: { on: "tank.cover", within: { min: thresholds.coverFromBustle } },
+        condition: { on: "tank.cover", wanted: { min: thresholds.coverFromBustle } },
       },
     ];
   },

@@ -1,8 +1,7 @@
 import { decimal } from "../../../decimal";
-import { defineRule } from "../../rule";
-import { cm } from "../shared/cm";
+import { preyLength, roomLength } from "../../animals/lengths";
+import { defineRule } from "../../engine/define-rule";
 import { shareAny } from "../shared/share-any";
-import { preyLength, roomLength } from "../shared/total-length";
 
 /** Not about being eaten: a large fish that rushes about leaves a small one no rest, unless it can withdraw. */
 export const sizeAndPace = defineRule({
@@ -13,24 +12,21 @@ export const sizeAndPace = defineRule({
   uses: { from: ["space.zones"], to: ["space.zones", "diet.pace"] },
   decidesBy: ["muchLonger", "coverFromBustle"],
   mayYield: ["restricting"],
+  measures: { longer: "cm", shorter: "cm" },
   judge: ({ from, to, thresholds }) => {
     if (from["diet.pace"] !== "fast" || to["diet.pace"] === "fast") return [];
-    if (!bothFish(from.party.species, to.party.species)) return [];
+    if (from.party.kind !== "fish" || to.party.kind !== "fish") return [];
     const longer = roomLength(from.party, from["size.adultLength"]);
     const shorter = preyLength(to.party, to["size.adultLength"]) ?? 0;
     const least = decimal(longer / thresholds.muchLonger);
     if (shorter > least || !shareAny(from["space.zones"], to["space.zones"])) return [];
-    const measures = { longer: cm(longer), shorter: cm(shorter) };
     return [
       {
         weight: "restricting",
-        measures,
+        measures: { longer, shorter },
         watchFor: "hiding",
-        condition: { on: "tank.cover", within: { min: thresholds.coverFromBustle } },
+        condition: { on: "tank.cover", wanted: { min: thresholds.coverFromBustle } },
       },
     ];
   },
 });
-
-const bothFish = (...species: readonly { readonly taxonomy: { readonly kind: string } }[]) =>
-  species.every(({ taxonomy }) => taxonomy.kind === "fish");

@@ -1,5 +1,5 @@
-import { defineRule } from "../../rule";
-import { judgeSharedWater } from "../shared/shared-water";
+import { defineRule } from "../../engine/define-rule";
+import { judgeSharedWater, sharedWaterMeasures } from "../shared/shared-water";
 
 export const temperature = defineRule({
   id: "temperature",
@@ -8,8 +8,9 @@ export const temperature = defineRule({
   needs: { from: ["water.temperature"], to: ["water.temperature"] },
   decidesBy: ["sharedTemperature", "bridgedTemperature"],
   mayYield: ["blocking", "restricting", "favourable"],
+  measures: sharedWaterMeasures("degC"),
   judge: ({ from, to, thresholds }) =>
-    judgeSharedWater(from["water.temperature"], to["water.temperature"], "water.temperature", "degC", {
+    judgeSharedWater(from["water.temperature"], to["water.temperature"], "water.temperature", {
       shared: thresholds.sharedTemperature,
       bridged: (gap) => gap <= thresholds.bridgedTemperature,
     }),

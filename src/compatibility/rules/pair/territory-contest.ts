@@ -1,45 +1,40 @@
-import { certain } from "../../company";
-import { defineRule, type Seen } from "../../rule";
-import { claimsOf, type Territory } from "../shared/territories";
+import { claimsOf, type Territory } from "../../animals/territories";
+import { defineRule } from "../../engine/define-rule";
+import type { SeenParty } from "../../engine/rule";
 
-/** What a tank yields to all holders together is asked by `territories`. */
+type Holder = SeenParty<never, "space.territory">;
+
+/**
+ * What a tank yields to all holders together is asked by `territories`. Where one surely holds none, nothing hangs on
+ * the other.
+ */
 export const territoryContest = defineRule({
   id: "territory-contest",
   question: "Do both defend a place in the same part of the tank?",
   way: "mutual",
-  needs: { from: ["space.territory"], to: ["space.territory"] },
+  uses: { from: ["space.territory"], to: ["space.territory"] },
   mayYield: ["restricting"],
+  measures: { zone: "zone", from: "cm2", to: "cm2" },
   judge: ({ from, to }) => {
-    if (holdsNone(from) || holdsNone(to)) return [];
-    const [mine, theirs] = [held(from), held(to)];
-    if (!mine || !theirs || mine.zone !== theirs.zone) return [];
-    if (from.party.species.id === to.party.species.id) return [];
-    const needed = mine.area + theirs.area;
-    const measures = {
-      zone: { value: mine.zone },
-      from: { value: mine.area, unit: "cm2" },
-      to: { value: theirs.area, unit: "cm2" },
-    };
+    if (from.party.id === to.party.id || holdsNone(from) || holdsNone(to)) return [];
+    const [mine, theirs] = [from["space.territory"], to["space.territory"]];
+    if (!isPlace(mine) || !isPlace(theirs)) return "unknown";
+    if (mine.zone !== theirs.zone || !isHeld(mine, from) || !isHeld(theirs, to)) return [];
     return [
       {
         weight: "restricting",
-        measures,
+        measures: { zone: mine.zone, from: mine.area, to: theirs.area },
         watchFor: "chasing",
-        condition: { on: "tank.footprint", within: { min: needed } },
+        condition: { on: "tank.footprint", wanted: { min: mine.area + theirs.area } },
       },
     ];
   },
 });
 
-/** Where one surely holds none, nothing hangs on the other. */
-const holdsNone = ({ party }: Pick<Seen<never, never>, "party">) =>
-  certain(party.species.space?.territory) === "none";
+const holdsNone = (party: Holder) => party["space.territory"] === "none";
 
-/** What a party defends, if there is anybody in it who would. */
-function held({
-  party,
-  "space.territory": territory,
-}: Seen<"space.territory", never>): Territory | undefined {
-  if (territory === "none" || claimsOf(territory, party.kin) === 0) return undefined;
-  return territory;
-}
+const isPlace = (territory: Holder["space.territory"]): territory is Territory =>
+  territory !== undefined && territory !== "none";
+
+/** Whether there is anybody in a party who would defend it. */
+const isHeld = (territory: Territory, { party }: Holder) => claimsOf(territory, party.kin) > 0;

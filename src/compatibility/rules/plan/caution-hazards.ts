@@ -1,4 +1,4 @@
-import { defineRule } from "../../rule";
+import { defineRule } from "../../engine/define-rule";
 
 export const cautionHazards = defineRule({
   id: "caution-hazards",
@@ -6,6 +6,6 @@ export const cautionHazards = defineRule({
   way: "each-group",
   needs: { from: ["care.hazards"] },
   mayYield: ["advisory"],
-  judge: ({ from }) =>
-    from["care.hazards"].map((hazard) => ({ weight: "advisory", measures: { hazard: { value: hazard } } })),
+  measures: { hazard: "hazard" },
+  judge: ({ from }) => from["care.hazards"].map((hazard) => ({ weight: "advisory", measures: { hazard } })),
 });

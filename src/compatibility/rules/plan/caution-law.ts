@@ -1,20 +1,14 @@
-import { defineRule } from "../../rule";
+import { defineRule } from "../../engine/define-rule";
 
 export const cautionLaw = defineRule({
   id: "caution-law",
   question: "Does a law name it?",
   way: "each-group",
-  needs: { from: [] },
   mayYield: ["advisory"],
+  measures: { jurisdiction: "text", instrument: "text", date: "text", effect: "text", basis: "basis" },
   judge: ({ from }) =>
-    (from.party.species.listings ?? []).map(({ jurisdiction, instrument, date, effect, basis }) => ({
+    from.party.listings.map(({ jurisdiction, instrument, date, effect, basis }) => ({
       weight: "advisory",
-      measures: {
-        jurisdiction: { value: jurisdiction },
-        instrument: { value: instrument },
-        date: { value: date },
-        effect: { value: effect },
-        ...(basis === "memory" && { basis: { value: basis } }),
-      },
+      measures: { jurisdiction, instrument, date, effect, basis },
     })),
 });

@@ -1,4 +1,4 @@
-import { defineRule } from "../../rule";
+import { defineRule } from "../../engine/define-rule";
 
 /** Given with every plan. */
 export const cautionRelease = defineRule({

@@ -1,4 +1,4 @@
-import { defineRule } from "../../rule";
+import { defineRule } from "../../engine/define-rule";
 
 export const cover = defineRule({
   id: "cover",
@@ -6,17 +6,11 @@ export const cover = defineRule({
   way: "each-group",
   needs: { from: ["space.cover"] },
   mayYield: ["restricting"],
+  measures: { needed: "1" },
   judge: ({ from }) => {
-    const min = from["space.cover"];
-    if (min === 0) return [];
-    const measures = { needed: { value: min, unit: "1" } };
-    return [
-      {
-        weight: "restricting",
-        measures,
-        watchFor: "hiding",
-        condition: { on: "tank.cover", within: { min } },
-      },
-    ];
+    const needed = from["space.cover"];
+    if (needed === 0) return [];
+    const condition = { on: "tank.cover", wanted: { min: needed } } as const;
+    return [{ weight: "restricting", measures: { needed }, watchFor: "hiding", condition }];
   },
 });

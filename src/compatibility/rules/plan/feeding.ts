@@ -1,4 +1,4 @@
-import { defineRule } from "../../rule";
+import { defineRule } from "../../engine/define-rule";
 
 /** Who takes dry food by day is fed by every keeper; what feeds in the dark or takes none is easily forgotten. */
 export const feeding = defineRule({
@@ -6,20 +6,18 @@ export const feeding = defineRule({
   question: "Does food reach it where, when and as what it eats?",
   way: "each-group",
   needs: { from: ["diet.foods", "diet.reach", "diet.light"] },
+  reads: ["offerings"],
   mayYield: ["restricting"],
+  measures: { places: ["zone"], hours: ["light"] },
   judge: ({ from, plan }) => {
     const [foods, places, hours] = [from["diet.foods"], from["diet.reach"], from["diet.light"]];
     if (!plan.offerings && foods.includes("dry") && hours.includes("day")) return [];
-    const measures = {
-      places: { value: places.join(", ") },
-      hours: { value: hours.join(", ") },
-    };
     return [
       {
         weight: "restricting",
-        measures,
+        measures: { places, hours },
         watchFor: "thin animals",
-        condition: { on: "group.offerings", of: "from", is: foods },
+        condition: { on: "group.offerings", of: "from", wanted: { oneOf: foods } },
       },
     ];
   },

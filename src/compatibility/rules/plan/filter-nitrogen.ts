@@ -1,10 +1,10 @@
 import { decimal } from "../../../decimal";
-import { filterCapacity } from "../../../load";
-import { defineRule } from "../../rule";
-import { nitrogenOf } from "../../stock";
+import { filterCapacity, filterCapacityDomain } from "../../../load";
+import { nitrogenOf } from "../../animals/stock";
+import { defineRule } from "../../engine/define-rule";
 
 /** Least that a square metre of ripe media takes up, mg/d. */
-const leastRate = /* @__PURE__ */ filterCapacity({ mediaArea: 1, age: Number.MAX_VALUE }).min;
+const leastRate = /* @__PURE__ */ filterCapacity({ mediaArea: 1, age: filterCapacityDomain.age.max }).min;
 
 /** By the least that is known of filters, for the most that the grown stock is fed. */
 export const filterNitrogen = defineRule({
@@ -12,22 +12,18 @@ export const filterNitrogen = defineRule({
   question: "Does the filter take up the ammonia that the whole stock gives off?",
   way: "once",
   weighs: true,
+  reads: ["tank.filter.age"],
   mayYield: ["restricting"],
+  measures: { nitrogen: "mg/d", age: "d" },
   judge: ({ plan, stock }) => {
     const nitrogen = nitrogenOf(stock);
     if (nitrogen === 0) return [];
-    const age = plan.tank.filter?.age;
-    const measures = {
-      nitrogen: { value: nitrogen, unit: "mg/d" },
-      ...(age !== undefined && { age: { value: age, unit: "d" } }),
-    };
-    const min = decimal(nitrogen / leastRate);
     return [
       {
         weight: "restricting",
-        measures,
+        measures: { nitrogen, age: plan["tank.filter.age"] },
         watchFor: "gasping",
-        condition: { on: "tank.filter.ripeArea", within: { min } },
+        condition: { on: "tank.filter.ripeArea", wanted: { min: decimal(nitrogen / leastRate) } },
       },
     ];
   },

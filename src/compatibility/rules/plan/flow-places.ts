@@ -1,35 +1,28 @@
-import { between, currents, from as noCalmerThan, upTo } from "../../currents";
-import type { Judged } from "../../finding";
-import type { FactName } from "../../plan-facts";
-import { defineRule } from "../../rule";
-import { easyCurrents } from "../shared/easy-currents";
+import type { FactName } from "../../../plan";
+import { currents, currentsFrom, currentsUpTo, type FlowClass } from "../../../species";
+import { defineRule } from "../../engine/define-rule";
 
 export const flowPlaces = defineRule({
   id: "flow-places",
   question: "Is there a place with a current in which it is at ease?",
   way: "each-group",
   needs: { from: ["water.flow"] },
-  uses: { from: ["appearance.longFins"] },
   mayYield: ["restricting"],
+  measures: { calmest: "flow", strongest: "flow" },
   judge: ({ from }) => {
-    const { min, max } = easyCurrents(from);
-    const span = between(min, max);
-    const measures = { calmest: { value: span[0] ?? min }, strongest: { value: span.at(-1) ?? max } };
+    const { min, max } = from["water.flow"];
     return [
-      ...needs("tank.flow.calmest", upTo(max), measures),
-      ...needs("tank.flow.strongest", noCalmerThan(min), measures),
-    ];
+      ...place("tank.flow.calmest", currentsUpTo(max)),
+      ...place("tank.flow.strongest", currentsFrom(min)),
+    ].map((condition) => ({
+      weight: "restricting",
+      measures: { calmest: min, strongest: max },
+      watchFor: "hiding",
+      condition,
+    }));
   },
 });
 
-/** A need that not every tank meets. */
-function needs(
-  on: FactName,
-  is: readonly string[],
-  measures: Judged["measures"],
-): readonly Judged<"restricting">[] {
-  if (is.length === currents.length) return [];
-  return [
-    { weight: "restricting", ...(measures && { measures }), watchFor: "hiding", condition: { on, is } },
-  ];
-}
+/** A place that not every tank has. */
+const place = (on: FactName, oneOf: readonly FlowClass[]) =>
+  oneOf.length === currents.length ? [] : [{ on, wanted: { oneOf } }];

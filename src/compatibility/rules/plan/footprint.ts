@@ -1,10 +1,7 @@
-import type { Judged } from "../../finding";
-import { defineRule, type Seen } from "../../rule";
-import { cm } from "../shared/cm";
-import { floorNeeded } from "../shared/floor";
-import { isYoung, roomLength } from "../shared/total-length";
-
-type Answer = Judged<"blocking" | "restricting">;
+import { floorNeeded } from "../../animals/floor";
+import { isYoung, roomLength } from "../../animals/lengths";
+import { defineRule } from "../../engine/define-rule";
+import type { SeenParty } from "../../engine/rule";
 
 /**
  * An animal longer than the tank is wide cannot turn, unless it is as supple as an eel; without a figure for each more,
@@ -16,27 +13,29 @@ export const footprint = defineRule({
   way: "each-group",
   needs: { from: ["space.footprint", "size.adultLength"] },
   uses: { from: ["space.furtherFootprint", "size.bodyShape"] },
+  reads: ["tank.footprint", "tank.width"],
   mayYield: ["blocking", "restricting"],
-  judge: ({ from, plan }): readonly Answer[] => {
+  measures: { needed: "cm2", planned: "cm2", length: "cm", width: "cm", today: "cm", turnsAt: "cm" },
+  judge: ({ from, plan }) => {
     const { count } = from.party.kin;
     const needed = floorNeeded(from["space.footprint"], from["space.furtherFootprint"], count);
-    const measures = {
-      needed: { value: needed, unit: "cm2" },
-      planned: { value: plan.nominal.footprint, unit: "cm2" },
-    };
     return [
-      ...cannotTurn(from, plan.geometry.width),
-      { weight: "restricting", measures, condition: { on: "tank.footprint", within: { min: needed } } },
+      ...cannotTurn(from, plan["tank.width"]),
+      {
+        weight: "restricting",
+        measures: { needed, planned: plan["tank.footprint"] },
+        condition: { on: "tank.footprint", wanted: { min: needed } },
+      },
     ];
   },
 });
 
 /** Young are judged by what they grow to; where they still fit, the finding says until when. */
-function cannotTurn(from: Seen<"size.adultLength", "size.bodyShape">, width: number): readonly Answer[] {
+function cannotTurn(from: SeenParty<"size.adultLength", "size.bodyShape">, width: number) {
   const { party } = from;
   const length = roomLength(party, from["size.adultLength"]);
   if (length <= width || from["size.bodyShape"] === "eel-like") return [];
   const fits = isYoung(party) && party.length !== undefined && party.length <= width;
-  const today = fits && { today: cm(party.length), turnsAt: cm(width) };
-  return [{ weight: "blocking", measures: { length: cm(length), width: cm(width), ...today } }];
+  const measures = { length, width, ...(fits && { today: party.length, turnsAt: width }) };
+  return [{ weight: "blocking" as const, measures }];
 }

@@ -1,5 +1,5 @@
-import { defineRule } from "../../rule";
-import { leastNumber } from "../shared/least-number";
+import { leastNumber } from "../../animals/least-number";
+import { defineRule } from "../../engine/define-rule";
 
 export const groupSize = defineRule({
   id: "group-size",
@@ -7,17 +7,17 @@ export const groupSize = defineRule({
   way: "each-group",
   needs: { from: ["social.living", "social.group"] },
   mayYield: ["restricting"],
+  measures: { needed: "count", planned: "count" },
   judge: ({ from }) => {
     const { count = 1 } = from.party.kin;
-    const within =
+    const needed =
       from["social.living"] === "alone" ? { max: 1 } : { min: leastNumber(from["social.group"], count) };
-    const measures = { needed: within, planned: { value: count } };
     return [
       {
         weight: "restricting",
-        measures,
+        measures: { needed, planned: count },
         watchFor: "hiding",
-        condition: { on: "group.count", of: "from", within },
+        condition: { on: "group.count", of: "from", wanted: needed },
       },
     ];
   },

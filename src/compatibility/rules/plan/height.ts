@@ -1,6 +1,5 @@
-import { defineRule } from "../../rule";
-import { cm } from "../shared/cm";
-import { roomLength } from "../shared/total-length";
+import { roomLength } from "../../animals/lengths";
+import { defineRule } from "../../engine/define-rule";
 
 /** Only long, deep bodies need more height than tanks commonly have. */
 export const height = defineRule({
@@ -8,16 +7,15 @@ export const height = defineRule({
   question: "Is the tank high enough for its body?",
   way: "each-group",
   needs: { from: ["size.adultLength", "size.bodyShape", "space.height"] },
+  reads: ["tank.height"],
   decidesBy: ["tallBody"],
   mayYield: ["restricting"],
+  measures: { needed: "cm", planned: "cm" },
   judge: ({ from, plan, thresholds }) => {
     if (roomLength(from.party, from["size.adultLength"]) < thresholds.tallBody) return [];
     if (from["size.bodyShape"] !== "short-deep") return [];
-    const min = from["space.height"];
-    const measures = {
-      needed: cm(min),
-      planned: cm(plan.nominal.height),
-    };
-    return [{ weight: "restricting", measures, condition: { on: "tank.height", within: { min } } }];
+    const needed = from["space.height"];
+    const measures = { needed, planned: plan["tank.height"] };
+    return [{ weight: "restricting", measures, condition: { on: "tank.height", wanted: { min: needed } } }];
   },
 });

@@ -1,16 +1,17 @@
-import { defineRule } from "../../rule";
+import { defineRule } from "../../engine/define-rule";
 
 export const lid = defineRule({
   id: "lid",
   question: "Does it leave the water where the tank is open?",
   way: "each-group",
   needs: { from: ["space.jumps"] },
+  reads: ["tank.lid"],
   mayYield: ["restricting", "advisory"],
   judge: ({ from, plan }) => {
     const jumps = from["space.jumps"];
-    const condition = { on: "tank.lid", is: true } as const;
+    const condition = { on: "tank.lid", wanted: { oneOf: [true] } } as const;
     if (jumps === "readily") return [{ weight: "restricting", watchFor: "missing animals", condition }];
-    return jumps === "startled" && !plan.tank.lid
+    return jumps === "startled" && !plan["tank.lid"]
       ? [{ weight: "advisory", watchFor: "missing animals" }]
       : [];
   },

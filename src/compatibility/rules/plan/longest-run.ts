@@ -1,20 +1,18 @@
-import { defineRule } from "../../rule";
-import { cm } from "../shared/cm";
+import { defineRule } from "../../engine/define-rule";
 
 export const longestRun = defineRule({
   id: "longest-run",
   question: "Is the tank long enough for the group to swim?",
   way: "each-group",
   needs: { from: ["space.baseLength"] },
+  reads: ["tank.longestRun"],
   mayYield: ["restricting"],
+  measures: { needed: "cm", planned: "cm" },
   judge: ({ from, plan }) => {
-    const { least } = from["space.baseLength"];
-    const measures = {
-      needed: cm(least),
-      planned: cm(plan.nominal.longestRun),
-    };
+    const needed = from["space.baseLength"].least;
+    const measures = { needed, planned: plan["tank.longestRun"] };
     return [
-      { weight: "restricting", measures, condition: { on: "tank.longestRun", within: { min: least } } },
+      { weight: "restricting", measures, condition: { on: "tank.longestRun", wanted: { min: needed } } },
     ];
   },
 });

@@ -1,4 +1,4 @@
-import { defineRule } from "../../rule";
+import { defineRule } from "../../engine/define-rule";
 
 export const openWater = defineRule({
   id: "open-water",
@@ -6,15 +6,11 @@ export const openWater = defineRule({
   way: "each-group",
   needs: { from: ["space.openWater"] },
   mayYield: ["restricting"],
+  measures: { needed: "1" },
   judge: ({ from }) => {
-    const min = from["space.openWater"];
-    if (min === 0) return [];
-    return [
-      {
-        weight: "restricting",
-        measures: { needed: { value: min, unit: "1" } },
-        condition: { on: "tank.openWater", within: { min } },
-      },
-    ];
+    const needed = from["space.openWater"];
+    if (needed === 0) return [];
+    const condition = { on: "tank.openWater", wanted: { min: needed } } as const;
+    return [{ weight: "restricting", measures: { needed }, condition }];
   },
 });

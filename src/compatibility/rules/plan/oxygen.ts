@@ -1,22 +1,21 @@
-import type { Value } from "../../../species";
+import { currentsFrom, type TraitValue } from "../../../species";
 import { oxygenSaturation } from "../../../water";
-import type { AssessedPlan } from "../../assessed-plan";
-import { from as noCalmerThan } from "../../currents";
-import { defineRule } from "../../rule";
-import { oxygenDemandOf, type Stock } from "../../stock";
+import { oxygenDemandOf, type Stock } from "../../animals/stock";
+import { defineRule } from "../../engine/define-rule";
 import type { ThresholdName } from "../../thresholds";
 
 const limits = {
   low: "oxygenForLow",
   ordinary: "oxygenForOrdinary",
   high: "oxygenForHigh",
-} as const satisfies Record<Value<"water.oxygenNeed">, ThresholdName>;
+} as const satisfies Record<TraitValue<"water.oxygenNeed">, ThresholdName>;
 
-const movedSurface = { on: "tank.flow.strongest", is: noCalmerThan("gentle") } as const;
+const movedSurface = { on: "tank.flow.strongest", wanted: { oneOf: currentsFrom("gentle") } } as const;
 
 /**
  * On the hottest night water holds least oxygen and fish use most. If what it holds lasts through the night without any
- * exchange, nothing is said; else the surface must be moved. Air breathers need a surface they can reach.
+ * exchange, nothing is said; else, or where nobody knows how warm or how much water it is, the surface must be moved.
+ * Air breathers need a surface they can reach.
  */
 export const oxygen = defineRule({
   id: "oxygen",
@@ -24,37 +23,52 @@ export const oxygen = defineRule({
   way: "each-group",
   weighs: true,
   needs: { from: ["water.oxygenNeed", "water.airBreathing"] },
+  reads: ["water.temperature", "water.hottest", "water.salinity", "tank.waterVolume"],
   decidesBy: ["oxygenForLow", "oxygenForOrdinary", "oxygenForHigh", "nightHours", "openSurface"],
   mayYield: ["restricting"],
+  measures: {
+    air: "airBreathing",
+    need: "oxygenNeed",
+    temperature: "degC",
+    saturation: "mg/L",
+    limit: "mg/L",
+    hours: "h",
+  },
   judge: ({ from, plan, stock, thresholds }) => {
-    const { kind } = from["water.airBreathing"];
-    if (kind === "obligate") {
-      const condition = { on: "tank.openSurface", within: { min: thresholds.openSurface } } as const;
-      return [{ weight: "restricting", measures: { air: { value: kind } }, watchFor: "gasping", condition }];
+    const air = from["water.airBreathing"].kind;
+    if (air === "obligate") {
+      const condition = { on: "tank.openSurface", wanted: { min: thresholds.openSurface } } as const;
+      return [{ weight: "restricting", measures: { air }, watchFor: "gasping", condition }];
     }
     const need = from["water.oxygenNeed"];
-    const { hours, ...night } = nightOf(plan, stock, thresholds[limits[need]]);
-    const short = hours < thresholds.nightHours && kind === "none";
+    const night = nightOf(
+      {
+        temperature: plan["water.hottest"] ?? plan["water.temperature"],
+        salinity: plan["water.salinity"],
+        volume: plan["tank.waterVolume"],
+      },
+      stock,
+      thresholds[limits[need]],
+    );
+    const short = air === "none" && (night.hours ?? 0) < thresholds.nightHours;
     if (!short && need !== "high") return [];
-    const measures = {
-      ...night,
-      need: { value: need },
-      ...(short && { hours: { value: hours, unit: "h" } }),
-    };
+    const measures = { ...night, need, hours: short ? night.hours : undefined };
     return [{ weight: "restricting", measures, watchFor: "gasping", condition: movedSurface }];
   },
 });
 
+interface Night {
+  readonly temperature: number | undefined;
+  readonly salinity: number;
+  readonly volume: number | undefined;
+}
+
 /** What the water holds when it is hottest, and how long that lasts without exchange until the limit is reached. */
-function nightOf({ water, geometry }: AssessedPlan, stock: Stock, limit: number) {
-  const temperature = water.hottest ?? water.temperature;
-  const saturation = oxygenSaturation({ temperature, salinity: water.salinity });
+function nightOf({ temperature, salinity, volume }: Night, stock: Stock, limit: number) {
+  if (temperature === undefined || volume === undefined) return { temperature, limit };
+  const saturation = oxygenSaturation({ temperature, salinity });
   const demand = oxygenDemandOf(stock, temperature);
-  const stored = Math.max(saturation - limit, 0) * geometry.waterVolume;
-  return {
-    hours: demand > 0 ? stored / demand : Number.POSITIVE_INFINITY,
-    temperature: { value: temperature, unit: "degC" },
-    saturation: { value: saturation, unit: "mg/L" },
-    limit: { value: limit, unit: "mg/L" },
-  };
+  const stored = Math.max(saturation - limit, 0) * volume;
+  const hours = demand > 0 ? stored / demand : Number.POSITIVE_INFINITY;
+  return { temperature, saturation, limit, hours };
 }

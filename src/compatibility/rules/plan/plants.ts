@@ -1,4 +1,4 @@
-import { defineRule } from "../../rule";
+import { defineRule } from "../../engine/define-rule";
 
 export const plants = defineRule({
   id: "plants",
@@ -8,6 +8,7 @@ export const plants = defineRule({
   mayYield: ["restricting"],
   judge: ({ from }) => {
     if (!from["space.grownInPlants"]) return [];
-    return [{ weight: "restricting", watchFor: "hiding", condition: { on: "tank.plants", is: "grown-in" } }];
+    const condition = { on: "tank.plants", wanted: { oneOf: ["grown-in"] } } as const;
+    return [{ weight: "restricting", watchFor: "hiding", condition }];
   },
 });

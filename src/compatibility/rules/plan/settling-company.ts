@@ -1,4 +1,4 @@
-import { defineRule } from "../../rule";
+import { defineRule } from "../../engine/define-rule";
 
 export const settlingCompany = defineRule({
   id: "settling-company",
@@ -8,8 +8,7 @@ export const settlingCompany = defineRule({
   mayYield: ["restricting"],
   judge: ({ from }) => {
     if (!from["social.settledBy"]) return [];
-    return [
-      { weight: "restricting", watchFor: "hiding", condition: { on: "group.company", of: "from", is: true } },
-    ];
+    const condition = { on: "group.company", of: "from", wanted: { oneOf: [true] } } as const;
+    return [{ weight: "restricting", watchFor: "hiding", condition }];
   },
 });

@@ -1,4 +1,4 @@
-import { defineRule } from "../../rule";
+import { defineRule } from "../../engine/define-rule";
 
 export const sexRatio = defineRule({
   id: "sex-ratio",
@@ -6,20 +6,18 @@ export const sexRatio = defineRule({
   way: "each-group",
   needs: { from: ["social.femalesPerMale"] },
   mayYield: ["restricting"],
+  measures: { needed: "count", planned: "count" },
   judge: ({ from }) => {
     const { count = 1, males, females } = from.party.kin;
-    const min = from["social.femalesPerMale"];
-    if (min === 0 || count === 1 || males === 0 || females === 0) return [];
-    const measures = {
-      needed: { value: min },
-      ...(males && females && { planned: { value: females / males } }),
-    };
+    const needed = from["social.femalesPerMale"];
+    if (needed === 0 || count === 1 || males === 0 || females === 0) return [];
+    const planned = males && females ? females / males : undefined;
     return [
       {
         weight: "restricting",
-        measures,
+        measures: { needed, planned },
         watchFor: "chasing",
-        condition: { on: "group.femalesPerMale", of: "from", within: { min } },
+        condition: { on: "group.femalesPerMale", of: "from", wanted: { min: needed } },
       },
     ];
   },

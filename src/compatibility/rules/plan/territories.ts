@@ -1,6 +1,6 @@
-import type { AssessedPlan } from "../../assessed-plan";
-import { defineRule, type Seen } from "../../rule";
-import { claimsOf, type Territory } from "../shared/territories";
+import { claimsOf, type Territory } from "../../animals/territories";
+import { defineRule } from "../../engine/define-rule";
+import type { SeenParty } from "../../engine/rule";
 
 interface Claim extends Territory {
   /** The species. */
@@ -20,24 +20,39 @@ export const territories = defineRule({
   question: "Does the furnished floor yield as many territories as are held?",
   way: "all-groups",
   needs: { from: ["space.territory"] },
+  reads: ["tank.footprint"],
   mayYield: ["restricting"],
+  measures: {
+    zone: "zone",
+    holder: "territoryHolder",
+    own: "count",
+    area: "cm2",
+    held: "count",
+    planned: "cm2",
+  },
   judge: ({ groups, plan }) => {
     const claims = groups.flatMap(claimOf);
     return claims.flatMap((claim) => {
       const kinds = ofEachKind(claims.filter(({ zone }) => zone === claim.zone));
-      const held = sum(kinds.map((kind) => Math.max(...kind.map(({ count }) => count))));
-      const area = sum(kinds.map((kind) => Math.max(...kind.map((own) => own.count * own.area))));
-      return held < 2 ? [] : contested(claim, held, area, plan);
+      const held = sum(kinds.map((kind) => greatest(kind.map(({ count }) => count))));
+      const needed = sum(kinds.map((kind) => greatest(kind.map((own) => own.count * own.area))));
+      if (held < 2) return [];
+      const { about, zone, holder, count: own, area } = claim;
+      const measures = { zone, holder, own, area, held, planned: plan["tank.footprint"] };
+      const finding = { about, weight: "restricting", measures, watchFor: "chasing" } as const;
+      const floor = { on: "tank.footprint", wanted: { min: needed } } as const;
+      const sight = { on: "tank.sightBreaks", wanted: { min: held - 1 } } as const;
+      return (zone === "bottom" ? [floor, sight] : [floor]).map((condition) => ({ ...finding, condition }));
     });
   },
 });
 
-function claimOf(group: Seen<"space.territory", never>, about: number): readonly Claim[] {
+function claimOf(group: SeenParty<"space.territory", never>, about: number): readonly Claim[] {
   const territory = group["space.territory"];
   if (territory === "none") return [];
-  const { species, kin } = group.party;
+  const { id, kin } = group.party;
   const count = claimsOf(territory, kin);
-  return count > 0 ? [{ ...territory, id: species.id, about, count }] : [];
+  return count > 0 ? [{ ...territory, id, about, count }] : [];
 }
 
 /** The claims of each species by themselves: their numbers are those of all its groups. */
@@ -46,24 +61,5 @@ function ofEachKind(claims: readonly Claim[]): readonly (readonly Claim[])[] {
   return ids.map((kind) => claims.filter(({ id }) => id === kind));
 }
 
-function contested(
-  { about, zone, area, count, holder }: Claim,
-  held: number,
-  needed: number,
-  plan: AssessedPlan,
-) {
-  const measures = {
-    zone: { value: zone },
-    holder: { value: holder },
-    own: { value: count },
-    area: { value: area, unit: "cm2" },
-    held: { value: held },
-    planned: { value: plan.nominal.footprint, unit: "cm2" },
-  };
-  const finding = { weight: "restricting", about, measures, watchFor: "chasing" } as const;
-  const floor = { ...finding, condition: { on: "tank.footprint", within: { min: needed } } } as const;
-  if (zone !== "bottom") return [floor];
-  return [floor, { ...finding, condition: { on: "tank.sightBreaks", within: { min: held - 1 } } } as const];
-}
-
 const sum = (numbers: readonly number[]) => numbers.reduce((total, number) => total + number, 0);
+const greatest = (numbers: readonly number[]) => numbers.reduce((most, number) => Math.max(most, number), 0);

@@ -1,16 +1,17 @@
-import { defineRule } from "../../rule";
-import { judgePlannedWater } from "../shared/planned-water";
+import { defineRule } from "../../engine/define-rule";
+import { judgePlannedWater, plannedWaterMeasures } from "../shared/planned-water";
 
 export const waterSalinity = defineRule({
   id: "water-salinity",
   question: "Is the water as salt or fresh as the group is kept?",
   way: "each-group",
   needs: { from: ["water.salinity"] },
+  reads: ["water.salinity"],
   mayYield: ["blocking", "restricting"],
+  measures: plannedWaterMeasures("g/kg"),
   judge: ({ from, plan }) =>
-    judgePlannedWater(
-      from["water.salinity"],
-      { planned: plan.water.salinity, on: "water.salinity", unit: "g/kg" },
-      () => false,
-    ),
+    judgePlannedWater(from["water.salinity"], plan["water.salinity"], {
+      on: "water.salinity",
+      bridged: () => false,
+    }),
 });

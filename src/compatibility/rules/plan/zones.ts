@@ -1,8 +1,9 @@
-import type { Value } from "../../../species";
-import { defineRule, type Seen } from "../../rule";
-import { floorNeeded } from "../shared/floor";
+import type { TraitValue } from "../../../species";
+import { floorNeeded } from "../../animals/floor";
+import { defineRule } from "../../engine/define-rule";
+import type { SeenParty } from "../../engine/rule";
 
-type Dweller = Seen<"space.zones" | "space.footprint", "space.furtherFootprint">;
+type Dweller = SeenParty<"space.zones" | "space.footprint", "space.furtherFootprint">;
 
 /**
  * Ground and surface are areas, and who lives there alone cannot give way. The least floors that groups need by
@@ -15,29 +16,26 @@ export const zones = defineRule({
   way: "all-groups",
   needs: { from: ["space.zones", "space.footprint"] },
   uses: { from: ["space.furtherFootprint"] },
+  reads: ["tank.footprint"],
   decidesBy: ["besideOthers"],
   mayYield: ["restricting"],
+  measures: { zone: "zone", needed: "cm2", planned: "cm2" },
   judge: ({ groups, plan, thresholds }) =>
     groups.flatMap((own, about) => {
       const zone = areaOf(own);
       const there = kindsOf(groups.filter((other) => zone && areaOf(other) === zone));
       if (!zone || there.length < 2) return [];
       const needed = Math.round(together(there, thresholds.besideOthers));
-      const measures = {
-        zone: { value: zone },
-        needed: { value: needed, unit: "cm2" },
-        planned: { value: plan.nominal.footprint, unit: "cm2" },
-      };
-      const condition = { on: "tank.footprint", within: { min: needed } } as const;
+      const measures = { zone, needed, planned: plan["tank.footprint"] };
+      const condition = { on: "tank.footprint", wanted: { min: needed } } as const;
       return [{ about, weight: "restricting" as const, measures, condition }];
     }),
 });
 
 /** Whether a group lives on the ground alone, or at the surface alone, and takes room there. */
-function areaOf({ party, "space.zones": zones }: Dweller): Value<"space.zones">[number] | undefined {
+function areaOf({ party, "space.zones": zones }: Dweller): TraitValue<"space.zones">[number] | undefined {
   const [only, ...further] = zones;
-  const { kind } = party.species.taxonomy;
-  const takesRoom = kind !== "snail" && kind !== "mussel" && kind !== "shrimp";
+  const takesRoom = party.kind !== "snail" && party.kind !== "mussel" && party.kind !== "shrimp";
   return takesRoom && further.length === 0 && only !== "midwater" ? only : undefined;
 }
 
@@ -45,9 +43,9 @@ function areaOf({ party, "space.zones": zones }: Dweller): Value<"space.zones">[
 function kindsOf(groups: readonly Dweller[]): readonly number[] {
   const floors = new Map<string, number>();
   for (const group of groups) {
-    const { species, kin } = group.party;
+    const { id, kin } = group.party;
     const floor = floorNeeded(group["space.footprint"], group["space.furtherFootprint"], kin.count);
-    floors.set(species.id, Math.max(floor, floors.get(species.id) ?? 0));
+    floors.set(id, Math.max(floor, floors.get(id) ?? 0));
   }
   return [...floors.values()];
 }

@@ -1,9 +1,18 @@
-import type { Condition, Judged, SideName } from "../../finding";
-import type { AssessedParty } from "../../party";
-import type { ThresholdValues } from "../../thresholds";
-import { type Act, notYet, ofBrood } from "./acts";
+import type { Animals } from "../../../plan";
+import type { Act } from "../../../species";
+import { notYet, ofBrood } from "../../animals/acts";
+import type { GivenCondition, Judged } from "../../engine/finding";
+import type { MeasureKinds } from "../../engine/measures";
 
-type Answer = Judged<"blocking" | "restricting" | "advisory">;
+/** The measures of a finding about an act. `once` is the stage at which it begins, where that is still to come. */
+export const actMeasures = {
+  act: "does",
+  when: "when",
+  doer: "sex",
+  once: "stage",
+} as const satisfies MeasureKinds;
+
+type ActAnswer = Judged<"blocking" | "restricting" | "advisory", typeof actMeasures>;
 
 /**
  * What an act that can happen weighs: killing blocks, and so does biting anyone at any time; other bites and chases
@@ -12,25 +21,23 @@ type Answer = Judged<"blocking" | "restricting" | "advisory">;
  */
 export function judgeAct(
   act: Act,
-  doer: AssessedParty,
-  removedBy: Condition<SideName>,
-  thresholds: ThresholdValues,
-): Answer {
-  const { does, target, when = "always" } = act;
-  const measures = {
-    act: { value: does },
-    when: { value: when },
-    ...(act.doer && { doer: { value: act.doer } }),
-    ...(notYet(act, doer) && { once: { value: "grown" } }),
-  };
+  animals: Animals,
+  removedBy: GivenCondition,
+  { coverAgainstChase }: { readonly coverAgainstChase: number },
+): ActAnswer {
+  const { does, target, when = "always", doer } = act;
+  const measures = { act: does, when, doer, once: notYet(act, animals) ? ("adult" as const) : undefined };
   const deadly = does === "kills" || (does === "bites" && target === "any" && when === "always");
   if (deadly) return { weight: "blocking", measures, watchFor: "missing animals" };
   const hurts = does === "bites" || does === "chases";
   if (!hurts || when === "feeding") return { weight: "advisory", measures };
-  const condition = needsCover(act)
-    ? ({ on: "tank.cover", within: { min: thresholds.coverAgainstChase } } as const)
-    : removedBy;
-  return { weight: "restricting", measures, condition, watchFor: "chasing" };
+  const cover = { on: "tank.cover", wanted: { min: coverAgainstChase } } as const;
+  return {
+    weight: "restricting",
+    measures,
+    condition: needsCover(act) ? cover : removedBy,
+    watchFor: "chasing",
+  };
 }
 
 /** Whoever is only chased from a brood, or attacked where it cannot get away, needs cover to get out of sight. */

@@ -1,43 +1,49 @@
 import { decimal } from "../../../decimal";
+import type { FactName } from "../../../plan";
 import { contains, type PartialRange } from "../../../ranges";
 import type { Figures } from "../../../species";
-import type { Judged } from "../../finding";
-import type { FactName } from "../../plan-facts";
+import type { Judged } from "../../engine/finding";
+import type { MeasureUnit } from "../../engine/measures";
 
-/** A figure of the planned water. */
-interface Planned {
-  readonly planned: number;
+/** The measures of a finding about planned water; of a season the figure stands under its name. */
+export const plannedWaterMeasures = <const Unit extends MeasureUnit>(unit: Unit) => ({
+  kept: unit,
+  planned: unit,
+  hottest: unit,
+  coolest: unit,
+  limit: unit,
+});
+
+type WaterAnswer = Judged<"blocking" | "restricting", ReturnType<typeof plannedWaterMeasures<MeasureUnit>>>;
+
+/** How a figure of the planned water is judged. */
+interface Judging {
   /** The fact of the plan that it is. */
   readonly on: FactName;
-  readonly unit: string;
   /** When it is so, if not most of the time. */
-  readonly season?: "hottest" | "coolest";
+  readonly as?: "planned" | "hottest" | "coolest";
+  /** Whether a distance to the kept span may be bridged; every one if absent. */
+  readonly bridged?: (distance: number) => boolean;
 }
 
 /**
  * A figure of the planned water against the span it is kept in: outside by a distance that may be bridged restricts,
  * farther blocks. Where an optimum stands in for the kept span it restricts at most; past a limit always blocks.
- * A hot day or a cool season passes, so every distance may be bridged.
+ * A hot day or a cool season passes, so every distance may be bridged. A figure that is not given blocks nothing.
  */
 export function judgePlannedWater(
   { kept, limit, standIn }: Figures<PartialRange>,
-  { planned, on, unit, season }: Planned,
-  bridged: (distance: number) => boolean = () => true,
-): readonly Judged<"blocking" | "restricting">[] {
-  const measures = {
-    kept: { ...kept, unit },
-    planned: { value: planned, unit },
-    ...(season && { season: { value: season } }),
-  };
-  if (limit && !contains(limit, planned)) {
-    return [
-      { weight: "blocking", measures: { ...measures, limit: { ...limit, unit } }, watchFor: "gasping" },
-    ];
+  planned: number | undefined,
+  { on, as = "planned", bridged = () => true }: Judging,
+): readonly WaterAnswer[] {
+  const measures = { kept, [as]: planned };
+  if (planned !== undefined && limit && !contains(limit, planned)) {
+    return [{ weight: "blocking", measures: { ...measures, limit }, watchFor: "gasping" }];
   }
-  if (!contains(kept, planned) && !standIn && !bridged(distance(kept, planned))) {
+  if (planned !== undefined && !contains(kept, planned) && !standIn && !bridged(distance(kept, planned))) {
     return [{ weight: "blocking", measures }];
   }
-  return [{ weight: "restricting", measures, condition: { on, within: kept } }];
+  return [{ weight: "restricting", measures, condition: { on, wanted: kept } }];
 }
 
 /** How far a figure lies outside a span. */

@@ -1,9 +1,22 @@
 import { decimal } from "../../../decimal";
+import type { FactName } from "../../../plan";
 import { gap, overlap, type PartialRange, width } from "../../../ranges";
 import type { Figures } from "../../../species";
-import type { Judged } from "../../finding";
-import type { FactName } from "../../plan-facts";
+import type { Judged } from "../../engine/finding";
+import type { MeasureUnit } from "../../engine/measures";
 
+/** The measures of a finding about water that two share. */
+export const sharedWaterMeasures = <const Unit extends MeasureUnit>(unit: Unit) => ({
+  from: unit,
+  to: unit,
+  shared: unit,
+  gap: unit,
+});
+
+type WaterAnswer = Judged<
+  "blocking" | "restricting" | "favourable",
+  ReturnType<typeof sharedWaterMeasures<MeasureUnit>>
+>;
 type Span = Figures<PartialRange>;
 
 /** How far apart two kept spans may lie. */
@@ -23,30 +36,26 @@ export function judgeSharedWater(
   a: Span,
   b: Span,
   on: FactName,
-  unit: string,
   { shared: roomy, bridged }: Distances,
-): readonly Judged<"blocking" | "restricting" | "favourable">[] {
+): readonly WaterAnswer[] {
   const shared = overlap(a.kept, b.kept);
   if (shared && decimal(width(shared) ?? Number.POSITIVE_INFINITY) >= roomy) {
-    return [{ weight: "favourable", measures: { shared: inUnit(shared, unit) } }];
+    return [{ weight: "favourable", measures: { shared } }];
   }
-  const measures = { from: inUnit(a.kept, unit), to: inUnit(b.kept, unit) };
+  const measures = { from: a.kept, to: b.kept };
   if (shared) {
-    const found = { ...measures, shared: inUnit(shared, unit) };
-    return [{ weight: "restricting", measures: found, condition: { on, within: shared } }];
+    return [{ weight: "restricting", measures: { ...measures, shared }, condition: { on, wanted: shared } }];
   }
   const between = gap(a.kept, b.kept);
   if (!between) return [];
-  const found = { measures: { ...measures, gap: inUnit(between, unit) } };
+  const found = { measures: { ...measures, gap: between } };
   const pastLimit = excludes(a.limit, b.kept) || excludes(b.limit, a.kept);
   const standIn = a.standIn ?? b.standIn ?? false;
   if (pastLimit || !(standIn || bridged(decimal(between.max - between.min))))
     return [{ weight: "blocking", ...found }];
-  return [{ weight: "restricting", condition: { on, within: between }, ...found }];
+  return [{ weight: "restricting", condition: { on, wanted: between }, ...found }];
 }
 
 function excludes(limit: PartialRange | undefined, kept: PartialRange): boolean {
   return limit !== undefined && overlap(limit, kept) === undefined;
 }
-
-const inUnit = (range: PartialRange, unit: string) => Object.assign({ unit }, range);

@@ -3,7 +3,7 @@ import bettaSplendens from "vivary/catalog/betta-splendens";
 import paracheirodonInnesi from "vivary/catalog/paracheirodon-innesi";
 import poeciliaReticulata from "vivary/catalog/poecilia-reticulata";
 import { actsLookAlike } from "../../../../src/compatibility/rules/pair/acts-look-alike";
-import type { Value } from "../../../../src/species";
+import type { TraitValue as Value } from "../../../../src/species";
 import { animal } from "../../animals";
 import { pairBy, planBy, weighed } from "../../judging";
 

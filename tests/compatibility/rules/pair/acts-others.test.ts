@@ -4,7 +4,7 @@ import osteogasterAenea from "vivary/catalog/osteogaster-aenea";
 import paracheirodonInnesi from "vivary/catalog/paracheirodon-innesi";
 import { assessPair } from "../../../../src/compatibility";
 import { actsOthers } from "../../../../src/compatibility/rules/pair/acts-others";
-import type { Value, Zone } from "../../../../src/species";
+import type { TraitValue as Value, Zone } from "../../../../src/species";
 import { adults, animal, type Stated } from "../../animals";
 import { pairBy, planBy, weighed } from "../../judging";
 

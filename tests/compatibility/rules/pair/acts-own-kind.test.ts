@@ -6,7 +6,7 @@ import danioRerio from "vivary/catalog/danio-rerio";
 import puntigrusTetrazona from "vivary/catalog/puntigrus-tetrazona";
 import tanichthysAlbonubes from "vivary/catalog/tanichthys-albonubes";
 import { actsOwnKind } from "../../../../src/compatibility/rules/pair/acts-own-kind";
-import type { Value } from "../../../../src/species";
+import type { TraitValue as Value } from "../../../../src/species";
 import { animal, type Stated } from "../../animals";
 import { pairBy, planBy, weighed } from "../../judging";
 

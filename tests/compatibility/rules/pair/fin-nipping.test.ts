@@ -5,7 +5,7 @@ import poeciliaReticulata from "vivary/catalog/poecilia-reticulata";
 import pterophyllumScalare from "vivary/catalog/pterophyllum-scalare";
 import puntigrusTetrazona from "vivary/catalog/puntigrus-tetrazona";
 import { finNipping } from "../../../../src/compatibility/rules/pair/fin-nipping";
-import type { Value } from "../../../../src/species";
+import type { TraitValue as Value } from "../../../../src/species";
 import { animal } from "../../animals";
 import { pairBy, planBy, weighed } from "../../judging";
 

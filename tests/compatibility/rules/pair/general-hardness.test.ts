@@ -3,7 +3,7 @@ import osteogasterAenea from "vivary/catalog/osteogaster-aenea";
 import paracheirodonInnesi from "vivary/catalog/paracheirodon-innesi";
 import xiphophorusHellerii from "vivary/catalog/xiphophorus-hellerii";
 import { generalHardness } from "../../../../src/compatibility/rules/pair/general-hardness";
-import type { Value } from "../../../../src/species";
+import type { TraitValue as Value } from "../../../../src/species";
 import { animal } from "../../animals";
 import { pairBy, planBy, weighed } from "../../judging";
 

@@ -3,7 +3,7 @@ import labidochromisCaeruleus from "vivary/catalog/labidochromis-caeruleus";
 import paracheirodonInnesi from "vivary/catalog/paracheirodon-innesi";
 import poeciliaReticulata from "vivary/catalog/poecilia-reticulata";
 import { ph } from "../../../../src/compatibility/rules/pair/ph";
-import type { Value } from "../../../../src/species";
+import type { TraitValue as Value } from "../../../../src/species";
 import { animal } from "../../animals";
 import { pairBy, planBy, weighed } from "../../judging";
 

@@ -11,7 +11,7 @@ import pterophyllumScalare from "vivary/catalog/pterophyllum-scalare";
 import sewelliaLineolata from "vivary/catalog/sewellia-lineolata";
 import vittinaNatalensis from "vivary/catalog/vittina-natalensis";
 import { predation } from "../../../../src/compatibility/rules/pair/predation";
-import type { Kind, SpeciesProfile, Value } from "../../../../src/species";
+import type { Kind, SpeciesProfile, TraitValue as Value } from "../../../../src/species";
 import { adults, adultsBySex, animal, type Stated } from "../../animals";
 import { findingsOf, pairBy, planBy, weighed } from "../../judging";
 

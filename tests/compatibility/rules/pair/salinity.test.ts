@@ -3,7 +3,7 @@ import brachygobiusDoriae from "vivary/catalog/brachygobius-doriae";
 import paracheirodonInnesi from "vivary/catalog/paracheirodon-innesi";
 import poeciliaReticulata from "vivary/catalog/poecilia-reticulata";
 import { salinity } from "../../../../src/compatibility/rules/pair/salinity";
-import type { Value } from "../../../../src/species";
+import type { TraitValue as Value } from "../../../../src/species";
 import { animal } from "../../animals";
 import { pairBy, weighed } from "../../judging";
 

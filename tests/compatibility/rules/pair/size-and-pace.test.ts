@@ -4,7 +4,7 @@ import danioRerio from "vivary/catalog/danio-rerio";
 import paracheirodonInnesi from "vivary/catalog/paracheirodon-innesi";
 import xiphophorusHellerii from "vivary/catalog/xiphophorus-hellerii";
 import { sizeAndPace } from "../../../../src/compatibility/rules/pair/size-and-pace";
-import type { Kind, Value } from "../../../../src/species";
+import type { Kind, TraitValue as Value } from "../../../../src/species";
 import { adults, animal, type Stated } from "../../animals";
 import { pairBy, planBy, weighed } from "../../judging";
 

@@ -5,7 +5,7 @@ import danioRerio from "vivary/catalog/danio-rerio";
 import pterophyllumScalare from "vivary/catalog/pterophyllum-scalare";
 import symphysodonAequifasciatus from "vivary/catalog/symphysodon-aequifasciatus";
 import { temperature } from "../../../../src/compatibility/rules/pair/temperature";
-import type { Value } from "../../../../src/species";
+import type { TraitValue as Value } from "../../../../src/species";
 import { animal } from "../../animals";
 import { pairBy, planBy, weighed } from "../../judging";
 

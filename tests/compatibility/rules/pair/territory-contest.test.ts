@@ -3,7 +3,7 @@ import amatitlaniaNigrofasciata from "vivary/catalog/amatitlania-nigrofasciata";
 import ancistrusCirrhosus from "vivary/catalog/ancistrus-cirrhosus";
 import osteogasterAenea from "vivary/catalog/osteogaster-aenea";
 import { territoryContest } from "../../../../src/compatibility/rules/pair/territory-contest";
-import type { Value } from "../../../../src/species";
+import type { TraitValue as Value } from "../../../../src/species";
 import { animal } from "../../animals";
 import { pairBy, planBy, weighed } from "../../judging";
 

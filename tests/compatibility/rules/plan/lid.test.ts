@@ -2,7 +2,7 @@ import { expect, test } from "vitest";
 import bettaSplendens from "vivary/catalog/betta-splendens";
 import paracheirodonInnesi from "vivary/catalog/paracheirodon-innesi";
 import { lid } from "../../../../src/compatibility/rules/plan/lid";
-import type { Value } from "../../../../src/species";
+import type { TraitValue as Value } from "../../../../src/species";
 import { animal } from "../../animals";
 import { planBy, weighed } from "../../judging";
 

@@ -5,7 +5,7 @@ import paracheirodonInnesi from "vivary/catalog/paracheirodon-innesi";
 import sewelliaLineolata from "vivary/catalog/sewellia-lineolata";
 import type { Group, PlannedTank, PlannedWater } from "../../../../src/compatibility";
 import { oxygen } from "../../../../src/compatibility/rules/plan/oxygen";
-import type { Value } from "../../../../src/species";
+import type { TraitValue as Value } from "../../../../src/species";
 import { adults, animal, type Stated } from "../../animals";
 import { planBy, weighed } from "../../judging";
 

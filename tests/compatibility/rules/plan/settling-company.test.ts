@@ -5,7 +5,7 @@ import paracheirodonInnesi from "vivary/catalog/paracheirodon-innesi";
 import tanichthysAlbonubes from "vivary/catalog/tanichthys-albonubes";
 import trichogasterChuna from "vivary/catalog/trichogaster-chuna";
 import { settlingCompany } from "../../../../src/compatibility/rules/plan/settling-company";
-import type { SpeciesProfile, Value } from "../../../../src/species";
+import type { SpeciesProfile, TraitValue as Value } from "../../../../src/species";
 import { adults, animal, type Stated } from "../../animals";
 import { planBy, weighed } from "../../judging";
 

@@ -4,7 +4,7 @@ import labidochromisCaeruleus from "vivary/catalog/labidochromis-caeruleus";
 import paracheirodonInnesi from "vivary/catalog/paracheirodon-innesi";
 import type { Group, PlannedTank } from "../../../../src/compatibility";
 import { territories } from "../../../../src/compatibility/rules/plan/territories";
-import type { Value } from "../../../../src/species";
+import type { TraitValue as Value } from "../../../../src/species";
 import { animal } from "../../animals";
 import { planBy } from "../../judging";
 

@@ -1,7 +1,7 @@
 import { expect, test } from "vitest";
 import poeciliaReticulata from "vivary/catalog/poecilia-reticulata";
 import { waterHardness } from "../../../../src/compatibility/rules/plan/water-hardness";
-import type { Value } from "../../../../src/species";
+import type { TraitValue as Value } from "../../../../src/species";
 import { animal } from "../../animals";
 import { planBy, weighed } from "../../judging";
 

@@ -2,7 +2,7 @@ import { expect, test } from "vitest";
 import labidochromisCaeruleus from "vivary/catalog/labidochromis-caeruleus";
 import paracheirodonInnesi from "vivary/catalog/paracheirodon-innesi";
 import { waterPh } from "../../../../src/compatibility/rules/plan/water-ph";
-import type { Value } from "../../../../src/species";
+import type { TraitValue as Value } from "../../../../src/species";
 import { animal } from "../../animals";
 import { planBy, weighed } from "../../judging";
 

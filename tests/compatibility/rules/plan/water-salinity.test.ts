@@ -2,7 +2,7 @@ import { expect, test } from "vitest";
 import brachygobiusDoriae from "vivary/catalog/brachygobius-doriae";
 import paracheirodonInnesi from "vivary/catalog/paracheirodon-innesi";
 import { waterSalinity } from "../../../../src/compatibility/rules/plan/water-salinity";
-import type { Value } from "../../../../src/species";
+import type { TraitValue as Value } from "../../../../src/species";
 import { animal } from "../../animals";
 import { type Changes, planBy, weighed } from "../../judging";
 

@@ -3,7 +3,7 @@ import bettaSplendens from "vivary/catalog/betta-splendens";
 import carassiusAuratus from "vivary/catalog/carassius-auratus";
 import type { PlannedWater } from "../../../../src/compatibility";
 import { waterTemperature } from "../../../../src/compatibility/rules/plan/water-temperature";
-import type { Value } from "../../../../src/species";
+import type { TraitValue as Value } from "../../../../src/species";
 import { animal } from "../../animals";
 import { planBy, weighed } from "../../judging";
 

@@ -4,7 +4,7 @@ import osteogasterAenea from "vivary/catalog/osteogaster-aenea";
 import paracheirodonInnesi from "vivary/catalog/paracheirodon-innesi";
 import type { Group } from "../../../../src/compatibility";
 import { zones } from "../../../../src/compatibility/rules/plan/zones";
-import type { Value } from "../../../../src/species";
+import type { TraitValue as Value } from "../../../../src/species";
 import { animal, type Stated } from "../../animals";
 import { planBy } from "../../judging";
 

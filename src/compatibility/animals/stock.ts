@@ -1,0 +1,89 @@
+import { decimal } from "../../decimal";
+import { bodyMass, nitrogenLoad, oxygenDemand, ration } from "../../load";
+import type { Animals } from "../../plan";
+import type { TraitPath, TraitValue } from "../../species";
+import { roomLength } from "./lengths";
+
+/** The fish of a plan, grown, by mass: at what they likely weigh, or at one end of it. */
+export interface Stock {
+  readonly end: "likely" | "least" | "greatest";
+  readonly animals: readonly Weighed[];
+}
+
+/** Some fish of one mass. */
+export interface Weighed {
+  /** Of one animal, g. */
+  readonly mass: number;
+  /** How many. */
+  readonly count: number;
+}
+
+/** Animals that are put on the scales. */
+export interface OnScales {
+  readonly animals: Animals;
+  /** The values of a trait that a source supports, the adopted one first; none where it is unknown. */
+  readonly standing: <Path extends TraitPath>(path: Path) => readonly TraitValue<Path>[];
+}
+
+/** Without these traits animals cannot be weighed. */
+export const weighedBy: readonly TraitPath[] = ["size.adultLength"];
+
+/** The traits by which animals are weighed: the length, and the shape where the species' own weights are not known. */
+export function traitsWeighed({ standing }: OnScales): readonly TraitPath[] {
+  return ["size.adultLength", isMeasured(standing) ? "size.lengthWeight" : "size.bodyShape"];
+}
+
+const isMeasured = (standing: OnScales["standing"]) => standing("size.lengthWeight").length > 0;
+
+/** The likely stock first, then the lightest and the heaviest it may be, by every length and shape that may be true. */
+export function stocksOf(groups: readonly OnScales[]): readonly Stock[] {
+  const fish = groups
+    .filter(({ animals }) => animals.kind === "fish")
+    .map((group) => ({ count: group.animals.count ?? 1, masses: massesOf(group) }));
+  return (["likely", "least", "greatest"] as const).map((end) => ({
+    end,
+    animals: fish.map(({ count, masses }) => ({ mass: masses[end], count })),
+  }));
+}
+
+/** Nothing on the scales. */
+export const noStock: Stock = { end: "likely", animals: [] };
+
+/** Oxygen that a stock uses through a warm night, mg/h: as fish go about in a group; at least at rest. */
+export function oxygenDemandOf({ end, animals }: Stock, temperature: number): number {
+  const each = (mass: number) => {
+    const { resting, routine } = oxygenDemand({ mass, temperature });
+    return end === "least" ? resting : routine;
+  };
+  return totalOf(animals, each);
+}
+
+/** Ammonia nitrogen that a stock gives off, mg/d: fed plenty; at least fed for upkeep. */
+export function nitrogenOf({ end, animals }: Stock): number {
+  const each = (mass: number) => nitrogenLoad({ food: ration({ mass })[end === "least" ? "min" : "max"] });
+  return totalOf(animals, each);
+}
+
+/** A sum over all animals, the same in whatever order they stand. */
+function totalOf(animals: readonly Weighed[], each: (mass: number) => number): number {
+  return decimal(animals.reduce((sum, { mass, count }) => sum + count * each(mass), 0));
+}
+
+/** What one fish of a group weighs in g, by the adopted facts and at the ends of what may be true. */
+function massesOf({ animals, standing }: OnScales): Readonly<Record<Stock["end"], number>> {
+  const lengths = standing("size.adultLength").map((adult) => roomLength(animals, adult));
+  const bodies = isMeasured(standing)
+    ? standing("size.lengthWeight").map((lengthWeight) => ({ lengthWeight }))
+    : shapesOf(standing).map((shape) => ({ shape }));
+  const masses = lengths.flatMap((length) => bodies.map((body) => bodyMass({ length, ...body })));
+  return {
+    likely: masses[0]?.typical ?? 0,
+    least: Math.min(...masses.map(({ likely }) => likely.min)),
+    greatest: Math.max(...masses.map(({ likely }) => likely.max)),
+  };
+}
+
+function shapesOf(standing: OnScales["standing"]): readonly (TraitValue<"size.bodyShape"> | undefined)[] {
+  const shapes = standing("size.bodyShape");
+  return shapes.length > 0 ? shapes : [undefined];
+}

@@ -1,0 +1,73 @@
+import { InvalidInputError, type Problem } from "../../errors";
+import type { PlanReadings } from "../../plan/inner";
+import type { ThresholdName } from "../thresholds";
+import type { MeasureKinds } from "./measures";
+import type { Rule, RuleWay, SideTraits, TypedRule } from "./rule";
+import { ruleProblems } from "./rule-problems";
+import type { Weight } from "./weight";
+
+/**
+ * A rule. What its `judge` sees has the types of what it declares: a trait, a fact of the plan or a threshold that is
+ * not declared, a path that does not exist, a measure without a declared unit, a weight not in `mayYield` or a
+ * restricting finding without a condition does not compile. Apps name theirs `x-…`.
+ *
+ * @throws InvalidInputError for a rule that is not complete, with everything that is wrong with it.
+ *
+ * @example
+ * ```ts
+ * import { assessPair, defineRule, pairRules } from "vivary/compatibility";
+ * import danioRerio from "vivary/catalog/danio-rerio";
+ * import tanichthysAlbonubes from "vivary/catalog/tanichthys-albonubes";
+ *
+ * const sameOrigin = defineRule({
+ *   id: "x-same-origin",
+ *   question: "Do both come from one country?",
+ *   way: "mutual",
+ *   needs: { from: ["origin.regions"], to: ["origin.regions"] },
+ *   mayYield: ["favourable"],
+ *   judge: ({ from, to }) =>
+ *     from["origin.regions"].some((region) => to["origin.regions"].includes(region))
+ *       ? [{ weight: "favourable" }]
+ *       : [],
+ * });
+ * const options = { rules: [...pairRules, sameOrigin] };
+ * assessPair({ species: danioRerio }, { species: tanichthysAlbonubes }, options).made.rules.at(-1); // => "x-same-origin"
+ * ```
+ */
+export function defineRule<
+  const Id extends string,
+  const Way extends RuleWay,
+  const Yield extends Weight,
+  const Needs extends SideTraits = Record<never, never>,
+  const Uses extends SideTraits = Record<never, never>,
+  const Tells extends SideTraits = Record<never, never>,
+  const Reads extends keyof PlanReadings = never,
+  const DecidesBy extends ThresholdName = never,
+  const Kinds extends MeasureKinds = Record<never, never>,
+>(
+  rule: TypedRule<Id, Way, Yield, Needs, Uses, Tells, Reads, DecidesBy, Kinds>,
+): TypedRule<Id, Way, Yield, Needs, Uses, Tells, Reads, DecidesBy, Kinds> {
+  const problems = ruleProblems(rule, ["rule"]);
+  if (problems.length > 0) throw new InvalidInputError(problems);
+  return rule;
+}
+
+/** The rules of an assessment, or an {@link InvalidInputError} where they are no list of rules, each once. */
+export function checkedRules(rules: readonly Rule[]): readonly Rule[] {
+  if (!Array.isArray(rules)) {
+    throw new InvalidInputError([
+      { path: ["rules"], code: "type", expected: "a list of rules", found: rules },
+    ]);
+  }
+  const problems = Array.from(rules, (rule: Rule, index) => ruleProblems(rule, ["rules", index])).flat();
+  if (problems.length > 0) throw new InvalidInputError(problems);
+  const twice = rules.flatMap((rule, index): readonly Problem[] => {
+    const first = rules.findIndex(({ id }) => id === rule.id);
+    const expected = `another id than that of rules[${first}]`;
+    return first === index
+      ? []
+      : [{ path: ["rules", index, "id"], code: "conflict", expected, found: rule.id }];
+  });
+  if (twice.length > 0) throw new InvalidInputError(twice);
+  return rules;
+}

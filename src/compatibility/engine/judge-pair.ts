@@ -1,0 +1,17 @@
+import type { ThresholdValues } from "../thresholds";
+import type { PartyRole } from "./finding";
+import { judge, type Run } from "./judge";
+import type { Judgement } from "./judgement";
+import type { PairRule } from "./rule";
+import { decidingBy } from "./seen";
+import type { PlanSubjects } from "./standing";
+import type { Subject } from "./subject";
+
+const roles: readonly PartyRole[] = ["from", "to"];
+
+/** Judges pairs of parties by one rule, in a plan or by themselves. */
+export function pairJudge(rule: PairRule, values: ThresholdValues, plan?: PlanSubjects) {
+  const thresholds = decidingBy(rule, values);
+  const runs: readonly Run[] = [([from, to]) => rule.judge({ from, to, thresholds } as never)];
+  return (from: Subject, to: Subject): Judgement => judge(rule, runs, { sides: [from, to], roles, plan });
+}

@@ -1,0 +1,68 @@
+import { noStock, stocksOf, traitsWeighed, weighedBy } from "../animals/stock";
+import type { ThresholdValues } from "../thresholds";
+import { judge, type Run } from "./judge";
+import { type Judgement, leftOpen, silent } from "./judgement";
+import { missingQuestions } from "./questions";
+import type { PlanRule } from "./rule";
+import { decidingBy, readingsOf } from "./seen";
+import type { PlanSubjects } from "./standing";
+import type { Subject } from "./subject";
+import { isMissing, type Reading } from "./worlds";
+
+/** Judges a plan by one rule: each of its groups, all of them together, or the plan as a whole. */
+export function judgePlan(rule: PlanRule, plan: PlanSubjects, values: ThresholdValues): readonly Judgement[] {
+  const { subjects } = plan;
+  const seen = { plan: readingsOf(rule, plan.plan), thresholds: decidingBy(rule, values) };
+  const weighed = rule.weighs ? subjects : [];
+  const unweighed = readingsFor(weighed, () => weighedBy).filter(isMissing);
+  if (unweighed.length > 0) return [leftOpen(rule, silent, missingQuestions(rule, unweighed))];
+
+  const stocks = rule.weighs ? stocksOf(weighed) : [noStock];
+  const beside = readingsFor(weighed, traitsWeighed);
+  const runs = (see: (views: Parameters<Run>[0]) => object) =>
+    stocks.map(
+      (stock): Run =>
+        (views) =>
+          rule.judge({ ...seen, stock, ...see(views) } as never),
+    );
+  if (rule.way === "once")
+    return [
+      judge(
+        rule,
+        runs(() => ({})),
+        { sides: [], roles: [], plan, beside },
+      ),
+    ];
+  if (rule.way === "all-groups")
+    return [
+      judgeTogether(
+        rule,
+        runs((groups) => ({ groups })),
+        plan,
+      ),
+    ];
+  return subjects.map((subject) =>
+    judge(
+      rule,
+      runs(([from]) => ({ from })),
+      { sides: [subject], roles: ["from"], plan, beside },
+    ),
+  );
+}
+
+const readingsFor = (
+  subjects: readonly Subject[],
+  traits: (subject: Subject) => readonly Reading["trait"][],
+) => subjects.flatMap((subject) => traits(subject).map((trait): Reading => ({ subject, trait })));
+
+/**
+ * Judges the groups of which everything needed is known. The others may add to what is found, and take nothing from it:
+ * for them the rule stays open.
+ */
+function judgeTogether(rule: PlanRule, runs: readonly Run[], plan: PlanSubjects): Judgement {
+  const missing = readingsFor(plan.subjects, () => rule.needs?.from ?? []).filter(isMissing);
+  const sides = plan.subjects.filter((subject) => !missing.some((reading) => reading.subject === subject));
+  const judgement = judge(rule, runs, { sides, roles: sides.map(() => "from"), plan });
+  if (missing.length === 0) return judgement;
+  return leftOpen(rule, judgement, missingQuestions(rule, missing), judgement.least);
+}

@@ -1,0 +1,154 @@
+import { OutsideDomainError } from "../../errors";
+import { traitDefinitions, weakestBasis } from "../../species";
+import type { AnyFinding, PartyRole } from "./finding";
+import { type Judgement, leftOpen, silent } from "./judgement";
+import type { MeasureKinds } from "./measures";
+import { measured } from "./measures";
+import { disputedQuestions, missingQuestions, type OpenQuestion, questionsOf } from "./questions";
+import type { Answer, Rule, RuleWay } from "./rule";
+import { type LocatedAnswer, type PlanSubjects, type Standing, spanOf, standingOf } from "./standing";
+import type { Subject } from "./subject";
+import { unknownTrait, type View, viewOf } from "./view";
+import { gravest, type Weight } from "./weight";
+import { inEveryWorld, isAmong, isMissing, type Reading, type ReadTrait, type Worlds } from "./worlds";
+
+/** A rule on what it sees of its sides. */
+export type Run = (views: readonly View[]) => Answer<RuleWay, Weight, MeasureKinds>;
+
+/** What a rule is judged on. */
+export interface Case {
+  readonly sides: readonly Subject[];
+  readonly roles: readonly PartyRole[];
+  readonly plan?: PlanSubjects | undefined;
+  /** What the runs rest on besides what they read. */
+  readonly beside?: readonly Reading[];
+}
+
+/** What a rule answers in one world. */
+interface WorldAnswer {
+  readonly standing: readonly Standing[];
+  /** A trait that the rule needs is not known. */
+  readonly unknown: boolean;
+  /** An equation does not hold there. */
+  readonly outside: boolean;
+}
+
+const nothing: WorldAnswer = { standing: [], unknown: false, outside: false };
+
+/**
+ * Judges by one rule what it sees of its sides.
+ *
+ * @param runs - The rule on the likely stock first, then on each other stock that may be.
+ */
+export function judge(rule: Rule, runs: readonly Run[], given: Case): Judgement {
+  const lacking = needed(rule, given).filter(isMissing);
+  if (lacking.some(({ trait }) => traitDefinitions[trait].essential))
+    return leftOpen(rule, silent, missingQuestions(rule, lacking));
+  const [likely, ...ends] = runs.map((run) => inEveryWorld((read) => toldIn(rule, run, given, read)));
+  return likely ? judged(rule, given, ends.reduce(beside, likely), lacking) : silent;
+}
+
+/** The traits without which a rule cannot judge. Without an essential one it is not even tried. */
+const needed = (rule: Rule, { sides, roles }: Case): readonly Reading[] =>
+  sides.flatMap((subject, index) =>
+    (rule.needs?.[roles[index] ?? "from"] ?? []).map((trait) => ({ subject, trait })),
+  );
+
+function toldIn(rule: Rule, run: Run, { sides, roles, plan }: Case, read: ReadTrait): WorldAnswer {
+  try {
+    const views = sides.map((side, index) => viewOf(rule, roles[index] ?? "from", side, read));
+    const answers = run(views);
+    if (answers === "unknown") return { ...nothing, unknown: true };
+    const standing = answers.map((answer: LocatedAnswer) => standingOf(rule, answer, sides, plan, read));
+    return { ...nothing, standing };
+  } catch (error) {
+    if (error === unknownTrait) return { ...nothing, unknown: true };
+    if (error instanceof OutsideDomainError) return { ...nothing, outside: true };
+    throw error;
+  }
+}
+
+/** The likely answers, with those for another end of the stock among the others. */
+function beside(
+  likely: Worlds<WorldAnswer>,
+  { adopted, others, read, complete }: Worlds<WorldAnswer>,
+): Worlds<WorldAnswer> {
+  return {
+    adopted: likely.adopted,
+    others: [...likely.others, adopted, ...others],
+    read: [...likely.read, ...read.filter((reading) => !isAmong(likely.read, reading))],
+    complete: likely.complete && complete,
+  };
+}
+
+function judged(
+  rule: Rule,
+  given: Case,
+  worlds: Worlds<WorldAnswer>,
+  lacking: readonly Reading[],
+): Judgement {
+  const { adopted, others, read, complete } = worlds;
+  const told = [adopted, ...others];
+  const judgement = bounded(rule, worlds, given.beside ?? []);
+  const questions: readonly OpenQuestion[] = [
+    ...(told.some(({ unknown }) => unknown)
+      ? missingQuestions(rule, [...lacking, ...read.filter((reading) => !isAmong(lacking, reading))])
+      : []),
+    ...(told.some(({ outside }) => outside) ? [outsideDomain(rule, given)] : []),
+    ...(complete ? [] : disputedQuestions(rule, read)),
+  ];
+  return questions.length > 0 ? leftOpen(rule, judgement, questions) : judgement;
+}
+
+/** Some worlds lie where an equation does not hold. */
+function outsideDomain(rule: Rule, { sides: [side] }: Case): OpenQuestion {
+  const of = side && { of: side.index };
+  return { rule: rule.id, ...of, reason: "outside-domain", couldBe: gravest(rule.mayYield) };
+}
+
+/** The findings of the adopted world, with their bounds over all worlds. */
+function bounded(
+  rule: Rule,
+  { adopted, others, read }: Worlds<WorldAnswer>,
+  weighed: readonly Reading[],
+): Judgement {
+  const { standing } = adopted;
+  if (standing.length === 0 && others.every((other) => other.standing.length === 0)) return silent;
+  const spans = [adopted, ...others].map((world) => spanOf(world.standing));
+  const certain = spans.reduce((least, span) => Math.min(least, span.least), Number.POSITIVE_INFINITY);
+  const least = read.some(isMissing) ? 0 : certain;
+  const greatest = spans.reduce((most, span) => Math.max(most, span.greatest), 0);
+  const used = [...read, ...weighed.filter((reading) => !isAmong(read, reading))];
+  const complete = completing(rule, used);
+  return {
+    findings: standing.filter(({ state }) => state !== "met").map(complete),
+    met: standing.filter(({ state }) => state === "met").map(complete),
+    open: greatest > least ? questionsOf(rule, used, standing, greatest) : [],
+    least,
+    greatest,
+    undetermined: false,
+  };
+}
+
+/** Makes an answer a finding: by which rule, about whom, and how well it is supported by the traits that were read. */
+function completing(rule: Rule, read: readonly Reading[]) {
+  const bases = read.map(({ subject, trait }) => subject.basis(trait)).filter((basis) => basis !== undefined);
+  const basis = weakestBasis(bases.length > 0 ? bases : ["common-practice"]);
+  const traits = [...new Set(read.map(({ trait }) => trait))];
+  const { id, measures: kinds = {} } = rule;
+  return ({ answer, from, to, condition }: Standing): AnyFinding => {
+    const { weight, measures, watchFor } = answer;
+    const finding = {
+      rule: id,
+      weight,
+      ...(from !== undefined && { from }),
+      ...(to !== undefined && { to }),
+      ...(measures && { measures: measured(kinds, measures) }),
+      ...(watchFor && { watchFor }),
+      ...(condition && { condition }),
+      basis,
+      traits: [...traits],
+    };
+    return finding as AnyFinding;
+  };
+}

@@ -1,0 +1,48 @@
+import type { AnyFinding } from "./finding";
+import { isEssential, type OpenQuestion } from "./questions";
+import type { Rule } from "./rule";
+import { gravest, gravity } from "./weight";
+
+/** What one rule says of one party or pair, or of all. */
+export interface Judgement {
+  readonly findings: readonly AnyFinding[];
+  readonly met: readonly AnyFinding[];
+  readonly open: readonly OpenQuestion[];
+  /** The least and the greatest gravity over what is disputed, missing or not given. */
+  readonly least: number;
+  readonly greatest: number;
+  /** An essential trait is missing that could block or restrict. */
+  readonly undetermined: boolean;
+}
+
+/** Of a rule that has nothing to say, whatever may come out. */
+export const silent: Judgement = {
+  findings: [],
+  met: [],
+  open: [],
+  least: 0,
+  greatest: 0,
+  undetermined: false,
+};
+
+/**
+ * A judgement of which something could not be judged: there it may be any of the rule's weights.
+ *
+ * @param least - What stands whatever the answer: what is not known may add to it.
+ */
+export function leftOpen(
+  rule: Rule,
+  judgement: Judgement,
+  questions: readonly OpenQuestion[],
+  least = 0,
+): Judgement {
+  const couldBe = gravity[gravest(rule.mayYield)];
+  if (couldBe === 0) return { ...judgement, least };
+  return {
+    ...judgement,
+    open: [...judgement.open, ...questions],
+    least,
+    greatest: Math.max(judgement.greatest, couldBe),
+    undetermined: judgement.undetermined || questions.some(isEssential),
+  };
+}

@@ -1,0 +1,92 @@
+import type { FactName } from "../../plan";
+import { type TraitPath, traitDefinitions } from "../../species";
+import type { Rule } from "./rule";
+import type { Standing } from "./standing";
+import { gravest, gravity, type Weight } from "./weight";
+import { isMissing, type Reading } from "./worlds";
+
+interface Asked {
+  /** The id of the rule that asks. */
+  readonly rule: string;
+  /** The party it is about, an index into `parties`; absent: the tank. */
+  readonly of?: number;
+  /** The gravest finding that the answer could bring. */
+  readonly couldBe: Weight;
+}
+
+/** Something that was not known, and what hangs on it. */
+export type OpenQuestion =
+  /** Nobody knows the trait. */
+  | (Asked & { readonly reason: "missing"; readonly trait: TraitPath })
+  /** Sources differ on the trait: the values that stand, the adopted one first. */
+  | (Asked & { readonly reason: "disputed"; readonly trait: TraitPath; readonly values: readonly unknown[] })
+  /** The plan does not state the fact. */
+  | (Asked & { readonly reason: "not-given"; readonly input: FactName })
+  /** An equation does not hold for this plan. */
+  | (Asked & { readonly reason: "outside-domain" });
+
+/** Whether a question is about a trait without which a record is incomplete. */
+export const isEssential = (question: OpenQuestion) =>
+  question.reason === "missing" && (traitDefinitions[question.trait].essential ?? false);
+
+/** What was read and nobody knows. */
+export function missingQuestions(rule: Rule, read: readonly Reading[], couldBe = gravest(rule.mayYield)) {
+  return read.filter(isMissing).map(
+    ({ subject, trait }): OpenQuestion => ({
+      rule: rule.id,
+      of: subject.index,
+      trait,
+      reason: "missing",
+      couldBe,
+    }),
+  );
+}
+
+/** What was read and on which sources differ. */
+export function disputedQuestions(rule: Rule, read: readonly Reading[], couldBe = gravest(rule.mayYield)) {
+  return read.flatMap(({ subject, trait }): readonly OpenQuestion[] => {
+    const values = subject.standing(trait);
+    if (values.length < 2) return [];
+    return [{ rule: rule.id, of: subject.index, trait, reason: "disputed", values, couldBe }];
+  });
+}
+
+/** What the plan does not say, of the conditions that hang on it. */
+export function inputQuestions(rule: Rule, standing: readonly Standing[]) {
+  return standing.flatMap(({ condition, state }): readonly OpenQuestion[] => {
+    if (state !== "not-given" || !condition) return [];
+    const { on, of } = condition;
+    return [
+      {
+        rule: rule.id,
+        ...(of !== undefined && { of }),
+        input: on,
+        reason: "not-given",
+        couldBe: "restricting",
+      },
+    ];
+  });
+}
+
+/** Everything on which the bounds of a judgement hang. */
+export function questionsOf(
+  rule: Rule,
+  read: readonly Reading[],
+  standing: readonly Standing[],
+  greatest: number,
+): readonly OpenQuestion[] {
+  const couldBe = greatest === gravity.blocking ? "blocking" : "restricting";
+  return [
+    ...missingQuestions(rule, read, couldBe),
+    ...disputedQuestions(rule, read, couldBe),
+    ...inputQuestions(rule, standing),
+  ];
+}
+
+/** The questions with values of their own, so that nobody changes a profile by them. */
+export const withOwnValues = (questions: readonly OpenQuestion[]): readonly OpenQuestion[] =>
+  questions.map((question) =>
+    question.reason === "disputed"
+      ? { ...question, values: JSON.parse(JSON.stringify(question.values)) }
+      : question,
+  );

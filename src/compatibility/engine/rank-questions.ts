@@ -1,0 +1,73 @@
+import type { Judgement } from "./judgement";
+import { isEssential, type OpenQuestion } from "./questions";
+import { gravity } from "./weight";
+
+type Span = Pick<Judgement, "least" | "greatest">;
+
+/** A judgement that something is open in, with what its questions are about. */
+interface Undecided extends Span {
+  readonly topics: ReadonlySet<string>;
+}
+
+/**
+ * Every open question once, the most decisive first: by how much the bounds would narrow if it were answered, taken
+ * over the most and the least welcome answer; then essential traits before others. Questions about one trait of one
+ * party, or about one input, are one topic.
+ */
+export function rankQuestions(judgements: readonly Judgement[]): readonly OpenQuestion[] {
+  const settled = widest(judgements.filter(({ open }) => open.length === 0));
+  const undecided = judgements
+    .filter(({ open }) => open.length > 0)
+    .map(({ least, greatest, open }) => ({ least, greatest, topics: new Set(open.map(topicOf)) }));
+  const questions = new Map(
+    judgements.flatMap(({ open }) => open.map((question) => [keyOf(question), question])),
+  );
+  const gains = new Map<string, number>();
+  const gainOf = (question: OpenQuestion): number => {
+    const topic = topicOf(question);
+    const gain = gains.get(topic) ?? narrowing(topic, undecided, settled);
+    gains.set(topic, gain);
+    return gain;
+  };
+  const ranked = [...questions.values()].map((question) => ({ question, gain: gainOf(question) }));
+  return ranked
+    .sort(
+      (a, b) =>
+        b.gain - a.gain ||
+        gravity[b.question.couldBe] - gravity[a.question.couldBe] ||
+        Number(isEssential(b.question)) - Number(isEssential(a.question)),
+    )
+    .map(({ question }) => question);
+}
+
+const keyOf = (question: OpenQuestion) =>
+  [question.rule, question.reason, question.couldBe, topicOf(question)].join(" ");
+
+/** What a question is about, whichever rule asks it. */
+export function topicOf(question: OpenQuestion): string {
+  const { of = "", reason } = question;
+  if ("trait" in question) return `${of} ${question.trait}`;
+  return `${of} ${"input" in question ? question.input : reason}`;
+}
+
+/** By how many outcomes the bounds narrow, summed over the most and the least welcome answer. */
+function narrowing(topic: string, undecided: readonly Undecided[], settled: Span): number {
+  const answered = (answer: (judgement: Undecided) => Span) =>
+    width(widest([settled, ...undecided.map((one) => (one.topics.has(topic) ? answer(one) : one))]));
+  const welcome = answered(({ least, greatest, topics }) =>
+    topics.size === 1 ? { least, greatest: least } : { least, greatest },
+  );
+  const unwelcome = answered(({ greatest }) => ({ least: greatest, greatest }));
+  return 2 * width(widest([settled, ...undecided])) - welcome - unwelcome;
+}
+
+const width = ({ least, greatest }: Span) => greatest - least;
+
+const widest = (spans: readonly Span[]): Span =>
+  spans.reduce(
+    (wide, { least, greatest }) => ({
+      least: Math.max(wide.least, least),
+      greatest: Math.max(wide.greatest, greatest),
+    }),
+    { least: 0, greatest: 0 },
+  );

@@ -1,0 +1,75 @@
+import type { Problem } from "../../errors";
+import { traitPaths } from "../../species";
+import { thresholds } from "../thresholds";
+import type { RuleWay } from "./rule";
+import { isWeight } from "./weight";
+
+type Path = Problem["path"];
+
+const ways: Readonly<Record<RuleWay, readonly string[]>> = {
+  mutual: ["from", "to"],
+  "each-way": ["from", "to"],
+  "each-group": ["from"],
+  "all-groups": ["from"],
+  once: [],
+};
+
+/** What is missing or wrong in what should be a rule. */
+export function ruleProblems(rule: unknown, path: Path): readonly Problem[] {
+  const { id, question, way, judge, mayYield, measures, decidesBy = [], ...traits } = Object(rule);
+  const isWay = typeof way === "string" && Object.hasOwn(ways, way);
+  const roles = isWay ? ways[way as RuleWay] : ["from", "to"];
+  return [
+    refuse(!isId(id), [...path, "id"], "lower-case words joined by hyphens", id),
+    refuse(typeof question !== "string", [...path, "question"], "a question", question),
+    refuse(!isWay, [...path, "way"], `one of ${Object.keys(ways).join(", ")}`, way),
+    refuse(typeof judge !== "function", [...path, "judge"], "a function", judge),
+    refuse(
+      !Array.isArray(mayYield) || mayYield.length === 0 || !mayYield.every(isWeight),
+      [...path, "mayYield"],
+      "a list of blocking, restricting, advisory, favourable",
+      mayYield,
+    ),
+    refuse(!isTable(measures), [...path, "measures"], "a unit or kind of words by name", measures),
+    refuse(
+      !Array.isArray(decidesBy) ||
+        !decidesBy.every((name: unknown) => typeof name === "string" && Object.hasOwn(thresholds, name)),
+      [...path, "decidesBy"],
+      "names of thresholds",
+      decidesBy,
+    ),
+    ...(["needs", "uses", "tells"] as const).flatMap((name) =>
+      traitProblems(traits[name], roles, [...path, name]),
+    ),
+  ].flat();
+}
+
+const isId = (id: unknown) => typeof id === "string" && /^[a-z]+(-[a-z0-9]+)*$/.test(id);
+
+const isTable = (measures: unknown) =>
+  measures === undefined ||
+  (typeof measures === "object" &&
+    measures !== null &&
+    Object.values(measures).every((kind) => typeof kind === "string" || Array.isArray(kind)));
+
+function traitProblems(sides: unknown, roles: readonly string[], path: Path): readonly Problem[] {
+  if (sides === undefined) return [];
+  return Object.entries(Object(sides)).flatMap(([role, paths]) => [
+    ...refuse(
+      !roles.includes(role),
+      [...path, role],
+      roles.join(" and ") || "nothing, since it sees no party",
+      role,
+    ),
+    ...refuse(
+      !Array.isArray(paths) || !paths.every((trait) => traitPaths.includes(trait)),
+      [...path, role],
+      "a list of trait paths such as water.temperature",
+      paths,
+    ),
+  ]);
+}
+
+function refuse(wrong: boolean, path: Path, expected: string, found: unknown): readonly Problem[] {
+  return wrong ? [{ path, code: "type", expected, found }] : [];
+}

@@ -1,0 +1,98 @@
+import { InvalidInputError } from "../../errors";
+import type { Condition } from "../../plan";
+import { type CheckedPlan, factUnits, holds, isFact } from "../../plan/inner";
+import type { GivenCondition, Judged } from "./finding";
+import type { Rule } from "./rule";
+import type { Subject } from "./subject";
+import { gravity, type Weight } from "./weight";
+import { isMissing, type ReadTrait } from "./worlds";
+
+/** An answer, whom it concerns, its condition about a party by index, and how that stands in a plan. */
+export interface Standing {
+  readonly answer: Judged;
+  readonly from: number | undefined;
+  readonly to: number | undefined;
+  readonly condition?: Condition;
+  /** Whether the plan meets the condition; without one, or without a plan, it does not. */
+  readonly state: "met" | "unmet" | "not-given" | "not-known";
+}
+
+/** An answer, from a rule about all groups together with the one it is about. */
+export type LocatedAnswer = Judged & { readonly about?: number };
+
+/** A plan with its parties as subjects. */
+export interface PlanSubjects {
+  readonly plan: CheckedPlan;
+  readonly subjects: readonly Subject[];
+}
+
+/** How an answer stands, in one world. Without a plan every answer stands. */
+export function standingOf(
+  rule: Rule,
+  given: LocatedAnswer,
+  sides: readonly Subject[],
+  plan: PlanSubjects | undefined,
+  read: ReadTrait,
+): Standing {
+  refuseUndeclared(rule, given);
+  const { about, ...answer } = given;
+  const [first, second] = about === undefined ? sides : sides.slice(about, about + 1);
+  const concerned = { answer, from: first?.index, to: second?.index };
+  if (answer.weight !== "restricting") return { ...concerned, state: "unmet" };
+  const condition = located(answer.condition, concerned);
+  return { ...concerned, condition, state: plan ? stateOf(condition, plan, read) : "unmet" };
+}
+
+/** A condition with the index of its party and the unit of its numbers. */
+function located({ on, of, wanted }: GivenCondition, parties: Pick<Standing, "from" | "to">): Condition {
+  const party = of && parties[of];
+  const unit = factUnits[on];
+  return {
+    on,
+    ...(party !== undefined && { of: party }),
+    wanted: "oneOf" in wanted ? { oneOf: [...wanted.oneOf] } : { ...wanted, ...(unit && { unit }) },
+  };
+}
+
+function stateOf(condition: Condition, { plan, subjects }: PlanSubjects, read: ReadTrait): Standing["state"] {
+  let lacks = false;
+  const met = holds(condition, plan, (of, trait) => {
+    const subject = subjects[of];
+    if (!subject) return undefined;
+    lacks ||= isMissing({ subject, trait });
+    return read(subject, trait) as never;
+  });
+  if (met === undefined) return lacks ? "not-known" : "not-given";
+  return met ? "met" : "unmet";
+}
+
+/** The gravity of a rule's answers if all that is not known were met, and if none were. */
+export function spanOf(standing: readonly Standing[]) {
+  let [least, greatest] = [0, 0];
+  for (const { answer, state } of standing) {
+    if (state !== "met") greatest = Math.max(greatest, gravity[answer.weight]);
+    if (state === "unmet") least = Math.max(least, gravity[answer.weight]);
+  }
+  return { least, greatest };
+}
+
+/** What a rule answers has to be what it said it would. */
+function refuseUndeclared({ id, mayYield, measures = {} }: Rule, answer: Judged): void {
+  const path = ["rules", id];
+  const { weight } = answer;
+  const allowed: readonly Weight[] = mayYield;
+  if (!allowed.includes(weight)) {
+    const expected = `findings that are ${allowed.join(" or ")}, as its mayYield says`;
+    throw new InvalidInputError([{ path, code: "word", expected, found: weight }]);
+  }
+  const strange = Object.keys(answer.measures ?? {}).find((name) => !Object.hasOwn(measures, name));
+  if (strange !== undefined) {
+    throw new InvalidInputError([
+      { path, code: "unknown-key", expected: "measures that it declares", found: strange },
+    ]);
+  }
+  if (weight === "restricting" && !isFact(answer.condition?.on)) {
+    const expected = "a condition on a fact of the plan";
+    throw new InvalidInputError([{ path, code: "word", expected, found: answer.condition?.on }]);
+  }
+}

@@ -1,2 +1,0 @@
-/** A length as a measure of a finding. */
-export const cm = (value: number) => ({ value, unit: "cm" });

@@ -1,0 +1,98 @@
+import { InvalidInputError, type Problem } from "../errors";
+import { currentsFrom, type SpeciesProfile } from "../species";
+import { tankFloor, tankGeometry } from "../tank";
+import type { Group, PlannedTank, PlannedWater } from "./plan";
+import { meant } from "./shape/nearest";
+import type { ProblemPath } from "./shape/shape";
+
+/** What cannot be true of a tank though each of its fields can. */
+export function tankConflicts(tank: PlannedTank): readonly Problem[] {
+  return [...flowConflicts(tank), ...measureConflicts(tank)];
+}
+
+function flowConflicts({ flow }: PlannedTank): readonly Problem[] {
+  if (!flow || currentsFrom(flow.calmest).includes(flow.strongest)) return [];
+  return [
+    {
+      path: ["tank", "flow", "strongest"],
+      code: "conflict",
+      expected: `no calmer current than the calmest, ${flow.calmest}`,
+      found: flow.strongest,
+    },
+  ];
+}
+
+/** What the geometry of tanks refuses, with the path within the plan. */
+function measureConflicts(tank: PlannedTank): readonly Problem[] {
+  try {
+    if (tank.height === undefined) tankFloor(tank);
+    else tankGeometry({ ...tank, height: tank.height });
+    return [];
+  } catch (error) {
+    if (!(error instanceof InvalidInputError)) throw error;
+    return error.problems.map((problem) => ({ ...problem, path: ["tank", ...problem.path] }));
+  }
+}
+
+/** The coolest season is no warmer than usual, the hottest day no cooler. */
+export function waterConflicts({ coolest, temperature, hottest }: PlannedWater): readonly Problem[] {
+  return [
+    ...ascending("hottest", hottest, "coolest", coolest),
+    ...ascending("hottest", hottest, "temperature", temperature),
+    ...ascending("temperature", temperature, "coolest", coolest),
+  ];
+}
+
+function ascending(
+  name: string,
+  warmer: number | undefined,
+  than: string,
+  cooler: number | undefined,
+): readonly Problem[] {
+  if (warmer === undefined || cooler === undefined || warmer >= cooler) return [];
+  const expected = `at least the ${than === "temperature" ? "usual temperature" : `${than} one`}, ${cooler}`;
+  return [{ path: ["water", name], code: "conflict", expected, found: warmer }];
+}
+
+/** A group has an animal, and a form that its species has. */
+export function groupConflicts(group: Group, path: ProblemPath): readonly Problem[] {
+  const { males = 0, females = 0, unsexed = 0, juveniles = 0 } = group;
+  const count = males + females + unsexed + juveniles;
+  return [
+    ...(count > 0 ? [] : [{ path, code: "range", expected: "at least one animal", found: 0 } as const]),
+    ...formConflicts(group, path),
+  ];
+}
+
+/** A form that the species has; the one applied, if one is. */
+export function formConflicts(
+  { species, form }: { readonly species: SpeciesProfile; readonly form?: string | undefined },
+  path: ProblemPath,
+): readonly Problem[] {
+  if (form === undefined || form === species.form) return [];
+  const at = { path: [...path, "form"], found: form };
+  if (species.form !== undefined) {
+    return [{ ...at, code: "conflict", expected: `${species.form}, the form that the profile has applied` }];
+  }
+  if (Object.hasOwn(species.forms ?? {}, form)) return [];
+  const known = Object.keys(species.forms ?? {});
+  const expected = `a form of ${species.id} (${known.join(", ") || "none"})${meant(form, known)}`;
+  return [{ ...at, code: "unknown-form", expected }];
+}
+
+/** Names that groups have been given are each given once. */
+export function idConflicts(groups: readonly { readonly id?: string | undefined }[]): readonly Problem[] {
+  const ids = groups.map(({ id }) => id);
+  return ids.flatMap((id, index) =>
+    id === undefined || ids.indexOf(id) === index
+      ? []
+      : [
+          {
+            path: ["groups", index, "id"],
+            code: "conflict" as const,
+            expected: `an id that groups[${ids.indexOf(id)}] does not have`,
+            found: id,
+          },
+        ],
+  );
+}

@@ -1,0 +1,31 @@
+/**
+ * Plans as data: what a tank, its water and its animals are, saved and checked, and whether a plan meets a condition.
+ *
+ * @packageDocumentation
+ */
+export { type Condition, isMet, type Wanted } from "./condition";
+export type { FactUnit } from "./fact-units";
+export { facts, type PlanFact } from "./facts";
+export type { Kin, Numbers } from "./kin";
+export type { Animals } from "./party";
+export type {
+  Group,
+  Offering,
+  Party,
+  Plan,
+  PlannedFilter,
+  PlannedTank,
+  PlannedWater,
+  Planting,
+} from "./plan";
+export type { FactName, PlanReadings } from "./read-fact";
+export {
+  type ParsedPlan,
+  parsePlan,
+  type Renamed,
+  type SpeciesLookup,
+  safeParsePlan,
+} from "./saved/parse-plan";
+export { type GroupData, type PlanData, planData } from "./saved/plan-data";
+export { planJsonSchema } from "./saved/plan-json-schema";
+export { speciesIn } from "./saved/species-in";

@@ -1,0 +1,88 @@
+import { applyForm, type Kind, type Listing, type Sex, type SpeciesProfile, type Stage } from "../species";
+import { type Kin, kinOf, type Numbers } from "./kin";
+import type { Group, Party } from "./plan";
+
+/** The animals of a party as rules see them, beside the traits that a rule asks for. */
+export interface Animals extends Numbers {
+  /** The id of the species. */
+  readonly id: string;
+  readonly kind: Kind;
+  readonly family: string;
+  readonly form?: string;
+  readonly sex?: Sex;
+  readonly stage?: Stage;
+  /** Total length in cm. */
+  readonly length?: number;
+  /** These and the other animals of the species. */
+  readonly kin: Kin;
+  /** The laws that name the species. */
+  readonly listings: readonly Listing[];
+}
+
+/** A party checked: its animals, and the profile with the form applied. */
+export interface CheckedParty {
+  readonly animals: Animals;
+  readonly species: SpeciesProfile;
+  /** The id that the plan gives the group. */
+  readonly group?: string;
+}
+
+/** A party by itself, without the others of its species. */
+type LoneParty = Omit<CheckedParty, "animals"> & { readonly animals: Omit<Animals, "kin"> };
+
+/** The parties of a pair. */
+export const partiesOf = (parties: readonly Party[]): readonly CheckedParty[] =>
+  withKin(parties.map(ofParty));
+
+/** The groups of a plan as parties. */
+export const partiesOfGroups = (groups: readonly Group[]): readonly CheckedParty[] =>
+  withKin(groups.map(ofGroup));
+
+function ofParty(party: Party): LoneParty {
+  const { sex, stage, length, count } = party;
+  const sexed = sex && count !== undefined;
+  return loneParty(party, {
+    ...(sex && { sex }),
+    ...(stage && { stage }),
+    ...(length !== undefined && { length }),
+    ...(count !== undefined && { count }),
+    ...(sexed && { males: sex === "male" ? count : 0, females: sex === "female" ? count : 0 }),
+  });
+}
+
+/** Unsexed animals and juveniles leave the number of either sex unknown. */
+function ofGroup(group: Group): LoneParty {
+  const { id, length, males = 0, females = 0, unsexed = 0, juveniles = 0 } = group;
+  const count = males + females + unsexed + juveniles;
+  const sexed = unsexed + juveniles === 0;
+  const sex = sexed && (males === 0 ? "female" : females === 0 && "male");
+  const party = loneParty(group, {
+    count,
+    ...(length !== undefined && { length }),
+    ...(sex && { sex }),
+    ...(juveniles === count && { stage: "juvenile" as const }),
+    ...(sexed && { males, females }),
+  });
+  return id === undefined ? party : { ...party, group: id };
+}
+
+type Counted = Omit<Animals, "id" | "kind" | "family" | "form" | "kin" | "listings">;
+
+function loneParty({ species: given, form }: Pick<Party, "species" | "form">, counted: Counted): LoneParty {
+  const species = form === undefined ? given : applyForm(given, form);
+  const { id, taxonomy, listings = [] } = species;
+  const { kind, family } = taxonomy;
+  const named = { id, kind, family, ...(species.form !== undefined && { form: species.form }) };
+  return { species, animals: { ...named, ...counted, listings } };
+}
+
+/** Tells each party of the others of its species. */
+function withKin(parties: readonly LoneParty[]): readonly CheckedParty[] {
+  const byId = new Map<string, LoneParty["animals"][]>();
+  for (const { animals } of parties) byId.set(animals.id, [...(byId.get(animals.id) ?? []), animals]);
+  const kin = new Map([...byId].map(([id, animals]) => [id, kinOf(animals)]));
+  return parties.map((party) => ({
+    ...party,
+    animals: { ...party.animals, kin: kin.get(party.animals.id) ?? kinOf([party.animals]) },
+  }));
+}

@@ -1,0 +1,123 @@
+import { classes } from "../species";
+import type { ObjectShape, Shape, ShapeCheck } from "./shape/shape";
+
+/** The most groups that are judged at once, and the most animals in one of them. */
+export const mostGroups = 100;
+const mostAnimals = 1_000_000;
+
+const share: Shape = { is: "number", min: 0, max: 1 };
+const yesOrNo: Shape = { is: "yes-or-no" };
+const count: Shape = { is: "count", min: 0, max: mostAnimals };
+/** Any length of a tank or a part of it; `tankGeometry` says which are too small or too great. */
+const length: Shape = { is: "number" };
+const bodyLength: Shape = { is: "number", above: 0, max: 1000, unit: "cm" };
+const text: Shape = { is: "text", longest: 120 };
+const word = (of: Readonly<Record<string, string>>): Shape => ({ is: "word", words: Object.keys(of) });
+const object = (fields: ObjectShape["fields"], required: readonly string[] = []): ObjectShape => ({
+  is: "object",
+  fields,
+  required,
+});
+
+const base = (shape: string, fields: Readonly<Record<string, Shape>>) =>
+  object({ shape: { is: "word", words: [shape] }, ...fields }, ["shape", ...Object.keys(fields)]);
+
+const bases: Shape = {
+  is: "kinds",
+  by: "shape",
+  of: {
+    rectangle: base("rectangle", { length, width: length }),
+    polygon: base("polygon", {
+      points: { is: "list", of: { is: "list", of: length, least: 2, most: 2 }, least: 3, most: 10_000 },
+    }),
+    circle: base("circle", { diameter: length }),
+    sector: base("sector", { radius: length, angle: { is: "number" } }),
+    bowed: base("bowed", { length, width: length, bow: length }),
+  },
+};
+
+const current = word(classes.flow);
+
+const tank = object(
+  {
+    base: bases,
+    height: length,
+    unit: { is: "word", words: ["mm", "cm", "m", "in", "ft"] },
+    measured: { is: "word", words: ["inner", "outer"] },
+    glass: length,
+    waterBelowRim: length,
+    lid: yesOrNo,
+    flow: object({ calmest: current, strongest: current }, ["calmest", "strongest"]),
+    cover: share,
+    openWater: share,
+    openSurface: share,
+    sightBreaks: { is: "count", min: 0, max: 1000 },
+    plants: { is: "word", words: ["none", "planted", "grown-in"] },
+    filter: object(
+      {
+        mediaArea: { is: "number", min: 0, max: 1_000_000, unit: "m²" },
+        age: { is: "number", min: 0, max: 36_525, unit: "days" },
+      },
+      ["mediaArea", "age"],
+    ),
+  },
+  ["base"],
+);
+
+/** What a plan may say of water; outside these spans it is a slip of unit. */
+const temperature: Shape = { is: "number", min: -2, max: 48, unit: "°C" };
+const hardness: Shape = { is: "number", min: 0, max: 60, unit: "°dH" };
+
+const water = object({
+  temperature,
+  pH: { is: "number", min: 3, max: 11 },
+  generalHardness: hardness,
+  carbonateHardness: hardness,
+  salinity: { is: "number", min: 0, max: 120, unit: "g/kg" },
+  hottest: temperature,
+  coolest: temperature,
+});
+
+const offerings: Shape = {
+  is: "list",
+  least: 0,
+  most: 200,
+  of: object(
+    { food: word(classes.food), place: word(classes.zone), light: word(classes.light), apart: yesOrNo },
+    ["food", "place"],
+  ),
+};
+
+/** A plan whose species are as the check wants them. */
+export function planShape(species: ShapeCheck): ObjectShape {
+  const group = object(
+    {
+      id: text,
+      species: { is: "checked", check: species },
+      form: text,
+      males: count,
+      females: count,
+      unsexed: count,
+      juveniles: count,
+      length: bodyLength,
+      entersOn: { is: "number", min: -100_000, max: 100_000, unit: "days" },
+    },
+    ["species"],
+  );
+  const groups: Shape = { is: "list", of: group, least: 1, most: mostGroups };
+  return object({ tank, water, groups, offerings }, ["tank", "groups"]);
+}
+
+/** A party whose species is as the check wants it. */
+export const partyShape = (species: ShapeCheck): ObjectShape =>
+  object(
+    {
+      species: { is: "checked", check: species },
+      form: text,
+      sex: word(classes.sex),
+      stage: word(classes.stage),
+      length: bodyLength,
+      count: { is: "count", min: 1, max: mostAnimals },
+    },
+    ["species"],
+  );

@@ -1,0 +1,103 @@
+import type { Problem, ProblemCode } from "../errors";
+import { classes, splitPath, traitDefinitions, traitPaths } from "../species";
+import type { ProblemPath } from "./shape/shape";
+import { isObject } from "./shape/shape-problems";
+
+/** How deep the parts of a fact may lie. */
+const deepest = 8;
+
+/** Profiles in which nothing was found wrong and which nobody can change any more. */
+const sound = new WeakSet<object>();
+
+/** What is wrong with something that should be a profile, as far as its parts can be read. */
+export function profileProblems(value: unknown, path: ProblemPath): readonly Problem[] {
+  if (!isObject(value)) return [problem(path, "a species profile", value)];
+  if (sound.has(value)) return [];
+  const problems = [...nameProblems(value, path), ...factsProblems(value, path)];
+  if (problems.length === 0 && isFrozenThrough(value, 0)) sound.add(value);
+  return problems;
+}
+
+function nameProblems(profile: Fields, path: ProblemPath): readonly Problem[] {
+  const { id, names, taxonomy } = profile;
+  const { name, family, kind } = isObject(taxonomy) ? taxonomy : {};
+  const texts = { id, "taxonomy.name": name, "taxonomy.family": family };
+  return [
+    ...Object.entries(texts)
+      .filter(([, text]) => typeof text !== "string")
+      .map(([at, text]) => problem([...path, ...at.split(".")], "a text, as in a species profile", text)),
+    ...(typeof kind === "string" && Object.hasOwn(classes.kind, kind)
+      ? []
+      : [
+          problem(
+            [...path, "taxonomy", "kind"],
+            `one of ${Object.keys(classes.kind).join(", ")}`,
+            kind,
+            "word",
+          ),
+        ]),
+    ...(isObject(names) && Object.values(names).every(Array.isArray)
+      ? []
+      : [problem([...path, "names"], "lists of names by language", names)]),
+  ];
+}
+
+type Fields = Readonly<Record<string, unknown>>;
+
+function factsProblems(profile: Fields, path: ProblemPath): readonly Problem[] {
+  return traitPaths.flatMap((trait) => {
+    const [section, name] = splitPath(trait);
+    const held = profile[section];
+    const fact = isObject(held) ? held[name] : held;
+    if (fact === undefined) return [];
+    const at = [...path, section, name];
+    if (!isObject(fact) || fact.value === undefined) return [problem(at, "a fact with its value", fact)];
+    const values = [fact.value, ...(Array.isArray(fact.also) ? fact.also : [])];
+    return values.every((value) => fits(value, traitDefinitions[trait].way) && isPlain(value, 0))
+      ? []
+      : [
+          problem(
+            [...at, "value"],
+            `what resolves as ${traitDefinitions[trait].way}, with finite numbers`,
+            fact.value,
+          ),
+        ];
+  });
+}
+
+/** Whether a value has the build that its trait resolves to. */
+function fits(value: unknown, way: string): boolean {
+  if (way === "figures") return isObject(value) && isObject(value.kept);
+  if (way === "all") return Array.isArray(value);
+  if (way === "lengths")
+    return Array.isArray(value) && value.length > 0 && value.every((length) => isObject(length?.total));
+  return value !== null && !Array.isArray(value);
+}
+
+/** Whether a value holds nothing but texts, truth values and finite numbers, and not too deep. */
+function isPlain(value: unknown, depth: number): boolean {
+  if (typeof value === "number") return Number.isFinite(value);
+  if (typeof value !== "object" || value === null) return true;
+  return depth < deepest && Object.values(value).every((held) => isPlain(held, depth + 1));
+}
+
+function isFrozenThrough(value: unknown, depth: number): boolean {
+  if (typeof value !== "object" || value === null) return true;
+  return (
+    depth < 2 * deepest &&
+    Object.isFrozen(value) &&
+    Object.values(value).every((held) => isFrozenThrough(held, depth + 1))
+  );
+}
+
+const problem = (
+  path: ProblemPath,
+  expected: string,
+  found: unknown,
+  code: ProblemCode = "type",
+): Problem => ({
+  path,
+  code,
+  expected,
+  found,
+});

@@ -1,0 +1,113 @@
+import { decimal } from "../decimal";
+import { filterCapacity } from "../load";
+import type { CheckedPlan } from "./checked-plan";
+import { hasSettlingCompany } from "./company";
+import type { Numbers } from "./kin";
+import { offeringsFor } from "./offerings";
+import type { PlannedFilter } from "./plan";
+import type { TraitReader } from "./trait-reader";
+
+/** The facts of the tank and its water that a condition may be about. `undefined`: the plan does not say. */
+export const tankFacts = {
+  "tank.longestRun": ({ floor }: CheckedPlan) => floor.nominal.longestRun,
+  "tank.footprint": ({ floor }: CheckedPlan) => floor.nominal.footprint,
+  "tank.height": ({ height }: CheckedPlan) => height,
+  "tank.lid": ({ tank }: CheckedPlan) => tank.lid,
+  "tank.cover": ({ tank }: CheckedPlan) => tank.cover,
+  "tank.openWater": ({ tank }: CheckedPlan) => tank.openWater ?? leftBy(tank.cover),
+  "tank.openSurface": ({ tank }: CheckedPlan) => tank.openSurface,
+  "tank.sightBreaks": ({ tank }: CheckedPlan) => tank.sightBreaks,
+  "tank.plants": ({ tank }: CheckedPlan) => tank.plants,
+  "tank.flow.calmest": ({ tank }: CheckedPlan) => tank.flow?.calmest,
+  "tank.flow.strongest": ({ tank }: CheckedPlan) => tank.flow?.strongest,
+  "tank.filter.ripeArea": ({ tank }: CheckedPlan) => tank.filter && ripeArea(tank.filter),
+  "water.temperature": ({ water }: CheckedPlan) => water.temperature,
+  "water.hottest": ({ water }: CheckedPlan) => water.hottest,
+  "water.coolest": ({ water }: CheckedPlan) => water.coolest,
+  "water.pH": ({ water }: CheckedPlan) => water.pH,
+  "water.generalHardness": ({ water }: CheckedPlan) => water.generalHardness,
+  "water.salinity": ({ water }: CheckedPlan) => water.salinity,
+} as const;
+
+/** What else rules may read of a plan. */
+export const tankReadings = {
+  "tank.width": ({ floor }: CheckedPlan) => floor.inner.width,
+  "tank.innerFootprint": ({ floor }: CheckedPlan) => floor.inner.footprint,
+  "tank.waterVolume": ({ geometry }: CheckedPlan) => geometry?.waterVolume,
+  "tank.filledMass": ({ geometry }: CheckedPlan) => geometry?.filledMass,
+  "tank.filter.age": ({ tank }: CheckedPlan) => tank.filter?.age,
+  offerings: ({ offerings }: CheckedPlan) => offerings,
+} as const;
+
+interface OfGroup {
+  readonly plan: CheckedPlan;
+  /** The group's place among the parties. */
+  readonly of: number;
+  readonly trait: TraitReader;
+}
+
+/** The facts of a group that a condition may be about; numbers are those of its species in the whole plan. */
+export const groupFacts = {
+  "group.count": (group: OfGroup) => numbersOf(group).count,
+  "group.males": (group: OfGroup) => numbersOf(group).males,
+  "group.females": (group: OfGroup) => numbersOf(group).females,
+  "group.pairs": (group: OfGroup) => {
+    const { males, females } = numbersOf(group);
+    return males === undefined || females === undefined ? undefined : Math.min(males, females);
+  },
+  "group.femalesPerMale": (group: OfGroup) => {
+    const { males, females } = numbersOf(group);
+    return males && females !== undefined ? females / males : undefined;
+  },
+  "group.length": (group: OfGroup) => animalsOf(group)?.length,
+  "group.grown": (group: OfGroup) => (animalsOf(group)?.stage ?? "adult") === "adult",
+  "group.longFins": ({ of, trait }: OfGroup) => trait(of, "appearance.longFins"),
+  "group.company": ({ plan, of, trait }: OfGroup) => hasSettlingCompany(plan, of, trait),
+  "group.offerings": ({ plan, of, trait }: OfGroup) => offeringsFor(plan, of, trait),
+} as const;
+
+/** The name of a fact of a plan that a condition may be about. */
+export type FactName = keyof typeof tankFacts | keyof typeof groupFacts;
+
+/** What rules may read of a plan as a whole, by name, with the type of what they find. */
+export interface PlanReadings extends TankFacts, TankReadings {}
+
+type TankFacts = {
+  readonly [Name in keyof typeof tankFacts]: ReturnType<(typeof tankFacts)[Name]>;
+};
+type TankReadings = {
+  readonly [Name in keyof typeof tankReadings]: ReturnType<(typeof tankReadings)[Name]>;
+};
+
+/** Whether there is a fact of that name. */
+export const isFact = (name: unknown): name is FactName =>
+  typeof name === "string" && (Object.hasOwn(tankFacts, name) || isOfGroup(name));
+
+/** Whether a fact is about a group. */
+export const isOfGroup = (name: string): name is keyof typeof groupFacts => Object.hasOwn(groupFacts, name);
+
+/** The value of a fact of a plan; `undefined` where the plan does not say or a trait is not known. */
+export function readFact(
+  plan: CheckedPlan,
+  on: FactName,
+  of: number | undefined,
+  trait: TraitReader,
+): number | string | boolean | readonly string[] | undefined {
+  if (!isOfGroup(on)) return tankFacts[on](plan);
+  return of === undefined ? undefined : groupFacts[on]({ plan, of, trait });
+}
+
+/** What a rule may read of a plan as a whole. */
+export function readPlan<Name extends keyof PlanReadings>(plan: CheckedPlan, name: Name): PlanReadings[Name] {
+  const read = { ...tankFacts, ...tankReadings }[name] as (plan: CheckedPlan) => PlanReadings[Name];
+  return read(plan);
+}
+
+const animalsOf = ({ plan, of }: OfGroup) => plan.parties[of]?.animals;
+const numbersOf = (group: OfGroup): Numbers => animalsOf(group)?.kin ?? {};
+
+/** The surface of media that are surely ripe, m². */
+const ripeArea = (filter: PlannedFilter) => (filterCapacity(filter).min > 0 ? filter.mediaArea : 0);
+
+/** The share that is surely open where a share is cover. */
+const leftBy = (cover: number | undefined) => (cover === undefined ? undefined : decimal(1 - cover));

@@ -1,0 +1,21 @@
+import { frozen } from "../../frozen";
+import { planShape } from "../plan-shape";
+import { jsonSchemaOf } from "../shape/json-schema";
+import { format } from "./formats";
+
+/** The JSON Schema (draft 2020-12) of a saved plan, for editors and for services that accept one. */
+export const planJsonSchema: Readonly<Record<string, unknown>> = /* @__PURE__ */ frozen(
+  /* @__PURE__ */ schemaOfSavedPlans(),
+);
+
+function schemaOfSavedPlans(): Record<string, unknown> {
+  const { fields, ...shape } = planShape(() => []);
+  const saved = { ...shape, fields: { format: { is: "count", min: 1, max: format } as const, ...fields } };
+  const species = {
+    type: "string",
+    minLength: 1,
+    maxLength: 120,
+    description: "The id or a name of a species.",
+  };
+  return { $schema: "https://json-schema.org/draft/2020-12/schema", ...jsonSchemaOf(saved, species) };
+}

@@ -1,0 +1,101 @@
+import type { Problem, ProblemCode } from "../../errors";
+import { meant } from "./nearest";
+import type { ObjectShape, ProblemPath, Shape } from "./shape";
+
+/** Everything in which a value differs from a shape. */
+export function shapeProblems(shape: Shape, value: unknown, path: ProblemPath = []): readonly Problem[] {
+  const refuse = (code: ProblemCode, expected: string) => [{ path, code, expected, found: value }];
+  switch (shape.is) {
+    case "number":
+      return isNumber(value) && isWithin(value, shape)
+        ? []
+        : refuse(isNumber(value) ? "range" : "type", numberText(shape));
+    case "count":
+      return isNumber(value) && Number.isInteger(value) && isWithin(value, shape)
+        ? []
+        : refuse(isNumber(value) ? "range" : "type", `a whole number from ${shape.min} to ${shape.max}`);
+    case "yes-or-no":
+      return typeof value === "boolean" ? [] : refuse("type", "true or false");
+    case "word":
+      return typeof value === "string" && shape.words.includes(value)
+        ? []
+        : refuse("word", `${oneOf(shape.words)}${meant(value, shape.words)}`);
+    case "text":
+      if (typeof value !== "string" || value === "") return refuse("type", "a text");
+      return value.length <= shape.longest ? [] : refuse("text", `at most ${shape.longest} characters`);
+    case "list":
+      return problemsOfList(shape, value, path);
+    case "object":
+      return problemsOfObject(shape, value, path);
+    case "kinds": {
+      if (!isObject(value)) return refuse("type", "an object");
+      const kind = value[shape.by];
+      const chosen = typeof kind === "string" && Object.hasOwn(shape.of, kind) ? shape.of[kind] : undefined;
+      const words = Object.keys(shape.of);
+      return chosen
+        ? shapeProblems(chosen, value, path)
+        : shapeProblems({ is: "word", words }, kind, [...path, shape.by]);
+    }
+    case "checked":
+      return shape.check(value, path);
+  }
+}
+
+function problemsOfList(
+  { of, least, most }: Extract<Shape, { is: "list" }>,
+  value: unknown,
+  path: ProblemPath,
+): readonly Problem[] {
+  if (!Array.isArray(value)) return [{ path, code: "type", expected: "a list", found: value }];
+  if (value.length < least)
+    return [{ path, code: "range", expected: `a list of at least ${least}`, found: value.length }];
+  if (value.length > most)
+    return [{ path, code: "too-many", expected: `a list of at most ${most}`, found: value.length }];
+  return Array.from(value, (item: unknown, index) => shapeProblems(of, item, [...path, index])).flat();
+}
+
+function problemsOfObject(
+  { fields, required = [] }: ObjectShape,
+  value: unknown,
+  path: ProblemPath,
+): readonly Problem[] {
+  if (!isObject(value)) return [{ path, code: "type", expected: "an object", found: value }];
+  const known = Object.keys(fields);
+  const strange = Object.keys(value)
+    .filter((key) => !known.includes(key) && value[key] !== undefined)
+    .map((key): Problem => {
+      const expected = `${oneOf(known)}${meant(key, known)}`;
+      return { path: [...path, key], code: "unknown-key", expected, found: key };
+    });
+  const wrong = Object.entries(fields).flatMap(([key, field]) => {
+    const held = value[key];
+    return held === undefined && !required.includes(key) ? [] : shapeProblems(field, held, [...path, key]);
+  });
+  return [...wrong, ...strange];
+}
+
+/** Whether a value is an object and no list. */
+export const isObject = (value: unknown): value is Readonly<Record<string, unknown>> =>
+  typeof value === "object" && value !== null && !Array.isArray(value);
+
+const isNumber = (value: unknown): value is number => typeof value === "number" && Number.isFinite(value);
+
+interface Span {
+  readonly min?: number;
+  readonly above?: number;
+  readonly max?: number;
+}
+
+const isWithin = (value: number, { min = -Infinity, above = -Infinity, max = Infinity }: Span) =>
+  value >= min && value > above && value <= max;
+
+function numberText({ min, above, max, unit }: Extract<Shape, { is: "number" }>): string {
+  const ends = [
+    min !== undefined && `from ${min}`,
+    above !== undefined && `above ${above}`,
+    max !== undefined && `${min === undefined ? "up " : ""}to ${max}`,
+  ].filter(Boolean);
+  return [ends.length > 0 ? "a number" : "a finite number", ...ends, unit].filter(Boolean).join(" ");
+}
+
+const oneOf = (words: readonly string[]) => `one of ${words.join(", ")}`;

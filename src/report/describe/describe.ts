@@ -1,0 +1,101 @@
+import type { Finding, OpenQuestion, Verdict } from "../../compatibility";
+import { objectOf, oneOf } from "../../errors";
+import type { Condition } from "../../plan";
+import { markdown, plainText } from "../layout";
+import { english } from "../messages/english";
+import type { Messages } from "../messages/messages";
+import type { UnitSystem } from "../quantities";
+import { blocksOf } from "./blocks";
+import { checkedVerdict } from "./checked-verdict";
+import { tellerOf } from "./teller";
+
+/** How a verdict is written in a language that is given. */
+export interface WritingOptions {
+  /** Plain text in lines of at most 80 columns, or Markdown. Default `text`. */
+  readonly format?: "text" | "markdown" | undefined;
+  /** Default `metric`. */
+  readonly units?: UnitSystem | undefined;
+}
+
+/** How a verdict is written. */
+export interface DescribeOptions extends WritingOptions {
+  /** The words of another language, in place of English. An app that needs no English takes `describeIn`. */
+  readonly messages?: Messages | undefined;
+}
+
+const formats = { text: plainText, markdown };
+
+/**
+ * A verdict in words: the answer, its reasons with their figures and conditions, what speaks for it, what to look for,
+ * what is not certain, what is already met, and the cautions. Text from records is escaped in Markdown.
+ *
+ * @throws InvalidInputError for what is no verdict, an unknown format or unit system.
+ *
+ * @example
+ * ```ts
+ * import { assessPair } from "vivary/compatibility";
+ * import bettaSplendens from "vivary/catalog/betta-splendens";
+ * import { describe } from "vivary/report";
+ *
+ * const male = { species: bettaSplendens, sex: "male" } as const;
+ * describe(assessPair(male, male)).split(":")[0]; // => "Unsuitable"
+ * ```
+ */
+export function describe(verdict: Verdict, options: DescribeOptions = {}): string {
+  const { messages = english, ...writing } = objectOf(options, "options");
+  return describeIn(messages, verdict, writing);
+}
+
+/**
+ * A verdict in the words of a language, as {@link describe} writes it. Whoever imports this and not `describe` ships the
+ * language that is given, and no English.
+ *
+ * @throws InvalidInputError for what is no verdict, an unknown format or unit system.
+ */
+export function describeIn(messages: Messages, verdict: Verdict, options: WritingOptions = {}): string {
+  const { format = "text", units = "metric" } = objectOf(options, "options");
+  oneOf(format, Object.keys(formats), "format");
+  const teller = tellerOf(checkedVerdict(verdict), messages, units);
+  return formats[format](blocksOf(verdict, teller, messages));
+}
+
+/** How one part of a verdict is written. */
+export interface SentenceOptions extends Pick<DescribeOptions, "units" | "messages"> {}
+
+/**
+ * One finding, open question or condition of a verdict as a sentence, without marks of any format.
+ *
+ * @param verdict - The verdict it belongs to: its parties are named.
+ * @throws InvalidInputError for what is no part of a verdict, and for an unknown unit system.
+ *
+ * @example
+ * ```ts
+ * import { assessPair } from "vivary/compatibility";
+ * import danioRerio from "vivary/catalog/danio-rerio";
+ * import { sentence } from "vivary/report";
+ *
+ * const verdict = assessPair({ species: danioRerio }, { species: danioRerio });
+ * sentence(verdict, { on: "tank.lid", wanted: { oneOf: [true] } }); // => "Works if the tank is covered without a gap."
+ * ```
+ */
+export function sentence(
+  verdict: Verdict,
+  part: Finding | OpenQuestion | Condition,
+  options: SentenceOptions = {},
+): string {
+  const { messages = english, units } = objectOf(options, "options");
+  return sentenceIn(messages, verdict, part, { units });
+}
+
+/** One part of a verdict in the words of a language, as {@link sentence} writes it, without shipping English. */
+export function sentenceIn(
+  messages: Messages,
+  verdict: Verdict,
+  part: Finding | OpenQuestion | Condition,
+  { units = "metric" }: Pick<WritingOptions, "units"> = {},
+): string {
+  const teller = tellerOf(checkedVerdict(verdict), messages, units);
+  const told = objectOf(part, "part");
+  if ("wanted" in told) return teller.condition(told);
+  return "reason" in told ? teller.question(told) : teller.findings([told]);
+}

@@ -1,0 +1,62 @@
+import type { PartialRange } from "../../ranges";
+import { type AdultLength, type Figures, type TraitPath, traitDefinitions } from "../../species";
+import type { Messages } from "../messages/messages";
+import type { WriteQuantity } from "../quantities";
+import { wordKinds } from "./word-kinds";
+
+/** A resolved value of any trait in words. */
+export function traitText(path: TraitPath, value: unknown, messages: Messages, write: WriteQuantity): string {
+  const { unit, way } = traitDefinitions[path];
+  const { profile } = messages;
+  const withUnit = (figure: { readonly value: number } | PartialRange) =>
+    write({ ...figure, ...(unit && { unit }) });
+  const size = (number: number) => withUnit({ value: number });
+  const item = (one: unknown) => itemText(path, one, messages, size);
+  switch (way) {
+    case "figures":
+      return figuresText(value as Figures<PartialRange>, profile.figure, withUnit);
+    case "lengths":
+      return (value as readonly AdultLength[])
+        .map(({ length, total: _, ...of }) => profile.length(size(length), of))
+        .join("; ");
+    case "all": {
+      const items = value as readonly unknown[];
+      return items.length > 0 ? items.map(item).join("; ") : profile.none;
+    }
+    case "one":
+      return item(value);
+  }
+}
+
+function figuresText(
+  { kept, standIn, ...others }: Figures<PartialRange>,
+  told: Messages["profile"]["figure"],
+  span: (range: PartialRange) => string,
+): string {
+  const further = Object.entries(others).flatMap(([meaning, range]) =>
+    range ? [told(span(range), meaning as keyof typeof others)] : [],
+  );
+  return [...(standIn ? [] : [told(span(kept), undefined)]), ...further].join("; ");
+}
+
+function itemText(
+  path: TraitPath,
+  item: unknown,
+  messages: Messages,
+  size: (number: number) => string,
+): string {
+  const { values, yes, no, none } = messages.profile;
+  if (item === "none") return none;
+  const write = values[path] as ((value: unknown, size: (number: number) => string) => string) | undefined;
+  if (write) return write(item, size);
+  if (typeof item === "number") return size(item);
+  if (typeof item === "boolean") return item ? yes : no;
+  return wordText(path, String(item), messages);
+}
+
+/** A word in the language, if the trait is answered in words; else the text as it stands. */
+function wordText(path: TraitPath, word: string, { words }: Messages): string {
+  const kind = wordKinds[path];
+  const known: Readonly<Record<string, string>> = kind ? words[kind] : {};
+  return Object.hasOwn(known, word) ? (known[word] ?? word) : word;
+}

@@ -1,0 +1,88 @@
+import { refusal } from "../errors";
+import { convert } from "../units";
+import type { Messages } from "./messages/messages";
+import type { ShownUnit } from "./shown-unit";
+
+/** The units a report is written in. Temperatures are °F in US units and °C otherwise. */
+export type UnitSystem = "metric" | "us" | "imperial";
+
+type Shown = readonly [unit: ShownUnit, convert: (value: number) => number];
+type Units = Readonly<Record<string, Shown>>;
+
+const same = (value: number) => value;
+const inches = (value: number) => convert(value, "cm", "in");
+const feet = (value: number) => convert(value, "m", "ft");
+
+const metric: Units = {
+  "1": ["%", (value) => value * 100],
+  cm: ["cm", same],
+  cm2: ["cm2", same],
+  m2: ["m2", same],
+  L: ["L", same],
+  kg: ["kg", same],
+  degC: ["degC", same],
+  dH: ["dH", same],
+  "g/kg": ["g/kg", same],
+  "mg/L": ["mg/L", same],
+  "mg/d": ["mg/d", same],
+  h: ["h", same],
+  d: ["d", same],
+  a: ["a", same],
+  "kN/m2": ["kN/m2", same],
+};
+const imperial: Units = {
+  ...metric,
+  cm: ["in", inches],
+  cm2: ["in2", (value) => inches(inches(value))],
+  m2: ["ft2", (value) => feet(feet(value))],
+  kg: ["lb", (value) => convert(value, "kg", "lb")],
+  L: ["gal-imp", (value) => convert(value, "L", "gal-imp")],
+};
+const us: Units = {
+  ...imperial,
+  L: ["gal-us", (value) => convert(value, "L", "gal-us")],
+  degC: ["degF", (value) => convert(value, "degC", "degF")],
+};
+const systems: Readonly<Record<UnitSystem, Units>> = { metric, us, imperial };
+
+/** A number, or a range with one end or two, in a canonical unit. */
+interface Figure {
+  readonly value?: number | undefined;
+  readonly min?: number | undefined;
+  readonly max?: number | undefined;
+  readonly unit?: string | undefined;
+}
+
+/** Writes a figure with its unit: `24 °C`, `at least 80 cm`, `6 to 8`; empty where there is none. */
+export type WriteQuantity = (figure: Figure | undefined) => string;
+
+/** How figures are written in a language and a system of units. Refuses an unknown system. */
+export function quantityWriter({ language, ranges, units }: Messages, system: UnitSystem): WriteQuantity {
+  if (!Object.hasOwn(systems, system)) {
+    throw refusal("units", `one of ${Object.keys(systems).join(", ")}`, system, "word");
+  }
+  const written = numberWriter(language);
+  return (figure) => {
+    if (!figure) return "";
+    const { unit = "", value, min, max } = figure;
+    const [name, change] = shownIn(systems[system], unit);
+    const symbol = name === undefined ? unit : units[name];
+    const suffix = symbol && ` ${symbol}`;
+    const text = (number: number) => written(change(number));
+    if (value !== undefined) return text(value) + suffix;
+    if (min === undefined) return max === undefined ? "" : ranges.atMost(text(max), suffix);
+    if (max === undefined) return ranges.atLeast(text(min), suffix);
+    return min === max ? text(min) + suffix : ranges.between(text(min), text(max), suffix);
+  };
+}
+
+/** How a canonical unit is shown; one that no system knows as it stands. */
+const shownIn = (system: Units, unit: string) =>
+  (Object.hasOwn(system, unit) ? system[unit] : undefined) ?? ([undefined, same] as const);
+
+/** One decimal below 100, none from there on. */
+function numberWriter(language: string): (value: number) => string {
+  const fine = new Intl.NumberFormat(language, { maximumFractionDigits: 1 });
+  const coarse = new Intl.NumberFormat(language, { maximumFractionDigits: 0 });
+  return (value) => (Math.abs(value) < 100 ? fine : coarse).format(value);
+}

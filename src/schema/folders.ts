@@ -1,0 +1,59 @@
+import * as z from "zod";
+import { oneOf, type Problem } from "../errors";
+import { frozen } from "../frozen";
+import { checked, type FileSchema } from "./checked";
+import { idsAreUnique, jurisdictionSchema } from "./jurisdiction";
+import { listingsSchema } from "./listings";
+import { goesElsewhere, movedIdSchema } from "./moved-id";
+import { safeParseSpecies } from "./parse-species";
+import { recordSchema } from "./record";
+import { sourceSchema } from "./source";
+
+/** The folders of data whose files have a schema. */
+export type DataFolder = "species" | "sources" | "moved" | "legal" | "standards";
+
+/** How the files of each folder are checked. */
+const folders: Readonly<Record<Exclude<DataFolder, "species">, FileSchema>> = {
+  sources: { shape: sourceSchema, checks: [] },
+  moved: { shape: movedIdSchema, checks: [goesElsewhere] },
+  legal: { shape: listingsSchema, checks: [] },
+  standards: { shape: jurisdictionSchema, checks: [idsAreUnique] },
+};
+
+/** The schema as JSON Schema, draft 2020-12. */
+const asJson = (schema: z.ZodType): Readonly<Record<string, unknown>> =>
+  frozen(z.toJSONSchema(schema, { io: "input" }) as Record<string, unknown>);
+
+/** The JSON Schema (draft 2020-12) of a record. */
+export const speciesJsonSchema: Readonly<Record<string, unknown>> = /* @__PURE__ */ asJson(recordSchema);
+
+/**
+ * The JSON Schemas (draft 2020-12) of the files of each folder of data, for editors: completion, explanations and
+ * errors while typing. They know the shape of a file; `problemsIn` also checks that what it says makes sense together.
+ */
+export const jsonSchemas: Readonly<Record<DataFolder, Readonly<Record<string, unknown>>>> =
+  /* @__PURE__ */ frozen({
+    species: speciesJsonSchema,
+    sources: /* @__PURE__ */ asJson(sourceSchema),
+    moved: /* @__PURE__ */ asJson(movedIdSchema),
+    legal: /* @__PURE__ */ asJson(listingsSchema),
+    standards: /* @__PURE__ */ asJson(jurisdictionSchema),
+  });
+
+/**
+ * Everything that is wrong with a file of a folder of data: its shape, and what does not make sense together.
+ *
+ * @throws InvalidInputError for an unknown folder; never for what the file holds.
+ *
+ * @example
+ * ```ts
+ * import { problemsIn } from "vivary/schema";
+ *
+ * problemsIn("moved", { id: "barbus-tetrazona", to: "puntigrus-tetrazona" })[0]?.path; // => ["why"]
+ * ```
+ */
+export function problemsIn(folder: DataFolder, json: unknown): readonly Problem[] {
+  oneOf(folder, Object.keys(jsonSchemas), "folder");
+  const parsed = folder === "species" ? safeParseSpecies(json) : checked(folders[folder], json);
+  return parsed.success ? [] : parsed.problems;
+}

@@ -1,0 +1,44 @@
+import { oneOf } from "../errors";
+import { frozen } from "../frozen";
+import type { FlowClass } from "./traits/class-names";
+import { flow } from "./traits/classes";
+
+/** The currents, the calmest first. */
+export const currents: readonly FlowClass[] = /* @__PURE__ */ frozen(
+  /* @__PURE__ */ Object.keys(flow) as FlowClass[],
+);
+
+/**
+ * The currents that are no stronger than one, the calmest first.
+ *
+ * @throws InvalidInputError for an unknown current.
+ */
+export function currentsUpTo(strongest: FlowClass): readonly FlowClass[] {
+  return currents.slice(0, currents.indexOf(oneOf(strongest, currents, "strongest current")) + 1);
+}
+
+/**
+ * The currents that are no calmer than one, the calmest first.
+ *
+ * @throws InvalidInputError for an unknown current.
+ */
+export function currentsFrom(calmest: FlowClass): readonly FlowClass[] {
+  return currents.slice(currents.indexOf(oneOf(calmest, currents, "calmest current")));
+}
+
+/**
+ * The currents from one to another, the calmest first.
+ *
+ * @throws InvalidInputError for an unknown current, or where the second is the calmer.
+ *
+ * @example
+ * ```ts
+ * import { currentsBetween } from "vivary/species";
+ *
+ * currentsBetween("gentle", "strong"); // => ["gentle", "moderate", "strong"]
+ * ```
+ */
+export function currentsBetween(calmest: FlowClass, strongest: FlowClass): readonly FlowClass[] {
+  const from = currentsFrom(calmest);
+  return from.slice(0, from.indexOf(oneOf(strongest, from, "strongest current")) + 1);
+}

@@ -1,0 +1,68 @@
+import { listOf, oneOf, positive, refusal } from "../../errors";
+import type { LengthMeasure, Sex } from "../traits/class-names";
+import { lengthMeaning, lengthMeasure, sex as sexes } from "../traits/classes";
+import type { AdultLength } from "./profile";
+
+/**
+ * Standard length as a share of total length, least and greatest, of fishes with a tail fin of common size.
+ * FishBase's default ratio of total to standard length, 1.22, is a share of 0.82; the span around it is from memory.
+ */
+const standardShare = { min: 0.8, max: 0.85 } as const;
+
+/**
+ * Total length in cm of a fish measured as stated, in cm: a span where that was another measure or unstated.
+ * Shells, discs and bodies without a tail fin are taken as they are.
+ *
+ * @throws InvalidInputError for a length that is not above zero, or an unknown measure.
+ *
+ * @example
+ * ```ts
+ * import { totalLength } from "vivary/species";
+ *
+ * totalLength(17, "SL").min; // => 20
+ * ```
+ */
+export function totalLength(length: number, measure: LengthMeasure): AdultLength["total"] {
+  positive(length, "length");
+  oneOf(measure, Object.keys(lengthMeasure), "measure");
+  if (measure === "SL") return { min: length / standardShare.max, max: length / standardShare.min };
+  if (measure === "unstated" || measure === "FL") return { min: length, max: length / standardShare.min };
+  return { min: length, max: length };
+}
+
+/**
+ * Standard length in cm that belongs to a total length in cm: the span of shares.
+ *
+ * @throws InvalidInputError for a length that is not above zero.
+ */
+export function standardLength(total: number): AdultLength["total"] {
+  positive(total, "total length");
+  return { min: total * standardShare.min, max: total * standardShare.max };
+}
+
+/**
+ * The lengths stated for a sex or for both; all of them where none is.
+ *
+ * @throws InvalidInputError if there are none at all, or for an unknown sex.
+ */
+export function lengthsOfSex(lengths: readonly AdultLength[], sex: Sex | undefined): readonly AdultLength[] {
+  if (sex !== undefined) oneOf(sex, Object.keys(sexes), "sex");
+  return preferred(lengths, (length) => !sex || !length.sex || length.sex === sex);
+}
+
+/**
+ * The lengths with the meaning wanted; all of them where none has it.
+ *
+ * @throws InvalidInputError if there are none at all, or for an unknown meaning.
+ */
+export function lengthsMeant(lengths: readonly AdultLength[], as: AdultLength["as"]): readonly AdultLength[] {
+  oneOf(as, Object.keys(lengthMeaning), "as");
+  return preferred(lengths, (length) => length.as === as);
+}
+
+function preferred(lengths: readonly AdultLength[], wanted: (length: AdultLength) => boolean) {
+  if (listOf(lengths, "size.adultLength").length === 0)
+    throw refusal("size.adultLength", "at least one length", lengths);
+  const found = lengths.filter(wanted);
+  return found.length > 0 ? found : lengths;
+}

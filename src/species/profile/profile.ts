@@ -1,0 +1,80 @@
+import type { Basis } from "../record/basis";
+import type { Identifiers, Names, Taxonomy } from "../record/record";
+import type { LengthMeaning, LengthMeasure, Sex, WaterMeaning } from "../traits/class-names";
+import type { TraitWay } from "../traits/definitions";
+import type { InSections, StatedValue, TraitPath } from "../traits/values";
+
+/** One resolved trait. */
+export interface Fact<Value> {
+  readonly value: Value;
+  /** The weakest basis of the statements used. */
+  readonly basis: Basis;
+  /** Whole other values that a source supports. */
+  readonly also?: readonly Value[] | undefined;
+}
+
+/** Figures of one trait by meaning. */
+export type Figures<Value> = {
+  /** The span to keep it in. */
+  readonly kept: Value;
+  /** Set where no source states `kept` and the optimum stands in for it. */
+  readonly standIn?: true | undefined;
+} & { readonly [Meaning in Exclude<WaterMeaning, "kept">]?: Value | undefined };
+
+/** An adult length. */
+export interface AdultLength {
+  /** As stated, in cm. */
+  readonly length: number;
+  readonly measure: LengthMeasure;
+  readonly as: LengthMeaning;
+  readonly sex?: Sex | undefined;
+  /** Total length in cm; a span where the source measured something else or did not say what. */
+  readonly total: { readonly min: number; readonly max: number };
+}
+
+/** The value of a trait once its statements are resolved. */
+export type TraitValue<Path extends TraitPath> = {
+  one: StatedValue<Path>;
+  figures: Figures<StatedValue<Path>>;
+  lengths: readonly AdultLength[];
+  all: readonly Exclude<StatedValue<Path>, "none">[];
+}[TraitWay<Path>];
+
+/** Resolved traits. */
+export type Facts = InSections<{ [Path in TraitPath]: Fact<TraitValue<Path>> }>;
+
+/** A rule of law that names the species or its group. */
+export interface Listing {
+  /** Where it applies, in words. */
+  readonly jurisdiction: string;
+  /** Title and number of the instrument. */
+  readonly instrument: string;
+  /** The state of the text that was read. */
+  readonly date: string;
+  /** What the instrument does, in one sentence. */
+  readonly effect: string;
+  /** Whether the text was read or recalled. */
+  readonly basis: "published" | "memory";
+  /** Where the text was read. */
+  readonly at?: string | undefined;
+}
+
+/** A form as a profile carries it. */
+export type FormProfile = { readonly names: Names } & Facts;
+
+/** What rules see of a species: one fact a trait. */
+export type SpeciesProfile = {
+  /** The accepted name in lower case, words joined by hyphens. */
+  readonly id: string;
+  readonly taxonomy: Taxonomy;
+  /** What the animal is called: with a form applied the form's names, else and in other languages the species'. */
+  readonly names: Names;
+  readonly identifiers?: Identifiers | undefined;
+  /** The essential traits that are unknown; verdicts on the species stay open. Absent from a complete profile. */
+  readonly incomplete?: readonly TraitPath[] | undefined;
+  /** The form whose traits are applied, if any. */
+  readonly form?: string | undefined;
+  readonly forms?: Readonly<Record<string, FormProfile>> | undefined;
+  /** Laws that name it. */
+  readonly listings?: readonly Listing[] | undefined;
+} & Facts;

@@ -1,0 +1,48 @@
+import { objectOf, oneOf, refusal } from "../../errors";
+import { frozen } from "../../frozen";
+import type { RecordSources, SourceReference } from "./record";
+import type { Statement } from "./statement";
+
+/** How well a value is supported, the strongest first. */
+export type Basis = "published" | "curated" | "memory" | "common-practice";
+
+/** The bases from the strongest to the weakest. */
+export const bases: readonly Basis[] = /* @__PURE__ */ frozen([
+  "published",
+  "curated",
+  "memory",
+  "common-practice",
+] as const);
+
+/**
+ * How well one statement is supported, by the sources of its record.
+ *
+ * @throws InvalidInputError for what is no statement or are no sources.
+ */
+export function basisOf(statement: Statement, sources: RecordSources): Basis {
+  if (objectOf(statement, "statement").by === "common-practice") return "common-practice";
+  if (statement.by === "curator") return "curated";
+  return sourceOf(statement, sources)?.memory ? "memory" : "published";
+}
+
+/**
+ * The weakest of several bases.
+ *
+ * @throws InvalidInputError for an unknown basis, or for none at all.
+ */
+export function weakestBasis(given: readonly Basis[]): Basis {
+  const strength = Math.max(...given.map((basis) => bases.indexOf(oneOf(basis, bases, "basis"))));
+  const weakest = bases[strength];
+  if (weakest === undefined) throw refusal("bases", "at least one basis", given);
+  return weakest;
+}
+
+/** The source a statement goes back to: mirrors of one database have one root. */
+export function rootOf(statement: Statement, sources: RecordSources): string {
+  const source = sourceOf(statement, sources);
+  return source?.root ?? source?.cite ?? statement.by;
+}
+
+function sourceOf({ by }: Statement, sources: RecordSources): SourceReference | undefined {
+  return Object.hasOwn(objectOf(sources, "sources"), by) ? sources[by] : undefined;
+}

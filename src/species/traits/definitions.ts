@@ -1,0 +1,83 @@
+import { frozen } from "../../frozen";
+import type { TraitPath } from "./values";
+
+/** What a program must know of a trait to resolve it, convert it and check it. */
+export interface TraitDefinition {
+  /**
+   * How its statements become one value: `one` of them, `figures` by meaning, `lengths` by sex and measure, or `all`
+   * of them together.
+   */
+  readonly way: "one" | "figures" | "lengths" | "all";
+  /** The unit of the sizes in its value; `1` for a share. */
+  readonly unit?: string;
+  /** Values outside this span are mistakes of unit or typing. In the trait's unit. */
+  readonly plausible?: { readonly min: number; readonly max: number };
+  /** Its classes ascend. */
+  readonly ordinal?: true;
+  /** A record without it is incomplete. */
+  readonly essential?: true;
+}
+
+/** The traits with what a program must know of each, in the order of pages. */
+const traits = /* @__PURE__ */ frozen({
+  "origin.regions": { way: "all" },
+  "origin.waters": { way: "all" },
+  "origin.conservation": { way: "one" },
+  "size.adultLength": { way: "lengths", unit: "cm", plausible: { min: 0.5, max: 300 }, essential: true },
+  "size.bodyShape": { way: "one" },
+  "size.bodyDepthShare": { way: "one", unit: "1", plausible: { min: 0.02, max: 1 } },
+  "size.lengthWeight": { way: "one" },
+  "size.lifespan": { way: "one", unit: "a", plausible: { min: 0.3, max: 150 } },
+  "water.temperature": { way: "figures", unit: "degC", plausible: { min: -2, max: 48 }, essential: true },
+  "water.pH": { way: "figures", plausible: { min: 3, max: 11 } },
+  "water.generalHardness": { way: "figures", unit: "dH", plausible: { min: 0, max: 60 } },
+  "water.salinity": { way: "figures", unit: "g/kg", plausible: { min: 0, max: 120 } },
+  "water.flow": { way: "one", ordinal: true },
+  "water.oxygenNeed": { way: "one", ordinal: true },
+  "water.airBreathing": { way: "one", ordinal: true },
+  "space.baseLength": { way: "one", unit: "cm", plausible: { min: 10, max: 1500 } },
+  "space.footprint": { way: "one", unit: "cm2", plausible: { min: 100, max: 500000 } },
+  "space.furtherFootprint": { way: "one", unit: "cm2", plausible: { min: 5, max: 100000 } },
+  "space.height": { way: "one", unit: "cm", plausible: { min: 10, max: 300 } },
+  "space.zones": { way: "all", essential: true },
+  "space.cover": { way: "one", unit: "1" },
+  "space.openWater": { way: "one", unit: "1" },
+  "space.grownInPlants": { way: "one" },
+  "space.jumps": { way: "one", ordinal: true },
+  "space.territory": { way: "one", unit: "cm2", plausible: { min: 10, max: 200000 } },
+  "temperament.acts": { way: "all" },
+  "temperament.shy": { way: "one" },
+  "temperament.varies": { way: "one" },
+  "social.living": { way: "one", essential: true },
+  "social.group": { way: "one" },
+  "social.femalesPerMale": { way: "one", plausible: { min: 0, max: 20 } },
+  "social.settledBy": { way: "one" },
+  "social.settles": { way: "one" },
+  "appearance.looks": { way: "all" },
+  "appearance.longFins": { way: "one" },
+  "diet.type": { way: "one" },
+  "diet.foods": { way: "all" },
+  "diet.reach": { way: "all" },
+  "diet.pace": { way: "one", ordinal: true },
+  "diet.light": { way: "all" },
+  "predation.eats": { way: "all", unit: "cm", plausible: { min: 0.1, max: 200 }, essential: true },
+  "reproduction.mode": { way: "one" },
+  "reproduction.interbreedsWith": { way: "all" },
+  "effects.digs": { way: "one" },
+  "effects.uproots": { way: "one" },
+  "effects.eatsPlants": { way: "one" },
+  "care.sensitive": { way: "all" },
+  "care.hazards": { way: "all" },
+  "care.rehoming": { way: "one" },
+} as const satisfies Record<TraitPath, TraitDefinition>);
+
+/** The way in which a trait resolves; without a path, all the ways there are. */
+export type TraitWay<Path extends TraitPath = TraitPath> = (typeof traits)[Path]["way"];
+
+/** Whether the sizes of a trait have a unit. */
+export type HasUnit<Path extends TraitPath> = (typeof traits)[Path] extends { readonly unit: string }
+  ? true
+  : false;
+
+/** What a program must know of each trait, without a word of prose. */
+export const traitDefinitions: Readonly<Record<TraitPath, TraitDefinition>> = traits;

@@ -1,0 +1,24 @@
+import { oneOf } from "../../errors";
+import { frozen } from "../../frozen";
+import { traitDefinitions } from "./definitions";
+import type { Section, TraitPath } from "./values";
+
+/** Every trait path, in the order of the table. */
+export const traitPaths: readonly TraitPath[] = /* @__PURE__ */ frozen(
+  /* @__PURE__ */ Object.keys(traitDefinitions) as TraitPath[],
+);
+
+/** The traits without which a record is incomplete. */
+export const essentialTraits: readonly TraitPath[] = /* @__PURE__ */ frozen(
+  /* @__PURE__ */ traitPaths.filter((path) => traitDefinitions[path].essential),
+);
+
+/**
+ * `"water.temperature"` as section and name.
+ *
+ * @throws InvalidInputError where there is no such trait.
+ */
+export function splitPath(path: TraitPath): readonly [section: Section, name: string] {
+  const [section, name] = oneOf(path, traitPaths, "trait").split(".");
+  return [section as Section, name as string];
+}

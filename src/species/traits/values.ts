@@ -1,0 +1,206 @@
+import type { PartialRange, Range } from "../../ranges";
+import type { FlowClass, Sex, Stage, Zone } from "./class-names";
+import type * as classes from "./classes";
+
+/** Several traits or one act may be known to be absent: then that word stands alone. */
+type OrNone<Value> = Value | "none";
+
+/** A size that a stated number of animals needs. */
+export interface SizeForGroup {
+  /** The least size, in the trait's unit. */
+  readonly least: number;
+  /** The number of animals that it is stated for. */
+  readonly for: number;
+}
+
+/** What an animal does to another. */
+export interface Act {
+  readonly does: keyof typeof classes.does;
+  /** Who does it; either sex if absent. */
+  readonly doer?: Sex | undefined;
+  /** Whom it falls on. */
+  readonly target: keyof typeof classes.target;
+  /** When; at any time if absent. */
+  readonly when?: keyof typeof classes.when | undefined;
+  /** The stage from which on it does so; at any stage if absent. */
+  readonly from?: Stage | undefined;
+}
+
+/** What one statement of each trait of origin holds. */
+interface OriginValues {
+  /** A country, an island, a river or a lake. */
+  readonly regions: string;
+  readonly waters: keyof typeof classes.waters;
+  readonly conservation: {
+    readonly status: keyof typeof classes.conservation;
+    /** The year of assessment. */
+    readonly year?: number | undefined;
+  };
+}
+
+/** What one statement of each trait of size holds. */
+interface SizeValues {
+  /** cm. */
+  readonly adultLength: number;
+  readonly bodyShape: keyof typeof classes.bodyShape;
+  /** Greatest depth of the body as a share of standard length, 0 to 1. */
+  readonly bodyDepthShare: number;
+  /** Weight in g is a × (total length in cm) ^ b. */
+  readonly lengthWeight: { readonly a: number; readonly b: number };
+  /** Years. */
+  readonly lifespan: number;
+}
+
+/** What one statement of each trait of water holds. */
+interface WaterValues {
+  /** °C. */
+  readonly temperature: PartialRange;
+  readonly pH: PartialRange;
+  /** °dH. */
+  readonly generalHardness: PartialRange;
+  /** g/kg. */
+  readonly salinity: PartialRange;
+  /** From the calmest current to the strongest. */
+  readonly flow: { readonly min: FlowClass; readonly max: FlowClass };
+  readonly oxygenNeed: keyof typeof classes.oxygenNeed;
+  readonly airBreathing: {
+    readonly kind: keyof typeof classes.airBreathing;
+    /** The stage from which on it takes air. */
+    readonly from?: Stage | undefined;
+  };
+}
+
+/** What one statement of each trait of space holds. */
+interface SpaceValues {
+  /** cm. */
+  readonly baseLength: SizeForGroup;
+  /** cm². */
+  readonly footprint: SizeForGroup;
+  /** cm². */
+  readonly furtherFootprint: number;
+  /** cm. */
+  readonly height: number;
+  readonly zones: Zone;
+  /** Share of the plan area, 0 to 1. */
+  readonly cover: number;
+  /** Share of the plan area, 0 to 1. */
+  readonly openWater: number;
+  readonly grownInPlants: boolean;
+  readonly jumps: keyof typeof classes.jumps;
+  readonly territory: OrNone<{
+    /** cm². */
+    readonly area: number;
+    readonly zone: Zone;
+    readonly holder: keyof typeof classes.territoryHolder;
+  }>;
+}
+
+/** What one statement of each trait of temperament holds. */
+interface TemperamentValues {
+  readonly acts: OrNone<Act>;
+  readonly shy: boolean;
+  readonly varies: boolean;
+}
+
+/** What one statement of each social trait holds. */
+interface SocialValues {
+  readonly living: keyof typeof classes.living;
+  readonly group: {
+    /** The least number of animals. */
+    readonly least: number;
+    /** Numbers of animals to keep away from. */
+    readonly avoid?: Range | undefined;
+  };
+  /** Females to one male. */
+  readonly femalesPerMale: number;
+  readonly settledBy: boolean;
+  readonly settles: boolean;
+}
+
+/** What one statement of each trait of appearance holds. */
+interface AppearanceValues {
+  readonly looks: OrNone<{
+    readonly tag: keyof typeof classes.look;
+    /** The sex that looks so; both if absent. */
+    readonly sex?: Sex | undefined;
+  }>;
+  readonly longFins: boolean;
+}
+
+/** What one statement of each trait of diet holds. */
+interface DietValues {
+  readonly type: keyof typeof classes.dietType;
+  readonly foods: keyof typeof classes.food;
+  readonly reach: Zone;
+  readonly pace: keyof typeof classes.pace;
+  readonly light: keyof typeof classes.light;
+}
+
+/** What one statement of each trait of predation holds. */
+interface PredationValues {
+  readonly eats: OrNone<{
+    readonly prey: keyof typeof classes.prey;
+    /** The greatest length it takes, cm. */
+    readonly greatest?: number | undefined;
+  }>;
+}
+
+/** What one statement of each trait of reproduction holds. */
+interface ReproductionValues {
+  readonly mode: keyof typeof classes.reproduction;
+  /** The id of a species. */
+  readonly interbreedsWith: OrNone<string>;
+}
+
+/** What one statement of each effect on the tank holds. */
+interface EffectsValues {
+  readonly digs: boolean;
+  readonly uproots: boolean;
+  readonly eatsPlants: boolean;
+}
+
+/** What one statement of each trait of care holds. */
+interface CareValues {
+  readonly sensitive: OrNone<keyof typeof classes.sensitivity>;
+  readonly hazards: OrNone<keyof typeof classes.hazard>;
+  /** A sentence. */
+  readonly rehoming: string;
+}
+
+/** What one statement of each trait holds, by section and trait, in the trait's own unit. */
+export interface StatedValues {
+  readonly origin: OriginValues;
+  readonly size: SizeValues;
+  readonly water: WaterValues;
+  readonly space: SpaceValues;
+  readonly temperament: TemperamentValues;
+  readonly social: SocialValues;
+  readonly appearance: AppearanceValues;
+  readonly diet: DietValues;
+  readonly predation: PredationValues;
+  readonly reproduction: ReproductionValues;
+  readonly effects: EffectsValues;
+  readonly care: CareValues;
+}
+
+/** The sections of a record: `origin`, `size`, `water`, … */
+export type Section = keyof StatedValues;
+
+/** Every trait by section and name: `"water.temperature"`. */
+export type TraitPath = { [S in Section]: `${S}.${keyof StatedValues[S] & string}` }[Section];
+
+/** What one statement of a trait holds. */
+export type StatedValue<Path extends TraitPath> = Path extends `${infer S extends Section}.${infer Name}`
+  ? Name extends keyof StatedValues[S]
+    ? StatedValues[S][Name]
+    : never
+  : never;
+
+/** `{ section: { trait: … } }` with any subset of the traits. */
+export type InSections<Held extends { [Path in TraitPath]: unknown }> = {
+  readonly [S in Section]?:
+    | {
+        readonly [Name in keyof StatedValues[S] & string]?: Held[`${S}.${Name}` & TraitPath] | undefined;
+      }
+    | undefined;
+};
