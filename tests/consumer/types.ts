@@ -2,10 +2,11 @@
 import type { SpeciesProfile } from "vivary";
 import { allSpecies, findSpecies, speciesById } from "vivary/catalog";
 import danioRerio from "vivary/catalog/danio-rerio";
-import type { Plan, Verdict } from "vivary/compatibility";
+import type { Verdict } from "vivary/compatibility";
 import type { allRecords } from "vivary/evidence";
 import danioRecord from "vivary/evidence/danio-rerio";
 import type { nitrogenLoad } from "vivary/load";
+import type { Plan } from "vivary/plan";
 import type { Range } from "vivary/ranges";
 import type { describe } from "vivary/report";
 import type { Problem } from "vivary/schema";
