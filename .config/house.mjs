@@ -61,13 +61,18 @@ export default {
     },
     {
       name: "by-the-door",
-      comment: "A floor is entered by its index.ts; within one anything goes.",
+      comment:
+        "A floor is entered by its index.ts, or by inner.ts: what other floors share and no user sees.",
       severity: "error",
-      from: { path: "^(?:src/([^/]+)/|src/index\\.ts$|data/|docs/)" },
-      to: {
-        path: "^src/[^/]+/",
-        pathNot: ["^src/$1/", "^src/[^/]+/index\\.ts$", "^src/(catalog|evidence)/species/"],
-      },
+      from: { path: "^src/([^/]+)/" },
+      to: { path: "^src/[^/]+/", pathNot: ["^src/$1/", "^src/[^/]+/(index|inner)\\.ts$"] },
+    },
+    {
+      name: "by-the-front-door",
+      comment: "The root and the programs see of a floor what users see.",
+      severity: "error",
+      from: { path: "^(src/index\\.ts$|data/|docs/)" },
+      to: { path: "^src/[^/]+/", pathNot: ["^src/[^/]+/index\\.ts$", "^src/(catalog|evidence)/species/"] },
     },
     {
       name: "every-floor-is-in-the-plan",
