@@ -3,11 +3,15 @@ import { execFile } from "node:child_process";
 import { copyFile, mkdir, mkdtemp, readFile, symlink, writeFile } from "node:fs/promises";
 import { tmpdir } from "node:os";
 import { join } from "node:path";
-import { fileURLToPath } from "node:url";
 import { promisify } from "node:util";
+import { root } from "../../data/files";
 
 const run = promisify(execFile);
-export const root = fileURLToPath(new URL("../..", import.meta.url));
+
+interface Packed {
+  readonly filename: string;
+  readonly files: readonly { readonly path: string }[];
+}
 
 /** The project's folder, the installed package in it, the tarball and the paths in it. */
 export async function install() {
@@ -15,12 +19,14 @@ export async function install() {
   const folder = await mkdtemp(join(tmpdir(), `${name}-consumer-`));
   const installed = join(folder, "node_modules", name);
   const pack = ["pack", "--ignore-scripts", "--json", "--pack-destination", folder];
-  const [{ filename, files }] = JSON.parse((await run("npm", pack, { cwd: root })).stdout);
+  const [packed]: readonly Packed[] = JSON.parse((await run("npm", pack, { cwd: root })).stdout);
+  if (!packed) throw new Error("npm packed nothing.");
+  const { filename, files } = packed;
   await mkdir(installed, { recursive: true });
   await run("tar", ["-xzf", join(folder, filename), "-C", installed, "--strip-components=1"]);
   await symlink(join(root, "node_modules/zod"), join(folder, "node_modules/zod"), "junction");
   await writeFile(join(folder, "package.json"), '{ "type": "module" }');
-  await copyFile(new URL("app.ts", import.meta.url), join(folder, "app.ts"));
-  await copyFile(new URL("load.mjs", import.meta.url), join(folder, "load.mjs"));
+  for (const file of ["app.ts", "types.ts", "load.mjs"])
+    await copyFile(new URL(file, import.meta.url), join(folder, file));
   return { folder, installed, tarball: join(folder, filename), files: files.map(({ path }) => path) };
 }

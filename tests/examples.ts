@@ -5,11 +5,9 @@
 // A statement without such a comment just runs.
 import { mkdir, readFile, writeFile } from "node:fs/promises";
 import { join } from "node:path";
-import { fileURLToPath } from "node:url";
 import { glob } from "tinyglobby";
 import ts from "typescript";
-
-const root = fileURLToPath(new URL("..", import.meta.url));
+import { root } from "../data/files";
 
 const header = `import { expect, test, vi } from "vitest";
 
@@ -27,17 +25,23 @@ function near(value: unknown): unknown {
 const rounded = (value: unknown) => Number(Number(value).toPrecision(3));
 `;
 
-/** The ts fences of a text, each with the place where it begins. */
-function fencesOf(path, text) {
+/** An example, with the place where it begins. */
+interface Fence {
+  readonly at: string;
+  readonly code: string;
+}
+
+/** The ts fences of a text. */
+function fencesOf(path: string, text: string): readonly Fence[] {
   const plain = path.endsWith(".ts") ? text.replace(/^[ \t]*\* ?/gm, "") : text;
-  return [...plain.matchAll(/^```ts\n(.*?)^```/gms)].map(({ 1: code, index }) => ({
+  return [...plain.matchAll(/^```ts\n(.*?)^```/gms)].map(({ 1: code = "", index }) => ({
     at: `${path}:${plain.slice(0, index).split("\n").length}`,
     code,
   }));
 }
 
 /** The statements of a fence, with imports that can stand in a test and with what their comments claim. */
-function testOf({ at, code }) {
+function testOf({ at, code }: Fence): string {
   const source = ts.createSourceFile("example.ts", code, ts.ScriptTarget.Latest, true);
   const lines = source.statements.map((statement) =>
     ts.isImportDeclaration(statement) ? imported(statement) : checked(statement, claimOf(statement, code)),
@@ -49,33 +53,31 @@ function testOf({ at, code }) {
   return `test("${at}", async () => {\n${lines.join("\n")}\n});\n`;
 }
 
-function imported({ importClause, moduleSpecifier }) {
+function imported({ importClause, moduleSpecifier }: ts.ImportDeclaration): string {
   const from = `import(${moduleSpecifier.getText()})`;
-  const { name, namedBindings } = importClause;
+  const { name, namedBindings } = importClause ?? {};
   if (name) return `const { default: ${name.text} } = await ${from};`;
+  if (!namedBindings) return `await ${from};`;
   if (ts.isNamespaceImport(namedBindings)) return `const ${namedBindings.name.text} = await ${from};`;
+  const onlyTypes = importClause?.phaseModifier === ts.SyntaxKind.TypeKeyword;
   return namedBindings.elements
-    .map(({ isTypeOnly, propertyName, name: { text } }) => ({
-      isTypeOnly,
-      text,
-      of: propertyName?.text ?? text,
-    }))
-    .map(({ isTypeOnly, text, of }) =>
-      isTypeOnly || importClause.isTypeOnly
+    .map(({ isTypeOnly, propertyName, name: { text } }) => {
+      const of = propertyName?.text ?? text;
+      return isTypeOnly || onlyTypes
         ? `type ${text} = ${from}.${of};`
-        : `const { ${of}: ${text} } = await ${from};`,
-    )
+        : `const { ${of}: ${text} } = await ${from};`;
+    })
     .join("\n");
 }
 
 /** What the comment behind a statement or under it claims. */
-function claimOf(statement, code) {
+function claimOf(statement: ts.Statement, code: string): RegExpMatchArray | null | undefined {
   const [comment] =
     ts.getTrailingCommentRanges(code, statement.end) ?? ts.getLeadingCommentRanges(code, statement.end) ?? [];
   return comment && code.slice(comment.pos, comment.end).match(/^\/\/ (?:(=>|≈) (.+)|(throws))$/);
 }
 
-function checked(statement, claim) {
+function checked(statement: ts.Statement, claim: RegExpMatchArray | null | undefined): string {
   const text = statement.getText();
   if (!claim) return text;
   const [, sign, value] = claim;
@@ -88,8 +90,10 @@ function checked(statement, claim) {
 }
 
 const paths = (await glob(["src/**/*.ts", "README.md", "DEVELOPERS.md"], { cwd: root })).sort();
-const texts = await Promise.all(paths.map(async (path) => [path, await readFile(join(root, path), "utf8")]));
-const tests = texts.flatMap(([path, text]) => fencesOf(path, text)).map(testOf);
+const fences = await Promise.all(
+  paths.map(async (path) => fencesOf(path, await readFile(join(root, path), "utf8"))),
+);
+const tests = fences.flat().map(testOf);
 await mkdir(join(root, "tests/generated"), { recursive: true });
 await writeFile(join(root, "tests/generated/examples.test.ts"), [header, ...tests].join("\n"));
 console.log(`${tests.length} examples.`);

@@ -6,33 +6,75 @@ import { fileURLToPath, pathToFileURL } from "node:url";
 import { promisify } from "node:util";
 import { createContext, runInContext } from "node:vm";
 import { gzipSync } from "node:zlib";
-import { build } from "esbuild";
+import { type BuildOptions, build } from "esbuild";
 import { publint } from "publint";
 import { formatMessage } from "publint/utils";
 import ts from "typescript";
-import { install, root } from "./consumer/install.mjs";
+import { root } from "../data/files";
+import { install } from "./consumer/install";
 
 const run = promisify(execFile);
-const manifest = JSON.parse(await readFile(join(root, "package.json"), "utf8"));
+
+interface Manifest {
+  readonly name: string;
+  readonly exports: Readonly<Record<string, string | { readonly types: string; readonly default: string }>>;
+}
+
+interface Size {
+  /** What a consumer writes. */
+  readonly code: string;
+  /** The species whose own JSON does not count. */
+  readonly beyond?: string;
+  /** Bytes, zipped. */
+  readonly ceiling: number;
+}
+
+/** How large a bundle came out, in bytes. */
+interface Measured {
+  readonly name: string;
+  readonly plain: number;
+  readonly gzip: number;
+  readonly counted: number;
+  readonly ceiling: number;
+}
+
 /** The species that stands for all where a check looks at one. */
 const example = "danio-rerio";
-const sizes = JSON.parse(await readFile(join(root, "tests/sizes.json"), "utf8"));
-const subpaths = Object.entries(manifest.exports)
-  .filter(([, target]) => target.types)
-  .map(([path, { types, default: module }]) =>
-    [path, types, module].map((part) => part.replace("*", example)),
-  );
-const specifiers = subpaths.map(([path]) => manifest.name + path.slice(1));
+
+const manifest: Manifest = JSON.parse(await readFile(join(root, "package.json"), "utf8"));
+const sizes: Readonly<Record<string, Size>> = JSON.parse(
+  await readFile(join(root, "tests/sizes.json"), "utf8"),
+);
+const exported = Object.entries(manifest.exports).flatMap(([path, target]) =>
+  typeof target === "string" ? [] : [{ path, targets: Object.values(target) }],
+);
+const ofExample = (text: string) => text.replace("*", example);
+const specifiers = exported.map(({ path }) => manifest.name + ofExample(path).slice(1));
 
 const { folder, installed, tarball, files } = await install();
-const catalog = await import(pathToFileURL(join(installed, "dist/catalog.js")).href);
-const measured = [];
+const catalog: typeof import("vivary/catalog") = await import(
+  pathToFileURL(join(installed, "dist/catalog.js")).href
+);
+const measured: Measured[] = [];
+
+type Check = () => readonly string[] | Promise<readonly string[]>;
+
+/** The ways in which TypeScript finds modules. */
+const resolutions: readonly (readonly [mode: string, options: ts.CompilerOptions])[] = [
+  ["bundler", { module: ts.ModuleKind.ESNext, moduleResolution: ts.ModuleResolutionKind.Bundler }],
+  ["node16", { module: ts.ModuleKind.Node16 }],
+  ["node20", { module: ts.ModuleKind.Node20 }],
+  ["nodenext", { module: ts.ModuleKind.NodeNext }],
+];
+
+/** How many types a consumer's compiler may make of our declarations. */
+const mostInstantiations = 40_000;
 
 /** Each check answers one line a problem. */
-const checks = {
+const checks: Readonly<Record<string, Check>> = {
   "The tarball holds what it should": () => {
-    const entries = subpaths.flatMap(([, ...targets]) => targets.map((file) => file.slice(2)));
-    const needed = ["package.json", "README.md", "LICENSE", "NOTICE.md", "THIRD-PARTY.md", ...entries];
+    const entries = exported.flatMap(({ targets }) => targets.map((file) => ofExample(file).slice(2)));
+    const needed = ["package.json", "README.md", "LICENSE", "NOTICE.md", ...entries];
     const allowed = /^(CHANGELOG\.md|dist\/[\w-]+\.(js|d\.ts)|dist\/(catalog|evidence)\/[a-z-]+\.js)$/;
     const missing = needed.filter((file) => !files.includes(file));
     const strange = files.filter((file) => !needed.includes(file) && !allowed.test(file));
@@ -44,16 +86,17 @@ const checks = {
 
   "No file tells of a source map or of the machine": async () => {
     const trace = /sourceMappingURL|(?<![\w.])[\\/](home|root|tmp|Users)[\\/]/;
-    const texts = await Promise.all(files.map((file) => readFile(join(installed, file), "utf8")));
-    return files
-      .filter((_, index) => texts[index].includes(root) || trace.test(texts[index]))
-      .map((file) => `${file} does`);
+    const telling = files.map(async (file) => {
+      const text = await readFile(join(installed, file), "utf8");
+      return text.includes(root) || trace.test(text) ? [`${file} does`] : [];
+    });
+    return (await Promise.all(telling)).flat();
   },
 
   "publint is content": async () => {
-    const { buffer } = await readFile(tarball);
-    const { messages } = await publint({ pack: { tarball: buffer }, strict: true });
-    return messages.map((message) => formatMessage(message, manifest, { color: false }));
+    const packed = new Uint8Array(await readFile(tarball)).buffer;
+    const { messages, pkg } = await publint({ pack: { tarball: packed }, strict: true });
+    return messages.map((message) => formatMessage(message, pkg, { color: false }) ?? message.code);
   },
 
   "attw resolves every type": () => {
@@ -64,12 +107,10 @@ const checks = {
   "Node imports and requires every module alike": () => node(join(folder, "load.mjs"), ...specifiers),
 
   ...Object.fromEntries(
-    Object.entries({
-      bundler: { module: ts.ModuleKind.ESNext, moduleResolution: ts.ModuleResolutionKind.Bundler },
-      node16: { module: ts.ModuleKind.Node16 },
-      node20: { module: ts.ModuleKind.Node20 },
-      nodenext: { module: ts.ModuleKind.NodeNext },
-    }).map(([mode, options]) => [`tsc finds the types as ${mode}`, () => typeProblems(options)]),
+    resolutions.flatMap(([mode, options]) => [
+      [`tsc finds the types as ${mode}`, () => typeProblems("app.ts", options)],
+      [`The declarations hold by themselves as ${mode}, without a browser`, () => bareTypeProblems(options)],
+    ]),
   ),
 
   "dist imports zod and nothing else": async () => {
@@ -120,59 +161,76 @@ const checks = {
 };
 
 /** Runs a script in the consumer's folder; what it prints is a problem if it fails. */
-async function node(...args) {
+async function node(...args: readonly string[]): Promise<readonly string[]> {
   try {
     await run(process.execPath, args, { cwd: folder });
     return [];
-  } catch ({ stdout, stderr }) {
-    return [stdout, stderr].filter(Boolean);
+  } catch (error) {
+    const { stdout, stderr } = error as { readonly stdout?: string; readonly stderr?: string };
+    return [stdout ?? String(error), stderr ?? ""].filter(Boolean);
   }
 }
 
-function typeProblems(options) {
-  const program = ts.createProgram([join(folder, "app.ts")], {
-    ...options,
+/** What tsc finds wrong in a file of the consumer. */
+function typeProblems(file: string, options: ts.CompilerOptions): readonly string[] {
+  return problemsOfProgram(programOf(file, { lib: ["lib.es2022.d.ts", "lib.dom.d.ts"], ...options }));
+}
+
+/** The same without the DOM, the declarations themselves checked, and with a bound on the work they make. */
+function bareTypeProblems(options: ts.CompilerOptions): readonly string[] {
+  const program = programOf("types.ts", { lib: ["lib.es2022.d.ts"], skipLibCheck: false, ...options });
+  const problems = problemsOfProgram(program);
+  const count = program.getInstantiationCount();
+  return count <= mostInstantiations
+    ? problems
+    : [...problems, `${count} types instantiated, at most ${mostInstantiations}`];
+}
+
+const programOf = (file: string, options: ts.CompilerOptions) =>
+  ts.createProgram([join(folder, file)], {
     target: ts.ScriptTarget.ES2022,
-    lib: ["lib.es2022.d.ts", "lib.dom.d.ts"],
     types: [],
     strict: true,
     noEmit: true,
+    ...options,
   });
-  return ts
+
+const problemsOfProgram = (program: ts.Program): readonly string[] =>
+  ts
     .getPreEmitDiagnostics(program)
     .map(
       ({ file, messageText }) => `${file?.fileName}: ${ts.flattenDiagnosticMessageText(messageText, " ")}`,
     );
-}
 
 /** Bundles for the browser. */
-async function bundle(options) {
+async function bundle(options: BuildOptions) {
   const { outputFiles, metafile } = await build({
+    ...options,
     absWorkingDir: folder,
     bundle: true,
     minify: true,
-    format: "esm",
+    format: options.format ?? "esm",
     platform: "browser",
     write: false,
     metafile: true,
     logLevel: "silent",
-    ...options,
+    tsconfigRaw: {},
   });
-  return { text: outputFiles[0].text, inputs: metafile.inputs };
+  return { text: outputFiles[0]?.text ?? "", inputs: metafile.inputs };
 }
 
-const bundleOf = (contents) => bundle({ stdin: { contents, resolveDir: folder } });
-const zipped = (text) => gzipSync(text, { level: 9 }).length;
+const bundleOf = (contents: string) => bundle({ stdin: { contents, resolveDir: folder } });
+const zipped = (text: string) => gzipSync(text, { level: 9 }).length;
 
-async function problemsOf(check) {
+async function problemsOf(check: Check): Promise<readonly string[]> {
   try {
     return await check();
   } catch (error) {
-    return [error.message];
+    return [String(error)];
   }
 }
 
-const problems = [];
+const problems: string[] = [];
 for (const [name, check] of Object.entries(checks)) {
   const found = await problemsOf(check);
   console.log(`${found.length === 0 ? "ok    " : "FAILED"}  ${name}`);
