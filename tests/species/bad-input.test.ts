@@ -6,21 +6,23 @@ import {
   basisOf,
   disagreement,
   factAt,
-  inTraitUnit,
   type LengthMeasure,
-  lengthsMeant,
-  lengthsOfSex,
   resolve,
   type SpeciesProfile,
   type SpeciesRecord,
   splitPath,
   standardLength,
-  standingValues,
   statementsOf,
   type TraitPath,
   totalLength,
-  weakestBasis,
 } from "../../src/species";
+import {
+  inTraitUnit,
+  lengthsMeant,
+  lengthsOfSex,
+  standingValues,
+  weakestBasis,
+} from "../../src/species/inner";
 import { recordOf } from "./records";
 
 const record = recordOf({ size: { lifespan: [{ by: "study", value: 5 }] } });

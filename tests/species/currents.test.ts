@@ -1,6 +1,7 @@
 import { expect, test } from "vitest";
 import { InvalidInputError } from "../../src/errors";
-import { currents, currentsBetween, currentsFrom, currentsUpTo, type FlowClass } from "../../src/species";
+import type { FlowClass } from "../../src/species";
+import { currents, currentsBetween, currentsFrom, currentsUpTo } from "../../src/species/inner";
 
 test("currents run from the calmest to the strongest", () => {
   expect(currents).toStrictEqual(["still", "gentle", "moderate", "strong"]);

@@ -1,14 +1,6 @@
 import { expect, test } from "vitest";
-import {
-  bases,
-  classes,
-  currents,
-  essentialTraits,
-  traitDefinitions,
-  traitPaths,
-  traitTable,
-  traitWords,
-} from "../../src/species";
+import { bases, classes, essentialTraits, traitPaths, traitTable } from "../../src/species";
+import { currents, traitDefinitions, traitWords } from "../../src/species/inner";
 
 /** Every object within a value. */
 function objectsIn(value: unknown): readonly object[] {

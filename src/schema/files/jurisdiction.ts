@@ -1,5 +1,5 @@
 import * as z from "zod";
-import type { Jurisdiction } from "../../standards/jurisdiction";
+import type { Jurisdiction } from "../../standards/inner";
 import { listUpTo, name, note, schemaAddress, slug, speciesId } from "../bounded";
 import type { Check } from "../checked";
 import { fieldsOf } from "../fields";

@@ -1,5 +1,6 @@
 import * as z from "zod";
-import { classes, currents } from "../../species";
+import { classes } from "../../species";
+import { currents } from "../../species/inner";
 import { name, note } from "../bounded";
 
 /** One of the classes of a trait. */

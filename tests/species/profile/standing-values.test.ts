@@ -1,5 +1,6 @@
 import { describe, expect, test } from "vitest";
-import { type AdultLength, standingValues } from "../../../src/species";
+import type { AdultLength } from "../../../src/species";
+import { standingValues } from "../../../src/species/inner";
 
 const length = (min: number, max: number, more: Partial<AdultLength> = {}): AdultLength => ({
   length: min,

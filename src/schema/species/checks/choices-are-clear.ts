@@ -1,6 +1,6 @@
 import type { Problem } from "../../../errors";
 import { pathText } from "../../../errors";
-import { hasValue, topicKey, traitDefinitions } from "../../../species";
+import { hasValue, topicKey, traitDefinitions } from "../../../species/inner";
 import type { Check } from "../../checked";
 import type { Path } from "../../fields";
 import { type TraitAt, traitsOf } from "../walk";

@@ -1,4 +1,4 @@
-import { hasValue, inTraitUnit, sizeFields, traitDefinitions } from "../../../species";
+import { hasValue, inTraitUnit, sizeFields, traitDefinitions } from "../../../species/inner";
 import type { Check } from "../../checked";
 import { fieldsOf } from "../../fields";
 import { traitsOf } from "../walk";

@@ -1,12 +1,6 @@
 import { contains, type PartialRange } from "../../../ranges";
-import {
-  groupsOf,
-  hasValue,
-  type RecordSources,
-  type Statement,
-  type TraitPath,
-  traitDefinitions,
-} from "../../../species";
+import { type RecordSources, type Statement, type TraitPath } from "../../../species";
+import { groupsOf, hasValue, traitDefinitions } from "../../../species/inner";
 import type { Check } from "../../checked";
 import { fieldsOf } from "../../fields";
 import { sourcesOf, traitsOf } from "../walk";
