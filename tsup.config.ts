@@ -11,6 +11,7 @@ const entry = {
   catalog: "src/catalog/index.ts",
   evidence: "src/evidence/index.ts",
   load: "src/load/index.ts",
+  plan: "src/plan/index.ts",
   compatibility: "src/compatibility/index.ts",
   standards: "src/standards/index.ts",
   report: "src/report/index.ts",

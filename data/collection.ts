@@ -1,10 +1,10 @@
 // The data as one collection, as checks and commands see it.
-import { safeParseSpecies } from "vivary/schema";
+import { type DataFolder, safeParseSpecies } from "vivary/schema";
 import { resolve, type SpeciesProfile, type SpeciesRecord } from "vivary/species";
-import { type DataFile, type Folder, folders, readFolder } from "./files";
+import { type DataFile, folders, readFolder } from "./files";
 
 /** A well-formed record with its file and the profile it resolves to. */
-export interface Entry {
+interface Entry {
   readonly path: string;
   readonly record: SpeciesRecord;
   readonly profile: SpeciesProfile;
@@ -14,7 +14,7 @@ export interface Entry {
 export interface Collection {
   /** The folder of the project. */
   readonly root: string;
-  readonly files: Readonly<Record<Folder, readonly DataFile[]>>;
+  readonly files: Readonly<Record<DataFolder, readonly DataFile[]>>;
   readonly records: readonly Entry[];
 }
 

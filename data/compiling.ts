@@ -1,11 +1,10 @@
 // Compiles data into modules of src.
 import { mkdir, rm, writeFile } from "node:fs/promises";
 import { dirname, join } from "node:path";
-import { describeProblem } from "vivary/schema";
+import { describeProblem, type Listings, type MovedId, problemsIn } from "vivary/schema";
 import { type Collection, readCollection } from "./collection";
 import type { DataFile } from "./files";
-import { type Data, generatedFolders, type LegalListing, modulesOf } from "./modules";
-import { problemsIn } from "./problems-in";
+import { type Data, generatedFolders, modulesOf } from "./modules";
 
 /**
  * Writes the modules of src that follow from data, and gives how many species there are.
@@ -31,18 +30,15 @@ function dataOf({ files, records }: Collection): Data {
   if (problems.length > 0) throw new Error(problems.join("\n"));
   return {
     records: records.map(({ record }) => record),
-    legal: files.legal.flatMap(
-      ({ json }) => (json as { readonly listings: readonly LegalListing[] }).listings,
-    ),
+    legal: files.legal.flatMap(({ json }) => (json as Listings).listings),
     // The name of a file, unlike what stands in it, leads out of no folder.
-    moved: files.moved.map(({ name, json }) => [name, (json as { readonly to: string }).to]),
-    jurisdictions: files.standards.map(withoutSchema),
+    moved: files.moved.map(({ name, json }) => [name, (json as MovedId).to]),
+    jurisdictions: files.standards.map(({ json }) => withoutSchema(json as object)),
   };
 }
 
-/** What a file holds, without the address of its schema, which is for editors. */
-function withoutSchema({ json }: DataFile): unknown {
-  const { $schema: _, ...held } = json as { readonly $schema?: unknown };
+/** What a file holds, without the address of its schema. */
+function withoutSchema({ $schema, ...held }: { readonly $schema?: string }): object {
   return held;
 }
 

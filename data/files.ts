@@ -2,18 +2,23 @@
 import { readdir, readFile } from "node:fs/promises";
 import { basename, join } from "node:path";
 import { fileURLToPath } from "node:url";
+import type { DataFolder } from "vivary/schema";
 
 /** The folder of the project. */
 export const root = fileURLToPath(new URL("..", import.meta.url));
 
-/** The folders of JSON files, each with a schema of its own. */
-export const folders = ["species", "sources", "moved", "legal", "standards"] as const;
-
-export type Folder = (typeof folders)[number];
+/** The folders of JSON files. */
+export const folders = [
+  "species",
+  "sources",
+  "moved",
+  "legal",
+  "standards",
+] as const satisfies readonly DataFolder[];
 
 /** A file of data. */
 export interface DataFile {
-  readonly folder: Folder;
+  readonly folder: DataFolder;
   /** Its name without `.json`. */
   readonly name: string;
   /** As a contributor knows it: `data/species/danio-rerio.json`. */
@@ -24,7 +29,7 @@ export interface DataFile {
 }
 
 /** The JSON files of a folder, by name. */
-export async function readFolder(root: string, folder: Folder): Promise<readonly DataFile[]> {
+export async function readFolder(root: string, folder: DataFolder): Promise<readonly DataFile[]> {
   const names = (await readdir(join(root, "data", folder))).filter((name) => name.endsWith(".json")).sort();
   return Promise.all(
     names.map(async (file) => {

@@ -1,10 +1,11 @@
 // Brings the files of data into their form.
 import { writeFile } from "node:fs/promises";
 import { join } from "node:path";
+import { jsonSchemas } from "vivary/schema";
 import { readFolder } from "./files";
 import { formatRecord } from "./format-record";
 import { faultsOf } from "./json";
-import { jsonSchemas, schemaFiles } from "./json-schema";
+import { schemaFiles } from "./json-schema";
 
 /** A record that does not read as it should. */
 export interface Unformatted {
@@ -28,7 +29,7 @@ export async function format(root: string): Promise<readonly Unformatted[]> {
   const differing = await unformatted(root);
   await Promise.all([
     ...differing.map(({ file, formatted }) => writeFile(file, formatted)),
-    ...schemaFiles.map(({ file, text }) => writeFile(join(root, "data", file), text)),
+    ...schemaFiles.map(({ path, text }) => writeFile(join(root, path), text)),
   ]);
   return differing;
 }

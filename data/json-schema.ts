@@ -1,11 +1,8 @@
 // The JSON Schemas of the folders of data, as editors read them.
-import { speciesJsonSchema } from "vivary/schema";
+import { jsonSchemas } from "vivary/schema";
 
-/** The schema of each folder that has one. */
-export const jsonSchemas = { species: speciesJsonSchema };
-
-/** Each schema as a file of data. */
+/** Each schema as a file of the project. */
 export const schemaFiles = Object.entries(jsonSchemas).map(([folder, schema]) => ({
-  file: `${folder}.schema.json`,
+  path: `data/schemas/${folder}.schema.json`,
   text: `${JSON.stringify(schema, null, 2)}\n`,
 }));

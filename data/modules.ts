@@ -1,14 +1,6 @@
 // The modules of src that are made from data. Text of data stands in them only as JSON within a string.
-import type { Listing, SpeciesProfile, SpeciesRecord } from "vivary/species";
-import { resolve } from "vivary/species";
-
-/** A rule of law, and what it reaches. */
-export interface LegalListing extends Listing {
-  /** Accepted names, genera or families. */
-  readonly taxa: readonly string[];
-  /** Ids of species that it does not reach. */
-  readonly except?: readonly string[];
-}
+import type { LegalListing } from "vivary/schema";
+import { resolve, type SpeciesProfile, type SpeciesRecord } from "vivary/species";
 
 /** All data, well formed. */
 export interface Data {

@@ -1,6 +1,13 @@
 // The page of the rules, from the rules themselves.
-import { pairRules, planRules, type Rule, type ThresholdName, thresholds } from "vivary/compatibility";
-import { type TraitPath, traitTable } from "vivary/species";
+import {
+  pairRules,
+  planRules,
+  type Rule,
+  type SideTraits,
+  type ThresholdName,
+  thresholds,
+} from "vivary/compatibility";
+import { traitTable } from "vivary/species";
 import { page } from "./markdown";
 
 const ways: Readonly<Record<Rule["way"], string>> = {
@@ -39,9 +46,7 @@ function ruleText(rule: Rule): string {
 }
 
 /** Traits by their labels, each once. */
-function labels(
-  sides: { readonly from: readonly TraitPath[]; readonly to?: readonly TraitPath[] } | undefined,
-): string {
+function labels(sides: SideTraits | undefined): string {
   const paths = new Set([...(sides?.from ?? []), ...(sides?.to ?? [])]);
   return [...paths].map((path) => traitTable[path].label).join(", ") || "nothing";
 }

@@ -2,15 +2,10 @@
 import { Cite } from "@citation-js/core";
 import "@citation-js/plugin-csl";
 import { allRecords } from "vivary/evidence";
+import type { Source } from "vivary/schema";
 import { statementsOf, traitPaths, traitTable } from "vivary/species";
 import { readFolder, root } from "../data/files";
 import { italic, page, plain } from "./markdown";
-
-/** A source as `data/sources` holds it. */
-interface Source {
-  readonly id: string;
-  readonly note?: string;
-}
 
 /** What records took from a source. */
 interface Taken {

@@ -6,11 +6,10 @@ export const movedIdsArrive: Check = {
   find({ files, records }) {
     const ids = new Set<unknown>(records.map(({ record }) => record.id));
     return files.moved.flatMap(({ path, json }) => {
-      const [id, to, why] = ["id", "to", "why"].map((key) => fieldOf(json, key));
+      const [id, to] = ["id", "to"].map((key) => fieldOf(json, key));
       const problems = [
         ...(ids.has(id) ? [{ found: `${id} has a record`, expected: "an id without one" }] : []),
         ...(ids.has(to) ? [] : [{ found: `goes to ${to}`, expected: "the id of a record" }]),
-        ...(typeof why === "string" ? [] : [{ found: "no reason", expected: "why it moved" }]),
       ];
       const mend = "Forward to the id of a record, and only ids that no record has.";
       return problems.map((problem) => ({ where: path, ...problem, mend }));

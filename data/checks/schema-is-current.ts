@@ -7,13 +7,13 @@ export const schemaIsCurrent: Check = {
   name: "The JSON Schemas are current",
   async find({ root }) {
     const stale = await Promise.all(
-      schemaFiles.map(async ({ file, text }) => {
-        const written = await readFile(join(root, "data", file), "utf8").catch(() => "");
-        return written === text ? [] : [file];
+      schemaFiles.map(async ({ path, text }) => {
+        const written = await readFile(join(root, path), "utf8").catch(() => "");
+        return written === text ? [] : [path];
       }),
     );
-    return stale.flat().map((file) => ({
-      where: `data/${file}`,
+    return stale.flat().map((path) => ({
+      where: path,
       found: "is stale",
       expected: "the schema that vivary/schema exports",
       mend: "npm run format",

@@ -1,7 +1,6 @@
-import { describeProblem } from "vivary/schema";
+import { describeProblem, problemsIn } from "vivary/schema";
 import { allFiles } from "../collection";
 import { lineAt } from "../json";
-import { problemsIn } from "../problems-in";
 import type { Check } from "./check";
 
 /** What the schema and the checks within one file say; each problem names what was found and what is expected. */
@@ -12,7 +11,7 @@ export const wellFormed: Check = {
       .filter(({ json }) => json !== undefined)
       .flatMap(({ folder, path, text, json }) =>
         problemsIn(folder, json).map((problem) => ({
-          where: `${path}:${lineAt(text, problem.path.split(/[.[\]]+/))}`,
+          where: `${path}:${lineAt(text, problem.path)}`,
           found: describeProblem(problem),
           mend: "Correct the line.",
         })),

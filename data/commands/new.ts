@@ -1,19 +1,18 @@
 // Starts the record of a species, with what must be known left blank.
 import { writeFile } from "node:fs/promises";
 import { join } from "node:path";
+import { jsonSchemas, problemsIn } from "vivary/schema";
 import { essentialTraits, splitPath } from "vivary/species";
 import { fieldOf } from "../fields";
 import { readFolder } from "../files";
 import { formatRecord } from "../format-record";
-import { jsonSchemas } from "../json-schema";
-import { problemsIn } from "../problems-in";
 import { type Answer, refused } from "./answer";
 
 export async function start(root: string, name: string): Promise<Answer> {
   const id = name.toLowerCase().replaceAll(" ", "-");
   const record = blank(id, name);
-  const ofName = problemsIn("species", record).filter(
-    ({ path }) => path === "id" || path === "taxonomy.name",
+  const ofName = problemsIn("species", record).filter(({ path }) =>
+    ["id", "taxonomy.name"].includes(path.join(".")),
   );
   if (ofName.length > 0) return refused(`Expected a scientific name such as "Danio rerio", found "${name}".`);
   const known = (await readFolder(root, "species")).find(
@@ -32,7 +31,7 @@ function synonymsOf(json: unknown): readonly unknown[] {
 }
 
 const blank = (id: string, name: string) => ({
-  $schema: "../species.schema.json",
+  $schema: "../schemas/species.schema.json",
   id,
   taxonomy: { name, authority: "", family: "", order: "", kind: "" },
   names: { en: [""] },

@@ -2,7 +2,7 @@ import { isDeepStrictEqual } from "node:util";
 import fc from "fast-check";
 import { describe, expect, test } from "vitest";
 import { formatRecord } from "../../data/format-record";
-import { jsonSchemas } from "../../data/json-schema";
+import { jsonSchemas } from "../../src/schema";
 import { mutants } from "../species/mutants";
 import { files } from "../species/records";
 

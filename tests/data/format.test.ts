@@ -17,7 +17,7 @@ test("a record out of order is named, and put in order", async () => {
 
 test("a schema that is missing or changed is written anew", async () => {
   const { root, read, write, remove } = project();
-  const schema = "data/species.schema.json";
+  const schema = "data/schemas/species.schema.json";
   const current = read(schema);
   remove(schema);
   await format(root);

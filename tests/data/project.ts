@@ -47,7 +47,7 @@ export function project() {
     writeFileSync(path(file), text);
   };
   for (const file of allFiles(collection).filter(belongs)) write(file.path, file.text);
-  cpSync(join(root, "data/species.schema.json"), path("data/species.schema.json"));
+  cpSync(join(root, "data/schemas"), path("data/schemas"), { recursive: true });
   return {
     root: folder,
     /** How many species there are. */

@@ -194,6 +194,6 @@ test("a file that is no JSON is named with its line, a key that stands twice too
   write(danio, read(danio).replace('"kind": "fish"', '"kind": "fihs"'));
   const said = textOf(await check(root));
   expect(said).toContain("data/species/unicorn.json:2: ");
-  expect(said).toContain('data/sources/yanar-2019.json:3: the key "id" a second time');
+  expect(said).toContain('data/sources/yanar-2019.json:4: the key "id" a second time');
   expect(said).toMatch(/danio-rerio.json:\d+: taxonomy.kind: expected one of/);
 });

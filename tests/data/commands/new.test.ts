@@ -19,12 +19,12 @@ test("a name starts a record: the checks then ask for what is still blank, and f
     taxonomy: { name: "Danio kyathit" },
   });
   const parsed = safeParseSpecies(record);
-  expect(parsed.success || parsed.problems.map(({ path }) => path)).toStrictEqual([
+  expect(parsed.success || parsed.problems.map(({ path }) => path.join("."))).toStrictEqual([
     "taxonomy.authority",
     "taxonomy.family",
     "taxonomy.order",
     "taxonomy.kind",
-    "names.en[0]",
+    "names.en.0",
     "sources.source.cite",
     "sources.source.at",
   ]);

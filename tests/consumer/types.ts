@@ -1,0 +1,41 @@
+// Types of every subpath as a consumer may use them: no DOM, and the declarations themselves checked.
+import type { SpeciesProfile } from "vivary";
+import { allSpecies, findSpecies, speciesById } from "vivary/catalog";
+import danioRerio from "vivary/catalog/danio-rerio";
+import type { Verdict } from "vivary/compatibility";
+import type { allRecords } from "vivary/evidence";
+import danioRecord from "vivary/evidence/danio-rerio";
+import type { nitrogenLoad } from "vivary/load";
+import type { Plan } from "vivary/plan";
+import type { Range } from "vivary/ranges";
+import type { describe } from "vivary/report";
+import type { Problem } from "vivary/schema";
+import type { SpeciesRecord, TraitPath } from "vivary/species";
+import type { OfficialRequirement } from "vivary/standards";
+import type { tankGeometry } from "vivary/tank";
+import type { convert } from "vivary/units";
+import type { oxygenSaturation } from "vivary/water";
+
+/** One of each. */
+export interface Used {
+  readonly plan: Plan;
+  readonly verdict: Verdict;
+  readonly records: typeof allRecords;
+  readonly nitrogen: ReturnType<typeof nitrogenLoad>;
+  readonly range: Range;
+  readonly text: ReturnType<typeof describe>;
+  readonly problem: Problem;
+  readonly path: TraitPath;
+  readonly requirement: OfficialRequirement;
+  readonly geometry: ReturnType<typeof tankGeometry>;
+  readonly length: ReturnType<typeof convert>;
+  readonly oxygen: ReturnType<typeof oxygenSaturation>;
+}
+
+export const profiles: readonly (SpeciesProfile | undefined)[] = [
+  danioRerio,
+  speciesById("danio-rerio"),
+  ...findSpecies("zebra danio"),
+  ...allSpecies,
+];
+export const record: SpeciesRecord = danioRecord;

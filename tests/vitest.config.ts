@@ -1,0 +1,45 @@
+import { fileURLToPath } from "node:url";
+import { defineConfig } from "vitest/config";
+
+const source = (path: string) => fileURLToPath(new URL(`../src/${path}`, import.meta.url));
+
+/** What takes seconds: programs run on copies, properties, and whatever goes through the whole catalog. */
+const thorough = [
+  "tests/{data,generated,house,judgements,release,surface}/**/*.test.ts",
+  "tests/{catalog,evidence}/{find-species,generated}.test.ts",
+  "tests/compatibility/{assess-pair,assess-plan,bad-input,engine}.test.ts",
+  "tests/compatibility/rules/decides-by.test.ts",
+  "tests/ranges/{gap,limiting-pair,measures}.test.ts",
+  "tests/report/{describe,profile-markdown}.test.ts",
+  "tests/schema/{json-schema,parse}.test.ts",
+  "tests/species/resolve.test.ts",
+  "tests/standards/official-requirements.test.ts",
+  "tests/**/properties.test.ts",
+];
+
+export default defineConfig({
+  root: fileURLToPath(new URL("..", import.meta.url)),
+  resolve: {
+    alias: [
+      { find: /^vivary$/, replacement: source("index.ts") },
+      { find: /^vivary\/(catalog|evidence)\/(.+)$/, replacement: source("$1/species/$2.ts") },
+      { find: /^vivary\/(.+)$/, replacement: source("$1/index.ts") },
+    ],
+  },
+  test: {
+    // Property tests and runs of the tools take seconds on a busy machine.
+    testTimeout: 30_000,
+    projects: [
+      {
+        extends: true, // These mock nothing and change nothing, so that they may share what they import.
+        test: { name: "quick", include: ["tests/**/*.test.ts"], exclude: thorough, isolate: false },
+      },
+      { extends: true, test: { name: "thorough", include: thorough } },
+    ],
+    coverage: {
+      provider: "v8",
+      include: ["src/**/*.ts"],
+      exclude: ["src/**/generated.ts", "src/*/species/**", "src/**/index.ts"],
+    },
+  },
+});
