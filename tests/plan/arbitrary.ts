@@ -1,7 +1,8 @@
 import fc from "fast-check";
 import { allSpecies } from "vivary/catalog";
 import type { Group, Offering, Plan, PlannedTank, PlannedWater } from "../../src/plan";
-import { applyForm, classes, currents } from "../../src/species";
+import { applyForm, classes } from "../../src/species";
+import { currents } from "../../src/species/inner";
 
 const word = <Class extends string>(of: Readonly<Record<Class, string>>) =>
   fc.constantFrom(...(Object.keys(of) as Class[]));

@@ -4,7 +4,8 @@ import { describe, expect, test } from "vitest";
 import type { Verdict } from "../../../src/compatibility";
 import { describeIn, english, profileMarkdownIn, sentenceIn } from "../../../src/report";
 import { escaped } from "../../../src/report/layout";
-import { classes, factAt, type SpeciesProfile, traitWords } from "../../../src/species";
+import { classes, factAt, type SpeciesProfile } from "../../../src/species";
+import { traitWords } from "../../../src/species/inner";
 import { everyKind, pairVerdicts, planVerdicts } from "../verdicts";
 import { pseudo, unmarked } from "./pseudo";
 
