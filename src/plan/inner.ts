@@ -4,5 +4,6 @@ export { holds, jointCondition } from "./condition";
 export { factUnits } from "./fact-units";
 export { mayHave, type Numbers } from "./kin";
 export type { CheckedParty } from "./party";
+export { profileProblems } from "./profile-problems";
 export { isFact, type PlanReadings, readPlan } from "./read-fact";
 export type { TraitReader } from "./trait-reader";

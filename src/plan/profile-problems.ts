@@ -1,8 +1,21 @@
 import type { Problem, ProblemCode } from "../errors";
-import { classes, splitPath, traitPaths } from "../species";
+import { bases, type Kind, splitPath, traitPaths } from "../species";
 import { traitDefinitions } from "../species/inner";
 import type { ProblemPath } from "./shape/shape";
 import { isObject } from "./shape/shape-problems";
+
+const known: readonly unknown[] = bases;
+
+/** Every kind, without the sentences that explain them: a report in another language ships this file. */
+const kinds: Readonly<Record<Kind, true>> = {
+  fish: true,
+  shrimp: true,
+  crayfish: true,
+  crab: true,
+  snail: true,
+  mussel: true,
+  frog: true,
+};
 
 /** How deep the parts of a fact may lie. */
 const deepest = 8;
@@ -32,16 +45,9 @@ function nameProblems(profile: Fields, path: ProblemPath): readonly Problem[] {
     ...Object.entries(texts)
       .filter(([, text]) => typeof text !== "string")
       .map(([at, text]) => problem([...path, ...at.split(".")], "a text, as in a species profile", text)),
-    ...(typeof kind === "string" && Object.hasOwn(classes.kind, kind)
+    ...(typeof kind === "string" && Object.hasOwn(kinds, kind)
       ? []
-      : [
-          problem(
-            [...path, "taxonomy", "kind"],
-            `one of ${Object.keys(classes.kind).join(", ")}`,
-            kind,
-            "word",
-          ),
-        ]),
+      : [problem([...path, "taxonomy", "kind"], `one of ${Object.keys(kinds).join(", ")}`, kind, "word")]),
     ...namesProblems(names, path),
   ];
 }
@@ -79,6 +85,9 @@ function factsProblems(profile: Fields, path: ProblemPath): readonly Problem[] {
     if (fact === undefined) return [];
     const at = [...path, section, name];
     if (!isObject(fact) || fact.value === undefined) return [problem(at, "a fact with its value", fact)];
+    if (!known.includes(fact.basis)) {
+      return [problem([...at, "basis"], `one of ${known.join(", ")}`, fact.basis, "word")];
+    }
     const values = [fact.value, ...(Array.isArray(fact.also) ? fact.also : [])];
     return values.every((value) => fits(value, traitDefinitions[trait].way) && isPlain(value, 0))
       ? []

@@ -57,6 +57,11 @@ const broken: readonly (readonly [string, unknown, string])[] = [
     { ...danioRerio, water: { pH: { ...fact({ kept: { min: 6 } }), also: [{ kept: { min: Infinity } }] } } },
     "species.water.pH.value",
   ],
+  [
+    "hearsay",
+    { ...danioRerio, effects: { digs: { value: false, basis: "hearsay" } } },
+    "species.effects.digs.basis",
+  ],
   ["no lengths", { ...danioRerio, size: { adultLength: fact([]) } }, "species.size.adultLength.value"],
   [
     "a length without its total",

@@ -1,4 +1,5 @@
-import { objectOf } from "../../errors";
+import { InvalidInputError, objectOf } from "../../errors";
+import { profileProblems } from "../../plan/inner";
 import { type Fact, factAt, type SpeciesProfile, splitPath, type TraitPath, traitPaths } from "../../species";
 import { escaped } from "../layout";
 import { english } from "../messages/english";
@@ -41,12 +42,11 @@ export function profileMarkdownIn(
   options: Pick<ProfileOptions, "units"> = {},
 ): string {
   const { units = "metric" } = objectOf(options, "options");
+  const problems = profileProblems(profile, ["profile"]);
+  if (problems.length > 0) throw new InvalidInputError(problems);
   const { language, closing } = messages;
-  const { name, authority, family, order } = objectOf(
-    objectOf(profile, "profile").taxonomy,
-    "profile.taxonomy",
-  );
-  const title = capitalised(nameIn(language, objectOf(profile.names, "profile.names"), name), language);
+  const { name, authority, family, order } = profile.taxonomy;
+  const title = capitalised(nameIn(language, profile.names, name), language);
   const write = quantityWriter(messages, units);
   const known = traitPaths.flatMap((path) => {
     const fact = factAt(profile, path);
@@ -56,7 +56,7 @@ export function profileMarkdownIn(
     const rows = known.filter((trait) => trait.section === section).map(({ row }) => row);
     return rows.length > 0 ? [`## ${escaped(heading)}\n\n${[...header(messages), ...rows].join("\n")}`] : [];
   });
-  const named = `*${escaped(name)}* ${escaped(`${authority}, ${family}, ${order}`)}`;
+  const named = `*${escaped(name)}* ${escaped([authority, family, order].filter(Boolean).join(", "))}`;
   return `${[`# ${escaped(title)}`, named, ...sections, escaped(closing)].join("\n\n")}\n`;
 }
 

@@ -65,3 +65,16 @@ test("an unknown system of units is refused", () => {
     InvalidInputError,
   );
 });
+
+test.each([
+  undefined,
+  "danio-rerio",
+  {},
+  { ...danioRerio, names: { en: [7] } },
+  { ...danioRerio, taxonomy: {} },
+  { ...danioRerio, water: { temperature: "hot" } },
+  { ...danioRerio, space: { baseLength: { value: null, basis: "published" } } },
+  { ...danioRerio, space: { jumps: { value: "seldom", basis: "hearsay" } } },
+])("what is no profile is refused: %#", (profile) => {
+  expect(() => Reflect.apply(profileMarkdown, undefined, [profile])).toThrow(InvalidInputError);
+});

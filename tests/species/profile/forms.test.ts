@@ -83,3 +83,12 @@ describe("of the catalog", () => {
     }
   });
 });
+
+test("a form keeps the ids it once bore, which are no traits", () => {
+  const once = ["long-fin", "lyre-tail"];
+  const { forms = {} } = resolve(recordOf({ forms: { veil: { ...veil, once } } }));
+  expect(forms.veil?.once).toEqual(once);
+  const species = resolve(recordOf({ forms: { veil: { ...veil, once } } }));
+  const { forms: _, ...applied } = applyForm(species, "veil");
+  expect(applied).not.toHaveProperty("once");
+});
