@@ -5,7 +5,13 @@
  * @packageDocumentation
  */
 export * from "./compatibility";
-export { InvalidInputError, OutsideDomainError, type Problem, type ProblemCode } from "./errors";
+export {
+  describeProblem,
+  InvalidInputError,
+  OutsideDomainError,
+  type Problem,
+  type ProblemCode,
+} from "./errors";
 export * from "./load";
 export * from "./plan";
 export * from "./ranges";

@@ -1,5 +1,6 @@
 import { InvalidInputError, type Problem } from "../errors";
-import { currentsFrom, type SpeciesProfile } from "../species";
+import type { SpeciesProfile } from "../species";
+import { currentsFrom } from "../species/inner";
 import { tankFloor, tankGeometry } from "../tank";
 import type { Group, PlannedTank, PlannedWater } from "./plan";
 import { meant } from "./shape/nearest";

@@ -1,5 +1,6 @@
 import type { Problem, ProblemCode } from "../errors";
-import { classes, splitPath, traitDefinitions, traitPaths } from "../species";
+import { classes, splitPath, traitPaths } from "../species";
+import { traitDefinitions } from "../species/inner";
 import type { ProblemPath } from "./shape/shape";
 import { isObject } from "./shape/shape-problems";
 

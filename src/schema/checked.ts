@@ -1,9 +1,11 @@
 import type * as z from "zod";
 import type { Problem } from "../errors";
 import { readPlainData } from "../plain-data";
-import type { Check } from "./checks/check";
+import { type Fields, fieldsOf } from "./fields";
 import { problemsOf } from "./problems";
-import { fieldsOf } from "./walk";
+
+/** Looks for what the shape of a file cannot tell. Sees the file as it came, whatever else is wrong with it. */
+export type Check = (file: Fields) => readonly Problem[];
 
 /** How a file is checked: its shape, and what its shape cannot tell. */
 export interface FileSchema<Shape extends z.ZodType = z.ZodType> {

@@ -2,12 +2,12 @@ import * as z from "zod";
 import { oneOf, type Problem } from "../errors";
 import { frozen } from "../frozen";
 import { checked, type FileSchema } from "./checked";
-import { idsAreUnique, jurisdictionSchema } from "./jurisdiction";
-import { listingsSchema } from "./listings";
-import { goesElsewhere, movedIdSchema } from "./moved-id";
-import { safeParseSpecies } from "./parse-species";
-import { recordSchema } from "./record";
-import { sourceSchema } from "./source";
+import { idsAreUnique, jurisdictionSchema } from "./files/jurisdiction";
+import { listingsSchema } from "./files/listings";
+import { goesElsewhere, movedIdSchema } from "./files/moved-id";
+import { sourceSchema } from "./files/source";
+import { safeParseSpecies } from "./species/parse";
+import { recordSchema } from "./species/record";
 
 /** The folders of data whose files have a schema. */
 export type DataFolder = "species" | "sources" | "moved" | "legal" | "standards";

@@ -2,30 +2,26 @@ import type * as z from "zod";
 
 type Single = string | number | boolean | null | undefined;
 
-/** A type that can be written to, in which a field that may be absent is never there as `undefined`. */
-type Plain<Type> = Type extends Single
+/** A type as zod infers it: it can be written to, and a field that may be absent may be `undefined`. */
+export type Inferred<Type> = Type extends Single
   ? Type
   : Type extends readonly (infer Item)[]
-    ? Plain<Item>[]
-    : { -readonly [Key in keyof Type]: Plain<Exclude<Type[Key], undefined>> };
+    ? Inferred<Item>[]
+    : {
+        -readonly [Key in keyof Type]:
+          | Inferred<Type[Key]>
+          | (Type extends Record<Key, unknown> ? never : undefined);
+      };
 
-/** A type with every field that it may have. */
-type Complete<Type> = Type extends Single
-  ? Type
-  : Type extends readonly (infer Item)[]
-    ? Complete<Item>[]
-    : { -readonly [Key in keyof Type]-?: Complete<Exclude<Type[Key], undefined>> };
-
-type Mutual<One, Other> = [One] extends [Other] ? ([Other] extends [One] ? true : false) : false;
-
-/** Whether two types hold the same fields, required and optional, of the same types. */
-export type Same<One, Other> =
-  Mutual<Plain<One>, Plain<Other>> extends true ? Mutual<Complete<One>, Complete<Other>> : false;
+/** Whether the compiler takes two types for one. To be assignable is not enough, since a field may be left out. */
+export type Identical<One, Other> =
+  (<Any>() => Any extends One ? 1 : 2) extends <Any>() => Any extends Other ? 1 : 2 ? true : false;
 
 /** The schema itself. Does not compile where the schema and the type differ in a field, in its type or its presence. */
 export const heldTo =
   <Type>() =>
   <Schema extends z.ZodType>(
-    schema: Schema & (Same<z.output<Schema>, Type> extends true ? unknown : "schema and type differ"),
+    schema: Schema &
+      (Identical<z.output<Schema>, Inferred<Type>> extends true ? unknown : "schema and type differ"),
   ): Schema =>
     schema;

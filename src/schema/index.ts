@@ -1,6 +1,12 @@
+/**
+ * The schema of what `data` holds: parsing of species records with every problem at once, and a JSON Schema for each
+ * folder. The only part of the library that needs zod.
+ *
+ * @packageDocumentation
+ */
 export { describeProblem, InvalidInputError, type Problem, type ProblemCode } from "../errors";
+export type { LegalListing, Listings } from "./files/listings";
+export type { MovedId } from "./files/moved-id";
+export type { Source, SourceAuthor } from "./files/source";
 export { type DataFolder, jsonSchemas, problemsIn, speciesJsonSchema } from "./folders";
-export type { LegalListing, Listings } from "./listings";
-export type { MovedId } from "./moved-id";
-export { type ParsedSpecies, parseSpecies, safeParseSpecies } from "./parse-species";
-export type { Source, SourceAuthor } from "./source";
+export { type ParsedSpecies, parseSpecies, safeParseSpecies } from "./species/parse";

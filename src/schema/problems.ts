@@ -1,6 +1,6 @@
 import type * as z from "zod";
 import type { Problem, ProblemCode } from "../errors";
-import type { Path } from "./walk";
+import type { Path } from "./fields";
 
 type Issue = z.core.$ZodIssue;
 

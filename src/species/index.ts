@@ -1,21 +1,24 @@
-export { currents, currentsBetween, currentsFrom, currentsUpTo } from "./currents";
+/**
+ * Species as records and as profiles: what sources said of each trait, how that becomes one fact, and the forms bred of
+ * a species.
+ *
+ * @packageDocumentation
+ */
 export { factAt } from "./profile/fact-at";
 export { applyForm } from "./profile/forms";
-export { lengthsMeant, lengthsOfSex, standardLength, totalLength } from "./profile/lengths";
+export { standardLength, totalLength } from "./profile/lengths";
 export type * from "./profile/profile";
 export { resolve } from "./profile/resolve";
-export { standingValues } from "./profile/standing-values";
-export { type Basis, bases, basisOf, rootOf, weakestBasis } from "./record/basis";
+export { type Basis, bases, basisOf } from "./record/basis";
 export { type Disagreement, disagreement } from "./record/disagreement";
-export { groupsOf, type SourceVoice, type StatementGroup, topicKey } from "./record/groups";
+export type { SourceVoice, StatementGroup } from "./record/groups";
 export type * from "./record/record";
 export type * from "./record/statement";
-export { hasValue, type Stated, statementsOf } from "./record/statements";
-export { inTraitUnit, sizeFields } from "./record/trait-unit";
+export { statementsOf } from "./record/statements";
 export type * from "./traits/class-names";
 export * as classes from "./traits/classes";
-export { type HasUnit, type TraitDefinition, type TraitWay, traitDefinitions } from "./traits/definitions";
+export type { TraitDefinition, TraitWay } from "./traits/definitions";
 export { essentialTraits, splitPath, traitPaths } from "./traits/path";
 export { type Trait, traitTable } from "./traits/table";
 export type * from "./traits/values";
-export { type TraitWords, traitWords } from "./traits/words";
+export type { TraitWords } from "./traits/words";

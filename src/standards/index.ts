@@ -1,3 +1,8 @@
+/**
+ * What laws and official guidance of some countries ask of a tank and its animals, beside what a plan has.
+ *
+ * @packageDocumentation
+ */
 export type { Force } from "./jurisdiction";
 export type { LengthName } from "./lengths";
 export type { Asked, Comparison, Has, OfficialRequirement, Untold } from "./official-requirement";

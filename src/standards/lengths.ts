@@ -1,6 +1,7 @@
 import { positive } from "../errors";
 import type { Range } from "../ranges";
-import { type AdultLength, lengthsMeant, lengthsOfSex, type Sex, standardLength } from "../species";
+import { type AdultLength, type Sex, standardLength } from "../species";
+import { lengthsMeant, lengthsOfSex } from "../species/inner";
 
 /** The lengths that texts speak of. */
 export type LengthName = "present standard length" | "present total length" | "adult total length";

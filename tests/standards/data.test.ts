@@ -1,6 +1,6 @@
 import { readdirSync, readFileSync } from "node:fs";
 import { describe, expect, test } from "vitest";
-import { jurisdictionSchema } from "../../src/schema/jurisdiction";
+import { jurisdictionSchema } from "../../src/schema/files/jurisdiction";
 import { jurisdictions } from "../../src/standards/generated";
 import type { Jurisdiction } from "../../src/standards/jurisdiction";
 

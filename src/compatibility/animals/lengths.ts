@@ -1,5 +1,6 @@
 import type { Animals } from "../../plan";
-import { type AdultLength, lengthsMeant, lengthsOfSex } from "../../species";
+import type { AdultLength } from "../../species";
+import { lengthsMeant, lengthsOfSex } from "../../species/inner";
 
 type Lengths = readonly AdultLength[];
 type Sized = Pick<Animals, "sex" | "stage" | "length">;

@@ -1,5 +1,5 @@
 import { OutsideDomainError } from "../../errors";
-import { traitDefinitions, weakestBasis } from "../../species";
+import { traitDefinitions, weakestBasis } from "../../species/inner";
 import type { AnyFinding, PartyRole } from "./finding";
 import { type Judgement, leftOpen, silent } from "./judgement";
 import type { MeasureKinds } from "./measures";

@@ -1,5 +1,6 @@
 import type { FactName } from "../../plan";
-import { type TraitPath, traitDefinitions } from "../../species";
+import type { TraitPath } from "../../species";
+import { traitDefinitions } from "../../species/inner";
 import type { Rule } from "./rule";
 import type { Standing } from "./standing";
 import { gravest, gravity, type Weight } from "./weight";

@@ -1,6 +1,7 @@
 import type { Animals } from "../../plan";
 import type { CheckedParty } from "../../plan/inner";
-import { type Basis, factAt, standingValues, type TraitPath, type TraitValue } from "../../species";
+import { type Basis, factAt, type TraitPath, type TraitValue } from "../../species";
+import { standingValues } from "../../species/inner";
 
 /** A party as the engine reads it. */
 export interface Subject {

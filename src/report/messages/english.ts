@@ -1,6 +1,7 @@
 import type { Measures, Quantity, WordKind, Words } from "../../compatibility";
 import { facts } from "../../plan";
-import { classes, type TraitPath, traitPaths, traitWords } from "../../species";
+import { classes, type TraitPath, traitPaths } from "../../species";
+import { traitWords } from "../../species/inner";
 import type { Messages, Told, ToldCondition } from "./messages";
 
 const basis: Messages["basis"] = {

@@ -1,5 +1,6 @@
 import type { PartialRange } from "../../ranges";
-import { type AdultLength, type Figures, type TraitPath, traitDefinitions } from "../../species";
+import type { AdultLength, Figures, TraitPath } from "../../species";
+import { traitDefinitions } from "../../species/inner";
 import type { Messages } from "../messages/messages";
 import type { WriteQuantity } from "../quantities";
 import { wordKinds } from "./word-kinds";

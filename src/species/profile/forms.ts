@@ -37,7 +37,7 @@ export function applyForm(profile: SpeciesProfile, form: string): SpeciesProfile
   const { incomplete = [], ...known } = profile;
   const applied: SpeciesProfile = {
     ...known,
-    names: { ...profile.names, ...names },
+    names: { ...profile.names, ...objectOf(names, "names") },
     ...Object.fromEntries(changed),
     form,
   };

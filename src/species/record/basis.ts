@@ -1,4 +1,4 @@
-import { objectOf, oneOf, refusal } from "../../errors";
+import { listOf, objectOf, oneOf, refusal } from "../../errors";
 import { frozen } from "../../frozen";
 import type { RecordSources, SourceReference } from "./record";
 import type { Statement } from "./statement";
@@ -31,7 +31,9 @@ export function basisOf(statement: Statement, sources: RecordSources): Basis {
  * @throws InvalidInputError for an unknown basis, or for none at all.
  */
 export function weakestBasis(given: readonly Basis[]): Basis {
-  const strength = Math.max(...given.map((basis) => bases.indexOf(oneOf(basis, bases, "basis"))));
+  const strength = Math.max(
+    ...listOf(given, "bases").map((basis) => bases.indexOf(oneOf(basis, bases, "basis"))),
+  );
   const weakest = bases[strength];
   if (weakest === undefined) throw refusal("bases", "at least one basis", given);
   return weakest;

@@ -45,7 +45,7 @@ export type TraitStatement<Path extends TraitPath> = StatementCore &
   };
 
 /** A statement names a unit where its trait has one. */
-type StatementUnit<Path extends TraitPath> =
+export type StatementUnit<Path extends TraitPath> =
   HasUnit<Path> extends true
     ? {
         /** The source's unit where it is not the trait's own. */

@@ -17,7 +17,7 @@ export type Stated<Value = unknown> = Statement<Value> & { readonly value: NonNu
  * import { statementsOf } from "vivary/species";
  *
  * const record = recordById("puntigrus-tetrazona");
- * record && statementsOf(record, "temperament.acts").map(({ by }) => by); // => ["icar"]
+ * record && statementsOf(record, "social.living"); // => [{ by: "usgs", value: "shoal" }]
  * ```
  */
 export function statementsOf<Path extends TraitPath>(

@@ -1,11 +1,26 @@
+import { objectOf, oneOf } from "../../errors";
 import { convert, type Unit } from "../../units";
 import { traitDefinitions } from "../traits/definitions";
+import { traitPaths } from "../traits/path";
 import type { TraitPath } from "../traits/values";
 import type { Stated } from "./statements";
 
-/** The value of a statement, its sizes in the trait's unit. */
-export function inTraitUnit({ value, unit: given }: Stated, path: TraitPath): NonNullable<unknown> {
-  const { unit: own } = traitDefinitions[path];
+/**
+ * The value of a statement, its sizes in the trait's unit.
+ *
+ * @throws InvalidInputError where the statement's unit does not convert, for what is no statement, and where there is
+ * no such trait.
+ *
+ * @example
+ * ```ts
+ * import { inTraitUnit } from "vivary/species";
+ *
+ * inTraitUnit({ by: "study", value: 10, unit: "in" }, "size.adultLength"); // => 25.4
+ * ```
+ */
+export function inTraitUnit(statement: Stated, path: TraitPath): NonNullable<unknown> {
+  const { value, unit: given } = objectOf(statement, "statement");
+  const { unit: own } = traitDefinitions[oneOf(path, traitPaths, "trait")];
   if (!given || !own || given === own) return value;
   return withSizes(value, (size) => convert(size, given as Unit, own as Unit));
 }

@@ -2,8 +2,8 @@ import type { PartialRange, Range } from "../../ranges";
 import type { FlowClass, Sex, Stage, Zone } from "./class-names";
 import type * as classes from "./classes";
 
-/** Several traits or one act may be known to be absent: then that word stands alone. */
-type OrNone<Value> = Value | "none";
+/** A value, or the word for what is known to be absent; that word stands alone. */
+export type OrNone<Value> = Value | "none";
 
 /** A size that a stated number of animals needs. */
 export interface SizeForGroup {
@@ -27,7 +27,7 @@ export interface Act {
 }
 
 /** What one statement of each trait of origin holds. */
-interface OriginValues {
+export interface OriginValues {
   /** A country, an island, a river or a lake. */
   readonly regions: string;
   readonly waters: keyof typeof classes.waters;
@@ -39,7 +39,7 @@ interface OriginValues {
 }
 
 /** What one statement of each trait of size holds. */
-interface SizeValues {
+export interface SizeValues {
   /** cm. */
   readonly adultLength: number;
   readonly bodyShape: keyof typeof classes.bodyShape;
@@ -52,7 +52,7 @@ interface SizeValues {
 }
 
 /** What one statement of each trait of water holds. */
-interface WaterValues {
+export interface WaterValues {
   /** °C. */
   readonly temperature: PartialRange;
   readonly pH: PartialRange;
@@ -71,7 +71,7 @@ interface WaterValues {
 }
 
 /** What one statement of each trait of space holds. */
-interface SpaceValues {
+export interface SpaceValues {
   /** cm. */
   readonly baseLength: SizeForGroup;
   /** cm². */
@@ -96,14 +96,14 @@ interface SpaceValues {
 }
 
 /** What one statement of each trait of temperament holds. */
-interface TemperamentValues {
+export interface TemperamentValues {
   readonly acts: OrNone<Act>;
   readonly shy: boolean;
   readonly varies: boolean;
 }
 
 /** What one statement of each social trait holds. */
-interface SocialValues {
+export interface SocialValues {
   readonly living: keyof typeof classes.living;
   readonly group: {
     /** The least number of animals. */
@@ -118,7 +118,7 @@ interface SocialValues {
 }
 
 /** What one statement of each trait of appearance holds. */
-interface AppearanceValues {
+export interface AppearanceValues {
   readonly looks: OrNone<{
     readonly tag: keyof typeof classes.look;
     /** The sex that looks so; both if absent. */
@@ -128,7 +128,7 @@ interface AppearanceValues {
 }
 
 /** What one statement of each trait of diet holds. */
-interface DietValues {
+export interface DietValues {
   readonly type: keyof typeof classes.dietType;
   readonly foods: keyof typeof classes.food;
   readonly reach: Zone;
@@ -137,7 +137,7 @@ interface DietValues {
 }
 
 /** What one statement of each trait of predation holds. */
-interface PredationValues {
+export interface PredationValues {
   readonly eats: OrNone<{
     readonly prey: keyof typeof classes.prey;
     /** The greatest length it takes, cm. */
@@ -146,21 +146,21 @@ interface PredationValues {
 }
 
 /** What one statement of each trait of reproduction holds. */
-interface ReproductionValues {
+export interface ReproductionValues {
   readonly mode: keyof typeof classes.reproduction;
   /** The id of a species. */
   readonly interbreedsWith: OrNone<string>;
 }
 
 /** What one statement of each effect on the tank holds. */
-interface EffectsValues {
+export interface EffectsValues {
   readonly digs: boolean;
   readonly uproots: boolean;
   readonly eatsPlants: boolean;
 }
 
 /** What one statement of each trait of care holds. */
-interface CareValues {
+export interface CareValues {
   readonly sensitive: OrNone<keyof typeof classes.sensitivity>;
   readonly hazards: OrNone<keyof typeof classes.hazard>;
   /** A sentence. */

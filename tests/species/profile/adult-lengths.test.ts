@@ -1,6 +1,6 @@
 import { describe, expect, it } from "vitest";
 import type { AdultLength } from "../../../src/species";
-import { lengthsMeant, lengthsOfSex } from "../../../src/species";
+import { lengthsMeant, lengthsOfSex } from "../../../src/species/inner";
 
 const length = (total: number, more: Partial<AdultLength> = {}): AdultLength => ({
   length: total,

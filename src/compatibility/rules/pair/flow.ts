@@ -1,4 +1,4 @@
-import { currents, currentsBetween, currentsFrom, currentsUpTo } from "../../../species";
+import { currents, currentsBetween, currentsFrom, currentsUpTo } from "../../../species/inner";
 import { defineRule } from "../../engine/define-rule";
 
 /** A tank has places: without a shared current, each needs one of its own. */

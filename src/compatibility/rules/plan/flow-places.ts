@@ -1,5 +1,6 @@
 import type { FactName } from "../../../plan";
-import { currents, currentsFrom, currentsUpTo, type FlowClass } from "../../../species";
+import type { FlowClass } from "../../../species";
+import { currents, currentsFrom, currentsUpTo } from "../../../species/inner";
 import { defineRule } from "../../engine/define-rule";
 
 export const flowPlaces = defineRule({

@@ -1,4 +1,5 @@
-import { currentsFrom, type TraitValue } from "../../../species";
+import type { TraitValue } from "../../../species";
+import { currentsFrom } from "../../../species/inner";
 import { oxygenSaturation } from "../../../water";
 import { oxygenDemandOf, type Stock } from "../../animals/stock";
 import { defineRule } from "../../engine/define-rule";

@@ -1,0 +1,44 @@
+import type { Problem } from "../../../errors";
+import type { Check } from "../../checked";
+import { sourcesOf, traitsOf } from "../walk";
+
+const reserved = ["common-practice", "curator"];
+
+/** Every statement names a source of the record or a reserved word, and every source is used. */
+export const sourcesAreNamed: Check = (record) => {
+  const keys = Object.keys(sourcesOf(record));
+  const known = new Set([...keys, ...reserved]);
+  const statements = traitsOf(record).flatMap((trait) => trait.statements);
+  const used = new Set<unknown>(statements.map(({ statement }) => statement.by));
+  const unknown = statements
+    .filter(({ statement: { by } }) => typeof by === "string" && !known.has(by))
+    .map(
+      ({ path, statement }): Problem => ({
+        path: [...path, "by"],
+        code: "word",
+        found: statement.by,
+        expected: `one of ${[...known].join(", ")}`,
+      }),
+    );
+  const unfit = keys
+    .filter((key) => reserved.includes(key))
+    .map(
+      (key): Problem => ({
+        path: ["sources", key],
+        code: "word",
+        found: key,
+        expected: "a key that is not reserved",
+      }),
+    );
+  const unused = keys
+    .filter((key) => !used.has(key))
+    .map(
+      (key): Problem => ({
+        path: ["sources", key],
+        code: "word",
+        found: key,
+        expected: "a source that some statement names",
+      }),
+    );
+  return [...unknown, ...unfit, ...unused];
+};

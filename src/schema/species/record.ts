@@ -1,0 +1,88 @@
+import * as z from "zod";
+import { classes, type Section, type SpeciesRecord, type TraitPath, traitTable } from "../../species";
+import {
+  key,
+  keyedUpTo,
+  keyLike,
+  listUpTo,
+  name,
+  note,
+  place,
+  schemaAddress,
+  slug,
+  speciesId,
+} from "../bounded";
+import { heldTo } from "../held-to";
+import { explainTrait, oneOf, type StatementSchema, statementSchema } from "./statement";
+import { values } from "./values";
+
+export { explainField } from "./statement";
+
+type Values = typeof values;
+
+/** A section's traits, each a list of statements. */
+type SectionSchema<S extends Section> = z.ZodOptional<
+  z.ZodObject<
+    {
+      [Name in keyof Values[S] & string]: z.ZodOptional<
+        z.ZodArray<StatementSchema<`${S}.${Name}` & TraitPath, Extract<Values[S][Name], z.ZodType>>>
+      >;
+    },
+    z.core.$strict
+  >
+>;
+
+/** The sections with their traits; all may be absent. */
+const sections = Object.fromEntries(
+  Object.entries(values).map(([section, traits]) => [
+    section,
+    z.strictObject(traitFields(section, traits)).optional(),
+  ]),
+) as unknown as { [S in Section]: SectionSchema<S> };
+
+function traitFields(section: string, traits: Readonly<Record<string, z.ZodType>>) {
+  return Object.fromEntries(
+    Object.entries(traits).map(([name, value]) => {
+      const path = `${section}.${name}` as TraitPath;
+      const statements = listUpTo(500, statementSchema(path, value)).optional();
+      return [name, statements.describe(explainTrait(traitTable[path]))];
+    }),
+  );
+}
+
+const language = keyLike(/^[a-z]{2,3}(-[A-Za-z0-9]{2,8})*$/, "a language tag such as en or pt-BR");
+const names = keyedUpTo(200, language, listUpTo(60, name)).describe(
+  "Vernacular names by language (BCP 47), the commonest first.",
+);
+
+const database = keyLike(/^[a-z][A-Za-z]*$/, "the name of a database in camel case");
+const sourceKey = keyLike(/^[a-z][a-z0-9-]*$/, "lower-case letters, digits and hyphens");
+
+const source = z.strictObject({
+  cite: key.describe("The name of a file in data/sources, without .json."),
+  at: place.optional().describe("Page, row or address within the source."),
+  memory: z.literal(true).optional().describe("The values were recalled; the source was not read."),
+  root: key.optional().describe("The source this one copies from."),
+});
+
+/** One file of `data/species`. */
+export const recordSchema = heldTo<SpeciesRecord & { readonly $schema?: string | undefined }>()(
+  z.strictObject({
+    $schema: schemaAddress,
+    id: speciesId.describe("The accepted name in lower case, words joined by hyphens."),
+    taxonomy: z.strictObject({
+      name: keyLike(/^[A-Z][a-z]+( [a-z-]+)+$/, "a scientific name such as Danio rerio"),
+      authority: name,
+      family: name,
+      order: name,
+      kind: oneOf(classes.kind, "What sort of animal it is."),
+      synonyms: listUpTo(200, name).optional(),
+      note: note.optional(),
+    }),
+    names,
+    identifiers: keyedUpTo(60, database, key).optional(),
+    sources: keyedUpTo(500, sourceKey, source),
+    ...sections,
+    forms: keyedUpTo(40, slug, z.strictObject({ names, ...sections })).optional(),
+  }),
+);

@@ -1,0 +1,83 @@
+import * as z from "zod";
+import { classes, type Trait, type TraitPath, type TraitWay, traitTable } from "../../species";
+import { type HasUnit } from "../../species/inner";
+import { key, note, place } from "../bounded";
+
+/** One of several words, each explained. */
+export const oneOf = <Word extends string>(of: Readonly<Record<Word, string>>, description: string) =>
+  z.enum(Object.keys(of) as [Word, ...Word[]]).describe(`${description} ${explained(of)}`);
+
+/** The classes of a trait, each with its sentence. */
+function explained(of: Readonly<Record<string, string>>): string {
+  return Object.entries(of)
+    .map(([name, sentence]) => `${name}: ${sentence}`)
+    .join(" ");
+}
+
+/** A trait in words: what it is, its unit and classes. */
+export function explainTrait({ about, unit, classes }: Trait): string {
+  return [
+    about,
+    unit && unit !== "1" && `In ${unit} unless the statement names a unit.`,
+    classes && explained(classes),
+  ]
+    .filter(Boolean)
+    .join(" ");
+}
+
+/** The fields that every statement has beside its value. */
+const core = {
+  by: key.describe("A key of this record's sources, or common-practice, or curator."),
+  at: place.optional().describe("Where in the source."),
+  note: note
+    .optional()
+    .describe("What a reader should know. A note without a value leaves the trait unknown."),
+  adopt: note.optional().describe("Why this statement is the one to use."),
+  setAside: note.optional().describe("Why this statement is not to be used."),
+};
+
+/** The fields of a statement that depend on the trait's way of resolving. */
+const topics = {
+  one: {},
+  all: {},
+  figures: {
+    as: oneOf(classes.waterMeaning, "What the figure means.").optional(),
+    stage: oneOf(classes.stage, "The stage it holds for; grown animals if absent.").optional(),
+  },
+  lengths: {
+    as: oneOf(classes.lengthMeaning, "What the length means.").optional(),
+    sex: oneOf(classes.sex, "The sex it was measured on; both if absent.").optional(),
+    measure: oneOf(classes.lengthMeasure, "What was measured.").optional(),
+  },
+};
+
+type Topics = typeof topics;
+type UnitField<Path extends TraitPath> =
+  HasUnit<Path> extends true ? { unit: z.ZodOptional<typeof key> } : Record<never, never>;
+
+/** The schema of a trait's statements. */
+export type StatementSchema<Path extends TraitPath, Value extends z.ZodType> = z.ZodObject<
+  typeof core & Topics[TraitWay<Path>] & UnitField<Path> & { value: z.ZodOptional<Value> },
+  z.core.$strict
+>;
+
+/** The schema of a trait's statements, each field with what it means. */
+export function statementSchema<Path extends TraitPath, Value extends z.ZodType>(path: Path, value: Value) {
+  const trait = traitTable[path];
+  const { by, ...others } = core;
+  const fields = {
+    by,
+    value: value.optional().describe(explainTrait(trait)),
+    ...(trait.unit && { unit: key.optional().describe(`The source's unit, if it is not ${trait.unit}.`) }),
+    ...topics[trait.way],
+    ...others,
+  };
+  return z.strictObject(fields).describe(trait.label) as z.ZodType as StatementSchema<Path, Value>;
+}
+
+/** A field of a trait's statements in words: what it means itself, or else the trait. */
+export function explainField(trait: Trait, field = "value"): string {
+  const fields: Readonly<Record<string, z.ZodOptional<z.ZodType>>> = topics[trait.way];
+  const meaning = Object.hasOwn(fields, field) ? fields[field]?.unwrap().description : undefined;
+  return meaning ?? explainTrait(trait);
+}

@@ -1,0 +1,10 @@
+/** What the floors above share of species; no part of the public surface. */
+export { currents, currentsBetween, currentsFrom, currentsUpTo } from "./currents";
+export { lengthsMeant, lengthsOfSex } from "./profile/lengths";
+export { standingValues } from "./profile/standing-values";
+export { rootOf, weakestBasis } from "./record/basis";
+export { groupsOf, topicKey } from "./record/groups";
+export { hasValue, type Stated } from "./record/statements";
+export { inTraitUnit, sizeFields } from "./record/trait-unit";
+export { type HasUnit, traitDefinitions } from "./traits/definitions";
+export { traitWords } from "./traits/words";
