@@ -53,7 +53,7 @@ export function disputedQuestions(rule: Rule, read: readonly Reading[], couldBe 
 }
 
 /** What the plan does not say, of the conditions that hang on it. */
-export function inputQuestions(rule: Rule, standing: readonly Standing[]) {
+function inputQuestions(rule: Rule, standing: readonly Standing[]) {
   return standing.flatMap(({ condition, state }): readonly OpenQuestion[] => {
     if (state !== "not-given" || !condition) return [];
     const { on, of } = condition;
