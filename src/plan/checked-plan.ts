@@ -1,11 +1,19 @@
 import { InvalidInputError, type Problem } from "../errors";
 import { type TankFloor, type TankGeometry, tankFloor, tankGeometry } from "../tank";
 import { convert } from "../units";
-import { formConflicts, groupConflicts, idConflicts, tankConflicts, waterConflicts } from "./conflicts";
+import {
+  countConflicts,
+  flowConflicts,
+  formConflicts,
+  idConflicts,
+  measureConflicts,
+  waterConflicts,
+} from "./conflicts";
 import { type CheckedParty, partiesOf, partiesOfGroups } from "./party";
-import type { Offering, Party, Plan, PlannedTank, PlannedWater } from "./plan";
+import type { Group, Offering, Party, Plan, PlannedTank, PlannedWater } from "./plan";
 import { partyShape, planShape } from "./plan-shape";
 import { profileProblems } from "./profile-problems";
+import type { ProblemPath } from "./shape/shape";
 import { shapeProblems } from "./shape/shape-problems";
 
 /** A plan that was checked: its tank measured, its groups as parties. */
@@ -65,18 +73,27 @@ function planProblems(plan: Plan): readonly Problem[] {
   return [...ofShape, ...conflictsBeside(ofShape, plan)];
 }
 
-/** What cannot be true together, in the parts of a plan that have their shape. */
+/** What cannot be true together, of the parts of a plan that have their shape. */
 export function conflictsBeside(ofShape: readonly Problem[], plan: Plan): readonly Problem[] {
-  const isSound = (...part: readonly (string | number)[]) =>
+  const isSound = (part: ProblemPath) =>
     !ofShape.some(({ path }) => path.every((key, index) => index >= part.length || key === part[index]));
+  const areSound = (part: ProblemPath, fields: readonly string[]) =>
+    fields.every((field) => isSound([...part, field]));
+  const ofGroup = (group: Group, path: ProblemPath) => [
+    ...(areSound(path, counts) ? countConflicts(group, path) : []),
+    ...(areSound(path, ["species", "form"]) ? formConflicts(group, path) : []),
+  ];
+  const groups = isSound(["groups", "list"]) ? plan.groups : [];
+  const idOf = (group: Group, index: number) => (isSound(["groups", index, "id"]) ? group.id : undefined);
   return [
-    ...(isSound("tank") ? tankConflicts(plan.tank) : []),
-    ...(isSound("water") && plan.water ? waterConflicts(plan.water) : []),
-    ...(isSound("groups", -1)
-      ? plan.groups.flatMap((group, index) =>
-          isSound("groups", index) ? groupConflicts(group, ["groups", index]) : [],
-        )
-      : []),
-    ...(isSound("groups") ? idConflicts(plan.groups) : []),
+    ...(isSound(["tank", "flow"]) ? flowConflicts(plan.tank) : []),
+    ...(areSound(["tank"], measures) ? measureConflicts(plan.tank) : []),
+    ...(areSound(["water"], seasons) ? waterConflicts(plan.water ?? {}) : []),
+    ...groups.flatMap((group, index) => ofGroup(group, ["groups", index])),
+    ...idConflicts(groups.map(idOf)),
   ];
 }
+
+const counts = ["males", "females", "unsexed", "juveniles"];
+const measures = ["base", "height", "unit", "measured", "glass", "waterBelowRim"];
+const seasons = ["coolest", "temperature", "hottest"];

@@ -6,12 +6,8 @@ import type { Group, PlannedTank, PlannedWater } from "./plan";
 import { meant } from "./shape/nearest";
 import type { ProblemPath } from "./shape/shape";
 
-/** What cannot be true of a tank though each of its fields can. */
-export function tankConflicts(tank: PlannedTank): readonly Problem[] {
-  return [...flowConflicts(tank), ...measureConflicts(tank)];
-}
-
-function flowConflicts({ flow }: PlannedTank): readonly Problem[] {
+/** A strongest current that is calmer than the calmest. */
+export function flowConflicts({ flow }: PlannedTank): readonly Problem[] {
   if (!flow || currentsFrom(flow.calmest).includes(flow.strongest)) return [];
   return [
     {
@@ -24,7 +20,7 @@ function flowConflicts({ flow }: PlannedTank): readonly Problem[] {
 }
 
 /** What the geometry of tanks refuses, with the path within the plan. */
-function measureConflicts(tank: PlannedTank): readonly Problem[] {
+export function measureConflicts(tank: PlannedTank): readonly Problem[] {
   try {
     if (tank.height === undefined) tankFloor(tank);
     else tankGeometry({ ...tank, height: tank.height });
@@ -55,14 +51,12 @@ function ascending(
   return [{ path: ["water", name], code: "conflict", expected, found: warmer }];
 }
 
-/** A group has an animal, and a form that its species has. */
-export function groupConflicts(group: Group, path: ProblemPath): readonly Problem[] {
+/** A group has an animal. */
+export function countConflicts(group: Group, path: ProblemPath): readonly Problem[] {
   const { males = 0, females = 0, unsexed = 0, juveniles = 0 } = group;
-  const count = males + females + unsexed + juveniles;
-  return [
-    ...(count > 0 ? [] : [{ path, code: "range", expected: "at least one animal", found: 0 } as const]),
-    ...formConflicts(group, path),
-  ];
+  return males + females + unsexed + juveniles > 0
+    ? []
+    : [{ path, code: "range", expected: "at least one animal", found: 0 }];
 }
 
 /** A form that the species has; the one applied, if one is. */
@@ -81,19 +75,12 @@ export function formConflicts(
   return [{ ...at, code: "unknown-form", expected }];
 }
 
-/** Names that groups have been given are each given once. */
-export function idConflicts(groups: readonly { readonly id?: string | undefined }[]): readonly Problem[] {
-  const ids = groups.map(({ id }) => id);
-  return ids.flatMap((id, index) =>
-    id === undefined || ids.indexOf(id) === index
-      ? []
-      : [
-          {
-            path: ["groups", index, "id"],
-            code: "conflict" as const,
-            expected: `an id that groups[${ids.indexOf(id)}] does not have`,
-            found: id,
-          },
-        ],
-  );
+/** Ids that groups have been given are each given once. */
+export function idConflicts(ids: readonly (string | undefined)[]): readonly Problem[] {
+  return ids.flatMap((id, index): readonly Problem[] => {
+    const first = ids.indexOf(id);
+    if (id === undefined || first === index) return [];
+    const expected = `an id that groups[${first}] does not have`;
+    return [{ path: ["groups", index, "id"], code: "conflict", expected, found: id }];
+  });
 }

@@ -14,7 +14,12 @@ const sound = new WeakSet<object>();
 export function profileProblems(value: unknown, path: ProblemPath): readonly Problem[] {
   if (!isObject(value)) return [problem(path, "a species profile", value)];
   if (sound.has(value)) return [];
-  const problems = [...nameProblems(value, path), ...factsProblems(value, path)];
+  const problems = [
+    ...nameProblems(value, path),
+    ...factsProblems(value, path),
+    ...formsProblems(value, path),
+    ...listingsProblems(value, path),
+  ];
   if (problems.length === 0 && isFrozenThrough(value, 0)) sound.add(value);
   return problems;
 }
@@ -37,10 +42,31 @@ function nameProblems(profile: Fields, path: ProblemPath): readonly Problem[] {
             "word",
           ),
         ]),
-    ...(isObject(names) && Object.values(names).every(Array.isArray)
-      ? []
-      : [problem([...path, "names"], "lists of names by language", names)]),
+    ...namesProblems(names, path),
   ];
+}
+
+function namesProblems(names: unknown, path: ProblemPath): readonly Problem[] {
+  const areTexts = (list: unknown) => Array.isArray(list) && list.every((name) => typeof name === "string");
+  return isObject(names) && Object.values(names).every(areTexts)
+    ? []
+    : [problem([...path, "names"], "lists of names by language", names)];
+}
+
+function formsProblems({ forms = {} }: Fields, path: ProblemPath): readonly Problem[] {
+  const at = [...path, "forms"];
+  if (!isObject(forms)) return [problem(at, "forms by their ids", forms)];
+  return Object.entries(forms).flatMap(([id, form]) =>
+    isObject(form)
+      ? [...namesProblems(form.names, [...at, id]), ...factsProblems(form, [...at, id])]
+      : [problem([...at, id], "what the form states", form)],
+  );
+}
+
+function listingsProblems({ listings = [] }: Fields, path: ProblemPath): readonly Problem[] {
+  return Array.isArray(listings) && listings.every((listing) => isObject(listing) && isPlain(listing, 0))
+    ? []
+    : [problem([...path, "listings"], "a list of laws", listings)];
 }
 
 type Fields = Readonly<Record<string, unknown>>;
@@ -78,8 +104,8 @@ function fits(value: unknown, way: string): boolean {
 /** Whether a value holds nothing but texts, truth values and finite numbers, and not too deep. */
 function isPlain(value: unknown, depth: number): boolean {
   if (typeof value === "number") return Number.isFinite(value);
-  if (typeof value !== "object" || value === null) return true;
-  return depth < deepest && Object.values(value).every((held) => isPlain(held, depth + 1));
+  if (typeof value !== "object") return true;
+  return value !== null && depth < deepest && Object.values(value).every((held) => isPlain(held, depth + 1));
 }
 
 function isFrozenThrough(value: unknown, depth: number): boolean {

@@ -56,7 +56,7 @@ const pieces = (word: string) => word.match(/.{1,78}/gu) ?? [word];
  * Text without line breaks, control characters or marks that turn the direction of reading. Joiners stay: some scripts
  * need them.
  */
-function oneLine(text: string): string {
+export function oneLine(text: string): string {
   return text
     .replaceAll(/(?:(?![\u200c\u200d])\p{C})+/gu, " ")
     .replaceAll(/\s+/g, " ")

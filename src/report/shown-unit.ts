@@ -21,4 +21,5 @@ export type ShownUnit =
   | "h"
   | "d"
   | "a"
-  | "kN/m2";
+  | "kN/m2"
+  | "lb/ft2";

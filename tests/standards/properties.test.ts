@@ -1,6 +1,6 @@
 import fc from "fast-check";
 import { expect, test } from "vitest";
-import type { Group, PlannedTank } from "../../src/compatibility";
+import type { Group, PlannedTank } from "../../src/plan";
 import { officialRequirements } from "../../src/standards";
 import { adults, adultsBySex, animal } from "../compatibility/animals";
 import { animals } from "../compatibility/arbitrary";

@@ -1,4 +1,4 @@
-import type { Group, PlannedTank } from "../../src/compatibility";
+import type { Group, PlannedTank } from "../../src/plan";
 import type { AdultLength, SpeciesProfile } from "../../src/species";
 import { type SurveyedPlan, surveyedPlan } from "../../src/standards/surveyed-plan";
 import { adults, animal, type Stated } from "../compatibility/animals";

@@ -1,21 +1,24 @@
-import { InvalidInputError, type Problem } from "../../errors";
+import { InvalidInputError, type Problem, type ProblemCode } from "../../errors";
 import { applyForm, type SpeciesProfile } from "../../species";
 import { conflictsBeside } from "../checked-plan";
 import type { Group, Plan } from "../plan";
-import { planShape } from "../plan-shape";
+import { mostGroups, planShape } from "../plan-shape";
 import { profileProblems } from "../profile-problems";
 import type { ProblemPath } from "../shape/shape";
 import { isObject, shapeProblems } from "../shape/shape-problems";
-import { format, older } from "./formats";
+import { inTodaysFormat } from "./formats";
 
 /** The profile of a species by whatever a plan calls it; undefined where there is none. */
 export type SpeciesLookup = (nameOrId: string) => SpeciesProfile | undefined;
 
-/** A species that a plan calls by another name than its id: an id it once bore, a synonym, a vernacular name. */
+/**
+ * A species that a plan calls by another name than its id: an id it once bore, a synonym, a vernacular name. Or a form
+ * that a plan calls by an id it once bore.
+ */
 export interface Renamed {
   readonly path: ProblemPath;
   readonly from: string;
-  /** The id. */
+  /** The id it bears now. */
   readonly to: string;
 }
 
@@ -30,7 +33,7 @@ export type ParsedPlan =
  * @param input - What was saved: an object, not its text.
  * @param lookup - Gives the profile of a species by its id or any of its names, such as `speciesById`, or the profiles
  * that an app has loaded: `speciesIn` lists which.
- * @returns The plan, with the species that have another id than the plan says in `renamed`; or every problem at once,
+ * @returns The plan, with the species and forms that have another id than the plan says in `renamed`; or every problem at once,
  * each with its path, a code, what was expected and what was found. Never throws.
  *
  * @example
@@ -103,20 +106,6 @@ function parsed(input: unknown, lookup: SpeciesLookup): ParsedPlan {
 const nameProblems = (value: unknown, path: ProblemPath): readonly Problem[] =>
   shapeProblems({ is: "text", longest: 120 }, value, path);
 
-/** What was saved without its format, brought up to today's. */
-function inTodaysFormat(input: unknown): { readonly saved: unknown; readonly problems: readonly Problem[] } {
-  if (!isObject(input)) return { saved: input, problems: [] };
-  const { format: given = format, ...saved } = input;
-  const known = typeof given === "number" && (given === format || Object.hasOwn(older, given));
-  if (!known) {
-    const expected = `a format up to ${format}; a later one needs a later version of this library`;
-    return { saved, problems: [{ path: ["format"], code: "unknown-format", expected, found: given }] };
-  }
-  let current: object = saved;
-  for (let at = given; at < format; at++) current = older[at]?.(current) ?? current;
-  return { saved: current, problems: [] };
-}
-
 interface FoundSpecies {
   readonly groups: readonly Group[];
   readonly problems: readonly Problem[];
@@ -125,22 +114,55 @@ interface FoundSpecies {
 
 /** The groups with profiles in place of names, as far as both can be read. */
 function foundSpecies(saved: unknown, lookup: SpeciesLookup): FoundSpecies {
-  const given = isObject(saved) && Array.isArray(saved.groups) ? saved.groups : [];
+  const given = isObject(saved) && Array.isArray(saved.groups) ? saved.groups.slice(0, mostGroups) : [];
   const groups: Group[] = [];
   const problems: Problem[] = [];
   const renamed: Renamed[] = [];
   for (const [index, group] of (given as readonly unknown[]).entries()) {
-    const name = isObject(group) ? group.species : undefined;
+    const { species: name, form } = isObject(group) ? group : {};
     const path = ["groups", index, "species"];
-    const species = typeof name === "string" ? lookup(name) : undefined;
-    groups.push({ ...Object(group), species });
-    if (typeof name !== "string" || nameProblems(name, path).length > 0) continue;
-    if (!species)
-      problems.push({ path, code: "unknown-species", expected: "the id or name of a species", found: name });
-    else problems.push(...profileProblems(species, path));
-    if (species && species.id !== name) renamed.push({ path, from: name, to: species.id });
+    const { species, problems: wrong } = lookedUp(name, path, lookup);
+    const current = species && currentForm(species, form);
+    groups.push({ ...Object(group), species, ...(current !== undefined && { form: current }) });
+    problems.push(...wrong);
+    if (species && species.id !== name) renamed.push({ path, from: String(name), to: species.id });
+    if (current !== undefined && current !== form) {
+      renamed.push({ path: ["groups", index, "form"], from: String(form), to: current });
+    }
   }
   return { groups, problems, renamed };
+}
+
+interface LookedUp {
+  /** Absent where the lookup gave none, or none that is sound. */
+  readonly species?: SpeciesProfile;
+  readonly problems: readonly Problem[];
+}
+
+/** What a lookup gives for a name; nothing for what is no name, which the shape of a plan refuses. */
+function lookedUp(name: unknown, path: ProblemPath, lookup: SpeciesLookup): LookedUp {
+  if (typeof name !== "string" || nameProblems(name, path).length > 0) return { problems: [] };
+  const refuse = (code: ProblemCode, expected: string) => ({
+    problems: [{ path, code, expected, found: name }],
+  });
+  try {
+    const species = lookup(name);
+    if (!species) return refuse("unknown-species", "the id or name of a species");
+    if (species instanceof Promise) {
+      return refuse("type", "a species whose profile is loaded: the lookup gave a promise");
+    }
+    const problems = profileProblems(species, path);
+    return problems.length > 0 ? { problems } : { species, problems };
+  } catch (error) {
+    const said = error instanceof Error ? `: ${error.message}` : "";
+    return refuse("unknown-species", `a species that the lookup gives; it threw${said}`);
+  }
+}
+
+/** The id of a form; of one that had another id once, the one it has now. */
+function currentForm({ forms = {} }: SpeciesProfile, form: unknown): string | undefined {
+  if (typeof form !== "string" || Object.hasOwn(forms, form)) return undefined;
+  return Object.keys(forms).find((id) => forms[id]?.once?.includes(form));
 }
 
 /** A group with its form applied to its species. */

@@ -21,8 +21,8 @@ export function shapeProblems(shape: Shape, value: unknown, path: ProblemPath = 
         ? []
         : refuse("word", `${oneOf(shape.words)}${meant(value, shape.words)}`);
     case "text":
-      if (typeof value !== "string" || value === "") return refuse("type", "a text");
-      return value.length <= shape.longest ? [] : refuse("text", `at most ${shape.longest} characters`);
+      if (typeof value !== "string") return refuse("type", "a text");
+      return hasUpTo(shape.longest, value) ? [] : refuse("text", `1 to ${shape.longest} characters`);
     case "list":
       return problemsOfList(shape, value, path);
     case "object":
@@ -79,6 +79,10 @@ export const isObject = (value: unknown): value is Readonly<Record<string, unkno
   typeof value === "object" && value !== null && !Array.isArray(value);
 
 const isNumber = (value: unknown): value is number => typeof value === "number" && Number.isFinite(value);
+
+/** Whether a text has a character and no more than so many; those beyond the first plane count once, as in a schema. */
+const hasUpTo = (longest: number, text: string) =>
+  text !== "" && text.length <= 2 * longest && [...text].length <= longest;
 
 interface Span {
   readonly min?: number;

@@ -64,17 +64,20 @@ function favourable(findings: readonly Finding[], teller: Teller): readonly (rea
   });
 }
 
-/** Every condition once, after the reasons for it. */
+/** Every condition once, after the reasons for it; conditions on two parties of one name are told as one. */
 function conditions(
   { findings, conditions }: Verdict,
   reasons: readonly Alike[],
   teller: Teller,
 ): readonly (readonly string[])[] {
-  return conditions.map((condition) => {
+  const asked = new Map<string, readonly string[]>();
+  for (const condition of conditions) {
     const asking = new Set(condition.findings.map((index) => findings[index]));
     const lines = reasons.filter((alike) => alike.some((finding) => asking.has(finding))).map(teller.reason);
-    return [...new Set(lines), teller.condition(condition)];
-  });
+    const told = teller.condition(condition);
+    asked.set(told, [...(asked.get(told) ?? []), ...lines]);
+  }
+  return [...asked].map(([told, lines]) => [...new Set(lines), told]);
 }
 
 /** Every sign to look for once, with those who would show it. */

@@ -1,13 +1,12 @@
-import type { Finding, OpenQuestion, Verdict } from "../../compatibility";
+import type { Verdict } from "../../compatibility";
 import { objectOf, oneOf } from "../../errors";
-import type { Condition } from "../../plan";
-import { markdown, plainText } from "../layout";
+import { markdown, oneLine, plainText } from "../layout";
 import { english } from "../messages/english";
 import type { Messages } from "../messages/messages";
 import type { UnitSystem } from "../quantities";
 import { blocksOf } from "./blocks";
-import { checkedVerdict } from "./checked-verdict";
-import { tellerOf } from "./teller";
+import { checkedPart, checkedVerdict, type VerdictPart } from "./checked-verdict";
+import { type Teller, tellerOf } from "./teller";
 
 /** How a verdict is written in a language that is given. */
 export interface WritingOptions {
@@ -55,7 +54,7 @@ export function describe(verdict: Verdict, options: DescribeOptions = {}): strin
 export function describeIn(messages: Messages, verdict: Verdict, options: WritingOptions = {}): string {
   const { format = "text", units = "metric" } = objectOf(options, "options");
   oneOf(format, Object.keys(formats), "format");
-  const teller = tellerOf(checkedVerdict(verdict), messages, units);
+  const teller = tellerOf(checkedVerdict(verdict, messages), messages, units);
   return formats[format](blocksOf(verdict, teller, messages));
 }
 
@@ -63,7 +62,8 @@ export function describeIn(messages: Messages, verdict: Verdict, options: Writin
 export interface SentenceOptions extends Pick<DescribeOptions, "units" | "messages"> {}
 
 /**
- * One finding, open question or condition of a verdict as a sentence, without marks of any format.
+ * One finding, open question or condition of a verdict as a sentence on one line, without marks of any format: an app
+ * that shows it in a page escapes it as any text.
  *
  * @param verdict - The verdict it belongs to: its parties are named.
  * @throws InvalidInputError for what is no part of a verdict, and for an unknown unit system.
@@ -78,11 +78,7 @@ export interface SentenceOptions extends Pick<DescribeOptions, "units" | "messag
  * sentence(verdict, { on: "tank.lid", wanted: { oneOf: [true] } }); // => "Works if the tank is covered without a gap."
  * ```
  */
-export function sentence(
-  verdict: Verdict,
-  part: Finding | OpenQuestion | Condition,
-  options: SentenceOptions = {},
-): string {
+export function sentence(verdict: Verdict, part: VerdictPart, options: SentenceOptions = {}): string {
   const { messages = english, units } = objectOf(options, "options");
   return sentenceIn(messages, verdict, part, { units });
 }
@@ -91,11 +87,15 @@ export function sentence(
 export function sentenceIn(
   messages: Messages,
   verdict: Verdict,
-  part: Finding | OpenQuestion | Condition,
-  { units = "metric" }: Pick<WritingOptions, "units"> = {},
+  part: VerdictPart,
+  options: Pick<WritingOptions, "units"> = {},
 ): string {
-  const teller = tellerOf(checkedVerdict(verdict), messages, units);
-  const told = objectOf(part, "part");
-  if ("wanted" in told) return teller.condition(told);
-  return "reason" in told ? teller.question(told) : teller.findings([told]);
+  const { units = "metric" } = objectOf(options, "options");
+  const teller = tellerOf(checkedVerdict(verdict, messages), messages, units);
+  return oneLine(saidBy(teller, checkedPart(part, messages, "part")));
+}
+
+function saidBy(teller: Teller, part: VerdictPart): string {
+  if ("wanted" in part) return teller.condition(part);
+  return "reason" in part ? teller.question(part) : teller.findings([part]);
 }

@@ -168,7 +168,7 @@ function oxygen({ from, measures, figure }: Told<Measures["oxygen"]>): string {
   }
   if (need?.value === "high")
     return `${from} needs much oxygen and suffers as soon as the water stands still.`;
-  return `how long the oxygen lasts for ${from} on a hot night depends on how warm and how much the water is, which the plan does not say.`;
+  return `how long the oxygen lasts for ${from} on a hot night depends on how warm the water is and how much there is, which the plan does not say.`;
 }
 
 const plantHarm: Readonly<Record<Words["plantHarm"], string>> = {
@@ -195,13 +195,14 @@ const ways: Readonly<Record<string, string>> = {
   apart: "where the quicker ones do not get at it",
 };
 
-/** `neon tetra is given frozen food`, `food reaches neon tetra after dark, or where the quicker ones do not get at it`. */
+/** `neon tetra is given frozen food where and when it feeds`, `food reaches neon tetra after dark, or where the quicker ones do not get at it`. */
 function fedWith({ of, words }: ToldCondition): string {
   const choices = words.map(String);
   const given = choices.filter((choice) => !Object.hasOwn(ways, choice));
   const reached = choices.flatMap((choice) => (Object.hasOwn(ways, choice) ? [ways[choice] ?? choice] : []));
   return [
-    given.length > 0 && `${of} is given ${anyOf(given.map((food) => foods[food] ?? food))}`,
+    given.length > 0 &&
+      `${of} is given ${anyOf(given.map((food) => foods[food] ?? food))} where and when it feeds`,
     reached.length > 0 && `food reaches ${of} ${anyOf(reached)}`,
   ]
     .filter(Boolean)
@@ -332,7 +333,7 @@ export const english: Messages = {
     "caution-floor": ({ measures, figure }) =>
       measures.mass
         ? `Filled with ${figure(measures.volume)} of water, the tank weighs ${figure(measures.mass)} or more, gravel and stand not counted: ${figure(measures.load)} on its footprint. Whether a floor carries that is for a structural engineer to say.`
-        : "The plan does not say how high the tank is, and so not what it weighs: a litre of water weighs a kilogram. Whether a floor carries a large tank is for a structural engineer to say.",
+        : `The plan does not say how high the tank is, and so not what it weighs: ${figure({ value: 100, unit: "L" })} of water weigh ${figure({ value: 100, unit: "kg" })}. Whether a floor carries a large tank is for a structural engineer to say.`,
     "caution-electricity": () =>
       "Water and electricity: use a residual-current device, let cables hang in a loop below the socket, pull the plugs before a hand goes in. Follow the local wiring rules; have work done by a licensed electrician.",
     "caution-hazards": ({ from, measures }) => hazards[measures.hazard?.value ?? "bite"](from),
@@ -367,11 +368,11 @@ export const english: Messages = {
     "tank.openWater": ({ wanted }) => `${wanted} of the plan area is free to swim in`,
     "tank.openSurface": ({ wanted }) =>
       `${wanted} of the surface stays free of leaves, with air between water and lid`,
-    "tank.sightBreaks": ({ wanted }) =>
-      `roots, stones or thickets break the line of sight over the ground in ${wanted} places`,
+    "tank.sightBreaks": ({ wanted, min }) =>
+      `roots, stones or thickets break the line of sight over the ground in ${wanted} ${min === 1 ? "place" : "places"}`,
     // Eight weeks: the end of ripening in `filterCapacity`. The foam: media tables, from memory (see `PlannedFilter`).
-    "tank.filter.ripeArea": ({ wanted }) =>
-      `the filter has run for eight weeks and holds ${wanted} of media (a litre of coarse foam has about 1 m²)`,
+    "tank.filter.ripeArea": ({ wanted, figure }) =>
+      `the filter has run for eight weeks and holds ${wanted} of media (a litre of coarse foam has about ${figure({ value: 1, unit: "m2" })})`,
     "tank.lid": () => "the tank is covered without a gap",
     "tank.cover": ({ wanted }) => `${wanted} of the plan area is cover`,
     "tank.plants": ({ words }) =>
@@ -441,6 +442,7 @@ export const english: Messages = {
     d: "days",
     a: "years",
     "kN/m2": "kN/m²",
+    "lb/ft2": "lb/sq ft",
   },
   words: spelled(),
   profile: {

@@ -38,8 +38,9 @@ export function profileMarkdown(profile: SpeciesProfile, options: ProfileOptions
 export function profileMarkdownIn(
   messages: Messages,
   profile: SpeciesProfile,
-  { units = "metric" }: Pick<ProfileOptions, "units"> = {},
+  options: Pick<ProfileOptions, "units"> = {},
 ): string {
+  const { units = "metric" } = objectOf(options, "options");
   const { language, closing } = messages;
   const { name, authority, family, order } = objectOf(
     objectOf(profile, "profile").taxonomy,

@@ -63,6 +63,14 @@ const source = z.strictObject({
   root: key.optional().describe("The source this one copies from."),
 });
 
+const form = z.strictObject({
+  names,
+  once: listUpTo(20, slug)
+    .optional()
+    .describe("Ids it once bore: saved plans that name it so still find it."),
+  ...sections,
+});
+
 /** One file of `data/species`. */
 export const recordSchema = heldTo<SpeciesRecord & { readonly $schema?: string | undefined }>()(
   z.strictObject({
@@ -81,6 +89,6 @@ export const recordSchema = heldTo<SpeciesRecord & { readonly $schema?: string |
     identifiers: keyedUpTo(60, database, key).optional(),
     sources: keyedUpTo(500, sourceKey, source),
     ...sections,
-    forms: keyedUpTo(40, slug, z.strictObject({ names, ...sections })).optional(),
+    forms: keyedUpTo(40, slug, form).optional(),
   }),
 );

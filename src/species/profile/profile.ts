@@ -60,7 +60,11 @@ export interface Listing {
 }
 
 /** A form as a profile carries it. */
-export type FormProfile = { readonly names: Names } & Facts;
+export type FormProfile = {
+  readonly names: Names;
+  /** Ids it once bore. */
+  readonly once?: readonly string[] | undefined;
+} & Facts;
 
 /** What rules see of a species: one fact a trait. */
 export type SpeciesProfile = {

@@ -57,7 +57,8 @@ function formsOf(
 ): Readonly<Record<string, FormProfile>> {
   const resolved = Object.entries(objectOf(forms, "forms")).map(([id, form]) => {
     const facts = withFreshSalinity(factsOf(form, record.sources, record));
-    return [id, { names: form.names, ...withSparedFlow(facts, species) }];
+    const { names, once } = form;
+    return [id, { names, ...(once && { once }), ...withSparedFlow(facts, species) }];
   });
   return Object.fromEntries(resolved);
 }

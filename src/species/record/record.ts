@@ -36,7 +36,11 @@ export type Names = Readonly<Record<string, readonly string[]>>;
 export type Identifiers = Readonly<Record<string, string>>;
 
 /** A form bred in captivity: what differs from the species. */
-export type FormRecord = { readonly names: Names } & Statements;
+export type FormRecord = {
+  readonly names: Names;
+  /** Ids it once bore. */
+  readonly once?: readonly string[] | undefined;
+} & Statements;
 
 /** One file of `data/species`: what sources said. */
 export type SpeciesRecord = {

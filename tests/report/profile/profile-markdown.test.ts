@@ -2,9 +2,9 @@ import { expect, test } from "vitest";
 import { allSpecies } from "vivary/catalog";
 import danioRerio from "vivary/catalog/danio-rerio";
 import puntigrusTetrazona from "vivary/catalog/puntigrus-tetrazona";
-import { InvalidInputError } from "../../src/errors";
-import { profileMarkdown } from "../../src/report";
-import { applyForm, factAt, type SpeciesProfile, traitPaths, traitTable } from "../../src/species";
+import { InvalidInputError } from "../../../src/errors";
+import { profileMarkdown } from "../../../src/report";
+import { applyForm, factAt, type SpeciesProfile, traitPaths, traitTable } from "../../../src/species";
 
 const withForms = allSpecies.flatMap((species) => [
   species,

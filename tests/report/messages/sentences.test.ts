@@ -6,8 +6,9 @@ import danioRerio from "vivary/catalog/danio-rerio";
 import osteogasterAenea from "vivary/catalog/osteogaster-aenea";
 import paracheirodonInnesi from "vivary/catalog/paracheirodon-innesi";
 import trichogasterChuna from "vivary/catalog/trichogaster-chuna";
-import { assessPlan, type Group, type PlannedTank } from "../../src/compatibility";
-import { describe } from "../../src/report";
+import { assessPlan } from "../../../src/compatibility";
+import type { Group, PlannedTank } from "../../../src/plan";
+import { describe } from "../../../src/report";
 
 /** The report on a plan in one line. */
 const told = (groups: readonly Group[], tank: Partial<PlannedTank> = {}) =>
@@ -64,7 +65,7 @@ suite("a shop adviser says it like this", () => {
       { species: osteogasterAenea, unsexed: 6 },
     ]);
     expect(report).toContain(
-      "A breeding pair of convict cichlid defends 3000 cm² on the ground; 2 such places are held here.",
+      "A breeding pair of convict cichlid defends 3,000 cm² on the ground; 2 such places are held here.",
     );
     expect(report).toContain(
       "Bronze corydoras feeds by night and eats the eggs that convict cichlid guards.",

@@ -6,11 +6,11 @@ import danioRerio from "vivary/catalog/danio-rerio";
 import paracheirodonInnesi from "vivary/catalog/paracheirodon-innesi";
 import trichogasterChuna from "vivary/catalog/trichogaster-chuna";
 import { recordById } from "vivary/evidence";
-import { assessPair, assessPlan, defineRule, pairRules, type Verdict } from "../../src/compatibility";
-import { InvalidInputError } from "../../src/errors";
-import { describe, english } from "../../src/report";
-import type { SpeciesProfile } from "../../src/species";
-import { plans } from "../judgements/plans";
+import { assessPair, assessPlan, defineRule, pairRules, type Verdict } from "../../../src/compatibility";
+import { InvalidInputError } from "../../../src/errors";
+import { describe, english } from "../../../src/report";
+import type { SpeciesProfile } from "../../../src/species";
+import { plans } from "../../judgements/plans";
 
 const pair = (a: SpeciesProfile, b: SpeciesProfile) => assessPair({ species: a }, { species: b });
 

@@ -1,0 +1,119 @@
+import fc from "fast-check";
+import { allSpecies } from "vivary/catalog";
+import type { Group, Offering, Plan, PlannedTank, PlannedWater } from "../../src/plan";
+import { applyForm, classes } from "../../src/species";
+import { currents } from "../../src/species/inner";
+
+const word = <Class extends string>(of: Readonly<Record<Class, string>>) =>
+  fc.constantFrom(...(Object.keys(of) as Class[]));
+const share = fc.constantFrom(0, 0.1, 0.25, 0.3, 0.5, 0.75, 1);
+
+const side = fc.integer({ min: 30, max: 240 });
+const bases: fc.Arbitrary<PlannedTank["base"]> = fc.oneof(
+  fc.record({ shape: fc.constant("rectangle" as const), length: side, width: side }),
+  fc.record({ shape: fc.constant("circle" as const), diameter: side }),
+  fc.record({
+    shape: fc.constant("sector" as const),
+    radius: side,
+    angle: fc.constantFrom(45, 90, 180, 270),
+  }),
+  fc.record({
+    shape: fc.constant("bowed" as const),
+    length: side,
+    width: side,
+    bow: fc.constantFrom(1, 5, 10),
+  }),
+  side.map((length) => ({
+    shape: "polygon" as const,
+    points: [
+      [0, 0],
+      [length, 0],
+      [length, 40],
+      [0, 60],
+    ] as const,
+  })),
+);
+
+const flow = fc.tuple(fc.nat(currents.length - 1), fc.nat(currents.length - 1)).map(([a, b]) => ({
+  calmest: currents[Math.min(a, b)] ?? "still",
+  strongest: currents[Math.max(a, b)] ?? "still",
+}));
+
+/** Tanks of any shape, with anything that a plan may say of them or may leave out. */
+export const tanks: fc.Arbitrary<PlannedTank> = fc.record(
+  {
+    base: bases,
+    height: fc.integer({ min: 20, max: 90 }),
+    unit: fc.constantFrom("cm" as const, "in" as const),
+    measured: fc.constantFrom("inner" as const, "outer" as const),
+    glass: fc.constantFrom(0, 0.5, 1),
+    waterBelowRim: fc.constantFrom(0, 2, 5),
+    lid: fc.boolean(),
+    flow,
+    cover: share,
+    openWater: share,
+    openSurface: share,
+    sightBreaks: fc.nat(8),
+    plants: fc.constantFrom("none" as const, "planted" as const, "grown-in" as const),
+    filter: fc.record({ mediaArea: fc.constantFrom(0, 0.5, 4, 40), age: fc.constantFrom(0, 30, 90) }),
+  },
+  { requiredKeys: ["base"] },
+);
+
+/** Water, the coolest season never warmer than usual, the hottest day never cooler. */
+export const waters: fc.Arbitrary<PlannedWater> = fc.record(
+  {
+    coolest: fc.integer({ min: 8, max: 16 }),
+    temperature: fc.integer({ min: 16, max: 30 }),
+    hottest: fc.integer({ min: 30, max: 36 }),
+    pH: fc.constantFrom(4.5, 6, 6.5, 7, 7.5, 8.5),
+    generalHardness: fc.integer({ min: 0, max: 25 }),
+    carbonateHardness: fc.integer({ min: 0, max: 15 }),
+    salinity: fc.constantFrom(0, 0.5, 3, 12),
+  },
+  { requiredKeys: [] },
+);
+
+/** A species of the catalog: itself, or one of its forms given in any of the ways there are. */
+const kinds: fc.Arbitrary<Pick<Group, "species" | "form">> = fc
+  .constantFrom(...allSpecies)
+  .chain((species) => {
+    const ways = Object.keys(species.forms ?? {}).flatMap((form) => [
+      { species, form },
+      { species: applyForm(species, form) },
+      { species: applyForm(species, form), form },
+    ]);
+    return fc.constantFrom({ species }, ...ways);
+  });
+
+const some = fc.integer({ min: 0, max: 12 });
+const counts = fc
+  .record({ males: some, females: some, unsexed: some, juveniles: some }, { requiredKeys: [] })
+  .map((given) => (Object.values(given).some((count) => count > 0) ? given : { ...given, unsexed: 6 }));
+
+const told = fc.record(
+  { length: fc.constantFrom(1, 3, 7.5, 20), entersOn: fc.constantFrom(0, 14) },
+  { requiredKeys: [] },
+);
+
+const group: fc.Arbitrary<Group> = fc
+  .tuple(kinds, counts, told)
+  .map(([kind, count, further]) => ({ ...kind, ...count, ...further }));
+
+const groups = fc
+  .tuple(fc.array(group, { minLength: 1, maxLength: 4 }), fc.boolean())
+  .map(([list, named]) => (named ? list.map((one, index) => ({ id: `group ${index}`, ...one })) : list));
+
+const offering: fc.Arbitrary<Offering> = fc.record(
+  { food: word(classes.food), place: word(classes.zone), light: word(classes.light), apart: fc.boolean() },
+  { requiredKeys: ["food", "place"] },
+);
+
+/** Plans that say something of everything or next to nothing. */
+export const plans: fc.Arbitrary<Plan> = fc.record(
+  { tank: tanks, water: waters, groups, offerings: fc.array(offering, { maxLength: 4 }) },
+  { requiredKeys: ["tank", "groups"] },
+);
+
+/** A fixed sample of such plans. */
+export const samplePlans = (count: number): readonly Plan[] => fc.sample(plans, { numRuns: count, seed: 7 });

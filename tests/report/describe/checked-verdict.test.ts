@@ -1,0 +1,96 @@
+import { expect, describe as suite, test } from "vitest";
+import danioRerio from "vivary/catalog/danio-rerio";
+import { assessPlan } from "../../../src/compatibility";
+import { InvalidInputError } from "../../../src/errors";
+import {
+  describe,
+  describeIn,
+  english,
+  profileMarkdown,
+  profileMarkdownIn,
+  sentence,
+  sentenceIn,
+} from "../../../src/report";
+
+const verdict = assessPlan({
+  tank: { base: { shape: "rectangle", length: 60, width: 30 } },
+  groups: [{ species: danioRerio, unsexed: 4 }],
+});
+const [finding] = verdict.findings;
+const [question] = verdict.open;
+const [condition] = verdict.conditions;
+const [party] = verdict.parties;
+
+suite("what is no verdict is refused, and says where", () => {
+  test.each<readonly [unknown, string]>([
+    [undefined, "verdict"],
+    [null, "verdict"],
+    ["suitable", "verdict"],
+    [[], "verdict"],
+    [{}, "verdict.outcome"],
+    [{ ...verdict, outcome: "fine" }, "verdict.outcome"],
+    [{ ...verdict, outcome: "toString" }, "verdict.outcome"],
+    [{ ...verdict, bounds: undefined }, "verdict.bounds"],
+    [{ ...verdict, bounds: { atBest: "suitable" } }, "verdict.bounds.atWorst"],
+    [{ ...verdict, parties: {} }, "verdict.parties"],
+    [{ ...verdict, parties: [{}] }, "verdict.parties.0.name"],
+    [{ ...verdict, parties: [{ ...party, names: undefined }] }, "verdict.parties.0.names"],
+    [{ ...verdict, parties: [{ ...party, names: { en: "zebra danio" } }] }, "verdict.parties.0.names"],
+    [{ ...verdict, findings: [undefined] }, "verdict.findings.0"],
+    [{ ...verdict, findings: [{ ...finding, rule: 7 }] }, "verdict.findings.0.rule"],
+    [{ ...verdict, findings: [{ ...finding, weight: "fatal" }] }, "verdict.findings.0.weight"],
+    [{ ...verdict, findings: [{ ...finding, basis: "hearsay" }] }, "verdict.findings.0.basis"],
+    [{ ...verdict, findings: [{ ...finding, watchFor: "ghosts" }] }, "verdict.findings.0.watchFor"],
+    [{ ...verdict, conditions: [{ ...condition, on: "tank.colour" }] }, "verdict.conditions.0.on"],
+    [{ ...verdict, conditions: [{ ...condition, wanted: 7 }] }, "verdict.conditions.0.wanted"],
+    [
+      { ...verdict, conditions: [{ ...condition, wanted: { oneOf: "x" } }] },
+      "verdict.conditions.0.wanted.oneOf",
+    ],
+    [{ ...verdict, open: [{ ...question, reason: "none" }] }, "verdict.open.0.reason"],
+    [{ ...verdict, open: [{ ...question, couldBe: "fatal" }] }, "verdict.open.0.couldBe"],
+    [{ ...verdict, open: [{ ...question, trait: "water.colour" }] }, "verdict.open.0.trait"],
+    [{ ...verdict, open: [{ ...question, input: "tank.colour" }] }, "verdict.open.0.input"],
+    [{ ...verdict, met: 7 }, "verdict.met"],
+  ])("%#", (given, path) => {
+    const problems = [
+      expect.objectContaining({
+        path: path.split(".").map((key) => (/^\d+$/.test(key) ? Number(key) : key)),
+      }),
+    ];
+    expect(() => Reflect.apply(describe, undefined, [given])).toThrow(expect.objectContaining({ problems }));
+    expect(() => Reflect.apply(sentence, undefined, [given, finding])).toThrow(InvalidInputError);
+  });
+});
+
+suite("what is no part of a verdict is refused", () => {
+  test.each([
+    undefined,
+    null,
+    7,
+    "temperature",
+    [],
+    {},
+    { reason: "missing" },
+    { wanted: {} },
+    { on: "tank.lid", wanted: null },
+  ])("%j", (part) => {
+    expect(() => Reflect.apply(sentence, undefined, [verdict, part])).toThrow(InvalidInputError);
+  });
+});
+
+suite("what are no options is refused", () => {
+  test.each([null, "us", 7, []])("%j", (options) => {
+    const calls: readonly (readonly [(...given: never) => string, readonly unknown[]])[] = [
+      [describe, [verdict]],
+      [describeIn, [english, verdict]],
+      [sentence, [verdict, finding]],
+      [sentenceIn, [english, verdict, finding]],
+      [profileMarkdown, [danioRerio]],
+      [profileMarkdownIn, [english, danioRerio]],
+    ];
+    for (const [call, given] of calls) {
+      expect(() => Reflect.apply(call, undefined, [...given, options])).toThrow(InvalidInputError);
+    }
+  });
+});

@@ -1,0 +1,126 @@
+import { fileURLToPath } from "node:url";
+import { build } from "esbuild";
+import { describe, expect, test } from "vitest";
+import type { Verdict } from "../../../src/compatibility";
+import { describeIn, english, profileMarkdownIn, sentenceIn } from "../../../src/report";
+import { escaped } from "../../../src/report/layout";
+import { classes, factAt, type SpeciesProfile } from "../../../src/species";
+import { traitWords } from "../../../src/species/inner";
+import { everyKind, pairVerdicts, planVerdicts } from "../verdicts";
+import { pseudo, unmarked } from "./pseudo";
+
+const some = <Item>(items: readonly Item[], every: number) => items.filter((_, index) => index % every === 0);
+const verdicts: readonly Verdict[] = [...some(pairVerdicts, 10), ...some(planVerdicts, 3)];
+const systems = ["metric", "us", "imperial"] as const;
+
+describe("no word of a report lives outside the language", () => {
+  test("in a description", () => {
+    for (const [index, verdict] of verdicts.entries()) {
+      for (const format of ["text", "markdown"] as const) {
+        const told = describeIn(pseudo, verdict, { format, units: systems[index % 3] });
+        expect(unmarked(told)).not.toMatch(/\p{L}/u);
+      }
+    }
+  });
+
+  test("in a sentence", () => {
+    for (const verdict of verdicts) {
+      for (const part of [...verdict.findings, ...verdict.met, ...verdict.open, ...verdict.conditions]) {
+        expect(unmarked(sentenceIn(pseudo, verdict, part))).toBe("");
+      }
+    }
+  });
+
+  /** What a page shows as the record has it: names, and texts that are no words of the vocabulary. */
+  const textsOf = ({ names, taxonomy, ...profile }: SpeciesProfile) => {
+    const name = names.en?.[0] ?? taxonomy.name;
+    return [
+      ...[name, name.charAt(0).toUpperCase() + name.slice(1)],
+      ...[taxonomy.name, taxonomy.authority, taxonomy.family, taxonomy.order],
+      ...(["origin.regions", "reproduction.interbreedsWith", "care.rehoming"] as const).flatMap((path) => {
+        const fact = factAt(profile, path);
+        return fact ? [fact.value, ...(fact.also ?? [])].flat() : [];
+      }),
+    ].map(escaped);
+  };
+
+  test("on the page of a species", () => {
+    for (const species of everyKind) {
+      const page = profileMarkdownIn(pseudo, species);
+      const left = textsOf(species)
+        .sort((a, b) => b.length - a.length)
+        .reduce((text, known) => text.replaceAll(known, ""), unmarked(page));
+      expect(left, species.id).not.toMatch(/\p{L}/u);
+    }
+  });
+
+  test("and what English says without marks is English", () => {
+    for (const verdict of some(verdicts, 20)) {
+      const bare = describeIn(pseudo, verdict, { format: "markdown" }).replaceAll(/[⟦⟧]/gu, "");
+      expect(bare.toLowerCase()).toBe(describeIn(english, verdict, { format: "markdown" }).toLowerCase());
+    }
+  });
+});
+
+const source = (path: string) => fileURLToPath(new URL(`../../../src/${path}`, import.meta.url));
+
+/** What an app ships that imports these names of the report. */
+async function shipped(names: readonly string[]): Promise<string> {
+  const { outputFiles } = await build({
+    stdin: {
+      contents: `export { ${names.join(", ")} } from ${JSON.stringify(source("report/index.ts"))};`,
+      resolveDir: source("."),
+    },
+    bundle: true,
+    format: "esm",
+    charset: "utf8",
+    minify: true,
+    write: false,
+  });
+  return outputFiles.map(({ text }) => text).join("\n");
+}
+
+/** The texts of a table, however deep. */
+const textsIn = (value: unknown): readonly string[] =>
+  typeof value === "string"
+    ? [value]
+    : typeof value === "object" && value !== null
+      ? Object.values(value).flatMap(textsIn)
+      : [];
+
+const isProse = (text: string) => text.includes(" ") && text.length > 8;
+const englishTexts = [
+  ...textsIn(english).filter(isProse),
+  ...[
+    "Works if ",
+    "Past its limit",
+    "residual-current device",
+    "the plan does not say",
+    " is free to swim in",
+  ],
+];
+const explanations = [
+  ...Object.values(traitWords).flatMap(({ label, about }) => [label, about].filter(isProse)),
+  ...textsIn(Object.values(classes)).filter(isProse),
+];
+
+describe("an app that brings its own language", () => {
+  test("ships no English", async () => {
+    const code = await shipped(["describeIn", "sentenceIn", "profileMarkdownIn"]);
+    expect(englishTexts.length).toBeGreaterThan(30);
+    expect(englishTexts.filter((text) => code.includes(text))).toEqual([]);
+    expect(explanations.filter((text) => code.includes(text))).toEqual([]);
+  });
+
+  test("and one that does not ships it, so that the test above can fail", async () => {
+    const code = await shipped(["describe"]);
+    for (const text of [
+      english.closing,
+      english.outcome.suitable,
+      "Works if ",
+      english.traits["space.jumps"],
+    ]) {
+      expect(code).toContain(text);
+    }
+  });
+});

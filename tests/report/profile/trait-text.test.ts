@@ -1,0 +1,61 @@
+import { describe, expect, test } from "vitest";
+import { english } from "../../../src/report";
+import { traitText } from "../../../src/report/profile/trait-text";
+import { wordKinds } from "../../../src/report/profile/word-kinds";
+import { quantityWriter, type UnitSystem } from "../../../src/report/quantities";
+import { factAt, type TraitPath, traitPaths } from "../../../src/species";
+import { everyKind } from "../verdicts";
+
+const told = (path: TraitPath, value: unknown, units: UnitSystem = "metric") =>
+  traitText(path, value, english, quantityWriter(english, units));
+
+describe("a trait in words", () => {
+  test.each<readonly [TraitPath, unknown, string]>([
+    ["water.temperature", { kept: { min: 18, max: 26 } }, "18 to 26 °C"],
+    ["water.temperature", { kept: { min: 18 }, limit: { max: 36 } }, "at least 18 °C; limit at most 36 °C"],
+    [
+      "water.temperature",
+      { kept: { min: 22, max: 24 }, optimum: { min: 22, max: 24 }, standIn: true },
+      "optimum 22 to 24 °C",
+    ],
+    ["water.pH", { kept: { min: 6, max: 7.5 } }, "6 to 7.5"],
+    ["water.flow", { min: "still", max: "gentle" }, "still to gentle"],
+    ["water.flow", { min: "still", max: "still" }, "still"],
+    ["space.baseLength", { least: 60, for: 8 }, "60 cm for 8"],
+    ["space.footprint", { least: 4000, for: 2 }, "4,000 cm² for 2"],
+    ["space.cover", 0.3, "30 %"],
+    ["space.territory", "none", "none"],
+    ["space.territory", { area: 900, zone: "bottom", holder: "pair" }, "900 cm², bottom, held by a pair"],
+    ["space.jumps", "startled", "startled"],
+    ["social.group", { least: 6, avoid: { min: 2, max: 4 } }, "at least 6, not 2 to 4"],
+    ["diet.foods", ["dry", "fallen-insects"], "dry; fallen insects"],
+    ["predation.eats", [], "none"],
+    ["predation.eats", [{ prey: "fish", greatest: 2.5 }, { prey: "egg" }], "fish up to 2.5 cm; egg"],
+    ["temperament.acts", [{ does: "nips-fins", target: "long-finned" }], "nips fins long finned"],
+    ["effects.digs", false, "no"],
+    ["origin.regions", ["Lake Malawi", "Niassa"], "Lake Malawi; Niassa"],
+  ])("%s of %j", (path, value, text) => {
+    expect(told(path, value)).toBe(text);
+  });
+
+  test("is in the reader's units", () => {
+    // 1 in = 2.54 cm (agreement of 1959).
+    expect(told("space.baseLength", { least: 60, for: 8 }, "us")).toBe("23.6 in for 8");
+    expect(told("predation.eats", [{ prey: "fish", greatest: 2.54 }], "imperial")).toBe("fish up to 1 in");
+    expect(told("water.temperature", { kept: { min: 20, max: 25 } }, "us")).toBe("68 to 77 °F");
+  });
+
+  test("is a word of the language wherever the catalog has one of the vocabulary", () => {
+    for (const species of everyKind) {
+      for (const path of traitPaths) {
+        const kind = wordKinds[path];
+        const fact = kind && factAt(species, path);
+        if (!kind || !fact) continue;
+        for (const word of [fact.value].flat()) {
+          if (word === "none") continue;
+          expect(Object.keys(english.words[kind]), path).toContain(String(word));
+        }
+      }
+    }
+  });
+});

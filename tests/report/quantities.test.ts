@@ -1,0 +1,52 @@
+import { expect, test } from "vitest";
+import { english, type UnitSystem } from "../../src/report";
+import { quantityWriter } from "../../src/report/quantities";
+
+const write = (system: UnitSystem, language = "en") => quantityWriter({ ...english, language }, system);
+
+// One inch is 2.54 cm, one pound 0.45359237 kg (agreement of 1959); a US gallon is 231 cubic inches, 3.785411784 L; an
+// imperial gallon 4.54609 L (Weights and Measures Act 1985). A pound-force a square foot is 47.880259 Pa (NIST SP 811).
+test.each([
+  ["metric", { value: 100, unit: "cm" }, "100 cm"],
+  ["us", { value: 100, unit: "cm" }, "39.4 in"],
+  ["imperial", { value: 100, unit: "cm" }, "39.4 in"],
+  ["metric", { value: 200, unit: "L" }, "200 L"],
+  ["us", { value: 200, unit: "L" }, "52.8 US gal"],
+  ["imperial", { value: 200, unit: "L" }, "44 imp gal"],
+  ["metric", { value: 4000, unit: "cm2" }, "4,000 cm²"],
+  ["us", { value: 4000, unit: "cm2" }, "620 sq in"],
+  ["imperial", { value: 250, unit: "kg" }, "551 lb"],
+  ["us", { value: 250, unit: "kg" }, "551 lb"],
+  ["us", { value: 2, unit: "m2" }, "21.5 sq ft"],
+  ["metric", { value: 5, unit: "kN/m2" }, "5 kN/m²"],
+  ["imperial", { value: 5, unit: "kN/m2" }, "5 kN/m²"],
+  ["us", { value: 5, unit: "kN/m2" }, "104 lb/sq ft"],
+  ["metric", { min: 2, unit: "m2" }, "at least 2 m²"],
+  ["metric", { value: 12.5, unit: "mg/d" }, "12.5 mg a day"],
+  ["us", { min: 20, max: 25, unit: "degC" }, "68 to 77 °F"],
+  ["imperial", { min: 20, max: 25, unit: "degC" }, "20 to 25 °C"],
+  ["metric", { value: 0.3, unit: "1" }, "30 %"],
+  ["metric", { min: 5, unit: "dH" }, "at least 5 °dH"],
+  ["metric", { max: 12, unit: "dH" }, "at most 12 °dH"],
+  ["metric", { min: 7, max: 7 }, "7"],
+  ["metric", { value: 0 }, "0"],
+  ["metric", {}, ""],
+  ["metric", undefined, ""],
+  ["us", { value: 3, unit: "furlong" }, "3 furlong"],
+  ["us", { value: 3, unit: "constructor" }, "3 constructor"],
+] as const)("in %s units %o reads %s", (system, quantity, text) => {
+  expect(write(system)(quantity)).toBe(text);
+});
+
+test("numbers are written as the language has them", () => {
+  expect(write("metric", "de")({ value: 1234.5, unit: "L" })).toBe("1.235 L");
+  expect(write("metric", "de")({ value: 6.5 })).toBe("6,5");
+});
+
+test.each(["cubits", "toString", "__proto__", undefined, 7])("%s is no system of units", (system) => {
+  expect(() => Reflect.apply(quantityWriter, undefined, [english, system])).toThrow(
+    expect.objectContaining({
+      problems: [expect.objectContaining({ path: ["units"], code: "word", found: system })],
+    }),
+  );
+});
