@@ -2,7 +2,7 @@ import { classes } from "../species";
 import type { ObjectShape, Shape, ShapeCheck } from "./shape/shape";
 
 /** The most groups that are judged at once, and the most animals in one of them. */
-const mostGroups = 100;
+export const mostGroups = 100;
 const mostAnimals = 1_000_000;
 
 const share: Shape = { is: "number", min: 0, max: 1 };
