@@ -151,11 +151,6 @@ export function inDomain(
   return number;
 }
 
-/** The number itself, or an {@link OutsideDomainError} where it is below zero. */
-export function atLeastZero(value: unknown, subject: string, unit: string): number {
-  return inDomain(value, subject, { min: 0, max: Number.POSITIVE_INFINITY }, unit);
-}
-
 /** The object itself, or an {@link InvalidInputError} where it is none. */
 export function objectOf<Given>(value: Given, subject: string, expected = "an object"): Given {
   if (typeof value === "object" && value !== null && !Array.isArray(value)) return value;
@@ -172,10 +167,4 @@ export function listOf<Given>(value: readonly Given[], subject: string): readonl
 export function oneOf<Word extends string>(value: Word, words: readonly string[], subject: string): Word {
   if (words.includes(value)) return value;
   throw refusal(subject, `one of ${words.join(", ")}`, value, "word");
-}
-
-/** The number itself, or an {@link InvalidInputError} where it is no whole number of at least `least`. */
-export function wholeNumber(value: unknown, subject: string, least: number): number {
-  if (Number.isInteger(value) && (value as number) >= least) return value as number;
-  throw refusal(subject, `a whole number of at least ${least}`, value);
 }

@@ -1,10 +1,3 @@
-/** Any value whose parts, however deep, cannot be changed. */
-export type DeepReadonly<Value> = Value extends (...args: never[]) => unknown
-  ? Value
-  : Value extends object
-    ? { readonly [Key in keyof Value]: DeepReadonly<Value[Key]> }
-    : Value;
-
 /** The value itself, it and all its parts frozen. For plain data of the library's own making, never for what was given. */
 export function frozen<Value>(value: Value): Value {
   if (typeof value !== "object" || value === null || Object.isFrozen(value)) return value;

@@ -17,7 +17,6 @@ export * from "./plan";
 export * from "./ranges";
 export * from "./report";
 export * from "./species";
-export * from "./standards";
 export * from "./tank";
 export * from "./units";
 export * from "./water";

@@ -39,7 +39,7 @@ export default defineConfig({
     coverage: {
       provider: "v8",
       include: ["src/**/*.ts"],
-      exclude: ["src/**/generated.ts", "src/*/species/**", "src/**/index.ts"],
+      exclude: ["src/**/generated.ts", "src/{catalog,evidence}/species/**", "src/**/index.ts"],
     },
   },
 });

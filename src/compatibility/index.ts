@@ -22,15 +22,18 @@ export type {
   WordKind,
   Words,
 } from "./engine/measures";
-export type { OpenQuestion } from "./engine/questions";
+export type { OpenQuestion, QuestionCore } from "./engine/questions";
 export type {
   PairRule,
   PlanRule,
+  PlanSeen,
   Rule,
+  RuleAnswer,
   RuleDeclaration,
   RuleWay,
   Seen,
   SeenParty,
+  SeenSide,
   SideTraits,
   TypedRule,
 } from "./engine/rule";
@@ -40,7 +43,9 @@ export { type Threshold, type ThresholdName, type ThresholdValues, thresholds } 
 export type {
   Finding,
   JointCondition,
+  KindsOf,
   LibraryFinding,
+  LibraryRule,
   Measures,
   Outcome,
   RuleId,

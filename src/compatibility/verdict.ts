@@ -6,12 +6,14 @@ import type { OpenQuestion } from "./engine/questions";
 import type { pairRules, planRules } from "./rules";
 import type { ThresholdValues } from "./thresholds";
 
-type LibraryRule = (typeof pairRules | typeof planRules)[number];
+/** Any rule of the library. */
+export type LibraryRule = (typeof pairRules | typeof planRules)[number];
 
 /** The id of a rule of the library. */
 export type RuleId = LibraryRule["id"];
 
-type KindsOf<Id extends RuleId> =
+/** The kinds of the measures of a rule of the library. */
+export type KindsOf<Id extends RuleId> =
   Extract<LibraryRule, { readonly id: Id }> extends {
     readonly measures?: infer Kinds;
   }

@@ -68,7 +68,7 @@ export function checkedPlan(plan: Plan): CheckedPlan {
 }
 
 /** Everything wrong with a plan whose species are profiles. */
-export function planProblems(plan: Plan): readonly Problem[] {
+function planProblems(plan: Plan): readonly Problem[] {
   const ofShape = shapeProblems(planShape(profileProblems), plan);
   return [...ofShape, ...conflictsBeside(ofShape, plan)];
 }

@@ -2,8 +2,7 @@
 export { type CheckedPlan, checkedPair, checkedPlan } from "./checked-plan";
 export { holds, jointCondition } from "./condition";
 export { factUnits } from "./fact-units";
-export { mayHave, type Numbers } from "./kin";
+export { mayHave } from "./kin";
 export type { CheckedParty } from "./party";
 export { profileProblems } from "./profile-problems";
 export { isFact, type PlanReadings, readPlan } from "./read-fact";
-export type { TraitReader } from "./trait-reader";

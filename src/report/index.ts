@@ -13,7 +13,16 @@ export {
   type WritingOptions,
 } from "./describe/describe";
 export { english } from "./messages/english";
-export type { Messages, Told, ToldCondition, ToldParty, TraitItem } from "./messages/messages";
+export type {
+  Messages,
+  RuleSentences,
+  SpelledWords,
+  Told,
+  ToldCondition,
+  ToldParty,
+  TraitItem,
+  ValueSentences,
+} from "./messages/messages";
 export { type ProfileOptions, profileMarkdown, profileMarkdownIn } from "./profile/profile-markdown";
 export type { UnitSystem } from "./quantities";
 export type { ShownUnit } from "./shown-unit";

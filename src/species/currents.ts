@@ -30,13 +30,6 @@ export function currentsFrom(calmest: FlowClass): readonly FlowClass[] {
  * The currents from one to another, the calmest first.
  *
  * @throws InvalidInputError for an unknown current, or where the second is the calmer.
- *
- * @example
- * ```ts
- * import { currentsBetween } from "vivary/species";
- *
- * currentsBetween("gentle", "strong"); // => ["gentle", "moderate", "strong"]
- * ```
  */
 export function currentsBetween(calmest: FlowClass, strongest: FlowClass): readonly FlowClass[] {
   const from = currentsFrom(calmest);

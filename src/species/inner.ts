@@ -2,7 +2,7 @@
 export { currents, currentsBetween, currentsFrom, currentsUpTo } from "./currents";
 export { lengthsMeant, lengthsOfSex } from "./profile/lengths";
 export { standingValues } from "./profile/standing-values";
-export { rootOf, weakestBasis } from "./record/basis";
+export { weakestBasis } from "./record/basis";
 export { groupsOf, topicKey } from "./record/groups";
 export { hasValue, type Stated } from "./record/statements";
 export { inTraitUnit, sizeFields } from "./record/trait-unit";

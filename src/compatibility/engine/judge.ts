@@ -5,7 +5,7 @@ import { type Judgement, leftOpen, silent } from "./judgement";
 import type { MeasureKinds } from "./measures";
 import { measured } from "./measures";
 import { disputedQuestions, missingQuestions, type OpenQuestion, questionsOf } from "./questions";
-import type { Answer, Rule, RuleWay } from "./rule";
+import type { Rule, RuleAnswer, RuleWay } from "./rule";
 import { type LocatedAnswer, type PlanSubjects, type Standing, spanOf, standingOf } from "./standing";
 import type { Subject } from "./subject";
 import { unknownTrait, type View, viewOf } from "./view";
@@ -13,7 +13,7 @@ import { gravest, type Weight } from "./weight";
 import { inEveryWorld, isAmong, isMissing, type Reading, type ReadTrait, type Worlds } from "./worlds";
 
 /** A rule on what it sees of its sides. */
-export type Run = (views: readonly View[]) => Answer<RuleWay, Weight, MeasureKinds>;
+export type Run = (views: readonly View[]) => RuleAnswer<RuleWay, Weight, MeasureKinds>;
 
 /** What a rule is judged on. */
 export interface Case {

@@ -6,7 +6,8 @@ import type { Standing } from "./standing";
 import { gravest, gravity, type Weight } from "./weight";
 import { isMissing, type Reading } from "./worlds";
 
-interface Asked {
+/** What every open question says. */
+export interface QuestionCore {
   /** The id of the rule that asks. */
   readonly rule: string;
   /** The party it is about, an index into `parties`; absent: the tank. */
@@ -18,13 +19,17 @@ interface Asked {
 /** Something that was not known, and what hangs on it. */
 export type OpenQuestion =
   /** Nobody knows the trait. */
-  | (Asked & { readonly reason: "missing"; readonly trait: TraitPath })
+  | (QuestionCore & { readonly reason: "missing"; readonly trait: TraitPath })
   /** Sources differ on the trait: the values that stand, the adopted one first. */
-  | (Asked & { readonly reason: "disputed"; readonly trait: TraitPath; readonly values: readonly unknown[] })
+  | (QuestionCore & {
+      readonly reason: "disputed";
+      readonly trait: TraitPath;
+      readonly values: readonly unknown[];
+    })
   /** The plan does not state the fact. */
-  | (Asked & { readonly reason: "not-given"; readonly input: FactName })
+  | (QuestionCore & { readonly reason: "not-given"; readonly input: FactName })
   /** An equation does not hold for this plan. */
-  | (Asked & { readonly reason: "outside-domain" });
+  | (QuestionCore & { readonly reason: "outside-domain" });
 
 /** Whether a question is about a trait without which a record is incomplete. */
 export const isEssential = (question: OpenQuestion) =>
@@ -53,7 +58,7 @@ export function disputedQuestions(rule: Rule, read: readonly Reading[], couldBe 
 }
 
 /** What the plan does not say, of the conditions that hang on it. */
-export function inputQuestions(rule: Rule, standing: readonly Standing[]) {
+function inputQuestions(rule: Rule, standing: readonly Standing[]) {
   return standing.flatMap(({ condition, state }): readonly OpenQuestion[] => {
     if (state !== "not-given" || !condition) return [];
     const { on, of } = condition;

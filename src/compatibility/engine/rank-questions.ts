@@ -44,7 +44,7 @@ const keyOf = (question: OpenQuestion) =>
   [question.rule, question.reason, question.couldBe, topicOf(question)].join(" ");
 
 /** What a question is about, whichever rule asks it. */
-export function topicOf(question: OpenQuestion): string {
+function topicOf(question: OpenQuestion): string {
   const { of = "", reason } = question;
   if ("trait" in question) return `${of} ${question.trait}`;
   return `${of} ${"input" in question ? question.input : reason}`;

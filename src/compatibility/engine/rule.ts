@@ -68,7 +68,8 @@ export type SeenParty<Needed extends TraitPath, Optional extends TraitPath> = {
   readonly party: Animals;
 } & { readonly [Path in Needed]: TraitValue<Path> } & { readonly [Path in Optional]?: TraitValue<Path> };
 
-type Side<Needs, Uses, Tells, Role extends string> = SeenParty<
+/** One side of a rule, with what it declares of it. */
+export type SeenSide<Needs, Uses, Tells, Role extends string> = SeenParty<
   Listed<Needs, Role>,
   Listed<Uses, Role> | Listed<Tells, Role>
 >;
@@ -78,19 +79,20 @@ export type Seen<Way, Needs, Uses, Tells, Reads, DecidesBy> = {
   readonly thresholds: { readonly [Name in Extract<DecidesBy, ThresholdName>]: number };
 } & {
   mutual: {
-    readonly from: Side<Needs, Uses, Tells, "from">;
-    readonly to: Side<Needs, Uses, Tells, "to">;
+    readonly from: SeenSide<Needs, Uses, Tells, "from">;
+    readonly to: SeenSide<Needs, Uses, Tells, "to">;
   };
   "each-way": {
-    readonly from: Side<Needs, Uses, Tells, "from">;
-    readonly to: Side<Needs, Uses, Tells, "to">;
+    readonly from: SeenSide<Needs, Uses, Tells, "from">;
+    readonly to: SeenSide<Needs, Uses, Tells, "to">;
   };
-  "each-group": PlanSeen<Reads> & { readonly from: Side<Needs, Uses, Tells, "from"> };
-  "all-groups": PlanSeen<Reads> & { readonly groups: readonly Side<Needs, Uses, Tells, "from">[] };
+  "each-group": PlanSeen<Reads> & { readonly from: SeenSide<Needs, Uses, Tells, "from"> };
+  "all-groups": PlanSeen<Reads> & { readonly groups: readonly SeenSide<Needs, Uses, Tells, "from">[] };
   once: PlanSeen<Reads>;
 }[Extract<Way, RuleWay>];
 
-interface PlanSeen<Reads> {
+/** What a rule about a plan sees beside its groups. */
+export interface PlanSeen<Reads> {
   /** What the rule reads of the plan, by name. */
   readonly plan: { readonly [Name in Extract<Reads, keyof PlanReadings>]: PlanReadings[Name] };
   /** Empty unless the rule `weighs`. */
@@ -98,7 +100,7 @@ interface PlanSeen<Reads> {
 }
 
 /** What a rule answers of what it sees: its findings, none if there is nothing to say, or that it cannot tell. */
-export type Answer<Way, Yield extends Weight, Kinds> =
+export type RuleAnswer<Way, Yield extends Weight, Kinds> =
   | readonly (Judged<Yield, Kinds> & About<Way>)[]
   | "unknown";
 
@@ -118,12 +120,13 @@ export type TypedRule<
   Kinds extends MeasureKinds,
 > = RuleDeclaration<Id, Way, Yield, Needs, Uses, Tells, Reads, DecidesBy, Kinds> & {
   /** The findings about what it sees. */
-  judge(seen: Seen<Way, Needs, Uses, Tells, Reads, DecidesBy>): Answer<Way, Yield, Kinds>;
+  judge(seen: Seen<Way, Needs, Uses, Tells, Reads, DecidesBy>): RuleAnswer<Way, Yield, Kinds>;
 };
 
 /** Any rule, as the engine runs it. */
 export interface Rule extends RuleDeclaration {
-  judge(seen: never): Answer<RuleWay, Weight, MeasureKinds>;
+  /** The findings about what it sees. */
+  judge(seen: never): RuleAnswer<RuleWay, Weight, MeasureKinds>;
 }
 
 /** A rule about two parties. */

@@ -12,7 +12,7 @@ export type View = SeenParty<TraitPath, TraitPath>;
 export const unknownTrait = /* @__PURE__ */ new Error("a trait that is needed is not known");
 
 /** The traits that only tell more: what they are changes no weight, and so no bound. */
-export const isTold = ({ tells }: Rule, role: PartyRole, trait: TraitPath) =>
+const isTold = ({ tells }: Rule, role: PartyRole, trait: TraitPath) =>
   tells?.[role]?.includes(trait) ?? false;
 
 /** What a rule sees of a party: its animals, and the traits it declares for that side, each read when it is looked at. */

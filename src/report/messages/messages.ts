@@ -55,6 +55,17 @@ export interface ToldParty extends Numbers {
 export type TraitItem<Path extends TraitPath> =
   TraitValue<Path> extends readonly (infer One)[] ? One : TraitValue<Path>;
 
+/** A sentence for a finding of each rule. */
+export type RuleSentences = { readonly [Id in RuleId]: (told: Told<Measures[Id]>) => string };
+
+/** What each word is called, by kind. */
+export type SpelledWords = { readonly [Kind in WordKind]: Readonly<Record<Words[Kind], string>> };
+
+/** A value of each trait that has parts, in words; `size` writes its figures. */
+export type ValueSentences = {
+  readonly [Path in TraitPath]?: (value: TraitItem<Path>, size: (number: number) => string) => string;
+};
+
 /** Everything a report says, in one language. */
 export interface Messages {
   /** The language as a BCP 47 tag: names of species are taken in it, numbers and lists are written as it has them. */
@@ -81,12 +92,12 @@ export interface Messages {
   /** A party of the verdict, with its numbers. */
   readonly party: (party: ToldParty) => string;
   /** A sentence for each rule; a rule of an app's own falls back on `otherRule`. */
-  readonly rules: { readonly [Id in RuleId]: (told: Told<Measures[Id]>) => string };
+  readonly rules: RuleSentences;
   /**
    * A sentence for what speaks for each two of some parties by one rule; findings of a rule that has none are told one
    * by one.
    */
-  readonly together: { readonly [Id in RuleId]?: (who: string) => string };
+  readonly together: Readonly<Partial<Record<RuleId, (who: string) => string>>>;
   /** The sentence for a rule of an app's own. */
   readonly otherRule: (id: string, told: Told<Readonly<Record<string, FindingMeasure>>>) => string;
   /** A sign to look for, and in whom. */
@@ -101,10 +112,15 @@ export interface Messages {
   readonly traits: Readonly<Record<TraitPath, string>>;
   /** Questions that are open, each with what it could bring. */
   readonly open: {
+    /** Nobody knows the trait. */
     readonly missing: (trait: string, of: string) => string;
+    /** Sources differ on the trait. */
     readonly disputed: (trait: string, of: string) => string;
+    /** The plan does not state the fact. */
     readonly notGiven: (input: FactName, of: string) => string;
+    /** An equation does not hold. */
     readonly outsideDomain: (of: string) => string;
+    /** Such a question, with the gravest that its answer could bring, as a sentence. */
     readonly couldBe: (question: string, weight: Weight) => string;
     /** How many less decisive questions there are. */
     readonly further: (count: number) => string;
@@ -114,14 +130,17 @@ export interface Messages {
   readonly closing: string;
   /** Figures with one end or two, each end already written; `unit` is empty or begins with a space. */
   readonly ranges: {
+    /** `at least 60 cm`. */
     readonly atLeast: (min: string, unit: string) => string;
+    /** `at most 60 cm`. */
     readonly atMost: (max: string, unit: string) => string;
+    /** `60 to 80 cm`. */
     readonly between: (min: string, max: string, unit: string) => string;
   };
   /** Symbols and names of units. */
   readonly units: Readonly<Record<ShownUnit, string>>;
   /** The words that traits are answered with. */
-  readonly words: { readonly [Kind in WordKind]: Readonly<Record<Words[Kind], string>> };
+  readonly words: SpelledWords;
   /** The page of a profile. */
   readonly profile: {
     readonly columns: readonly [trait: string, value: string, alsoSaid: string, support: string];
@@ -131,10 +150,9 @@ export interface Messages {
     readonly none: string;
     /** One figure of water with what it means; a meaning that is absent is the span it is kept in. */
     readonly figure: (span: string, meaning: Words["waterMeaning"] | undefined) => string;
+    /** An adult length with what was measured, on whom, and what it means. */
     readonly length: (size: string, of: Omit<TraitItem<"size.adultLength">, "length" | "total">) => string;
     /** The traits whose values have parts. */
-    readonly values: {
-      readonly [Path in TraitPath]?: (value: TraitItem<Path>, size: (number: number) => string) => string;
-    };
+    readonly values: ValueSentences;
   };
 }

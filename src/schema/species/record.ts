@@ -16,8 +16,6 @@ import { heldTo } from "../held-to";
 import { explainTrait, oneOf, type StatementSchema, statementSchema } from "./statement";
 import { values } from "./values";
 
-export { explainField } from "./statement";
-
 type Values = typeof values;
 
 /** A section's traits, each a list of statements. */

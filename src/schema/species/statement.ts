@@ -1,6 +1,6 @@
 import * as z from "zod";
 import { classes, type Trait, type TraitPath, type TraitWay, traitTable } from "../../species";
-import { type HasUnit } from "../../species/inner";
+import type { HasUnit } from "../../species/inner";
 import { key, note, place } from "../bounded";
 
 /** One of several words, each explained. */

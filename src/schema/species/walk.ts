@@ -1,4 +1,11 @@
-import { type RecordSources, type SourceReference, type Statement, splitPath, type TraitPath, traitPaths } from "../../species";
+import {
+  type RecordSources,
+  type SourceReference,
+  type Statement,
+  splitPath,
+  type TraitPath,
+  traitPaths,
+} from "../../species";
 import { type Fields, fieldsOf, isFields, type Path } from "../fields";
 
 /** The statements of one trait, at one place of a record. */

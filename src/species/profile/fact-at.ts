@@ -10,7 +10,7 @@ import type { Fact, Facts, TraitValue } from "./profile";
  *
  * @example
  * ```ts
- * import { danioRerio } from "vivary/catalog";
+ * import danioRerio from "vivary/catalog/danio-rerio";
  * import { factAt } from "vivary/species";
  *
  * factAt(danioRerio, "social.living")?.value; // => "shoal"

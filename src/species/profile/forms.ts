@@ -13,7 +13,7 @@ import type { FormProfile, SpeciesProfile } from "./profile";
  *
  * @example
  * ```ts
- * import { puntigrusTetrazona } from "vivary/catalog";
+ * import puntigrusTetrazona from "vivary/catalog/puntigrus-tetrazona";
  * import { applyForm } from "vivary/species";
  *
  * applyForm(puntigrusTetrazona, "long-fin").appearance?.longFins?.value; // => true

@@ -10,13 +10,6 @@ import type { Stated } from "./statements";
  *
  * @throws InvalidInputError where the statement's unit does not convert, for what is no statement, and where there is
  * no such trait.
- *
- * @example
- * ```ts
- * import { inTraitUnit } from "vivary/species";
- *
- * inTraitUnit({ by: "study", value: 10, unit: "in" }, "size.adultLength"); // => 25.4
- * ```
  */
 export function inTraitUnit(statement: Stated, path: TraitPath): NonNullable<unknown> {
   const { value, unit: given } = objectOf(statement, "statement");

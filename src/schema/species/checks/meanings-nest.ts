@@ -1,5 +1,5 @@
 import { contains, type PartialRange } from "../../../ranges";
-import { type RecordSources, type Statement, type TraitPath } from "../../../species";
+import type { RecordSources, Statement, TraitPath } from "../../../species";
 import { groupsOf, hasValue, traitDefinitions } from "../../../species/inner";
 import type { Check } from "../../checked";
 import { fieldsOf } from "../../fields";

@@ -1,5 +1,5 @@
 import type { Problem } from "../../../errors";
-import { type Statement, type TraitPath } from "../../../species";
+import type { Statement, TraitPath } from "../../../species";
 import { traitDefinitions } from "../../../species/inner";
 import type { Check } from "../../checked";
 import { traitsOf } from "../walk";

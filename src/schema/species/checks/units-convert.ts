@@ -1,5 +1,5 @@
 import { InvalidInputError } from "../../../errors";
-import { type TraitPath } from "../../../species";
+import type { TraitPath } from "../../../species";
 import { hasValue, inTraitUnit, type Stated, traitDefinitions } from "../../../species/inner";
 import type { Check } from "../../checked";
 import { traitsOf } from "../walk";
