@@ -75,7 +75,7 @@ const checks: Readonly<Record<string, Check>> = {
   "The tarball holds what it should": () => {
     const entries = exported.flatMap(({ targets }) => targets.map((file) => ofExample(file).slice(2)));
     const needed = ["package.json", "README.md", "LICENSE", "NOTICE.md", ...entries];
-    const allowed = /^(CHANGELOG\.md|dist\/[\w-]+\.(js|d\.ts)|dist\/(catalog|evidence)\/[a-z-]+\.js)$/;
+    const allowed = /^(CHANGELOG\.md|dist\/[\w.-]+\.(js|d\.ts)|dist\/(catalog|evidence)\/[a-z-]+\.js)$/;
     const missing = needed.filter((file) => !files.includes(file));
     const strange = files.filter((file) => !needed.includes(file) && !allowed.test(file));
     return [

@@ -43,9 +43,7 @@ export { type Threshold, type ThresholdName, type ThresholdValues, thresholds } 
 export type {
   Finding,
   JointCondition,
-  KindsOf,
   LibraryFinding,
-  LibraryRule,
   Measures,
   Outcome,
   RuleId,

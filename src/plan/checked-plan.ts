@@ -25,8 +25,7 @@ export interface CheckedPlan {
   readonly geometry?: TankGeometry;
   /** As given, cm. */
   readonly height?: number;
-  /** As planned; salinity 0 if it is not given. */
-  readonly water: PlannedWater & { readonly salinity: number };
+  readonly water: PlannedWater;
   readonly parties: readonly CheckedParty[];
   /** Unknown if absent. */
   readonly offerings?: readonly Offering[];
@@ -61,7 +60,7 @@ export function checkedPlan(plan: Plan): CheckedPlan {
       geometry: tankGeometry({ ...tank, height }),
       height: convert(height, tank.unit ?? "cm", "cm"),
     }),
-    water: { ...water, salinity: water.salinity ?? 0 },
+    water,
     parties: partiesOfGroups(groups),
     ...(offerings && { offerings }),
   };

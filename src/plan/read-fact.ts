@@ -26,7 +26,7 @@ export const tankFacts = {
   "water.coolest": ({ water }: CheckedPlan) => water.coolest,
   "water.pH": ({ water }: CheckedPlan) => water.pH,
   "water.generalHardness": ({ water }: CheckedPlan) => water.generalHardness,
-  "water.salinity": ({ water }: CheckedPlan) => water.salinity,
+  "water.salinity": ({ water }: CheckedPlan) => water.salinity ?? 0,
 } as const;
 
 /** What else rules may read of a plan. */
@@ -36,6 +36,7 @@ const tankReadings = {
   "tank.waterVolume": ({ geometry }: CheckedPlan) => geometry?.waterVolume,
   "tank.filledMass": ({ geometry }: CheckedPlan) => geometry?.filledMass,
   "tank.filter.age": ({ tank }: CheckedPlan) => tank.filter?.age,
+  "water.statedSalinity": ({ water }: CheckedPlan) => water.salinity,
   offerings: ({ offerings }: CheckedPlan) => offerings,
 } as const;
 

@@ -3,6 +3,8 @@
  *
  * @packageDocumentation
  */
+
+export type { VerdictPart } from "./describe/checked-verdict";
 export {
   type DescribeOptions,
   describe,

@@ -4,7 +4,13 @@ import type { AnyFinding, PartyRole } from "./finding";
 import { type Judgement, leftOpen, silent } from "./judgement";
 import type { MeasureKinds } from "./measures";
 import { measured } from "./measures";
-import { disputedQuestions, missingQuestions, type OpenQuestion, questionsOf } from "./questions";
+import {
+  disputedQuestions,
+  inputQuestions,
+  missingQuestions,
+  type OpenQuestion,
+  traitQuestions,
+} from "./questions";
 import type { Rule, RuleAnswer, RuleWay } from "./rule";
 import { type LocatedAnswer, type PlanSubjects, type Standing, spanOf, standingOf } from "./standing";
 import type { Subject } from "./subject";
@@ -123,7 +129,7 @@ function bounded(
   return {
     findings: standing.filter(({ state }) => state !== "met").map(complete),
     met: standing.filter(({ state }) => state === "met").map(complete),
-    open: greatest > least ? questionsOf(rule, used, standing, greatest) : [],
+    open: [...traitQuestions(rule, used, { least, greatest }), ...inputQuestions(rule, standing)],
     least,
     greatest,
     undetermined: false,

@@ -58,7 +58,7 @@ export function disputedQuestions(rule: Rule, read: readonly Reading[], couldBe 
 }
 
 /** What the plan does not say, of the conditions that hang on it. */
-function inputQuestions(rule: Rule, standing: readonly Standing[]) {
+export function inputQuestions(rule: Rule, standing: readonly Standing[]) {
   return standing.flatMap(({ condition, state }): readonly OpenQuestion[] => {
     if (state !== "not-given" || !condition) return [];
     const { on, of } = condition;
@@ -74,19 +74,15 @@ function inputQuestions(rule: Rule, standing: readonly Standing[]) {
   });
 }
 
-/** Everything on which the bounds of a judgement hang. */
-export function questionsOf(
+/** The traits on which the bounds of a judgement hang, where they lie apart. */
+export function traitQuestions(
   rule: Rule,
   read: readonly Reading[],
-  standing: readonly Standing[],
-  greatest: number,
+  { least, greatest }: { readonly least: number; readonly greatest: number },
 ): readonly OpenQuestion[] {
+  if (greatest <= least) return [];
   const couldBe = greatest === gravity.blocking ? "blocking" : "restricting";
-  return [
-    ...missingQuestions(rule, read, couldBe),
-    ...disputedQuestions(rule, read, couldBe),
-    ...inputQuestions(rule, standing),
-  ];
+  return [...missingQuestions(rule, read, couldBe), ...disputedQuestions(rule, read, couldBe)];
 }
 
 /** The questions with values of their own, so that nobody changes a profile by them. */

@@ -1,4 +1,5 @@
 import type { Measures, Quantity, WordKind, Words } from "../../compatibility";
+import { frozen } from "../../frozen";
 import { facts } from "../../plan";
 import { classes, type TraitPath, traitPaths } from "../../species";
 import { traitWords } from "../../species/inner";
@@ -189,17 +190,21 @@ const feedingHours: Readonly<Record<Words["light"], string>> = {
   night: "after dark",
 };
 
-const ways: Readonly<Record<string, string>> = {
-  ...feedingPlaces,
-  ...feedingHours,
-  apart: "where the quicker ones do not get at it",
-};
+/** How food reaches an animal, if a choice is about that. */
+function wayOf(choice: string): string | undefined {
+  const ways: Readonly<Record<string, string>> = {
+    ...feedingPlaces,
+    ...feedingHours,
+    apart: "where the quicker ones do not get at it",
+  };
+  return Object.hasOwn(ways, choice) ? ways[choice] : undefined;
+}
 
 /** `neon tetra is given frozen food where and when it feeds`, `food reaches neon tetra after dark, or where the quicker ones do not get at it`. */
 function fedWith({ of, words }: ToldCondition): string {
   const choices = words.map(String);
-  const given = choices.filter((choice) => !Object.hasOwn(ways, choice));
-  const reached = choices.flatMap((choice) => (Object.hasOwn(ways, choice) ? [ways[choice] ?? choice] : []));
+  const given = choices.filter((choice) => wayOf(choice) === undefined);
+  const reached = choices.flatMap((choice) => wayOf(choice) ?? []);
   return [
     given.length > 0 &&
       `${of} is given ${anyOf(given.map((food) => foods[food] ?? food))} where and when it feeds`,
@@ -242,255 +247,262 @@ function spelled(): Messages["words"] {
 const spaced = (word: string) => word.replaceAll("-", " ");
 
 /** The report in English. */
-export const english: Messages = {
-  language: "en",
-  outcome: {
-    suitable: "Suitable: nothing speaks against it.",
-    conditional: "Conditional: it works if the conditions below are met.",
-    unsuitable: "Unsuitable: do not keep this together.",
-    undetermined: "Undetermined: something essential is not known.",
-  },
-  bounds: (atBest, atWorst) => `With what is not certain, the answer lies between ${atBest} and ${atWorst}.`,
-  titles: {
-    parties: "Animals",
-    blocking: "Why not",
-    restricting: "Conditions",
-    besides: "Besides",
-    advisory: "Worth knowing",
-    favourable: "In favour",
-    watchFor: "Watch for",
-    met: "Already met",
-    open: "Not certain",
-    cautions: "Take care",
-  },
-  party: ({ name, scientific, count, males = 0, females = 0, sex, stage }) => {
-    const sexes = [males > 0 && `${males} male`, females > 0 && `${females} female`].filter(Boolean);
-    const detail = [...(sexes.length > 0 ? sexes : [sex]), stage].filter(Boolean).join(", ");
-    return [count && `${count} ×`, name, `(${scientific})`, detail && `– ${detail}`]
-      .filter(Boolean)
-      .join(" ");
-  },
-  rules: {
-    temperature: sharedWater("temperature"),
-    ph: sharedWater("pH"),
-    "general-hardness": sharedWater("general hardness"),
-    salinity: sharedWater("salinity"),
-    flow: ({ weight, from, to }) =>
-      weight === "favourable"
-        ? `One current suits ${from} and ${to}.`
-        : `${from} and ${to} need different currents, each a place of its own.`,
-    predation: (told) => predation(told),
-    "acts-own-kind": act(() => "its own kind"),
-    "acts-look-alike": act(({ to }) => `${to}, which looks like its own kind`),
-    "acts-others": act(({ to }) => to),
-    "fin-nipping": ({ from, to }) => `${from} bites pieces out of the fins of ${to}.`,
-    "mucus-grazing": ({ from, to }) => `${from} rasps the slime coat off the flanks of ${to}.`,
-    "territory-contest": ({ from, to, measures }) =>
-      `${from} and ${to} both defend a place ${whereabouts(measures.zone)}.`,
-    "size-and-pace": ({ from, to, measures, figure }) =>
-      `${from}, quick and ${figure(measures.longer)} long, pushes aside ${to} of ${figure(measures.shorter)}.`,
-    "feeding-competition": ({ from, to }) => `${from} has eaten before ${to} gets to the food.`,
-    shyness: ({ from, to }) => `the bustle of ${to} keeps ${from} in hiding.`,
-    interbreeding: ({ from, to }) => `Males of ${from} and females of ${to} have hybrid young.`,
-    "water-temperature": plannedWater("temperature"),
-    "water-ph": plannedWater("pH"),
-    "water-hardness": plannedWater("general hardness"),
-    "water-salinity": plannedWater("salinity"),
-    oxygen: (told) => oxygen(told),
-    "filter-nitrogen": ({ measures, figure }) =>
-      `Grown and fed plenty, the animals give off ${figure(measures.nitrogen)} of ammonia nitrogen, which a ripe filter takes up.`,
-    height: ({ from, measures, figure }) =>
-      `${from} needs a tank ${figure(measures.needed)} high${thisOne("measures", figure(measures.planned))}.`,
-    zones: ({ from, measures, figure }) =>
-      `${from} shares its place ${whereabouts(measures.zone)}: all that live there need a floor of ${figure(measures.needed)}; this one has ${figure(measures.planned)}.`,
-    territories: ({ from, measures, figure }) =>
-      `${holder(measures.holder, from)} defends ${figure(measures.area)} ${whereabouts(measures.zone)}; ${figure(measures.held)} such places are held here.`,
-    "open-water": ({ from, measures, figure }) =>
-      `${from} needs ${figure(measures.needed)} of the plan area to swim in.`,
-    "plants-at-risk": ({ from, measures }) => `${from} ${plantHarm[measures.harm?.value ?? "eats"]}.`,
-    feeding: ({ from, measures }) => {
-      const places = measures.places?.value.map((place) => feedingPlaces[place]) ?? [];
-      const hours = measures.hours?.value.map((hour) => feedingHours[hour]) ?? [];
-      return `${from} feeds ${places.join(" and ")}, ${hours.join(" and ")}: what others are given may not reach it.`;
+export const english: Messages = /* @__PURE__ */ frozen(/* @__PURE__ */ messages());
+
+function messages(): Messages {
+  return {
+    language: "en",
+    outcome: {
+      suitable: "Suitable: nothing speaks against it.",
+      conditional: "Conditional: it works if the conditions below are met.",
+      unsuitable: "Unsuitable: do not keep this together.",
+      undetermined: "Undetermined: something essential is not known.",
     },
-    "longest-run": ({ from, measures, figure }) =>
-      `${from} needs a tank ${figure(measures.needed)} long; this one measures ${figure(measures.planned)}.`,
-    footprint: (told) => footprint(told),
-    "group-size": ({ from, measures, figure }) =>
-      `${from} is kept in a group of ${figure(measures.needed)}; planned: ${figure(measures.planned)}.`,
-    "sex-ratio": ({ from, measures, figure }) =>
-      `${from} needs ${figure(measures.needed)} females to each male.`,
-    cover: ({ from, measures, figure }) =>
-      `${from} needs cover over ${figure(measures.needed)} of the plan area.`,
-    plants: ({ from }) => `${from} does well only among plants that have grown in.`,
-    "settling-company": ({ from }) => `${from} is shy and comes out beside calm fish in the open water.`,
-    lid: ({ from, weight }) =>
-      weight === "restricting"
-        ? `${from} leaves the water of an open tank.`
-        : `${from} may jump when it is frightened.`,
-    "flow-places": ({ from, measures: { calmest, strongest } }) =>
-      `${from} needs a place with ${[...new Set([calmest?.value, strongest?.value])].join(" to ")} current.`,
-    "caution-floor": ({ measures, figure }) =>
-      measures.mass
-        ? `Filled with ${figure(measures.volume)} of water, the tank weighs ${figure(measures.mass)} or more, gravel and stand not counted: ${figure(measures.load)} on its footprint. Whether a floor carries that is for a structural engineer to say.`
-        : `The plan does not say how high the tank is, and so not what it weighs: ${figure({ value: 100, unit: "L" })} of water weigh ${figure({ value: 100, unit: "kg" })}. Whether a floor carries a large tank is for a structural engineer to say.`,
-    "caution-electricity": () =>
-      "Water and electricity: use a residual-current device, let cables hang in a loop below the socket, pull the plugs before a hand goes in. Follow the local wiring rules; have work done by a licensed electrician.",
-    "caution-hazards": ({ from, measures }) => hazards[measures.hazard?.value ?? "bite"](from),
-    "caution-zoonoses": () =>
-      "Fish and their water can carry germs that infect people. Wash hands, keep cuts out of the water, and ask a doctor if a wound does not heal.",
-    "caution-law": ({ from, measures: { jurisdiction, effect, instrument, date, basis } }) =>
-      `${from}, ${jurisdiction?.value}: ${effect?.value} (${instrument?.value}; ${date?.value}${basis?.value === "memory" ? "; recalled, not read" : ""}.) The text in force decides.`,
-    "caution-release": () =>
-      "Never release animals, plants or tank water outdoors. Rehome them, or ask a vet about humane killing.",
-  },
-  together: {
-    temperature: (who) => `A temperature suits each two of ${who}, with room to spare.`,
-    ph: (who) => `A pH suits each two of ${who}, with room to spare.`,
-    "general-hardness": (who) => `A general hardness suits each two of ${who}, with room to spare.`,
-    salinity: (who) => `A salinity suits each two of ${who}.`,
-    flow: (who) => `A current suits each two of ${who}.`,
-  },
-  otherRule: (id, { from, to }) => [id, [from, to].filter(Boolean).join(" and ")].filter(Boolean).join(": "),
-  signs: {
-    "torn fins": (whom) => `torn fins: ${whom}.`,
-    hiding: (whom) => `hiding all day: ${whom}.`,
-    "missing animals": (whom) => `animals that are missing: ${whom}.`,
-    "thin animals": (whom) => `thin animals: ${whom}.`,
-    chasing: (whom) => `chasing that does not end: ${whom}.`,
-    gasping: (whom) => `gasping at the surface${whom && `: ${whom}`}.`,
-    "eggs or young": (whom) => `eggs or young: ${whom}.`,
-  },
-  conditions: {
-    "tank.longestRun": ({ wanted }) => `the tank is ${wanted} long`,
-    "tank.footprint": ({ wanted }) => `the floor has ${wanted}`,
-    "tank.height": ({ wanted }) => `the tank is ${wanted} high`,
-    "tank.openWater": ({ wanted }) => `${wanted} of the plan area is free to swim in`,
-    "tank.openSurface": ({ wanted }) =>
-      `${wanted} of the surface stays free of leaves, with air between water and lid`,
-    "tank.sightBreaks": ({ wanted, min }) =>
-      `roots, stones or thickets break the line of sight over the ground in ${wanted} ${min === 1 ? "place" : "places"}`,
-    // Eight weeks: the end of ripening in `filterCapacity`. The foam: media tables, from memory (see `PlannedFilter`).
-    "tank.filter.ripeArea": ({ wanted, figure }) =>
-      `the filter has run for eight weeks and holds ${wanted} of media (a litre of coarse foam has about ${figure({ value: 1, unit: "m2" })})`,
-    "tank.lid": () => "the tank is covered without a gap",
-    "tank.cover": ({ wanted }) => `${wanted} of the plan area is cover`,
-    "tank.plants": ({ words }) =>
-      words.includes("none") ? "there are no plants to lose" : "the plants have grown in",
-    "tank.flow.calmest": ({ words }) => `some place has no more than ${words.at(-1)} current`,
-    "tank.flow.strongest": ({ words }) => `some place has at least ${words[0]} current`,
-    "water.temperature": ({ wanted }) => `the water is kept at ${wanted}`,
-    "water.hottest": ({ wanted }) => `the water on the hottest day is ${wanted}`,
-    "water.coolest": ({ wanted }) => `the water in the coolest season is ${wanted}`,
-    "water.pH": ({ wanted }) => `the pH is ${wanted}`,
-    "water.generalHardness": ({ wanted }) => `the general hardness is ${wanted}`,
-    "water.salinity": ({ wanted }) => `the salinity is ${wanted}`,
-    "group.count": (told) =>
-      told.max === undefined ? `${told.wanted} ${told.of} are kept` : noMoreThan(told, told.of),
-    "group.males": (told) => noMoreThan(told, `male ${told.of}`),
-    "group.females": (told) => noMoreThan(told, `female ${told.of}`),
-    "group.pairs": ({ of }) => `all ${of} are of one sex, so that none breeds`,
-    "group.femalesPerMale": ({ of, wanted }) => `each male ${of} has ${wanted} females`,
-    "group.length": ({ of, wanted, max, figure }) =>
-      max === undefined
-        ? `every ${of} measures ${wanted}`
-        : `no ${of} grows beyond ${figure({ value: max, unit: "cm" })}`,
-    "group.longFins": ({ of }) => `a short-finned form takes the place of this ${of}`,
-    "group.grown": ({ of }) => `only young ${of} are kept, and move out before they are grown`,
-    "group.offerings": (told) => fedWith(told),
-    "group.company": ({ of }) => `calm fish that neither eat nor are eaten by ${of} swim in the open water`,
-  },
-  worksIf: (condition) => `Works if ${condition}.`,
-  basis,
-  support: (of) => (of === "published" ? "" : ` (${basis[of]})`),
-  traits: labelled(),
-  open: {
-    missing: (trait, of) => `${of}: ${trait} is not known`,
-    disputed: (trait, of) => `${of}: sources differ on ${trait}`,
-    notGiven: (input, of) => [of, `the plan does not say: ${facts[input].label}`].filter(Boolean).join(": "),
-    outsideDomain: (of) => `${of || "the tank"}: outside the range in which the equation holds`,
-    couldBe: (question, weight) => `${question}; ${couldBe[weight]}.`,
-    further: (count) => `${count} less decisive ${count === 1 ? "question is" : "questions are"} open.`,
-  },
-  metSummary: (count) => `${count} further ${count === 1 ? "requirement is" : "requirements are"} met.`,
-  closing: "Advice about typical animals; individuals vary. Watch them, and have a second tank ready.",
-  ranges: {
-    atLeast: (min, unit) => `at least ${min}${unit}`,
-    atMost: (max, unit) => `at most ${max}${unit}`,
-    between: (min, max, unit) => `${min} to ${max}${unit}`,
-  },
-  units: {
-    "%": "%",
-    cm: "cm",
-    cm2: "cm²",
-    m2: "m²",
-    L: "L",
-    kg: "kg",
-    in: "in",
-    in2: "sq in",
-    ft2: "sq ft",
-    lb: "lb",
-    "gal-us": "US gal",
-    "gal-imp": "imp gal",
-    degC: "°C",
-    degF: "°F",
-    dH: "°dH",
-    "g/kg": "g/kg",
-    "mg/L": "mg/L",
-    "mg/d": "mg a day",
-    h: "hours",
-    d: "days",
-    a: "years",
-    "kN/m2": "kN/m²",
-    "lb/ft2": "lb/sq ft",
-  },
-  words: spelled(),
-  profile: {
-    columns: ["trait", "value", "also said", "support"],
-    sections: {
-      origin: "Origin",
-      size: "Size",
-      water: "Water",
-      space: "Space",
-      temperament: "Temperament",
-      social: "Social",
-      appearance: "Appearance",
-      diet: "Diet",
-      predation: "Predation",
-      reproduction: "Reproduction",
-      effects: "Effects",
-      care: "Care",
+    bounds: (atBest, atWorst) =>
+      `With what is not certain, the answer lies between ${atBest} and ${atWorst}.`,
+    titles: {
+      parties: "Animals",
+      blocking: "Why not",
+      restricting: "Conditions",
+      besides: "Besides",
+      advisory: "Worth knowing",
+      favourable: "In favour",
+      watchFor: "Watch for",
+      met: "Already met",
+      open: "Not certain",
+      cautions: "Take care",
     },
-    yes: "yes",
-    no: "no",
-    none: "none",
-    figure: (span, meaning) => (meaning ? `${meaning} ${span}` : span),
-    length: (size, { measure, as, sex }) =>
-      `${size} ${measure === "unstated" ? "measure unstated" : measure} (${[as, sex].filter(Boolean).join(", ")})`,
-    values: {
-      "origin.conservation": ({ status, year }) => [status, year && `(${year})`].filter(Boolean).join(" "),
-      "size.lengthWeight": ({ a, b }) => `${a} × length ^ ${b}`,
-      "water.flow": ({ min, max }) => (min === max ? min : `${min} to ${max}`),
-      "water.airBreathing": ({ kind, from }) => [kind, from && `from ${from}`].filter(Boolean).join(" "),
-      "space.baseLength": (needed, size) => `${size(needed.least)} for ${needed.for}`,
-      "space.footprint": (needed, size) => `${size(needed.least)} for ${needed.for}`,
-      "space.territory": (held, size) =>
-        held === "none" ? held : `${size(held.area)}, ${held.zone}, held by ${holders[held.holder]}`,
-      "social.group": ({ least, avoid }) =>
-        [`at least ${least}`, avoid && `not ${avoid.min} to ${avoid.max}`].filter(Boolean).join(", "),
-      "appearance.looks": ({ tag, sex }) => [spaced(tag), sex && `(${sex})`].filter(Boolean).join(" "),
-      "temperament.acts": ({ doer, does, target, when, from }) =>
-        [
-          doer,
-          spaced(does),
-          spaced(target),
-          when && when !== "always" && `(${spaced(when)})`,
-          from && `from ${from}`,
-        ]
-          .filter(Boolean)
-          .join(" "),
-      "predation.eats": ({ prey, greatest }, size) =>
-        [prey, greatest && `up to ${size(greatest)}`].filter(Boolean).join(" "),
+    party: ({ name, scientific, count, males = 0, females = 0, sex, stage }) => {
+      const sexes = [males > 0 && `${males} male`, females > 0 && `${females} female`].filter(Boolean);
+      const detail = [...(sexes.length > 0 ? sexes : [sex]), stage].filter(Boolean).join(", ");
+      return [count && `${count} ×`, name, `(${scientific})`, detail && `– ${detail}`]
+        .filter(Boolean)
+        .join(" ");
     },
-  },
-};
+    rules: {
+      temperature: sharedWater("temperature"),
+      ph: sharedWater("pH"),
+      "general-hardness": sharedWater("general hardness"),
+      salinity: sharedWater("salinity"),
+      flow: ({ weight, from, to }) =>
+        weight === "favourable"
+          ? `One current suits ${from} and ${to}.`
+          : `${from} and ${to} need different currents, each a place of its own.`,
+      predation: (told) => predation(told),
+      "acts-own-kind": act(() => "its own kind"),
+      "acts-look-alike": act(({ to }) => `${to}, which looks like its own kind`),
+      "acts-others": act(({ to }) => to),
+      "fin-nipping": ({ from, to }) => `${from} bites pieces out of the fins of ${to}.`,
+      "mucus-grazing": ({ from, to }) => `${from} rasps the slime coat off the flanks of ${to}.`,
+      "territory-contest": ({ from, to, measures }) =>
+        `${from} and ${to} both defend a place ${whereabouts(measures.zone)}.`,
+      "size-and-pace": ({ from, to, measures, figure }) =>
+        `${from}, quick and ${figure(measures.longer)} long, pushes aside ${to} of ${figure(measures.shorter)}.`,
+      "feeding-competition": ({ from, to }) => `${from} has eaten before ${to} gets to the food.`,
+      shyness: ({ from, to }) => `the bustle of ${to} keeps ${from} in hiding.`,
+      interbreeding: ({ from, to }) => `Males of ${from} and females of ${to} have hybrid young.`,
+      "water-temperature": plannedWater("temperature"),
+      "water-ph": plannedWater("pH"),
+      "water-hardness": plannedWater("general hardness"),
+      "water-salinity": plannedWater("salinity"),
+      oxygen: (told) => oxygen(told),
+      "filter-nitrogen": ({ measures, figure }) =>
+        `Grown and fed plenty, the animals give off ${figure(measures.nitrogen)} of ammonia nitrogen, which a ripe filter takes up.`,
+      height: ({ from, measures, figure }) =>
+        `${from} needs a tank ${figure(measures.needed)} high${thisOne("measures", figure(measures.planned))}.`,
+      zones: ({ from, measures, figure }) =>
+        `${from} shares its place ${whereabouts(measures.zone)}: all that live there need a floor of ${figure(measures.needed)}; this one has ${figure(measures.planned)}.`,
+      territories: ({ from, measures, figure }) =>
+        `${holder(measures.holder, from)} defends ${figure(measures.area)} ${whereabouts(measures.zone)}; ${figure(measures.held)} such places are held here.`,
+      "open-water": ({ from, measures, figure }) =>
+        `${from} needs ${figure(measures.needed)} of the plan area to swim in.`,
+      "plants-at-risk": ({ from, measures }) => `${from} ${plantHarm[measures.harm?.value ?? "eats"]}.`,
+      feeding: ({ from, measures }) => {
+        const places = measures.places?.value.map((place) => feedingPlaces[place]) ?? [];
+        const hours = measures.hours?.value.map((hour) => feedingHours[hour]) ?? [];
+        return `${from} feeds ${places.join(" and ")}, ${hours.join(" and ")}: what others are given may not reach it.`;
+      },
+      "longest-run": ({ from, measures, figure }) =>
+        `${from} needs a tank ${figure(measures.needed)} long; this one measures ${figure(measures.planned)}.`,
+      footprint: (told) => footprint(told),
+      "group-size": ({ from, measures, figure }) =>
+        `${from} is kept in a group of ${figure(measures.needed)}; planned: ${figure(measures.planned)}.`,
+      "sex-ratio": ({ from, measures, figure }) =>
+        `${from} needs ${figure(measures.needed)} females to each male.`,
+      cover: ({ from, measures, figure }) =>
+        `${from} needs cover over ${figure(measures.needed)} of the plan area.`,
+      plants: ({ from }) => `${from} does well only among plants that have grown in.`,
+      "settling-company": ({ from }) => `${from} is shy and comes out beside calm fish in the open water.`,
+      lid: ({ from, weight }) =>
+        weight === "restricting"
+          ? `${from} leaves the water of an open tank.`
+          : `${from} may jump when it is frightened.`,
+      "flow-places": ({ from, measures: { calmest, strongest } }) =>
+        `${from} needs a place with ${[...new Set([calmest?.value, strongest?.value])].join(" to ")} current.`,
+      "caution-floor": ({ measures, figure }) =>
+        measures.mass
+          ? `Filled with ${figure(measures.volume)} of water, the tank weighs ${figure(measures.mass)} or more, gravel and stand not counted: ${figure(measures.load)} on its footprint. Whether a floor carries that is for a structural engineer to say.`
+          : `The plan does not say how high the tank is, and so not what it weighs: ${figure({ value: 100, unit: "L" })} of water weigh ${figure({ value: 100, unit: "kg" })}. Whether a floor carries a large tank is for a structural engineer to say.`,
+      "caution-electricity": () =>
+        "Water and electricity: use a residual-current device, let cables hang in a loop below the socket, pull the plugs before a hand goes in. Follow the local wiring rules; have work done by a licensed electrician.",
+      "caution-hazards": ({ from, measures }) => hazards[measures.hazard?.value ?? "bite"](from),
+      "caution-zoonoses": () =>
+        "Fish and their water can carry germs that infect people. Wash hands, keep cuts out of the water, and ask a doctor if a wound does not heal.",
+      "caution-law": ({ from, measures: { jurisdiction, effect, instrument, date, basis } }) =>
+        `${from}, ${jurisdiction?.value}: ${effect?.value} (${instrument?.value}; ${date?.value}${basis?.value === "memory" ? "; recalled, not read" : ""}.) The text in force decides.`,
+      "caution-release": () =>
+        "Never release animals, plants or tank water outdoors. Rehome them, or ask a vet about humane killing.",
+    },
+    together: {
+      temperature: (who) => `A temperature suits each two of ${who}, with room to spare.`,
+      ph: (who) => `A pH suits each two of ${who}, with room to spare.`,
+      "general-hardness": (who) => `A general hardness suits each two of ${who}, with room to spare.`,
+      salinity: (who) => `A salinity suits each two of ${who}.`,
+      flow: (who) => `A current suits each two of ${who}.`,
+    },
+    otherRule: (id, { from, to }) =>
+      [id, [from, to].filter(Boolean).join(" and ")].filter(Boolean).join(": "),
+    signs: {
+      "torn fins": (whom) => `torn fins: ${whom}.`,
+      hiding: (whom) => `hiding all day: ${whom}.`,
+      "missing animals": (whom) => `animals that are missing: ${whom}.`,
+      "thin animals": (whom) => `thin animals: ${whom}.`,
+      chasing: (whom) => `chasing that does not end: ${whom}.`,
+      gasping: (whom) => `gasping at the surface${whom && `: ${whom}`}.`,
+      "eggs or young": (whom) => `eggs or young: ${whom}.`,
+    },
+    conditions: {
+      "tank.longestRun": ({ wanted }) => `the tank is ${wanted} long`,
+      "tank.footprint": ({ wanted }) => `the floor has ${wanted}`,
+      "tank.height": ({ wanted }) => `the tank is ${wanted} high`,
+      "tank.openWater": ({ wanted }) => `${wanted} of the plan area is free to swim in`,
+      "tank.openSurface": ({ wanted }) =>
+        `${wanted} of the surface stays free of leaves, with air between water and lid`,
+      "tank.sightBreaks": ({ wanted, min }) =>
+        `roots, stones or thickets break the line of sight over the ground in ${wanted} ${min === 1 ? "place" : "places"}`,
+      // Eight weeks: the end of ripening in `filterCapacity`. The foam: media tables, from memory (see `PlannedFilter`).
+      "tank.filter.ripeArea": ({ wanted, figure }) =>
+        `the filter has run for eight weeks and holds ${wanted} of media (a litre of coarse foam has about ${figure({ value: 1, unit: "m2" })})`,
+      "tank.lid": () => "the tank is covered without a gap",
+      "tank.cover": ({ wanted }) => `${wanted} of the plan area is cover`,
+      "tank.plants": ({ words }) =>
+        words.includes("none") ? "there are no plants to lose" : "the plants have grown in",
+      "tank.flow.calmest": ({ words }) => `some place has no more than ${words.at(-1)} current`,
+      "tank.flow.strongest": ({ words }) => `some place has at least ${words[0]} current`,
+      "water.temperature": ({ wanted }) => `the water is kept at ${wanted}`,
+      "water.hottest": ({ wanted }) => `the water on the hottest day is ${wanted}`,
+      "water.coolest": ({ wanted }) => `the water in the coolest season is ${wanted}`,
+      "water.pH": ({ wanted }) => `the pH is ${wanted}`,
+      "water.generalHardness": ({ wanted }) => `the general hardness is ${wanted}`,
+      "water.salinity": ({ wanted }) => `the salinity is ${wanted}`,
+      "group.count": (told) =>
+        told.max === undefined ? `${told.wanted} ${told.of} are kept` : noMoreThan(told, told.of),
+      "group.males": (told) => noMoreThan(told, `male ${told.of}`),
+      "group.females": (told) => noMoreThan(told, `female ${told.of}`),
+      "group.pairs": ({ of }) => `all ${of} are of one sex, so that none breeds`,
+      "group.femalesPerMale": ({ of, wanted }) => `each male ${of} has ${wanted} females`,
+      "group.length": ({ of, wanted, max, figure }) =>
+        max === undefined
+          ? `every ${of} measures ${wanted}`
+          : `no ${of} grows beyond ${figure({ value: max, unit: "cm" })}`,
+      "group.longFins": ({ of }) => `a short-finned form takes the place of this ${of}`,
+      "group.grown": ({ of }) => `only young ${of} are kept, and move out before they are grown`,
+      "group.offerings": (told) => fedWith(told),
+      "group.company": ({ of }) => `calm fish that neither eat nor are eaten by ${of} swim in the open water`,
+    },
+    worksIf: (condition) => `Works if ${condition}.`,
+    basis,
+    support: (of) => (of === "published" ? "" : ` (${basis[of]})`),
+    traits: labelled(),
+    open: {
+      missing: (trait, of) => `${of}: ${trait} is not known`,
+      disputed: (trait, of) => `${of}: sources differ on ${trait}`,
+      notGiven: (input, of) =>
+        [of, `the plan does not say: ${facts[input].label}`].filter(Boolean).join(": "),
+      outsideDomain: (of) => `${of || "the tank"}: outside the range in which the equation holds`,
+      couldBe: (question, weight) => `${question}; ${couldBe[weight]}.`,
+      further: (count) => `${count} less decisive ${count === 1 ? "question is" : "questions are"} open.`,
+    },
+    metSummary: (count) => `${count} further ${count === 1 ? "requirement is" : "requirements are"} met.`,
+    closing: "Advice about typical animals; individuals vary. Watch them, and have a second tank ready.",
+    ranges: {
+      atLeast: (min, unit) => `at least ${min}${unit}`,
+      atMost: (max, unit) => `at most ${max}${unit}`,
+      between: (min, max, unit) => `${min} to ${max}${unit}`,
+    },
+    units: {
+      "%": "%",
+      cm: "cm",
+      cm2: "cm²",
+      m2: "m²",
+      L: "L",
+      kg: "kg",
+      in: "in",
+      in2: "sq in",
+      ft2: "sq ft",
+      lb: "lb",
+      "gal-us": "US gal",
+      "gal-imp": "imp gal",
+      degC: "°C",
+      degF: "°F",
+      dH: "°dH",
+      "g/kg": "g/kg",
+      "mg/L": "mg/L",
+      "mg/d": "mg a day",
+      h: "hours",
+      d: "days",
+      a: "years",
+      "kN/m2": "kN/m²",
+      "lb/ft2": "lb/sq ft",
+    },
+    words: spelled(),
+    profile: {
+      columns: ["trait", "value", "also said", "support"],
+      sections: {
+        origin: "Origin",
+        size: "Size",
+        water: "Water",
+        space: "Space",
+        temperament: "Temperament",
+        social: "Social",
+        appearance: "Appearance",
+        diet: "Diet",
+        predation: "Predation",
+        reproduction: "Reproduction",
+        effects: "Effects",
+        care: "Care",
+      },
+      yes: "yes",
+      no: "no",
+      none: "none",
+      figure: (span, meaning) => (meaning ? `${meaning} ${span}` : span),
+      length: (size, { measure, as, sex }) =>
+        `${size} ${measure === "unstated" ? "measure unstated" : measure} (${[as, sex].filter(Boolean).join(", ")})`,
+      values: {
+        "origin.conservation": ({ status, year }) => [status, year && `(${year})`].filter(Boolean).join(" "),
+        "size.lengthWeight": ({ a, b }) => `${a} × length ^ ${b}`,
+        "water.flow": ({ min, max }) => (min === max ? min : `${min} to ${max}`),
+        "water.airBreathing": ({ kind, from }) => [kind, from && `from ${from}`].filter(Boolean).join(" "),
+        "space.baseLength": (needed, size) => `${size(needed.least)} for ${needed.for}`,
+        "space.footprint": (needed, size) => `${size(needed.least)} for ${needed.for}`,
+        "space.territory": (held, size) =>
+          held === "none" ? held : `${size(held.area)}, ${held.zone}, held by ${holders[held.holder]}`,
+        "social.group": ({ least, avoid }) =>
+          [`at least ${least}`, avoid && `not ${avoid.min} to ${avoid.max}`].filter(Boolean).join(", "),
+        "appearance.looks": ({ tag, sex }) => [spaced(tag), sex && `(${sex})`].filter(Boolean).join(" "),
+        "temperament.acts": ({ doer, does, target, when, from }) =>
+          [
+            doer,
+            spaced(does),
+            spaced(target),
+            when && when !== "always" && `(${spaced(when)})`,
+            from && `from ${from}`,
+          ]
+            .filter(Boolean)
+            .join(" "),
+        "predation.eats": ({ prey, greatest }, size) =>
+          [prey, greatest && `up to ${size(greatest)}`].filter(Boolean).join(" "),
+      },
+    },
+  };
+}

@@ -1,16 +1,17 @@
 import { defineRule } from "../../engine/define-rule";
 import { judgePlannedWater, plannedWaterMeasures } from "../shared/planned-water";
 
+/** Water of which no salinity is stated counts as fresh, but blocks nothing: the figure is asked for. */
 export const waterSalinity = defineRule({
   id: "water-salinity",
   question: "Is the water as salt or fresh as the group is kept?",
   way: "each-group",
   needs: { from: ["water.salinity"] },
-  reads: ["water.salinity"],
+  reads: ["water.statedSalinity"],
   mayYield: ["blocking", "restricting"],
   measures: plannedWaterMeasures("g/kg"),
   judge: ({ from, plan }) =>
-    judgePlannedWater(from["water.salinity"], plan["water.salinity"], {
+    judgePlannedWater(from["water.salinity"], plan["water.statedSalinity"], {
       on: "water.salinity",
       bridged: () => false,
     }),
