@@ -4,19 +4,14 @@ import { allSpecies } from "vivary/catalog";
 import {
   assessPair,
   assessPlan,
-  type Condition,
   type Finding,
-  type Group,
-  type Offering,
-  type Party,
-  type Plan,
-  type PlannedTank,
-  type PlannedWater,
   pairRules,
   planRules,
   type Rule,
 } from "../../../src/compatibility";
-import { isPairRule } from "../../../src/compatibility/rule";
+import { isPairRule } from "../../../src/compatibility/engine/rule";
+import type { Condition, Group, Offering, Party, Plan, PlannedTank, PlannedWater } from "../../../src/plan";
+import type { PartialRange } from "../../../src/ranges";
 import { classes, type SpeciesProfile } from "../../../src/species";
 import { animal } from "../animals";
 import { animals, fish, tanks, waters } from "../arbitrary";
@@ -194,7 +189,7 @@ const middle = ({ min, max }: { readonly min?: number | undefined; readonly max?
   ((min ?? max ?? 0) + (max ?? min ?? 0)) / 2;
 
 /** The water with its hottest day no cooler than its coolest once one of them is set. */
-function inOrder(water: PlannedWater, on: string, set: number): PlannedWater {
+function inOrder(water: PlannedWater = {}, on: string, set: number): PlannedWater {
   const { hottest, coolest } = water;
   if (on === "water.coolest" && hottest !== undefined) return { ...water, hottest: Math.max(hottest, set) };
   if (on === "water.hottest" && coolest !== undefined) return { ...water, coolest: Math.min(coolest, set) };
@@ -223,7 +218,8 @@ function meeting(plan: Plan, condition: Condition): Plan | undefined {
     ...plan,
     groups: replaced(groups, of, { ...group, species }),
   });
-  const within = "within" in condition ? condition.within : {};
+  const { wanted } = condition;
+  const within: PartialRange = "oneOf" in wanted ? {} : wanted;
   const [section, name] = on.split(".");
   if (section === "water")
     return { ...plan, water: { ...inOrder(water, on, middle(within)), [name ?? ""]: middle(within) } };
@@ -234,7 +230,7 @@ function meeting(plan: Plan, condition: Condition): Plan | undefined {
     case "tank.lid":
       return withTank({ lid: true });
     case "tank.plants":
-      return withTank({ plants: "is" in condition && condition.is === "none" ? "none" : "grown-in" });
+      return withTank({ plants: "oneOf" in wanted && wanted.oneOf.includes("none") ? "none" : "grown-in" });
     case "tank.cover":
       return withTank({ cover: within.min });
     case "tank.openWater":

@@ -1,5 +1,5 @@
 import type { FactName } from "../../../plan";
-import { currents, currentsFrom, currentsUpTo, type FlowClass } from "../../../species";
+import { currents, currentsBetween, currentsFrom, currentsUpTo, type FlowClass } from "../../../species";
 import { defineRule } from "../../engine/define-rule";
 
 export const flowPlaces = defineRule({
@@ -11,12 +11,13 @@ export const flowPlaces = defineRule({
   measures: { calmest: "flow", strongest: "flow" },
   judge: ({ from }) => {
     const { min, max } = from["water.flow"];
+    const span = currentsBetween(min, max);
     return [
       ...place("tank.flow.calmest", currentsUpTo(max)),
       ...place("tank.flow.strongest", currentsFrom(min)),
     ].map((condition) => ({
       weight: "restricting",
-      measures: { calmest: min, strongest: max },
+      measures: { calmest: span[0], strongest: span.at(-1) },
       watchFor: "hiding",
       condition,
     }));
