@@ -34,8 +34,14 @@ const group = fc.tuple(species, animals).map(([kind, kept]) => ({ species: kind,
 const plans: fc.Arbitrary<Plan> = fc.record({
   tank: tanks,
   water: waters,
-  groups: fc.array(group, { minLength: 1, maxLength: 4 }),
+  groups: fc.array(group, { minLength: 1, maxLength: 4 }).map((groups) => groups.map(inOwnName)),
 });
+
+/** Invented species bear different names, as they are different species. */
+function inOwnName<Each extends Group>(group: Each, index: number): Each {
+  const { species } = group;
+  return species.id === "a" ? { ...group, species: { ...species, id: `a${index}` } } : group;
+}
 
 describe("any plan", () => {
   test("gets the same verdict in whatever order its groups stand", () => {

@@ -188,12 +188,17 @@ test("what a plan meets no longer counts: moving it back could only worsen the o
 const middle = ({ min, max }: { readonly min?: number | undefined; readonly max?: number | undefined }) =>
   ((min ?? max ?? 0) + (max ?? min ?? 0)) / 2;
 
-/** The water with its hottest day no cooler than its coolest once one of them is set. */
-function inOrder(water: PlannedWater = {}, on: string, set: number): PlannedWater {
-  const { hottest, coolest } = water;
-  if (on === "water.coolest" && hottest !== undefined) return { ...water, hottest: Math.max(hottest, set) };
-  if (on === "water.hottest" && coolest !== undefined) return { ...water, coolest: Math.min(coolest, set) };
-  return water;
+const warmth = ["coolest", "temperature", "hottest"] as const;
+
+/** The water with one of its figures set, and those of warmth moved along: no cool season is warmer than the usual. */
+function withWater(water: PlannedWater, name: string, set: number): PlannedWater {
+  const at = warmth.findIndex((figure) => figure === name);
+  const moved = warmth.map((figure, index) => {
+    const value = water[figure];
+    if (at < 0 || value === undefined) return [figure, value];
+    return [figure, index < at ? Math.min(value, set) : Math.max(value, set)];
+  });
+  return { ...water, ...Object.fromEntries(moved), [name]: set };
 }
 
 /** Every food, everywhere, at every hour, and so that each gets at it. */
@@ -221,8 +226,7 @@ function meeting(plan: Plan, condition: Condition): Plan | undefined {
   const { wanted } = condition;
   const within: PartialRange = "oneOf" in wanted ? {} : wanted;
   const [section, name] = on.split(".");
-  if (section === "water")
-    return { ...plan, water: { ...inOrder(water, on, middle(within)), [name ?? ""]: middle(within) } };
+  if (section === "water") return { ...plan, water: withWater(water ?? {}, name ?? "", middle(within)) };
   switch (on) {
     case "tank.longestRun":
     case "tank.footprint":
