@@ -192,7 +192,7 @@ const warmth = ["coolest", "temperature", "hottest"] as const;
 
 /** The water with one of its figures set, and those of warmth moved along: no cool season is warmer than the usual. */
 function withWater(water: PlannedWater, name: string, set: number): PlannedWater {
-  const at = warmth.findIndex((figure) => figure === name);
+  const at = (warmth as readonly string[]).indexOf(name);
   const moved = warmth.map((figure, index) => {
     const value = water[figure];
     if (at < 0 || value === undefined) return [figure, value];
