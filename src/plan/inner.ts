@@ -4,5 +4,5 @@ export { conditionProblems, holds, jointCondition } from "./condition";
 export { factUnits } from "./fact-units";
 export { mayHave, type Numbers } from "./kin";
 export type { CheckedParty } from "./party";
-export { type PlanReadings, readPlan } from "./read-fact";
+export { isFact, isReading, type PlanReadings, readPlan } from "./read-fact";
 export type { TraitReader } from "./trait-reader";

@@ -13,13 +13,19 @@ const sound = new WeakSet<object>();
 export function profileProblems(value: unknown, path: Path): readonly Problem[] {
   if (!isObject(value)) return [problem(path, "a species profile", value)];
   if (sound.has(value)) return [];
-  const problems = [...nameProblems(value, path), ...factsProblems(value, path)];
+  const problems = [
+    ...taxonProblems(value, path),
+    ...namesProblems(value.names, [...path, "names"]),
+    ...listingProblems(value.listings, [...path, "listings"]),
+    ...factsProblems(value, path),
+    ...formProblems(value.forms, [...path, "forms"]),
+  ];
   if (problems.length === 0 && isFrozenThrough(value, 0)) sound.add(value);
   return problems;
 }
 
-function nameProblems(profile: Fields, path: Path): readonly Problem[] {
-  const { id, names, taxonomy } = profile;
+function taxonProblems(profile: Fields, path: Path): readonly Problem[] {
+  const { id, taxonomy } = profile;
   const { name, family, kind } = isObject(taxonomy) ? taxonomy : {};
   const texts = { id, "taxonomy.name": name, "taxonomy.family": family };
   return [
@@ -36,11 +42,36 @@ function nameProblems(profile: Fields, path: Path): readonly Problem[] {
             "word",
           ),
         ]),
-    ...(isObject(names) && Object.values(names).every(Array.isArray)
-      ? []
-      : [problem([...path, "names"], "lists of names by language", names)]),
   ];
 }
+
+function namesProblems(names: unknown, path: Path): readonly Problem[] {
+  const areNames = isObject(names) && Object.values(names).every(isListOf(isText));
+  return areNames ? [] : [problem(path, "lists of names by language", names)];
+}
+
+function listingProblems(listings: unknown, path: Path): readonly Problem[] {
+  const isListing = (listing: unknown) =>
+    isObject(listing) && Object.values(listing).every((text) => text === undefined || isText(text));
+  if (listings === undefined || isListOf(isListing)(listings)) return [];
+  return [problem(path, "a list of laws, each with its texts", listings)];
+}
+
+/** What is wrong with the forms that might be applied. */
+function formProblems(forms: unknown, path: Path): readonly Problem[] {
+  if (forms === undefined) return [];
+  if (!isObject(forms)) return [problem(path, "forms by their ids", forms)];
+  return Object.entries(forms).flatMap(([name, form]) => {
+    const at = [...path, name];
+    if (!isObject(form)) return [problem(at, "a form of the species", form)];
+    const named = form.names === undefined ? [] : namesProblems(form.names, [...at, "names"]);
+    return [...named, ...factsProblems(form, at)];
+  });
+}
+
+const isText = (value: unknown) => typeof value === "string";
+const isListOf = (fits: (item: unknown) => boolean) => (value: unknown) =>
+  Array.isArray(value) && value.every(fits);
 
 type Fields = Readonly<Record<string, unknown>>;
 

@@ -90,15 +90,15 @@ export function spanOf(standing: readonly Standing[]) {
 }
 
 /** What a rule answers has to be what it said it would. */
-function refuseUndeclared({ id, mayYield, measures = {} }: Rule, answer: Judged): void {
+function refuseUndeclared({ id, mayYield, measures = {} }: Rule, given: Judged): void {
   const path = ["rules", id];
-  const { weight } = answer;
+  const { weight, measures: answered = {} }: Judged = Object(given);
   const allowed: readonly Weight[] = mayYield;
   if (!allowed.includes(weight)) {
     const expected = `findings that are ${allowed.join(" or ")}, as its mayYield says`;
     throw new InvalidInputError([{ path, code: "word", expected, found: weight }]);
   }
-  const strange = Object.keys(answer.measures ?? {}).find((name) => !Object.hasOwn(measures, name));
+  const strange = Object.keys(answered).find((name) => !Object.hasOwn(measures, name));
   if (strange !== undefined) {
     throw new InvalidInputError([
       { path, code: "unknown-key", expected: "measures that it declares", found: strange },

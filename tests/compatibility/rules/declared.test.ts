@@ -13,7 +13,7 @@ import { noStock, stocksOf } from "../../../src/compatibility/animals/stock";
 import { isPairRule } from "../../../src/compatibility/engine/rule";
 import { subjectOf } from "../../../src/compatibility/engine/subject";
 import { OutsideDomainError } from "../../../src/errors";
-import type { Group, Party, Plan } from "../../../src/plan";
+import type { Group, Party, Plan, PlannedTank } from "../../../src/plan";
 import { type CheckedParty, type CheckedPlan, checkedPair, checkedPlan } from "../../../src/plan/inner";
 import { readPlan, tankFacts, tankReadings } from "../../../src/plan/read-fact";
 import { factAt, type traitPaths } from "../../../src/species";
@@ -172,10 +172,11 @@ function* pairs(): Generator<readonly [Party, Party]> {
 }
 
 const tank = { base: { shape: "rectangle", length: 60, width: 20 }, height: 30 } as const;
-const furnished = {
+const furnished: Omit<PlannedTank, "base"> = {
   ...{ lid: false, cover: 0.1, openWater: 0.2, openSurface: 0.5, sightBreaks: 0, plants: "planted" },
-  ...{ flow: { calmest: "still", strongest: "still" }, filter: { mediaArea: 1, age: 90 } },
-} as const;
+  flow: { calmest: "still", strongest: "still" },
+  filter: { mediaArea: 1, age: 90 },
+};
 const water = { temperature: 25, pH: 7, generalHardness: 8, salinity: 0, hottest: 30, coolest: 18 };
 
 /** Each species with its two neighbours, in a bare tank of which little is known and in a furnished one. */
@@ -189,8 +190,8 @@ function* plans(): Generator<Plan> {
       ...neighbours.map((other) => ({ species: other, juveniles: 3, length: 2 })),
     ];
     yield { tank, groups };
-    yield { tank: { ...tank, ...furnished }, water, groups, offerings: [{ food: "dry", place: "surface" }] };
-    yield { tank: { ...big, ...furnished }, water, groups };
+    yield { tank: { ...furnished, ...tank }, water, groups, offerings: [{ food: "dry", place: "surface" }] };
+    yield { tank: { ...furnished, ...big }, water, groups };
   }
 }
 

@@ -98,6 +98,17 @@ test("a group of which nobody knows whether it holds leaves the question open", 
   expect(open).toMatchObject([{ of: 1, trait: "space.territory", reason: "missing" }]);
 });
 
+test("two pairs of convicts have no room on 60 × 30 cm, whoever else moves in", () => {
+  const tank = { base: { shape: "rectangle", length: 60, width: 30 }, sightBreaks: 0 } as const;
+  const convicts = { species: amatitlaniaNigrofasciata, males: 2, females: 2 };
+  const stranger = { species: animal("stranger"), unsexed: 6 };
+  for (const groups of [[convicts], [convicts, stranger], [stranger, convicts]]) {
+    const { outcome, bounds } = planBy(territories, groups, { tank });
+    expect(outcome).toBe("conditional");
+    expect(bounds).toEqual({ atBest: "conditional", atWorst: "conditional" });
+  }
+});
+
 test("in a keeper's tank: convicts beside yellow cichlids need ground and rocks, neons none", () => {
   const convicts = { species: amatitlaniaNigrofasciata, males: 1, females: 1 };
   const beside = (group: Group) => asked([convicts, group], { sightBreaks: 0 }).length > 0;
