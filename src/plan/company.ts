@@ -25,7 +25,13 @@ export function hasSettlingCompany({ parties }: CheckedPlan, of: number, trait: 
   };
   const sparesFish = (other: number): Certainty =>
     trait(other, "predation.eats")?.every(({ prey }) => prey !== "fish");
-  return any([...parties.keys()].map((other) => () => settles(other)));
+  return any(byName(parties).map((other) => () => settles(other)));
+}
+
+/** The parties' indices in an order of their own: which is asked first, and so what is read, hangs on no plan's order. */
+function byName(parties: CheckedPlan["parties"]): readonly number[] {
+  const names = parties.map(({ animals: { id, form = "" } }) => `${id} ${form}`);
+  return [...names.entries()].sort(([, a], [, b]) => (a < b ? -1 : Number(a > b))).map(([index]) => index);
 }
 
 /** No as soon as one says no; the others are not asked. */

@@ -95,7 +95,7 @@ const spanOf = ({ min, max }: PartialRange): PartialRange => ({
 });
 
 /** What is wrong with a condition on a plan of so many groups. */
-function conditionProblems(condition: Condition, groups: number): readonly Problem[] {
+export function conditionProblems(condition: Condition, groups: number): readonly Problem[] {
   const { on, of, wanted } = condition ?? {};
   if (!isFact(on)) {
     const names = [...Object.keys(tankFacts), ...Object.keys(groupFacts)];

@@ -1,8 +1,8 @@
 /** What the floors above read of a checked plan; no part of the public surface. */
 export { type CheckedPlan, checkedPair, checkedPlan } from "./checked-plan";
-export { holds, jointCondition } from "./condition";
+export { conditionProblems, holds, jointCondition } from "./condition";
 export { factUnits } from "./fact-units";
 export { mayHave } from "./kin";
 export type { CheckedParty } from "./party";
 export { profileProblems } from "./profile-problems";
-export { isFact, type PlanReadings, readPlan } from "./read-fact";
+export { isFact, isReading, type PlanReadings, readPlan } from "./read-fact";

@@ -84,6 +84,10 @@ type TankReadings = {
 export const isFact = (name: unknown): name is FactName =>
   typeof name === "string" && (Object.hasOwn(tankFacts, name) || isOfGroup(name));
 
+/** Whether rules may read something of that name of a plan as a whole. */
+export const isReading = (name: unknown): name is keyof PlanReadings =>
+  typeof name === "string" && (Object.hasOwn(tankFacts, name) || Object.hasOwn(tankReadings, name));
+
 /** Whether a fact is about a group. */
 export const isOfGroup = (name: string): name is keyof typeof groupFacts => Object.hasOwn(groupFacts, name);
 

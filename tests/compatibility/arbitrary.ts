@@ -1,5 +1,5 @@
 import fc from "fast-check";
-import type { Group, PlannedTank, PlannedWater } from "../../src/compatibility";
+import type { Group, PlannedTank, PlannedWater } from "../../src/plan";
 import { classes, type TraitValue as Value } from "../../src/species";
 import { adults, adultsBySex, type Stated } from "./animals";
 import { type Disputed, only } from "./worlds";
@@ -193,14 +193,20 @@ export const tanks = fc.record(
   { requiredKeys: ["base", "height"] },
 ) satisfies fc.Arbitrary<PlannedTank>;
 
-export const waters = fc.record(
-  {
-    temperature: fc.integer({ min: 16, max: 30 }),
-    pH: fc.constantFrom(5, 6, 6.5, 7, 8),
-    generalHardness: fc.integer({ min: 0, max: 12 }),
-    salinity: fc.integer({ min: 0, max: 8 }),
-    hottest: fc.integer({ min: 24, max: 34 }),
-    coolest: fc.integer({ min: 10, max: 20 }),
-  },
-  { requiredKeys: ["temperature", "pH", "generalHardness"] },
-) satisfies fc.Arbitrary<PlannedWater>;
+export const waters = fc
+  .record(
+    {
+      temperature: fc.integer({ min: 16, max: 30 }),
+      pH: fc.constantFrom(5, 6, 6.5, 7, 8),
+      generalHardness: fc.integer({ min: 0, max: 12 }),
+      salinity: fc.integer({ min: 0, max: 8 }),
+      hottest: fc.integer({ min: 24, max: 34 }),
+      coolest: fc.integer({ min: 10, max: 20 }),
+    },
+    { requiredKeys: ["temperature", "pH", "generalHardness"] },
+  )
+  .map(({ hottest, coolest, ...usual }) => ({
+    ...usual,
+    ...(hottest !== undefined && { hottest: Math.max(hottest, usual.temperature) }),
+    ...(coolest !== undefined && { coolest: Math.min(coolest, usual.temperature) }),
+  })) satisfies fc.Arbitrary<PlannedWater>;

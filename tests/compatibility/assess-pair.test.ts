@@ -16,6 +16,7 @@ import type { SpeciesProfile } from "../../src/species";
 import { animal } from "./animals";
 import { fish } from "./arbitrary";
 import { deepFrozen } from "./deep-frozen";
+import { traitsAsked } from "./judging";
 import { renumbered } from "./mapped";
 import { numbersIn } from "./numbers-in";
 import { profileOf, worldsOf } from "./worlds";
@@ -141,7 +142,7 @@ describe("a verdict", () => {
     expect(verdict.outcome).toBe("undetermined");
     expect(verdict.bounds).toEqual({ atBest: "suitable", atWorst: "unsuitable" });
     expect(verdict.findings).toEqual([]);
-    const asked = new Set(verdict.open.map(({ trait }) => trait));
+    const asked = traitsAsked(verdict);
     for (const trait of ["water.temperature", "predation.eats", "size.adultLength"] as const) {
       expect(asked).toContain(trait);
     }
@@ -187,7 +188,14 @@ describe("a verdict", () => {
     expect(outcome).toBe("unsuitable");
     expect(bounds).toEqual({ atBest: "conditional", atWorst: "unsuitable" });
     expect(open).toEqual([
-      { rule: "temperature", of: 0, trait: "water.temperature", reason: "disputed", couldBe: "blocking" },
+      {
+        rule: "temperature",
+        of: 0,
+        trait: "water.temperature",
+        reason: "disputed",
+        values: [{ kept: { min: 18, max: 22 } }, { kept: { min: 18, max: 26 } }],
+        couldBe: "blocking",
+      },
     ]);
     expect(
       worldsOf(disputed).map(

@@ -2,15 +2,12 @@ import {
   assessPair,
   assessPlan,
   type Finding,
-  type Group,
-  type Party,
-  type Plan,
-  type PlannedTank,
-  type PlannedWater,
   type Rule,
+  type RuleId,
   type ThresholdValues,
   type Verdict,
 } from "../../src/compatibility";
+import type { Group, Party, Plan, PlannedTank, PlannedWater } from "../../src/plan";
 
 /** What a test changes of a plan that is roomy and says nothing it need not say. */
 export interface Changes {
@@ -45,6 +42,15 @@ export const weighed = ({ findings, met }: Verdict) => ({
   met: met.map(({ weight }) => weight),
 });
 
-/** The findings of one rule. */
-export const findingsOf = ({ findings }: Verdict, id: string): readonly Finding[] =>
-  findings.filter(({ rule }) => rule === id);
+/** The findings of one rule of the library. */
+export const findingsOf = <Id extends RuleId>(
+  { findings }: Verdict,
+  id: Id,
+): readonly Extract<Finding, { readonly rule: Id }>[] =>
+  findings.filter((finding) => finding.rule === id) as Extract<Finding, { readonly rule: Id }>[];
+
+/** The traits, or the facts of the plan, that questions are about. */
+export const traitsAsked = ({ open }: Verdict) =>
+  open.flatMap((question) => ("trait" in question ? [question.trait] : []));
+export const inputsAsked = ({ open }: Verdict) =>
+  open.flatMap((question) => ("input" in question ? [question.input] : []));

@@ -1,7 +1,6 @@
 import { describe, expect, test } from "vitest";
 import {
   assessPair,
-  type Group,
   type Rule,
   type ThresholdName,
   type ThresholdValues,
@@ -21,9 +20,10 @@ import { height } from "../../src/compatibility/rules/plan/height";
 import { oxygen } from "../../src/compatibility/rules/plan/oxygen";
 import { zones } from "../../src/compatibility/rules/plan/zones";
 import { InvalidInputError } from "../../src/errors";
+import type { Group } from "../../src/plan";
 import type { SpeciesProfile, TraitValue as Value } from "../../src/species";
 import { adults, animal, type Stated } from "./animals";
-import { pairBy, planBy } from "./judging";
+import { findingsOf, pairBy, planBy } from "./judging";
 
 type Judge = (thresholds?: Partial<ThresholdValues>) => unknown;
 
@@ -89,8 +89,8 @@ const breathing =
   (need: Value<"water.oxygenNeed">): Judge =>
   (changed) => {
     const long = { nightHours: 1000, ...changed };
-    const { findings } = planBy(oxygen, [{ species: breather(need), unsexed: 20 }], smallTank, long);
-    const hours = findings[0]?.measures?.hours;
+    const verdict = planBy(oxygen, [{ species: breather(need), unsexed: 20 }], smallTank, long);
+    const hours = findingsOf(verdict, "oxygen")[0]?.measures?.hours;
     return hours && "value" in hours && Number(Number(hours.value).toFixed(1));
   };
 

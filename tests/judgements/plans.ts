@@ -19,7 +19,7 @@ import trichogasterChuna from "vivary/catalog/trichogaster-chuna";
 import vittinaNatalensis from "vivary/catalog/vittina-natalensis";
 import xiphophorusHellerii from "vivary/catalog/xiphophorus-hellerii";
 import xiphophorusMaculatus from "vivary/catalog/xiphophorus-maculatus";
-import type { Group, Plan, PlannedTank, PlannedWater } from "../../src/compatibility";
+import type { Group, Plan, PlannedTank, PlannedWater } from "../../src/plan";
 
 /** A furnished, covered tank with a ripe filter and currents from still to moderate, by its sizes in cm. */
 function tank(

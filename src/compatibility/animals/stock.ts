@@ -28,9 +28,29 @@ export interface OnScales {
 /** Without these traits animals cannot be weighed. */
 export const weighedBy: readonly TraitPath[] = ["size.adultLength"];
 
-/** The traits by which animals are weighed: the length, and the shape where the species' own weights are not known. */
-export function traitsWeighed({ standing }: OnScales): readonly TraitPath[] {
-  return ["size.adultLength", isMeasured(standing) ? "size.lengthWeight" : "size.bodyShape"];
+/** A trait by which animals are weighed. */
+interface WeighedTrait<Weighed> {
+  readonly subject: Weighed;
+  readonly trait: TraitPath;
+}
+
+/**
+ * The traits by which animals are weighed: the length, and the shape where the species' own weights are not known.
+ * Trait by trait, so that they stand in one order in whatever order the animals do.
+ */
+export function traitsWeighed<Each extends OnScales>(groups: readonly Each[]): readonly WeighedTrait<Each>[] {
+  const by = (trait: TraitPath, animals: readonly Each[]) => animals.map((subject) => ({ subject, trait }));
+  return [
+    ...by("size.adultLength", groups),
+    ...by(
+      "size.lengthWeight",
+      groups.filter(({ standing }) => isMeasured(standing)),
+    ),
+    ...by(
+      "size.bodyShape",
+      groups.filter(({ standing }) => !isMeasured(standing)),
+    ),
+  ];
 }
 
 const isMeasured = (standing: OnScales["standing"]) => standing("size.lengthWeight").length > 0;

@@ -1,4 +1,5 @@
 import { InvalidInputError, type Problem } from "../../errors";
+import { frozen } from "../../frozen";
 import type { PlanReadings } from "../../plan/inner";
 import type { ThresholdName } from "../thresholds";
 import type { MeasureKinds } from "./measures";
@@ -9,7 +10,7 @@ import type { Weight } from "./weight";
 /**
  * A rule. What its `judge` sees has the types of what it declares: a trait, a fact of the plan or a threshold that is
  * not declared, a path that does not exist, a measure without a declared unit, a weight not in `mayYield` or a
- * restricting finding without a condition does not compile. Apps name theirs `x-…`.
+ * restricting finding without a condition does not compile. It cannot be changed any more. Apps name theirs `x-…`.
  *
  * @throws InvalidInputError for a rule that is not complete, with everything that is wrong with it.
  *
@@ -49,7 +50,7 @@ export function defineRule<
 ): TypedRule<Id, Way, Yield, Needs, Uses, Tells, Reads, DecidesBy, Kinds> {
   const problems = ruleProblems(rule, ["rule"]);
   if (problems.length > 0) throw new InvalidInputError(problems);
-  return rule;
+  return frozen(rule);
 }
 
 /** The rules of an assessment, or an {@link InvalidInputError} where they are no list of rules, each once. */

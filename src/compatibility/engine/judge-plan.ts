@@ -14,11 +14,11 @@ export function judgePlan(rule: PlanRule, plan: PlanSubjects, values: ThresholdV
   const { subjects } = plan;
   const seen = { plan: readingsOf(rule, plan.plan), thresholds: decidingBy(rule, values) };
   const weighed = rule.weighs ? subjects : [];
-  const unweighed = readingsFor(weighed, () => weighedBy).filter(isMissing);
+  const unweighed = readingsFor(weighed, weighedBy).filter(isMissing);
   if (unweighed.length > 0) return [leftOpen(rule, silent, missingQuestions(rule, unweighed))];
 
   const stocks = rule.weighs ? stocksOf(weighed) : [noStock];
-  const beside = readingsFor(weighed, traitsWeighed);
+  const beside: readonly Reading[] = traitsWeighed(weighed);
   const runs = (see: (views: Parameters<Run>[0]) => object) =>
     stocks.map(
       (stock): Run =>
@@ -50,17 +50,15 @@ export function judgePlan(rule: PlanRule, plan: PlanSubjects, values: ThresholdV
   );
 }
 
-const readingsFor = (
-  subjects: readonly Subject[],
-  traits: (subject: Subject) => readonly Reading["trait"][],
-) => subjects.flatMap((subject) => traits(subject).map((trait): Reading => ({ subject, trait })));
+const readingsFor = (subjects: readonly Subject[], traits: readonly Reading["trait"][]) =>
+  subjects.flatMap((subject) => traits.map((trait): Reading => ({ subject, trait })));
 
 /**
  * Judges the groups of which everything needed is known. The others may add to what is found, and take nothing from it:
  * for them the rule stays open.
  */
 function judgeTogether(rule: PlanRule, runs: readonly Run[], plan: PlanSubjects): Judgement {
-  const missing = readingsFor(plan.subjects, () => rule.needs?.from ?? []).filter(isMissing);
+  const missing = readingsFor(plan.subjects, rule.needs?.from ?? []).filter(isMissing);
   const sides = plan.subjects.filter((subject) => !missing.some((reading) => reading.subject === subject));
   const judgement = judge(rule, runs, { sides, roles: sides.map(() => "from"), plan });
   if (missing.length === 0) return judgement;

@@ -1,4 +1,4 @@
-import { OutsideDomainError } from "../../errors";
+import { OutsideDomainError, refusal } from "../../errors";
 import { traitDefinitions, weakestBasis } from "../../species/inner";
 import type { AnyFinding, PartyRole } from "./finding";
 import { type Judgement, leftOpen, silent } from "./judgement";
@@ -10,6 +10,7 @@ import {
   missingQuestions,
   type OpenQuestion,
   traitQuestions,
+  unstatedQuestions,
 } from "./questions";
 import type { Rule, RuleAnswer, RuleWay } from "./rule";
 import { type LocatedAnswer, type PlanSubjects, type Standing, spanOf, standingOf } from "./standing";
@@ -65,6 +66,8 @@ function toldIn(rule: Rule, run: Run, { sides, roles, plan }: Case, read: ReadTr
     const views = sides.map((side, index) => viewOf(rule, roles[index] ?? "from", side, read));
     const answers = run(views);
     if (answers === "unknown") return { ...nothing, unknown: true };
+    if (!Array.isArray(answers))
+      throw refusal(`rules.${rule.id}`, 'a list of findings, or "unknown"', answers);
     const standing = answers.map((answer: LocatedAnswer) => standingOf(rule, answer, sides, plan, read));
     return { ...nothing, standing };
   } catch (error) {
@@ -82,10 +85,14 @@ function beside(
   return {
     adopted: likely.adopted,
     others: [...likely.others, adopted, ...others],
-    read: [...likely.read, ...read.filter((reading) => !isAmong(likely.read, reading))],
+    read: [...likely.read, ...beyond(likely.read, read)],
     complete: likely.complete && complete,
   };
 }
+
+/** What was read and is not among what was read before. */
+const beyond = (before: readonly Reading[], read: readonly Reading[]) =>
+  read.filter((reading) => !isAmong(before, reading));
 
 function judged(
   rule: Rule,
@@ -96,14 +103,20 @@ function judged(
   const { adopted, others, read, complete } = worlds;
   const told = [adopted, ...others];
   const judgement = bounded(rule, worlds, given.beside ?? []);
-  const questions: readonly OpenQuestion[] = [
-    ...(told.some(({ unknown }) => unknown)
-      ? missingQuestions(rule, [...lacking, ...read.filter((reading) => !isAmong(lacking, reading))])
-      : []),
-    ...(told.some(({ outside }) => outside) ? [outsideDomain(rule, given)] : []),
+  const unknown = told.some((world) => world.unknown);
+  const outside = told.some((world) => world.outside);
+  if (complete && !unknown && !outside) return judgement;
+  return leftOpen(rule, judgement, [
+    ...(unknown ? unknownQuestions(rule, given, [...lacking, ...beyond(lacking, read)]) : []),
+    ...(outside ? [outsideDomain(rule, given)] : []),
     ...(complete ? [] : disputedQuestions(rule, read)),
-  ];
-  return questions.length > 0 ? leftOpen(rule, judgement, questions) : judgement;
+  ]);
+}
+
+/** Why a rule cannot tell: a trait that nobody knows; where it lacks none, what the plan does not say. */
+function unknownQuestions(rule: Rule, { plan }: Case, read: readonly Reading[]): readonly OpenQuestion[] {
+  const missing = missingQuestions(rule, read);
+  return missing.length > 0 || !plan ? missing : unstatedQuestions(rule, plan.plan);
 }
 
 /** Some worlds lie where an equation does not hold. */
@@ -124,7 +137,7 @@ function bounded(
   const certain = spans.reduce((least, span) => Math.min(least, span.least), Number.POSITIVE_INFINITY);
   const least = read.some(isMissing) ? 0 : certain;
   const greatest = spans.reduce((most, span) => Math.max(most, span.greatest), 0);
-  const used = [...read, ...weighed.filter((reading) => !isAmong(read, reading))];
+  const used = [...read, ...beyond(read, weighed)];
   const complete = completing(rule, used);
   return {
     findings: standing.filter(({ state }) => state !== "met").map(complete),

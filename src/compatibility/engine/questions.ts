@@ -1,4 +1,5 @@
 import type { FactName } from "../../plan";
+import { type CheckedPlan, isFact, readPlan } from "../../plan/inner";
 import type { TraitPath } from "../../species";
 import { traitDefinitions } from "../../species/inner";
 import type { Rule } from "./rule";
@@ -55,6 +56,14 @@ export function disputedQuestions(rule: Rule, read: readonly Reading[], couldBe 
     if (values.length < 2) return [];
     return [{ rule: rule.id, of: subject.index, trait, reason: "disputed", values, couldBe }];
   });
+}
+
+/** What a rule reads of the plan and the plan does not say. */
+export function unstatedQuestions(rule: Rule, plan: CheckedPlan, couldBe = gravest(rule.mayYield)) {
+  const { id, reads = [] } = rule;
+  return reads
+    .filter((name) => isFact(name) && readPlan(plan, name) === undefined)
+    .map((name): OpenQuestion => ({ rule: id, input: name as FactName, reason: "not-given", couldBe }));
 }
 
 /** What the plan does not say, of the conditions that hang on it. */

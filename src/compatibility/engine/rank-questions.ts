@@ -22,14 +22,11 @@ export function rankQuestions(judgements: readonly Judgement[]): readonly OpenQu
   const questions = new Map(
     judgements.flatMap(({ open }) => open.map((question) => [keyOf(question), question])),
   );
-  const gains = new Map<string, number>();
-  const gainOf = (question: OpenQuestion): number => {
-    const topic = topicOf(question);
-    const gain = gains.get(topic) ?? narrowing(topic, undecided, settled);
-    gains.set(topic, gain);
-    return gain;
-  };
-  const ranked = [...questions.values()].map((question) => ({ question, gain: gainOf(question) }));
+  const gains = gainsOf(undecided, settled);
+  const ranked = [...questions.values()].map((question) => ({
+    question,
+    gain: gains.get(topicOf(question)) ?? 0,
+  }));
   return ranked
     .sort(
       (a, b) =>
@@ -50,15 +47,47 @@ function topicOf(question: OpenQuestion): string {
   return `${of} ${"input" in question ? question.input : reason}`;
 }
 
+/** For each topic, by how many outcomes the bounds narrow once it is answered. */
+function gainsOf(undecided: readonly Undecided[], settled: Span): ReadonlyMap<string, number> {
+  const concerned = new Map<string, Undecided[]>();
+  for (const judgement of undecided) {
+    for (const topic of judgement.topics) {
+      const known = concerned.get(topic);
+      if (known) known.push(judgement);
+      else concerned.set(topic, [judgement]);
+    }
+  }
+  const all = counted(undecided);
+  return new Map(
+    [...concerned].map(([topic, judgements]) => {
+      const own = counted(judgements);
+      const others = [...all].filter(([key, { count }]) => count > (own.get(key)?.count ?? 0));
+      return [topic, narrowing(judgements, [settled, ...others.map(([, { span }]) => span)])];
+    }),
+  );
+}
+
+/** How many have each span. There are few: three gravities at either end. */
+function counted(
+  spans: readonly Span[],
+): ReadonlyMap<string, { readonly span: Span; readonly count: number }> {
+  const counts = new Map<string, { readonly span: Span; readonly count: number }>();
+  for (const span of spans) {
+    const key = `${span.least} ${span.greatest}`;
+    counts.set(key, { span, count: (counts.get(key)?.count ?? 0) + 1 });
+  }
+  return counts;
+}
+
 /** By how many outcomes the bounds narrow, summed over the most and the least welcome answer. */
-function narrowing(topic: string, undecided: readonly Undecided[], settled: Span): number {
+function narrowing(concerned: readonly Undecided[], beside: readonly Span[]): number {
   const answered = (answer: (judgement: Undecided) => Span) =>
-    width(widest([settled, ...undecided.map((one) => (one.topics.has(topic) ? answer(one) : one))]));
+    width(widest([...beside, ...concerned.map(answer)]));
   const welcome = answered(({ least, greatest, topics }) =>
     topics.size === 1 ? { least, greatest: least } : { least, greatest },
   );
   const unwelcome = answered(({ greatest }) => ({ least: greatest, greatest }));
-  return 2 * width(widest([settled, ...undecided])) - welcome - unwelcome;
+  return 2 * answered((judgement) => judgement) - welcome - unwelcome;
 }
 
 const width = ({ least, greatest }: Span) => greatest - least;

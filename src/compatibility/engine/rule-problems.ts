@@ -1,4 +1,5 @@
 import type { Problem } from "../../errors";
+import { isReading } from "../../plan/inner";
 import { traitPaths } from "../../species";
 import { thresholds } from "../thresholds";
 import type { RuleWay } from "./rule";
@@ -16,7 +17,17 @@ const ways: Readonly<Record<RuleWay, readonly string[]>> = {
 
 /** What is missing or wrong in what should be a rule. */
 export function ruleProblems(rule: unknown, path: Path): readonly Problem[] {
-  const { id, question, way, judge, mayYield, measures, decidesBy = [], ...traits } = Object(rule);
+  const {
+    id,
+    question,
+    way,
+    judge,
+    mayYield,
+    measures,
+    reads = [],
+    decidesBy = [],
+    ...traits
+  } = Object(rule);
   const isWay = typeof way === "string" && Object.hasOwn(ways, way);
   const roles = isWay ? ways[way as RuleWay] : ["from", "to"];
   return [
@@ -31,6 +42,12 @@ export function ruleProblems(rule: unknown, path: Path): readonly Problem[] {
       mayYield,
     ),
     refuse(!isTable(measures), [...path, "measures"], "a unit or kind of words by name", measures),
+    refuse(
+      !Array.isArray(reads) || !reads.every(isReading),
+      [...path, "reads"],
+      "names of facts of a plan such as tank.footprint",
+      reads,
+    ),
     refuse(
       !Array.isArray(decidesBy) ||
         !decidesBy.every((name: unknown) => typeof name === "string" && Object.hasOwn(thresholds, name)),

@@ -1,6 +1,6 @@
 import { InvalidInputError } from "../../errors";
 import type { Condition } from "../../plan";
-import { type CheckedPlan, factUnits, holds, isFact } from "../../plan/inner";
+import { type CheckedPlan, conditionProblems, factUnits, holds } from "../../plan/inner";
 import type { GivenCondition, Judged } from "./finding";
 import type { Rule } from "./rule";
 import type { Subject } from "./subject";
@@ -39,17 +39,30 @@ export function standingOf(
   const [first, second] = about === undefined ? sides : sides.slice(about, about + 1);
   const concerned = { answer, from: first?.index, to: second?.index };
   if (answer.weight !== "restricting") return { ...concerned, state: "unmet" };
-  const condition = located(answer.condition, concerned);
+  const condition = located(rule, answer.condition, concerned, (plan?.subjects ?? sides).length);
   return { ...concerned, condition, state: plan ? stateOf(condition, plan, read) : "unmet" };
 }
 
-/** A condition with the index of its party and the unit of its numbers. */
-function located({ on, of, wanted }: GivenCondition, parties: Pick<Standing, "from" | "to">): Condition {
+/** A condition with the index of its party and the unit of its numbers; refused where no plan could be held to it. */
+function located(
+  { id }: Rule,
+  given: GivenCondition,
+  parties: Pick<Standing, "from" | "to">,
+  count: number,
+): Condition {
+  const { on, of, wanted }: GivenCondition = Object(given);
   const party = of && parties[of];
+  const condition = { on, ...(party !== undefined && { of: party }), wanted };
+  const problems = conditionProblems(condition, count);
+  if (problems.length > 0) {
+    const path = ["rules", id, "condition"];
+    throw new InvalidInputError(
+      problems.map((problem) => ({ ...problem, path: [...path, ...problem.path] })),
+    );
+  }
   const unit = factUnits[on];
   return {
-    on,
-    ...(party !== undefined && { of: party }),
+    ...condition,
     wanted: "oneOf" in wanted ? { oneOf: [...wanted.oneOf] } : { ...wanted, ...(unit && { unit }) },
   };
 }
@@ -77,22 +90,18 @@ export function spanOf(standing: readonly Standing[]) {
 }
 
 /** What a rule answers has to be what it said it would. */
-function refuseUndeclared({ id, mayYield, measures = {} }: Rule, answer: Judged): void {
+function refuseUndeclared({ id, mayYield, measures = {} }: Rule, given: Judged): void {
   const path = ["rules", id];
-  const { weight } = answer;
+  const { weight, measures: answered = {} }: Judged = Object(given);
   const allowed: readonly Weight[] = mayYield;
   if (!allowed.includes(weight)) {
     const expected = `findings that are ${allowed.join(" or ")}, as its mayYield says`;
     throw new InvalidInputError([{ path, code: "word", expected, found: weight }]);
   }
-  const strange = Object.keys(answer.measures ?? {}).find((name) => !Object.hasOwn(measures, name));
+  const strange = Object.keys(answered).find((name) => !Object.hasOwn(measures, name));
   if (strange !== undefined) {
     throw new InvalidInputError([
       { path, code: "unknown-key", expected: "measures that it declares", found: strange },
     ]);
-  }
-  if (weight === "restricting" && !isFact(answer.condition?.on)) {
-    const expected = "a condition on a fact of the plan";
-    throw new InvalidInputError([{ path, code: "word", expected, found: answer.condition?.on }]);
   }
 }

@@ -4,19 +4,14 @@ import { allSpecies } from "vivary/catalog";
 import {
   assessPair,
   assessPlan,
-  type Condition,
   type Finding,
-  type Group,
-  type Offering,
-  type Party,
-  type Plan,
-  type PlannedTank,
-  type PlannedWater,
   pairRules,
   planRules,
   type Rule,
 } from "../../../src/compatibility";
-import { isPairRule } from "../../../src/compatibility/rule";
+import { isPairRule } from "../../../src/compatibility/engine/rule";
+import type { Condition, Group, Offering, Party, Plan, PlannedTank, PlannedWater } from "../../../src/plan";
+import type { PartialRange } from "../../../src/ranges";
 import { classes, type SpeciesProfile } from "../../../src/species";
 import { animal } from "../animals";
 import { animals, fish, tanks, waters } from "../arbitrary";
@@ -193,12 +188,17 @@ test("what a plan meets no longer counts: moving it back could only worsen the o
 const middle = ({ min, max }: { readonly min?: number | undefined; readonly max?: number | undefined }) =>
   ((min ?? max ?? 0) + (max ?? min ?? 0)) / 2;
 
-/** The water with its hottest day no cooler than its coolest once one of them is set. */
-function inOrder(water: PlannedWater, on: string, set: number): PlannedWater {
-  const { hottest, coolest } = water;
-  if (on === "water.coolest" && hottest !== undefined) return { ...water, hottest: Math.max(hottest, set) };
-  if (on === "water.hottest" && coolest !== undefined) return { ...water, coolest: Math.min(coolest, set) };
-  return water;
+const warmth = ["coolest", "temperature", "hottest"] as const;
+
+/** The water with one of its figures set, and those of warmth moved along: no cool season is warmer than the usual. */
+function withWater(water: PlannedWater, name: string, set: number): PlannedWater {
+  const at = (warmth as readonly string[]).indexOf(name);
+  const moved = warmth.map((figure, index) => {
+    const value = water[figure];
+    if (at < 0 || value === undefined) return [figure, value];
+    return [figure, index < at ? Math.min(value, set) : Math.max(value, set)];
+  });
+  return { ...water, ...Object.fromEntries(moved), [name]: set };
 }
 
 /** Every food, everywhere, at every hour, and so that each gets at it. */
@@ -223,10 +223,10 @@ function meeting(plan: Plan, condition: Condition): Plan | undefined {
     ...plan,
     groups: replaced(groups, of, { ...group, species }),
   });
-  const within = "within" in condition ? condition.within : {};
+  const { wanted } = condition;
+  const within: PartialRange = "oneOf" in wanted ? {} : wanted;
   const [section, name] = on.split(".");
-  if (section === "water")
-    return { ...plan, water: { ...inOrder(water, on, middle(within)), [name ?? ""]: middle(within) } };
+  if (section === "water") return { ...plan, water: withWater(water ?? {}, name ?? "", middle(within)) };
   switch (on) {
     case "tank.longestRun":
     case "tank.footprint":
@@ -234,7 +234,7 @@ function meeting(plan: Plan, condition: Condition): Plan | undefined {
     case "tank.lid":
       return withTank({ lid: true });
     case "tank.plants":
-      return withTank({ plants: "is" in condition && condition.is === "none" ? "none" : "grown-in" });
+      return withTank({ plants: "oneOf" in wanted && wanted.oneOf.includes("none") ? "none" : "grown-in" });
     case "tank.cover":
       return withTank({ cover: within.min });
     case "tank.openWater":

@@ -1,6 +1,6 @@
 import type { FactName } from "../../../plan";
 import type { FlowClass } from "../../../species";
-import { currents, currentsFrom, currentsUpTo } from "../../../species/inner";
+import { currents, currentsBetween, currentsFrom, currentsUpTo } from "../../../species/inner";
 import { defineRule } from "../../engine/define-rule";
 
 export const flowPlaces = defineRule({
@@ -12,12 +12,13 @@ export const flowPlaces = defineRule({
   measures: { calmest: "flow", strongest: "flow" },
   judge: ({ from }) => {
     const { min, max } = from["water.flow"];
+    const span = currentsBetween(min, max);
     return [
       ...place("tank.flow.calmest", currentsUpTo(max)),
       ...place("tank.flow.strongest", currentsFrom(min)),
     ].map((condition) => ({
       weight: "restricting",
-      measures: { calmest: min, strongest: max },
+      measures: { calmest: span[0], strongest: span.at(-1) },
       watchFor: "hiding",
       condition,
     }));

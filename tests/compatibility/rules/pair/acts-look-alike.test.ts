@@ -77,7 +77,7 @@ describe("what ends it", () => {
   test("none of the sex that does it", () => {
     const inCover = { tank: { cover: 1 } };
     expect(planBy(actsLookAlike, groups({ doer: "male" }, 1), inCover).findings).toMatchObject([
-      { weight: "restricting", condition: { on: "group.males", of: 0, within: { max: 0 } } },
+      { weight: "restricting", condition: { on: "group.males", of: 0, wanted: { max: 0 } } },
     ]);
     expect(weighed(planBy(actsLookAlike, groups({ doer: "male" }, 0), inCover)).findings).toEqual([]);
   });

@@ -93,7 +93,7 @@ describe("who chases smaller ones", () => {
         { species: other(5), unsexed: 1, length },
       ]);
     expect(beside().findings).toMatchObject([
-      { weight: "restricting", condition: { on: "group.length", of: 1, within: { min: 6.4 } } },
+      { weight: "restricting", condition: { on: "group.length", of: 1, wanted: { min: 6.4 } } },
     ]);
     expect(beside(6.3).findings).toHaveLength(1);
     expect(beside(6.4).findings).toEqual([]);

@@ -71,7 +71,7 @@ describe("males that chase each other", () => {
     expect(among(1, 4)).toEqual([]);
     expect(among(2, 3)).toEqual(["restricting"]);
     expect(planBy(actsOwnKind, [{ species, males: 2 }]).findings).toMatchObject([
-      { condition: { on: "group.males", of: 0, within: { max: 1 } } },
+      { condition: { on: "group.males", of: 0, wanted: { max: 1 } } },
     ]);
   });
 
@@ -108,7 +108,7 @@ test("males that wear out females do so with females only, and less where there 
 test("males that wear out females do so with any, where no number is known", () => {
   const species = doing({ does: "chases", doer: "male", target: "other-sex" });
   expect(planBy(actsOwnKind, [{ species, males: 1, females: 9 }]).findings).toMatchObject([
-    { weight: "restricting", condition: { on: "group.pairs", of: 0, within: { max: 0 } } },
+    { weight: "restricting", condition: { on: "group.pairs", of: 0, wanted: { max: 0 } } },
   ]);
 });
 
@@ -154,7 +154,7 @@ describe("breeding", () => {
 
   test("leaves a pair by itself", () => {
     expect(planBy(actsOwnKind, [{ species: guards("bites"), unsexed: 4 }]).findings).toMatchObject([
-      { condition: { on: "group.count", of: 0, within: { max: 2 } } },
+      { condition: { on: "group.count", of: 0, wanted: { max: 2 } } },
     ]);
   });
 
@@ -193,7 +193,7 @@ describe("breeding", () => {
 });
 
 describe("young animals grow up", () => {
-  const once = { value: "grown" };
+  const once = { value: "adult" };
 
   test("what they do from a stage on they will do, and the finding says so", () => {
     const species = doing({ does: "chases", target: "own-kind", from: "adult" }, shoal);

@@ -3,9 +3,9 @@ import bettaSplendens from "vivary/catalog/betta-splendens";
 import danioRerio from "vivary/catalog/danio-rerio";
 import sewelliaLineolata from "vivary/catalog/sewellia-lineolata";
 import trichogasterChuna from "vivary/catalog/trichogaster-chuna";
-import type { Offering } from "../../../../src/compatibility";
 import { assessPlan } from "../../../../src/compatibility";
 import { feedingCompetition } from "../../../../src/compatibility/rules/pair/feeding-competition";
+import type { Offering } from "../../../../src/plan";
 import { animal, type Stated } from "../../animals";
 import { pairBy, planOf } from "../../judging";
 
@@ -50,7 +50,9 @@ describe("the condition names what reaches the slower one alone", () => {
 
   test("its own places, hours and foods, or food given apart", () => {
     expect(assessPlan(plan(), { rules: [feedingCompetition] }).findings).toMatchObject([
-      { condition: { on: "group.offerings", of: 1, is: ["bottom", "night", "worms", "apart"] } },
+      {
+        condition: { on: "group.offerings", of: 1, wanted: { oneOf: ["bottom", "night", "worms", "apart"] } },
+      },
     ]);
   });
 

@@ -16,13 +16,13 @@ const weights = (a: ReturnType<typeof kept>, b: ReturnType<typeof kept>) => weig
 test("two degrees shared are room to spare, less is not", () => {
   expect(weights(kept(2, 10), kept(8, 20))).toEqual(["favourable"]);
   expect(beside(kept(2, 10), kept(8.5, 20)).findings).toMatchObject([
-    { weight: "restricting", condition: { on: "water.generalHardness", within: { min: 8.5, max: 10 } } },
+    { weight: "restricting", condition: { on: "water.generalHardness", wanted: { min: 8.5, max: 10 } } },
   ]);
 });
 
 test("no gap blocks, however wide", () => {
   expect(beside(kept(0, 2), kept(30, 50)).findings).toMatchObject([
-    { weight: "restricting", condition: { on: "water.generalHardness", within: { min: 2, max: 30 } } },
+    { weight: "restricting", condition: { on: "water.generalHardness", wanted: { min: 2, max: 30 } } },
   ]);
   expect(beside(kept(0, 2), kept(30, 50)).bounds.atWorst).toBe("conditional");
 });

@@ -51,7 +51,7 @@ describe("in a plan", () => {
   test("it ends where no males of the one meet females of the other", () => {
     expect(weighed(among([0, 0]))).toEqual({ findings: [], met: [] });
     expect(among([1, 0]).findings).toMatchObject([
-      { weight: "restricting", from: 0, to: 1, condition: { on: "group.males", of: 0, within: { max: 0 } } },
+      { weight: "restricting", from: 0, to: 1, condition: { on: "group.males", of: 0, wanted: { max: 0 } } },
     ]);
     expect(weighed(among([1, 1])).findings).toEqual(["restricting", "restricting"]);
   });

@@ -16,14 +16,14 @@ const weights = (a: ReturnType<typeof kept>, b: ReturnType<typeof kept>) => weig
 test("half a pH shared is room to spare, less is not", () => {
   expect(weights(kept(6, 7), kept(6.5, 8))).toEqual(["favourable"]);
   expect(beside(kept(6, 7), kept(6.75, 8)).findings).toMatchObject([
-    { weight: "restricting", condition: { on: "water.pH", within: { min: 6.75, max: 7 } } },
+    { weight: "restricting", condition: { on: "water.pH", wanted: { min: 6.75, max: 7 } } },
   ]);
   expect(weights(kept(6, 7), kept(7, 8))).toEqual(["restricting"]);
 });
 
 test("less than one pH apart may be bridged, one may not", () => {
   expect(beside(kept(5, 6), kept(6.99, 8)).findings).toMatchObject([
-    { weight: "restricting", condition: { on: "water.pH", within: { min: 6, max: 6.99 } } },
+    { weight: "restricting", condition: { on: "water.pH", wanted: { min: 6, max: 6.99 } } },
   ]);
   expect(weights(kept(5, 6), kept(7, 8))).toEqual(["blocking"]);
   expect(weights(kept(5, 6), kept(7.5, 8))).toEqual(["blocking"]);

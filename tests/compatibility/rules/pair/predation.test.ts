@@ -68,7 +68,7 @@ describe("fish of a hunter that no source limits to a length", () => {
       { species: prey(9, scatters), unsexed: 1, length },
     ];
     expect(planBy(predation, groups()).findings).toMatchObject([
-      { weight: "restricting", condition: { on: "group.length", of: 1, within: { min: 11.5 } } },
+      { weight: "restricting", condition: { on: "group.length", of: 1, wanted: { min: 11.5 } } },
     ]);
     expect(weighed(planBy(predation, groups(11.4))).findings).toEqual(["restricting"]);
     expect(weighed(planBy(predation, groups(11.5)))).toEqual({ findings: [], met: ["restricting"] });
@@ -92,7 +92,7 @@ describe("where the prey never grows long enough", () => {
     expect(planBy(predation, groups()).findings).toMatchObject([
       {
         weight: "restricting",
-        condition: { on: "group.length", of: 0, within: { max: expect.closeTo(26.1, 1) } },
+        condition: { on: "group.length", of: 0, wanted: { max: expect.closeTo(26.1, 1) } },
       },
     ]);
     expect(planBy(predation, groups(26)).findings).toEqual([]);
@@ -101,7 +101,7 @@ describe("where the prey never grows long enough", () => {
   test("and with no hunter whose usual length is too much", () => {
     const small = { species: prey(9, scatters), unsexed: 1 };
     expect(planBy(predation, [...groups().slice(0, 1), small]).findings).toMatchObject([
-      { condition: { on: "group.length", of: 1, within: { min: 18.4 } } },
+      { condition: { on: "group.length", of: 1, wanted: { min: 18.4 } } },
     ]);
   });
 });
@@ -224,7 +224,7 @@ describe("young", () => {
   const livebearer = prey(9, { "reproduction.mode": "livebearer" });
   const forYoung = {
     weight: "restricting",
-    condition: { on: "tank.cover", within: { min: 0.3 } },
+    condition: { on: "tank.cover", wanted: { min: 0.3 } },
     watchFor: "eggs or young",
   };
 

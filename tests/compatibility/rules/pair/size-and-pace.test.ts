@@ -50,7 +50,7 @@ test("cover lets the small ones withdraw", () => {
       { tank: { cover } },
     );
   expect(at(0.29).findings).toMatchObject([
-    { condition: { on: "tank.cover", within: { min: 0.3 } }, watchFor: "hiding" },
+    { condition: { on: "tank.cover", wanted: { min: 0.3 } }, watchFor: "hiding" },
   ]);
   expect(weighed(at(0.3))).toEqual({ findings: [], met: ["restricting"] });
 });

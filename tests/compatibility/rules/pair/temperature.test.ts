@@ -27,12 +27,12 @@ test("fish that share less can live in what they share", () => {
   expect(beside(kept(20, 24), kept(22.5, 26)).findings).toMatchObject([
     {
       weight: "restricting",
-      condition: { on: "water.temperature", within: { min: 22.5, max: 24 } },
+      condition: { on: "water.temperature", wanted: { min: 22.5, max: 24 } },
       measures: { shared: { min: 22.5, max: 24, unit: "degC" } },
     },
   ]);
   expect(beside(kept(20, 24), kept(24, 26)).findings).toMatchObject([
-    { weight: "restricting", condition: { within: { min: 24, max: 24 } } },
+    { weight: "restricting", condition: { wanted: { min: 24, max: 24 } } },
   ]);
 });
 
@@ -40,7 +40,7 @@ test("a gap of up to 2 K may be bridged, a wider one may not", () => {
   expect(beside(kept(18, 22), kept(24, 28)).findings).toMatchObject([
     {
       weight: "restricting",
-      condition: { on: "water.temperature", within: { min: 22, max: 24 } },
+      condition: { on: "water.temperature", wanted: { min: 22, max: 24 } },
       measures: { gap: { min: 22, max: 24, unit: "degC" } },
     },
   ]);

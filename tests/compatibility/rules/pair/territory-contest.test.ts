@@ -18,7 +18,7 @@ test("two kinds that hold territories on the ground need room for one of each", 
   ).toMatchObject([
     {
       weight: "restricting",
-      condition: { on: "tank.footprint", within: { min: 2000 } },
+      condition: { on: "tank.footprint", wanted: { min: 2000 } },
       watchFor: "chasing",
     },
   ]);

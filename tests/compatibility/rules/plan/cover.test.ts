@@ -12,7 +12,7 @@ const inTank = (share?: number, species = hider) =>
 test("as much cover as it needs is enough", () => {
   expect(weighed(inTank(0.4))).toEqual({ findings: [], met: ["restricting"] });
   expect(inTank(0.39).findings).toMatchObject([
-    { weight: "restricting", condition: { on: "tank.cover", within: { min: 0.4 } }, watchFor: "hiding" },
+    { weight: "restricting", condition: { on: "tank.cover", wanted: { min: 0.4 } }, watchFor: "hiding" },
   ]);
 });
 

@@ -2,8 +2,9 @@ import { expect, test } from "vitest";
 import brachygobiusDoriae from "vivary/catalog/brachygobius-doriae";
 import pangioKuhlii from "vivary/catalog/pangio-kuhlii";
 import paracheirodonInnesi from "vivary/catalog/paracheirodon-innesi";
-import { assessPlan, type Offering } from "../../../../src/compatibility";
+import { assessPlan } from "../../../../src/compatibility";
 import { feeding } from "../../../../src/compatibility/rules/plan/feeding";
+import type { Offering } from "../../../../src/plan";
 import type { SpeciesProfile } from "../../../../src/species";
 import { planOf, weighed } from "../../judging";
 

@@ -2,10 +2,10 @@ import { expect, test } from "vitest";
 import carassiusAuratus from "vivary/catalog/carassius-auratus";
 import neocaridinaDavidi from "vivary/catalog/neocaridina-davidi";
 import paracheirodonInnesi from "vivary/catalog/paracheirodon-innesi";
-import type { Group, PlannedTank } from "../../../../src/compatibility";
 import { filterNitrogen } from "../../../../src/compatibility/rules/plan/filter-nitrogen";
+import type { Group, PlannedTank } from "../../../../src/plan";
 import { adults, animal } from "../../animals";
-import { planBy, weighed } from "../../judging";
+import { findingsOf, planBy, weighed } from "../../judging";
 
 const judged = (groups: readonly Group[], filter?: PlannedTank["filter"]) =>
   planBy(filterNitrogen, groups, { tank: { filter } });
@@ -17,7 +17,7 @@ const twenty = [{ species: small, unsexed: 20 }];
 // 0.5 g fed 3 % of its mass is 15 mg of food a day, with 40 % protein 0.015 × 0.4 × 92 = 0.552 mg of ammonia nitrogen;
 // twenty give off 11.04 mg a day, for which media at 20 mg/(m² d) need 0.552 m².
 test("ripe media take up what the stock gives off", () => {
-  const [finding] = judged(twenty).findings;
+  const [finding] = findingsOf(judged(twenty), "filter-nitrogen");
   expect(finding?.measures?.nitrogen).toEqual({ value: expect.closeTo(11.04, 2), unit: "mg/d" });
   expect(weighed(judged(twenty, { mediaArea: 0.553, age: 56 }))).toEqual({
     findings: [],

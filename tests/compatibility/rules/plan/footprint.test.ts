@@ -30,7 +30,7 @@ describe("the floor a group needs", () => {
     expect(inTank(50, 40, 6).findings).toMatchObject([
       {
         weight: "restricting",
-        condition: { on: "tank.footprint", within: { min: 2500 } },
+        condition: { on: "tank.footprint", wanted: { min: 2500 } },
         measures: { needed: { value: 2500, unit: "cm2" }, planned: { value: 2000, unit: "cm2" } },
       },
     ]);
@@ -44,7 +44,7 @@ describe("the floor a group needs", () => {
       "space.furtherFootprint": 0,
     };
     const { findings, bounds } = inTank(50, 40, 6, animal("fish", unstated));
-    expect(findings).toMatchObject([{ condition: { within: { min: 3000 } } }]);
+    expect(findings).toMatchObject([{ condition: { wanted: { min: 3000 } } }]);
     expect(bounds).toEqual({ atBest: "suitable", atWorst: "conditional" });
   });
 

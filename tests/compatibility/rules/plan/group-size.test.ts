@@ -16,7 +16,7 @@ const loner: Stated = { "social.living": "alone", "social.group": { least: 1 } }
 test("a loner lives alone", () => {
   expect(weighed(living(loner, 1))).toEqual({ findings: [], met: ["restricting"] });
   expect(living(loner, 2).findings).toMatchObject([
-    { weight: "restricting", condition: { on: "group.count", of: 0, within: { max: 1 } } },
+    { weight: "restricting", condition: { on: "group.count", of: 0, wanted: { max: 1 } } },
   ]);
 });
 
@@ -28,7 +28,7 @@ describe("a shoal", () => {
     expect(of(7).findings).toMatchObject([
       {
         weight: "restricting",
-        condition: { on: "group.count", within: { min: 8 } },
+        condition: { on: "group.count", wanted: { min: 8 } },
         measures: { needed: { min: 8 }, planned: { value: 7 } },
       },
     ]);
@@ -50,7 +50,7 @@ describe("numbers to avoid", () => {
 
   test("are too few to spread the harm", () => {
     expect(weighed(of(2)).findings).toEqual([]);
-    expect(of(3).findings).toMatchObject([{ condition: { within: { min: 5 } } }]);
+    expect(of(3).findings).toMatchObject([{ condition: { wanted: { min: 5 } } }]);
     expect(weighed(of(4)).findings).toEqual(["restricting"]);
     expect(weighed(of(5)).findings).toEqual([]);
   });
@@ -61,7 +61,7 @@ describe("numbers to avoid", () => {
       "social.group": { least: 8, avoid: { min: 2, max: 5 } },
     };
     for (const few of [1, 2, 5, 7]) {
-      expect(living(stated, few).findings).toMatchObject([{ condition: { within: { min: 8 } } }]);
+      expect(living(stated, few).findings).toMatchObject([{ condition: { wanted: { min: 8 } } }]);
     }
   });
 });

@@ -16,7 +16,11 @@ const inTank = (jumps: Value<"space.jumps">, closed?: boolean) =>
 test("who jumps readily needs a lid", () => {
   expect(weighed(inTank("readily", true))).toEqual({ findings: [], met: ["restricting"] });
   expect(inTank("readily", false).findings).toMatchObject([
-    { weight: "restricting", condition: { on: "tank.lid", is: true }, watchFor: "missing animals" },
+    {
+      weight: "restricting",
+      condition: { on: "tank.lid", wanted: { oneOf: [true] } },
+      watchFor: "missing animals",
+    },
   ]);
   const { bounds, open } = inTank("readily");
   expect(bounds).toEqual({ atBest: "suitable", atWorst: "conditional" });

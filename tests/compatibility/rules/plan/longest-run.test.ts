@@ -15,7 +15,7 @@ test("a tank as long as is stated is long enough", () => {
   expect(inTank(79, 35).findings).toMatchObject([
     {
       weight: "restricting",
-      condition: { on: "tank.longestRun", within: { min: 80 } },
+      condition: { on: "tank.longestRun", wanted: { min: 80 } },
       measures: { needed: { value: 80, unit: "cm" }, planned: { value: 79, unit: "cm" } },
     },
   ]);

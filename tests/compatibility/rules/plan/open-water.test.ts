@@ -1,7 +1,7 @@
 import { expect, test } from "vitest";
 import danioRerio from "vivary/catalog/danio-rerio";
-import type { PlannedTank } from "../../../../src/compatibility";
 import { openWater } from "../../../../src/compatibility/rules/plan/open-water";
+import type { PlannedTank } from "../../../../src/plan";
 import { animal } from "../../animals";
 import { planBy, weighed } from "../../judging";
 

@@ -3,11 +3,11 @@ import bettaSplendens from "vivary/catalog/betta-splendens";
 import carassiusAuratus from "vivary/catalog/carassius-auratus";
 import paracheirodonInnesi from "vivary/catalog/paracheirodon-innesi";
 import sewelliaLineolata from "vivary/catalog/sewellia-lineolata";
-import type { Group, PlannedTank, PlannedWater } from "../../../../src/compatibility";
 import { oxygen } from "../../../../src/compatibility/rules/plan/oxygen";
+import type { Group, PlannedTank, PlannedWater } from "../../../../src/plan";
 import type { TraitValue as Value } from "../../../../src/species";
 import { adults, animal, type Stated } from "../../animals";
-import { planBy, weighed } from "../../judging";
+import { findingsOf, planBy, weighed } from "../../judging";
 
 type Need = Value<"water.oxygenNeed">;
 type Air = Value<"water.airBreathing">["kind"];
@@ -37,10 +37,10 @@ describe("the oxygen that water holds through a night without exchange", () => {
   // At 24 °C fresh water in balance with air holds 8.42 mg/L (USGS tables of 2011), 3.42 above the limit of 5. A fish
   // of 10 g uses 2.676 mg/h at rest (Clarke & Johnston 1999), and 560/364 of it in a group (Lucas & Priede 1992):
   // 240 L last twenty of them 3.42 × 240 / (20 × 4.117) = 9.97 h, thirteen of them 15.3 h.
-  const stillWater = { on: "tank.flow.strongest", is: ["gentle", "moderate", "strong"] };
+  const stillWater = { on: "tank.flow.strongest", wanted: { oneOf: ["gentle", "moderate", "strong"] } };
 
   test("is used up before morning by many fish", () => {
-    const [finding] = judged([{ species: breather(), unsexed: 20 }]).findings;
+    const [finding] = findingsOf(judged([{ species: breather(), unsexed: 20 }]), "oxygen");
     expect(finding).toMatchObject({ weight: "restricting", condition: stillWater, watchFor: "gasping" });
     const { hours, saturation } = finding?.measures ?? {};
     expect(hours).toMatchObject({ value: expect.closeTo(9.97, 1), unit: "h" });
@@ -116,7 +116,7 @@ test("who needs much oxygen needs moved water, however few they are", () => {
 test("who must breathe air needs a surface it can reach, and takes its oxygen there", () => {
   const many = [{ species: breather("low", "obligate"), unsexed: 100 }];
   expect(judged(many).findings).toMatchObject([
-    { weight: "restricting", condition: { on: "tank.openSurface", within: { min: 0.2 } } },
+    { weight: "restricting", condition: { on: "tank.openSurface", wanted: { min: 0.2 } } },
   ]);
   expect(weighed(judged(many, { openSurface: 0.2 }))).toEqual({ findings: [], met: ["restricting"] });
 });

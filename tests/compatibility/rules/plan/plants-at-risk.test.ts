@@ -2,8 +2,8 @@ import { expect, test } from "vitest";
 import carassiusAuratus from "vivary/catalog/carassius-auratus";
 import labidochromisCaeruleus from "vivary/catalog/labidochromis-caeruleus";
 import paracheirodonInnesi from "vivary/catalog/paracheirodon-innesi";
-import type { PlannedTank } from "../../../../src/compatibility";
 import { plantsAtRisk } from "../../../../src/compatibility/rules/plan/plants-at-risk";
+import type { PlannedTank } from "../../../../src/plan";
 import type { SpeciesProfile } from "../../../../src/species";
 import { animal } from "../../animals";
 import { planBy, weighed } from "../../judging";
@@ -27,8 +27,8 @@ test("plants do not last with fish that eat them or pull them out", () => {
 test("the finding says which", () => {
   const does = (what: "eatsPlants" | "uproots") =>
     planBy(plantsAtRisk, [{ species: fish(what), unsexed: 2 }], { tank: { plants: "planted" } }).findings;
-  expect(does("eatsPlants")).toMatchObject([{ measures: { does: { value: "eats" } } }]);
-  expect(does("uproots")).toMatchObject([{ measures: { does: { value: "uproots" } } }]);
+  expect(does("eatsPlants")).toMatchObject([{ measures: { harm: { value: "eats" } } }]);
+  expect(does("uproots")).toMatchObject([{ measures: { harm: { value: "uproots" } } }]);
 });
 
 test("digging is worth knowing where there are plants", () => {

@@ -13,7 +13,7 @@ const inTank = (grownInPlants: boolean, planted?: "none" | "planted" | "grown-in
 test("who needs grown-in plants is not served by new ones", () => {
   expect(weighed(inTank(true, "grown-in"))).toEqual({ findings: [], met: ["restricting"] });
   expect(inTank(true, "planted").findings).toMatchObject([
-    { weight: "restricting", condition: { on: "tank.plants", is: "grown-in" } },
+    { weight: "restricting", condition: { on: "tank.plants", wanted: { oneOf: ["grown-in"] } } },
   ]);
   expect(weighed(inTank(true, "none")).findings).toEqual(["restricting"]);
 });

@@ -50,7 +50,7 @@ test("alone it hides", () => {
     {
       weight: "restricting",
       from: 0,
-      condition: { on: "group.company", of: 0, is: true },
+      condition: { on: "group.company", of: 0, wanted: { oneOf: [true] } },
       watchFor: "hiding",
     },
   ]);
@@ -70,32 +70,30 @@ test("who is not shy needs none", () => {
 describe("what nobody knows of the company stays open", () => {
   const between = { atBest: "suitable", atWorst: "conditional" };
 
-  test.each(["social.settles", "space.zones", "predation.eats"] as const)("%s missing", (path) => {
-    const stated: Stated = {
-      "social.settledBy": false,
-      "social.settles": true,
-      "space.zones": ["midwater"],
-      "predation.eats": [],
-    };
-    const { [path]: _, ...known } = stated;
-    const company = animal("calm", known);
-    const { bounds, open } = settled(company);
-    expect(bounds).toEqual(between);
-    expect(open).toMatchObject([{ input: "group.company", of: 0, reason: "not-given" }]);
-  });
+  const stated: Stated = {
+    "social.settledBy": false,
+    "social.settles": true,
+    "social.group": { least: 6 },
+    "space.zones": ["midwater"],
+    "predation.eats": [],
+  };
+
+  test.each(["social.settles", "social.group", "space.zones", "predation.eats"] as const)(
+    "%s missing",
+    (path) => {
+      const { [path]: _, ...known } = stated;
+      const { bounds, open } = settled(animal("calm", known));
+      expect(bounds).toEqual(between);
+      expect(open).toMatchObject([{ trait: path, of: 1, reason: "missing" }]);
+    },
+  );
 
   test("disputed", () => {
-    const company = animal(
-      "calm",
-      {
-        "social.settledBy": false,
-        "social.settles": true,
-        "space.zones": ["midwater"],
-        "predation.eats": [],
-      },
-      { also: [{ "social.settles": false }] },
-    );
-    expect(settled(company).bounds).toEqual(between);
+    const { bounds, open } = settled(animal("calm", stated, { also: [{ "social.settles": false }] }));
+    expect(bounds).toEqual(between);
+    expect(open).toMatchObject([
+      { trait: "social.settles", of: 1, reason: "disputed", values: [true, false] },
+    ]);
   });
 });
 

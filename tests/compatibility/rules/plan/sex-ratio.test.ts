@@ -1,7 +1,7 @@
 import { expect, test } from "vitest";
 import poeciliaReticulata from "vivary/catalog/poecilia-reticulata";
-import type { Group } from "../../../../src/compatibility";
 import { sexRatio } from "../../../../src/compatibility/rules/plan/sex-ratio";
+import type { Group } from "../../../../src/plan";
 import { animal } from "../../animals";
 import { planBy, weighed } from "../../judging";
 
@@ -13,7 +13,7 @@ test("two females for each male are enough, fewer are not", () => {
   expect(among({ males: 2, females: 3 }).findings).toMatchObject([
     {
       weight: "restricting",
-      condition: { on: "group.femalesPerMale", of: 0, within: { min: 2 } },
+      condition: { on: "group.femalesPerMale", of: 0, wanted: { min: 2 } },
       measures: { needed: { value: 2 }, planned: { value: 1.5 } },
     },
   ]);

@@ -2,8 +2,8 @@ import { describe, expect, test } from "vitest";
 import amatitlaniaNigrofasciata from "vivary/catalog/amatitlania-nigrofasciata";
 import labidochromisCaeruleus from "vivary/catalog/labidochromis-caeruleus";
 import paracheirodonInnesi from "vivary/catalog/paracheirodon-innesi";
-import type { Group, PlannedTank } from "../../../../src/compatibility";
 import { territories } from "../../../../src/compatibility/rules/plan/territories";
+import type { Group, PlannedTank } from "../../../../src/plan";
 import type { TraitValue as Value } from "../../../../src/species";
 import { animal } from "../../animals";
 import { planBy } from "../../judging";
@@ -15,8 +15,8 @@ const holder = (id: string, area: number, who: Holder, zone: "bottom" | "surface
 /** What is asked of a floor of 200 × 60 cm without anything on it. */
 const asked = (groups: readonly Group[], tank: Partial<PlannedTank> = {}) =>
   planBy(territories, groups, { tank }).findings.map((finding) =>
-    finding.weight === "restricting" && "within" in finding.condition
-      ? [finding.from, finding.condition.on, finding.condition.within.min]
+    finding.weight === "restricting" && "min" in finding.condition.wanted
+      ? [finding.from, finding.condition.on, finding.condition.wanted.min]
       : finding.weight,
   );
 
@@ -96,6 +96,17 @@ test("a group of which nobody knows whether it holds leaves the question open", 
   ]);
   expect(bounds).toEqual({ atBest: "suitable", atWorst: "conditional" });
   expect(open).toMatchObject([{ of: 1, trait: "space.territory", reason: "missing" }]);
+});
+
+test("two pairs of convicts have no room on 60 × 30 cm, whoever else moves in", () => {
+  const tank = { base: { shape: "rectangle", length: 60, width: 30 }, sightBreaks: 0 } as const;
+  const convicts = { species: amatitlaniaNigrofasciata, males: 2, females: 2 };
+  const stranger = { species: animal("stranger"), unsexed: 6 };
+  for (const groups of [[convicts], [convicts, stranger], [stranger, convicts]]) {
+    const { outcome, bounds } = planBy(territories, groups, { tank });
+    expect(outcome).toBe("conditional");
+    expect(bounds).toEqual({ atBest: "conditional", atWorst: "conditional" });
+  }
 });
 
 test("in a keeper's tank: convicts beside yellow cichlids need ground and rocks, neons none", () => {

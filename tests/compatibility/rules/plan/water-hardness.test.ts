@@ -24,8 +24,8 @@ test("both ends of the kept span are in it", () => {
 });
 
 test("any distance restricts, none blocks", () => {
-  expect(inWater(100).findings).toMatchObject([
-    { weight: "restricting", condition: { on: "water.generalHardness", within: { min: 5, max: 12 } } },
+  expect(inWater(60).findings).toMatchObject([
+    { weight: "restricting", condition: { on: "water.generalHardness", wanted: { min: 5, max: 12 } } },
   ]);
   expect(weighed(inWater(0)).findings).toEqual(["restricting"]);
 });

@@ -1,8 +1,8 @@
 import { describe, expect, test } from "vitest";
 import bettaSplendens from "vivary/catalog/betta-splendens";
 import carassiusAuratus from "vivary/catalog/carassius-auratus";
-import type { PlannedWater } from "../../../../src/compatibility";
 import { waterTemperature } from "../../../../src/compatibility/rules/plan/water-temperature";
+import type { PlannedWater } from "../../../../src/plan";
 import type { TraitValue as Value } from "../../../../src/species";
 import { animal } from "../../animals";
 import { planBy, weighed } from "../../judging";
@@ -31,7 +31,7 @@ test("up to 2 K outside restricts, farther blocks", () => {
   expect(inWater({ temperature: 28 }).findings).toMatchObject([
     {
       weight: "restricting",
-      condition: { on: "water.temperature", within: { min: 20, max: 26 } },
+      condition: { on: "water.temperature", wanted: { min: 20, max: 26 } },
       measures: { kept: { min: 20, max: 26, unit: "degC" }, planned: { value: 28, unit: "degC" } },
     },
   ]);
@@ -60,10 +60,10 @@ test("what is tolerated for a while never loosens", () => {
 describe("the hottest and the coolest day", () => {
   test("restrict however far out", () => {
     expect(inWater({ temperature: 24, hottest: 35 }).findings).toMatchObject([
-      { weight: "restricting", condition: { on: "water.hottest", within: { max: 26 } } },
+      { weight: "restricting", condition: { on: "water.hottest", wanted: { max: 26 } } },
     ]);
     expect(inWater({ temperature: 24, coolest: 10 }).findings).toMatchObject([
-      { weight: "restricting", condition: { on: "water.coolest", within: { min: 20 } } },
+      { weight: "restricting", condition: { on: "water.coolest", wanted: { min: 20 } } },
     ]);
   });
 

@@ -2,22 +2,24 @@ import { expect, test } from "vitest";
 import ancistrusCirrhosus from "vivary/catalog/ancistrus-cirrhosus";
 import osteogasterAenea from "vivary/catalog/osteogaster-aenea";
 import paracheirodonInnesi from "vivary/catalog/paracheirodon-innesi";
-import type { Group } from "../../../../src/compatibility";
 import { zones } from "../../../../src/compatibility/rules/plan/zones";
+import type { Group } from "../../../../src/plan";
 import type { TraitValue as Value } from "../../../../src/species";
 import { animal, type Stated } from "../../animals";
-import { planBy } from "../../judging";
+import { findingsOf, planBy } from "../../judging";
 
 type Zone = Value<"space.zones">[number];
 
 const dweller = (id: string, where: readonly Zone[], more: Stated = {}) =>
   animal(id, { "space.zones": where, "space.footprint": { least: 2000, for: 4 }, ...more });
 const asked = (groups: readonly Group[], length = 20) =>
-  planBy(zones, groups, { tank: { base: { shape: "rectangle", length, width: 100 } } }).findings.map(
-    (finding) =>
-      finding.weight === "restricting" && "within" in finding.condition
-        ? [finding.from, finding.measures?.zone, finding.condition.within.min]
-        : finding.weight,
+  findingsOf(
+    planBy(zones, groups, { tank: { base: { shape: "rectangle", length, width: 100 } } }),
+    "zones",
+  ).map((finding) =>
+    finding.weight === "restricting" && "min" in finding.condition.wanted
+      ? [finding.from, finding.measures?.zone, finding.condition.wanted.min]
+      : finding.weight,
   );
 const bottom = { value: "bottom" };
 

@@ -7,8 +7,8 @@ import {
   pairRules,
   planRules,
   type Rule,
-} from "../../src/compatibility";
-import type { SpeciesProfile, TraitValue as Value } from "../../src/species";
+} from "../../../src/compatibility";
+import type { SpeciesProfile, TraitValue as Value } from "../../../src/species";
 
 declare const species: SpeciesProfile;
 
@@ -88,14 +88,16 @@ test("a restricting finding without a condition does not compile", () => {
     way: "mutual",
     needs: { from: [], to: [] },
     mayYield: ["restricting"],
-    judge: () => [{ weight: "restricting", condition: { on: "tank.lid", is: true } }],
+    judge: () => [{ weight: "restricting", condition: { on: "tank.lid", wanted: { oneOf: [true] } } }],
   });
 });
 
 test("a condition is about a fact a plan has", () => {
   const once = { question: "?", way: "once", mayYield: ["restricting"] } as const;
-  const lid = () => [{ weight: "restricting", condition: { on: "tank.lid", is: true } }] as const;
-  const colour = () => [{ weight: "restricting", condition: { on: "tank.colour", is: true } }] as const;
+  const lid = () =>
+    [{ weight: "restricting", condition: { on: "tank.lid", wanted: { oneOf: [true] } } }] as const;
+  const colour = () =>
+    [{ weight: "restricting", condition: { on: "tank.colour", wanted: { oneOf: [true] } } }] as const;
   defineRule({ ...once, id: "x-known-fact", judge: lid });
   // @ts-expect-error: a plan has no such fact
   defineRule({ ...once, id: "x-unknown-fact", judge: colour });

@@ -1,7 +1,8 @@
 import { expect, test } from "vitest";
-import { assessPlan, defineRule, type Plan } from "../../src/compatibility";
-import { animal } from "./animals";
-import { planOf } from "./judging";
+import { assessPlan, defineRule } from "../../../src/compatibility";
+import type { Plan } from "../../../src/plan";
+import { animal } from "../animals";
+import { planOf, traitsAsked } from "../judging";
 
 /** A rule that asks for a trait nobody knows and could be as bad as this. */
 const asking = <const Path extends "space.cover" | "space.height" | "diet.pace" | "space.zones">(
@@ -19,8 +20,7 @@ const asking = <const Path extends "space.cover" | "space.height" | "diet.pace" 
   });
 
 const plan: Plan = planOf([{ species: animal("stranger"), unsexed: 1 }]);
-const asked = (...rules: readonly ReturnType<typeof asking>[]) =>
-  assessPlan(plan, { rules }).open.map(({ trait }) => trait);
+const asked = (...rules: readonly ReturnType<typeof asking>[]) => traitsAsked(assessPlan(plan, { rules }));
 
 test("what could rule a plan out is asked before what could set a condition", () => {
   expect(asked(asking("x-a", "space.cover", "restricting"), asking("x-b", "diet.pace", "blocking"))).toEqual([
@@ -43,14 +43,14 @@ test("a question that settles nothing comes after one that does", () => {
     question: "?",
     way: "once",
     mayYield: ["restricting"],
-    judge: () => [{ weight: "restricting", condition: { on: "tank.height", within: { min: 1000 } } }],
+    judge: () => [{ weight: "restricting", condition: { on: "tank.height", wanted: { min: 1000 } } }],
   });
   const rules = [
     restricts,
     asking("x-a", "space.cover", "restricting"),
     asking("x-b", "space.height", "blocking"),
   ];
-  expect(assessPlan(plan, { rules }).open.map(({ trait }) => trait)).toEqual(["space.height", "space.cover"]);
+  expect(traitsAsked(assessPlan(plan, { rules }))).toEqual(["space.height", "space.cover"]);
 });
 
 test("a question that two rules ask counts for both, and is listed for each", () => {

@@ -1,13 +1,14 @@
 import { describe, expect, test } from "vitest";
-import { partyOfGroup, withKin } from "../../src/compatibility/party";
-import type { Group } from "../../src/compatibility/plan";
-import { nitrogenOf, oxygenDemandOf, stocksOf } from "../../src/compatibility/stock";
-import { subjectOf } from "../../src/compatibility/subject";
-import { bodyMass } from "../../src/load";
-import { adults, animal, type Stated } from "./animals";
+import { assessPlan, defineRule, type Stock } from "../../../src/compatibility";
+import { nitrogenOf, oxygenDemandOf, stocksOf } from "../../../src/compatibility/animals/stock";
+import { subjectOf } from "../../../src/compatibility/engine/subject";
+import { bodyMass } from "../../../src/load";
+import type { Group } from "../../../src/plan";
+import { partiesOfGroups } from "../../../src/plan/party";
+import { adults, animal, type Stated } from "../animals";
+import { planOf } from "../judging";
 
-const stocks = (...groups: readonly Group[]) =>
-  stocksOf(withKin(groups.map((group) => partyOfGroup(group, "group"))).map(subjectOf));
+const stocks = (...groups: readonly Group[]) => stocksOf(partiesOfGroups(groups).map(subjectOf));
 const masses = (...groups: readonly Group[]) =>
   stocks(...groups).map(({ end, animals }) => [end, animals.map(({ mass }) => mass)]);
 
@@ -46,8 +47,25 @@ describe("the fish of a plan by mass", () => {
     expect(likely?.animals).toEqual([{ mass: 10, count: 3 }]);
   });
 
-  test("are none where no rule weighs", () => {
-    expect(stocksOf([])).toEqual([{ end: "likely", animals: [] }]);
+  test("are none for a rule that does not weigh", () => {
+    const seen: Stock[] = [];
+    const looks = (id: string, weighs: boolean) =>
+      defineRule({
+        id,
+        question: "?",
+        way: "once",
+        weighs,
+        mayYield: ["advisory"],
+        judge: ({ stock }) => {
+          seen.push(stock);
+          return [];
+        },
+      });
+    const plan = planOf([{ species: fish(weighed), unsexed: 1 }]);
+    assessPlan(plan, { rules: [looks("x-looks", false)] });
+    expect(seen).toEqual([{ end: "likely", animals: [] }]);
+    assessPlan(plan, { rules: [looks("x-weighs", true)] });
+    expect(seen.slice(1).map(({ end }) => end)).toEqual(["likely", "least", "greatest"]);
   });
 });
 

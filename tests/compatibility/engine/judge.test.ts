@@ -8,16 +8,16 @@ import {
   type PairRule,
   type PlanRule,
   type Rule,
-  type Seen,
+  type SeenParty,
   type Weight,
-} from "../../src/compatibility";
-import { InvalidInputError } from "../../src/errors";
-import type { TraitPath } from "../../src/species";
-import { oxygenSaturation } from "../../src/water";
-import { animal, type Stated } from "./animals";
-import { planOf } from "./judging";
-import { lieWithin, outcomeOf, rank } from "./ranks";
-import { choices, type Disputed, only, profileOf, without, worldsOf } from "./worlds";
+} from "../../../src/compatibility";
+import { InvalidInputError, refusal } from "../../../src/errors";
+import type { TraitPath } from "../../../src/species";
+import { oxygenSaturation } from "../../../src/water";
+import { animal, type Stated } from "../animals";
+import { planOf } from "../judging";
+import { lieWithin, outcomeOf, rank } from "../ranks";
+import { choices, type Disputed, only, profileOf, without, worldsOf } from "../worlds";
 
 /** The traits of random species: one of them essential, one that a rule may do without. */
 const paths = ["space.cover", "water.oxygenNeed", "social.living", "temperament.shy"] as const;
@@ -54,8 +54,8 @@ const weights = ["blocking", "restricting", "advisory", "favourable"] as const s
 
 const answer = fc.constantFrom<Judged>(
   { weight: "blocking" },
-  { weight: "restricting", condition: { on: "tank.lid", is: true } },
-  { weight: "restricting", condition: { on: "group.count", of: "from", within: { min: 3 } } },
+  { weight: "restricting", condition: { on: "tank.lid", wanted: { oneOf: [true] } } },
+  { weight: "restricting", condition: { on: "group.count", of: "from", wanted: { min: 3 } } },
   { weight: "advisory" },
   { weight: "favourable" },
 );
@@ -71,7 +71,11 @@ const decisions = fc.record({
   answers: fc.func(fc.array(answer, { maxLength: 2 })),
 });
 
-type View = Seen<TraitPath, TraitPath>;
+type View = SeenParty<never, TraitPath>;
+interface Sides {
+  readonly from: View;
+  readonly to: View;
+}
 
 function decide(
   { stops, answers }: { stops: (read: unknown[]) => boolean; answers: (read: unknown[]) => Judged[] },
@@ -99,7 +103,7 @@ const pairRule = (id: string, way: PairRule["way"]): fc.Arbitrary<PairRule> =>
     needs: { from, to },
     uses: { from: uses, to: uses },
     mayYield: weights,
-    judge: (seen) =>
+    judge: (seen: Sides) =>
       decide(decision, [
         [seen.from, from],
         [seen.to, to],
@@ -114,7 +118,7 @@ const groupRule = (id: string): fc.Arbitrary<PlanRule> =>
     needs: { from },
     uses: { from: uses },
     mayYield: weights,
-    judge: (seen) => decide(decision, [[seen.from, from]]),
+    judge: (seen: Pick<Sides, "from">) => decide(decision, [[seen.from, from]]),
   }));
 
 const pairRuleSets = fc.tuple(pairRule("x-mutual", "mutual"), pairRule("x-each-way", "each-way"));
@@ -239,7 +243,9 @@ test("the outcome is that of the gravest finding, unless an essential trait is m
     fc.property(species("a"), species("b"), pairRuleSets, (a, b, rules) => {
       const { outcome, findings, open } = inPair(a, b, rules);
       const added = outcomeOf(findings.map(({ weight }) => weight));
-      const essential = open.some(({ trait, reason }) => trait === "social.living" && reason === "missing");
+      const essential = open.some(
+        (question) => question.reason === "missing" && question.trait === "social.living",
+      );
       expect(outcome).toBe(essential && added !== "unsuitable" ? "undetermined" : added);
     }),
   );
@@ -252,7 +258,7 @@ describe("what is not known", () => {
     way: "mutual",
     needs: { from: needs, to: [] },
     mayYield: ["blocking"],
-    judge: ({ from }) => (needs.every((trait) => from[trait]) ? [] : []),
+    judge: ({ from }: Sides) => (needs.every((trait) => from[trait]) ? [] : []),
   });
   const nobody = { species: animal("nobody") };
 
@@ -305,16 +311,18 @@ describe("what is not known", () => {
       question: "?",
       way: "once",
       mayYield: ["restricting"],
-      judge: () => [{ weight: "restricting", condition: { on: "tank.lid", is: true } }],
+      judge: () => [{ weight: "restricting", condition: { on: "tank.lid", wanted: { oneOf: [true] } } }],
     });
     const gasps = defineRule({
       id: "x-oxygen",
       question: "Does the water hold enough oxygen?",
       way: "each-group",
       needs: { from: ["water.oxygenNeed"] },
+      reads: ["water.temperature"],
       mayYield: ["blocking"],
       judge: ({ from, plan }) =>
-        from["water.oxygenNeed"] === "high" && oxygenSaturation({ temperature: plan.water.temperature }) < 7
+        from["water.oxygenNeed"] === "high" &&
+        oxygenSaturation({ temperature: plan["water.temperature"] ?? 0 }) < 7
           ? [{ weight: "blocking" }]
           : [],
     });
@@ -325,7 +333,7 @@ describe("what is not known", () => {
       needs: { from: ["space.cover"] },
       mayYield: ["restricting"],
       judge: ({ from }) => [
-        { weight: "restricting", condition: { on: "tank.cover", within: { min: from["space.cover"] } } },
+        { weight: "restricting", condition: { on: "tank.cover", wanted: { min: from["space.cover"] } } },
       ],
     });
     const missing = blocks("x-living", ["social.living"]);
@@ -349,7 +357,14 @@ describe("what is not known", () => {
       { rule: "x-living", of: 0, trait: "social.living", reason: "missing", couldBe: "blocking" },
       { rule: "x-oxygen", of: 0, reason: "outside-domain", couldBe: "blocking" },
       { rule: "x-lid", input: "tank.lid", reason: "not-given", couldBe: "restricting" },
-      { rule: "x-cover", of: 0, trait: "space.cover", reason: "disputed", couldBe: "restricting" },
+      {
+        rule: "x-cover",
+        of: 0,
+        trait: "space.cover",
+        reason: "disputed",
+        values: [0.2, 0.6],
+        couldBe: "restricting",
+      },
     ]);
   });
 
@@ -358,9 +373,10 @@ describe("what is not known", () => {
       id: "x-oxygen",
       question: "?",
       way: "once",
+      reads: ["water.temperature"],
       mayYield: ["blocking"],
       judge: ({ plan }) =>
-        oxygenSaturation({ temperature: plan.water.temperature }) < 5 ? [{ weight: "blocking" }] : [],
+        oxygenSaturation({ temperature: plan["water.temperature"] ?? 0 }) < 5 ? [{ weight: "blocking" }] : [],
     });
     const at = (temperature: number) =>
       assessPlan(planOf([{ species: animal("fish"), unsexed: 1 }], { water: { temperature } }), {
@@ -399,7 +415,7 @@ describe("what is not known", () => {
       needs: { from: [], to: [] },
       mayYield: ["advisory"],
       judge: () => {
-        throw new InvalidInputError("x", "y", "z");
+        throw refusal("x", "y", "z");
       },
     });
     expect(() => assessPair(nobody, nobody, { rules: [broken] })).toThrow(InvalidInputError);
@@ -464,7 +480,7 @@ test("a rule sees only the traits it declares", () => {
     way: "mutual",
     needs: { from: ["space.cover"], to: [] },
     mayYield: ["advisory"],
-    judge: ({ from, to }) => {
+    judge: ({ from, to }: Sides) => {
       seen.push(from["space.cover"], from["temperament.shy"], to["space.cover"]);
       return [];
     },

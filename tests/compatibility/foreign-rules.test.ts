@@ -1,0 +1,192 @@
+import { describe, expect, test } from "vitest";
+import paracheirodonInnesi from "vivary/catalog/paracheirodon-innesi";
+import { assessPair, assessPlan, defineRule, pairRules, planRules } from "../../src/compatibility";
+import { InvalidInputError, pathText } from "../../src/errors";
+import { planOf } from "./judging";
+
+const neon = { species: paracheirodonInnesi };
+const plan = planOf([{ ...neon, unsexed: 10 }]);
+
+const sound = { id: "x-app", question: "?", way: "mutual", mayYield: ["advisory"], judge: () => [] } as const;
+const answering = (answer: unknown, more: object = {}) => ({ ...sound, ...more, judge: () => [answer] });
+
+/** The functions as JavaScript calls them: with anything for a rule. */
+const pairBy = (...rules: readonly unknown[]) =>
+  Reflect.apply(assessPair, undefined, [neon, neon, { rules }]);
+const planBy = (...rules: readonly unknown[]) => Reflect.apply(assessPlan, undefined, [plan, { rules }]);
+const defined = (rule: unknown) => Reflect.apply(defineRule, undefined, [rule]);
+
+/** Where a call was wrong, and what was expected there. */
+function problemsOf(run: () => unknown): readonly (readonly [string, string])[] {
+  try {
+    run();
+  } catch (error) {
+    if (!(error instanceof InvalidInputError)) throw error;
+    return error.problems.map(({ path, expected }) => [pathText(path), expected]);
+  }
+  throw new Error("nothing was thrown");
+}
+
+test("a sound rule of an app is taken", () => {
+  expect(pairBy(sound).outcome).toBe("suitable");
+  expect(planBy({ ...sound, way: "once" }).outcome).toBe("suitable");
+  expect(pairBy(...pairRules, sound).made.rules.at(-1)).toBe("x-app");
+});
+
+describe("a rule that is none is refused where it is defined, and where it is used", () => {
+  test.each([
+    ["that yields a weight there is none of", { ...sound, mayYield: ["fatal"] }, "mayYield", /blocking/],
+    ["that yields nothing", { ...sound, mayYield: [] }, "mayYield", /blocking/],
+    ["of a way there is none of", { ...sound, way: "sometimes" }, "way", /each-way/],
+    ["of a way as objects have", { ...sound, way: "constructor" }, "way", /each-way/],
+    ["that does not judge", { ...sound, judge: undefined }, "judge", /function/],
+    ["without a question", { ...sound, question: undefined }, "question", /question/],
+    ["without an id", { ...sound, id: "" }, "id", /words/],
+    ["with an id in capitals", { ...sound, id: "x-App" }, "id", /words/],
+    [
+      "that needs a trait there is none of",
+      { ...sound, needs: { from: ["water.colour"] } },
+      "needs.from",
+      /trait/,
+    ],
+    [
+      "that needs a trait of a side it does not see",
+      { ...sound, way: "once", needs: { from: [] } },
+      "needs.from",
+      /no party/,
+    ],
+    [
+      "that decides by a threshold there is none of",
+      { ...sound, decidesBy: ["patience"] },
+      "decidesBy",
+      /threshold/,
+    ],
+    ["with measures that are none", { ...sound, measures: "cm" }, "measures", /unit/],
+  ] as const)("%s", (_, rule, name, expected) => {
+    expect(problemsOf(() => defined(rule))).toContainEqual([`rule.${name}`, expect.stringMatching(expected)]);
+    expect(
+      problemsOf(() => pairBy(sound, { ...rule, id: rule.id === "x-app" ? "x-other" : rule.id })),
+    ).toContainEqual([`rules[1].${name}`, expect.stringMatching(expected)]);
+    expect(problemsOf(() => planBy(rule))).toContainEqual([
+      `rules[0].${name}`,
+      expect.stringMatching(expected),
+    ]);
+  });
+
+  test("with everything that is wrong with it", () => {
+    const names = problemsOf(() => defined({})).map(([path]) => path);
+    expect(names).toEqual(["rule.id", "rule.question", "rule.way", "rule.judge", "rule.mayYield"]);
+  });
+
+  test("with the plan's facts that it reads and there are none of", () => {
+    const reads = { ...sound, way: "once", reads: ["tank.colour"] };
+    expect(problemsOf(() => defined(reads))).toContainEqual(["rule.reads", expect.stringMatching(/fact/)]);
+    expect(problemsOf(() => planBy(reads))).toContainEqual(["rules[0].reads", expect.stringMatching(/fact/)]);
+  });
+});
+
+describe("an id is one rule's", () => {
+  test("an app's rule does not pass for one of the library's", () => {
+    const [temperature] = pairRules;
+    const own = { ...temperature, judge: () => [] };
+    for (const run of [() => pairBy(own), () => planBy(own), () => pairBy({ ...sound, id: "app" })])
+      expect(problemsOf(run)).toEqual([["rules[0].id", expect.stringMatching(/begins with x-/)]]);
+  });
+
+  test("the same rule twice is refused, an app's or the library's", () => {
+    expect(problemsOf(() => pairBy(sound, { ...sound }))).toEqual([
+      ["rules[1].id", "another id than that of rules[0]"],
+    ]);
+    expect(problemsOf(() => pairBy(...pairRules, pairRules[0]))).toEqual([
+      [`rules[${pairRules.length}].id`, "another id than that of rules[0]"],
+    ]);
+    expect(problemsOf(() => planBy(...planRules, planRules[0]))).toHaveLength(1);
+  });
+});
+
+describe("an answer that a rule did not announce is refused", () => {
+  const restricting = { mayYield: ["restricting"] };
+  const lid = { on: "tank.lid", wanted: { oneOf: [true] } };
+
+  test.each([
+    ["of a weight it does not yield", answering({ weight: "blocking" }), "rules.x-app", /advisory/],
+    ["of a weight there is none of", answering({ weight: "fatal" }), "rules.x-app", /advisory/],
+    ["of no weight", answering({}), "rules.x-app", /advisory/],
+    [
+      "with a measure it does not declare",
+      answering({ weight: "advisory", measures: { length: 3 } }),
+      "rules.x-app",
+      /measures/,
+    ],
+    [
+      "without the condition",
+      answering({ weight: "restricting" }, restricting),
+      "rules.x-app.condition.on",
+      /tank\.lid/,
+    ],
+    [
+      "with a condition on no fact of a plan",
+      answering({ weight: "restricting", condition: { ...lid, on: "tank.colour" } }, restricting),
+      "rules.x-app.condition.on",
+      /tank\.lid/,
+    ],
+    [
+      "with a condition that wants nothing",
+      answering({ weight: "restricting", condition: { on: "tank.lid" } }, restricting),
+      "rules.x-app.condition.wanted",
+      /oneOf/,
+    ],
+    [
+      "with a condition in another unit",
+      answering(
+        { weight: "restricting", condition: { on: "tank.height", wanted: { min: 12, unit: "in" } } },
+        restricting,
+      ),
+      "rules.x-app.condition.wanted.unit",
+      /cm/,
+    ],
+    [
+      "with a condition on animals, of no party",
+      answering({ weight: "restricting", condition: { on: "group.count", wanted: { min: 2 } } }, restricting),
+      "rules.x-app.condition.of",
+      /index/,
+    ],
+  ] as const)("%s", (_, rule, path, expected) => {
+    const named = [[path, expect.stringMatching(expected)]];
+    expect(problemsOf(() => pairBy(rule))).toEqual(named);
+    expect(problemsOf(() => planBy({ ...rule, way: "each-group" }))).toEqual(named);
+    expect(problemsOf(() => planBy({ ...rule, way: "once" }))).toEqual(named);
+  });
+
+  test("what is no list of answers", () => {
+    for (const judge of [() => undefined, () => null, () => "blocking", () => 3, () => [undefined]]) {
+      expect(problemsOf(() => pairBy({ ...sound, judge })).length).toBeGreaterThan(0);
+    }
+  });
+});
+
+test("a rule that cannot tell leaves the question open, as grave as it may yield", () => {
+  const unsure = { ...sound, mayYield: ["advisory", "blocking"], judge: () => "unknown" };
+  const { outcome, bounds, findings } = pairBy(unsure);
+  expect(findings).toEqual([]);
+  expect(outcome).toBe("suitable");
+  expect(bounds).toEqual({ atBest: "suitable", atWorst: "unsuitable" });
+});
+
+test("a rule that cannot tell asks what it lacks: of a plan that does not say, the facts that it reads", () => {
+  const rule = defineRule({
+    id: "x-warm",
+    question: "Is it warm?",
+    way: "once",
+    reads: ["water.temperature", "water.pH", "tank.filledMass"],
+    mayYield: ["restricting"],
+    judge: ({ plan: { "water.temperature": found } }) => (found === undefined ? "unknown" : []),
+  });
+  const { tank, groups } = plan;
+  const { open, bounds } = assessPlan({ tank, groups, water: { pH: 7 } }, { rules: [rule] });
+  expect(open).toEqual([
+    { rule: "x-warm", input: "water.temperature", reason: "not-given", couldBe: "restricting" },
+  ]);
+  expect(bounds).toEqual({ atBest: "suitable", atWorst: "conditional" });
+  expect(assessPlan(plan, { rules: [rule] }).open).toEqual([]);
+});
