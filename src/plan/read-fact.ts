@@ -30,7 +30,7 @@ export const tankFacts = {
 } as const;
 
 /** What else rules may read of a plan. */
-const tankReadings = {
+export const tankReadings = {
   "tank.width": ({ floor }: CheckedPlan) => floor.inner.width,
   "tank.innerFootprint": ({ floor }: CheckedPlan) => floor.inner.footprint,
   "tank.waterVolume": ({ geometry }: CheckedPlan) => geometry?.waterVolume,

@@ -72,8 +72,6 @@ test("a rule answers with the measures that it declares, and nothing else", () =
   defineRule({ ...rule, judge: inches });
   // @ts-expect-error: misspelt
   defineRule({ ...rule, judge: () => [{ weight: "advisory", measures: { lenght: 3 } }] });
-  // @ts-expect-error: one of them misspelt
-  defineRule({ ...rule, judge: () => [{ weight: "advisory", measures: { where: "bottom", lenght: 3 } }] });
   // @ts-expect-error: there is no such unit or kind of words
   defineRule({ ...rule, measures: { length: "furlong" }, judge: () => [] });
 });
