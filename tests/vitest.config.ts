@@ -7,12 +7,18 @@ const source = (path: string) => fileURLToPath(new URL(`../src/${path}`, import.
 const thorough = [
   "tests/{data,generated,house,judgements,release,surface}/**/*.test.ts",
   "tests/{catalog,evidence}/{find-species,generated}.test.ts",
-  "tests/compatibility/{assess-pair,assess-plan,bad-input,engine}.test.ts",
-  "tests/compatibility/rules/decides-by.test.ts",
+  "tests/bad-input.test.ts",
+  "tests/compatibility/{assess-pair,assess-plan,bad-input,ceilings,forms}.test.ts",
+  "tests/compatibility/engine/{judge,judge-plan}.test.ts",
+  "tests/compatibility/rules/declared.test.ts",
+  "tests/plan/{condition,left-out}.test.ts",
+  "tests/plan/shape/shape-problems.test.ts",
+  "tests/plan/saved/{parse-plan,plan-data,plan-json-schema}.test.ts",
   "tests/ranges/{gap,limiting-pair,measures}.test.ts",
-  "tests/report/{describe,profile-markdown}.test.ts",
-  "tests/schema/{json-schema,parse}.test.ts",
-  "tests/species/resolve.test.ts",
+  "tests/report/**/{blocks,describe,english,hostile,language,profile-markdown,trait-text}.test.ts",
+  "tests/schema/{folders,hostile,json-schema}.test.ts",
+  "tests/schema/species/parse.test.ts",
+  "tests/species/profile/resolve.test.ts",
   "tests/standards/official-requirements.test.ts",
   "tests/**/properties.test.ts",
 ];
@@ -29,6 +35,8 @@ export default defineConfig({
   test: {
     // Property tests and runs of the tools take seconds on a busy machine.
     testTimeout: 30_000,
+    maxWorkers: "100%",
+    experimental: { fsModuleCache: true, fsModuleCachePath: ".cache/vitest" },
     projects: [
       {
         extends: true, // These mock nothing and change nothing, so that they may share what they import.

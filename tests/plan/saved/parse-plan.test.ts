@@ -159,7 +159,7 @@ describe("a lookup", () => {
       return speciesById(name);
     };
     problemsOf({ ...saved, groups: Array(10_000).fill(saved.groups[1]) }, lookup);
-    expect(asked).toBeLessThanOrEqual(300);
+    expect(asked).toBeLessThanOrEqual(100);
   });
 
   test("that gives a promise is told to wait for it", () => {

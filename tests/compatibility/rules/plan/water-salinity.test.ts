@@ -26,8 +26,8 @@ test("outside blocks, tolerated or not", () => {
   expect(inWater({ salinity: 1.9 }, { tolerated: { min: 0, max: 15 } }).findings).toEqual(["blocking"]);
 });
 
-test("water is fresh where the plan does not say", () => {
-  expect(inWater({}).findings).toEqual(["blocking"]);
+test("water is fresh where the plan does not say, but blocks nothing before that is said", () => {
+  expect(inWater({}).findings).toEqual(["restricting"]);
   expect(inWater({ salinity: 0 }).findings).toEqual(["blocking"]);
 });
 
