@@ -7,13 +7,13 @@ import type { pairRules, planRules } from "./rules";
 import type { ThresholdValues } from "./thresholds";
 
 /** Any rule of the library. */
-export type LibraryRule = (typeof pairRules | typeof planRules)[number];
+type LibraryRule = (typeof pairRules | typeof planRules)[number];
 
 /** The id of a rule of the library. */
 export type RuleId = LibraryRule["id"];
 
 /** The kinds of the measures of a rule of the library. */
-export type KindsOf<Id extends RuleId> =
+type KindsOf<Id extends RuleId> =
   Extract<LibraryRule, { readonly id: Id }> extends {
     readonly measures?: infer Kinds;
   }

@@ -40,7 +40,7 @@ const flow = fc.tuple(fc.nat(currents.length - 1), fc.nat(currents.length - 1)).
 }));
 
 /** Tanks of any shape, with anything that a plan may say of them or may leave out. */
-export const tanks: fc.Arbitrary<PlannedTank> = fc.record(
+const tanks: fc.Arbitrary<PlannedTank> = fc.record(
   {
     base: bases,
     height: fc.integer({ min: 20, max: 90 }),
@@ -61,7 +61,7 @@ export const tanks: fc.Arbitrary<PlannedTank> = fc.record(
 );
 
 /** Water, the coolest season never warmer than usual, the hottest day never cooler. */
-export const waters: fc.Arbitrary<PlannedWater> = fc.record(
+const waters: fc.Arbitrary<PlannedWater> = fc.record(
   {
     coolest: fc.integer({ min: 8, max: 16 }),
     temperature: fc.integer({ min: 16, max: 30 }),

@@ -31,7 +31,7 @@ export const pairVerdicts: readonly Verdict[] = everyKind.flatMap((a, index) =>
 );
 
 /** Plans of every sort, and one of each kind that says next to nothing. */
-export const plansToTell: readonly Plan[] = [
+const plansToTell: readonly Plan[] = [
   ...samplePlans(300),
   ...everyKind.map(
     (species, index): Plan => ({

@@ -19,7 +19,7 @@ export const saved = {
 type Changed = Readonly<Record<string, unknown>>;
 
 export const withTank = (change: Changed) => ({ ...saved, tank: { ...saved.tank, ...change } });
-export const withWater = (change: Changed) => ({ ...saved, water: { ...saved.water, ...change } });
+const withWater = (change: Changed) => ({ ...saved, water: { ...saved.water, ...change } });
 export const withGroup = (change: Changed) => ({
   ...saved,
   groups: [saved.groups[0], { ...saved.groups[1], ...change }],
