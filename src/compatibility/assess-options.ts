@@ -1,6 +1,6 @@
 import { InvalidInputError, objectOf, type Problem } from "../errors";
-import { checkedRules } from "./engine/define-rule";
-import type { Rule } from "./engine/rule";
+import { checkedRules } from "./engine/rule/define-rule";
+import type { Rule } from "./engine/rule/rule";
 import { pairRules, planRules } from "./rules";
 import { type ThresholdValues, thresholdValues } from "./thresholds";
 

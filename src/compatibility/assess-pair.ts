@@ -3,7 +3,7 @@ import type { Party } from "../plan";
 import { checkedPair } from "../plan/inner";
 import { type AssessOptions, assessWith } from "./assess-options";
 import { pairJudge } from "./engine/judge-pair";
-import { isPairRule } from "./engine/rule";
+import { isPairRule } from "./engine/rule/rule";
 import { subjectOf } from "./engine/subject";
 import { pairRules } from "./rules";
 import type { Verdict } from "./verdict";

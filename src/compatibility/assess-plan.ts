@@ -4,7 +4,7 @@ import { checkedPlan } from "../plan/inner";
 import { type AssessOptions, assessWith } from "./assess-options";
 import { pairJudge } from "./engine/judge-pair";
 import { judgePlan } from "./engine/judge-plan";
-import { isPairRule, type PlanRule, type Rule } from "./engine/rule";
+import { isPairRule, type PlanRule, type Rule } from "./engine/rule/rule";
 import { type Subject, subjectOf } from "./engine/subject";
 import { pairRules, planRules } from "./rules";
 import type { Verdict } from "./verdict";

@@ -8,8 +8,9 @@ export type { OnScales, Stock, Weighed } from "./animals/stock";
 export type { AssessOptions } from "./assess-options";
 export { assessPair } from "./assess-pair";
 export { assessPlan } from "./assess-plan";
-export { defineRule } from "./engine/define-rule";
-export type { FindingOf, GivenCondition, Judged, PartyRole, Sign } from "./engine/finding";
+export type { OpenQuestion, QuestionCore } from "./engine/questions";
+export { defineRule } from "./engine/rule/define-rule";
+export type { FindingOf, GivenCondition, Judged, PartyRole, Sign } from "./engine/rule/finding";
 export type {
   FindingMeasure,
   Given,
@@ -21,8 +22,7 @@ export type {
   Quantity,
   WordKind,
   Words,
-} from "./engine/measures";
-export type { OpenQuestion, QuestionCore } from "./engine/questions";
+} from "./engine/rule/measures";
 export type {
   PairRule,
   PlanRule,
@@ -36,8 +36,8 @@ export type {
   SeenSide,
   SideTraits,
   TypedRule,
-} from "./engine/rule";
-export type { Weight } from "./engine/weight";
+} from "./engine/rule/rule";
+export type { Weight } from "./engine/rule/weight";
 export { pairRules, planRules } from "./rules";
 export { type Threshold, type ThresholdName, type ThresholdValues, thresholds } from "./thresholds";
 export type {

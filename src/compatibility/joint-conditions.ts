@@ -1,6 +1,6 @@
 import type { Condition } from "../plan";
 import { jointCondition } from "../plan/inner";
-import type { AnyFinding } from "./engine/finding";
+import type { AnyFinding } from "./engine/rule/finding";
 import type { JointCondition } from "./verdict";
 
 /** A condition that is being joined, with the findings that ask for it so far. */

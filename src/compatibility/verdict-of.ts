@@ -5,8 +5,8 @@ import type { AssessWith } from "./assess-options";
 import type { Judgement } from "./engine/judgement";
 import { withOwnValues } from "./engine/questions";
 import { rankQuestions } from "./engine/rank-questions";
+import { gravity } from "./engine/rule/weight";
 import type { Subject } from "./engine/subject";
-import { gravity } from "./engine/weight";
 import { jointConditions } from "./joint-conditions";
 import type { Finding, Verdict, VerdictParty } from "./verdict";
 

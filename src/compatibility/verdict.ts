@@ -1,8 +1,8 @@
 import type { Animals, Condition } from "../plan";
 import type { Names } from "../species";
-import type { FindingOf } from "./engine/finding";
-import type { MeasureKinds, MeasuresOf } from "./engine/measures";
 import type { OpenQuestion } from "./engine/questions";
+import type { FindingOf } from "./engine/rule/finding";
+import type { MeasureKinds, MeasuresOf } from "./engine/rule/measures";
 import type { pairRules, planRules } from "./rules";
 import type { ThresholdValues } from "./thresholds";
 

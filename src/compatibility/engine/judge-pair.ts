@@ -1,8 +1,8 @@
 import type { ThresholdValues } from "../thresholds";
-import type { PartyRole } from "./finding";
 import { judge, type Run } from "./judge";
 import type { Judgement } from "./judgement";
-import type { PairRule } from "./rule";
+import type { PartyRole } from "./rule/finding";
+import type { PairRule } from "./rule/rule";
 import { decidingBy } from "./seen";
 import type { PlanSubjects } from "./standing";
 import type { Subject } from "./subject";

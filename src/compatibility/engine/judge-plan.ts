@@ -3,7 +3,7 @@ import type { ThresholdValues } from "../thresholds";
 import { judge, type Run } from "./judge";
 import { type Judgement, leftOpen, silent } from "./judgement";
 import { missingQuestions } from "./questions";
-import type { PlanRule } from "./rule";
+import type { PlanRule } from "./rule/rule";
 import { decidingBy, readingsOf } from "./seen";
 import type { PlanSubjects } from "./standing";
 import type { Subject } from "./subject";

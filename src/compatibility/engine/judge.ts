@@ -1,9 +1,6 @@
 import { OutsideDomainError, refusal } from "../../errors";
 import { traitDefinitions, weakestBasis } from "../../species/inner";
-import type { AnyFinding, PartyRole } from "./finding";
 import { type Judgement, leftOpen, silent } from "./judgement";
-import type { MeasureKinds } from "./measures";
-import { measured } from "./measures";
 import {
   disputedQuestions,
   inputQuestions,
@@ -12,11 +9,14 @@ import {
   traitQuestions,
   unstatedQuestions,
 } from "./questions";
-import type { Rule, RuleAnswer, RuleWay } from "./rule";
+import type { AnyFinding, PartyRole } from "./rule/finding";
+import type { MeasureKinds } from "./rule/measures";
+import { measured } from "./rule/measures";
+import type { Rule, RuleAnswer, RuleWay } from "./rule/rule";
+import { gravest, type Weight } from "./rule/weight";
 import { type LocatedAnswer, type PlanSubjects, type Standing, spanOf, standingOf } from "./standing";
 import type { Subject } from "./subject";
 import { unknownTrait, type View, viewOf } from "./view";
-import { gravest, type Weight } from "./weight";
 import { inEveryWorld, isAmong, isMissing, type Reading, type ReadTrait, type Worlds } from "./worlds";
 
 /** A rule on what it sees of its sides. */

@@ -1,7 +1,7 @@
-import type { AnyFinding } from "./finding";
 import { isEssential, type OpenQuestion } from "./questions";
-import type { Rule } from "./rule";
-import { gravest, gravity } from "./weight";
+import type { AnyFinding } from "./rule/finding";
+import type { Rule } from "./rule/rule";
+import { gravest, gravity } from "./rule/weight";
 
 /** What one rule says of one party or pair, or of all. */
 export interface Judgement {

@@ -2,9 +2,9 @@ import type { FactName } from "../../plan";
 import { type CheckedPlan, isFact, readPlan } from "../../plan/inner";
 import type { TraitPath } from "../../species";
 import { traitDefinitions } from "../../species/inner";
-import type { Rule } from "./rule";
+import type { Rule } from "./rule/rule";
+import { gravest, gravity, type Weight } from "./rule/weight";
 import type { Standing } from "./standing";
-import { gravest, gravity, type Weight } from "./weight";
 import { isMissing, type Reading } from "./worlds";
 
 /** What every open question says. */

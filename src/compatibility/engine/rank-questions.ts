@@ -1,6 +1,6 @@
 import type { Judgement } from "./judgement";
 import { isEssential, type OpenQuestion } from "./questions";
-import { gravity } from "./weight";
+import { gravity } from "./rule/weight";
 
 type Span = Pick<Judgement, "least" | "greatest">;
 

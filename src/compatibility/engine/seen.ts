@@ -1,6 +1,6 @@
 import { type CheckedPlan, type PlanReadings, readPlan } from "../../plan/inner";
 import type { ThresholdName, ThresholdValues } from "../thresholds";
-import type { Rule } from "./rule";
+import type { Rule } from "./rule/rule";
 
 /** The thresholds that a rule says it decides by. */
 export function decidingBy({ decidesBy = [] }: Rule, values: ThresholdValues) {

@@ -1,10 +1,10 @@
 import { InvalidInputError } from "../../errors";
 import type { Condition } from "../../plan";
 import { type CheckedPlan, conditionProblems, factUnits, holds } from "../../plan/inner";
-import type { GivenCondition, Judged } from "./finding";
-import type { Rule } from "./rule";
+import type { GivenCondition, Judged } from "./rule/finding";
+import type { Rule } from "./rule/rule";
+import { gravity, type Weight } from "./rule/weight";
 import type { Subject } from "./subject";
-import { gravity, type Weight } from "./weight";
 import { isMissing, type ReadTrait } from "./worlds";
 
 /** An answer, whom it concerns, its condition about a party by index, and how that stands in a plan. */

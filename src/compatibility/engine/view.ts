@@ -1,7 +1,7 @@
 import type { Animals } from "../../plan";
 import type { TraitPath } from "../../species";
-import type { PartyRole } from "./finding";
-import type { Rule, SeenParty } from "./rule";
+import type { PartyRole } from "./rule/finding";
+import type { Rule, SeenParty } from "./rule/rule";
 import type { Subject } from "./subject";
 import type { ReadTrait } from "./worlds";
 

@@ -1,5 +1,5 @@
 import { frozen } from "../../frozen";
-import type { PairRule, PlanRule } from "../engine/rule";
+import type { PairRule, PlanRule } from "../engine/rule/rule";
 import { actsLookAlike } from "./pair/acts-look-alike";
 import { actsOthers } from "./pair/acts-others";
 import { actsOwnKind } from "./pair/acts-own-kind";

@@ -10,7 +10,7 @@ import {
   thresholds,
 } from "../../../src/compatibility";
 import { noStock, stocksOf } from "../../../src/compatibility/animals/stock";
-import { isPairRule } from "../../../src/compatibility/engine/rule";
+import { isPairRule } from "../../../src/compatibility/engine/rule/rule";
 import { subjectOf } from "../../../src/compatibility/engine/subject";
 import { OutsideDomainError } from "../../../src/errors";
 import type { Group, Party, Plan, PlannedTank } from "../../../src/plan";

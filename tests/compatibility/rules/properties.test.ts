@@ -9,7 +9,7 @@ import {
   planRules,
   type Rule,
 } from "../../../src/compatibility";
-import { isPairRule } from "../../../src/compatibility/engine/rule";
+import { isPairRule } from "../../../src/compatibility/engine/rule/rule";
 import type { Condition, Group, Offering, Party, Plan, PlannedTank, PlannedWater } from "../../../src/plan";
 import type { PartialRange } from "../../../src/ranges";
 import { classes, type SpeciesProfile } from "../../../src/species";

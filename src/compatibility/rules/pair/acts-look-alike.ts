@@ -1,9 +1,9 @@
 import { mayHave } from "../../../plan/inner";
 import type { Act } from "../../../species";
 import { canHappen, ofBrood } from "../../animals/acts";
-import { defineRule } from "../../engine/define-rule";
-import type { GivenCondition } from "../../engine/finding";
-import type { SeenParty } from "../../engine/rule";
+import { defineRule } from "../../engine/rule/define-rule";
+import type { GivenCondition } from "../../engine/rule/finding";
+import type { SeenParty } from "../../engine/rule/rule";
 import { actMeasures, judgeAct } from "../shared/judge-act";
 import { shareAny } from "../shared/share-any";
 

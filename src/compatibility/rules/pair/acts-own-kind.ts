@@ -2,9 +2,9 @@ import type { Kin } from "../../../plan";
 import type { Act, TraitValue } from "../../../species";
 import { canHappen, ofBrood } from "../../animals/acts";
 import { leastNumber } from "../../animals/least-number";
-import { defineRule } from "../../engine/define-rule";
-import type { GivenCondition } from "../../engine/finding";
-import type { SeenParty } from "../../engine/rule";
+import { defineRule } from "../../engine/rule/define-rule";
+import type { GivenCondition } from "../../engine/rule/finding";
+import type { SeenParty } from "../../engine/rule/rule";
 import { actMeasures, judgeAct } from "../shared/judge-act";
 
 type Doer = SeenParty<"temperament.acts", "social.living" | "social.group" | "social.femalesPerMale">;

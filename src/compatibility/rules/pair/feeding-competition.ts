@@ -1,5 +1,5 @@
-import { defineRule } from "../../engine/define-rule";
-import type { SeenParty } from "../../engine/rule";
+import { defineRule } from "../../engine/rule/define-rule";
+import type { SeenParty } from "../../engine/rule/rule";
 import { shareAny } from "../shared/share-any";
 
 type Eater = SeenParty<"diet.pace", "diet.reach" | "diet.light" | "diet.foods">;

@@ -1,5 +1,5 @@
 import { canHappen } from "../../animals/acts";
-import { defineRule } from "../../engine/define-rule";
+import { defineRule } from "../../engine/rule/define-rule";
 
 export const finNipping = defineRule({
   id: "fin-nipping",

@@ -1,5 +1,5 @@
 import { currents, currentsBetween, currentsFrom, currentsUpTo } from "../../../species/inner";
-import { defineRule } from "../../engine/define-rule";
+import { defineRule } from "../../engine/rule/define-rule";
 
 /** A tank has places: without a shared current, each needs one of its own. */
 export const flow = defineRule({

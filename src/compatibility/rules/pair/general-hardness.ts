@@ -1,4 +1,4 @@
-import { defineRule } from "../../engine/define-rule";
+import { defineRule } from "../../engine/rule/define-rule";
 import { judgeSharedWater, sharedWaterMeasures } from "../shared/shared-water";
 
 /** A gap never blocks: no source shows harm to adults from hardness alone. */

@@ -1,6 +1,6 @@
 import { mayHave } from "../../../plan/inner";
-import { defineRule } from "../../engine/define-rule";
-import type { SeenParty } from "../../engine/rule";
+import { defineRule } from "../../engine/rule/define-rule";
+import type { SeenParty } from "../../engine/rule/rule";
 
 type Parent = SeenParty<"reproduction.interbreedsWith", never>;
 

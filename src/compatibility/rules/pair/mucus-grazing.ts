@@ -1,9 +1,9 @@
 import type { Act, TraitValue } from "../../../species";
 import { canHappen } from "../../animals/acts";
 import { roomLength } from "../../animals/lengths";
-import { defineRule } from "../../engine/define-rule";
-import type { GivenCondition } from "../../engine/finding";
-import type { SeenParty } from "../../engine/rule";
+import { defineRule } from "../../engine/rule/define-rule";
+import type { GivenCondition } from "../../engine/rule/finding";
+import type { SeenParty } from "../../engine/rule/rule";
 
 type Grazer = SeenParty<"temperament.acts", "diet.foods">;
 

@@ -1,4 +1,4 @@
-import { defineRule } from "../../engine/define-rule";
+import { defineRule } from "../../engine/rule/define-rule";
 import { judgeSharedWater, sharedWaterMeasures } from "../shared/shared-water";
 
 export const ph = defineRule({

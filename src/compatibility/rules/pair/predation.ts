@@ -1,9 +1,9 @@
 import { decimal } from "../../../decimal";
 import type { Animals } from "../../../plan";
 import { grown, hunterLength, isYoung, preyLength, roomLength } from "../../animals/lengths";
-import { defineRule } from "../../engine/define-rule";
-import type { SeenParty } from "../../engine/rule";
-import { gravity } from "../../engine/weight";
+import { defineRule } from "../../engine/rule/define-rule";
+import type { SeenParty } from "../../engine/rule/rule";
+import { gravity } from "../../engine/rule/weight";
 import { judgeMeal, type Meal, type MealAnswer, type MealMeasures, mealMeasures } from "../shared/meal";
 
 type Hunter = SeenParty<"predation.eats" | "size.adultLength", "diet.light" | "diet.reach">;

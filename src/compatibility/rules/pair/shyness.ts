@@ -1,4 +1,4 @@
-import { defineRule } from "../../engine/define-rule";
+import { defineRule } from "../../engine/rule/define-rule";
 import { shareAny } from "../shared/share-any";
 
 /** Restless: first at the food, and not of those that swim calmly. */

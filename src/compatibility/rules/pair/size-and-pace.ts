@@ -1,6 +1,6 @@
 import { decimal } from "../../../decimal";
 import { preyLength, roomLength } from "../../animals/lengths";
-import { defineRule } from "../../engine/define-rule";
+import { defineRule } from "../../engine/rule/define-rule";
 import { shareAny } from "../shared/share-any";
 
 /** Not about being eaten: a large fish that rushes about leaves a small one no rest, unless it can withdraw. */

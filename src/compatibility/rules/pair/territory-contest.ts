@@ -1,6 +1,6 @@
 import { claimsOf, type Territory } from "../../animals/territories";
-import { defineRule } from "../../engine/define-rule";
-import type { SeenParty } from "../../engine/rule";
+import { defineRule } from "../../engine/rule/define-rule";
+import type { SeenParty } from "../../engine/rule/rule";
 
 type Holder = SeenParty<never, "space.territory">;
 

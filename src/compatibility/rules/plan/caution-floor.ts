@@ -1,4 +1,4 @@
-import { defineRule } from "../../engine/define-rule";
+import { defineRule } from "../../engine/rule/define-rule";
 
 /** Standard acceleration of gravity, m/s²: exact, CGPM 1901. */
 const standardGravity = 9.80665;

@@ -1,4 +1,4 @@
-import { defineRule } from "../../engine/define-rule";
+import { defineRule } from "../../engine/rule/define-rule";
 
 /** Who takes dry food by day is fed by every keeper; what feeds in the dark or takes none is easily forgotten. */
 export const feeding = defineRule({

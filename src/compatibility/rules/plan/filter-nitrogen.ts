@@ -1,7 +1,7 @@
 import { decimal } from "../../../decimal";
 import { filterCapacity, filterCapacityDomain } from "../../../load";
 import { nitrogenOf } from "../../animals/stock";
-import { defineRule } from "../../engine/define-rule";
+import { defineRule } from "../../engine/rule/define-rule";
 
 /** Least that a square metre of ripe media takes up, mg/d. */
 const leastRate = /* @__PURE__ */ filterCapacity({ mediaArea: 1, age: filterCapacityDomain.age.max }).min;

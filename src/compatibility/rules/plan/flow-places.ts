@@ -1,7 +1,7 @@
 import type { FactName } from "../../../plan";
 import type { FlowClass } from "../../../species";
 import { currents, currentsBetween, currentsFrom, currentsUpTo } from "../../../species/inner";
-import { defineRule } from "../../engine/define-rule";
+import { defineRule } from "../../engine/rule/define-rule";
 
 export const flowPlaces = defineRule({
   id: "flow-places",

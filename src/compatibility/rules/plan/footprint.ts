@@ -1,7 +1,7 @@
 import { floorNeeded } from "../../animals/floor";
 import { isYoung, roomLength } from "../../animals/lengths";
-import { defineRule } from "../../engine/define-rule";
-import type { SeenParty } from "../../engine/rule";
+import { defineRule } from "../../engine/rule/define-rule";
+import type { SeenParty } from "../../engine/rule/rule";
 
 /**
  * An animal longer than the tank is wide cannot turn, unless it is as supple as an eel; without a figure for each more,

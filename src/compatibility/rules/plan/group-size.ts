@@ -1,5 +1,5 @@
 import { leastNumber } from "../../animals/least-number";
-import { defineRule } from "../../engine/define-rule";
+import { defineRule } from "../../engine/rule/define-rule";
 
 export const groupSize = defineRule({
   id: "group-size",

@@ -1,5 +1,5 @@
 import { roomLength } from "../../animals/lengths";
-import { defineRule } from "../../engine/define-rule";
+import { defineRule } from "../../engine/rule/define-rule";
 
 /** Only long, deep bodies need more height than tanks commonly have. */
 export const height = defineRule({

@@ -2,7 +2,7 @@ import type { TraitValue } from "../../../species";
 import { currentsFrom } from "../../../species/inner";
 import { oxygenSaturation } from "../../../water";
 import { oxygenDemandOf, type Stock } from "../../animals/stock";
-import { defineRule } from "../../engine/define-rule";
+import { defineRule } from "../../engine/rule/define-rule";
 import type { ThresholdName } from "../../thresholds";
 
 const limits = {

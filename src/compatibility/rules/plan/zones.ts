@@ -1,7 +1,7 @@
 import type { TraitValue } from "../../../species";
 import { floorNeeded } from "../../animals/floor";
-import { defineRule } from "../../engine/define-rule";
-import type { SeenParty } from "../../engine/rule";
+import { defineRule } from "../../engine/rule/define-rule";
+import type { SeenParty } from "../../engine/rule/rule";
 
 type Dweller = SeenParty<"space.zones" | "space.footprint", "space.furtherFootprint">;
 

@@ -1,8 +1,8 @@
 import type { Animals } from "../../../plan";
 import type { Act } from "../../../species";
 import { notYet, ofBrood } from "../../animals/acts";
-import type { GivenCondition, Judged } from "../../engine/finding";
-import type { MeasureKinds } from "../../engine/measures";
+import type { GivenCondition, Judged } from "../../engine/rule/finding";
+import type { MeasureKinds } from "../../engine/rule/measures";
 
 /** The measures of a finding about an act. `once` is the stage at which it begins, where that is still to come. */
 export const actMeasures = {

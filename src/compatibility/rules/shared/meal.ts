@@ -1,7 +1,7 @@
 import { decimal } from "../../../decimal";
 import { standardLength } from "../../../species";
-import type { GivenCondition, Judged } from "../../engine/finding";
-import type { GivenMeasures, MeasureKinds } from "../../engine/measures";
+import type { GivenCondition, Judged } from "../../engine/rule/finding";
+import type { GivenMeasures, MeasureKinds } from "../../engine/rule/measures";
 
 /** Who might swallow whom, with lengths in cm as they are at one time. */
 export interface Meal {

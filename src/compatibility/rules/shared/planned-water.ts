@@ -2,8 +2,8 @@ import { decimal } from "../../../decimal";
 import type { FactName } from "../../../plan";
 import { contains, type PartialRange } from "../../../ranges";
 import type { Figures } from "../../../species";
-import type { Judged } from "../../engine/finding";
-import type { MeasureUnit } from "../../engine/measures";
+import type { Judged } from "../../engine/rule/finding";
+import type { MeasureUnit } from "../../engine/rule/measures";
 
 /** The measures of a finding about planned water; of a season the figure stands under its name. */
 export const plannedWaterMeasures = <const Unit extends MeasureUnit>(unit: Unit) => ({

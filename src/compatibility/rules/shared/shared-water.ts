@@ -2,8 +2,8 @@ import { decimal } from "../../../decimal";
 import type { FactName } from "../../../plan";
 import { gap, overlap, type PartialRange, width } from "../../../ranges";
 import type { Figures } from "../../../species";
-import type { Judged } from "../../engine/finding";
-import type { MeasureUnit } from "../../engine/measures";
+import type { Judged } from "../../engine/rule/finding";
+import type { MeasureUnit } from "../../engine/rule/measures";
 
 /** The measures of a finding about water that two share. */
 export const sharedWaterMeasures = <const Unit extends MeasureUnit>(unit: Unit) => ({

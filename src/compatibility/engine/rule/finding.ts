@@ -1,5 +1,5 @@
-import type { Condition, FactName, Wanted } from "../../plan";
-import type { Basis, TraitPath } from "../../species";
+import type { Condition, FactName, Wanted } from "../../../plan";
+import type { Basis, TraitPath } from "../../../species";
 import type { GivenMeasures, MeasureKinds, MeasuresOf } from "./measures";
 import type { Weight } from "./weight";
 

@@ -1,6 +1,6 @@
-import type { FactUnit } from "../../plan";
-import type { PartialRange } from "../../ranges";
-import type { Basis, classes } from "../../species";
+import type { FactUnit } from "../../../plan";
+import type { PartialRange } from "../../../ranges";
+import type { Basis, classes } from "../../../species";
 
 /** The unit of a measured figure; `count` and `pH` are without one. */
 export type MeasureUnit = FactUnit | "L" | "kg" | "mg/L" | "mg/d" | "h" | "d" | "kN/m2" | "count" | "pH";

@@ -7,8 +7,8 @@ import {
   pairRules,
   planRules,
   type Rule,
-} from "../../../src/compatibility";
-import type { SpeciesProfile, TraitValue as Value } from "../../../src/species";
+} from "../../../../src/compatibility";
+import type { SpeciesProfile, TraitValue as Value } from "../../../../src/species";
 
 declare const species: SpeciesProfile;
 

@@ -1,7 +1,7 @@
-import type { Problem } from "../../errors";
-import { isReading } from "../../plan/inner";
-import { traitPaths } from "../../species";
-import { thresholds } from "../thresholds";
+import type { Problem } from "../../../errors";
+import { isReading } from "../../../plan/inner";
+import { traitPaths } from "../../../species";
+import { thresholds } from "../../thresholds";
 import type { RuleWay } from "./rule";
 import { isWeight } from "./weight";
 

@@ -1,8 +1,8 @@
-import type { Animals } from "../../plan";
-import type { PlanReadings } from "../../plan/inner";
-import type { TraitPath, TraitValue } from "../../species";
-import type { Stock } from "../animals/stock";
-import type { ThresholdName } from "../thresholds";
+import type { Animals } from "../../../plan";
+import type { PlanReadings } from "../../../plan/inner";
+import type { TraitPath, TraitValue } from "../../../species";
+import type { Stock } from "../../animals/stock";
+import type { ThresholdName } from "../../thresholds";
 import type { Judged } from "./finding";
 import type { MeasureKinds } from "./measures";
 import type { Weight } from "./weight";
