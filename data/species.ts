@@ -16,11 +16,11 @@ function print({ lines, failed }: Answer): void {
 
 program.name("npm run species");
 program
-  .command("new <genus> <epithet...>")
-  .description("starts a record with the essential traits as questions")
-  .action(async (genus: string, rest: readonly string[]) =>
-    print(await start(root, [genus, ...rest].join(" "))),
-  );
+  .command("new <name...>")
+  .description(
+    'starts the record of a species, such as "Danio rerio", with the essential traits as questions',
+  )
+  .action(async (words: readonly string[]) => print(await start(root, words.join(" ").trim())));
 program
   .command("check [id]")
   .description("lists every problem of one record, or of all data")
