@@ -9,9 +9,10 @@ import { glob } from "tinyglobby";
 import ts from "typescript";
 import { root } from "../data/files";
 
-const header = `import { expect, test, vi } from "vitest";
+const header = `import { afterAll, beforeAll, expect, test, vi } from "vitest";
 
-vi.spyOn(console, "log").mockImplementation(() => {});
+beforeAll(() => void vi.spyOn(console, "log").mockImplementation(() => {}));
+afterAll(() => vi.restoreAllMocks());
 
 function near(value: unknown): unknown {
   if (typeof value === "number" && Number.isFinite(value) && value !== 0) {
