@@ -4,7 +4,7 @@ import { factAt } from "../species";
 import { type CheckedPlan, checkedPlan } from "./checked-plan";
 import { type FactUnit, factUnits } from "./fact-units";
 import type { Plan } from "./plan";
-import { type FactName, groupFacts, isFact, isOfGroup, readFact, tankFacts } from "./read-fact";
+import { type FactName, groupFacts, isFact, isOfGroup, isWorded, readFact, tankFacts } from "./read-fact";
 import type { TraitReader } from "./trait-reader";
 
 /** What a fact must be: a number within a span, or one of some words. */
@@ -113,14 +113,19 @@ export function conditionProblems(condition: Condition, groups: number): readonl
 
 function wantedProblems(on: FactName, wanted: unknown): readonly Problem[] {
   const { oneOf, min, max, unit } = Object(wanted) as Readonly<Record<string, unknown>>;
-  if (Array.isArray(oneOf) && oneOf.length > 0) return [];
+  if (isWorded(on)) {
+    if (Array.isArray(oneOf) && oneOf.length > 0) return [];
+    return [
+      { path: ["wanted"], code: "type", expected: "{ oneOf: [...] }, since it is no number", found: wanted },
+    ];
+  }
   const ends = [min, max].filter((end) => end !== undefined);
   if (
     ends.length === 0 ||
     !ends.every(Number.isFinite) ||
     Number(min ?? -Infinity) > Number(max ?? Infinity)
   ) {
-    const expected = "a span with an end, such as { min: 60 }, or { oneOf: [...] }";
+    const expected = "a span with an end, such as { min: 60 }, since it is a number";
     return [{ path: ["wanted"], code: "type", expected, found: wanted }];
   }
   if (unit === undefined || unit === factUnits[on]) return [];

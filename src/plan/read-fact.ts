@@ -91,6 +91,21 @@ export const isReading = (name: unknown): name is keyof PlanReadings =>
 /** Whether a fact is about a group. */
 export const isOfGroup = (name: string): name is keyof typeof groupFacts => Object.hasOwn(groupFacts, name);
 
+/** The facts that are answered in words or with yes or no; all others are numbers. */
+const worded: ReadonlySet<FactName> = /* @__PURE__ */ new Set<FactName>([
+  "tank.lid",
+  "tank.plants",
+  "tank.flow.calmest",
+  "tank.flow.strongest",
+  "group.grown",
+  "group.longFins",
+  "group.company",
+  "group.offerings",
+]);
+
+/** Whether a fact is answered in words or with yes or no rather than with a number. */
+export const isWorded = (name: FactName) => worded.has(name);
+
 /** The value of a fact of a plan; `undefined` where the plan does not say or a trait is not known. */
 export function readFact(
   plan: CheckedPlan,
@@ -104,8 +119,9 @@ export function readFact(
 
 /** What a rule may read of a plan as a whole. */
 export function readPlan<Name extends keyof PlanReadings>(plan: CheckedPlan, name: Name): PlanReadings[Name] {
-  const read = { ...tankFacts, ...tankReadings }[name] as (plan: CheckedPlan) => PlanReadings[Name];
-  return read(plan);
+  const table: Readonly<Record<string, (plan: CheckedPlan) => unknown>> =
+    name in tankFacts ? tankFacts : tankReadings;
+  return table[name]?.(plan) as PlanReadings[Name];
 }
 
 const animalsOf = ({ plan, of }: OfGroup) => plan.parties[of]?.animals;

@@ -167,3 +167,14 @@ describe("isMet and assessPlan agree over some hundred plans", () => {
     expect(used.size).toBeGreaterThan(20);
   });
 });
+
+test("a number is not asked for in words, nor a word as a number", () => {
+  const plan: Plan = {
+    tank: { base: { shape: "rectangle", length: 60, width: 30 } },
+    groups: [{ species: danioRerio, unsexed: 6 }],
+  };
+  expect(() => isMet({ on: "tank.longestRun", wanted: { oneOf: ["60"] } }, plan)).toThrow(
+    /since it is a number/,
+  );
+  expect(() => isMet({ on: "tank.lid", wanted: { min: 1 } }, plan)).toThrow(/since it is no number/);
+});
