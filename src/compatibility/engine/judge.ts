@@ -34,13 +34,15 @@ export interface Case {
 /** What a rule answers in one world. */
 interface WorldAnswer {
   readonly standing: readonly Standing[];
+  /** What was read to tell more, and changes no weight. */
+  readonly told: readonly Reading[];
   /** A trait that the rule needs is not known. */
   readonly unknown: boolean;
   /** An equation does not hold there. */
   readonly outside: boolean;
 }
 
-const nothing: WorldAnswer = { standing: [], unknown: false, outside: false };
+const nothing: WorldAnswer = { standing: [], told: [], unknown: false, outside: false };
 
 /**
  * Judges by one rule what it sees of its sides.
@@ -62,14 +64,19 @@ const needed = (rule: Rule, { sides, roles }: Case): readonly Reading[] =>
   );
 
 function toldIn(rule: Rule, run: Run, { sides, roles, plan }: Case, read: ReadTrait): WorldAnswer {
+  const told: Reading[] = [];
+  const tell: ReadTrait = (subject, trait) => {
+    told.push({ subject, trait });
+    return subject.standing(trait)[0];
+  };
   try {
-    const views = sides.map((side, index) => viewOf(rule, roles[index] ?? "from", side, read));
+    const views = sides.map((side, index) => viewOf(rule, roles[index] ?? "from", side, read, tell));
     const answers = run(views);
     if (answers === "unknown") return { ...nothing, unknown: true };
     if (!Array.isArray(answers))
       throw refusal(`rules.${rule.id}`, 'a list of findings, or "unknown"', answers);
     const standing = answers.map((answer: LocatedAnswer) => standingOf(rule, answer, sides, plan, read));
-    return { ...nothing, standing };
+    return { ...nothing, standing, told };
   } catch (error) {
     if (error === unknownTrait) return { ...nothing, unknown: true };
     if (error instanceof OutsideDomainError) return { ...nothing, outside: true };
@@ -138,7 +145,7 @@ function bounded(
   const least = read.some(isMissing) ? 0 : certain;
   const greatest = spans.reduce((most, span) => Math.max(most, span.greatest), 0);
   const used = [...read, ...beyond(read, weighed)];
-  const complete = completing(rule, used);
+  const complete = completing(rule, [...used, ...beyond(used, adopted.told)]);
   return {
     findings: standing.filter(({ state }) => state !== "met").map(complete),
     met: standing.filter(({ state }) => state === "met").map(complete),

@@ -15,11 +15,19 @@ export const unknownTrait = /* @__PURE__ */ new Error("a trait that is needed is
 const isTold = ({ tells }: Rule, role: PartyRole, trait: TraitPath) =>
   tells?.[role]?.includes(trait) ?? false;
 
-/** What a rule sees of a party: its animals, and the traits it declares for that side, each read when it is looked at. */
-export function viewOf(rule: Rule, role: PartyRole, subject: Subject, read: ReadTrait): View {
+/**
+ * What a rule sees of a party: its animals, and the traits it declares for that side, each read when it is looked at;
+ * those that only tell more by `tell`.
+ */
+export function viewOf(
+  rule: Rule,
+  role: PartyRole,
+  subject: Subject,
+  read: ReadTrait,
+  tell: ReadTrait,
+): View {
   const { animals: party } = subject;
-  const readTrait = (trait: TraitPath) =>
-    isTold(rule, role, trait) ? subject.standing(trait)[0] : read(subject, trait);
+  const readTrait = (trait: TraitPath) => (isTold(rule, role, trait) ? tell : read)(subject, trait);
   return Object.assign(Object.create(frameOf(rule)[role]), { party, [reader]: readTrait });
 }
 

@@ -368,10 +368,13 @@ describe("what makes it worse", () => {
     expect(eaten(prey(3, scatters), night)).toMatchObject([{ measures: { hunts: { value: "night" } } }]);
   });
 
-  test("spines that choke the hunter", () => {
+  test("spines that choke the hunter, which are then among what it was judged by", () => {
     const armoured = prey(3, { ...scatters, "care.hazards": ["spines"] });
     expect(eaten(armoured, hunter(anyFish, 20))).toMatchObject([
-      { measures: { defence: { value: "spines" } } },
+      {
+        measures: { defence: { value: "spines" } },
+        traits: expect.arrayContaining(["care.hazards"]),
+      },
     ]);
   });
 });
