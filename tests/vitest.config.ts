@@ -35,14 +35,12 @@ export default defineConfig({
   test: {
     // Property tests and runs of the tools take seconds on a busy machine.
     testTimeout: 30_000,
-    // Tests mock nothing that they do not restore, so that they may share what they import.
-    isolate: false,
     maxWorkers: "100%",
     experimental: { fsModuleCache: true, fsModuleCachePath: ".cache/vitest" },
     projects: [
       {
-        extends: true,
-        test: { name: "quick", include: ["tests/**/*.test.ts"], exclude: thorough },
+        extends: true, // These mock nothing and change nothing, so that they may share what they import.
+        test: { name: "quick", include: ["tests/**/*.test.ts"], exclude: thorough, isolate: false },
       },
       { extends: true, test: { name: "thorough", include: thorough } },
     ],
