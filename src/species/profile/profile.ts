@@ -56,7 +56,11 @@ export interface Listing {
   readonly jurisdiction: string;
   /** Title and number of the instrument. */
   readonly instrument: string;
-  /** The state of the text that was read. */
+  /**
+   * When the act was adopted or the report published, in the version that was read: of an act changed since, when that
+   * change was. A day, or a month or a year where no day is known; `undated` where the text shows none. `at` says where
+   * another date stands for want of it.
+   */
   readonly date: string;
   /** What the instrument does, in one sentence. */
   readonly effect: string;
