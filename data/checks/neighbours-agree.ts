@@ -1,4 +1,4 @@
-import type { SpeciesProfile } from "vivary/species";
+import type { SizeForGroup, SpeciesProfile } from "vivary/species";
 import type { Check } from "./check";
 
 interface Contradiction {
@@ -72,34 +72,30 @@ const contradictions: readonly Contradiction[] = [
   {
     found: "a floor that does not belong to the tank's length",
     expected: "a floor between a fifth of the square of the length and the square itself",
-    holds: ({ space }) => {
-      const length = space?.baseLength?.value;
-      const floor = space?.footprint?.value;
-      return (
-        length !== undefined &&
-        floor !== undefined &&
-        floor &&
-        (floor.least < length.least ** 2 / 5 || floor.least > length.least ** 2)
-      );
-    },
+    holds: ({ space }) =>
+      sameNumber(space).some(
+        ([length, floor]) => floor.least < length.least ** 2 / 5 || floor.least > length.least ** 2,
+      ),
     mend: "Correct space.footprint or space.baseLength.",
   },
   {
-    found: "a length and a floor of the tank for quite different numbers of animals",
-    expected: "about one number for both",
-    holds: ({ space }) => {
-      const length = space?.baseLength?.value;
-      const floor = space?.footprint?.value;
-      return (
-        length !== undefined &&
-        floor !== undefined &&
-        floor &&
-        Math.max(length.for, floor.for) >= 2 * Math.min(length.for, floor.for)
-      );
-    },
+    found: "a length and a floor of the tank for different numbers of animals",
+    expected: "one number for which both are stated",
+    holds: (profile) =>
+      profile.space?.baseLength !== undefined &&
+      profile.space.footprint !== undefined &&
+      sameNumber(profile.space).length === 0,
     mend: "State space.footprint for the number that space.baseLength is stated for.",
   },
 ];
+
+/** The lengths of the tank with the floors that are stated for the same number of animals. */
+function sameNumber(space: SpeciesProfile["space"]): readonly (readonly [SizeForGroup, SizeForGroup])[] {
+  const floors = space?.footprint?.value ?? [];
+  return (space?.baseLength?.value ?? []).flatMap((length) =>
+    floors.filter((floor) => floor.for === length.for).map((floor) => [length, floor] as const),
+  );
+}
 
 export const neighboursAgree: Check = {
   name: "A fact does not contradict its neighbour",

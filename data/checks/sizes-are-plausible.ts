@@ -10,7 +10,7 @@ export const sizesArePlausible: Check = {
       path,
       family: profile.taxonomy.family,
       longest: Math.max(...(profile.size?.adultLength?.value ?? []).map(({ length }) => length)),
-      tank: profile.space?.baseLength?.value.least,
+      tank: profile.space?.baseLength?.value[0]?.least,
     }));
     const known = lengths.filter(({ longest }) => Number.isFinite(longest));
     return known.flatMap(({ path, family, longest, tank }) => {

@@ -82,7 +82,13 @@ function union(voices: readonly SourceVoice[]): Fact<unknown> {
 function combined(groups: readonly StatementGroup[], way: Way): Fact<unknown> | undefined {
   const { offer = asStated, build, isDerived = () => false } = way;
   const offered = groups.map(({ as, sex, stage, measure, standing, ...of }, group) =>
-    offer({ as, sex, stage, measure, standing, ...of }).map((choice) => ({ group, as, sex, measure, ...choice })),
+    offer({ as, sex, stage, measure, standing, ...of }).map((choice) => ({
+      group,
+      as,
+      sex,
+      measure,
+      ...choice,
+    })),
   );
   const chosen = offered.flatMap(([first]) => (first ? [first] : []));
   const value = build(chosen);

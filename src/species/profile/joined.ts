@@ -37,7 +37,8 @@ function whoStates(name: End, span: Span, spans: readonly Span[]): Span | undefi
   if (span.value[name] !== undefined) return span;
   return spans.find(({ value, acclimatedAt }) => {
     const { min = value.min, max = value.max } = span.value;
-    const usedAlike = [acclimatedAt, span.acclimatedAt].includes(undefined) || acclimatedAt === span.acclimatedAt;
+    const usedAlike =
+      [acclimatedAt, span.acclimatedAt].includes(undefined) || acclimatedAt === span.acclimatedAt;
     return value[name] !== undefined && usedAlike && min !== undefined && max !== undefined && min <= max;
   });
 }

@@ -63,10 +63,7 @@ function formsOf(
   const resolved = Object.entries(objectOf(forms, "forms")).map(([id, form]) => {
     const facts = withFreshSalinity(factsOf(form, admission, record));
     const { names, once } = form;
-    return [
-      id,
-      { names, ...(once && { once }), ...admission.facts(withSparedFlow(facts, species)) },
-    ];
+    return [id, { names, ...(once && { once }), ...admission.facts(withSparedFlow(facts, species)) }];
   });
   return Object.fromEntries(resolved);
 }

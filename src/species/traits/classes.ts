@@ -256,7 +256,15 @@ export const prey = /* @__PURE__ */ frozen({
   fish: "Fish past the fry stage.",
   shrimplet: "Newly hatched shrimps.",
   shrimp: "Grown shrimps.",
-  snail: "Snails.",
+  snail: "Grown snails.",
+  "young-snail": "Newly hatched snails.",
+  crayfish: "Grown crayfish.",
+  "young-crayfish": "Crayfish just off their mother.",
+  crab: "Grown crabs.",
+  "young-crab": "Crabs just off their mother, and crab larvae.",
+  mussel: "Mussels and clams.",
+  frog: "Frogs.",
+  tadpole: "Tadpoles.",
 } as const);
 
 /** How it breeds. */

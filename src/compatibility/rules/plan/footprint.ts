@@ -1,5 +1,5 @@
-import { floorNeeded } from "../../animals/room";
 import { isYoung, roomLength } from "../../animals/lengths";
+import { floorNeeded } from "../../animals/room";
 import { defineRule } from "../../engine/rule/define-rule";
 import type { SeenParty } from "../../engine/rule/rule";
 
