@@ -1,6 +1,6 @@
 // The data as one collection, as checks and commands see it.
-import { type DataFolder, safeParseSpecies } from "vivary/schema";
-import { resolve, type SpeciesProfile, type SpeciesRecord } from "vivary/species";
+import { type DataFolder, type Source, safeParseSpecies } from "vivary/schema";
+import { type RecordSources, resolve, type SpeciesProfile, type SpeciesRecord } from "vivary/species";
 import { type DataFile, folders, readFolder } from "./files";
 
 /** A well-formed record with its file and the profile it resolves to. */
@@ -26,13 +26,28 @@ export async function readCollection(root: string): Promise<Collection> {
     readFolder(root, "legal"),
     readFolder(root, "standards"),
   ]);
-  return { root, files: { species, sources, moved, legal, standards }, records: species.flatMap(entryOf) };
+  const forbidding = new Set(sources.filter(forbidsCommerce).map(({ name }) => name));
+  const records = species.flatMap((file) => entryOf(file, forbidding));
+  return { root, files: { species, sources, moved, legal, standards }, records };
 }
 
-function entryOf({ path, json }: DataFile): readonly Entry[] {
+function entryOf({ path, json }: DataFile, forbidding: ReadonlySet<string>): readonly Entry[] {
   const parsed = safeParseSpecies(json);
-  return parsed.success ? [{ path, record: parsed.record, profile: resolve(parsed.record) }] : [];
+  if (!parsed.success) return [];
+  const record = { ...parsed.record, sources: licensed(parsed.record.sources, forbidding) };
+  return [{ path, record, profile: resolve(record) }];
 }
+
+/** Sources of a record, each with whether its licence leaves commercial use free. */
+function licensed(sources: RecordSources, forbidding: ReadonlySet<string>): RecordSources {
+  const entries = Object.entries(sources).map(([key, source]) => [
+    key,
+    { ...source, commercial: !forbidding.has(source.cite) && !forbidding.has(source.root ?? source.cite) },
+  ]);
+  return Object.fromEntries(entries);
+}
+
+const forbidsCommerce = ({ json }: DataFile) => (json as Source | undefined)?.custom?.commercial === false;
 
 /** The files of every folder. */
 export const allFiles = ({ files }: Collection): readonly DataFile[] =>

@@ -34,7 +34,12 @@ function profileOf(record: SpeciesRecord, legal: readonly LegalListing[]): Speci
       ({ taxa, except = [] }) => taxa.some((taxon) => names.includes(taxon)) && !except.includes(record.id),
     )
     .map(({ taxa, except, ...listing }) => listing);
-  return { ...resolve(record), ...(listings.length > 0 && { listings }) };
+  return { ...unsourced(resolve(record)), ...(listings.length > 0 && { listings }) };
+}
+
+/** A profile without the keys of sources, which it does not ship. */
+function unsourced(profile: SpeciesProfile): SpeciesProfile {
+  return JSON.parse(JSON.stringify(profile), (key, held) => (key === "said" ? undefined : held));
 }
 
 function floorOf(

@@ -105,6 +105,8 @@ function factsProblems(profile: Fields, path: ProblemPath): readonly Problem[] {
 function fits(value: unknown, way: string): boolean {
   if (way === "figures") return isObject(value) && isObject(value.kept);
   if (way === "all") return Array.isArray(value);
+  if (way === "rooms")
+    return Array.isArray(value) && value.length > 0 && value.every((room) => isObject(room));
   if (way === "lengths")
     return Array.isArray(value) && value.length > 0 && value.every((length) => isObject(length?.total));
   return value !== null && !Array.isArray(value);

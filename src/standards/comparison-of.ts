@@ -10,6 +10,7 @@ import { permit } from "./kinds/permit";
 import { shoalers } from "./kinds/shoalers";
 import { straightWalls } from "./kinds/straight-walls";
 import { summedLitres } from "./kinds/summed-litres";
+import { untold } from "./kinds/untold";
 import type { Comparison } from "./official-requirement";
 import type { SurveyedPlan } from "./surveyed-plan";
 
@@ -40,6 +41,6 @@ export function comparisonOf(rule: Measurable, plan: SurveyedPlan): Comparison |
     case "permit":
       return permit(rule, plan);
     case "untold":
-      return { answer: "undetermined", open: { reason: rule.because } };
+      return untold(rule, plan);
   }
 }

@@ -7,6 +7,7 @@ export interface Fish {
   readonly species: SpeciesProfile;
   /** At least one. */
   readonly count: number;
+  readonly young: boolean;
   readonly lengths: Lengths;
 }
 
@@ -16,7 +17,9 @@ export function fishOf(group: Group, species: SpeciesProfile): readonly Fish[] {
   const { males = 0, females = 0, unsexed = 0, juveniles = 0, length: stated } = group;
   const adult = species.size?.adultLength?.value;
   const some = (count: number, young: boolean, sex?: Sex): readonly Fish[] =>
-    count > 0 ? [{ species, count, lengths: lengthsOf({ ...(sex && { sex }), young, stated, adult }) }] : [];
+    count > 0
+      ? [{ species, count, young, lengths: lengthsOf({ ...(sex && { sex }), young, stated, adult }) }]
+      : [];
   return [
     ...some(males, false, "male"),
     ...some(females, false, "female"),

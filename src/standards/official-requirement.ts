@@ -52,7 +52,7 @@ export interface Comparison {
 
 /** One requirement of an instrument beside what a plan has. */
 export interface OfficialRequirement extends Comparison {
-  /** Jurisdiction and requirement: `austria/least-volume`. */
+  /** Jurisdiction and requirement, of a table the species too: `austria/least-volume`, `germany/front-edge/danio-rerio`. */
   readonly id: string;
   /** Where it applies, in words. */
   readonly jurisdiction: string;
@@ -60,7 +60,10 @@ export interface OfficialRequirement extends Comparison {
   readonly instrument: string;
   /** Article or annex. */
   readonly article: string;
-  /** Year or day of the text that was read; absent where the copy shows none. */
+  /**
+   * Day or year when the act was adopted or the report published, in the version that was read; absent where the copy
+   * shows none.
+   */
   readonly date?: string;
   readonly force: Force;
   /** Whether the figure was read or recalled. */

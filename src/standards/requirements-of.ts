@@ -1,6 +1,7 @@
 import { comparisonOf } from "./comparison-of";
-import type { Jurisdiction } from "./jurisdiction";
+import type { Jurisdiction, Requirement } from "./jurisdiction";
 import type { OfficialRequirement } from "./official-requirement";
+import { singlesOf } from "./singles-of";
 import type { SurveyedPlan } from "./surveyed-plan";
 
 /** The rows of one jurisdiction, in the order of its file. */
@@ -10,7 +11,8 @@ export function requirementsOf(
 ): readonly OfficialRequirement[] {
   return instruments.flatMap(({ title, date, caution, requirements }) =>
     requirements
-      .filter(({ covers }) => covers === "animals" || plan.fish.length > 0)
+      .filter(({ covers }) => isAbout(covers, plan))
+      .flatMap(singlesOf)
       .flatMap(({ rule, covers: _, id: requirement, note, ...said }) => {
         const comparison = comparisonOf(rule, plan);
         if (!comparison) return [];
@@ -26,4 +28,10 @@ export function requirementsOf(
         };
       }),
   );
+}
+
+/** Whether any animals of a plan are of those that a text is about. */
+function isAbout(covers: Requirement["covers"], { fish }: SurveyedPlan): boolean {
+  if (covers === "animals") return true;
+  return covers === "fish" ? fish.length > 0 : fish.some(({ young }) => young);
 }

@@ -50,6 +50,7 @@ describe("what is wrong with a file", () => {
       ["an id of one word", "moved", moved, ["to"], "barb"],
       ["no animals", "legal", law, ["listings", 0, "taxa"], []],
       ["an unknown basis", "legal", law, ["listings", 0, "basis"], "rumour"],
+      ["a day of no act", "legal", law, ["listings", 0, "date"], "in force 2020"],
       ["hidden text", "legal", law, ["listings", 0, "effect"], "Allowed.\u202e"],
       ["an unknown force", "standards", standard, [...requirement, "force"], "custom"],
       ["an unknown kind", "standards", standard, [...requirement, "rule"], { kind: "fullness" }],

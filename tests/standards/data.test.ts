@@ -1,5 +1,6 @@
 import { readdirSync, readFileSync } from "node:fs";
 import { describe, expect, test } from "vitest";
+import { allSpecies } from "vivary/catalog";
 import { jurisdictionSchema } from "../../src/schema/files/jurisdiction";
 import { jurisdictions } from "../../src/standards/generated";
 import type { Jurisdiction } from "../../src/standards/jurisdiction";
@@ -48,15 +49,44 @@ describe.each(names)("%s", (name) => {
   });
 });
 
-test("a recalled figure says so", () => {
+test("every figure was read", () => {
   const recalled = jurisdictions.flatMap(requirementsIn).filter(({ basis }) => basis === "memory");
-  expect(recalled.map(({ id }) => id)).toEqual([
-    "paracheirodon-innesi-edge",
-    "paracheirodon-innesi-group",
-    "devario-aequipinnatus-edge",
-    "devario-aequipinnatus-group",
-    "tanichthys-albonubes-edge",
-    "tanichthys-albonubes-group",
-  ]);
-  for (const { note } of recalled) expect(note).toContain("recalled");
+  expect(recalled.map(({ id }) => id)).toEqual([]);
+});
+
+/** The table of a requirement of the German report. */
+const germanTable = (id: string) => {
+  const germany = jurisdictions.find((jurisdiction) => jurisdiction.id === "germany");
+  const rule = germany && requirementsIn(germany).find((requirement) => requirement.id === id)?.rule;
+  return rule && "table" in rule ? rule.table : [];
+};
+
+test("the German report names species that are here, in the order of their ids", () => {
+  const here = new Set(allSpecies.map(({ id }) => id));
+  expect(["front-edge", "group", "pair"].map((id) => germanTable(id).length)).toEqual([70, 40, 9]);
+  for (const id of ["front-edge", "group", "pair"]) {
+    const species = germanTable(id).map((line) => line.species);
+    expect(species).toEqual([...species].sort());
+    expect(species.filter((each) => !here.has(each))).toEqual([]);
+  }
+  const paired = new Set(germanTable("pair").map(({ species }) => species));
+  expect(germanTable("group").filter(({ species }) => paired.has(species))).toEqual([]);
+});
+
+test("a table names each species once", () => {
+  const [first] = jurisdictions;
+  const [instrument] = first?.instruments ?? [];
+  const [requirement] = instrument?.requirements ?? [];
+  const line = { species: "danio-rerio", centimetres: 60, at: "line 1" };
+  const withTable = (table: readonly object[]) => ({
+    ...first,
+    instruments: [
+      { ...instrument, requirements: [{ ...requirement, rule: { kind: "front-edges", table } }] },
+    ],
+  });
+  expect(jurisdictionSchema.safeParse(withTable([line])).success).toBe(true);
+  expect(jurisdictionSchema.safeParse(withTable([line, { ...line, species: "danio-choprae" }])).success).toBe(
+    true,
+  );
+  expect(jurisdictionSchema.safeParse(withTable([line, line])).success).toBe(false);
 });

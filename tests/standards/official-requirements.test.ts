@@ -1,6 +1,8 @@
 import { describe, expect, test } from "vitest";
 import { allSpecies } from "vivary/catalog";
+import carassiusAuratus from "vivary/catalog/carassius-auratus";
 import danioRerio from "vivary/catalog/danio-rerio";
+import gnathonemusPetersii from "vivary/catalog/gnathonemus-petersii";
 import neocaridinaDavidi from "vivary/catalog/neocaridina-davidi";
 import paracheirodonInnesi from "vivary/catalog/paracheirodon-innesi";
 import potamotrygonMotoro from "vivary/catalog/potamotrygon-motoro";
@@ -61,7 +63,7 @@ describe("ten fish of 3 cm", () => {
     expect(rowOf(rows, "austria/least-volume")).toMatchObject({
       jurisdiction: "Austria",
       force: "binding",
-      date: "2006-01-28",
+      date: "2006-01-27",
       has: { of: "gross volume", min: 63, max: 63, unit: "L", sizes: "outer" },
     });
     expect(rowOf(rows, "germany/least-volume").force).toBe("guidance for authorities");
@@ -112,15 +114,59 @@ test("species that the German notes name", () => {
     { species: pterophyllumScalare, unsexed: 5 },
     { species: paracheirodonInnesi, unsexed: 4 },
   ]);
-  expect(rowOf(rows, "germany/pterophyllum-scalare-edge")).toMatchObject({
+  expect(rowOf(rows, "germany/front-edge/pterophyllum-scalare")).toMatchObject({
+    species: ["pterophyllum-scalare"],
+    article: "Species table, column Comments, line 26729",
+    basis: "read",
     asked: { min: 100, max: 100, unit: "cm" },
     has: { of: "front edge", min: 60, max: 60 },
     answer: "not-met",
   });
-  expect(rowOf(rows, "germany/pterophyllum-scalare-group").answer).toBe("met");
-  expect(rowOf(rows, "germany/paracheirodon-innesi-edge")).toMatchObject({ answer: "met", basis: "memory" });
-  expect(rowOf(rows, "germany/paracheirodon-innesi-group").answer).toBe("not-met");
-  expect(rows.filter(({ id }) => id.endsWith("-edge"))).toHaveLength(2);
+  expect(rowOf(rows, "germany/group/pterophyllum-scalare").answer).toBe("met");
+  expect(rowOf(rows, "germany/front-edge/paracheirodon-innesi").answer).toBe("met");
+  expect(rowOf(rows, "germany/group/paracheirodon-innesi").answer).toBe("not-met");
+  expect(rows.filter(({ id }) => id.startsWith("germany/front-edge/"))).toHaveLength(2);
+  expect(rows.filter(({ id }) => id === "germany/home-aquarium")).toEqual([]);
+});
+
+test("a species that the German notes do not recommend for homes", () => {
+  const rows = rowsOf([{ species: gnathonemusPetersii, unsexed: 5 }], box(160, 60, 60));
+  expect(rowOf(rows, "germany/front-edge/gnathonemus-petersii").answer).toBe("met");
+  expect(rowOf(rows, "germany/home-aquarium")).toMatchObject({
+    species: ["gnathonemus-petersii"],
+    answer: "undetermined",
+    open: { reason: "not-given" },
+  });
+});
+
+describe("young fish in Austria (2. Tierhaltungsverordnung, Annex 5, 1.1 (7))", () => {
+  const grown = [{ species: fishOfLength("a", 45), unsexed: 2 }];
+  const young = [{ species: fishOfLength("a", 45), juveniles: 2, length: 4 }];
+
+  test("are asked the floor of grown ones", () => {
+    const [ofYoung, ofGrown] = [young, grown].map((groups) =>
+      rowOf(rowsOf(groups), "austria/large-fish-floor"),
+    );
+    expect(ofYoung).toMatchObject({ asked: { min: 4, max: 4, unit: "m2" }, answer: "not-met" });
+    expect(ofYoung).toEqual(ofGrown);
+  });
+
+  test("have requirements that plans without young fish are spared", () => {
+    const ids = (groups: readonly Group[]) => rowsOf(groups).map(({ id }) => id);
+    expect(ids(young).filter((id) => !ids(grown).includes(id))).toEqual([
+      "austria/young-fish",
+      "austria/young-fed",
+    ]);
+    expect(rowOf(rowsOf(young), "austria/young-fish").open).toEqual({ reason: "not-read" });
+  });
+});
+
+test("fish of ponds in Switzerland (Tierschutzverordnung, Annex 2 Table 8)", () => {
+  const rows = rowsOf([{ species: carassiusAuratus, juveniles: 2, length: 5 }]);
+  expect(rowOf(rows, "switzerland/pond-litres")).toMatchObject({
+    species: ["carassius-auratus"],
+    answer: "undetermined",
+  });
 });
 
 test("a stingray in a round tank", () => {

@@ -10,6 +10,8 @@ const basis: Messages["basis"] = {
   curated: "weighed from several sources",
   memory: "recalled, source not read",
   "common-practice": "common practice",
+  observed: "observed by a keeper",
+  derived: "computed, or taken from what is nearest",
 };
 
 const couldBe = {
@@ -483,8 +485,12 @@ function messages(): Messages {
         "size.lengthWeight": ({ a, b }) => `${a} × length ^ ${b}`,
         "water.flow": ({ min, max }) => (min === max ? min : `${min} to ${max}`),
         "water.airBreathing": ({ kind, from }) => [kind, from && `from ${from}`].filter(Boolean).join(" "),
+        "size.lifespan": ({ usual, greatest }, size) =>
+          [usual && size(usual), greatest && `at most ${size(greatest)}`].filter(Boolean).join(", "),
         "space.baseLength": (needed, size) => `${size(needed.least)} for ${needed.for}`,
         "space.footprint": (needed, size) => `${size(needed.least)} for ${needed.for}`,
+        "space.hides": ({ anyOf, each, holder }) =>
+          `${anyOf.map(spaced).join(" or ")}, ${each} for ${holders[holder]}`,
         "space.territory": (held, size) =>
           held === "none" ? held : `${size(held.area)}, ${held.zone}, held by ${holders[held.holder]}`,
         "social.group": ({ least, avoid }) =>

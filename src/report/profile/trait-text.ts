@@ -20,6 +20,10 @@ export function traitText(path: TraitPath, value: unknown, messages: Messages, w
       return (value as readonly AdultLength[])
         .map(({ length, total: _, ...of }) => profile.length(size(length), of))
         .join("; ");
+    case "rooms":
+      return (value as readonly unknown[]).map(item).join("; ");
+    case "ages":
+      return item(value);
     case "all": {
       const items = value as readonly unknown[];
       return items.length > 0 ? items.map(item).join("; ") : profile.none;
@@ -30,7 +34,7 @@ export function traitText(path: TraitPath, value: unknown, messages: Messages, w
 }
 
 function figuresText(
-  { kept, standIn, ...others }: Figures<PartialRange>,
+  { kept, standIn, precision: _, ...others }: Figures<PartialRange>,
   told: Messages["profile"]["figure"],
   span: (range: PartialRange) => string,
 ): string {

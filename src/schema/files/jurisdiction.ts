@@ -27,6 +27,24 @@ const hardness = z
   .strictObject({ min: size, max: size })
   .refine(({ min, max }) => min <= max, "min not above max");
 
+const line = { species: speciesId, at: name.describe("Where in the article the line stands.") };
+const frontEdge = z.strictObject({
+  ...line,
+  centimetres: size,
+  beyond: z.boolean().optional().describe("The edge must be longer than that."),
+});
+const ownGroup = z.strictObject({
+  ...line,
+  least: z.int().min(2).optional().describe("Absent: not alone, and no number is stated."),
+});
+
+/** Lines of a table, each of a species of its own. */
+const tableOf = <Line extends z.ZodType<{ readonly species: string }>>(line: Line) =>
+  listUpTo(500, line).refine(
+    (lines) => new Set(lines.map(({ species }) => species)).size === lines.length,
+    "each species once",
+  );
+
 const rule = z
   .discriminatedUnion("kind", [
     z.strictObject({ kind: z.literal("least-volume"), litres: size, of: volume }),
@@ -45,23 +63,18 @@ const rule = z
       forTwo: size.describe("m²."),
       eachMore: size.describe("m²."),
     }),
-    z.strictObject({
-      kind: z.literal("front-edge"),
-      species: speciesId,
-      centimetres: size,
-      beyond: z.boolean().optional().describe("The edge must be longer than that."),
-    }),
-    z.strictObject({
-      kind: z.literal("own-group"),
-      species: speciesId,
-      least: z.int().min(2).optional().describe("Absent: not alone, and no number is stated."),
-    }),
+    z.strictObject({ kind: z.literal("front-edges"), table: tableOf(frontEdge) }),
+    z.strictObject({ kind: z.literal("own-groups"), table: tableOf(ownGroup) }),
     z.strictObject({ kind: z.literal("shoalers") }),
     z.strictObject({ kind: z.literal("hardness-floor"), least: hardness.describe("°dH.") }),
     z.strictObject({ kind: z.literal("straight-walls") }),
     z.strictObject({ kind: z.literal("no-sphere") }),
     z.strictObject({ kind: z.literal("permit"), longerThan, taxa: families }),
-    z.strictObject({ kind: z.literal("untold"), because: z.enum(["not-given", "no-figure", "not-read"]) }),
+    z.strictObject({
+      kind: z.literal("untold"),
+      because: z.enum(["not-given", "no-figure", "not-read"]),
+      species: listUpTo(500, speciesId).optional(),
+    }),
   ])
   .describe("What the requirement compares.");
 
@@ -70,7 +83,7 @@ const requirement = z.strictObject({
   article: name,
   force: z.enum(["binding", "municipal", "advice", "guidance for authorities"]),
   basis: z.enum(["read", "memory"]).describe("Whether the figure was read or recalled."),
-  covers: z.enum(["fish", "animals"]).describe("Whom the text is about."),
+  covers: z.enum(["fish", "young fish", "animals"]).describe("Whom the text is about."),
   asks: sentence.describe("What it asks, in one sentence."),
   note: sentence.optional().describe("What the text excepts, and how it was read."),
   rule,
@@ -89,7 +102,9 @@ export const jurisdictionSchema = heldTo<Jurisdiction & { readonly $schema?: str
         date: name
           .regex(/^\d{4}(-\d{2}-\d{2})?$/, "a year or a day")
           .optional()
-          .describe("The text that was read; absent where the copy shows none."),
+          .describe(
+            "When the act was adopted or the report published, in the version that was read: of an act changed since, when that change was. Absent where the copy shows none.",
+          ),
         caution: note.regex(
           / in (force|use) .*competent\.$/,
           "where the text in force is and who is competent",

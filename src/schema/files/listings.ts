@@ -23,7 +23,11 @@ const taxon = name.regex(/^[A-Z][a-z]+( [a-z-]+)*$/, "a scientific name, a genus
 const listing = z.strictObject({
   jurisdiction: name.describe("Where it applies, in words."),
   instrument: note.describe("Title and number of the instrument."),
-  date: name.describe("The state of the text that was read."),
+  date: name
+    .regex(/^(\d{4}(-\d{2}(-\d{2})?)?|undated)$/, "a day, a month, a year or undated")
+    .describe(
+      "When the act was adopted or the report published, in the version that was read: of an act changed since, when that change was. Where another date stands for want of it, at says so.",
+    ),
   effect: note.describe("What the instrument does, in one sentence."),
   basis: z.enum(["published", "memory"]).describe("Whether the text was read or recalled."),
   at: place.optional().describe("Where the text was read."),

@@ -33,6 +33,14 @@ export type SourceAuthor =
   | { readonly family: string; readonly given?: string | undefined }
   | { readonly literal: string };
 
+/** A keeper's signed observation: the author saw it, on the day it was issued. */
+export interface Observation {
+  /** How many animals were watched. */
+  readonly animals: number;
+  /** For how many days. */
+  readonly days: number;
+}
+
 /** One file of `data/sources`: a source in CSL-JSON, the field names those of the standard. */
 export interface Source {
   /** The name of the file. */
@@ -60,6 +68,14 @@ export interface Source {
   readonly DOI?: string | undefined;
   readonly URL?: string | undefined;
   readonly note?: string | undefined;
+  /** What CSL has no field for. */
+  readonly custom?:
+    | {
+        /** Whether its licence leaves commercial use free; `false` where it forbids it. */
+        readonly commercial?: boolean | undefined;
+        readonly observation?: Observation | undefined;
+      }
+    | undefined;
 }
 
 const author = z.union([
@@ -95,5 +111,21 @@ export const sourceSchema = heldTo<Source & { readonly $schema?: string | undefi
       .describe("Without https://doi.org/."),
     URL: place.regex(/^https?:\/\/\S+$/, "an address of the web").optional(),
     note: note.optional(),
+    custom: z
+      .strictObject({
+        commercial: z
+          .boolean()
+          .optional()
+          .describe("Whether its licence leaves commercial use free; false where it forbids it."),
+        observation: z
+          .strictObject({
+            animals: z.int().min(1).describe("How many animals were watched."),
+            days: z.number().positive().describe("For how many days."),
+          })
+          .optional()
+          .describe("A keeper's signed observation: the author saw it, on the day it was issued."),
+      })
+      .optional()
+      .describe("What CSL has no field for."),
   }),
 );

@@ -60,7 +60,16 @@ const source = z.strictObject({
   cite: key.describe("The name of a file in data/sources, without .json."),
   at: place.optional().describe("Page, row or address within the source."),
   memory: z.literal(true).optional().describe("The values were recalled; the source was not read."),
+  observed: z.literal(true).optional().describe("The source is a keeper's signed observation."),
+  under: name.optional().describe("The synonym under which the source records this species."),
+  of: name
+    .optional()
+    .describe("The other species, or the genus, that its figures are of: they stand in for this one."),
   root: key.optional().describe("The source this one copies from."),
+  commercial: z
+    .boolean()
+    .optional()
+    .describe("Whether its licence leaves commercial use free. Set from data/sources, not by hand."),
 });
 
 const form = z.strictObject({

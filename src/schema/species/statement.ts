@@ -32,6 +32,10 @@ const core = {
   note: note
     .optional()
     .describe("What a reader should know. A note without a value leaves the trait unknown."),
+  estimate: z
+    .literal(true)
+    .optional()
+    .describe("Computed from relatives or by a model, not measured on this species."),
   adopt: note.optional().describe("Why this statement is the one to use."),
   setAside: note.optional().describe("Why this statement is not to be used."),
 };
@@ -43,6 +47,25 @@ const topics = {
   figures: {
     as: oneOf(classes.waterMeaning, "What the figure means.").optional(),
     stage: oneOf(classes.stage, "The stage it holds for; grown animals if absent.").optional(),
+    precision: z
+      .literal("class")
+      .optional()
+      .describe("The bounds are those of a handbook's class, such as soft water, not of this species."),
+    endpoint: oneOf(
+      classes.endpoint,
+      "What ended the test of a limit, or what a tested figure was best for.",
+    ).optional(),
+    acclimatedAt: z
+      .number()
+      .min(-2)
+      .max(48)
+      .optional()
+      .describe("The temperature that the tested animals were used to, in degC."),
+    n: z.int().min(1).optional().describe("The number of animals tested."),
+  },
+  rooms: {},
+  ages: {
+    as: oneOf(classes.lengthMeaning, "What the age means.").optional(),
   },
   lengths: {
     as: oneOf(classes.lengthMeaning, "What the length means.").optional(),

@@ -1,7 +1,7 @@
 import * as z from "zod";
 import { classes } from "../../species";
 import { currents } from "../../species/inner";
-import { name, note } from "../bounded";
+import { listUpTo, name, note } from "../bounded";
 
 /** One of the classes of a trait. */
 const oneOf = <Class extends string>(of: Readonly<Record<Class, string>>) =>
@@ -47,6 +47,7 @@ export const values = {
   },
   size: {
     adultLength: size,
+    standardShare: share,
     bodyShape: oneOf(classes.bodyShape),
     bodyDepthShare: share,
     lengthWeight: z.strictObject({ a: size, b: size }),
@@ -73,6 +74,14 @@ export const values = {
     cover: share,
     openWater: share,
     grownInPlants: z.boolean(),
+    substrate: orNone(oneOf(classes.ground)),
+    hides: orNone(
+      z.strictObject({
+        anyOf: listUpTo(10, oneOf(classes.hide)),
+        each: count,
+        holder: oneOf(classes.territoryHolder),
+      }),
+    ),
     jumps: oneOf(classes.jumps),
     territory: orNone(
       z.strictObject({ area: size, zone: oneOf(classes.zone), holder: oneOf(classes.territoryHolder) }),

@@ -1,5 +1,4 @@
 import { currentsBetween } from "../currents";
-import { weakestBasis } from "../record/basis";
 import type { StatedValue } from "../traits/values";
 import { factWith } from "./facts";
 import type { Fact, Facts } from "./profile";
@@ -13,7 +12,10 @@ export function withFreshSalinity(facts: Facts): Facts {
   if (!waters || facts.water?.salinity || waters.value.some((water) => water !== "fresh")) return facts;
   return {
     ...facts,
-    water: { ...facts.water, salinity: { value: { kept: freshWater }, basis: waters.basis } },
+    water: {
+      ...facts.water,
+      salinity: { value: { kept: freshWater }, basis: "derived", ...(waters.said && { said: waters.said }) },
+    },
   };
 }
 
@@ -28,7 +30,8 @@ export function withSparedFlow(form: Facts, species: Facts): Facts {
   if (!longFins?.value || !flow || form.water?.flow) return form;
   const currents = [flow.value, ...(flow.also ?? [])];
   const denied = longFins.also ? currents : [];
-  const spared = factWith(weakestBasis([longFins.basis, flow.basis]), [...currents.map(slower), ...denied]);
+  const said = flow.said && longFins.said && [...new Set([...flow.said, ...longFins.said])];
+  const spared = factWith({ basis: "derived", said }, [...currents.map(slower), ...denied]);
   return { ...form, water: { ...form.water, flow: spared as Fact<StatedValue<"water.flow">> } };
 }
 

@@ -1,37 +1,69 @@
+import type { PartialRange } from "../../ranges";
 import { type Basis, weakestBasis } from "../record/basis";
 import type { SourceVoice, StatementGroup } from "../record/groups";
 import type { StatementTopic } from "../record/statement";
 import type { TraitWay } from "../traits/definitions";
-import { totalLength } from "./lengths";
-import type { AdultLength, Fact } from "./profile";
+import type { SizeForGroup } from "../traits/values";
+import { joined } from "./joined";
+import { isMeasuredWhole, totalLength } from "./lengths";
+import type { AdultLength, Fact, Figures } from "./profile";
 
-/** What one source said, and what about. */
-type Choice = SourceVoice & StatementTopic;
+/** A value that a source supports, and what it rests on. */
+export interface Choice extends StatementTopic {
+  /** The place of its group among those of the trait. */
+  readonly group: number;
+  readonly value: unknown;
+  readonly root: string;
+  readonly bases: readonly Basis[];
+  readonly said: readonly string[];
+  readonly precision?: Figures<unknown>["precision"];
+}
 
-/** The groups of a trait as one fact, by the trait's way; undefined where they give no value. */
-export function factOf(way: TraitWay, groups: readonly StatementGroup[]): Fact<unknown> | undefined {
-  const choices = groups.map(({ as, sex, stage, measure, standing }) =>
-    standing.map((voice) => ({ as, sex, stage, measure, ...voice })),
-  );
+/** How the choices of a trait become its value. */
+interface Way {
+  /** The choices that a group offers, the one to use first. */
+  readonly offer?: (group: StatementGroup) => readonly Omit<Choice, "group">[];
+  readonly build: (chosen: readonly Choice[]) => unknown;
+  /** Whether the value was computed or stands in for what nobody stated. */
+  readonly isDerived?: (chosen: readonly Choice[]) => boolean;
+}
+
+/**
+ * The groups of a trait as one fact, by the trait's way; undefined where they give no value.
+ *
+ * @param standardShare - Standard length as a share of total length, where the species' own is known.
+ */
+export function factOf(
+  way: TraitWay,
+  groups: readonly StatementGroup[],
+  standardShare?: number,
+): Fact<unknown> | undefined {
   switch (way) {
     case "all":
-      return union(choices.flat());
+      return union(groups.flatMap(({ standing }) => standing));
     case "one":
-      return first(choices.flat());
+      return combined(groups, { build: ([only]) => only?.value });
     case "figures":
-      return combined(
-        choices.filter((group) => group.every(ofGrown)),
-        figures,
-      );
+      return combined(groups.filter(ofGrown), { offer: joined, build: figures, isDerived: optimumStandsIn });
     case "lengths":
-      return combined(choices, lengths);
+      return combined(groups, {
+        build: (chosen) => chosen.map((choice) => lengthOf(choice, standardShare)),
+        isDerived: totalsAreComputed,
+      });
+    case "rooms":
+      return combined(groups, { build: rooms });
+    case "ages":
+      return combined(groups, { build: byMeaning });
   }
 }
 
 /** A value with whole other values; those that repeat another are left out. */
-export function factWith(basis: Basis, [value, ...others]: readonly unknown[]): Fact<unknown> {
+export function factWith(
+  { basis, said }: Pick<Fact<unknown>, "basis" | "said">,
+  [value, ...others]: readonly unknown[],
+): Fact<unknown> {
   const also = distinct([value, ...others]).slice(1);
-  return also.length > 0 ? { value, basis, also } : { value, basis };
+  return { value, basis, ...(said && { said }), ...(also.length > 0 && { also }) };
 }
 
 /** All that was said together; `"none"` stands for an empty list. */
@@ -39,56 +71,78 @@ function union(voices: readonly SourceVoice[]): Fact<unknown> {
   return {
     value: distinct(voices.map(({ value }) => value)).filter((value) => value !== "none"),
     basis: weakestBasis(voices.map(({ basis }) => basis)),
+    said: distinct(voices.map(({ by }) => by)),
   };
 }
 
-/** The first of what was said; the rest are other values. */
-function first(voices: readonly SourceVoice[]): Fact<unknown> | undefined {
-  return (
-    voices[0] &&
-    factWith(
-      voices[0].basis,
-      voices.map(({ value }) => value),
-    )
+/**
+ * A value made of the first choice in each group; beside it those with the choice in one group changed, and those with
+ * all that one source says.
+ */
+function combined(groups: readonly StatementGroup[], way: Way): Fact<unknown> | undefined {
+  const { offer = asStated, build, isDerived = () => false } = way;
+  const offered = groups.map(({ as, sex, stage, measure, standing, ...of }, group) =>
+    offer({ as, sex, stage, measure, standing, ...of }).map((choice) => ({ group, as, sex, measure, ...choice })),
   );
-}
-
-/** A value made of the first choice in each group, and those with the choice in one group changed. */
-function combined(
-  groups: readonly (readonly Choice[])[],
-  build: (chosen: readonly Choice[]) => unknown,
-): Fact<unknown> | undefined {
-  const chosen = groups.flatMap(([first]) => (first ? [first] : []));
+  const chosen = offered.flatMap(([first]) => (first ? [first] : []));
   const value = build(chosen);
   if (value === undefined) return undefined;
-  const others = groups.flatMap(([, ...others], index) =>
-    others.map((other) => build(chosen.map((used, at) => (at === index ? other : used)))),
-  );
-  const counting = chosen.filter(({ as }) => as !== "wild" && as !== "tested");
-  return factWith(weakestBasis(counting.map(({ basis }) => basis)), [value, ...others.filter(Boolean)]);
+  const changed = (others: readonly Choice[]) =>
+    build(chosen.map((used) => others.find(({ group }) => group === used.group) ?? used));
+  const counting = offered.filter(([first]) => first && !informs(first));
+  const oneChanged = counting.flatMap(([, ...others]) => others.map((other) => changed([other])));
+  const voices = counting.flat();
+  const sources = distinct(voices.map(({ root }) => root));
+  const oneSource = sources.map((source) => changed(voices.filter(({ root }) => root === source)));
+  const used = chosen.filter((choice) => !informs(choice));
+  const basis = isDerived(chosen) ? "derived" : weakestBasis(used.flatMap(({ bases }) => bases));
+  const said = distinct(used.flatMap(({ said }) => said));
+  return factWith({ basis, said }, [value, ...[...oneChanged, ...oneSource].filter(Boolean)]);
 }
 
-const ofGrown = ({ stage = "adult" }: Choice) => stage === "adult";
+const asStated = ({ standing }: StatementGroup) =>
+  standing.map(({ value, root, basis, by }) => ({ value, root, bases: [basis], said: [by] }));
+
+/** Figures that only inform: no others to decide by. */
+const informs = ({ as }: StatementTopic) => as === "wild" || as === "tested";
+
+const ofGrown = ({ stage = "adult" }: StatementTopic) => stage === "adult";
+
+const byMeaning = (chosen: readonly Choice[]): { readonly [meaning: string]: unknown } =>
+  Object.fromEntries(chosen.map(({ as, value }) => [as, value]));
 
 /** Figures by meaning; without `kept` the optimum stands in for it, without both there is no value. */
 function figures(chosen: readonly Choice[]): unknown {
-  const byMeaning = Object.fromEntries(chosen.map(({ as, value }) => [as, value]));
-  if (byMeaning.kept) return byMeaning;
-  return byMeaning.optimum && { kept: byMeaning.optimum, standIn: true, ...byMeaning };
+  const meant = byMeaning(chosen);
+  const precision = chosen.find(({ as }) => as === "kept")?.precision;
+  if (meant.kept) return { ...meant, ...(precision && { precision }) };
+  return meant.optimum && { kept: meant.optimum, standIn: true, ...meant };
 }
 
-/** One adult length a group, each with the total length that belongs to it. */
-function lengths(chosen: readonly Choice[]): readonly AdultLength[] {
-  return chosen.map(({ value, measure = "unstated", as, sex }) => ({
+const optimumStandsIn = (chosen: readonly Choice[]) => chosen.every(({ as }) => as !== "kept");
+
+function lengthOf({ value, measure = "unstated", as, sex }: Choice, standardShare?: number): AdultLength {
+  return {
     length: value as number,
     measure,
     as: as as AdultLength["as"],
     ...(sex && { sex }),
-    total: totalLength(value as number, measure),
-  }));
+    total: totalLength(value as number, measure, standardShare),
+  };
 }
 
-function distinct(list: readonly unknown[]): readonly unknown[] {
+/** Whether there is a sex and meaning of which nobody measured the total length. */
+function totalsAreComputed(chosen: readonly Choice[]): boolean {
+  const subject = ({ as, sex }: Choice) => `${as} ${sex}`;
+  const whole = chosen.filter(({ measure }) => isMeasuredWhole(measure)).map(subject);
+  return chosen.some((choice) => !whole.includes(subject(choice)));
+}
+
+/** The least rooms, that for the fewest animals first. */
+const rooms = (chosen: readonly Choice[]): readonly SizeForGroup[] =>
+  chosen.map(({ value }) => value as SizeForGroup).sort((a, b) => a.for - b.for);
+
+function distinct<Item>(list: readonly Item[]): readonly Item[] {
   const seen = new Set<string>();
   return list.filter((item) => {
     const key = JSON.stringify(item);

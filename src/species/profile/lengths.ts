@@ -13,7 +13,9 @@ const standardShare = { min: 0.8, max: 0.85 } as const;
  * Total length in cm of a fish measured as stated, in cm: a span where that was another measure or unstated.
  * Shells, discs and bodies without a tail fin are taken as they are.
  *
- * @throws InvalidInputError for a length that is not above zero, or an unknown measure.
+ * @param share - Standard length as a share of total length, where the species' own is known; else 0.80 to 0.85.
+ * @throws InvalidInputError for a length that is not above zero, a share that is not above zero and up to 1, or an
+ * unknown measure.
  *
  * @example
  * ```ts
@@ -22,22 +24,35 @@ const standardShare = { min: 0.8, max: 0.85 } as const;
  * totalLength(17, "SL").min; // => 20
  * ```
  */
-export function totalLength(length: number, measure: LengthMeasure): AdultLength["total"] {
+export function totalLength(length: number, measure: LengthMeasure, share?: number): AdultLength["total"] {
   positive(length, "length");
   oneOf(measure, Object.keys(lengthMeasure), "measure");
-  if (measure === "SL") return { min: length / standardShare.max, max: length / standardShare.min };
-  if (measure === "unstated" || measure === "FL") return { min: length, max: length / standardShare.min };
-  return { min: length, max: length };
+  const { min, max } = sharesOf(share);
+  if (measure === "SL") return { min: length / max, max: length / min };
+  return { min: length, max: isMeasuredWhole(measure) ? length : length / min };
+}
+
+/** Whether a measure is of the whole animal, so that nothing has to be added for a tail fin. */
+export const isMeasuredWhole = (measure: LengthMeasure | undefined): boolean =>
+  measure !== undefined && measure !== "SL" && measure !== "FL" && measure !== "unstated";
+
+/** The least and the greatest share of standard length in total length. */
+function sharesOf(share: number | undefined): AdultLength["total"] {
+  if (share === undefined) return standardShare;
+  if (positive(share, "share") > 1) throw refusal("share", "at most 1", share, "range");
+  return { min: share, max: share };
 }
 
 /**
  * Standard length in cm that belongs to a total length in cm: the span of shares.
  *
- * @throws InvalidInputError for a length that is not above zero.
+ * @param share - Standard length as a share of total length, where the species' own is known; else 0.80 to 0.85.
+ * @throws InvalidInputError for a length that is not above zero, or a share that is not above zero and up to 1.
  */
-export function standardLength(total: number): AdultLength["total"] {
+export function standardLength(total: number, share?: number): AdultLength["total"] {
   positive(total, "total length");
-  return { min: total * standardShare.min, max: total * standardShare.max };
+  const { min, max } = sharesOf(share);
+  return { min: total * min, max: total * max };
 }
 
 /**

@@ -7,8 +7,10 @@ import type { InSections, StatedValue, TraitPath } from "../traits/values";
 /** One resolved trait. */
 export interface Fact<Value> {
   readonly value: Value;
-  /** The weakest basis of the statements used. */
+  /** The weakest basis of what the value rests on; `derived` where it was computed or stands in. */
   readonly basis: Basis;
+  /** The keys of the sources it comes from. Profiles of the catalog, which ship no sources, leave it out. */
+  readonly said?: readonly string[] | undefined;
   /** Whole other values that a source supports. */
   readonly also?: readonly Value[] | undefined;
 }
@@ -19,6 +21,8 @@ export type Figures<Value> = {
   readonly kept: Value;
   /** Set where no source states `kept` and the optimum stands in for it. */
   readonly standIn?: true | undefined;
+  /** The ends of `kept` that are bounds of a handbook's class, such as soft water, rather than of this species. */
+  readonly precision?: { readonly min?: "class" | undefined; readonly max?: "class" | undefined } | undefined;
 } & { readonly [Meaning in Exclude<WaterMeaning, "kept">]?: Value | undefined };
 
 /** An adult length. */
@@ -37,6 +41,9 @@ export type TraitValue<Path extends TraitPath> = {
   one: StatedValue<Path>;
   figures: Figures<StatedValue<Path>>;
   lengths: readonly AdultLength[];
+  /** That for the fewest animals first. */
+  rooms: readonly StatedValue<Path>[];
+  ages: { readonly [Meaning in LengthMeaning]?: StatedValue<Path> | undefined };
   all: readonly Exclude<StatedValue<Path>, "none">[];
 }[TraitWay<Path>];
 
@@ -49,7 +56,11 @@ export interface Listing {
   readonly jurisdiction: string;
   /** Title and number of the instrument. */
   readonly instrument: string;
-  /** The state of the text that was read. */
+  /**
+   * When the act was adopted or the report published, in the version that was read: of an act changed since, when that
+   * change was. A day, or a month or a year where no day is known; `undated` where the text shows none. `at` says where
+   * another date stands for want of it.
+   */
   readonly date: string;
   /** What the instrument does, in one sentence. */
   readonly effect: string;

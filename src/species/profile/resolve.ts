@@ -1,12 +1,13 @@
 import { objectOf } from "../../errors";
 import { plainData } from "../../plain-data";
 import { groupsOf, type StatementGroup } from "../record/groups";
-import type { FormRecord, RecordSources, SpeciesRecord } from "../record/record";
+import type { FormRecord, SpeciesRecord } from "../record/record";
 import type { Statements } from "../record/statement";
 import { statementsOf } from "../record/statements";
 import { traitDefinitions } from "../traits/definitions";
 import { essentialTraits, splitPath, traitPaths } from "../traits/path";
 import type { TraitPath } from "../traits/values";
+import { type Admission, admissionBy, type ResolveOptions } from "./admission";
 import { withFreshSalinity, withSparedFlow } from "./derived";
 import { factAt } from "./fact-at";
 import { factOf } from "./facts";
@@ -15,12 +16,14 @@ import type { Fact, Facts, FormProfile, SpeciesProfile } from "./profile";
 /**
  * The profile that rules see: every trait's statements become one {@link Fact}, in the trait's own unit.
  *
- * The statements of a trait are grouped by meaning, sex, stage and measure. In each group the one to use is the
- * one with `adopt`, else one that was read, curated, recalled, common practice, else the first; those set aside
- * do not count. `also` holds whole other values, one group changed at a time.
+ * The statements of a trait are grouped by meaning, sex, stage and measure, those of a least room by the number of
+ * animals. In each group the one to use is the one with `adopt`, else the best supported: read, curated, observed,
+ * recalled, common practice, derived; of equals that whose source's key sorts first. Those set aside do not count. A span
+ * that leaves an end open takes it from the next that states it, unless their animals were used to different temperatures.
+ * `also` holds whole other values: one group changed at a time, and all groups of one source.
  *
  * @param record - A record as `parseSpecies` returns it.
- * @throws InvalidInputError for what is no record, and where a statement's unit is unknown.
+ * @throws InvalidInputError for what is no record, where a statement's unit is unknown, and for an unknown basis.
  *
  * @example
  * ```ts
@@ -31,12 +34,13 @@ import type { Fact, Facts, FormProfile, SpeciesProfile } from "./profile";
  * record && resolve(record).water?.temperature?.value.kept; // => { min: 20, max: 26 }
  * ```
  */
-export function resolve(record: SpeciesRecord): SpeciesProfile {
+export function resolve(record: SpeciesRecord, options: ResolveOptions = {}): SpeciesProfile {
   const given = plainData(objectOf(record, "record"));
+  const admission = admissionBy(options, given.sources);
   const { id, taxonomy, names, identifiers, forms } = given;
   objectOf(taxonomy, "taxonomy");
   objectOf(names, "names");
-  const facts = withFreshSalinity(factsOf(given, given.sources));
+  const facts = admission.facts(withFreshSalinity(factsOf(given, admission)));
   const incomplete = essentialTraits.filter((path) => !factAt(facts, path));
   return {
     id,
@@ -45,7 +49,7 @@ export function resolve(record: SpeciesRecord): SpeciesProfile {
     ...(identifiers && { identifiers }),
     ...(incomplete.length > 0 && { incomplete }),
     ...facts,
-    ...(forms && { forms: formsOf(forms, given, facts) }),
+    ...(forms && { forms: formsOf(forms, given, facts, admission) }),
   };
 }
 
@@ -54,24 +58,29 @@ function formsOf(
   forms: Readonly<Record<string, FormRecord>>,
   record: SpeciesRecord,
   species: Facts,
+  admission: Admission,
 ): Readonly<Record<string, FormProfile>> {
   const resolved = Object.entries(objectOf(forms, "forms")).map(([id, form]) => {
-    const facts = withFreshSalinity(factsOf(form, record.sources, record));
+    const facts = withFreshSalinity(factsOf(form, admission, record));
     const { names, once } = form;
-    return [id, { names, ...(once && { once }), ...withSparedFlow(facts, species) }];
+    return [
+      id,
+      { names, ...(once && { once }), ...admission.facts(withSparedFlow(facts, species)) },
+    ];
   });
   return Object.fromEntries(resolved);
 }
 
 /** The facts of every trait that `own` states, over the groups of `base` that it does not. */
-function factsOf(own: Statements, sources: RecordSources, base?: Statements): Facts {
+function factsOf(own: Statements, admission: Admission, base?: Statements): Facts {
   const sections: Record<string, Record<string, Fact<unknown>>> = {};
+  const standardShare = shareOf(own, admission) ?? (base && shareOf(base, admission));
   for (const path of traitPaths) {
     const { way } = traitDefinitions[path];
-    const stated = standingGroups(own, path, sources);
+    const stated = standingGroups(own, path, admission);
     if (stated.length === 0) continue;
-    const inherited = base && way !== "all" ? standingGroups(base, path, sources) : [];
-    const fact = factOf(way, [...new Map([...inherited, ...stated]).values()]);
+    const inherited = base && way !== "all" ? standingGroups(base, path, admission) : [];
+    const fact = factOf(way, [...new Map([...inherited, ...stated]).values()], standardShare);
     if (!fact) continue;
     const [section, name] = splitPath(path);
     sections[section] = { ...sections[section], [name]: fact };
@@ -79,12 +88,18 @@ function factsOf(own: Statements, sources: RecordSources, base?: Statements): Fa
   return sections as Facts;
 }
 
+/** Standard length as a share of total length, where a source gives the species' own. */
+function shareOf(statements: Statements, admission: Admission): number | undefined {
+  const [group] = standingGroups(statements, "size.standardShare", admission);
+  return group?.[1].standing[0]?.value as number | undefined;
+}
+
 /** The groups of a trait in which a statement stands, each with its key. */
 function standingGroups(
   statements: Statements,
   path: TraitPath,
-  sources: RecordSources,
+  { statements: admitted, sources }: Admission,
 ): readonly (readonly [string, StatementGroup])[] {
-  const groups = groupsOf(statementsOf(statements, path), path, sources);
+  const groups = groupsOf(admitted(path, statementsOf(statements, path)), path, sources);
   return [...groups].filter(([, { standing }]) => standing.length > 0);
 }

@@ -3,26 +3,37 @@ import { frozen } from "../../frozen";
 import type { RecordSources, SourceReference } from "./record";
 import type { Statement } from "./statement";
 
-/** How well a value is supported, the strongest first. */
-export type Basis = "published" | "curated" | "memory" | "common-practice";
+/**
+ * How well a value is supported, the strongest first: `published` was read in its source, `curated` blends several,
+ * `observed` is a keeper's signed observation, `memory` was recalled, `common-practice` is the trade's word, `derived`
+ * was computed, estimated, or stands in for what nobody stated.
+ */
+export type Basis = "published" | "curated" | "observed" | "memory" | "common-practice" | "derived";
 
 /** The bases from the strongest to the weakest. */
 export const bases: readonly Basis[] = /* @__PURE__ */ frozen([
   "published",
   "curated",
+  "observed",
   "memory",
   "common-practice",
+  "derived",
 ] as const);
 
 /**
- * How well one statement is supported, by the sources of its record.
+ * How well one statement is supported, by the sources of its record. An estimate, and the figure of a relative that
+ * stands in, are derived whoever printed them.
  *
  * @throws InvalidInputError for what is no statement or are no sources.
  */
 export function basisOf(statement: Statement, sources: RecordSources): Basis {
-  if (objectOf(statement, "statement").by === "common-practice") return "common-practice";
-  if (statement.by === "curator") return "curated";
-  return sourceOf(statement, sources)?.memory ? "memory" : "published";
+  const { by, estimate } = objectOf(statement, "statement");
+  const source = sourceOf(statement, sources);
+  if (estimate || source?.of) return "derived";
+  if (by === "common-practice") return by;
+  if (by === "curator") return "curated";
+  if (source?.observed) return "observed";
+  return source?.memory ? "memory" : "published";
 }
 
 /**

@@ -1,20 +1,23 @@
 import { plainData } from "../../plain-data";
+import { overlap } from "../../ranges";
+import { totalLength } from "../profile/lengths";
 import { traitDefinitions } from "../traits/definitions";
 import type { StatedValue, TraitPath } from "../traits/values";
 import { groupsOf, type StatementGroup } from "./groups";
 import type { SpeciesRecord } from "./record";
 import { statementsOf } from "./statements";
 
-/** What sources said about one meaning, sex, stage and measure, and whether they agree. */
+/** What sources said about one meaning, sex, stage, measure and number of animals, and whether they agree. */
 export interface Disagreement<Path extends TraitPath> extends StatementGroup<StatedValue<Path>> {
-  /** Whether those that stand say different things. */
+  /** Whether those that stand say different things; of lengths also those that were measured otherwise. */
   readonly disputed: boolean;
 }
 
 /**
- * Where the sources of a trait agree and where they do not: one row for each meaning, sex, stage and measure.
- * Values are in the trait's unit. A trait nobody stated gives no rows. Statements that add up, such as foods, all
- * stand and are never disputed.
+ * Where the sources of a trait agree and where they do not: one row for each meaning, sex, stage, measure and number of
+ * animals. Values are in the trait's unit. A trait nobody stated gives no rows. Statements that add up, such as foods, all
+ * stand and are never disputed. Lengths are compared as totals: those of one sex and meaning differ where the total
+ * lengths that belong to them, by the species' own ratio where it is known, share none.
  *
  * @throws InvalidInputError where there is no such trait, for what is no record, and where a unit is unknown.
  *
@@ -36,9 +39,36 @@ export function disagreement<Path extends TraitPath>(
     string,
     StatementGroup<StatedValue<Path>>
   >;
-  const addsUp = traitDefinitions[path].way === "all";
-  return [...groups.values()].map((group) => ({
+  const { way } = traitDefinitions[path];
+  const rows = [...groups.values()];
+  const saysTwo = ({ standing }: StatementGroup) =>
+    new Set(standing.map(({ value }) => JSON.stringify(value))).size > 1;
+  const share = way === "lengths" ? ownStandardShare(record) : undefined;
+  return rows.map((group) => ({
     ...group,
-    disputed: !addsUp && new Set(group.standing.map(({ value }) => JSON.stringify(value))).size > 1,
+    disputed: way !== "all" && (saysTwo(group) || (way === "lengths" && totalsDiffer(group, rows, share))),
   }));
+}
+
+/** Whether a length stands to which no total belongs that belongs to another of its sex and meaning. */
+function totalsDiffer(
+  { as, sex, measure, standing }: StatementGroup,
+  rows: readonly StatementGroup[],
+  share: number | undefined,
+): boolean {
+  const others = rows.filter((row) => row.as === as && row.sex === sex && row.measure !== measure);
+  const totals = (group: Pick<StatementGroup, "measure" | "standing">) =>
+    group.standing.map(({ value }) => totalLength(value as number, group.measure ?? "unstated", share));
+  return totals({ measure, standing }).some((total) =>
+    others.flatMap(totals).some((other) => overlap(total, other) === undefined),
+  );
+}
+
+function ownStandardShare(record: SpeciesRecord): number | undefined {
+  const [group] = groupsOf(
+    plainData(statementsOf(record, "size.standardShare")),
+    "size.standardShare",
+    record.sources,
+  ).values();
+  return group?.standing[0]?.value as number | undefined;
 }

@@ -2,12 +2,17 @@ import { traitDefinitions } from "../traits/definitions";
 import type { TraitPath } from "../traits/values";
 import { type Basis, bases, basisOf, rootOf } from "./basis";
 import type { RecordSources } from "./record";
-import type { Statement, StatementTopic } from "./statement";
+import type { Statement, StatementTopic, StatementTopics } from "./statement";
 import { hasValue, type Stated } from "./statements";
 import { inTraitUnit } from "./trait-unit";
 
+/** How a figure of water was got, where the source says. */
+type Test = Omit<StatementTopics["figures"], "as" | "stage">;
+
 /** What one source said, in the trait's own unit. */
-export interface SourceVoice<Value = unknown> {
+export interface SourceVoice<Value = unknown> extends Test {
+  /** A key of the record's `sources`, or `common-practice`, or `curator`. */
+  readonly by: string;
   /** The source at the root; mirrors of one database share it. */
   readonly root: string;
   readonly basis: Basis;
@@ -16,7 +21,7 @@ export interface SourceVoice<Value = unknown> {
   readonly setAside?: string | undefined;
 }
 
-/** What sources said about one meaning, sex, stage and measure. */
+/** What sources said about one meaning, sex, stage, measure and number of animals. */
 export interface StatementGroup<Value = unknown> extends StatementTopic {
   /** Those that stand, the one to use first; one a root, or all of a trait whose statements add up. */
   readonly standing: readonly SourceVoice<Value>[];
@@ -24,13 +29,31 @@ export interface StatementGroup<Value = unknown> extends StatementTopic {
 }
 
 /** What a statement is about, as a key. No stage means grown animals. */
-export function topicKey({ as, sex, stage, measure }: StatementTopic): string {
-  return [as, sex, stage === "adult" ? "" : stage, measure].join("|");
+export function topicKey(statement: Statement, path: TraitPath): string {
+  const { as, sex, stage, measure, for: count } = topicOf(statement, path);
+  return [as, sex, stage === "adult" ? "" : stage, measure, count].join("|");
+}
+
+/** What a statement is about; of a least room, the number of animals that stands in its value. */
+function topicOf(statement: Statement, path: TraitPath): StatementTopic {
+  const { as, sex, stage, measure, value } = statement;
+  const count: unknown =
+    traitDefinitions[path].way === "rooms" && typeof value === "object" && value !== null
+      ? Reflect.get(value, "for")
+      : undefined;
+  return {
+    ...(as && { as }),
+    ...(sex && { sex }),
+    ...(stage && { stage }),
+    ...(measure && { measure }),
+    ...(typeof count === "number" && { for: count }),
+  };
 }
 
 /**
  * The statements of a trait by what they are about, in the order of the record, those of which none counts last.
- * The one to use is the one with `adopt`, else one that was read, curated, recalled, common practice, else the first.
+ * The one to use is the one with `adopt`, else the best supported: read, curated, observed, recalled, common practice,
+ * derived; of equals the one whose `by` sorts first, so that the order of lines decides nothing.
  */
 export function groupsOf(
   statements: readonly Statement[],
@@ -42,37 +65,45 @@ export function groupsOf(
   const notCounting = stated.filter(({ setAside }) => setAside);
   const byTopic = new Map<string, Stated[]>();
   for (const statement of [...counting, ...notCounting]) {
-    const group = byTopic.get(topicKey(statement));
+    const key = topicKey(statement, path);
+    const group = byTopic.get(key);
     if (group) group.push(statement);
-    else byTopic.set(topicKey(statement), [statement]);
+    else byTopic.set(key, [statement]);
   }
   return new Map([...byTopic].map(([key, group]) => [key, groupOf(group, path, sources)]));
 }
 
 function groupOf(group: readonly Stated[], path: TraitPath, sources: RecordSources): StatementGroup {
   const voice = (statement: Stated): SourceVoice => ({
+    by: statement.by,
     root: rootOf(statement, sources),
     basis: basisOf(statement, sources),
     value: inTraitUnit(statement, path),
+    ...testOf(statement),
     ...(statement.setAside && { setAside: statement.setAside }),
   });
   const counting = group.filter(({ setAside }) => !setAside);
   const addsUp = traitDefinitions[path].way === "all";
   return {
-    ...topicOf(group[0]),
+    ...(group[0] && topicOf(group[0], path)),
     standing: addsUp ? counting.map(voice) : oneOfEachRoot(ranked(counting, sources).map(voice)),
     setAside: group.filter(({ setAside }) => setAside).map(voice),
   };
 }
 
-function topicOf({ as, sex, stage, measure }: StatementTopic = {}): StatementTopic {
-  return { ...(as && { as }), ...(sex && { sex }), ...(stage && { stage }), ...(measure && { measure }) };
+function testOf({ precision, endpoint, acclimatedAt, n }: Statement): Test {
+  return {
+    ...(precision && { precision }),
+    ...(endpoint && { endpoint }),
+    ...(acclimatedAt !== undefined && { acclimatedAt }),
+    ...(n !== undefined && { n }),
+  };
 }
 
-/** Adopted statements first, then by basis; the record's order where they are equal. */
+/** Adopted statements first, then by basis, then by the key of their source. */
 function ranked(statements: readonly Stated[], sources: RecordSources): readonly Stated[] {
   const rank = (statement: Stated) => (statement.adopt ? -1 : bases.indexOf(basisOf(statement, sources)));
-  return [...statements].sort((a, b) => rank(a) - rank(b));
+  return [...statements].sort((a, b) => rank(a) - rank(b) || (a.by < b.by ? -1 : a.by > b.by ? 1 : 0));
 }
 
 /** Of several voices with one root only the first. */

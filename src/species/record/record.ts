@@ -9,8 +9,19 @@ export interface SourceReference {
   readonly at?: string | undefined;
   /** The value was recalled, the source not read. */
   readonly memory?: true | undefined;
+  /** The source is a keeper's signed observation. */
+  readonly observed?: true | undefined;
+  /** The synonym under which the source records this species. */
+  readonly under?: string | undefined;
+  /** The other species, or the genus, that its figures are of: they stand in for this one. */
+  readonly of?: string | undefined;
   /** The source this one copies from; sources with one root count once. Defaults to `cite`. */
   readonly root?: string | undefined;
+  /**
+   * Whether the licence of the source leaves commercial use free. Set in `vivary/evidence` from the files of
+   * `data/sources`; a record that does not say is taken not to.
+   */
+  readonly commercial?: boolean | undefined;
 }
 
 /** The sources of a record, by the key that its statements name. */

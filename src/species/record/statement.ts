@@ -1,4 +1,4 @@
-import type { LengthMeaning, LengthMeasure, Sex, Stage, WaterMeaning } from "../traits/class-names";
+import type { Endpoint, LengthMeaning, LengthMeasure, Sex, Stage, WaterMeaning } from "../traits/class-names";
 import type { HasUnit, TraitWay } from "../traits/definitions";
 import type { InSections, StatedValue, TraitPath } from "../traits/values";
 
@@ -10,6 +10,8 @@ export interface StatementCore {
   readonly at?: string | undefined;
   /** What a reader should know. A note without a value leaves the trait unknown. */
   readonly note?: string | undefined;
+  /** Computed from relatives or by a model, not measured on this species. */
+  readonly estimate?: true | undefined;
   /** Why this statement is the one to use. */
   readonly adopt?: string | undefined;
   /** Why this statement is not to be used. */
@@ -25,6 +27,19 @@ export interface StatementTopics {
     readonly as?: WaterMeaning | undefined;
     /** The stage it holds for; grown animals if absent. */
     readonly stage?: Stage | undefined;
+    /** The bounds are those of a handbook's class, such as soft water, not of this species. */
+    readonly precision?: "class" | undefined;
+    /** What ended the test of a `limit`, or what a `tested` figure was best for. */
+    readonly endpoint?: Endpoint | undefined;
+    /** The temperature that the tested animals were used to, °C. */
+    readonly acclimatedAt?: number | undefined;
+    /** The number of animals tested. */
+    readonly n?: number | undefined;
+  };
+  readonly rooms: object;
+  readonly ages: {
+    /** What the age means. */
+    readonly as?: LengthMeaning | undefined;
   };
   readonly lengths: {
     /** What the length means. */
@@ -53,7 +68,7 @@ export type StatementUnit<Path extends TraitPath> =
       }
     : object;
 
-/** What a statement is about: one meaning, sex, stage and measure. */
+/** What a statement is about: one meaning, sex, stage, measure, and number of animals. */
 export interface StatementTopic {
   /** What a figure of water or a length means. */
   readonly as?: WaterMeaning | LengthMeaning | undefined;
@@ -61,10 +76,15 @@ export interface StatementTopic {
   readonly stage?: Stage | undefined;
   /** What a length was measured as. */
   readonly measure?: LengthMeasure | undefined;
+  /** The number of animals that a least room is stated for. */
+  readonly for?: number | undefined;
 }
 
 /** A statement of any trait, with every field that one may have. */
-export interface Statement<Value = unknown> extends StatementCore, StatementTopic {
+export interface Statement<Value = unknown>
+  extends StatementCore,
+    Omit<StatementTopic, "for">,
+    Omit<StatementTopics["figures"], "as"> {
   readonly value?: Value | undefined;
   /** The source's unit where it is not the trait's own. */
   readonly unit?: string | undefined;

@@ -12,6 +12,8 @@ export type Zone = keyof typeof classes.zone;
 export type FlowClass = keyof typeof classes.flow;
 /** What a figure of water means. */
 export type WaterMeaning = keyof typeof classes.waterMeaning;
+/** What ended a test, or what a tested figure was best for. */
+export type Endpoint = keyof typeof classes.endpoint;
 /** What a length means. */
 export type LengthMeaning = keyof typeof classes.lengthMeaning;
 /** What a length was measured as. */

@@ -33,10 +33,25 @@ export const waterMeaning = /* @__PURE__ */ frozen({
   tested: "A laboratory or farm value with another purpose, such as fastest growth; informs only.",
 } as const);
 
-/** What a length means. */
+/** What ended a test, or what a tested figure was best for. */
+export const endpoint = /* @__PURE__ */ frozen({
+  balance: "Lost its balance while the water was warmed or cooled: the critical maximum or minimum.",
+  "half-dead": "Half of the animals died.",
+  death: "The animals died, on average or at all.",
+  survival: "All or nearly all lived on.",
+  growth: "They grew or ate best.",
+  breeding: "They bred or hatched.",
+  choice: "They chose it where they could choose.",
+  performance: "They swam best, or had most breath to spare.",
+  housing: "A laboratory or a farm keeps them so.",
+  mixed: "The source pools tests of several kinds.",
+  unstated: "The source does not say.",
+} as const);
+
+/** What a length or an age means. */
 export const lengthMeaning = /* @__PURE__ */ frozen({
-  usual: "The length most adults reach in aquaria.",
-  greatest: "The greatest length on record.",
+  usual: "What most adults reach in aquaria.",
+  greatest: "The greatest on record.",
 } as const);
 
 /** What was measured. */
@@ -112,6 +127,24 @@ export const jumps = /* @__PURE__ */ frozen({
   seldom: "Is hardly ever found outside the water.",
   startled: "Leaves the water when frightened or chased.",
   readily: "Jumps or climbs out without any visible cause.",
+} as const);
+
+/** What covers the ground. Grain sizes follow ISO 14688-1 (from memory). */
+export const ground = /* @__PURE__ */ frozen({
+  bare: "The bare pane.",
+  sand: "Grains up to 2 mm, rounded.",
+  "fine-gravel": "Grains of 2 to 6 mm.",
+  "coarse-gravel": "Grains of 6 to 20 mm.",
+  pebbles: "Rounded stones of more than 20 mm.",
+} as const);
+
+/** What an animal hides, sleeps or spawns in. */
+export const hide = /* @__PURE__ */ frozen({
+  caves: "A hollow with a narrow entrance, of stone, clay or wood.",
+  shells: "An empty snail shell it fits into.",
+  wood: "A root or a branch to hang on, under or behind.",
+  leaves: "Fallen leaves on the ground, or broad leaves near it.",
+  rocks: "A pile of stones with gaps.",
 } as const);
 
 /** Who holds a territory. */

@@ -4,10 +4,10 @@ import type { TraitPath } from "./values";
 /** What a program must know of a trait to resolve it, convert it and check it. */
 export interface TraitDefinition {
   /**
-   * How its statements become one value: `one` of them, `figures` by meaning, `lengths` by sex and measure, or `all`
-   * of them together.
+   * How its statements become one value: `one` of them, `figures` and `ages` by meaning, `lengths` by sex and measure,
+   * `rooms` by the number of animals, or `all` of them together.
    */
-  readonly way: "one" | "figures" | "lengths" | "all";
+  readonly way: "one" | "figures" | "lengths" | "rooms" | "ages" | "all";
   /** The unit of the sizes in its value; `1` for a share. */
   readonly unit?: string;
   /** Values outside this span are mistakes of unit or typing. In the trait's unit. */
@@ -24,10 +24,11 @@ const traits = /* @__PURE__ */ frozen({
   "origin.waters": { way: "all" },
   "origin.conservation": { way: "one" },
   "size.adultLength": { way: "lengths", unit: "cm", plausible: { min: 0.5, max: 300 }, essential: true },
+  "size.standardShare": { way: "one", unit: "1", plausible: { min: 0.5, max: 1 } },
   "size.bodyShape": { way: "one" },
   "size.bodyDepthShare": { way: "one", unit: "1", plausible: { min: 0.02, max: 1 } },
   "size.lengthWeight": { way: "one" },
-  "size.lifespan": { way: "one", unit: "a", plausible: { min: 0.3, max: 150 } },
+  "size.lifespan": { way: "ages", unit: "a", plausible: { min: 0.3, max: 150 } },
   "water.temperature": { way: "figures", unit: "degC", plausible: { min: -2, max: 48 }, essential: true },
   "water.pH": { way: "figures", plausible: { min: 3, max: 11 } },
   "water.generalHardness": { way: "figures", unit: "dH", plausible: { min: 0, max: 60 } },
@@ -35,14 +36,16 @@ const traits = /* @__PURE__ */ frozen({
   "water.flow": { way: "one", ordinal: true },
   "water.oxygenNeed": { way: "one", ordinal: true },
   "water.airBreathing": { way: "one", ordinal: true },
-  "space.baseLength": { way: "one", unit: "cm", plausible: { min: 10, max: 1500 } },
-  "space.footprint": { way: "one", unit: "cm2", plausible: { min: 100, max: 500000 } },
+  "space.baseLength": { way: "rooms", unit: "cm", plausible: { min: 10, max: 1500 } },
+  "space.footprint": { way: "rooms", unit: "cm2", plausible: { min: 100, max: 500000 } },
   "space.furtherFootprint": { way: "one", unit: "cm2", plausible: { min: 5, max: 100000 } },
   "space.height": { way: "one", unit: "cm", plausible: { min: 10, max: 300 } },
   "space.zones": { way: "all", essential: true },
   "space.cover": { way: "one", unit: "1" },
   "space.openWater": { way: "one", unit: "1" },
   "space.grownInPlants": { way: "one" },
+  "space.substrate": { way: "all" },
+  "space.hides": { way: "all" },
   "space.jumps": { way: "one", ordinal: true },
   "space.territory": { way: "one", unit: "cm2", plausible: { min: 10, max: 200000 } },
   "temperament.acts": { way: "all" },

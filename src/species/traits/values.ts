@@ -13,6 +13,15 @@ export interface SizeForGroup {
   readonly for: number;
 }
 
+/** What is to be had by each holder to hide, sleep or spawn in. */
+export interface Hides {
+  /** Any of these serves. */
+  readonly anyOf: readonly (keyof typeof classes.hide)[];
+  /** How many for each holder. */
+  readonly each: number;
+  readonly holder: keyof typeof classes.territoryHolder;
+}
+
 /** What an animal does to another. */
 export interface Act {
   readonly does: keyof typeof classes.does;
@@ -42,6 +51,8 @@ export interface OriginValues {
 export interface SizeValues {
   /** cm. */
   readonly adultLength: number;
+  /** Standard length as a share of total length, 0 to 1. */
+  readonly standardShare: number;
   readonly bodyShape: keyof typeof classes.bodyShape;
   /** Greatest depth of the body as a share of standard length, 0 to 1. */
   readonly bodyDepthShare: number;
@@ -86,6 +97,8 @@ export interface SpaceValues {
   /** Share of the plan area, 0 to 1. */
   readonly openWater: number;
   readonly grownInPlants: boolean;
+  readonly substrate: OrNone<keyof typeof classes.ground>;
+  readonly hides: OrNone<Hides>;
   readonly jumps: keyof typeof classes.jumps;
   readonly territory: OrNone<{
     /** cm². */

@@ -36,6 +36,10 @@ export const traitWords: Readonly<Record<TraitPath, TraitWords>> = /* @__PURE__ 
     about: "Length of grown animals, by sex and by what was measured.",
     term: "http://purl.org/obo/owlATOL_0001660",
   },
+  "size.standardShare": {
+    label: "standard length",
+    about: "Standard length as a share of total length.",
+  },
   "size.bodyShape": {
     label: "body shape",
     about: "The outline seen from the side.",
@@ -52,7 +56,7 @@ export const traitWords: Readonly<Record<TraitPath, TraitWords>> = /* @__PURE__ 
   },
   "size.lifespan": {
     label: "lifespan",
-    about: "The age it reaches under good care.",
+    about: "The age it reaches under good care, usually and at most.",
     term: "http://purl.obolibrary.org/obo/PATO_0000050",
   },
   "water.temperature": {
@@ -122,6 +126,18 @@ export const traitWords: Readonly<Record<TraitPath, TraitWords>> = /* @__PURE__ 
   "space.grownInPlants": {
     label: "grown-in plants",
     about: "Stays pale, hides or starves unless the planting is dense and established.",
+  },
+  "space.substrate": {
+    label: "ground",
+    about:
+      'Grounds it needs one of, one a statement: on others its barbels wear, or it cannot dig, sift or spawn; "none" if any will do.',
+    classes: classes.ground,
+  },
+  "space.hides": {
+    label: "hiding places",
+    about:
+      'What each holder needs to hide, sleep or spawn in, and how many; any of the kinds listed serves; "none" if it uses none.',
+    classes: classes.hide,
   },
   "space.jumps": {
     label: "leaving the water",

@@ -1,4 +1,4 @@
-import { floorNeeded } from "../../animals/floor";
+import { floorNeeded } from "../../animals/room";
 import { isYoung, roomLength } from "../../animals/lengths";
 import { defineRule } from "../../engine/rule/define-rule";
 import type { SeenParty } from "../../engine/rule/rule";

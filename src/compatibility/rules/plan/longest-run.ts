@@ -1,3 +1,4 @@
+import { runNeeded } from "../../animals/room";
 import { defineRule } from "../../engine/rule/define-rule";
 
 export const longestRun = defineRule({
@@ -9,7 +10,7 @@ export const longestRun = defineRule({
   mayYield: ["restricting"],
   measures: { needed: "cm", planned: "cm" },
   judge: ({ from, plan }) => {
-    const needed = from["space.baseLength"].least;
+    const needed = runNeeded(from["space.baseLength"], from.party.kin.count);
     const measures = { needed, planned: plan["tank.longestRun"] };
     return [
       { weight: "restricting", measures, condition: { on: "tank.longestRun", wanted: { min: needed } } },

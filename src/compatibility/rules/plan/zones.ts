@@ -1,5 +1,5 @@
 import type { TraitValue } from "../../../species";
-import { floorNeeded } from "../../animals/floor";
+import { floorNeeded } from "../../animals/room";
 import { defineRule } from "../../engine/rule/define-rule";
 import type { SeenParty } from "../../engine/rule/rule";
 

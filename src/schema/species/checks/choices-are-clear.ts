@@ -1,25 +1,31 @@
 import type { Problem } from "../../../errors";
 import { pathText } from "../../../errors";
-import { hasValue, topicKey, traitDefinitions } from "../../../species/inner";
+import { bases, basisOf, type RecordSources, type Statement } from "../../../species";
+import { hasValue, inTraitUnit, type Stated, topicKey, traitDefinitions } from "../../../species/inner";
 import type { Check } from "../../checked";
-import type { Path } from "../../fields";
-import { type TraitAt, traitsOf } from "../walk";
+import { fieldsOf, type Path } from "../../fields";
+import { sourcesOf, type TraitAt, traitsOf } from "../walk";
+import { converts } from "./units-convert";
 
-/** One adopted statement at most a group, none both adopted and set aside, none said twice; "none" stands alone. */
+/**
+ * One adopted statement at most a group, and one where sources of one rank differ; none both adopted and set aside, none
+ * said twice; "none" stands alone.
+ */
 export const choicesAreClear: Check = (record) =>
   traitsOf(record).flatMap((trait) => [
     ...repeated(trait),
     ...rivals(trait),
+    ...tied(trait, sourcesOf(record)),
     ...torn(trait),
     ...mixed(trait),
   ]);
 
 /** What one source says twice. */
-function repeated({ statements }: TraitAt): readonly Problem[] {
+function repeated({ trait, statements }: TraitAt): readonly Problem[] {
   const seen = new Map<string, Path>();
   return statements.flatMap(({ path, statement }) => {
     if (!hasValue(statement)) return [];
-    const said = JSON.stringify([statement.by, statement.value, topicKey(statement)]);
+    const said = JSON.stringify([statement.by, statement.value, topicKey(statement, trait)]);
     const same = seen.get(said);
     seen.set(said, path);
     const expected = same && `something ${pathText(same)} does not say already`;
@@ -28,15 +34,58 @@ function repeated({ statements }: TraitAt): readonly Problem[] {
 }
 
 /** Adopted statements of one group. */
-function rivals({ statements }: TraitAt): readonly Problem[] {
+function rivals({ trait, statements }: TraitAt): readonly Problem[] {
   const adopted = new Map<string, Path>();
   return statements.flatMap(({ path, statement }) => {
     if (statement.adopt === undefined) return [];
-    const rival = adopted.get(topicKey(statement));
-    adopted.set(topicKey(statement), path);
+    const rival = adopted.get(topicKey(statement, trait));
+    adopted.set(topicKey(statement, trait), path);
     const expected = rival && `one adopted statement; ${pathText(rival)} is adopted too`;
     return expected ? [{ path: [...path, "adopt"], code: "conflict", found: statement.adopt, expected }] : [];
   });
+}
+
+/** The best supported statements of a group where they differ and none is adopted. */
+function tied({ trait, statements }: TraitAt, sources: RecordSources): readonly Problem[] {
+  if (traitDefinitions[trait].way === "all") return [];
+  const counting = statements.filter(
+    ({ statement }) =>
+      hasValue(statement) && !statement.setAside && !informs(statement) && converts(statement, trait),
+  );
+  return counting.flatMap(({ path, statement }, index) => {
+    const group = counting.filter((other) => topicKey(other.statement, trait) === topicKey(statement, trait));
+    if (group.some((other) => other.statement.adopt !== undefined)) return [];
+    const best = Math.min(...group.map((other) => bases.indexOf(basisOf(other.statement, sources))));
+    const rival = counting
+      .slice(0, index)
+      .filter((other) => group.includes(other))
+      .find((other) =>
+        [statement, other.statement].every((one) => bases.indexOf(basisOf(one, sources)) === best),
+      );
+    if (!rival || !differ(statement, rival.statement, trait)) return [];
+    return [
+      {
+        path,
+        code: "conflict",
+        found: statement.value,
+        expected: `one of them with adopt; ${pathText(rival.path)} is as well supported and says otherwise`,
+        explanation: "Give the statement to use an adopt with the reason, or set the other one aside.",
+      },
+    ];
+  });
+}
+
+/** Figures that only inform: nothing is decided by them. */
+const informs = ({ as }: Statement) => as === "wild" || as === "tested";
+
+/** Whether two statements cannot both be used: spans differ in an end that both have. */
+function differ(one: Statement, other: Statement, trait: TraitAt["trait"]): boolean {
+  const [a, b] = [one, other].map((said) => inTraitUnit(said as Stated, trait));
+  if (traitDefinitions[trait].way !== "figures") return JSON.stringify(a) !== JSON.stringify(b);
+  const [span, rival] = [fieldsOf(a), fieldsOf(b)];
+  return ["min", "max"].some(
+    (end) => span[end] !== undefined && rival[end] !== undefined && span[end] !== rival[end],
+  );
 }
 
 /** Statements both adopted and set aside. */

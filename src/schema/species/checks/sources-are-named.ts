@@ -4,7 +4,10 @@ import { sourcesOf, traitsOf } from "../walk";
 
 const reserved = ["common-practice", "curator"];
 
-/** Every statement names a source of the record or a reserved word, and every source is used. */
+/**
+ * Every statement names a source of the record or a reserved word, every source is used, and each says where the figure
+ * stands, or that it was recalled or observed.
+ */
 export const sourcesAreNamed: Check = (record) => {
   const keys = Object.keys(sourcesOf(record));
   const known = new Set([...keys, ...reserved]);
@@ -40,5 +43,15 @@ export const sourcesAreNamed: Check = (record) => {
         expected: "a source that some statement names",
       }),
     );
-  return [...unknown, ...unfit, ...unused];
+  const nowhere = Object.entries(sourcesOf(record))
+    .filter(([, { at, memory, observed }]) => !at && !memory && !observed)
+    .map(
+      ([key, source]): Problem => ({
+        path: ["sources", key],
+        code: "type",
+        found: source,
+        expected: "at: the page, row or address; or memory: true where the source was not read",
+      }),
+    );
+  return [...unknown, ...unfit, ...unused, ...nowhere];
 };
