@@ -1,15 +1,20 @@
-import type { Condition } from "../plan";
+import { decimal } from "../decimal";
+import type { FactName } from "../plan";
 import { jointCondition } from "../plan/inner";
-import type { AnyFinding } from "./engine/rule/finding";
+import { overlap, type PartialRange } from "../ranges";
+import type { AimedCondition, AnyFinding } from "./engine/rule/finding";
 import type { JointCondition } from "./verdict";
 
 /** A condition that is being joined, with the findings that ask for it so far. */
 interface Joining {
-  condition: Condition;
+  condition: AimedCondition;
   readonly findings: number[];
 }
 
-/** The conditions of all findings; of those about one fact and party that can be met together one that meets all. */
+/**
+ * The conditions of all findings; of those about one fact and party that can be met together one that meets all, with
+ * what to aim at: what all that are kept in it share, else the middle of what is wanted.
+ */
 export function jointConditions(findings: readonly AnyFinding[]): readonly JointCondition[] {
   const joint: Joining[] = [];
   const byFact = new Map<string, Joining[]>();
@@ -23,17 +28,63 @@ export function jointConditions(findings: readonly AnyFinding[]): readonly Joint
     joint.push(further);
     byFact.set(fact, [...known, further]);
   }
-  return joint.map(({ condition, findings: asking }) => ({ ...condition, findings: asking }));
+  return joint.map(({ condition, findings: asking }) => ({ ...aimed(condition), findings: asking }));
 }
 
 /** Whether one of the conditions about a fact could be joined with another. */
-function joined(known: readonly Joining[], condition: Condition, index: number): boolean {
+function joined(known: readonly Joining[], condition: AimedCondition, index: number): boolean {
   for (const joining of known) {
     const both = jointCondition(joining.condition, condition);
     if (!both) continue;
-    joining.condition = both;
+    const aim = sharedAim(joining.condition.aim, condition.aim);
+    joining.condition = { ...both, ...(aim && { aim }) };
     joining.findings.push(index);
     return true;
   }
   return false;
+}
+
+/** What two aims share; where they share nothing, an aim at nothing, which the middle of what is wanted replaces. */
+function sharedAim(a: PartialRange | undefined, b: PartialRange | undefined): PartialRange | undefined {
+  if (!a || !b) return a ?? b;
+  if (Object.keys(a).length === 0) return a;
+  return overlap(a, b) ?? {};
+}
+
+/** A condition with an aim within what is wanted, if it has one. */
+function aimed({ aim, ...condition }: AimedCondition): AimedCondition {
+  const { wanted } = condition;
+  if (!aim || "oneOf" in wanted) return condition;
+  const { min, max } = wanted;
+  const span = { ...(min !== undefined && { min }), ...(max !== undefined && { max }) };
+  const shared = Object.keys(aim).length > 0 ? overlap(aim, span) : undefined;
+  if (shared) return { ...condition, aim: shared };
+  if (min === undefined || max === undefined) return condition;
+  const middle = decimal((min + max) / 2);
+  return { ...condition, aim: { min: middle, max: middle } };
+}
+
+/** Two conditions that no plan meets at once. */
+export type Exclusion = readonly [JointCondition, JointCondition];
+
+/** Conditions that exclude each other: two about one fact of one party, or about facts bound to each other. */
+export function exclusions(conditions: readonly JointCondition[]): readonly Exclusion[] {
+  return conditions.flatMap((one, index) =>
+    conditions
+      .slice(index + 1)
+      .filter((other) => (one.on === other.on && one.of === other.of) || exceeds(one, other))
+      .map((other): Exclusion => [one, other]),
+  );
+}
+
+/** What is cover is not free to swim in; the coolest season is no warmer than the hottest day. */
+function exceeds(one: JointCondition, other: JointCondition): boolean {
+  const [cover, open] = [leastOf("tank.cover", one, other), leastOf("tank.openWater", one, other)];
+  return cover !== undefined && open !== undefined && decimal(cover + open) > 1;
+}
+
+/** The least that one of two conditions asks of a fact. */
+function leastOf(fact: FactName, ...conditions: readonly JointCondition[]): number | undefined {
+  const asking = conditions.find(({ on }) => on === fact)?.wanted;
+  return asking && "min" in asking ? asking.min : undefined;
 }

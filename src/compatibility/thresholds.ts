@@ -15,34 +15,58 @@ const commonPractice = "common practice, no source";
 
 /** Every number that rules decide by. Callers replace any of them with the `thresholds` option. */
 export const thresholds = /* @__PURE__ */ frozen({
+  givesTemperature: {
+    value: 0.5,
+    unit: "K",
+    about: "How far each end of a kept temperature gives way.",
+    source: `${commonPractice}: handbook figures are rounded to whole degrees, and this is half of one`,
+  },
+  leastTemperature: {
+    value: 0.5,
+    unit: "K",
+    about: "The least width of a temperature range that a heater and a room can hold.",
+    source: `${commonPractice}: the switching range of a thermostat`,
+  },
   sharedTemperature: {
     value: 2,
     unit: "K",
-    about: "The least width of a shared temperature range that counts as room to spare.",
+    about: "The least width of a shared kept temperature range that counts as room to spare.",
     source: `${commonPractice}: the daily swing of a heater and a room`,
   },
-  bridgedTemperature: {
-    value: 2,
-    unit: "K",
-    about: "The greatest gap between two temperature ranges that a compromise may bridge.",
-    source: `${commonPractice}: handbook figures are rounded to whole degrees`,
+  givesPH: {
+    value: 0.25,
+    unit: "",
+    about: "How far each end of a kept pH range gives way.",
+    source: `${commonPractice}: handbook figures are rounded to halves`,
+  },
+  leastPH: {
+    value: 0.2,
+    unit: "",
+    about: "The least width of a pH range that can be held.",
+    source: `${commonPractice}: pH moves by more than that from morning to evening in a planted tank`,
   },
   sharedPH: {
     value: 0.5,
     unit: "",
-    about: "The least width of a shared pH range that counts as room to spare.",
+    about: "The least width of a shared kept pH range that counts as room to spare.",
     source: `${commonPractice}: the reading error of a drop test`,
   },
-  bridgedPH: {
+  givesHardness: {
+    value: 2,
+    unit: "dH",
+    about: "How far each end of a kept hardness range gives way.",
+    source: `${commonPractice}: handbook figures are classes of several degrees`,
+  },
+  leastHardness: {
     value: 1,
-    unit: "",
-    about: "A gap between two pH ranges below this may be bridged.",
-    source: `${commonPractice}: one pH is a tenfold change of acidity`,
+    unit: "dH",
+    about: "The least width of a hardness range that can be held.",
+    source: `${commonPractice}: a drop test counts whole degrees`,
   },
   sharedHardness: {
     value: 2,
     unit: "dH",
-    about: "The least width of a shared hardness range that counts as room to spare.",
+    about: "The least width of a shared kept hardness range that counts as room to spare.",
     source: `${commonPractice}: a drop test counts whole degrees`,
   },
   likelyPrey: {
@@ -64,6 +88,55 @@ export const thresholds = /* @__PURE__ */ frozen({
     unit: "1",
     about: "Prey deeper than this share of the hunter's standard length does not go down.",
     source: "Mihalitsis & Bellwood 2017, PLoS ONE 12:e0184679: the greater of two predators measured",
+  },
+  bandAboveStated: {
+    value: 1.25,
+    unit: "1",
+    about: "Up to this many times a stated greatest prey length a hunter may still try.",
+    source: `${commonPractice}: a stated greatest prey is what somebody saw, not what the jaw allows`,
+  },
+  youngFish: {
+    value: 1.5,
+    unit: "cm",
+    about: "Fish up to this length count as fry where no length of prey is stated.",
+    source: commonPractice,
+  },
+  youngCrustacean: {
+    value: 1,
+    unit: "cm",
+    about:
+      "Shrimps, crayfish and crabs up to this length count as newly hatched where no length of prey is stated.",
+    source: commonPractice,
+  },
+  youngSnail: {
+    value: 0.5,
+    unit: "cm",
+    about: "Snails up to this size count as newly hatched where no length of prey is stated.",
+    source: commonPractice,
+  },
+  clawReach: {
+    value: 0.5,
+    unit: "1",
+    about: "Crayfish and crabs seize what rests beside them up to this share of their own length.",
+    source: commonPractice,
+  },
+  muchSmaller: {
+    value: 0.5,
+    unit: "1",
+    about: "Below this share of a fin nipper's length another cannot hold its own.",
+    source: commonPractice,
+  },
+  farTooSmall: {
+    value: 0.45,
+    unit: "1",
+    about: "Below this share of the least run or floor no furnishing helps.",
+    source: `${commonPractice}: published answers refuse tanks at 0.07 to 0.22 of it and accept 0.49 and more`,
+  },
+  coverInsteadOfCompany: {
+    value: 1.5,
+    unit: "1",
+    about: "The cover, as a multiple of what it needs, in which a shy animal settles by itself, more slowly.",
+    source: commonPractice,
   },
   coverForYoung: {
     value: 0.3,

@@ -1,13 +1,15 @@
 import { version } from "../../package.json";
 import { frozen } from "../frozen";
 import type { CheckedParty } from "../plan/inner";
+import { weakestBasis } from "../species/inner";
 import type { AssessWith } from "./assess-options";
 import type { Judgement } from "./engine/judgement";
 import { withOwnValues } from "./engine/questions";
 import { rankQuestions } from "./engine/rank-questions";
+import type { AnyFinding } from "./engine/rule/finding";
 import { gravity } from "./engine/rule/weight";
 import type { Subject } from "./engine/subject";
-import { jointConditions } from "./joint-conditions";
+import { type Exclusion, exclusions, jointConditions } from "./joint-conditions";
 import type { Finding, Verdict, VerdictParty } from "./verdict";
 
 const outcomes = ["suitable", "conditional", "unsuitable"] as const;
@@ -18,23 +20,45 @@ export function verdictOf(
   judgements: readonly Judgement[],
   { rules, thresholds }: AssessWith,
 ): Verdict {
-  const findings = judgements.flatMap((judgement) => judgement.findings);
+  const judged = judgements.flatMap((judgement) => judgement.findings);
+  const conditions = jointConditions(judged);
+  const excluding = exclusions(conditions).map((exclusion) => exclusionFinding(exclusion, judged));
+  const findings = [...judged, ...excluding];
   const adopted = greatest(findings, ({ weight }) => gravity[weight]);
   const undetermined = adopted < gravity.blocking && judgements.some((judgement) => judgement.undetermined);
   return frozen({
     outcome: undetermined ? "undetermined" : outcomeOf(adopted),
     bounds: {
       atBest: outcomeOf(greatest(judgements, ({ least }) => least)),
-      atWorst: outcomeOf(greatest(judgements, (judgement) => judgement.greatest)),
+      atWorst: outcomeOf(
+        excluding.length > 0 ? gravity.blocking : greatest(judgements, (judgement) => judgement.greatest),
+      ),
     },
     parties: subjects.map(({ party }) => verdictParty(party)),
     // The engine runs any rule; that a finding is of one of the library's or of an app's was checked with the rules.
     findings: findings as readonly Finding[],
-    conditions: jointConditions(findings),
+    conditions,
     met: judgements.flatMap((judgement) => judgement.met) as readonly Finding[],
     open: withOwnValues(rankQuestions(judgements)),
     made: { version, rules: rules.map(({ id }) => id), thresholds: { ...thresholds } },
   });
+}
+
+/** That two conditions exclude each other, about the parties whose findings ask for them. */
+function exclusionFinding([one, other]: Exclusion, findings: readonly AnyFinding[]): AnyFinding {
+  const asking = [one, other].map(({ findings: [index = 0] }) => findings[index]);
+  const [from, to] = asking.map((finding) => finding?.from);
+  const bases = asking.flatMap((finding) => finding?.basis ?? []);
+  const traits = [...new Set(asking.flatMap((finding) => finding?.traits ?? []))];
+  return {
+    rule: "conditions-exclude",
+    weight: "blocking",
+    ...(from !== undefined && { from }),
+    ...(to !== undefined && { to }),
+    measures: { one: { value: one.on }, other: { value: other.on } },
+    basis: weakestBasis(bases),
+    traits,
+  };
 }
 
 /** How a verdict names a party. What it shows is its own, so that nobody changes a profile by it. */

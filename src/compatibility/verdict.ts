@@ -1,13 +1,15 @@
 import type { Animals, Condition } from "../plan";
+import type { PartialRange } from "../ranges";
 import type { Names } from "../species";
 import type { OpenQuestion } from "./engine/questions";
 import type { FindingOf } from "./engine/rule/finding";
 import type { MeasureKinds, MeasuresOf } from "./engine/rule/measures";
 import type { pairRules, planRules } from "./rules";
+import type { conditionsExclude } from "./rules/conditions-exclude";
 import type { ThresholdValues } from "./thresholds";
 
 /** Any rule of the library. */
-type LibraryRule = (typeof pairRules | typeof planRules)[number];
+type LibraryRule = (typeof pairRules | typeof planRules)[number] | typeof conditionsExclude;
 
 /** The id of a rule of the library. */
 export type RuleId = LibraryRule["id"];
@@ -29,7 +31,10 @@ export type LibraryFinding = { readonly [Id in RuleId]: FindingOf<Id, KindsOf<Id
 /** One reason of a verdict. Holds no prose: `vivary/report` puts it into words. Apps name their rules `x-…`. */
 export type Finding = LibraryFinding | FindingOf<`x-${string}`, MeasureKinds>;
 
-/** The answer, the best first; `undetermined` where an essential trait is missing. */
+/**
+ * The answer, the best first; `undetermined` where an essential trait is missing, or where nobody can tell in advance
+ * what these individuals do.
+ */
 export type Outcome = "suitable" | "conditional" | "unsuitable" | "undetermined";
 
 /** A party as a verdict names it. */
@@ -44,6 +49,8 @@ export interface VerdictParty extends Omit<Animals, "kind" | "family" | "kin" | 
 
 /** What must hold about one fact, joined over all findings that ask for it. */
 export interface JointCondition extends Condition {
+  /** What to aim at within what is wanted: what all are kept in, else its middle. */
+  readonly aim?: PartialRange;
   /** The findings that ask for it, as indices into the verdict's `findings`. */
   readonly findings: readonly number[];
 }
@@ -61,8 +68,8 @@ export interface Verdict {
   /** What speaks against and for it. */
   readonly findings: readonly Finding[];
   /**
-   * What would remove the restricting findings: one entry for each fact and party. Two about one fact of one party
-   * exclude each other.
+   * What would remove the restricting findings: one entry for each fact and party. Where two exclude each other, a finding
+   * `conditions-exclude` says so.
    */
   readonly conditions: readonly JointCondition[];
   /** Findings whose condition the plan meets: they do not count. */

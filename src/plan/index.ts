@@ -17,6 +17,7 @@ export type {
   PlannedTank,
   PlannedWater,
   Planting,
+  Temper,
 } from "./plan";
 export type { FactName, PlanReadings } from "./read-fact";
 export {

@@ -1,6 +1,6 @@
 import { applyForm, type Kind, type Listing, type Sex, type SpeciesProfile, type Stage } from "../species";
 import { type Kin, kinOf, type Numbers } from "./kin";
-import type { Group, Party } from "./plan";
+import type { Group, Party, Temper } from "./plan";
 
 /** The animals of a party as rules see them, beside the traits that a rule asks for. */
 export interface Animals extends Numbers {
@@ -13,6 +13,10 @@ export interface Animals extends Numbers {
   readonly stage?: Stage;
   /** Total length in cm. */
   readonly length?: number;
+  /** What the individuals are like; as their kind if absent. */
+  readonly temper?: Exclude<Temper, "typical">;
+  /** Young of it are wanted. */
+  readonly raises?: true;
   /** These and the other animals of the species. */
   readonly kin: Kin;
   /** The laws that name the species. */
@@ -39,20 +43,21 @@ export const partiesOfGroups = (groups: readonly Group[]): readonly CheckedParty
   withKin(groups.map(ofGroup));
 
 function ofParty(party: Party): LoneParty {
-  const { sex, stage, length, count } = party;
+  const { sex, stage, length, count, temper } = party;
   const sexed = sex && count !== undefined;
   return loneParty(party, {
     ...(sex && { sex }),
     ...(stage && { stage }),
     ...(length !== undefined && { length }),
     ...(count !== undefined && { count }),
+    ...tempered(temper),
     ...(sexed && { males: sex === "male" ? count : 0, females: sex === "female" ? count : 0 }),
   });
 }
 
 /** Unsexed animals and juveniles leave the number of either sex unknown. */
 function ofGroup(group: Group): LoneParty {
-  const { id, length, males = 0, females = 0, unsexed = 0, juveniles = 0 } = group;
+  const { id, length, males = 0, females = 0, unsexed = 0, juveniles = 0, temper, raises } = group;
   const count = males + females + unsexed + juveniles;
   const sexed = unsexed + juveniles === 0;
   const sex = sexed && (males === 0 ? "female" : females === 0 && "male");
@@ -60,11 +65,15 @@ function ofGroup(group: Group): LoneParty {
     count,
     ...(length !== undefined && { length }),
     ...(sex && { sex }),
+    ...tempered(temper),
+    ...(raises && { raises }),
     ...(juveniles === count && { stage: "juvenile" as const }),
     ...(sexed && { males, females }),
   });
   return id === undefined ? party : { ...party, group: id };
 }
+
+const tempered = (temper: Temper = "typical") => (temper === "typical" ? {} : { temper });
 
 type Counted = Omit<Animals, "id" | "kind" | "family" | "form" | "kin" | "listings">;
 

@@ -36,6 +36,8 @@ const bases: Shape = {
   },
 };
 
+const temper: Shape = { is: "word", words: ["shyer", "typical", "bolder", "bully"] };
+
 const current = word(classes.flow);
 
 const tank = object(
@@ -52,6 +54,10 @@ const tank = object(
     openWater: share,
     openSurface: share,
     sightBreaks: { is: "count", min: 0, max: 1000 },
+    substrate: word(classes.ground),
+    hides: object(
+      Object.fromEntries(Object.keys(classes.hide).map((kind) => [kind, { is: "count", min: 0, max: 1000 }])),
+    ),
     plants: { is: "word", words: ["none", "planted", "grown-in"] },
     filter: object(
       {
@@ -100,6 +106,8 @@ export function planShape(species: ShapeCheck): ObjectShape {
       unsexed: count,
       juveniles: count,
       length: bodyLength,
+      temper,
+      raises: yesOrNo,
       entersOn: { is: "number", min: -100_000, max: 100_000, unit: "days" },
     },
     ["species"],
@@ -118,6 +126,7 @@ export const partyShape = (species: ShapeCheck): ObjectShape =>
       stage: word(classes.stage),
       length: bodyLength,
       count: { is: "count", min: 1, max: mostAnimals },
+      temper,
     },
     ["species"],
   );

@@ -1,4 +1,4 @@
-import type { FlowClass, Sex, SpeciesProfile, Stage, TraitValue } from "../species";
+import type { classes, FlowClass, Sex, SpeciesProfile, Stage, TraitValue } from "../species";
 import type { TankDimensions } from "../tank";
 
 /** One kind of animal to be judged: without sex or stage, adults of both sexes. */
@@ -12,7 +12,16 @@ export interface Party {
   readonly length?: number | undefined;
   /** How many; unknown if absent. */
   readonly count?: number | undefined;
+  /** What these individuals are like. Default `typical`. */
+  readonly temper?: Temper | undefined;
 }
+
+/**
+ * What individuals are like beside their kind. `shyer`: hide, need company that settles them, yield food; `bolder`: do not
+ * hide, and do whenever they can what others do only when crowded or breeding; `bully`: bolder, and chase whoever is not
+ * clearly larger.
+ */
+export type Temper = "shyer" | "typical" | "bolder" | "bully";
 
 /** Animals of one species that are kept together. At least one. */
 export interface Group {
@@ -31,6 +40,10 @@ export interface Group {
   readonly juveniles?: number | undefined;
   /** Total length in cm, in place of the species' figures. */
   readonly length?: number | undefined;
+  /** What these individuals are like. Default `typical`. */
+  readonly temper?: Temper | undefined;
+  /** Whether young of it are wanted. Default no. */
+  readonly raises?: boolean | undefined;
   /** The day on which it moves in, counted from the first. */
   readonly entersOn?: number | undefined;
 }
@@ -51,6 +64,10 @@ export interface PlannedTank extends Omit<TankDimensions, "height"> {
   readonly openSurface?: number | undefined;
   /** The number of things that break the line of sight over the floor. */
   readonly sightBreaks?: number | undefined;
+  /** What covers most of the ground. */
+  readonly substrate?: keyof typeof classes.ground | undefined;
+  /** How many there are of what animals hide, sleep or spawn in. */
+  readonly hides?: { readonly [Kind in keyof typeof classes.hide]?: number | undefined } | undefined;
   readonly plants?: Planting | undefined;
   readonly filter?: PlannedFilter | undefined;
 }

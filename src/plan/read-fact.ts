@@ -17,6 +17,7 @@ export const tankFacts = {
   "tank.openWater": ({ tank }: CheckedPlan) => tank.openWater ?? leftBy(tank.cover),
   "tank.openSurface": ({ tank }: CheckedPlan) => tank.openSurface,
   "tank.sightBreaks": ({ tank }: CheckedPlan) => tank.sightBreaks,
+  "tank.substrate": ({ tank }: CheckedPlan) => tank.substrate,
   "tank.plants": ({ tank }: CheckedPlan) => tank.plants,
   "tank.flow.calmest": ({ tank }: CheckedPlan) => tank.flow?.calmest,
   "tank.flow.strongest": ({ tank }: CheckedPlan) => tank.flow?.strongest,
@@ -61,11 +62,17 @@ export const groupFacts = {
     return males && females !== undefined ? females / males : undefined;
   },
   "group.length": (group: OfGroup) => animalsOf(group)?.length,
+  "group.sex": (group: OfGroup) => animalsOf(group)?.sex,
+  "group.form": (group: OfGroup) => animalsOf(group)?.form ?? asSold,
   "group.grown": (group: OfGroup) => (animalsOf(group)?.stage ?? "adult") === "adult",
   "group.longFins": ({ of, trait }: OfGroup) => trait(of, "appearance.longFins"),
   "group.company": ({ plan, of, trait }: OfGroup) => hasSettlingCompany(plan, of, trait),
   "group.offerings": ({ plan, of, trait }: OfGroup) => offeringsFor(plan, of, trait),
+  "tank.hides": ({ plan, of, trait }: OfGroup) => hidesFor(plan, of, trait),
 } as const;
+
+/** The word for the animal as it is usually sold, of no form. */
+export const asSold = "as-sold";
 
 /** The name of a fact of a plan that a condition may be about. */
 export type FactName = keyof typeof tankFacts | keyof typeof groupFacts;
@@ -94,9 +101,12 @@ export const isOfGroup = (name: string): name is keyof typeof groupFacts => Obje
 /** The facts that are answered in words or with yes or no; all others are numbers. */
 const worded: ReadonlySet<FactName> = /* @__PURE__ */ new Set<FactName>([
   "tank.lid",
+  "tank.substrate",
   "tank.plants",
   "tank.flow.calmest",
   "tank.flow.strongest",
+  "group.sex",
+  "group.form",
   "group.grown",
   "group.longFins",
   "group.company",
@@ -126,6 +136,14 @@ export function readPlan<Name extends keyof PlanReadings>(plan: CheckedPlan, nam
 
 const animalsOf = ({ plan, of }: OfGroup) => plan.parties[of]?.animals;
 const numbersOf = (group: OfGroup): Numbers => animalsOf(group)?.kin ?? {};
+
+/** How many of the tank's hiding places serve a party; unknown where the plan names none. */
+function hidesFor({ tank: { hides } }: CheckedPlan, of: number, trait: TraitReader): number | undefined {
+  const needs = trait(of, "space.hides");
+  if (!hides || !needs) return undefined;
+  const kinds = new Set(needs.flatMap(({ anyOf }) => anyOf));
+  return [...kinds].reduce((sum, kind) => sum + (hides[kind] ?? 0), 0);
+}
 
 /** The surface of media that are surely ripe, m². */
 const ripeArea = (filter: PlannedFilter) => (filterCapacity(filter).min > 0 ? filter.mediaArea : 0);

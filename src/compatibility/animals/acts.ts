@@ -1,6 +1,6 @@
 import type { Animals, Kin } from "../../plan";
 import { mayHave } from "../../plan/inner";
-import { type Act, classes, type Sex, type Stage } from "../../species";
+import { type Act, classes, type Sex, type Stage, type Zone } from "../../species";
 
 /** Whether an act of some animals can fall on others, once grown: doer, target and occasion are there. */
 export function canHappen(act: Act, from: Animals, to: Animals): boolean {
@@ -24,6 +24,22 @@ function doersMeetTargets({ doer, target }: Act, from: Animals, to: Animals): bo
   }
   if (target === "other-sex") return doers.some((sex) => mayHave(from, sex) && mayHave(to, otherSex[sex]));
   return doers.some((sex) => mayHave(from, sex));
+}
+
+/** Parts of the water, in order of height. */
+const heights: readonly Zone[] = ["bottom", "midwater", "surface"];
+
+/** Whether an act reaches where the other lives: a part of the water that both use, for a brood also the next one. */
+export function reaches(
+  act: Act,
+  mine: readonly Zone[] | undefined,
+  theirs: readonly Zone[] | undefined,
+): boolean {
+  if (!mine || !theirs) return true;
+  const far = act.when === "guarding-brood" ? 1 : 0;
+  return mine.some((zone) =>
+    theirs.some((other) => Math.abs(heights.indexOf(zone) - heights.indexOf(other)) <= far),
+  );
 }
 
 const otherSex = { male: "female", female: "male" } as const;

@@ -2,7 +2,8 @@ import { decimal } from "../../decimal";
 import { bodyMass, nitrogenLoad, oxygenDemand, ration } from "../../load";
 import type { Animals } from "../../plan";
 import type { TraitPath, TraitValue } from "../../species";
-import { roomLength } from "./lengths";
+import { grownLength } from "./lengths";
+import { wantedKin } from "./wanted";
 
 /** The fish of a plan, grown, by mass: at what they likely weigh, or at one end of it. */
 export interface Stock {
@@ -59,11 +60,23 @@ const isMeasured = (standing: OnScales["standing"]) => standing("size.lengthWeig
 export function stocksOf(groups: readonly OnScales[]): readonly Stock[] {
   const fish = groups
     .filter(({ animals }) => animals.kind === "fish")
-    .map((group) => ({ count: group.animals.count ?? 1, masses: massesOf(group) }));
+    .map((group) => ({ count: wantedOf(group), masses: massesOf(group) }));
   return (["likely", "least", "greatest"] as const).map((end) => ({
     end,
     animals: fish.map(({ count, masses }) => ({ mass: masses[end], count })),
   }));
+}
+
+/** How many there are of a group once there are as many of its species as belong together. */
+function wantedOf({ animals, standing }: OnScales): number {
+  const { count = 1, kin } = animals;
+  const wanted = wantedKin({
+    party: { kin },
+    "social.group": standing("social.group")[0],
+    "social.living": standing("social.living")[0],
+    "social.femalesPerMale": standing("social.femalesPerMale")[0],
+  } as Parameters<typeof wantedKin>[0]);
+  return Math.ceil((count * (wanted.count ?? 1)) / (kin.count ?? 1));
 }
 
 /** Nothing on the scales. */
@@ -91,7 +104,7 @@ function totalOf(animals: readonly Weighed[], each: (mass: number) => number): n
 
 /** What one fish of a group weighs in g, by the adopted facts and at the ends of what may be true. */
 function massesOf({ animals, standing }: OnScales): Readonly<Record<Stock["end"], number>> {
-  const lengths = standing("size.adultLength").map((adult) => roomLength(animals, adult));
+  const lengths = standing("size.adultLength").map((adult) => grownLength(animals, adult));
   const bodies = isMeasured(standing)
     ? standing("size.lengthWeight").map((lengthWeight) => ({ lengthWeight }))
     : shapesOf(standing).map((shape) => ({ shape }));

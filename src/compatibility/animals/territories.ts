@@ -8,7 +8,10 @@ export type Territory = Exclude<TraitValue<"space.territory">, "none">;
  * How many territories the animals of a species hold. Where the sexes are not known, half of them count as male; where
  * their number is not known, they hold one.
  */
-export function claimsOf({ holder }: Territory, { count, males, females, mayHave }: Kin): number {
+export function claimsOf(
+  { holder }: Pick<Territory, "holder">,
+  { count, males, females, mayHave }: Kin,
+): number {
   const half = count === undefined ? undefined : Math.ceil(count / 2);
   const of = (sex: "male" | "female", counted: number | undefined) =>
     mayHave[sex] ? (counted ?? half ?? 1) : 0;

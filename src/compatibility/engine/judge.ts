@@ -3,6 +3,7 @@ import { traitDefinitions, weakestBasis } from "../../species/inner";
 import { type Judgement, leftOpen, silent } from "./judgement";
 import {
   disputedQuestions,
+  individualQuestions,
   inputQuestions,
   missingQuestions,
   type OpenQuestion,
@@ -14,7 +15,14 @@ import type { MeasureKinds } from "./rule/measures";
 import { measured } from "./rule/measures";
 import type { Rule, RuleAnswer, RuleWay } from "./rule/rule";
 import { gravest, type Weight } from "./rule/weight";
-import { type LocatedAnswer, type PlanSubjects, type Standing, spanOf, standingOf } from "./standing";
+import {
+  couldBe,
+  type LocatedAnswer,
+  type PlanSubjects,
+  type Standing,
+  spanOf,
+  standingOf,
+} from "./standing";
 import type { Subject } from "./subject";
 import { unknownTrait, type View, viewOf } from "./view";
 import { inEveryWorld, isAmong, isMissing, type Reading, type ReadTrait, type Worlds } from "./worlds";
@@ -149,10 +157,14 @@ function bounded(
   return {
     findings: standing.filter(({ state }) => state !== "met").map(complete),
     met: standing.filter(({ state }) => state === "met").map(complete),
-    open: [...traitQuestions(rule, used, { least, greatest }), ...inputQuestions(rule, standing)],
+    open: [
+      ...traitQuestions(rule, used, { least, greatest }),
+      ...inputQuestions(rule, standing),
+      ...individualQuestions(rule, standing),
+    ],
     least,
     greatest,
-    undetermined: false,
+    undetermined: standing.some(({ answer }) => couldBe(answer)),
   };
 }
 
@@ -162,7 +174,8 @@ function completing(rule: Rule, read: readonly Reading[]) {
   const basis = weakestBasis(bases.length > 0 ? bases : ["common-practice"]);
   const traits = [...new Set(read.map(({ trait }) => trait))];
   const { id, measures: kinds = {} } = rule;
-  return ({ answer, from, to, condition }: Standing): AnyFinding => {
+  return ({ answer, from, to, condition, instead }: Standing): AnyFinding => {
+    const uncertain = couldBe(answer);
     const { weight, measures, watchFor } = answer;
     const finding = {
       rule: id,
@@ -172,6 +185,8 @@ function completing(rule: Rule, read: readonly Reading[]) {
       ...(measures && { measures: measured(kinds, measures) }),
       ...(watchFor && { watchFor }),
       ...(condition && { condition }),
+      ...(instead && { instead }),
+      ...(uncertain && { couldBe: uncertain }),
       basis,
       traits: [...traits],
     };

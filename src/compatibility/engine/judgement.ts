@@ -11,7 +11,7 @@ export interface Judgement {
   /** The least and the greatest gravity over what is disputed, missing or not given. */
   readonly least: number;
   readonly greatest: number;
-  /** An essential trait is missing that could block or restrict. */
+  /** An essential trait is missing that could block or restrict, or individuals could do what blocks. */
   readonly undetermined: boolean;
 }
 

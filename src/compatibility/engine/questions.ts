@@ -4,7 +4,7 @@ import type { TraitPath } from "../../species";
 import { traitDefinitions } from "../../species/inner";
 import type { Rule } from "./rule/rule";
 import { gravest, gravity, type Weight } from "./rule/weight";
-import type { Standing } from "./standing";
+import { couldBe, type Standing } from "./standing";
 import { isMissing, type Reading } from "./worlds";
 
 /** What every open question says. */
@@ -30,7 +30,9 @@ export type OpenQuestion =
   /** The plan does not state the fact. */
   | (QuestionCore & { readonly reason: "not-given"; readonly input: FactName })
   /** An equation does not hold for this plan. */
-  | (QuestionCore & { readonly reason: "outside-domain" });
+  | (QuestionCore & { readonly reason: "outside-domain" })
+  /** Individuals differ, and nobody can tell in advance what these do. */
+  | (QuestionCore & { readonly reason: "individual" });
 
 /** Whether a question is about a trait without which a record is incomplete. */
 export const isEssential = (question: OpenQuestion) =>
@@ -80,6 +82,15 @@ export function inputQuestions(rule: Rule, standing: readonly Standing[]) {
         couldBe: "restricting",
       },
     ];
+  });
+}
+
+/** What hangs on the individuals. */
+export function individualQuestions({ id }: Rule, standing: readonly Standing[]): readonly OpenQuestion[] {
+  return standing.flatMap(({ answer, from }) => {
+    const uncertain = couldBe(answer);
+    const of = from === undefined ? {} : { of: from };
+    return uncertain ? [{ rule: id, ...of, reason: "individual", couldBe: uncertain }] : [];
   });
 }
 

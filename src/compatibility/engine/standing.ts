@@ -1,7 +1,6 @@
 import { InvalidInputError } from "../../errors";
-import type { Condition } from "../../plan";
 import { type CheckedPlan, conditionProblems, factUnits, holds } from "../../plan/inner";
-import type { GivenCondition, Judged } from "./rule/finding";
+import type { AimedCondition, GivenCondition, Judged } from "./rule/finding";
 import type { Rule } from "./rule/rule";
 import { gravity, type Weight } from "./rule/weight";
 import type { Subject } from "./subject";
@@ -12,7 +11,9 @@ export interface Standing {
   readonly answer: Judged;
   readonly from: number | undefined;
   readonly to: number | undefined;
-  readonly condition?: Condition;
+  readonly condition?: AimedCondition;
+  /** Of what blocks: a form that would not be harmed. */
+  readonly instead?: AimedCondition;
   /** Whether the plan meets the condition; without one, or without a plan, it does not. */
   readonly state: "met" | "unmet" | "not-given" | "not-known";
 }
@@ -38,8 +39,11 @@ export function standingOf(
   const { about, ...answer } = given;
   const [first, second] = about === undefined ? sides : sides.slice(about, about + 1);
   const concerned = { answer, from: first?.index, to: second?.index };
+  const count = (plan?.subjects ?? sides).length;
+  if (answer.weight === "blocking" && answer.instead)
+    return { ...concerned, instead: located(rule, answer.instead, concerned, count), state: "unmet" };
   if (answer.weight !== "restricting") return { ...concerned, state: "unmet" };
-  const condition = located(rule, answer.condition, concerned, (plan?.subjects ?? sides).length);
+  const condition = located(rule, answer.condition, concerned, count);
   return { ...concerned, condition, state: plan ? stateOf(condition, plan, read) : "unmet" };
 }
 
@@ -49,8 +53,8 @@ function located(
   given: GivenCondition,
   parties: Pick<Standing, "from" | "to">,
   count: number,
-): Condition {
-  const { on, of, wanted }: GivenCondition = Object(given);
+): AimedCondition {
+  const { on, of, wanted, aim }: GivenCondition = Object(given);
   const party = of && parties[of];
   const condition = { on, ...(party !== undefined && { of: party }), wanted };
   const problems = conditionProblems(condition, count);
@@ -64,10 +68,15 @@ function located(
   return {
     ...condition,
     wanted: "oneOf" in wanted ? { oneOf: [...wanted.oneOf] } : { ...wanted, ...(unit && { unit }) },
+    ...(aim && { aim: { ...aim } }),
   };
 }
 
-function stateOf(condition: Condition, { plan, subjects }: PlanSubjects, read: ReadTrait): Standing["state"] {
+function stateOf(
+  condition: AimedCondition,
+  { plan, subjects }: PlanSubjects,
+  read: ReadTrait,
+): Standing["state"] {
   let lacks = false;
   const met = holds(condition, plan, (of, trait) => {
     const subject = subjects[of];
@@ -79,15 +88,23 @@ function stateOf(condition: Condition, { plan, subjects }: PlanSubjects, read: R
   return met ? "met" : "unmet";
 }
 
-/** The gravity of a rule's answers if all that is not known were met, and if none were. */
+/**
+ * The gravity of a rule's answers at least and at most: if what is not known of traits were as it should be, and if it
+ * were not; if individuals do not do what nobody can tell in advance, and if they do. What the plan does not give is not
+ * met in either.
+ */
 export function spanOf(standing: readonly Standing[]) {
   let [least, greatest] = [0, 0];
   for (const { answer, state } of standing) {
-    if (state !== "met") greatest = Math.max(greatest, gravity[answer.weight]);
-    if (state === "unmet") least = Math.max(least, gravity[answer.weight]);
+    if (state === "met") continue;
+    greatest = Math.max(greatest, gravity[couldBe(answer) ?? answer.weight]);
+    if (state !== "not-known") least = Math.max(least, gravity[answer.weight]);
   }
   return { least, greatest };
 }
+
+/** What an answer could turn out to be, where nobody can tell in advance. */
+export const couldBe = (answer: Judged) => (answer.weight === "advisory" ? answer.couldBe : undefined);
 
 /** What a rule answers has to be what it said it would. */
 function refuseUndeclared({ id, mayYield, measures = {} }: Rule, given: Judged): void {

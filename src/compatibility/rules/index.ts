@@ -6,6 +6,7 @@ import { actsOwnKind } from "./pair/acts-own-kind";
 import { feedingCompetition } from "./pair/feeding-competition";
 import { finNipping } from "./pair/fin-nipping";
 import { flow } from "./pair/flow";
+import { furnishing } from "./pair/furnishing";
 import { generalHardness } from "./pair/general-hardness";
 import { interbreeding } from "./pair/interbreeding";
 import { mucusGrazing } from "./pair/mucus-grazing";
@@ -27,14 +28,17 @@ import { feeding } from "./plan/feeding";
 import { filterNitrogen } from "./plan/filter-nitrogen";
 import { flowPlaces } from "./plan/flow-places";
 import { footprint } from "./plan/footprint";
+import { ground } from "./plan/ground";
 import { groupSize } from "./plan/group-size";
 import { height } from "./plan/height";
+import { hidingPlaces } from "./plan/hiding-places";
 import { lid } from "./plan/lid";
 import { longestRun } from "./plan/longest-run";
 import { openWater } from "./plan/open-water";
 import { oxygen } from "./plan/oxygen";
 import { plants } from "./plan/plants";
 import { plantsAtRisk } from "./plan/plants-at-risk";
+import { sensitive } from "./plan/sensitive";
 import { settlingCompany } from "./plan/settling-company";
 import { sexRatio } from "./plan/sex-ratio";
 import { territories } from "./plan/territories";
@@ -62,6 +66,7 @@ export const pairRules = /* @__PURE__ */ frozen([
   feedingCompetition,
   shyness,
   interbreeding,
+  furnishing,
 ] as const satisfies readonly PairRule[]);
 
 /** The rules about a plan, in the order in which a keeper asks. */
@@ -81,12 +86,15 @@ export const planRules = /* @__PURE__ */ frozen([
   sexRatio,
   cover,
   openWater,
+  ground,
+  hidingPlaces,
   plants,
   plantsAtRisk,
   settlingCompany,
   feeding,
   lid,
   flowPlaces,
+  sensitive,
   cautionFloor,
   cautionElectricity,
   cautionHazards,

@@ -50,7 +50,11 @@ function checkCondition({ on, wanted }: Condition, { conditions }: Messages, at:
 }
 
 function checkQuestion(question: OpenQuestion, { traits, conditions }: Messages, at: string): void {
-  oneOf(question.reason, ["missing", "disputed", "not-given", "outside-domain"], `${at}.reason`);
+  oneOf(
+    question.reason,
+    ["missing", "disputed", "not-given", "outside-domain", "individual"],
+    `${at}.reason`,
+  );
   oneOf(question.couldBe, weights, `${at}.couldBe`);
   if ("trait" in question) oneOf(question.trait, Object.keys(traits), `${at}.trait`);
   if ("input" in question) oneOf(question.input, Object.keys(conditions), `${at}.input`);

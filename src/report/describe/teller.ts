@@ -90,6 +90,7 @@ export function tellerOf(verdict: Verdict, messages: Messages, units: UnitSystem
         disputed: () => open.disputed("trait" in question ? traits[question.trait] : "", of),
         "not-given": () => ("input" in question ? open.notGiven(question.input, of) : ""),
         "outside-domain": () => open.outsideDomain(of),
+        individual: () => open.individual(of),
       }[question.reason]();
       return sentence(open.couldBe(text, question.couldBe));
     },

@@ -31,24 +31,30 @@ function sharedWater(water: string) {
     measures,
     figure,
   }: Told<Measures["temperature" | "ph" | "general-hardness" | "salinity"]>) => {
-    const each = `${from} needs ${figure(measures.from)}, ${to} ${figure(measures.to)}`;
     if (weight === "favourable")
       return `${from} and ${to} are both kept at a ${water} of ${figure(measures.shared)}.`;
-    if (measures.shared) return `${each}: only a ${water} of ${figure(measures.shared)} suits both.`;
-    if (weight === "restricting") return `${each}: the ranges do not meet, but the gap is narrow.`;
-    return `${each}: no ${water} suits both.`;
+    const each = `${from} is kept at a ${water} of ${figure(measures.from)}, ${to} at ${figure(measures.to)}`;
+    if (weight === "restricting")
+      return measures.shared
+        ? `${each}: only ${figure(measures.shared)} suits both well.`
+        : `${each}: each end has to give way a little.`;
+    return weight === "blocking"
+      ? `${each}: no ${water} suits both.`
+      : `${each}, which is what is best for it: whether both can be kept at one ${water} nobody has said.`;
   };
 }
 
 type PlannedWaterRule = "water-temperature" | "water-ph" | "water-hardness" | "water-salinity";
 
 function plannedWater(water: string) {
-  return ({ from, measures, figure }: Told<Measures[PlannedWaterRule]>) => {
-    const { kept, planned, hottest, coolest, limit } = measures;
+  return ({ weight, from, measures, figure }: Told<Measures[PlannedWaterRule]>) => {
+    const { kept, optimum, planned, hottest, coolest, limit } = measures;
     const known = planned ?? hottest ?? coolest;
     const season = (hottest && " on the hottest day") ?? (coolest && " in the coolest season") ?? "";
     const plan = known ? `; planned is ${figure(known)}${season}` : "";
-    const text = `${from} needs a ${water} of ${figure(kept)}${plan}.`;
+    if (optimum) return `${from} does best at a ${water} of ${figure(optimum)}${plan}.`;
+    const text = `${from} is kept at a ${water} of ${figure(kept)}${plan}.`;
+    if (weight === "advisory") return `${text} That is at the edge of what it stands for good.`;
     return limit ? `${text} Past its limit (${figure(limit)}) it suffers or dies.` : text;
   };
 }
@@ -125,42 +131,28 @@ const hazards: Readonly<Record<Words["hazard"], (who: string) => string>> = {
 };
 
 function predation(told: Told<Measures["predation"]>): string {
-  const { from, weight, measures } = told;
-  const hunts = measures.hunts && !measures.defence ? " It hunts by night." : "";
-  const spines = measures.defence ? ` Its spines can choke ${from}.` : "";
-  const signs = weight === "advisory" || !measures.prey ? "" : hunts + spines;
-  return meal(told) + grownUp(told) + signs;
-}
-
-function meal({ from, to, weight, measures, figure }: Told<Measures["predation"]>): string {
-  const { of, greatestPrey, prey, share, today, hunter } = measures;
-  if (of) return `${from} feeds by night and eats the eggs that ${to} guards.`;
-  if (greatestPrey)
-    return `${from} eats animals up to ${figure(greatestPrey)}; ${to} measures ${figure(prey)}.`;
-  if (!share) return weight === "blocking" ? `${from} eats ${to}.` : `${from} eats the young of ${to}.`;
-  const likely = weight === "blocking" ? "will very likely be" : "may be";
-  const grows = today ? "grows to" : "measures up to";
-  return `${to}, ${figure(prey)} long, ${likely} eaten by ${from}, which ${grows} ${figure(hunter)}.`;
-}
-
-/** What changes while one of the two grows. */
-function grownUp({ from, to, measures, figure }: Told<Measures["predation"]>): string {
-  const { safeFrom, today, turnsAt } = measures;
-  if (safeFrom) return ` From ${figure(safeFrom)} on ${to} is safe.`;
-  if (!today) return "";
-  const turns = turnsAt ? `, at about ${figure(turnsAt)}` : "";
-  return ` Now ${figure(today)} long, ${from} goes with ${to} only until it can swallow it${turns}.`;
+  const { from, to, weight, measures, figure } = told;
+  const { of, prey, hunter, greatestPrey, safeFrom, hunts, defence } = measures;
+  if (of?.value === "egg") return `${from} feeds by night and eats the eggs that ${to} guards.`;
+  if (of) return `${from} eats the young of ${to}.`;
+  const size = prey ? `, ${figure(prey)} long,` : "";
+  const why = greatestPrey
+    ? `takes prey of up to about ${figure(greatestPrey)}`
+    : hunter && `grows to ${figure(hunter)}`;
+  const who = [from, why].filter(Boolean).join(", which ");
+  const night = hunts && !defence ? " It hunts by night." : "";
+  const spines = defence && weight === "blocking" ? ` Its spines can choke ${from}.` : "";
+  if (weight === "restricting")
+    return `${to}${size} is eaten by ${who}. From ${figure(safeFrom)} on it is safe: let it grow first.`;
+  if (weight === "blocking") return `${to}${size} is eaten by ${who}.${night}${spines}`;
+  return `${who}, may try to eat ${to}${size} and some do.${night}`;
 }
 
 function footprint({ from, weight, measures, figure }: Told<Measures["footprint"]>): string {
-  const { length, width, needed, planned, today, turnsAt } = measures;
-  if (weight !== "blocking") {
-    return `This group of ${from} needs a floor of ${figure(needed)}; this one has ${figure(planned)}.`;
-  }
-  const outgrown = today
-    ? ` Now ${figure(today)} long, it fits only until it measures ${figure(turnsAt)}.`
-    : "";
-  return `${from} grows to ${figure(length)} and cannot turn in a tank ${figure(width)} wide.${outgrown}`;
+  const { length, width, needed, planned } = measures;
+  if (length) return `${from} grows to ${figure(length)} and cannot turn in a tank ${figure(width)} wide.`;
+  const text = `${from} needs a floor of ${figure(needed)}; this one has ${figure(planned)}.`;
+  return weight === "blocking" ? `This tank is far too small: ${text}` : text;
 }
 
 function oxygen({ from, measures, figure }: Told<Measures["oxygen"]>): string {
@@ -216,6 +208,17 @@ function fedWith({ of, words }: ToldCondition): string {
     .join(", or ");
 }
 
+const sensitivities: Readonly<Record<Words["sensitivity"], (who: string) => string>> = {
+  copper: (who) => `copper, in remedies and algae killers, kills ${who}.`,
+  salt: (who) => `salt as a remedy harms ${who}.`,
+  "ammonia-nitrite": (who) => `${who} is among the first to die in a filter that is not ripe.`,
+  handling: (who) => `nets and lifting into air harm ${who}: move it in a box of water.`,
+  "soft-water": (who) => `in soft, acid water the shell or the moult of ${who} fails.`,
+};
+
+const labelOf = (fact: string | undefined) =>
+  fact !== undefined && Object.hasOwn(facts, fact) ? facts[fact as keyof typeof facts].label : "one fact";
+
 const anyOf = (choices: readonly string[]) =>
   new Intl.ListFormat("en", { type: "disjunction" }).format(choices);
 
@@ -258,7 +261,7 @@ function messages(): Messages {
       suitable: "Suitable: nothing speaks against it.",
       conditional: "Conditional: it works if the conditions below are met.",
       unsuitable: "Unsuitable: do not keep this together.",
-      undetermined: "Undetermined: something essential is not known.",
+      undetermined: "Undetermined: something that decides it is not known.",
     },
     bounds: (atBest, atWorst) =>
       `With what is not certain, the answer lies between ${atBest} and ${atWorst}.`,
@@ -299,10 +302,22 @@ function messages(): Messages {
       "territory-contest": ({ from, to, measures }) =>
         `${from} and ${to} both defend a place ${whereabouts(measures.zone)}.`,
       "size-and-pace": ({ from, to, measures, figure }) =>
-        `${from}, quick and ${figure(measures.longer)} long, pushes aside ${to} of ${figure(measures.shorter)}.`,
+        `${from}, ${figure(measures.longer)} long, leaves ${to} of ${figure(measures.shorter)} no rest.`,
       "feeding-competition": ({ from, to }) => `${from} has eaten before ${to} gets to the food.`,
       shyness: ({ from, to }) => `the bustle of ${to} keeps ${from} in hiding.`,
       interbreeding: ({ from, to }) => `Males of ${from} and females of ${to} have hybrid young.`,
+      furnishing: ({ from, to, measures, figure }) => {
+        const { cover, openWater, harm } = measures;
+        if (harm)
+          return `one of ${from} and ${to} ${plantHarm[harm.value]}, and the other cannot do without them.`;
+        if (cover)
+          return `${from} and ${to} together ask for cover over ${figure(cover)} of the tank seen from above and for ${figure(openWater)} free to swim in: no tank has both.`;
+        return `${from} needs ${anyOf((measures.from?.value ?? []).map(spaced))} on the ground, ${to} ${anyOf((measures.to?.value ?? []).map(spaced))}.`;
+      },
+      "conditions-exclude": ({ measures: { one, other } }) =>
+        one?.value === other?.value
+          ? `two conditions exclude each other: both are about ${labelOf(one?.value)}.`
+          : `two conditions exclude each other: ${labelOf(one?.value)} and ${labelOf(other?.value)}.`,
       "water-temperature": plannedWater("temperature"),
       "water-ph": plannedWater("pH"),
       "water-hardness": plannedWater("general hardness"),
@@ -317,24 +332,36 @@ function messages(): Messages {
       territories: ({ from, measures, figure }) =>
         `${holder(measures.holder, from)} defends ${figure(measures.area)} ${whereabouts(measures.zone)}; ${figure(measures.held)} such places are held here.`,
       "open-water": ({ from, measures, figure }) =>
-        `${from} needs ${figure(measures.needed)} of the plan area to swim in.`,
+        `${from} needs ${figure(measures.needed)} of the tank, seen from above, to swim in.`,
+      ground: ({ from, measures }) =>
+        `${from} needs ${anyOf((measures.needed?.value ?? []).map(spaced))} on the ground.`,
+      "hiding-places": ({ from, measures, figure }) =>
+        `${from} hides in ${anyOf((measures.kinds?.value ?? []).map(spaced))}; ${figure(measures.needed)} such places are needed here.`,
+      sensitive: ({ from, measures }) => sensitivities[measures.to?.value ?? "handling"](from),
       "plants-at-risk": ({ from, measures }) => `${from} ${plantHarm[measures.harm?.value ?? "eats"]}.`,
       feeding: ({ from, measures }) => {
         const places = measures.places?.value.map((place) => feedingPlaces[place]) ?? [];
         const hours = measures.hours?.value.map((hour) => feedingHours[hour]) ?? [];
         return `${from} feeds ${places.join(" and ")}, ${hours.join(" and ")}: what others are given may not reach it.`;
       },
-      "longest-run": ({ from, measures, figure }) =>
-        `${from} needs a tank ${figure(measures.needed)} long; this one measures ${figure(measures.planned)}.`,
+      "longest-run": ({ from, weight, measures, figure }) => {
+        const text = `${from} needs a tank ${figure(measures.needed)} long; this one measures ${figure(measures.planned)}.`;
+        return weight === "blocking" ? `This tank is far too short: ${text}` : text;
+      },
       footprint: (told) => footprint(told),
-      "group-size": ({ from, measures, figure }) =>
-        `${from} is kept in a group of ${figure(measures.needed)}; planned: ${figure(measures.planned)}.`,
+      "group-size": ({ from, weight, measures, figure }) =>
+        weight === "advisory"
+          ? `${from} lives alone; ${figure(measures.planned)} are planned.`
+          : `${from} is kept in a group of ${figure(measures.needed)}; planned: ${figure(measures.planned)}.`,
       "sex-ratio": ({ from, measures, figure }) =>
         `${from} needs ${figure(measures.needed)} females to each male.`,
       cover: ({ from, measures, figure }) =>
-        `${from} needs cover over ${figure(measures.needed)} of the plan area.`,
+        `${from} needs cover over ${figure(measures.needed)} of the tank, seen from above.`,
       plants: ({ from }) => `${from} does well only among plants that have grown in.`,
-      "settling-company": ({ from }) => `${from} is shy and comes out beside calm fish in the open water.`,
+      "settling-company": ({ from, weight, measures, figure }) =>
+        weight === "advisory"
+          ? `${from} settles in so much cover, more slowly than beside calm fish in the open water.`
+          : `${from} is shy and comes out beside calm fish in the open water; cover over ${figure(measures.cover)} of the tank settles it too, more slowly.`,
       lid: ({ from, weight }) =>
         weight === "restricting"
           ? `${from} leaves the water of an open tank.`
@@ -377,7 +404,9 @@ function messages(): Messages {
       "tank.longestRun": ({ wanted }) => `the tank is ${wanted} long`,
       "tank.footprint": ({ wanted }) => `the floor has ${wanted}`,
       "tank.height": ({ wanted }) => `the tank is ${wanted} high`,
-      "tank.openWater": ({ wanted }) => `${wanted} of the plan area is free to swim in`,
+      "tank.openWater": ({ wanted }) => `${wanted} of the tank, seen from above, is free to swim in`,
+      "tank.substrate": ({ words }) => `the ground is ${anyOf(words.map((word) => spaced(String(word))))}`,
+      "tank.hides": ({ of, wanted }) => `${of} finds ${wanted} places to hide, sleep or spawn in`,
       "tank.openSurface": ({ wanted }) =>
         `${wanted} of the surface stays free of leaves, with air between water and lid`,
       "tank.sightBreaks": ({ wanted, min }) =>
@@ -386,7 +415,7 @@ function messages(): Messages {
       "tank.filter.ripeArea": ({ wanted, figure }) =>
         `the filter has run for eight weeks and holds ${wanted} of media (a litre of coarse foam has about ${figure({ value: 1, unit: "m2" })})`,
       "tank.lid": () => "the tank is covered without a gap",
-      "tank.cover": ({ wanted }) => `${wanted} of the plan area is cover`,
+      "tank.cover": ({ wanted }) => `${wanted} of the tank, seen from above, is cover`,
       "tank.plants": ({ words }) =>
         words.includes("none") ? "there are no plants to lose" : "the plants have grown in",
       "tank.flow.calmest": ({ words }) => `some place has no more than ${words.at(-1)} current`,
@@ -408,6 +437,9 @@ function messages(): Messages {
           ? `every ${of} measures ${wanted}`
           : `no ${of} grows beyond ${figure({ value: max, unit: "cm" })}`,
       "group.longFins": ({ of }) => `a short-finned form takes the place of this ${of}`,
+      "group.sex": ({ of, words }) => `all ${of} are ${words.join(" or ")}`,
+      "group.form": ({ of, words }) =>
+        `the form of ${of} is ${anyOf(words.map((word) => spaced(String(word))))}`,
       "group.grown": ({ of }) => `only young ${of} are kept, and move out before they are grown`,
       "group.offerings": (told) => fedWith(told),
       "group.company": ({ of }) => `calm fish that neither eat nor are eaten by ${of} swim in the open water`,
@@ -422,6 +454,7 @@ function messages(): Messages {
       notGiven: (input, of) =>
         [of, `the plan does not say: ${facts[input].label}`].filter(Boolean).join(": "),
       outsideDomain: (of) => `${of || "the tank"}: outside the range in which the equation holds`,
+      individual: (of) => `${of}: individuals differ, and nobody can tell in advance`,
       couldBe: (question, weight) => `${question}; ${couldBe[weight]}.`,
       further: (count) => `${count} less decisive ${count === 1 ? "question is" : "questions are"} open.`,
     },

@@ -120,6 +120,8 @@ export interface Messages {
     readonly notGiven: (input: FactName, of: string) => string;
     /** An equation does not hold. */
     readonly outsideDomain: (of: string) => string;
+    /** Nobody can tell in advance what these individuals do. */
+    readonly individual: (of: string) => string;
     /** Such a question, with the gravest that its answer could bring, as a sentence. */
     readonly couldBe: (question: string, weight: Weight) => string;
     /** How many less decisive questions there are. */

@@ -1,4 +1,5 @@
 import type { Condition, FactName, Wanted } from "../../../plan";
+import type { PartialRange } from "../../../ranges";
 import type { Basis, TraitPath } from "../../../species";
 import type { GivenMeasures, MeasureKinds, MeasuresOf } from "./measures";
 import type { Weight } from "./weight";
@@ -21,6 +22,8 @@ export interface GivenCondition {
   readonly on: FactName;
   readonly of?: PartyRole;
   readonly wanted: Wanted;
+  /** What to aim at within a span that is wanted. */
+  readonly aim?: PartialRange | undefined;
 }
 
 /** What a rule answers; the engine adds whom it concerns, the units, and how well it is supported. */
@@ -30,9 +33,17 @@ export type Judged<Allowed extends Weight = Weight, Kinds = MeasureKinds> = {
   /** What to look for. */
   readonly watchFor?: Sign;
 } & {
-  blocking: { readonly weight: "blocking" };
+  blocking: {
+    readonly weight: "blocking";
+    /** A form that would not be harmed, in place of the one planned. */
+    readonly instead?: GivenCondition | undefined;
+  };
   restricting: { readonly weight: "restricting"; readonly condition: GivenCondition };
-  advisory: { readonly weight: "advisory" };
+  advisory: {
+    readonly weight: "advisory";
+    /** Nobody can tell in advance whether this individual does so: then it rules the plan out. */
+    readonly couldBe?: "blocking" | undefined;
+  };
   favourable: { readonly weight: "favourable" };
 }[Allowed];
 
@@ -53,10 +64,25 @@ export type FindingOf<Id extends string, Kinds> = {
   /** The traits used. */
   readonly traits: readonly TraitPath[];
 } & (
-  | { readonly weight: "blocking" | "advisory" | "favourable" }
+  | { readonly weight: "favourable" }
+  | {
+      readonly weight: "blocking";
+      /** A form that would not be harmed, in place of the one planned: told, and never among `conditions`. */
+      readonly instead?: Condition;
+    }
+  | {
+      readonly weight: "advisory";
+      /** Nobody can tell in advance whether these individuals do so: then it rules the plan out. */
+      readonly couldBe?: "blocking";
+    }
   /** Falls away where the condition is met. */
-  | { readonly weight: "restricting"; readonly condition: Condition }
+  | { readonly weight: "restricting"; readonly condition: AimedCondition }
 );
+
+/** A condition, with what to aim at within a span that is wanted. */
+export interface AimedCondition extends Condition {
+  readonly aim?: PartialRange;
+}
 
 /** A finding of any rule. */
 export type AnyFinding = FindingOf<string, MeasureKinds>;

@@ -1,39 +1,67 @@
 import { mayHave } from "../../../plan/inner";
 import type { Act } from "../../../species";
-import { canHappen, ofBrood } from "../../animals/acts";
+import { canHappen, ofBrood, reaches } from "../../animals/acts";
+import { placeOf } from "../../animals/rivals";
 import { defineRule } from "../../engine/rule/define-rule";
-import type { GivenCondition } from "../../engine/rule/finding";
 import type { SeenParty } from "../../engine/rule/rule";
-import { actMeasures, judgeAct } from "../shared/judge-act";
+import {
+  type ActAnswer,
+  actMeasures,
+  blocks,
+  coverFrom,
+  onlyDisturbs,
+  restricts,
+  roomAndSight,
+  toKnow,
+} from "../shared/judge-act";
 import { shareAny } from "../shared/share-any";
 
+type Doer = SeenParty<"temperament.acts", "appearance.looks" | "space.zones" | "space.territory">;
+
+/** Who kills or wounds what it takes for its own cannot live beside it; who chases it needs room and something between. */
 export const actsLookAlike = defineRule({
   id: "acts-look-alike",
   question: "Does it take the other for one of its own, and what does it do then?",
   way: "each-way",
   needs: { from: ["temperament.acts"] },
-  uses: { from: ["appearance.looks"], to: ["appearance.looks"] },
-  decidesBy: ["coverAgainstChase"],
+  uses: {
+    from: ["appearance.looks", "space.zones", "space.territory"],
+    to: ["appearance.looks", "space.zones"],
+  },
+  decidesBy: ["coverAgainstChase", "roomBesideBrood"],
   mayYield: ["blocking", "restricting", "advisory"],
   measures: actMeasures,
   judge: ({ from, to, thresholds }) => {
     if (from.party.id === to.party.id || !shareAny(shown(from), shown(to))) return [];
     return from["temperament.acts"]
       .filter(({ target }) => target === "look-alike")
+      .filter((act) => reaches(act, from["space.zones"], to["space.zones"]))
       .filter((act) => canHappen(act, from.party, to.party))
-      .map((act) => judgeAct(act, from.party, removedBy(act, thresholds), thresholds));
+      .flatMap((act) => judged(act, from, thresholds));
   },
 });
 
-interface Cover {
+interface Deciding {
   readonly coverAgainstChase: number;
+  readonly roomBesideBrood: number;
 }
 
-/** No pair that breeds, none of the sex that does it, or cover to get out of sight. */
-function removedBy({ doer, when }: Act, { coverAgainstChase }: Cover): GivenCondition {
-  if (ofBrood(when)) return { on: "group.pairs", of: "from", wanted: { max: 0 } };
-  if (doer) return { on: doer === "male" ? "group.males" : "group.females", of: "from", wanted: { max: 0 } };
-  return { on: "tank.cover", wanted: { min: coverAgainstChase } };
+function judged(
+  act: Act,
+  from: Doer,
+  { coverAgainstChase, roomBesideBrood }: Deciding,
+): readonly ActAnswer[] {
+  const { does, when = "always" } = act;
+  const { party } = from;
+  const area = placeOf(from["space.territory"])?.area;
+  if (onlyDisturbs(act) || does === "nips-fins" || does === "rasps-mucus") return [toKnow(act, party)];
+  if (does === "kills" || (does === "bites" && when === "always")) return [blocks(act, party)];
+  if (ofBrood(when)) return restricts(act, party, roomAndSight(2, area && (roomBesideBrood * area) / 2));
+  if (when === "crowded")
+    return does === "bites"
+      ? restricts(act, party, [coverFrom(coverAgainstChase), ...roomAndSight(2, area)])
+      : [toKnow(act, party)];
+  return restricts(act, party, roomAndSight(2, area));
 }
 
 /** The markings that some animal of the party shows. */

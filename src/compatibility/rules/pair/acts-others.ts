@@ -1,18 +1,31 @@
 import { decimal } from "../../../decimal";
-import type { Act, TraitValue } from "../../../species";
-import { canHappen, ofBrood } from "../../animals/acts";
-import { hunterLength, preyLength } from "../../animals/lengths";
+import type { Act } from "../../../species";
+import { canHappen, ofBrood, reaches } from "../../animals/acts";
+import { grownLength, preyLength } from "../../animals/lengths";
+import { placeOf } from "../../animals/rivals";
 import { defineRule } from "../../engine/rule/define-rule";
 import type { GivenCondition } from "../../engine/rule/finding";
 import type { SeenParty } from "../../engine/rule/rule";
 import type { ThresholdValues } from "../../thresholds";
-import { actMeasures, judgeAct } from "../shared/judge-act";
-import { shareAny } from "../shared/share-any";
+import {
+  type ActAnswer,
+  actMeasures,
+  blocks,
+  coverFrom,
+  onlyDisturbs,
+  restricts,
+  roomAndSight,
+  toKnow,
+} from "../shared/judge-act";
 
 type Doer = SeenParty<"temperament.acts" | "size.adultLength", "space.zones" | "space.territory">;
 type Other = SeenParty<"size.adultLength", "space.zones" | "appearance.longFins">;
 type Deciding = Pick<ThresholdValues, "coverAgainstChase" | "clearlySmaller" | "roomBesideBrood">;
 
+/**
+ * Killing and wounding whoever is near block; a brood that is defended with bites needs room beside it; whoever is only
+ * chased needs cover to get out of sight. A bully chases all that are not clearly larger.
+ */
 export const actsOthers = defineRule({
   id: "acts-others",
   question: "What does it do to other species?",
@@ -24,32 +37,46 @@ export const actsOthers = defineRule({
   measures: actMeasures,
   judge: ({ from, to, thresholds }) => {
     if (from.party.id === to.party.id) return [];
-    return from["temperament.acts"]
+    const acts = from["temperament.acts"]
       .filter(({ does }) => does !== "nips-fins" && does !== "rasps-mucus")
       .filter(({ does }) => does !== "chases" || canFlee(to))
       .filter((act) => falls(act, from, to, thresholds))
-      .filter(
-        (act) => shareAny(from["space.zones"], to["space.zones"]) && canHappen(act, from.party, to.party),
-      )
-      .map((act) => judgeAct(act, from.party, removedBy(act, from, thresholds), thresholds));
+      .filter((act) => reaches(act, from["space.zones"], to["space.zones"]))
+      .filter((act) => canHappen(act, from.party, to.party))
+      .flatMap((act) => judged(act, from, thresholds));
+    return [...acts, ...bullied(from, to, thresholds)];
   },
 });
 
-/** Company that is not smaller, room out of the parents' reach, or cover to get out of sight. */
-function removedBy(act: Act, from: Doer, thresholds: Deciding): GivenCondition {
-  if (act.target === "smaller")
-    return { on: "group.length", of: "to", wanted: { min: clearlySmaller(from, thresholds) } };
-  if (ofBrood(act.when)) return awayFromBrood(from["space.territory"], thresholds);
-  return { on: "tank.cover", wanted: { min: thresholds.coverAgainstChase } };
+function judged(act: Act, from: Doer, thresholds: Deciding): readonly ActAnswer[] {
+  const { does, when = "always" } = act;
+  const { party } = from;
+  const cover = coverFrom(thresholds.coverAgainstChase);
+  if (onlyDisturbs(act)) return [toKnow(act, party)];
+  if (does === "kills" || (does === "bites" && when === "always"))
+    return [blocks(act, party, act.target === "long-finned" ? shortFinned : undefined)];
+  if (ofBrood(when)) return restricts(act, party, [besideBrood(from, thresholds) ?? cover]);
+  if (when === "crowded" && does !== "bites") return [toKnow(act, party)];
+  return restricts(act, party, [cover]);
 }
 
-/** A floor of which the territory takes a part only; where none is known to be held, no pair that breeds. */
-function awayFromBrood(
-  territory: TraitValue<"space.territory"> | undefined,
-  { roomBesideBrood }: Deciding,
-): GivenCondition {
-  if (!territory || territory === "none") return { on: "group.pairs", of: "from", wanted: { max: 0 } };
-  return { on: "tank.footprint", wanted: { min: roomBesideBrood * territory.area } };
+const shortFinned: GivenCondition = { on: "group.longFins", of: "to", wanted: { oneOf: [false] } };
+
+/** A floor of which the brood's territory takes a part only. */
+function besideBrood(from: Doer, { roomBesideBrood }: Deciding): GivenCondition | undefined {
+  const area = placeOf(from["space.territory"])?.area;
+  return area === undefined ? undefined : { on: "tank.footprint", wanted: { min: roomBesideBrood * area } };
+}
+
+/** What an animal that is a bully by itself does to all that are not clearly larger and use its part of the water. */
+function bullied(from: Doer, to: Other, { clearlySmaller: share }: Deciding): readonly ActAnswer[] {
+  if (from.party.temper !== "bully" || !canFlee(to)) return [];
+  const chase: Act = { does: "chases", target: "any" };
+  const isLarger =
+    (preyLength(to.party, to["size.adultLength"]) ?? 0) * share >
+    grownLength(from.party, from["size.adultLength"]);
+  if (isLarger || !reaches(chase, from["space.zones"], to["space.zones"])) return [];
+  return restricts(chase, from.party, roomAndSight(2, placeOf(from["space.territory"])?.area));
 }
 
 /** A snail or a mussel cannot be chased. */
@@ -65,5 +92,5 @@ function falls({ target }: Act, from: Doer, to: Other, thresholds: Deciding): bo
 
 /** The length in cm below which another is clearly smaller. */
 function clearlySmaller(from: Doer, { clearlySmaller: share }: Deciding): number {
-  return decimal(share * hunterLength(from.party, from["size.adultLength"]));
+  return decimal(share * grownLength(from.party, from["size.adultLength"]));
 }

@@ -1,60 +1,107 @@
 import type { Kin } from "../../../plan";
-import type { Act, TraitValue } from "../../../species";
+import type { Act } from "../../../species";
 import { canHappen, ofBrood } from "../../animals/acts";
 import { leastNumber } from "../../animals/least-number";
+import { placeOf, rivalsOf } from "../../animals/rivals";
 import { defineRule } from "../../engine/rule/define-rule";
-import type { GivenCondition } from "../../engine/rule/finding";
 import type { SeenParty } from "../../engine/rule/rule";
-import { actMeasures, judgeAct } from "../shared/judge-act";
+import {
+  type ActAnswer,
+  actMeasures,
+  blocks,
+  coverFrom,
+  measuresOf,
+  onlyDisturbs,
+  restricts,
+  roomAndSight,
+  sexThatSpares,
+  toKnow,
+} from "../shared/judge-act";
 
-type Doer = SeenParty<"temperament.acts", "social.living" | "social.group" | "social.femalesPerMale">;
+type Doer = SeenParty<"temperament.acts", "social.living" | "social.group" | "space.territory">;
+
+interface Deciding {
+  readonly coverAgainstChase: number;
+  readonly spreadsFrom: number;
+  readonly roomBesideBrood: number;
+}
 
 const targets: readonly Act["target"][] = ["own-sex", "other-sex", "own-kind", "smaller", "any"];
 
+/**
+ * Killing blocks, and so do wounds among those that live alone; where the plan does not say of which sex they are, both
+ * restrict to the one that does neither. Others that fight need room and something between them; chases in a shoal are
+ * spread over it.
+ */
 export const actsOwnKind = defineRule({
   id: "acts-own-kind",
   question: "What does it do to its own kind, and to rivals of its sex?",
   way: "each-way",
   needs: { from: ["temperament.acts"] },
-  uses: { from: ["social.living", "social.group", "social.femalesPerMale"] },
-  decidesBy: ["coverAgainstChase", "spreadsFrom"],
+  uses: { from: ["social.living", "social.group", "space.territory"] },
+  decidesBy: ["coverAgainstChase", "spreadsFrom", "roomBesideBrood"],
   mayYield: ["blocking", "restricting", "advisory"],
   measures: actMeasures,
   judge: ({ from, to, thresholds }) => {
     if (from.party.id !== to.party.id) return [];
     return from["temperament.acts"]
-      .filter(({ does, target }) => does !== "nips-fins" && targets.includes(target))
+      .filter(
+        ({ does, target }) => does !== "nips-fins" && does !== "rasps-mucus" && targets.includes(target),
+      )
       .filter((act) => canHappen(act, from.party, to.party) && findsVictim(act, from.party.kin))
-      .map((act) => judgeAct(act, from.party, removedBy(act, from, thresholds.spreadsFrom), thresholds));
+      .flatMap((act) => judged(act, from, from.party !== to.party, thresholds));
   },
 });
 
 /** Whether there is an animal of its kind for the act to fall on: a brood is guarded by two against the others. */
 function findsVictim({ when }: Act, { count }: Kin): boolean {
-  return when !== "guarding-brood" || count !== 2;
+  return !ofBrood(when) || count !== 2;
 }
 
-/** One of the sex, enough females, a number in which no animal takes all of it, or no company of its kind. */
-function removedBy(act: Act, from: Doer, spreadsFrom: number): GivenCondition {
-  const { doer = "male", target } = act;
-  const { party, "social.living": living, "social.group": group, "social.femalesPerMale": ratio } = from;
-  const of = "from";
-  const sparring = spars(act) && isGregarious(living) && group && group.least >= spreadsFrom;
-  if (target === "own-sex" && !sparring)
-    return { on: doer === "male" ? "group.males" : "group.females", of, wanted: { max: 1 } };
-  if (target === "other-sex" && ratio) return { on: "group.femalesPerMale", of, wanted: { min: ratio } };
-  if (target === "other-sex") return { on: "group.pairs", of, wanted: { max: 0 } };
-  if (living === "pair") return { on: "group.count", of, wanted: { max: 2 } };
-  if (ofBrood(act.when)) return { on: "group.pairs", of, wanted: { max: 0 } };
-  const spreads = living && living !== "alone" && group && group.least > 1;
-  return {
-    on: "group.count",
-    of,
-    wanted: spreads ? { min: leastNumber(group, party.kin.count ?? 1) } : { max: 1 },
-  };
+function judged(act: Act, from: Doer, isPair: boolean, thresholds: Deciding): readonly ActAnswer[] {
+  const { party, "social.living": living, "space.territory": territory } = from;
+  const { does, target, when = "always" } = act;
+  if (onlyDisturbs(act)) return [toKnow(act, party)];
+  if (does === "kills" || (does === "bites" && when === "always" && living === "alone"))
+    return deadly(act, from);
+  if (when === "crowded") {
+    return does === "bites"
+      ? restricts(act, party, [coverFrom(thresholds.coverAgainstChase), ...floorFor(from, isPair, act)])
+      : [toKnow(act, party)];
+  }
+  if (target === "other-sex") return restricts(act, party, [coverFrom(thresholds.coverAgainstChase)]);
+  const rivals = rivalsOf({ act, kin: party.kin, isPair, living, territory });
+  if (rivals < 2) return [];
+  const area = placeOf(territory)?.area;
+  if (ofBrood(when))
+    return restricts(act, party, [...roomAndSight(rivals, area && thresholds.roomBesideBrood * area)]);
+  const shoal = spreadOver(act, from, thresholds.spreadsFrom);
+  return shoal === undefined
+    ? restricts(act, party, roomAndSight(rivals, area))
+    : restricts(act, party, [{ on: "group.count", of: "from", wanted: { min: shoal } }]);
 }
 
-/** Rivals that only chase each other spread it over a shoal. */
-const spars = ({ does }: Act) => does === "chases";
-const isGregarious = (living: TraitValue<"social.living"> | undefined) =>
-  living === "shoal" || living === "group";
+/** What kills or wounds blocks; where no sex is stated, it restricts to the sex that does neither. */
+function deadly(act: Act, { party }: Doer): readonly ActAnswer[] {
+  const spared = act.target === "own-sex" ? sexThatSpares(act, party) : undefined;
+  if (!spared) return [blocks(act, party)];
+  const condition = { on: "group.sex", of: "from", wanted: { oneOf: [spared] } } as const;
+  return [{ weight: "restricting", measures: measuresOf(act, party), watchFor: "torn fins", condition }];
+}
+
+const floorFor = ({ party, ...from }: Doer, isPair: boolean, act: Act) => {
+  const territory = from["space.territory"];
+  const area = placeOf(territory)?.area;
+  const rivals = rivalsOf({ act, kin: party.kin, isPair, living: from["social.living"], territory });
+  return area === undefined
+    ? []
+    : [{ on: "tank.footprint", wanted: { min: Math.max(rivals, 1) * area } } as const];
+};
+
+/** The number over which rivals that only chase each other spread it; undefined where they do not. */
+function spreadOver({ does }: Act, from: Doer, spreadsFrom: number): number | undefined {
+  const { "social.living": living, "social.group": group, party } = from;
+  const gregarious = living === "shoal" || living === "group";
+  if (does !== "chases" || !gregarious || !group || group.least < spreadsFrom) return undefined;
+  return leastNumber(group, party.kin.count ?? 1);
+}

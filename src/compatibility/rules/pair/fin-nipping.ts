@@ -1,31 +1,34 @@
-import { canHappen } from "../../animals/acts";
+import { canHappen, reaches } from "../../animals/acts";
+import { grownLength, preyLength } from "../../animals/lengths";
 import { defineRule } from "../../engine/rule/define-rule";
 
+/** Long fins are bitten until they are gone; who nips anyone wears out those that are slow or much smaller. */
 export const finNipping = defineRule({
   id: "fin-nipping",
   question: "Does it bite pieces out of the other's fins?",
   way: "each-way",
-  needs: { from: ["temperament.acts"] },
-  uses: { to: ["appearance.longFins"] },
-  mayYield: ["restricting", "advisory"],
-  judge: ({ from, to }) => {
+  needs: { from: ["temperament.acts", "size.adultLength"], to: ["size.adultLength"] },
+  uses: { from: ["space.zones"], to: ["appearance.longFins", "diet.pace", "space.zones"] },
+  decidesBy: ["muchSmaller"],
+  mayYield: ["blocking", "advisory"],
+  judge: ({ from, to, thresholds }) => {
+    const sameForm = from.party.id === to.party.id && from.party.form === to.party.form;
+    if (sameForm || to.party.kind !== "fish") return [];
     const long = to["appearance.longFins"] ?? true;
-    if (from.party.id === to.party.id && from.party.form === to.party.form) return [];
-    return from["temperament.acts"]
-      .filter(
-        ({ does, target }) =>
-          does === "nips-fins" && (target === "any" || (target === "long-finned" && long)),
-      )
-      .filter((act) => canHappen(act, from.party, to.party))
-      .slice(0, 1)
-      .map(() =>
-        long
-          ? {
-              weight: "restricting",
-              watchFor: "torn fins",
-              condition: { on: "group.longFins", of: "to", wanted: { oneOf: [false] } },
-            }
-          : { weight: "advisory", watchFor: "torn fins" },
-      );
+    const [act] = from["temperament.acts"]
+      .filter(({ does }) => does === "nips-fins")
+      .filter(({ target }) => target === "any" || (target === "long-finned" && long))
+      .filter((nips) => reaches(nips, from["space.zones"], to["space.zones"]))
+      .filter((nips) => canHappen(nips, from.party, to.party));
+    if (!act) return [];
+    const always = (act.when ?? "always") === "always";
+    if (always && long) {
+      const instead = { on: "group.longFins", of: "to", wanted: { oneOf: [false] } } as const;
+      return [{ weight: "blocking", watchFor: "torn fins", instead }];
+    }
+    const slow = (to["diet.pace"] ?? "slow") === "slow";
+    const length = preyLength(to.party, to["size.adultLength"]) ?? 0;
+    const small = length < thresholds.muchSmaller * grownLength(from.party, from["size.adultLength"]);
+    return [{ weight: always && (slow || small) ? "blocking" : "advisory", watchFor: "torn fins" }];
   },
 });

@@ -1,18 +1,18 @@
 import { defineRule } from "../../engine/rule/define-rule";
-import { judgeSharedWater, sharedWaterMeasures } from "../shared/shared-water";
+import { judgeSharedWater, sharedWaterMeasures } from "../shared/water";
 
-/** A gap never blocks: no source shows harm to adults from hardness alone. */
 export const generalHardness = defineRule({
   id: "general-hardness",
-  question: "Is there a hardness at which both are kept?",
+  question: "Is there a hardness at which both can be kept?",
   way: "mutual",
   needs: { from: ["water.generalHardness"], to: ["water.generalHardness"] },
-  decidesBy: ["sharedHardness"],
-  mayYield: ["blocking", "restricting", "favourable"],
+  decidesBy: ["givesHardness", "leastHardness", "sharedHardness"],
+  mayYield: ["blocking", "restricting", "advisory", "favourable"],
   measures: sharedWaterMeasures("dH"),
   judge: ({ from, to, thresholds }) =>
     judgeSharedWater(from["water.generalHardness"], to["water.generalHardness"], "water.generalHardness", {
-      shared: thresholds.sharedHardness,
-      bridged: () => true,
+      gives: thresholds.givesHardness,
+      least: thresholds.leastHardness,
+      roomy: thresholds.sharedHardness,
     }),
 });

@@ -1,24 +1,42 @@
 import { mayHave } from "../../../plan/inner";
 import { defineRule } from "../../engine/rule/define-rule";
+import type { GivenCondition } from "../../engine/rule/finding";
 import type { SeenParty } from "../../engine/rule/rule";
+import { sexThatSpares } from "../shared/judge-act";
 
 type Parent = SeenParty<"reproduction.interbreedsWith", never>;
 
 /** Whether one's record names the other. */
 const names = (one: Parent, other: Parent) => one["reproduction.interbreedsWith"].includes(other.party.id);
 
-/** One record is enough: what is true of one is true of both. Families do not cross in tanks. */
+/** No males of the one, or no females of the other, where the plan does not say of which sex they are. */
+function sexesApart(from: Parent, to: Parent): GivenCondition | undefined {
+  const ofFrom = sexThatSpares({ doer: "male" }, from.party);
+  if (ofFrom) return { on: "group.sex", of: "from", wanted: { oneOf: [ofFrom] } };
+  const ofTo = sexThatSpares({ doer: "female" }, to.party);
+  return ofTo && { on: "group.sex", of: "to", wanted: { oneOf: [ofTo] } };
+}
+
+/**
+ * One record is enough: what is true of one is true of both. Families do not cross in tanks. Hybrids harm no animal; where
+ * young of either are wanted, males of one and females of the other are kept apart.
+ */
 export const interbreeding = defineRule({
   id: "interbreeding",
   question: "Do its males have offspring with the other's females?",
   way: "each-way",
   needs: { from: ["reproduction.interbreedsWith"], to: ["reproduction.interbreedsWith"] },
-  mayYield: ["restricting"],
+  mayYield: ["blocking", "restricting", "advisory"],
   judge: ({ from, to }) => {
     if (from.party.id === to.party.id || from.party.family !== to.party.family) return [];
     if (!(names(from, to) || names(to, from)) || !mayHave(from.party, "male") || !mayHave(to.party, "female"))
       return [];
-    const condition = { on: "group.males", of: "from", wanted: { max: 0 } } as const;
-    return [{ weight: "restricting", condition, watchFor: "eggs or young" }];
+    if (!from.party.raises && !to.party.raises) return [{ weight: "advisory", watchFor: "eggs or young" }];
+    const condition = sexesApart(from, to);
+    return [
+      condition
+        ? { weight: "restricting", watchFor: "eggs or young", condition }
+        : { weight: "blocking", watchFor: "eggs or young" },
+    ];
   },
 });

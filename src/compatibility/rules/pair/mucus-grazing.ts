@@ -1,6 +1,6 @@
 import type { Act, TraitValue } from "../../../species";
 import { canHappen } from "../../animals/acts";
-import { roomLength } from "../../animals/lengths";
+import { grownLength } from "../../animals/lengths";
 import { defineRule } from "../../engine/rule/define-rule";
 import type { GivenCondition } from "../../engine/rule/finding";
 import type { SeenParty } from "../../engine/rule/rule";
@@ -17,23 +17,30 @@ export const mucusGrazing = defineRule({
   needs: { from: ["temperament.acts"], to: ["size.adultLength"] },
   uses: { from: ["diet.foods"], to: ["size.bodyShape", "diet.pace"] },
   decidesBy: ["broadFlank"],
-  mayYield: ["restricting"],
+  mayYield: ["blocking", "restricting"],
   judge: ({ from, to, thresholds }) => {
     const acts = from["temperament.acts"].filter(({ does }) => does === "rasps-mucus");
     const [act] = acts.filter((rasping) => canHappen(rasping, from.party, to.party));
     if (!act || to.party.kind !== "fish") return [];
     const flat = (to["size.bodyShape"] ?? "short-deep") === "short-deep";
     const slow = (to["diet.pace"] ?? "slow") === "slow";
-    const broad = roomLength(to.party, to["size.adultLength"]) >= thresholds.broadFlank;
+    const broad = grownLength(to.party, to["size.adultLength"]) >= thresholds.broadFlank;
     if (!flat && !slow && !broad) return [];
-    return [{ weight: "restricting", watchFor: "torn fins", condition: removedBy(act, from) }];
+    const condition = removedBy(act, from);
+    return [
+      condition
+        ? { weight: "restricting", watchFor: "torn fins", condition }
+        : { weight: "blocking", watchFor: "torn fins" },
+    ];
   },
 });
 
-/** Greens enough that none is hungry, where it takes any; else only young that do not rasp yet. */
-function removedBy({ from: since }: Act, { "diet.foods": foods = greens }: Grazer): GivenCondition {
+/** Greens enough that none is hungry, where it takes any and does not rasp for being grown. */
+function removedBy(
+  { from: since }: Act,
+  { "diet.foods": foods = greens }: Grazer,
+): GivenCondition | undefined {
   const taken = greens.filter((food) => foods.includes(food));
-  if (since === "adult" || taken.length === 0)
-    return { on: "group.grown", of: "from", wanted: { oneOf: [false] } };
+  if (since === "adult" || taken.length === 0) return undefined;
   return { on: "group.offerings", of: "from", wanted: { oneOf: taken } };
 }

@@ -1,17 +1,18 @@
 import { defineRule } from "../../engine/rule/define-rule";
-import { judgeSharedWater, sharedWaterMeasures } from "../shared/shared-water";
+import { judgeSharedWater, sharedWaterMeasures } from "../shared/water";
 
 export const ph = defineRule({
   id: "ph",
-  question: "Is there a pH at which both are kept?",
+  question: "Is there a pH at which both can be kept?",
   way: "mutual",
   needs: { from: ["water.pH"], to: ["water.pH"] },
-  decidesBy: ["sharedPH", "bridgedPH"],
-  mayYield: ["blocking", "restricting", "favourable"],
+  decidesBy: ["givesPH", "leastPH", "sharedPH"],
+  mayYield: ["blocking", "restricting", "advisory", "favourable"],
   measures: sharedWaterMeasures("pH"),
   judge: ({ from, to, thresholds }) =>
     judgeSharedWater(from["water.pH"], to["water.pH"], "water.pH", {
-      shared: thresholds.sharedPH,
-      bridged: (gap) => gap < thresholds.bridgedPH,
+      gives: thresholds.givesPH,
+      least: thresholds.leastPH,
+      roomy: thresholds.sharedPH,
     }),
 });

@@ -1,40 +1,55 @@
 import { decimal } from "../../../decimal";
-import type { Animals } from "../../../plan";
-import { grown, hunterLength, isYoung, preyLength, roomLength } from "../../animals/lengths";
+import type { Kind } from "../../../species";
+import { grownLength, grownPreyLength, preyLength } from "../../animals/lengths";
+import { appetiteFor, preyKinds } from "../../animals/prey";
 import { defineRule } from "../../engine/rule/define-rule";
+import type { Judged } from "../../engine/rule/finding";
 import type { SeenParty } from "../../engine/rule/rule";
-import { gravity } from "../../engine/rule/weight";
-import { judgeMeal, type Meal, type MealAnswer, type MealMeasures, mealMeasures } from "../shared/meal";
+import type { ThresholdName } from "../../thresholds";
+import { fateOf, isTooDeep, mealMeasures, type Reach, reachOf } from "../shared/meal";
+import { shareAny } from "../shared/share-any";
 
-type Hunter = SeenParty<"predation.eats" | "size.adultLength", "diet.light" | "diet.reach">;
+const decidesBy = [
+  "likelyPrey",
+  "possiblePrey",
+  "bandAboveStated",
+  "preyDepth",
+  "clawReach",
+  "youngFish",
+  "youngCrustacean",
+  "youngSnail",
+  "coverForYoung",
+] as const satisfies readonly ThresholdName[];
+
+type Thresholds = Readonly<Record<(typeof decidesBy)[number], number>>;
+type Hunter = SeenParty<"predation.eats" | "size.adultLength", "diet.light" | "diet.reach" | "space.zones">;
 type Prey = SeenParty<
   "size.adultLength",
-  "size.bodyDepthShare" | "reproduction.mode" | "space.zones" | "care.hazards"
+  "size.bodyShape" | "size.bodyDepthShare" | "reproduction.mode" | "space.zones" | "care.hazards"
 >;
-interface Deciding {
-  readonly likelyPrey: number;
-  readonly possiblePrey: number;
-  readonly preyDepth: number;
-}
+type Answer = Judged<"blocking" | "restricting" | "advisory", typeof mealMeasures>;
 
+/**
+ * Goes by length, whatever a stage is called. A stated greatest prey decides, else the hunter's usual length. In the band
+ * above nobody can tell in advance. Animals that are shorter than grown ones of their kind, which would be safe, restrict
+ * to the length at which they enter. Eggs and young that are born among the others are a loss that keepers accept, unless
+ * they are wanted.
+ */
 export const predation = defineRule({
   id: "predation",
   question: "Does one eat the other, its young or its eggs?",
   way: "each-way",
   needs: { from: ["predation.eats", "size.adultLength"], to: ["size.adultLength"] },
   uses: {
-    from: ["diet.light", "diet.reach"],
-    to: ["size.bodyDepthShare", "reproduction.mode", "space.zones"],
+    from: ["diet.light", "diet.reach", "space.zones"],
+    to: ["size.bodyShape", "size.bodyDepthShare", "reproduction.mode", "space.zones", "care.hazards"],
   },
-  tells: { to: ["care.hazards"] },
-  decidesBy: ["likelyPrey", "possiblePrey", "preyDepth", "coverForYoung"],
+  decidesBy,
   mayYield: ["blocking", "restricting", "advisory"],
   measures: mealMeasures,
   judge: ({ from, to, thresholds }) => {
-    const swallowed = judgeSwallowed(from, to, thresholds);
-    if (swallowed && withinReach(from, to)) return [swallowed];
-    const young = judgeYoung(from, to, thresholds.coverForYoung);
-    return young.length > 0 ? young : judgeEggs(from, to);
+    const animals = withinReach(from, to) ? ofAnimals(from, to, thresholds) : [];
+    return animals.length > 0 ? animals : [...ofYoung(from, to, thresholds), ...ofEggs(from, to)];
   },
 });
 
@@ -45,83 +60,129 @@ function withinReach({ "diet.reach": reach }: Hunter, { "space.zones": zones }: 
   return !(fromAbove && onTheGround);
 }
 
-/** Prey past the fry stage, at the lengths of today, and at those of grown animals where one has still to grow. */
-function judgeSwallowed(from: Hunter, to: Prey, thresholds: Deciding): MealAnswer | undefined {
-  const { kind } = to.party;
-  const eats = from["predation.eats"].filter(({ prey }) => prey === kind);
-  if (eats.length === 0) return undefined;
-  const stated = eats.map(({ greatest }) => greatest).filter((length) => length !== undefined);
-  const mealOf = (hunter: Animals, prey: Animals): Meal => ({
-    hunter: hunterLength(hunter, from["size.adultLength"]),
-    hunterIsGrown: !isYoung(hunter),
-    prey: preyLength(prey, to["size.adultLength"]),
-    preyIsFish: kind === "fish",
-    preyReaches: Math.max(hunterLength(grown(prey), to["size.adultLength"]), prey.length ?? 0),
-    hunterUsually: roomLength(grown(hunter), from["size.adultLength"]),
-    depthShare: () => to["size.bodyDepthShare"],
-    greatest: stated.length > 0 ? Math.max(...stated) : undefined,
-  });
-  const today = mealOf(from.party, to.party);
-  const now = judgeMeal(today, thresholds);
-  if (!isYoung(from.party) && !isYoung(to.party)) return withSigns(now, from, to);
-  const later = mealOf(grown(from.party), grown(to.party));
-  const then = judgeMeal(later, thresholds);
-  if (gravity[then?.weight ?? "advisory"] > gravity[now?.weight ?? "advisory"])
-    return withSigns(then, from, to, outgrown(today, later, thresholds.possiblePrey));
-  return withSigns(now, from, to, then ? {} : safeLater(later, thresholds.possiblePrey));
-}
-
-/** The hunter's length today, and the one from which it can swallow the grown prey. */
-function outgrown(today: Meal, { prey }: Meal, possiblePrey: number): MealMeasures {
-  const turnsAt = prey === undefined ? undefined : decimal(prey / possiblePrey);
-  return { today: today.hunter, turnsAt };
-}
-
-/** The length from which young prey is safe. */
-function safeLater({ greatest, hunter }: Meal, possiblePrey: number): MealMeasures {
-  return { safeFrom: greatest ?? decimal(possiblePrey * hunter) };
-}
-
-/** An answer with what makes it worse: a hunter that comes by night, spines that choke it. */
-function withSigns(
-  answer: MealAnswer | undefined,
-  from: Hunter,
-  to: Prey,
-  further: MealMeasures = {},
-): MealAnswer | undefined {
-  if (!answer) return undefined;
-  const byNight = from["diet.light"]?.includes("night");
-  const spines = to["care.hazards"]?.includes("spines");
-  const measures: MealMeasures = {
-    ...answer.measures,
-    ...further,
-    hunts: byNight ? "night" : undefined,
-    defence: spines ? "spines" : undefined,
+/** The animals of the plan, at the length they have, and at that which they grow to. */
+function ofAnimals(from: Hunter, to: Prey, thresholds: Thresholds): readonly Answer[] {
+  const grown = grownPreyLength(to.party, to["size.adultLength"]);
+  const now = preyLength(to.party, to["size.adultLength"]) ?? 0;
+  const reach = reachFor(from, to, thresholds);
+  const asYoung = youngReach(from, to, thresholds);
+  if (!reach) return asYoung > 0 && now <= asYoung ? [enterLonger(asYoung, now, grown)] : [];
+  const { hunter, greatest, tries } = reach;
+  const fate = (length: number) =>
+    tooDeepFor(reach, to, length, thresholds) ? "safe" : fateOf(length, reach, isEelLike(to));
+  const measures = {
+    prey: now || undefined,
+    ...(greatest === undefined
+      ? { hunter, share: decimal(now / hunter) || undefined }
+      : { greatestPrey: greatest }),
+    ...signs(from, to),
   };
-  return { ...answer, measures };
+  const today = fate(now);
+  if (today === "safe") return [];
+  if (now < grown && fate(grown) === "safe" && Number.isFinite(tries))
+    return [enterLonger(safeFrom(reach, isEelLike(to)), now, grown, measures)];
+  if (today === "eaten") return [{ weight: "blocking", measures, watchFor: "missing animals" }];
+  return mayTry(from, to)
+    ? [{ weight: "advisory", couldBe: "blocking", measures, watchFor: "missing animals" }]
+    : [];
 }
 
-/** Young that are born or hatch among the others, and young that are stocked. */
-function judgeYoung(from: Hunter, to: Prey, coverForYoung: number): readonly MealAnswer[] {
-  const eats = from["predation.eats"].map(({ prey }) => prey);
-  const young = to.party.kind === "fish" ? (["fry", "fish"] as const) : (["shrimplet", "shrimp"] as const);
-  if (!young.some((prey) => eats.includes(prey))) return [];
-  const stocked = to.party.stage === "fry" || to.party.stage === "egg";
-  const ownKind = from.party.id === to.party.id;
-  if (!stocked && (ownKind || !raisesYoung(to))) return [];
+/** Nothing is tried above a stated length on prey that has spines, or that lives elsewhere. */
+const mayTry = (from: Hunter, to: Prey) =>
+  shareAny(from["space.zones"], to["space.zones"]) && !to["care.hazards"]?.includes("spines");
+
+const isEelLike = (to: Prey) => to["size.bodyShape"] === "eel-like";
+
+const safeFrom = ({ eats, tries }: Reach, eelLike: boolean) => (eelLike ? Math.max(2 * eats, tries) : tries);
+
+interface HunterReach extends Reach {
+  /** Length of the hunter, cm. */
+  readonly hunter: number;
+  readonly greatest: number | undefined;
+}
+
+/** What the hunter takes of the grown animals of the prey's kind; undefined where it takes none. */
+function reachFor(from: Hunter, to: Prey, thresholds: Thresholds): HunterReach | undefined {
+  const { kind } = from.party;
+  const hunter = grownLength(from.party, from["size.adultLength"]);
+  const appetite = appetiteFor(from["predation.eats"], preyKinds[to.party.kind].grown);
+  if (kind === "crayfish" || kind === "crab") {
+    const seized = seizedBy(from, to, hunter, thresholds);
+    return seized && { ...seized, hunter, greatest: appetite?.greatest };
+  }
+  if (!appetite) return undefined;
+  const isFish = to.party.kind === "fish";
+  return { ...reachOf(appetite.greatest, hunter, isFish, thresholds), hunter, greatest: appetite.greatest };
+}
+
+/** Crayfish and crabs seize what rests beside them, up to half their length; what swims past may get away. */
+function seizedBy(from: Hunter, to: Prey, hunter: number, { clawReach }: Thresholds): Reach | undefined {
+  const appetite = appetiteFor(from["predation.eats"], preyKinds[to.party.kind].grown);
+  if (!appetite) return undefined;
+  const reach = appetite.greatest ?? decimal(clawReach * hunter);
+  const rests = !to["space.zones"] || to["space.zones"].includes("bottom") || to.party.kind !== "fish";
+  return { eats: rests ? reach : 0, tries: reach };
+}
+
+/** Deep prey does not go down; known only of fish that are judged by the hunter's length. */
+function tooDeepFor(
+  { hunter, greatest }: HunterReach,
+  to: Prey,
+  length: number,
+  { preyDepth, likelyPrey }: Thresholds,
+): boolean {
+  if (greatest !== undefined || length <= decimal(likelyPrey * hunter)) return false;
+  return isTooDeep(to["size.bodyDepthShare"], length, hunter, preyDepth);
+}
+
+/** The animals of the plan enter at a length at which they are safe: they grow to it. */
+function enterLonger(safe: number, now: number, grown: number, further: Answer["measures"] = {}): Answer {
+  const longer = decimal(Math.min(nextAbove(safe), grown));
+  return {
+    weight: "restricting",
+    measures: { ...further, prey: now || undefined, safeFrom: longer },
+    watchFor: "missing animals",
+    condition: { on: "group.length", of: "to", wanted: { min: longer } },
+  };
+}
+
+/** The next tenth of a centimetre. */
+const nextAbove = (length: number) => (Math.floor(decimal(length * 10)) + 1) / 10;
+
+/** Up to which length the plan's animals count as newly hatched ones that the hunter takes, cm; 0 where it takes none. */
+function youngReach(from: Hunter, to: Prey, thresholds: Thresholds): number {
+  const appetite = appetiteFor(from["predation.eats"], preyKinds[to.party.kind].young);
+  if (!appetite) return 0;
+  const byMouth = thresholds.likelyPrey * grownLength(from.party, from["size.adultLength"]);
+  return appetite.greatest ?? decimal(Math.min(byMouth, hatchling(to.party.kind, thresholds)));
+}
+
+function hatchling(kind: Kind, { youngFish, youngCrustacean, youngSnail }: Thresholds): number {
+  if (kind === "snail" || kind === "mussel") return youngSnail;
+  return kind === "fish" || kind === "frog" ? youngFish : youngCrustacean;
+}
+
+/** Young that are born or hatch among the others. */
+function ofYoung(from: Hunter, to: Prey, { coverForYoung }: Thresholds): readonly Answer[] {
+  if (!appetiteFor(from["predation.eats"], preyKinds[to.party.kind].young) || !bearsAmongOthers(to))
+    return [];
+  const measures = { of: to.party.kind === "fish" ? ("fry" as const) : ("shrimplet" as const) };
   const condition = { on: "tank.cover", wanted: { min: coverForYoung } } as const;
-  return [{ weight: "restricting", condition, watchFor: "eggs or young" }];
+  return to.party.raises
+    ? [{ weight: "restricting", measures, condition, watchFor: "eggs or young" }]
+    : [{ weight: "advisory", measures, watchFor: "eggs or young" }];
 }
 
 /** Whether its young are born or hatch complete among the others, small enough to be swallowed. */
-function raisesYoung({ party, "reproduction.mode": mode }: Prey): boolean {
+function bearsAmongOthers({ party, "reproduction.mode": mode }: Prey): boolean {
   if (party.stage === "juvenile" || party.sex === "male" || party.kin.count === 1) return false;
   if (party.kind === "fish") return mode === undefined || mode === "livebearer";
-  return party.kind === "shrimp" && (mode === undefined || mode === "broods-young");
+  const isCrustacean = party.kind === "shrimp" || party.kind === "crayfish" || party.kind === "crab";
+  return isCrustacean && (mode === undefined || mode === "broods-young");
 }
 
 /** Guarded eggs are lost at night, when the parents rest and others feed. */
-function judgeEggs(from: Hunter, to: Prey): readonly MealAnswer[] {
+function ofEggs(from: Hunter, to: Prey): readonly Answer[] {
   const { id, kin } = to.party;
   if (from.party.id === id || kin.count === 1) return [];
   if (!kin.mayHave.male || !kin.mayHave.female) return [];
@@ -130,3 +191,9 @@ function judgeEggs(from: Hunter, to: Prey): readonly MealAnswer[] {
   if (!guards || !from["diet.light"]?.includes("night")) return [];
   return [{ weight: "advisory", measures: { of: "egg" }, watchFor: "eggs or young" }];
 }
+
+/** What makes it worse: a hunter that comes by night, spines that choke it. */
+const signs = (from: Hunter, to: Prey) => ({
+  hunts: from["diet.light"]?.includes("night") ? ("night" as const) : undefined,
+  defence: to["care.hazards"]?.includes("spines") ? ("spines" as const) : undefined,
+});

@@ -1,17 +1,18 @@
 import { defineRule } from "../../engine/rule/define-rule";
-import { judgeSharedWater, sharedWaterMeasures } from "../shared/shared-water";
+import { judgeSharedWater, sharedWaterMeasures } from "../shared/water";
 
 export const temperature = defineRule({
   id: "temperature",
-  question: "Is there a temperature at which both are kept?",
+  question: "Is there a temperature at which both can be kept?",
   way: "mutual",
   needs: { from: ["water.temperature"], to: ["water.temperature"] },
-  decidesBy: ["sharedTemperature", "bridgedTemperature"],
-  mayYield: ["blocking", "restricting", "favourable"],
+  decidesBy: ["givesTemperature", "leastTemperature", "sharedTemperature"],
+  mayYield: ["blocking", "restricting", "advisory", "favourable"],
   measures: sharedWaterMeasures("degC"),
   judge: ({ from, to, thresholds }) =>
     judgeSharedWater(from["water.temperature"], to["water.temperature"], "water.temperature", {
-      shared: thresholds.sharedTemperature,
-      bridged: (gap) => gap <= thresholds.bridgedTemperature,
+      gives: thresholds.givesTemperature,
+      least: thresholds.leastTemperature,
+      roomy: thresholds.sharedTemperature,
     }),
 });

@@ -1,41 +1,34 @@
-import { isYoung, roomLength } from "../../animals/lengths";
+import { decimal } from "../../../decimal";
+import { grownLength } from "../../animals/lengths";
 import { floorNeeded } from "../../animals/room";
+import { wantedBy, wantedKin } from "../../animals/wanted";
 import { defineRule } from "../../engine/rule/define-rule";
-import type { SeenParty } from "../../engine/rule/rule";
 
 /**
- * An animal longer than the tank is wide cannot turn, unless it is as supple as an eel; without a figure for each more,
- * each adds its share.
+ * Grown, and as many as belong together: a floor far too small is refused, and so is a tank narrower than the animal is
+ * long, in which it cannot turn unless it is as supple as an eel.
  */
 export const footprint = defineRule({
   id: "footprint",
   question: "Is the floor large enough for the group, and wide enough to turn?",
   way: "each-group",
   needs: { from: ["space.footprint", "size.adultLength"] },
-  uses: { from: ["space.furtherFootprint", "size.bodyShape"] },
+  uses: { from: ["space.furtherFootprint", "size.bodyShape", ...wantedBy] },
   reads: ["tank.footprint", "tank.width"],
+  decidesBy: ["farTooSmall"],
   mayYield: ["blocking", "restricting"],
-  measures: { needed: "cm2", planned: "cm2", length: "cm", width: "cm", today: "cm", turnsAt: "cm" },
-  judge: ({ from, plan }) => {
-    const { count } = from.party.kin;
-    const needed = floorNeeded(from["space.footprint"], from["space.furtherFootprint"], count);
-    return [
-      ...cannotTurn(from, plan["tank.width"]),
-      {
-        weight: "restricting",
-        measures: { needed, planned: plan["tank.footprint"] },
-        condition: { on: "tank.footprint", wanted: { min: needed } },
-      },
-    ];
+  measures: { needed: "cm2", planned: "cm2", length: "cm", width: "cm" },
+  judge: ({ from, plan, thresholds }) => {
+    const { count } = wantedKin(from);
+    const needed = Math.round(floorNeeded(from["space.footprint"], from["space.furtherFootprint"], count));
+    const planned = plan["tank.footprint"];
+    const [length, width] = [grownLength(from.party, from["size.adultLength"]), plan["tank.width"]];
+    const cannotTurn = length > width && from["size.bodyShape"] !== "eel-like";
+    const tooSmall = planned < decimal(thresholds.farTooSmall * needed);
+    const measures = { needed, planned };
+    const turning = cannotTurn ? [{ weight: "blocking" as const, measures: { length, width } }] : [];
+    if (tooSmall) return [...turning, { weight: "blocking", measures }];
+    const condition = { on: "tank.footprint", wanted: { min: needed } } as const;
+    return [...turning, { weight: "restricting", measures, condition }];
   },
 });
-
-/** Young are judged by what they grow to; where they still fit, the finding says until when. */
-function cannotTurn(from: SeenParty<"size.adultLength", "size.bodyShape">, width: number) {
-  const { party } = from;
-  const length = roomLength(party, from["size.adultLength"]);
-  if (length <= width || from["size.bodyShape"] === "eel-like") return [];
-  const fits = isYoung(party) && party.length !== undefined && party.length <= width;
-  const measures = { length, width, ...(fits && { today: party.length, turnsAt: width }) };
-  return [{ weight: "blocking" as const, measures }];
-}

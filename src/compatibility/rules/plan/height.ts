@@ -1,4 +1,4 @@
-import { roomLength } from "../../animals/lengths";
+import { grownLength } from "../../animals/lengths";
 import { defineRule } from "../../engine/rule/define-rule";
 
 /** Only long, deep bodies need more height than tanks commonly have. */
@@ -12,7 +12,7 @@ export const height = defineRule({
   mayYield: ["restricting"],
   measures: { needed: "cm", planned: "cm" },
   judge: ({ from, plan, thresholds }) => {
-    if (roomLength(from.party, from["size.adultLength"]) < thresholds.tallBody) return [];
+    if (grownLength(from.party, from["size.adultLength"]) < thresholds.tallBody) return [];
     if (from["size.bodyShape"] !== "short-deep") return [];
     const needed = from["space.height"];
     const measures = { needed, planned: plan["tank.height"] };

@@ -1,17 +1,24 @@
+import { decimal } from "../../../decimal";
 import { runNeeded } from "../../animals/room";
+import { wantedBy, wantedKin } from "../../animals/wanted";
 import { defineRule } from "../../engine/rule/define-rule";
 
+/** A tank far too short for grown animals is refused: no furnishing helps. */
 export const longestRun = defineRule({
   id: "longest-run",
   question: "Is the tank long enough for the group to swim?",
   way: "each-group",
   needs: { from: ["space.baseLength"] },
+  uses: { from: wantedBy },
   reads: ["tank.longestRun"],
-  mayYield: ["restricting"],
+  decidesBy: ["farTooSmall"],
+  mayYield: ["blocking", "restricting"],
   measures: { needed: "cm", planned: "cm" },
-  judge: ({ from, plan }) => {
-    const needed = runNeeded(from["space.baseLength"], from.party.kin.count);
-    const measures = { needed, planned: plan["tank.longestRun"] };
+  judge: ({ from, plan, thresholds }) => {
+    const needed = runNeeded(from["space.baseLength"], wantedKin(from).count);
+    const planned = plan["tank.longestRun"];
+    const measures = { needed, planned };
+    if (planned < decimal(thresholds.farTooSmall * needed)) return [{ weight: "blocking", measures }];
     return [
       { weight: "restricting", measures, condition: { on: "tank.longestRun", wanted: { min: needed } } },
     ];

@@ -1,14 +1,24 @@
+import { decimal } from "../../../decimal";
 import { defineRule } from "../../engine/rule/define-rule";
 
+/** Dense cover settles it too, more slowly. */
 export const settlingCompany = defineRule({
   id: "settling-company",
   question: "Does calm company in the open water bring it out of hiding?",
   way: "each-group",
   needs: { from: ["social.settledBy"] },
-  mayYield: ["restricting"],
-  judge: ({ from }) => {
+  uses: { from: ["space.cover"] },
+  reads: ["tank.cover"],
+  decidesBy: ["coverInsteadOfCompany"],
+  mayYield: ["restricting", "advisory"],
+  measures: { cover: "1" },
+  judge: ({ from, plan, thresholds }) => {
     if (!from["social.settledBy"]) return [];
+    const needed = from["space.cover"];
+    const cover = needed ? decimal(needed * thresholds.coverInsteadOfCompany) : 1;
+    if (plan["tank.cover"] !== undefined && plan["tank.cover"] >= cover)
+      return [{ weight: "advisory", measures: { cover }, watchFor: "hiding" }];
     const condition = { on: "group.company", of: "from", wanted: { oneOf: [true] } } as const;
-    return [{ weight: "restricting", watchFor: "hiding", condition }];
+    return [{ weight: "restricting", measures: { cover }, watchFor: "hiding", condition }];
   },
 });

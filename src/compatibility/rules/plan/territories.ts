@@ -1,6 +1,9 @@
 import { claimsOf, type Territory } from "../../animals/territories";
+import { wantedBy, wantedKin } from "../../animals/wanted";
 import { defineRule } from "../../engine/rule/define-rule";
 import type { SeenParty } from "../../engine/rule/rule";
+
+type Holder = SeenParty<"space.territory", (typeof wantedBy)[number]>;
 
 interface Claim extends Territory {
   /** The species. */
@@ -20,6 +23,7 @@ export const territories = defineRule({
   question: "Does the furnished floor yield as many territories as are held?",
   way: "all-groups",
   needs: { from: ["space.territory"] },
+  uses: { from: wantedBy },
   reads: ["tank.footprint"],
   mayYield: ["restricting"],
   measures: {
@@ -47,11 +51,11 @@ export const territories = defineRule({
   },
 });
 
-function claimOf(group: SeenParty<"space.territory", never>, about: number): readonly Claim[] {
+function claimOf(group: Holder, about: number): readonly Claim[] {
   const territory = group["space.territory"];
   if (territory === "none") return [];
-  const { id, kin } = group.party;
-  const count = claimsOf(territory, kin);
+  const { id } = group.party;
+  const count = claimsOf(territory, wantedKin(group));
   return count > 0 ? [{ ...territory, id, about, count }] : [];
 }
 

@@ -1,5 +1,5 @@
 import { defineRule } from "../../engine/rule/define-rule";
-import { judgePlannedWater, plannedWaterMeasures } from "../shared/planned-water";
+import { judgePlannedWater, plannedWaterMeasures } from "../shared/water";
 
 export const waterHardness = defineRule({
   id: "water-hardness",
@@ -7,10 +7,13 @@ export const waterHardness = defineRule({
   way: "each-group",
   needs: { from: ["water.generalHardness"] },
   reads: ["water.generalHardness"],
-  mayYield: ["blocking", "restricting"],
+  decidesBy: ["givesHardness"],
+  mayYield: ["restricting", "advisory"],
   measures: plannedWaterMeasures("dH"),
-  judge: ({ from, plan }) =>
-    judgePlannedWater(from["water.generalHardness"], plan["water.generalHardness"], {
-      on: "water.generalHardness",
-    }),
+  judge: ({ from, plan, thresholds }) =>
+    judgePlannedWater(
+      from["water.generalHardness"],
+      { on: "water.generalHardness", figure: plan["water.generalHardness"] },
+      { gives: thresholds.givesHardness },
+    ),
 });

@@ -1,5 +1,5 @@
 import { defineRule } from "../../engine/rule/define-rule";
-import { judgePlannedWater, plannedWaterMeasures } from "../shared/planned-water";
+import { judgePlannedWater, plannedWaterMeasures } from "../shared/water";
 
 export const waterPh = defineRule({
   id: "water-ph",
@@ -7,12 +7,13 @@ export const waterPh = defineRule({
   way: "each-group",
   needs: { from: ["water.pH"] },
   reads: ["water.pH"],
-  decidesBy: ["bridgedPH"],
-  mayYield: ["blocking", "restricting"],
+  decidesBy: ["givesPH"],
+  mayYield: ["restricting", "advisory"],
   measures: plannedWaterMeasures("pH"),
   judge: ({ from, plan, thresholds }) =>
-    judgePlannedWater(from["water.pH"], plan["water.pH"], {
-      on: "water.pH",
-      bridged: (distance) => distance < thresholds.bridgedPH,
-    }),
+    judgePlannedWater(
+      from["water.pH"],
+      { on: "water.pH", figure: plan["water.pH"] },
+      { gives: thresholds.givesPH },
+    ),
 });

@@ -1,18 +1,19 @@
 import { defineRule } from "../../engine/rule/define-rule";
-import { judgePlannedWater, plannedWaterMeasures } from "../shared/planned-water";
+import { judgePlannedWater, plannedWaterMeasures } from "../shared/water";
 
-/** Water of which no salinity is stated counts as fresh, but blocks nothing: the figure is asked for. */
+/** Water of which no salinity is stated counts as fresh, but the figure is asked for. */
 export const waterSalinity = defineRule({
   id: "water-salinity",
   question: "Is the water as salt or fresh as the group is kept?",
   way: "each-group",
   needs: { from: ["water.salinity"] },
   reads: ["water.statedSalinity"],
-  mayYield: ["blocking", "restricting"],
+  mayYield: ["restricting", "advisory"],
   measures: plannedWaterMeasures("g/kg"),
   judge: ({ from, plan }) =>
-    judgePlannedWater(from["water.salinity"], plan["water.statedSalinity"], {
-      on: "water.salinity",
-      bridged: () => false,
-    }),
+    judgePlannedWater(
+      from["water.salinity"],
+      { on: "water.salinity", figure: plan["water.statedSalinity"] },
+      { gives: 0 },
+    ),
 });

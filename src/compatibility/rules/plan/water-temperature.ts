@@ -1,5 +1,5 @@
 import { defineRule } from "../../engine/rule/define-rule";
-import { judgePlannedWater, plannedWaterMeasures } from "../shared/planned-water";
+import { judgePlannedWater, plannedWaterMeasures } from "../shared/water";
 
 /** A hot day is held to the upper end, a cool season to the lower. */
 export const waterTemperature = defineRule({
@@ -8,24 +8,30 @@ export const waterTemperature = defineRule({
   way: "each-group",
   needs: { from: ["water.temperature"] },
   reads: ["water.temperature", "water.hottest", "water.coolest"],
-  decidesBy: ["bridgedTemperature"],
-  mayYield: ["blocking", "restricting"],
+  decidesBy: ["givesTemperature"],
+  mayYield: ["restricting", "advisory"],
   measures: plannedWaterMeasures("degC"),
   judge: ({ from, plan, thresholds }) => {
     const figures = from["water.temperature"];
+    const giving = { gives: thresholds.givesTemperature };
     const { min, max } = figures.kept;
     const { "water.hottest": hottest, "water.coolest": coolest } = plan;
     return [
-      ...judgePlannedWater(figures, plan["water.temperature"], {
-        on: "water.temperature",
-        bridged: (distance) => distance <= thresholds.bridgedTemperature,
-      }),
+      ...judgePlannedWater(figures, { on: "water.temperature", figure: plan["water.temperature"] }, giving),
       ...(hottest === undefined || max === undefined
         ? []
-        : judgePlannedWater({ ...figures, kept: { max } }, hottest, { on: "water.hottest", as: "hottest" })),
+        : judgePlannedWater(
+            { ...figures, kept: { max } },
+            { on: "water.hottest", as: "hottest", figure: hottest },
+            giving,
+          )),
       ...(coolest === undefined || min === undefined
         ? []
-        : judgePlannedWater({ ...figures, kept: { min } }, coolest, { on: "water.coolest", as: "coolest" })),
+        : judgePlannedWater(
+            { ...figures, kept: { min } },
+            { on: "water.coolest", as: "coolest", figure: coolest },
+            giving,
+          )),
     ];
   },
 });

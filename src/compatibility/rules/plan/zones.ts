@@ -1,24 +1,29 @@
+import { decimal } from "../../../decimal";
 import type { TraitValue } from "../../../species";
 import { floorNeeded } from "../../animals/room";
+import { wantedBy, wantedKin } from "../../animals/wanted";
 import { defineRule } from "../../engine/rule/define-rule";
 import type { SeenParty } from "../../engine/rule/rule";
 
-type Dweller = SeenParty<"space.zones" | "space.footprint", "space.furtherFootprint">;
+type Dweller = SeenParty<
+  "space.zones" | "space.footprint",
+  "space.furtherFootprint" | "diet.type" | "diet.foods" | (typeof wantedBy)[number]
+>;
 
 /**
  * Ground and surface are areas, and who lives there alone cannot give way. The least floors that groups need by
- * themselves hold spare room, so each further group adds a part of its own. Open water is parted by moving, and grazing
- * snails and shrimps are in nobody's way.
+ * themselves hold spare room, so each further group adds a part of its own. Open water is parted by moving, and whoever
+ * grazes panes and wood is in nobody's way.
  */
 export const zones = defineRule({
   id: "zones",
   question: "Have those that live only on the ground, or only at the surface, room beside each other?",
   way: "all-groups",
   needs: { from: ["space.zones", "space.footprint"] },
-  uses: { from: ["space.furtherFootprint"] },
+  uses: { from: ["space.furtherFootprint", "diet.type", "diet.foods", ...wantedBy] },
   reads: ["tank.footprint"],
-  decidesBy: ["besideOthers"],
-  mayYield: ["restricting"],
+  decidesBy: ["besideOthers", "farTooSmall"],
+  mayYield: ["blocking", "restricting"],
   measures: { zone: "zone", needed: "cm2", planned: "cm2" },
   judge: ({ groups, plan, thresholds }) =>
     groups.flatMap((own, about) => {
@@ -26,25 +31,38 @@ export const zones = defineRule({
       const there = kindsOf(groups.filter((other) => zone && areaOf(other) === zone));
       if (!zone || there.length < 2) return [];
       const needed = Math.round(together(there, thresholds.besideOthers));
-      const measures = { zone, needed, planned: plan["tank.footprint"] };
+      const planned = plan["tank.footprint"];
+      const measures = { zone, needed, planned };
       const condition = { on: "tank.footprint", wanted: { min: needed } } as const;
-      return [{ about, weight: "restricting" as const, measures, condition }];
+      const isFarTooSmall = planned < decimal(thresholds.farTooSmall * needed);
+      return [
+        isFarTooSmall
+          ? { about, weight: "blocking" as const, measures }
+          : { about, weight: "restricting" as const, measures, condition },
+      ];
     }),
 });
 
 /** Whether a group lives on the ground alone, or at the surface alone, and takes room there. */
-function areaOf({ party, "space.zones": zones }: Dweller): TraitValue<"space.zones">[number] | undefined {
-  const [only, ...further] = zones;
-  const takesRoom = party.kind !== "snail" && party.kind !== "mussel" && party.kind !== "shrimp";
-  return takesRoom && further.length === 0 && only !== "midwater" ? only : undefined;
+function areaOf(dweller: Dweller): TraitValue<"space.zones">[number] | undefined {
+  const [only, ...further] = dweller["space.zones"];
+  return !grazes(dweller) && further.length === 0 && only !== "midwater" ? only : undefined;
+}
+
+/** Whether it lives on what grows on panes, wood and leaves. */
+function grazes({ party, "diet.type": type, "diet.foods": foods }: Dweller): boolean {
+  if (party.kind === "snail" || party.kind === "mussel" || party.kind === "shrimp") return true;
+  const plantEater = type === "herbivore" || type === "detritivore";
+  return plantEater && (foods?.some((food) => food === "algae" || food === "wood") ?? false);
 }
 
 /** The floor that each species needs, for all its animals in the plan. */
 function kindsOf(groups: readonly Dweller[]): readonly number[] {
   const floors = new Map<string, number>();
   for (const group of groups) {
-    const { id, kin } = group.party;
-    const floor = floorNeeded(group["space.footprint"], group["space.furtherFootprint"], kin.count);
+    const { id } = group.party;
+    const { count } = wantedKin(group);
+    const floor = floorNeeded(group["space.footprint"], group["space.furtherFootprint"], count);
     floors.set(id, Math.max(floor, floors.get(id) ?? 0));
   }
   return [...floors.values()];

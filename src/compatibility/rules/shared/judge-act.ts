@@ -1,8 +1,9 @@
 import type { Animals } from "../../../plan";
-import type { Act } from "../../../species";
+import { mayHave } from "../../../plan/inner";
+import type { Act, Sex } from "../../../species";
 import { notYet, ofBrood } from "../../animals/acts";
 import type { GivenCondition, Judged } from "../../engine/rule/finding";
-import type { MeasureKinds } from "../../engine/rule/measures";
+import type { GivenMeasures, MeasureKinds } from "../../engine/rule/measures";
 
 /** The measures of a finding about an act. `once` is the stage at which it begins, where that is still to come. */
 export const actMeasures = {
@@ -12,33 +13,64 @@ export const actMeasures = {
   once: "stage",
 } as const satisfies MeasureKinds;
 
-type ActAnswer = Judged<"blocking" | "restricting" | "advisory", typeof actMeasures>;
+/** An answer about an act. */
+export type ActAnswer = Judged<"blocking" | "restricting" | "advisory", typeof actMeasures>;
 
-/**
- * What an act that can happen weighs: killing blocks, and so does biting anyone at any time; other bites and chases
- * restrict to the condition that removes them; what is left is worth knowing. Young grow up, so what they do not do yet
- * counts too.
- */
-export function judgeAct(
+/** The measures of an act of some animals. Young grow up, so what they do not do yet counts too. */
+export const measuresOf = (
+  { does, when = "always", doer, ...act }: Act,
+  animals: Animals,
+): GivenMeasures<typeof actMeasures> => ({
+  act: does,
+  when,
+  doer,
+  once: notYet({ does, when, doer, ...act } as Act, animals) ? "adult" : undefined,
+});
+
+/** An act that only disturbs: at food, and chases from a brood, which pass. */
+export const onlyDisturbs = ({ does, when }: Act): boolean =>
+  does === "robs-food" || when === "feeding" || (ofBrood(when) && does === "chases");
+
+/** An act as worth knowing. */
+export const toKnow = (act: Act, animals: Animals): ActAnswer => ({
+  weight: "advisory",
+  measures: measuresOf(act, animals),
+  watchFor: "chasing",
+});
+
+/** An act that nothing prevents. */
+export const blocks = (act: Act, animals: Animals, instead?: GivenCondition): ActAnswer => ({
+  weight: "blocking",
+  measures: measuresOf(act, animals),
+  watchFor: act.does === "kills" ? "missing animals" : "torn fins",
+  ...(instead && { instead }),
+});
+
+/** An act that conditions prevent, one finding for each. */
+export const restricts = (
   act: Act,
   animals: Animals,
-  removedBy: GivenCondition,
-  { coverAgainstChase }: { readonly coverAgainstChase: number },
-): ActAnswer {
-  const { does, target, when = "always", doer } = act;
-  const measures = { act: does, when, doer, once: notYet(act, animals) ? ("adult" as const) : undefined };
-  const deadly = does === "kills" || (does === "bites" && target === "any" && when === "always");
-  if (deadly) return { weight: "blocking", measures, watchFor: "missing animals" };
-  const hurts = does === "bites" || does === "chases";
-  if (!hurts || when === "feeding") return { weight: "advisory", measures };
-  const cover = { on: "tank.cover", wanted: { min: coverAgainstChase } } as const;
-  return {
+  conditions: readonly GivenCondition[],
+): readonly ActAnswer[] =>
+  conditions.map((condition) => ({
     weight: "restricting",
-    measures,
-    condition: needsCover(act) ? cover : removedBy,
+    measures: measuresOf(act, animals),
     watchFor: "chasing",
-  };
-}
+    condition,
+  }));
 
-/** Whoever is only chased from a brood, or attacked where it cannot get away, needs cover to get out of sight. */
-const needsCover = ({ does, when }: Act) => when === "crowded" || (ofBrood(when) && does === "chases");
+/** Room and things that break the line of sight, for so many that would fight. */
+export const roomAndSight = (rivals: number, area: number | undefined): readonly GivenCondition[] => [
+  { on: "tank.sightBreaks", wanted: { min: Math.max(rivals - 1, 1) } },
+  ...(area === undefined ? [] : [{ on: "tank.footprint", wanted: { min: rivals * area } } as const]),
+];
+
+/** Cover to get out of sight. */
+export const coverFrom = (share: number): GivenCondition => ({ on: "tank.cover", wanted: { min: share } });
+
+/** Of which sex animals must be not to do an act, where the plan does not say of which they are. */
+export function sexThatSpares({ doer }: Pick<Act, "doer">, animals: Animals): Sex | undefined {
+  if (!doer || animals.sex !== undefined || animals.males !== undefined) return undefined;
+  const other = doer === "male" ? "female" : "male";
+  return mayHave(animals, other) ? other : undefined;
+}

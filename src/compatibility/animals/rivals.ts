@@ -1,0 +1,36 @@
+import type { Kin } from "../../plan";
+import type { Act, TraitValue } from "../../species";
+import { claimsOf, type Territory } from "./territories";
+
+/** What says how many rivals there are. */
+interface Rivalry {
+  readonly act: Act;
+  readonly kin: Kin;
+  /** Whether the rivals are two parties, of which nothing says that there are more animals. */
+  readonly isPair: boolean;
+  readonly living: TraitValue<"social.living"> | undefined;
+  readonly territory: TraitValue<"space.territory"> | undefined;
+}
+
+/** A place that is defended, if any is. */
+export const placeOf = (territory: Rivalry["territory"]): Territory | undefined =>
+  territory === "none" ? undefined : territory;
+
+/**
+ * How many of a kind need a place of their own, out of each other's sight: each male, or each pair where they live in
+ * pairs, for a mate is no rival. Where the sexes are not known, half of them count as male.
+ */
+export function rivalsOf({ act, kin, isPair, living, territory }: Rivalry): number {
+  const { count = isPair ? 2 : 1, males, females, mayHave } = kin;
+  if (living === "pair")
+    return onlyOneSex(kin) ? count : Math.max(Math.ceil(count / 2), males ?? 0, females ?? 0);
+  const place = placeOf(territory);
+  const holders = place ? claimsOf(place, { ...kin, count }) : 0;
+  if (act.target !== "own-sex") return Math.max(count, holders);
+  const ofSex = act.doer === "female" ? females : males;
+  const may = act.doer === "female" ? mayHave.female : mayHave.male;
+  const half = isPair ? count : Math.ceil(count / 2);
+  return may ? Math.max(ofSex ?? half, holders) : 0;
+}
+
+const onlyOneSex = ({ mayHave }: Kin) => mayHave.male !== mayHave.female;

@@ -1,0 +1,53 @@
+import { decimal } from "../../../decimal";
+import { defineRule } from "../../engine/rule/define-rule";
+import type { SeenParty } from "../../engine/rule/rule";
+
+type Dweller = SeenParty<
+  never,
+  | "space.cover"
+  | "space.openWater"
+  | "space.grownInPlants"
+  | "space.substrate"
+  | "effects.eatsPlants"
+  | "effects.uproots"
+>;
+
+const asks = [
+  "space.cover",
+  "space.openWater",
+  "space.grownInPlants",
+  "space.substrate",
+  "effects.eatsPlants",
+  "effects.uproots",
+] as const;
+
+/** One tank has one ground and one planting, and what is cover is not free to swim in. */
+export const furnishing = defineRule({
+  id: "furnishing",
+  question: "Can one tank be furnished for both?",
+  way: "mutual",
+  uses: { from: asks, to: asks },
+  mayYield: ["blocking"],
+  measures: { cover: "1", openWater: "1", from: ["ground"], to: ["ground"], harm: "plantHarm" },
+  judge: ({ from, to }) => {
+    const cover = Math.max(from["space.cover"] ?? 0, to["space.cover"] ?? 0);
+    const openWater = Math.max(from["space.openWater"] ?? 0, to["space.openWater"] ?? 0);
+    const harm = plantsLost(from, to) ?? plantsLost(to, from);
+    const [mine, theirs] = [from["space.substrate"] ?? [], to["space.substrate"] ?? []];
+    const apart = mine.length > 0 && theirs.length > 0 && !mine.some((ground) => theirs.includes(ground));
+    return [
+      ...(decimal(cover + openWater) > 1
+        ? [{ weight: "blocking" as const, measures: { cover, openWater } }]
+        : []),
+      ...(harm ? [{ weight: "blocking" as const, measures: { harm } }] : []),
+      ...(apart ? [{ weight: "blocking" as const, measures: { from: mine, to: theirs } }] : []),
+    ];
+  },
+});
+
+/** How one destroys the plants that the other cannot do without. */
+function plantsLost(eater: Dweller, needing: Dweller): "eats" | "uproots" | undefined {
+  if (!needing["space.grownInPlants"]) return undefined;
+  if (eater["effects.eatsPlants"]) return "eats";
+  return eater["effects.uproots"] ? "uproots" : undefined;
+}

@@ -1,0 +1,16 @@
+import { defineRule } from "../../engine/rule/define-rule";
+
+export const ground = defineRule({
+  id: "ground",
+  question: "Is the ground one that it can dig in, sift or rest on unharmed?",
+  way: "each-group",
+  needs: { from: ["space.substrate"] },
+  mayYield: ["restricting"],
+  measures: { needed: ["ground"] },
+  judge: ({ from }) => {
+    const needed = from["space.substrate"];
+    if (needed.length === 0) return [];
+    const condition = { on: "tank.substrate", wanted: { oneOf: needed } } as const;
+    return [{ weight: "restricting", measures: { needed }, watchFor: "hiding", condition }];
+  },
+});

@@ -1,0 +1,12 @@
+import { defineRule } from "../../engine/rule/define-rule";
+
+export const sensitive = defineRule({
+  id: "sensitive",
+  question: "What harms it sooner than its tank mates?",
+  way: "each-group",
+  needs: { from: ["care.sensitive"] },
+  mayYield: ["advisory"],
+  measures: { to: "sensitivity" },
+  judge: ({ from }) =>
+    from["care.sensitive"].map((sensitivity) => ({ weight: "advisory", measures: { to: sensitivity } })),
+});

@@ -1,0 +1,121 @@
+import { decimal } from "../../../decimal";
+import type { FactName } from "../../../plan";
+import { overlap, type PartialRange, width } from "../../../ranges";
+import type { Figures } from "../../../species";
+import type { Judged } from "../../engine/rule/finding";
+import type { MeasureUnit } from "../../engine/rule/measures";
+
+type Span = Figures<PartialRange>;
+
+/** How a figure of water gives way, in its own unit. */
+export interface Giving {
+  /** How far each end of a kept span gives way: half of what handbooks round to. */
+  readonly gives: number;
+  /** Water shared by less than this cannot be held. */
+  readonly least: number;
+  /** A shared kept span below this leaves no room to spare. */
+  readonly roomy: number;
+}
+
+/**
+ * The water that an animal can be given for lasting keeping: its kept span, each end of which gives way, an end that is
+ * a handbook's class twice as far; never past a limit, and hardness and salinity never below zero.
+ */
+export function wantedOf({ kept, limit, precision }: Span, { gives }: Pick<Giving, "gives">): PartialRange {
+  const give = (end: "min" | "max") => (precision?.[end] === "class" ? 2 * gives : gives);
+  const { min, max } = kept;
+  return {
+    ...(min !== undefined && {
+      min: decimal(Math.min(min, Math.max(min - give("min"), limit?.min ?? 0, 0))),
+    }),
+    ...(max !== undefined && {
+      max: decimal(Math.max(max, Math.min(max + give("max"), limit?.max ?? Number.POSITIVE_INFINITY))),
+    }),
+  };
+}
+
+/** Whether a span of water is wide enough to be held; none is not. */
+const canBeHeld = (span: PartialRange | undefined, { least }: Giving): span is PartialRange =>
+  span !== undefined && decimal(width(span) ?? Number.POSITIVE_INFINITY) >= least;
+
+/** The measures of a finding about water that two share. */
+export const sharedWaterMeasures = <const Unit extends MeasureUnit>(unit: Unit) => ({
+  from: unit,
+  to: unit,
+  shared: unit,
+});
+
+type SharedAnswer = Judged<
+  "blocking" | "restricting" | "advisory" | "favourable",
+  ReturnType<typeof sharedWaterMeasures<MeasureUnit>>
+>;
+
+/**
+ * Water for two: what both can be given must be wide enough to be held, else it blocks; where an optimum stands in for
+ * what is kept, nobody knows. Where the kept spans themselves share little, it restricts to what both can be given.
+ */
+export function judgeSharedWater(a: Span, b: Span, on: FactName, giving: Giving): readonly SharedAnswer[] {
+  const wanted = overlap(wantedOf(a, giving), wantedOf(b, giving));
+  const measures = { from: a.kept, to: b.kept };
+  if (!canBeHeld(wanted, giving)) {
+    return a.standIn || b.standIn
+      ? [{ weight: "advisory", couldBe: "blocking", measures }]
+      : [{ weight: "blocking", measures }];
+  }
+  const shared = overlap(a.kept, b.kept);
+  if (shared && decimal(width(shared) ?? Number.POSITIVE_INFINITY) >= giving.roomy)
+    return [{ weight: "favourable", measures: { shared } }];
+  const condition = { on, wanted, ...(shared && { aim: shared }) };
+  return [{ weight: "restricting", measures: { ...measures, ...(shared && { shared }) }, condition }];
+}
+
+/** The measures of a finding about planned water; of a season the figure stands under its name. */
+export const plannedWaterMeasures = <const Unit extends MeasureUnit>(unit: Unit) => ({
+  kept: unit,
+  optimum: unit,
+  planned: unit,
+  hottest: unit,
+  coolest: unit,
+  limit: unit,
+});
+
+type PlannedAnswer = Judged<"restricting" | "advisory", ReturnType<typeof plannedWaterMeasures<MeasureUnit>>>;
+
+/** The planned figure of a fact, and its name if it is that of a season. */
+interface Planned {
+  readonly on: FactName;
+  readonly as?: "planned" | "hottest" | "coolest";
+  readonly figure: number | undefined;
+}
+
+/**
+ * Planned water for one: it restricts to what the animal can be given; past a limit it says so. Water that it can be
+ * given, but outside what it is kept in or its optimum, is worth knowing.
+ */
+export function judgePlannedWater(
+  span: Span,
+  { on, as = "planned", figure }: Planned,
+  giving: Pick<Giving, "gives">,
+): readonly PlannedAnswer[] {
+  const wanted = wantedOf(span, giving);
+  const { kept, optimum, limit } = span;
+  const measures = { kept, [as]: figure };
+  const past = figure !== undefined && limit !== undefined && lies(figure, limit) !== "within";
+  const asked: PlannedAnswer = {
+    weight: "restricting",
+    measures: past ? { ...measures, limit } : measures,
+    ...(past && { watchFor: "gasping" as const }),
+    condition: { on, wanted, aim: kept },
+  };
+  if (figure === undefined || lies(figure, wanted) !== "within") return [asked];
+  if (lies(figure, kept) !== "within") return [asked, { weight: "advisory", measures }];
+  if (optimum && as === "planned" && lies(figure, optimum) !== "within")
+    return [asked, { weight: "advisory", measures: { ...measures, optimum } }];
+  return [asked];
+}
+
+/** Where a figure lies beside a span. */
+function lies(figure: number, { min, max }: PartialRange): "below" | "within" | "above" {
+  if (min !== undefined && figure < min) return "below";
+  return max !== undefined && figure > max ? "above" : "within";
+}
