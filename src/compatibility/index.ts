@@ -10,7 +10,7 @@ export { assessPair } from "./assess-pair";
 export { assessPlan } from "./assess-plan";
 export type { OpenQuestion, QuestionCore } from "./engine/questions";
 export { defineRule } from "./engine/rule/define-rule";
-export type { FindingOf, GivenCondition, Judged, PartyRole, Sign } from "./engine/rule/finding";
+export type { AimedCondition, FindingOf, GivenCondition, Judged, PartyRole, Sign } from "./engine/rule/finding";
 export type {
   FindingMeasure,
   Given,
@@ -38,6 +38,7 @@ export type {
   TypedRule,
 } from "./engine/rule/rule";
 export type { Weight } from "./engine/rule/weight";
+export { pairPlan } from "./pair-plan";
 export { pairRules, planRules } from "./rules";
 export { type Threshold, type ThresholdName, type ThresholdValues, thresholds } from "./thresholds";
 export type {
@@ -50,3 +51,4 @@ export type {
   Verdict,
   VerdictParty,
 } from "./verdict";
+export { type WitnessOptions, witness } from "./witness";

@@ -56,6 +56,7 @@ export function disputedQuestions(rule: Rule, read: readonly Reading[], couldBe 
   return read.flatMap(({ subject, trait }): readonly OpenQuestion[] => {
     const values = subject.standing(trait);
     if (values.length < 2) return [];
+    if (subject.varies(trait)) return [{ rule: rule.id, of: subject.index, reason: "individual", couldBe }];
     return [{ rule: rule.id, of: subject.index, trait, reason: "disputed", values, couldBe }];
   });
 }
