@@ -10,7 +10,14 @@ export { assessPair } from "./assess-pair";
 export { assessPlan } from "./assess-plan";
 export type { OpenQuestion, QuestionCore } from "./engine/questions";
 export { defineRule } from "./engine/rule/define-rule";
-export type { AimedCondition, FindingOf, GivenCondition, Judged, PartyRole, Sign } from "./engine/rule/finding";
+export type {
+  AimedCondition,
+  FindingOf,
+  GivenCondition,
+  Judged,
+  PartyRole,
+  Sign,
+} from "./engine/rule/finding";
 export type {
   FindingMeasure,
   Given,

@@ -72,10 +72,14 @@ export function exclusions(conditions: readonly JointCondition[]): readonly Excl
   return conditions.flatMap((one, index) =>
     conditions
       .slice(index + 1)
-      .filter((other) => (one.on === other.on && one.of === other.of) || exceeds(one, other))
+      .filter((other) => rivals(one, other) || exceeds(one, other))
       .map((other): Exclusion => [one, other]),
   );
 }
+
+/** Two about one fact that could not be joined; several foods can be given, so that those about feeding go together. */
+const rivals = (one: JointCondition, other: JointCondition) =>
+  one.on === other.on && one.of === other.of && one.on !== "group.offerings";
 
 /** What is cover is not free to swim in; the coolest season is no warmer than the hottest day. */
 function exceeds(one: JointCondition, other: JointCondition): boolean {

@@ -1,8 +1,8 @@
 import { decimal } from "../decimal";
-import type { Condition, Group, Plan, PlannedTank, PlannedWater, Wanted } from "../plan";
+import type { Group, Plan, PlannedTank, PlannedWater, Wanted } from "../plan";
 import { type CheckedPlan, checkedPlan } from "../plan/inner";
 import { contains, overlap, type PartialRange } from "../ranges";
-import { factAt, type FlowClass, type SpeciesProfile } from "../species";
+import { type FlowClass, factAt, type SpeciesProfile } from "../species";
 import { currents } from "../species/inner";
 import { convert } from "../units";
 import type { JointCondition } from "./verdict";
@@ -13,13 +13,17 @@ import type { JointCondition } from "./verdict";
  *
  * @param company - Species that settle shy ones, the one to take first.
  */
-export function meeting(plan: Plan, condition: JointCondition, company: readonly SpeciesProfile[] = []): Plan {
+export function meeting(
+  plan: Plan,
+  condition: JointCondition,
+  company: readonly SpeciesProfile[] = [],
+): Plan {
   const { on, of, wanted } = condition;
   const [part, fact] = [on.slice(0, on.indexOf(".")), on.slice(on.indexOf(".") + 1)];
   if (on === "tank.hides") return withHides(plan, of ?? 0, leastOf(wanted));
   if (part === "tank") return { ...plan, tank: tankWith(plan, fact, wanted) };
   if (part === "water") return { ...plan, water: waterWith(plan.water ?? {}, fact, condition) };
-  if (on === "group.company") return withCompany(plan, of ?? 0, company);
+  if (on === "group.company") return withCompany(plan, company);
   if (on === "group.offerings") return withOffering(plan, of ?? 0, wanted);
   const groups = plan.groups.map((group, index) =>
     index === of ? groupWith(group, fact, wanted, checkedPlan(plan).parties[index]) : group,
@@ -54,7 +58,10 @@ function tankWith(plan: Plan, fact: string, wanted: Wanted): PlannedTank {
       return { ...tank, filter: { mediaArea: least, age: Math.max(tank.filter?.age ?? 0, ripe) } };
     case "flow.calmest":
     case "flow.strongest":
-      return { ...tank, flow: flowWith(tank.flow, fact === "flow.calmest" ? "calmest" : "strongest", wanted) };
+      return {
+        ...tank,
+        flow: flowWith(tank.flow, fact === "flow.calmest" ? "calmest" : "strongest", wanted),
+      };
     default:
       return tank;
   }
@@ -189,10 +196,9 @@ function withOffering(plan: Plan, of: number, wanted: Wanted): Plan {
   return { ...plan, offerings: [...(plan.offerings ?? []), { food, place, light, apart: true }] };
 }
 
-/** The first of some calm species that is not there yet, in the number that its kind needs. */
-function withCompany(plan: Plan, of: number, company: readonly SpeciesProfile[]): Plan {
-  const there = new Set(plan.groups.map(({ species }) => species.id));
-  const calm = company.find(({ id }) => !there.has(id) && id !== plan.groups[of]?.species.id);
+/** The first of some calm species, in the number that its kind needs. */
+function withCompany(plan: Plan, company: readonly SpeciesProfile[]): Plan {
+  const [calm] = company;
   if (!calm) return plan;
   const unsexed = factAt(calm, "social.group")?.value.least ?? 1;
   return { ...plan, groups: [...plan.groups, { species: calm, unsexed }] };
@@ -200,4 +206,3 @@ function withCompany(plan: Plan, of: number, company: readonly SpeciesProfile[])
 
 const profileOf = (plan: Plan, of: number) =>
   checkedPlan(plan).parties[of]?.species ?? (plan.groups[of] as Group).species;
-

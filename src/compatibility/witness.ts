@@ -2,6 +2,7 @@ import type { Plan } from "../plan";
 import { isMet } from "../plan";
 import type { SpeciesProfile } from "../species";
 import type { AssessOptions } from "./assess-options";
+import { assessPair } from "./assess-pair";
 import { assessPlan } from "./assess-plan";
 import { meeting } from "./meeting";
 import type { Verdict } from "./verdict";
@@ -41,15 +42,32 @@ export function witness(plan: Plan, options: WitnessOptions = {}): Plan | undefi
     const verdict = assessPlan(current, assessing);
     if (verdict.outcome === "suitable") return current;
     if (verdict.outcome !== "conditional") return undefined;
-    current = allMet(current, verdict, company);
+    current = allMet(current, verdict, (settled) =>
+      company.find((calm) => goesWith(calm, settled, assessing)),
+    );
   }
   return undefined;
 }
 
-function allMet(plan: Plan, { conditions }: Verdict, company: readonly SpeciesProfile[]): Plan {
+/** Whether nothing rules company out beside any group, and it is not there yet. */
+const goesWith = (calm: SpeciesProfile, { groups }: Plan, options: AssessOptions) =>
+  groups.every(({ species }) => {
+    if (species.id === calm.id) return false;
+    const { outcome } = assessPair({ species: calm }, { species }, withoutPlanRules(options));
+    return outcome === "suitable" || outcome === "conditional";
+  });
+
+/** Company is chosen by the library's rules about pairs, whatever the plan is judged by. */
+const withoutPlanRules = ({ thresholds }: AssessOptions): AssessOptions => (thresholds ? { thresholds } : {});
+
+function allMet(
+  plan: Plan,
+  { conditions }: Verdict,
+  companyFor: (plan: Plan) => SpeciesProfile | undefined,
+): Plan {
   let met = plan;
   for (const condition of conditions) {
-    if (isMet(condition, met) !== true) met = meeting(met, condition, company);
+    if (isMet(condition, met) !== true) met = meeting(met, condition, companyFor);
   }
   return met;
 }

@@ -4,11 +4,11 @@ import { canHappen, ofBrood, reaches } from "../../animals/acts";
 import { placeOf } from "../../animals/rivals";
 import { defineRule } from "../../engine/rule/define-rule";
 import type { SeenParty } from "../../engine/rule/rule";
+import { coverBeside } from "../shared/cover-beside";
 import {
   type ActAnswer,
   actMeasures,
   blocks,
-  coverFrom,
   onlyDisturbs,
   restricts,
   roomAndSight,
@@ -16,7 +16,11 @@ import {
 } from "../shared/judge-act";
 import { shareAny } from "../shared/share-any";
 
-type Doer = SeenParty<"temperament.acts", "appearance.looks" | "space.zones" | "space.territory">;
+type Doer = SeenParty<
+  "temperament.acts",
+  "appearance.looks" | "space.zones" | "space.territory" | "space.openWater"
+>;
+type Other = SeenParty<never, "space.openWater">;
 
 /** Who kills or wounds what it takes for its own cannot live beside it; who chases it needs room and something between. */
 export const actsLookAlike = defineRule({
@@ -25,8 +29,8 @@ export const actsLookAlike = defineRule({
   way: "each-way",
   needs: { from: ["temperament.acts"] },
   uses: {
-    from: ["appearance.looks", "space.zones", "space.territory"],
-    to: ["appearance.looks", "space.zones"],
+    from: ["appearance.looks", "space.zones", "space.territory", "space.openWater"],
+    to: ["appearance.looks", "space.zones", "space.openWater"],
   },
   decidesBy: ["coverAgainstChase", "roomBesideBrood"],
   mayYield: ["blocking", "restricting", "advisory"],
@@ -37,7 +41,7 @@ export const actsLookAlike = defineRule({
       .filter(({ target }) => target === "look-alike")
       .filter((act) => reaches(act, from["space.zones"], to["space.zones"]))
       .filter((act) => canHappen(act, from.party, to.party))
-      .flatMap((act) => judged(act, from, thresholds));
+      .flatMap((act) => judged(act, from, to, thresholds));
   },
 });
 
@@ -49,6 +53,7 @@ interface Deciding {
 function judged(
   act: Act,
   from: Doer,
+  to: Other,
   { coverAgainstChase, roomBesideBrood }: Deciding,
 ): readonly ActAnswer[] {
   const { does, when = "always" } = act;
@@ -59,7 +64,7 @@ function judged(
   if (ofBrood(when)) return restricts(act, party, roomAndSight(2, area && (roomBesideBrood * area) / 2));
   if (when === "crowded")
     return does === "bites"
-      ? restricts(act, party, [coverFrom(coverAgainstChase), ...roomAndSight(2, area)])
+      ? restricts(act, party, [coverBeside(coverAgainstChase, from, to), ...roomAndSight(2, area)])
       : [toKnow(act, party)];
   return restricts(act, party, roomAndSight(2, area));
 }

@@ -7,19 +7,22 @@ import { defineRule } from "../../engine/rule/define-rule";
 import type { GivenCondition } from "../../engine/rule/finding";
 import type { SeenParty } from "../../engine/rule/rule";
 import type { ThresholdValues } from "../../thresholds";
+import { coverBeside } from "../shared/cover-beside";
 import {
   type ActAnswer,
   actMeasures,
   blocks,
-  coverFrom,
   onlyDisturbs,
   restricts,
   roomAndSight,
   toKnow,
 } from "../shared/judge-act";
 
-type Doer = SeenParty<"temperament.acts" | "size.adultLength", "space.zones" | "space.territory">;
-type Other = SeenParty<"size.adultLength", "space.zones" | "appearance.longFins">;
+type Doer = SeenParty<
+  "temperament.acts" | "size.adultLength",
+  "space.zones" | "space.territory" | "space.openWater"
+>;
+type Other = SeenParty<"size.adultLength", "space.zones" | "appearance.longFins" | "space.openWater">;
 type Deciding = Pick<ThresholdValues, "coverAgainstChase" | "clearlySmaller" | "roomBesideBrood">;
 
 /**
@@ -31,7 +34,10 @@ export const actsOthers = defineRule({
   question: "What does it do to other species?",
   way: "each-way",
   needs: { from: ["temperament.acts", "size.adultLength"], to: ["size.adultLength"] },
-  uses: { from: ["space.zones", "space.territory"], to: ["space.zones", "appearance.longFins"] },
+  uses: {
+    from: ["space.zones", "space.territory", "space.openWater"],
+    to: ["space.zones", "appearance.longFins", "space.openWater"],
+  },
   decidesBy: ["coverAgainstChase", "clearlySmaller", "roomBesideBrood"],
   mayYield: ["blocking", "restricting", "advisory"],
   measures: actMeasures,
@@ -43,15 +49,15 @@ export const actsOthers = defineRule({
       .filter((act) => falls(act, from, to, thresholds))
       .filter((act) => reaches(act, from["space.zones"], to["space.zones"]))
       .filter((act) => canHappen(act, from.party, to.party))
-      .flatMap((act) => judged(act, from, thresholds));
+      .flatMap((act) => judged(act, from, to, thresholds));
     return [...acts, ...bullied(from, to, thresholds)];
   },
 });
 
-function judged(act: Act, from: Doer, thresholds: Deciding): readonly ActAnswer[] {
+function judged(act: Act, from: Doer, to: Other, thresholds: Deciding): readonly ActAnswer[] {
   const { does, when = "always" } = act;
   const { party } = from;
-  const cover = coverFrom(thresholds.coverAgainstChase);
+  const cover = coverBeside(thresholds.coverAgainstChase, from, to);
   if (onlyDisturbs(act)) return [toKnow(act, party)];
   if (does === "kills" || (does === "bites" && when === "always"))
     return [blocks(act, party, act.target === "long-finned" ? shortFinned : undefined)];

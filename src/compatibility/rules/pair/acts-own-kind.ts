@@ -5,11 +5,11 @@ import { leastNumber } from "../../animals/least-number";
 import { placeOf, rivalsOf } from "../../animals/rivals";
 import { defineRule } from "../../engine/rule/define-rule";
 import type { SeenParty } from "../../engine/rule/rule";
+import { coverBeside } from "../shared/cover-beside";
 import {
   type ActAnswer,
   actMeasures,
   blocks,
-  coverFrom,
   measuresOf,
   onlyDisturbs,
   restricts,
@@ -18,7 +18,10 @@ import {
   toKnow,
 } from "../shared/judge-act";
 
-type Doer = SeenParty<"temperament.acts", "social.living" | "social.group" | "space.territory">;
+type Doer = SeenParty<
+  "temperament.acts",
+  "social.living" | "social.group" | "space.territory" | "space.openWater"
+>;
 
 interface Deciding {
   readonly coverAgainstChase: number;
@@ -38,7 +41,7 @@ export const actsOwnKind = defineRule({
   question: "What does it do to its own kind, and to rivals of its sex?",
   way: "each-way",
   needs: { from: ["temperament.acts"] },
-  uses: { from: ["social.living", "social.group", "space.territory"] },
+  uses: { from: ["social.living", "social.group", "space.territory", "space.openWater"] },
   decidesBy: ["coverAgainstChase", "spreadsFrom", "roomBesideBrood"],
   mayYield: ["blocking", "restricting", "advisory"],
   measures: actMeasures,
@@ -66,10 +69,13 @@ function judged(act: Act, from: Doer, isPair: boolean, thresholds: Deciding): re
     return deadly(act, from);
   if (when === "crowded") {
     return does === "bites"
-      ? restricts(act, party, [coverFrom(thresholds.coverAgainstChase), ...floorFor(from, isPair, act)])
+      ? restricts(act, party, [
+          coverBeside(thresholds.coverAgainstChase, from),
+          ...floorFor(from, isPair, act),
+        ])
       : [toKnow(act, party)];
   }
-  if (target === "other-sex") return restricts(act, party, [coverFrom(thresholds.coverAgainstChase)]);
+  if (target === "other-sex") return restricts(act, party, [coverBeside(thresholds.coverAgainstChase, from)]);
   const rivals = rivalsOf({ act, kin: party.kin, isPair, living, territory });
   if (rivals < 2) return [];
   const area = placeOf(territory)?.area;

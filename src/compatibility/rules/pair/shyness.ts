@@ -1,4 +1,5 @@
 import { defineRule } from "../../engine/rule/define-rule";
+import { coverBeside } from "../shared/cover-beside";
 import { shareAny } from "../shared/share-any";
 
 /** Restless: first at the food, and not of those that swim calmly. */
@@ -7,7 +8,10 @@ export const shyness = defineRule({
   question: "Does the other's bustle keep it in hiding?",
   way: "each-way",
   needs: { from: ["temperament.shy"], to: ["diet.pace"] },
-  uses: { from: ["space.zones"], to: ["space.zones", "social.settles"] },
+  uses: {
+    from: ["space.zones", "space.openWater"],
+    to: ["space.zones", "space.openWater", "social.settles"],
+  },
   decidesBy: ["coverFromBustle"],
   mayYield: ["restricting"],
   judge: ({ from, to, thresholds }) => {
@@ -18,7 +22,7 @@ export const shyness = defineRule({
       {
         weight: "restricting",
         watchFor: "hiding",
-        condition: { on: "tank.cover", wanted: { min: thresholds.coverFromBustle } },
+        condition: coverBeside(thresholds.coverFromBustle, from, to),
       },
     ];
   },

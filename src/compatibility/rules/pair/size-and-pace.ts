@@ -1,6 +1,7 @@
 import { decimal } from "../../../decimal";
 import { grownLength, preyLength } from "../../animals/lengths";
 import { defineRule } from "../../engine/rule/define-rule";
+import { coverBeside } from "../shared/cover-beside";
 import { shareAny } from "../shared/share-any";
 
 /** Not about being eaten: a large fish that moves about leaves a small one no rest, unless it can withdraw. */
@@ -9,7 +10,7 @@ export const sizeAndPace = defineRule({
   question: "Is it so much longer that the other is pushed aside?",
   way: "each-way",
   needs: { from: ["diet.pace", "size.adultLength"], to: ["size.adultLength"] },
-  uses: { from: ["space.zones"], to: ["space.zones"] },
+  uses: { from: ["space.zones", "space.openWater"], to: ["space.zones", "space.openWater"] },
   decidesBy: ["muchLonger", "coverFromBustle"],
   mayYield: ["restricting"],
   measures: { longer: "cm", shorter: "cm" },
@@ -25,7 +26,7 @@ export const sizeAndPace = defineRule({
         weight: "restricting",
         measures: { longer, shorter },
         watchFor: "hiding",
-        condition: { on: "tank.cover", wanted: { min: thresholds.coverFromBustle } },
+        condition: coverBeside(thresholds.coverFromBustle, from, to),
       },
     ];
   },

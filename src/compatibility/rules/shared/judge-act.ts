@@ -65,9 +65,6 @@ export const roomAndSight = (rivals: number, area: number | undefined): readonly
   ...(area === undefined ? [] : [{ on: "tank.footprint", wanted: { min: rivals * area } } as const]),
 ];
 
-/** Cover to get out of sight. */
-export const coverFrom = (share: number): GivenCondition => ({ on: "tank.cover", wanted: { min: share } });
-
 /** Of which sex animals must be not to do an act, where the plan does not say of which they are. */
 export function sexThatSpares({ doer }: Pick<Act, "doer">, animals: Animals): Sex | undefined {
   if (!doer || animals.sex !== undefined || animals.males !== undefined) return undefined;
