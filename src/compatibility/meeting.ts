@@ -7,23 +7,26 @@ import { currents } from "../species/inner";
 import { convert } from "../units";
 import type { JointCondition } from "./verdict";
 
+/** Gives the species of which a group settles the shy ones of a plan. */
+export type CompanyFor = (plan: Plan) => SpeciesProfile | undefined;
+
 /**
  * A plan changed so that it meets a condition, in the facts that the condition names alone; unchanged where this knows no
  * way. The tank grows and never shrinks, groups grow and never lose an animal.
  *
- * @param company - Species that settle shy ones, the one to take first.
+ * @param companyFor - Gives the species of which a group settles the shy ones.
  */
 export function meeting(
   plan: Plan,
   condition: JointCondition,
-  company: readonly SpeciesProfile[] = [],
+  companyFor: CompanyFor = () => undefined,
 ): Plan {
   const { on, of, wanted } = condition;
   const [part, fact] = [on.slice(0, on.indexOf(".")), on.slice(on.indexOf(".") + 1)];
   if (on === "tank.hides") return withHides(plan, of ?? 0, leastOf(wanted));
   if (part === "tank") return { ...plan, tank: tankWith(plan, fact, wanted) };
   if (part === "water") return { ...plan, water: waterWith(plan.water ?? {}, fact, condition) };
-  if (on === "group.company") return withCompany(plan, company);
+  if (on === "group.company") return withCompany(plan, companyFor(plan));
   if (on === "group.offerings") return withOffering(plan, of ?? 0, wanted);
   const groups = plan.groups.map((group, index) =>
     index === of ? groupWith(group, fact, wanted, checkedPlan(plan).parties[index]) : group,
@@ -196,9 +199,8 @@ function withOffering(plan: Plan, of: number, wanted: Wanted): Plan {
   return { ...plan, offerings: [...(plan.offerings ?? []), { food, place, light, apart: true }] };
 }
 
-/** The first of some calm species, in the number that its kind needs. */
-function withCompany(plan: Plan, company: readonly SpeciesProfile[]): Plan {
-  const [calm] = company;
+/** A calm species more, in the number that its kind needs. */
+function withCompany(plan: Plan, calm: SpeciesProfile | undefined): Plan {
   if (!calm) return plan;
   const unsexed = factAt(calm, "social.group")?.value.least ?? 1;
   return { ...plan, groups: [...plan.groups, { species: calm, unsexed }] };
