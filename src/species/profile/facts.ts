@@ -103,7 +103,8 @@ function combined(groups: readonly StatementGroup[], way: Way): Fact<unknown> | 
   const used = chosen.filter((choice) => !informs(choice));
   const basis = isDerived(chosen) ? "derived" : weakestBasis(used.flatMap(({ bases }) => bases));
   const said = distinct(used.flatMap(({ said }) => said));
-  return factWith({ basis, said }, [value, ...[...oneChanged, ...oneSource].filter(Boolean)]);
+  const others = [...oneChanged, ...oneSource].filter((other) => other !== undefined);
+  return factWith({ basis, said }, [value, ...others]);
 }
 
 const asStated = ({ standing }: StatementGroup) =>

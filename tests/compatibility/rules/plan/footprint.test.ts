@@ -9,7 +9,7 @@ import { planBy, weighed } from "../../judging";
 const needing = (more: Stated = {}) =>
   animal("fish", {
     "size.adultLength": adults(5),
-    "space.footprint": { least: 2000, for: 4 },
+    "space.footprint": [{ least: 2000, for: 4 }],
     "space.furtherFootprint": 250,
     ...more,
   });
@@ -40,7 +40,7 @@ describe("the floor a group needs", () => {
   test("grows by a full share for each more where nothing is stated, which stays open", () => {
     const { "space.furtherFootprint": _, ...unstated } = {
       "size.adultLength": adults(5),
-      "space.footprint": { least: 2000, for: 4 },
+      "space.footprint": [{ least: 2000, for: 4 }],
       "space.furtherFootprint": 0,
     };
     const { findings, bounds } = inTank(50, 40, 6, animal("fish", unstated));

@@ -4,7 +4,7 @@ import { longestRun } from "../../../../src/compatibility/rules/plan/longest-run
 import { animal } from "../../animals";
 import { planBy, weighed } from "../../judging";
 
-const swimmer = animal("swimmer", { "space.baseLength": { least: 80, for: 6 } });
+const swimmer = animal("swimmer", { "space.baseLength": [{ least: 80, for: 6 }] });
 const inTank = (length: number, width: number, species = swimmer) =>
   planBy(longestRun, [{ species, unsexed: 8 }], {
     tank: { base: { shape: "rectangle", length, width }, height: 40 },

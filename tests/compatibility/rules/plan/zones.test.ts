@@ -11,7 +11,7 @@ import { findingsOf, planBy } from "../../judging";
 type Zone = Value<"space.zones">[number];
 
 const dweller = (id: string, where: readonly Zone[], more: Stated = {}) =>
-  animal(id, { "space.zones": where, "space.footprint": { least: 2000, for: 4 }, ...more });
+  animal(id, { "space.zones": where, "space.footprint": [{ least: 2000, for: 4 }], ...more });
 const asked = (groups: readonly Group[], length = 20) =>
   findingsOf(
     planBy(zones, groups, { tank: { base: { shape: "rectangle", length, width: 100 } } }),
@@ -26,7 +26,7 @@ const bottom = { value: "bottom" };
 test("groups that live on the ground need floor beside each other: the largest, and half of each other", () => {
   const a = { species: dweller("a", ["bottom"]), unsexed: 4 };
   const b = {
-    species: dweller("b", ["bottom"], { "space.footprint": { least: 3000, for: 6 } }),
+    species: dweller("b", ["bottom"], { "space.footprint": [{ least: 3000, for: 6 }] }),
     unsexed: 6,
   };
   expect(asked([a, b])).toEqual([
@@ -50,7 +50,7 @@ test("snails and shrimps graze between the others", () => {
   const a = { species: dweller("a", ["bottom"]), unsexed: 4 };
   const snail = animal(
     "snail",
-    { "space.zones": ["bottom"], "space.footprint": { least: 900, for: 1 } },
+    { "space.zones": ["bottom"], "space.footprint": [{ least: 900, for: 1 }] },
     { kind: "snail" },
   );
   expect(asked([a, { species: snail, unsexed: 10 }])).toEqual([]);
