@@ -1,4 +1,3 @@
-import type { PartialRange } from "../../ranges";
 import { type Basis, weakestBasis } from "../record/basis";
 import type { SourceVoice, StatementGroup } from "../record/groups";
 import type { StatementTopic } from "../record/statement";

@@ -21,6 +21,21 @@ test("a tank as long as is stated is long enough", () => {
   ]);
 });
 
+test("of several stated lengths that for the number of animals counts, or for the next greater one", () => {
+  const growing = animal("growing", {
+    "space.baseLength": [
+      { least: 60, for: 1 },
+      { least: 100, for: 6 },
+    ],
+  });
+  const askedFor = (unsexed: number) =>
+    planBy(longestRun, [{ species: growing, unsexed }], {
+      tank: { base: { shape: "rectangle", length: 50, width: 40 }, height: 40 },
+    }).findings.flatMap((finding) => (finding.weight === "restricting" ? [finding.condition] : []));
+  expect(askedFor(1)).toMatchObject([{ wanted: { min: 60 } }]);
+  for (const many of [2, 6, 20]) expect(askedFor(many)).toMatchObject([{ wanted: { min: 100 } }]);
+});
+
 test("the longer side counts, whichever it is called", () => {
   expect(weighed(inTank(35, 80)).findings).toEqual([]);
 });

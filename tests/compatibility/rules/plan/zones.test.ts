@@ -63,12 +63,12 @@ test("two groups of one species ask together what one group asks", () => {
     { species, unsexed: 4 },
   ];
   expect(asked(halves)).toEqual([]);
-  // Eight of a: 2000 for four and 500 for each more.
+  // Eight of a: 2000 for four and 500 for each more. One of b: half of what four need, and of that half beside the others.
   const b = { species: dweller("b", ["bottom"]), unsexed: 1 };
   expect(asked([...halves, b])).toEqual([
-    [0, bottom, 5000],
-    [1, bottom, 5000],
-    [2, bottom, 5000],
+    [0, bottom, 4500],
+    [1, bottom, 4500],
+    [2, bottom, 4500],
   ]);
 });
 
