@@ -1,4 +1,3 @@
-import type { PartialRange } from "../../ranges";
 import { type Basis, weakestBasis } from "../record/basis";
 import type { SourceVoice, StatementGroup } from "../record/groups";
 import type { StatementTopic } from "../record/statement";
@@ -103,7 +102,8 @@ function combined(groups: readonly StatementGroup[], way: Way): Fact<unknown> | 
   const used = chosen.filter((choice) => !informs(choice));
   const basis = isDerived(chosen) ? "derived" : weakestBasis(used.flatMap(({ bases }) => bases));
   const said = distinct(used.flatMap(({ said }) => said));
-  return factWith({ basis, said }, [value, ...[...oneChanged, ...oneSource].filter(Boolean)]);
+  const others = [...oneChanged, ...oneSource].filter((other) => other !== undefined);
+  return factWith({ basis, said }, [value, ...others]);
 }
 
 const asStated = ({ standing }: StatementGroup) =>
