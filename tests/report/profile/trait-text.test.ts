@@ -30,7 +30,7 @@ describe("a trait in words", () => {
       ],
       "60 cm for 1; 100 cm for 6",
     ],
-    ["size.lifespan", { usual: 5, greatest: 10 }, "5 years (usual), 10 years (greatest)"],
+    ["size.lifespan", { usual: 5, greatest: 10 }, "5 years, at most 10 years"],
     ["space.footprint", [{ least: 4000, for: 2 }], "4,000 cm² for 2"],
     ["space.cover", 0.3, "30 %"],
     ["space.territory", "none", "none"],
