@@ -18,7 +18,7 @@ const thorough = [
   "tests/report/**/{blocks,describe,english,hostile,language,profile-markdown,trait-text}.test.ts",
   "tests/schema/{folders,hostile,json-schema}.test.ts",
   "tests/schema/species/parse.test.ts",
-  "tests/species/profile/resolve.test.ts",
+  "tests/species/profile/{admission,facts,resolve}.test.ts",
   "tests/standards/official-requirements.test.ts",
   "tests/**/properties.test.ts",
 ];

@@ -6,9 +6,13 @@ import { movedIdsArrive } from "./moved-ids-arrive";
 import { namedAfterId } from "./named-after-id";
 import { namesAreOneSpecies } from "./names-are-one-species";
 import { neighboursAgree } from "./neighbours-agree";
+import { observationsAreSigned } from "./observations-are-signed";
+import { preyFitsTheHunter } from "./prey-fits-the-hunter";
 import { schemaIsCurrent } from "./schema-is-current";
 import { sizesArePlausible } from "./sizes-are-plausible";
 import { sourcesAreCited } from "./sources-are-cited";
+import { sourcesNameTheSpecies } from "./sources-name-the-species";
+import { testsSayHow } from "./tests-say-how";
 import { wellFormed } from "./well-formed";
 import { whatBlocksHasEvidence } from "./what-blocks-has-evidence";
 
@@ -23,9 +27,13 @@ export const checks: readonly Check[] = [
   namesAreOneSpecies,
   movedIdsArrive,
   sourcesAreCited,
+  sourcesNameTheSpecies,
+  observationsAreSigned,
   essentialTraits,
+  testsSayHow,
   sizesArePlausible,
   neighboursAgree,
   interbreeding,
   whatBlocksHasEvidence,
+  preyFitsTheHunter,
 ];

@@ -43,8 +43,9 @@ const lengths = ({ size }: SpeciesProfile, as: "usual" | "greatest", of?: "male"
 const longest = (profile: SpeciesProfile, as: "usual" | "greatest", of?: "male" | "female") =>
   Math.max(...lengths(profile, as, of));
 const least = ({ social }: SpeciesProfile) => social?.group?.value.least ?? Number.NaN;
-const tankFor = ({ space }: SpeciesProfile) => space?.baseLength?.value.least ?? Number.NaN;
-const age = ({ size }: SpeciesProfile) => size?.lifespan?.value ?? Number.NaN;
+const tankFor = ({ space }: SpeciesProfile) => space?.baseLength?.value[0]?.least ?? Number.NaN;
+const age = ({ size }: SpeciesProfile) =>
+  size?.lifespan?.value.usual ?? size?.lifespan?.value.greatest ?? Number.NaN;
 const zones = ({ space }: SpeciesProfile) => space?.zones?.value ?? [];
 const jumps = ({ space }: SpeciesProfile) => space?.jumps?.value;
 const breathes = ({ water }: SpeciesProfile) => water?.airBreathing?.value.kind;

@@ -74,6 +74,8 @@ const eaten = fc.record(
 
 const centimetres = fc.constantFrom(2, 3, 5, 10, 25);
 
+const rooms = (...stated: Value<"space.baseLength">[]) => fc.constantFrom(...stated);
+
 /** What may be known of a fish, as far as rules read it. */
 const known = {
   "water.temperature": figures(18, 1),
@@ -87,8 +89,22 @@ const known = {
   ),
   "size.bodyShape": oneOf(classes.bodyShape),
   "size.bodyDepthShare": fc.constantFrom(0.2, 0.5, 0.9),
-  "space.baseLength": fc.constantFrom({ least: 60, for: 6 }, { least: 120, for: 2 }),
-  "space.footprint": fc.constantFrom({ least: 1800, for: 4 }, { least: 6000, for: 2 }),
+  "space.baseLength": rooms(
+    [{ least: 60, for: 6 }],
+    [{ least: 120, for: 2 }],
+    [
+      { least: 60, for: 1 },
+      { least: 80, for: 6 },
+    ],
+  ),
+  "space.footprint": rooms(
+    [{ least: 1800, for: 4 }],
+    [{ least: 6000, for: 2 }],
+    [
+      { least: 900, for: 1 },
+      { least: 2400, for: 6 },
+    ],
+  ),
   "space.furtherFootprint": fc.constantFrom(100, 1000),
   "space.height": fc.constantFrom(20, 50),
   "space.openWater": fc.constantFrom(0, 0.3, 0.6),

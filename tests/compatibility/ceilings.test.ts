@@ -37,8 +37,8 @@ describe("more worlds than are tried", () => {
     [
       "fourteen disputed floors",
       zones,
-      { "space.zones": ["bottom"], "space.footprint": { least: 100, for: 1 } },
-      { "space.footprint": { least: 4000, for: 1 } },
+      { "space.zones": ["bottom"], "space.footprint": [{ least: 100, for: 1 }] },
+      { "space.footprint": [{ least: 4000, for: 1 }] },
     ],
     [
       "fourteen disputed territories",

@@ -242,7 +242,7 @@ const cases: Readonly<
   besideOthers: {
     judge: (changed) => {
       const species = (id: string) =>
-        animal(id, { "space.zones": ["bottom"], "space.footprint": { least: 4000, for: 1 } });
+        animal(id, { "space.zones": ["bottom"], "space.footprint": [{ least: 4000, for: 1 }] });
       const groups = [species("a"), species("b")].map((kind) => ({ species: kind, unsexed: 1 }));
       return planBy(zones, groups, smallTank, changed).outcome;
     },

@@ -25,7 +25,7 @@ import {
 } from "../../src/species/inner";
 import { recordOf } from "./records";
 
-const record = recordOf({ size: { lifespan: [{ by: "study", value: 5 }] } });
+const record = recordOf({ size: { lifespan: [{ by: "study", value: 5, as: "usual" }] } });
 const profile = resolve(record);
 const given = <Wanted>(value: unknown) => value as Wanted;
 const odd: readonly unknown[] = [undefined, null, 5, "danio", [], Symbol("danio"), () => record];
@@ -110,6 +110,20 @@ test("an unknown measure, sex, meaning or basis is refused", () => {
   expect(() => lengthsMeant(lengths, given("mean"))).toThrow(InvalidInputError);
   expect(() => weakestBasis([])).toThrow("at least one basis");
   expect(() => weakestBasis([given("rumour")])).toThrow(InvalidInputError);
+});
+
+test.each([
+  ["an unknown basis", { bases: ["rumour"] }, "only.bases: expected one of published"],
+  ["bases that are no list", { bases: "published" }, "only.bases"],
+  [
+    "a wish for commercial use that is neither",
+    { commercial: "yes" },
+    "only.commercial: expected true or false",
+  ],
+  ["a wish that is no object", 5, "only: expected"],
+])("%s is refused", (_, only, told) => {
+  expect(() => resolve(record, { only: given(only) })).toThrow(InvalidInputError);
+  expect(() => resolve(record, { only: given(only) })).toThrow(told);
 });
 
 test("a source of the record's own prototype is none", () => {

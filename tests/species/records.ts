@@ -28,11 +28,13 @@ export const leastRecord = {
 
 /** Sources that the statements of a test may name. */
 const sources: SpeciesRecord["sources"] = {
-  study: { cite: "a-study" },
-  survey: { cite: "a-survey" },
-  mirror: { cite: "a-mirror", root: "a-study" },
+  study: { cite: "a-study", at: "p. 4" },
+  survey: { cite: "a-survey", at: "table 2" },
+  mirror: { cite: "a-mirror", at: "row 7", root: "a-study" },
   handbook: { cite: "a-handbook", memory: true },
   letter: { cite: "a-letter", memory: true },
+  keeper: { cite: "a-keeper", observed: true },
+  relative: { cite: "a-study", at: "p. 9", of: "Danio kyathit" },
 };
 
 /** A record of the given statements and forms, with the sources that they name, checked as any record is. */

@@ -59,13 +59,18 @@ test("a fact holds the value, its basis and whole other values", () => {
   >();
   expectTypeOf<Trait<"water", "temperature">["value"]["kept"]["min"]>().toEqualTypeOf<number | undefined>();
   expectTypeOf<Trait<"size", "adultLength">["value"]>().toEqualTypeOf<readonly AdultLength[]>();
+  expectTypeOf<Trait<"space", "baseLength">["value"]>().toEqualTypeOf<readonly SizeForGroup[]>();
+  expectTypeOf<Trait<"size", "lifespan">["value"]["greatest"]>().toEqualTypeOf<number | undefined>();
+  expectTypeOf<Trait<"social", "living">["said"]>().toEqualTypeOf<readonly string[] | undefined>();
   expectTypeOf<Trait<"social", "living">["value"]>().toEqualTypeOf<
     "alone" | "pair" | "harem" | "group" | "shoal" | "either"
   >();
   expectTypeOf<Trait<"space", "zones">["also"]>().toEqualTypeOf<
     readonly (readonly ("surface" | "midwater" | "bottom")[])[] | undefined
   >();
-  expectTypeOf<Basis>().toEqualTypeOf<"published" | "curated" | "memory" | "common-practice">();
+  expectTypeOf<Basis>().toEqualTypeOf<
+    "published" | "curated" | "observed" | "memory" | "common-practice" | "derived"
+  >();
 });
 
 test('once resolved, "none" is an empty list', () => {

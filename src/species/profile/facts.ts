@@ -1,23 +1,11 @@
-import type { PartialRange } from "../../ranges";
-import { type Basis, weakestBasis } from "../record/basis";
+import { weakestBasis } from "../record/basis";
 import type { SourceVoice, StatementGroup } from "../record/groups";
 import type { StatementTopic } from "../record/statement";
 import type { TraitWay } from "../traits/definitions";
 import type { SizeForGroup } from "../traits/values";
-import { joined } from "./joined";
+import { type Choice, joined } from "./joined";
 import { isMeasuredWhole, totalLength } from "./lengths";
-import type { AdultLength, Fact, Figures } from "./profile";
-
-/** A value that a source supports, and what it rests on. */
-export interface Choice extends StatementTopic {
-  /** The place of its group among those of the trait. */
-  readonly group: number;
-  readonly value: unknown;
-  readonly root: string;
-  readonly bases: readonly Basis[];
-  readonly said: readonly string[];
-  readonly precision?: Figures<unknown>["precision"];
-}
+import type { AdultLength, Fact } from "./profile";
 
 /** How the choices of a trait become its value. */
 interface Way {
@@ -103,7 +91,8 @@ function combined(groups: readonly StatementGroup[], way: Way): Fact<unknown> | 
   const used = chosen.filter((choice) => !informs(choice));
   const basis = isDerived(chosen) ? "derived" : weakestBasis(used.flatMap(({ bases }) => bases));
   const said = distinct(used.flatMap(({ said }) => said));
-  return factWith({ basis, said }, [value, ...[...oneChanged, ...oneSource].filter(Boolean)]);
+  const others = [...oneChanged, ...oneSource].filter((other) => other !== undefined);
+  return factWith({ basis, said }, [value, ...others]);
 }
 
 const asStated = ({ standing }: StatementGroup) =>

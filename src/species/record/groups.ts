@@ -100,10 +100,11 @@ function testOf({ precision, endpoint, acclimatedAt, n }: Statement): Test {
   };
 }
 
-/** Adopted statements first, then by basis, then by the key of their source. */
+/** Adopted statements first, then by basis, then by the key of their source; what one source says, by the value. */
 function ranked(statements: readonly Stated[], sources: RecordSources): readonly Stated[] {
   const rank = (statement: Stated) => (statement.adopt ? -1 : bases.indexOf(basisOf(statement, sources)));
-  return [...statements].sort((a, b) => rank(a) - rank(b) || (a.by < b.by ? -1 : a.by > b.by ? 1 : 0));
+  const name = ({ by, value, unit = "" }: Stated) => [by, JSON.stringify(value), unit].join("|");
+  return [...statements].sort((a, b) => rank(a) - rank(b) || (name(a) < name(b) ? -1 : 1));
 }
 
 /** Of several voices with one root only the first. */

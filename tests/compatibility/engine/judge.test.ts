@@ -394,13 +394,13 @@ describe("what is not known", () => {
       id: "x-oxygen",
       question: "?",
       way: "mutual",
-      needs: { from: ["size.lifespan"], to: [] },
+      needs: { from: ["space.height"], to: [] },
       mayYield: ["blocking"],
       judge: ({ from }) =>
-        oxygenSaturation({ temperature: from["size.lifespan"] }) < 7 ? [{ weight: "blocking" }] : [],
+        oxygenSaturation({ temperature: from["space.height"] }) < 7 ? [{ weight: "blocking" }] : [],
     });
-    const sure = animal("sure", { "size.lifespan": 40 });
-    const disputed = animal("disputed", { "size.lifespan": 40 }, { also: [{ "size.lifespan": 45 }] });
+    const sure = animal("sure", { "space.height": 40 });
+    const disputed = animal("disputed", { "space.height": 40 }, { also: [{ "space.height": 45 }] });
     const outcome = (profile: typeof sure) =>
       assessPair({ species: profile }, nobody, { rules: [rule] }).outcome;
     expect(outcome(sure)).toBe("unsuitable");

@@ -76,7 +76,8 @@ test("lengths, floors, masses and temperatures are in the units asked for", () =
     water: { temperature: 25, pH: 6.5, generalHardness: 5 },
     groups: [{ species: danioRerio, unsexed: 8 }],
   });
-  const { least } = danioRerio.space?.baseLength?.value ?? { least: 0 };
+  const rooms = danioRerio.space?.baseLength?.value ?? [];
+  const { least } = rooms.find((room) => room.for >= 8) ?? rooms.at(-1) ?? { least: 0 };
   expect(describe(small)).toContain(`needs a tank ${least} cm long; this one measures 60 cm`);
   // 1 in = 2.54 cm, 1 lb = 0.45359237 kg: international yard and pound agreement of 1959.
   const inches = String(Number((least / 2.54).toFixed(1)));

@@ -65,7 +65,7 @@ const broken: unknown = JSON.parse(`{
   "id": "danio-reiro",
   "taxonomy": { "name": "Danio rerio", "authority": "", "family": "Danionidae", "order": "Cypriniformes", "kind": "fisch" },
   "names": { "en": ["zebra danio"], "English": ["zebrafish"], "__proto__": ["danio"] },
-  "sources": { "study": { "cite": "a-study" }, "unread": { "cite": "a-survey" }, "__proto__": { "cite": "a-study" } },
+  "sources": { "study": { "cite": "a-study", "at": "p. 4" }, "unread": { "cite": "a-survey", "at": "p. 5" }, "nowhere": { "cite": "a-survey" }, "__proto__": { "cite": "a-study", "at": "p. 4" } },
   "colour": "<b onclick=alert(1)>blue</b>",
   "__proto__": { "id": "danio-rerio" },
   "constructor": { "prototype": {} },
@@ -75,7 +75,7 @@ const broken: unknown = JSON.parse(`{
       { "by": "study", "value": 5, "as": "greatest" },
       { "by": "study", "value": "4", "as": "usual", "measure": "TL" }
     ],
-    "lifespan": [{ "by": "curator", "value": 5 }]
+    "lifespan": [{ "by": "curator", "value": 5, "as": "usual" }, { "by": "study", "value": 6 }]
   },
   "water": {
     "temprature": [{ "by": "study", "value": { "min": 18, "max": 24 }, "as": "kept" }],
@@ -91,6 +91,8 @@ const broken: unknown = JSON.parse(`{
   "space": {
     "zones": [{ "by": "study", "value": "middle" }],
     "cover": [{ "by": "study" }],
+    "height": [{ "by": "study", "value": 30 }, { "by": "study", "value": 40 }],
+    "openWater": [{ "by": "nowhere", "value": 0.4 }],
     "jumps": [{ "by": "study", "value": "startled", "adopt": "Seen often.", "setAside": "Seen once." }]
   },
   "temperament": {
@@ -120,12 +122,13 @@ const mistakes: readonly (readonly [path: string, found: unknown, expected: RegE
     ["names.English", ["zebrafish"], /language tag such as en/],
     ["names.__proto__", "__proto__", /another key/],
     ["sources.unread", "unread", /a source that some statement names/],
+    ["sources.nowhere", { cite: "a-survey" }, /at: the page, row or address; or memory: true/],
     ["sources.__proto__", "__proto__", /another key/],
     ["sources.__proto__", "__proto__", /a source that some statement names/],
     ["colour", "<b onclick=alert(1)>blue</b>", /no such field/],
     ["__proto__", { id: "danio-rerio" }, /no such field/],
     ["constructor", { prototype: {} }, /no such field/],
-    ["size.adultLength[0].as", undefined, /usual or greatest/, /greatest: The greatest length on record\./],
+    ["size.adultLength[0].as", undefined, /usual or greatest/, /greatest: The greatest on record\./],
     [
       "size.adultLength[1].measure",
       undefined,
@@ -142,8 +145,9 @@ const mistakes: readonly (readonly [path: string, found: unknown, expected: RegE
       "size.lifespan[0].note",
       undefined,
       /how the sources were weighed/,
-      /The age it reaches under good care\./,
+      /The age it reaches under good care, u/,
     ],
+    ["size.lifespan[1].as", undefined, /usual or greatest/, /usual: What most adults reach in aquaria\./],
     ["water.temprature", [{ by: "study", value: { min: 18, max: 24 }, as: "kept" }], /no such field/],
     [
       "water.temperature[0].by",
@@ -178,6 +182,12 @@ const mistakes: readonly (readonly [path: string, found: unknown, expected: RegE
       /midwater: The middle third of the water\./,
     ],
     ["space.cover[0]", { by: "study" }, /a value, or a note/, /The least share of the plan area/],
+    [
+      "space.height[1]",
+      40,
+      /one of them with adopt; space\.height\[0\] is as well supported/,
+      /Give the statement to use an adopt with the reason/,
+    ],
     ["space.jumps[0]", "Seen once.", /adopt or setAside, not both/, /How readily it leaves the water/],
     [
       "temperament.acts",

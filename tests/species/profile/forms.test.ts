@@ -31,8 +31,8 @@ test("a form has the traits it states, and the species' own beside them", () => 
     ...danio,
     form: "veil",
     names: { en: ["veil danio"] },
-    appearance: { ...danio.appearance, longFins: { value: true, basis: trade } },
-    temperament: { acts: { value: [], basis: trade } },
+    appearance: { ...danio.appearance, longFins: { value: true, basis: trade, said: [trade] } },
+    temperament: { acts: { value: [], basis: trade, said: [trade] } },
   });
 });
 

@@ -18,83 +18,103 @@ test("what a species is called stays as the record says", () => {
 });
 
 describe("which of several statements counts", () => {
-  const ranked: readonly TraitStatement<"size.lifespan">[] = [
-    { by: "letter", value: 1, adopt: "Seen in many tanks." },
-    { by: "study", value: 2 },
-    { by: "curator", value: 3, note: "Weighed." },
-    { by: "handbook", value: 4 },
-    { by: trade, value: 5 },
+  type Height = TraitStatement<"space.height">;
+  const heightOf = (...height: Height[]) => resolve(recordOf({ space: { height } })).space?.height;
+  const ranked: readonly Height[] = [
+    { by: "letter", value: 31, adopt: "Seen in many tanks." },
+    { by: "study", value: 32 },
+    { by: "curator", value: 33, note: "Weighed." },
+    { by: "keeper", value: 34 },
+    { by: "handbook", value: 35 },
+    { by: trade, value: 36 },
+    { by: "survey", value: 37, estimate: true },
   ];
 
   test.each([
-    ["one adopted before one read", 0, "memory", [2, 3, 4, 5]],
-    ["one read before one weighed by the curator", 1, "published", [3, 4, 5]],
-    ["one weighed before one recalled", 2, "curated", [4, 5]],
-    ["one recalled before the word of the trade", 3, "memory", [5]],
-  ])("%s", (_, best, basis, also) => {
-    const lifespan = ranked.slice(best).reverse();
-    const value = ranked[best]?.value;
-    expect(resolve(recordOf({ size: { lifespan } })).size?.lifespan).toStrictEqual({ value, basis, also });
-  });
-
-  test("the word of the trade where there is no other", () => {
-    const lifespan = ranked.slice(-1);
-    expect(resolve(recordOf({ size: { lifespan } })).size?.lifespan).toStrictEqual({
-      value: 5,
-      basis: trade,
+    ["one adopted before one read", 0, "memory", [32, 33, 34, 35, 36, 37]],
+    ["one read before one weighed by the curator", 1, "published", [33, 34, 35, 36, 37]],
+    ["one weighed before one a keeper observed", 2, "curated", [34, 35, 36, 37]],
+    ["one observed before one recalled", 3, "observed", [35, 36, 37]],
+    ["one recalled before the word of the trade", 4, "memory", [36, 37]],
+    ["the word of the trade before an estimate", 5, trade, [37]],
+    ["an estimate where there is nothing else", 6, "derived", undefined],
+  ] as const)("%s", (_, best, basis, also) => {
+    const { value, by = "" } = ranked[best] ?? {};
+    expect(heightOf(...ranked.slice(best).reverse())).toStrictEqual({
+      value,
+      basis,
+      said: [by],
+      ...(also && { also }),
     });
   });
 
-  test("of two of equal rank the first in the record", () => {
-    const lifespan = [
-      { by: "survey", value: 6 },
-      { by: "study", value: 4 },
+  test("the figure of a relative stands in only where there is nothing better, whoever printed it", () => {
+    expect(heightOf({ by: "relative", value: 40 }, { by: trade, value: 36 })).toStrictEqual({
+      value: 36,
+      basis: trade,
+      said: [trade],
+      also: [40],
+    });
+    expect(heightOf({ by: "relative", value: 40 })).toMatchObject({ value: 40, basis: "derived" });
+  });
+
+  test("of two that agree the source whose key sorts first, whichever stands first", () => {
+    const [study, survey] = [
+      { by: "study", value: 40 },
+      { by: "survey", value: 40 },
     ];
-    expect(resolve(recordOf({ size: { lifespan } })).size?.lifespan).toMatchObject({ value: 6, also: [4] });
+    for (const height of [heightOf(study, survey), heightOf(survey, study)])
+      expect(height).toStrictEqual({ value: 40, basis: "published", said: ["study"] });
+  });
+
+  test("of two of equal rank that no parser saw the source whose key sorts first too", () => {
+    const height = [
+      { by: "survey", value: 60 },
+      { by: "study", value: 40 },
+    ];
+    const record = {
+      ...leastRecord,
+      sources: { study: { cite: "a" }, survey: { cite: "b" } },
+      space: { height },
+    };
+    expect(resolve(record).space?.height).toMatchObject({ value: 40, also: [60] });
   });
 
   test("one that is set aside neither counts nor stands beside", () => {
-    const lifespan = [
-      { by: "study", value: 40, setAside: "Months, not years." },
-      { by: trade, value: 5 },
-    ];
-    expect(resolve(recordOf({ size: { lifespan } })).size?.lifespan).toStrictEqual({
-      value: 5,
-      basis: trade,
-    });
+    expect(
+      heightOf({ by: "study", value: 300, setAside: "Of a public aquarium." }, { by: trade, value: 36 }),
+    ).toStrictEqual({ value: 36, basis: trade, said: [trade] });
   });
 
   test("where all are set aside, or there is only a note, the trait is unknown", () => {
-    const lifespan = [{ by: "study", value: 40, setAside: "Months, not years." }];
-    expect(resolve(recordOf({ size: { lifespan } })).size).toBeUndefined();
+    expect(heightOf({ by: "study", value: 300, setAside: "Of a public aquarium." })).toBeUndefined();
     const regions = [{ by: "study", value: "Bengal", setAside: "A mix-up." }];
     expect(resolve(recordOf({ origin: { regions } })).origin).toBeUndefined();
     const cover = [{ by: "study", note: "Hides when young." }];
     expect(resolve(recordOf({ space: { cover } })).space).toBeUndefined();
   });
 
-  test("sources that copy from one another count once", () => {
-    const lifespan = [
-      { by: "mirror", value: 7 },
-      { by: "study", value: 4 },
-      { by: trade, value: 5 },
+  test("no is another value as well as yes, and none as well as some", () => {
+    const digs = [
+      { by: "study", value: true },
+      { by: trade, value: false },
     ];
-    expect(resolve(recordOf({ size: { lifespan } })).size?.lifespan).toStrictEqual({
-      value: 7,
-      basis: "published",
-      also: [5],
-    });
+    expect(resolve(recordOf({ effects: { digs } })).effects?.digs?.also).toStrictEqual([false]);
+    const femalesPerMale = [
+      { by: "study", value: 2 },
+      { by: trade, value: 0 },
+    ];
+    expect(resolve(recordOf({ social: { femalesPerMale } })).social?.femalesPerMale?.also).toStrictEqual([0]);
   });
 
-  test("sources that agree leave no other value", () => {
-    const lifespan = [
-      { by: "study", value: 4 },
-      { by: "survey", value: 4 },
-    ];
-    expect(resolve(recordOf({ size: { lifespan } })).size?.lifespan).toStrictEqual({
-      value: 4,
-      basis: "published",
-    });
+  test("sources that copy from one another count once", () => {
+    expect(
+      heightOf(
+        { by: "mirror", value: 37, adopt: "The copy has the later figure." },
+        { by: "study", value: 34 },
+        { by: trade, value: 36 },
+      ),
+    ).toStrictEqual({ value: 37, basis: "published", said: ["mirror"], also: [36] });
   });
 });
 
@@ -132,15 +152,14 @@ describe("units become the trait's own", () => {
 
   test("the size for a group, not the number of the group", () => {
     const baseLength = [{ by: trade, value: { least: 24, for: 6 }, unit: "in" }];
-    expect(resolve(recordOf({ space: { baseLength } })).space?.baseLength?.value).toEqual({
-      least: expect.closeTo(60.96, 9),
-      for: 6,
-    });
+    expect(resolve(recordOf({ space: { baseLength } })).space?.baseLength?.value).toEqual([
+      { least: expect.closeTo(60.96, 9), for: 6 },
+    ]);
   });
 
   test("a source in other units that says the same still gives another value only if it differs", () => {
     const inCelsius = { by: "study", value: { min: 20, max: 25 }, as: "kept" } as const;
-    const inFahrenheit = { by: "survey", value: { min: 68, max: 86 }, unit: "degF", as: "kept" } as const;
+    const inFahrenheit = { by: trade, value: { min: 68, max: 86 }, unit: "degF", as: "kept" } as const;
     expect(temperatureOf(inCelsius, inFahrenheit)?.also).toEqual([
       { kept: { min: expect.closeTo(20, 9), max: expect.closeTo(30, 9) } },
     ]);
@@ -187,17 +206,36 @@ describe("figures of water", () => {
     expect(temperatureOf(kept, stage)).toStrictEqual({
       value: { kept: kept.value },
       basis: "published",
+      said: ["study"],
       also: [{ kept: stage.value }],
     });
   });
 
-  test("other values change one meaning at a time", () => {
-    const other = { by: "survey", value: { min: 18, max: 26 }, as: "kept" } as const;
-    const past = { by: "survey", value: { min: 8, max: 40 }, as: "limit" } as const;
+  test("other values change one meaning at a time, and all that one source says together", () => {
+    const other = { by: "handbook", value: { min: 18, max: 26 }, as: "kept" } as const;
+    const past = { by: "handbook", value: { min: 8, max: 40 }, as: "limit" } as const;
     expect(temperatureOf(kept, other, limit, past)?.also).toStrictEqual([
       { kept: other.value, limit: limit.value },
       { kept: kept.value, limit: past.value },
+      { kept: other.value, limit: past.value },
     ]);
+  });
+
+  test("what was measured in the wild or in a laboratory gives no other value", () => {
+    const wild = { by: "study", value: { min: 15, max: 30 }, as: "wild" } as const;
+    const tested = { by: "study", value: { min: 28 }, as: "tested", endpoint: "growth" } as const;
+    const temperature = temperatureOf(kept, wild, { ...wild, by: "survey", value: { min: 9 } }, tested, {
+      ...tested,
+      by: "survey",
+      value: { max: 24 },
+    });
+    expect(temperature?.value).toMatchObject({ kept: kept.value, wild: wild.value });
+    expect(temperature).not.toHaveProperty("also");
+  });
+
+  test("an optimum that stands in for the span to keep it in is derived", () => {
+    expect(temperatureOf(limit, optimum)?.basis).toBe("derived");
+    expect(temperatureOf(optimum)?.said).toStrictEqual(["study"]);
   });
 
   test("the basis is the weakest of what decides", () => {
@@ -227,7 +265,8 @@ describe("fresh water", () => {
     // Venice System, 1958: fresh water ends at 0.5 ‰.
     expect(salinityOf({ origin: waters("fresh") })).toStrictEqual({
       value: { kept: { min: 0, max: 0.5 } },
-      basis: trade,
+      basis: "derived",
+      said: [trade],
     });
   });
 
@@ -272,6 +311,65 @@ describe("lengths", () => {
     expect(lengths?.also?.map((list) => list.map(({ length }) => length))).toStrictEqual([[4, 7]]);
     expect(lengths?.basis).toBe("published");
   });
+
+  test("are derived where nobody measured the total length of a sex and meaning", () => {
+    const standard = { ...usual, measure: "SL", value: 4 } as const;
+    expect(lengthsOf(standard)?.basis).toBe("derived");
+    expect(lengthsOf({ ...usual, measure: "unstated", value: 4 })?.basis).toBe("derived");
+    expect(lengthsOf(standard, { ...usual, value: 5 })?.basis).toBe("published");
+    expect(lengthsOf(standard, { ...usual, value: 5, sex: "male" })?.basis).toBe("derived");
+    expect(lengthsOf(standard, { ...usual, value: 6, as: "greatest" })?.basis).toBe("derived");
+    expect(lengthsOf({ ...usual, measure: "shell", value: 4 })?.basis).toBe("published");
+  });
+
+  test("make totals by the species' own share of standard length, where a source gives it", () => {
+    const record = recordOf({
+      size: {
+        standardShare: [{ by: "study", value: 0.5 }],
+        adultLength: [{ by: "study", as: "usual", measure: "SL", value: 4 }],
+      },
+    });
+    expect(resolve(record).size?.adultLength?.value[0]?.total).toStrictEqual({ min: 8, max: 8 });
+  });
+});
+
+describe("least rooms and ages", () => {
+  test("a room is stated for several numbers of animals, the fewest first", () => {
+    const baseLength = [
+      { by: "study", value: { least: 120, for: 6 } },
+      { by: "handbook", value: { least: 60, for: 1 } },
+      { by: trade, value: { least: 80, for: 1 } },
+    ];
+    expect(resolve(recordOf({ space: { baseLength } })).space?.baseLength).toStrictEqual({
+      value: [
+        { least: 60, for: 1 },
+        { least: 120, for: 6 },
+      ],
+      basis: "memory",
+      said: ["study", "handbook"],
+      also: [
+        [
+          { least: 80, for: 1 },
+          { least: 120, for: 6 },
+        ],
+      ],
+    });
+  });
+
+  test("an age is usual or the greatest on record", () => {
+    const lifespan = [
+      { by: "study", value: 5.5, as: "greatest" },
+      { by: trade, value: 3, as: "usual" },
+      { by: "survey", value: 730.5, unit: "d", as: "usual", adopt: "Counted in many tanks." },
+    ] as const;
+    // A Julian year has 365.25 days.
+    expect(resolve(recordOf({ size: { lifespan } })).size?.lifespan).toStrictEqual({
+      value: { greatest: 5.5, usual: 2 },
+      basis: "published",
+      said: ["study", "survey"],
+      also: [{ greatest: 5.5, usual: 3 }],
+    });
+  });
 });
 
 describe("traits whose statements add up", () => {
@@ -287,7 +385,11 @@ describe("traits whose statements add up", () => {
         { by: "handbook", value: nips },
         { by: "survey", value: chases },
       ),
-    ).toStrictEqual({ value: [chases, nips], basis: "memory" });
+    ).toStrictEqual({
+      value: [chases, nips],
+      basis: "memory",
+      said: ["study", "handbook", "survey"],
+    });
   });
 
   test("hold several statements of one source", () => {
@@ -298,14 +400,18 @@ describe("traits whose statements add up", () => {
   });
 
   test('are empty where "none" is said, and unknown where nothing is', () => {
-    expect(actsOf({ by: "study", value: "none" })).toStrictEqual({ value: [], basis: "published" });
+    expect(actsOf({ by: "study", value: "none" })).toStrictEqual({
+      value: [],
+      basis: "published",
+      said: ["study"],
+    });
     expect(resolve(recordOf({})).temperament).toBeUndefined();
   });
 
   test("leave out what is set aside", () => {
     expect(
       actsOf({ by: "study", value: chases, setAside: "Another species." }, { by: trade, value: "none" }),
-    ).toStrictEqual({ value: [], basis: trade });
+    ).toStrictEqual({ value: [], basis: trade, said: [trade] });
   });
 });
 
@@ -316,11 +422,11 @@ describe("forms", () => {
     resolve(recordOf({ ...species, forms: { veil: { names, ...form } } })).forms?.veil;
 
   test("carry the traits they state and no others", () => {
-    const lifespan = [{ by: trade, value: 5 }];
+    const lifespan = [{ by: trade, value: 5, as: "usual" }] as const;
     const longFins = [{ by: trade, value: true }];
     expect(formOf({ size: { lifespan } }, { appearance: { longFins } })).toStrictEqual({
       names,
-      appearance: { longFins: { value: true, basis: trade } },
+      appearance: { longFins: { value: true, basis: trade, said: [trade] } },
     });
   });
 

@@ -4,7 +4,7 @@ import { traitDefinitions } from "../../../species/inner";
 import type { Check } from "../../checked";
 import { traitsOf } from "../walk";
 
-/** A statement has a value or a note; figures say what they mean, lengths also what was measured. */
+/** A statement has a value or a note; figures, lengths and ages say what they mean, lengths also what was measured. */
 export const statementsSayEnough: Check = (record) =>
   traitsOf(record).flatMap(({ trait, statements }) =>
     statements.flatMap(({ path, statement }): readonly Problem[] =>
@@ -26,7 +26,7 @@ function missing(
   const { way } = traitDefinitions[trait];
   const unweighed = by === "curator" && note === undefined;
   const unmeant = as === undefined && way === "figures";
-  const unnamed = as === undefined && way === "lengths";
+  const unnamed = as === undefined && (way === "lengths" || way === "ages");
   const unmeasured = measure === undefined && way === "lengths";
   return [
     ...(unweighed ? [["note", "a note on how the sources were weighed"] as const] : []),

@@ -9,7 +9,7 @@ import { planBy, weighed } from "../../judging";
 const needing = (more: Stated = {}) =>
   animal("fish", {
     "size.adultLength": adults(5),
-    "space.footprint": { least: 2000, for: 4 },
+    "space.footprint": [{ least: 2000, for: 4 }],
     "space.furtherFootprint": 250,
     ...more,
   });
@@ -20,10 +20,33 @@ const inTank = (length: number, width: number, unsexed: number, species = needin
   planBy(footprint, [{ species, unsexed }], floor(length, width));
 
 describe("the floor a group needs", () => {
-  test("is the stated one up to the stated number", () => {
+  test("is the stated one for the stated number", () => {
     expect(weighed(inTank(50, 40, 4))).toEqual({ findings: [], met: ["restricting"] });
-    expect(weighed(inTank(50, 40, 1))).toEqual({ findings: [], met: ["restricting"] });
-    expect(weighed(inTank(49, 40, 1)).findings).toEqual(["restricting"]);
+    expect(weighed(inTank(49, 40, 4)).findings).toEqual(["restricting"]);
+  });
+
+  test("shrinks by the stated floor for each fewer, never below half", () => {
+    const floorFor = (count: number, species = needing()) =>
+      inTank(24, 40, count, species).findings.flatMap((finding) =>
+        finding.weight === "restricting" ? [finding.condition] : [],
+      );
+    expect(floorFor(3)).toMatchObject([{ wanted: { min: 1750 } }]);
+    expect(floorFor(1)).toMatchObject([{ wanted: { min: 1250 } }]);
+    expect(floorFor(1, needing({ "space.furtherFootprint": 500 }))).toMatchObject([
+      { wanted: { min: 1000 } },
+    ]);
+  });
+
+  test("lies between two stated ones for a number between them", () => {
+    const species = needing({
+      "space.footprint": [
+        { least: 2000, for: 4 },
+        { least: 3200, for: 8 },
+      ],
+    });
+    expect(inTank(50, 40, 6, species).findings).toMatchObject([
+      { condition: { on: "tank.footprint", wanted: { min: 2600 } } },
+    ]);
   });
 
   test("grows by the stated floor for each more", () => {
@@ -40,7 +63,7 @@ describe("the floor a group needs", () => {
   test("grows by a full share for each more where nothing is stated, which stays open", () => {
     const { "space.furtherFootprint": _, ...unstated } = {
       "size.adultLength": adults(5),
-      "space.footprint": { least: 2000, for: 4 },
+      "space.footprint": [{ least: 2000, for: 4 }],
       "space.furtherFootprint": 0,
     };
     const { findings, bounds } = inTank(50, 40, 6, animal("fish", unstated));

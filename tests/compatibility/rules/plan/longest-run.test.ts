@@ -4,7 +4,7 @@ import { longestRun } from "../../../../src/compatibility/rules/plan/longest-run
 import { animal } from "../../animals";
 import { planBy, weighed } from "../../judging";
 
-const swimmer = animal("swimmer", { "space.baseLength": { least: 80, for: 6 } });
+const swimmer = animal("swimmer", { "space.baseLength": [{ least: 80, for: 6 }] });
 const inTank = (length: number, width: number, species = swimmer) =>
   planBy(longestRun, [{ species, unsexed: 8 }], {
     tank: { base: { shape: "rectangle", length, width }, height: 40 },
@@ -19,6 +19,21 @@ test("a tank as long as is stated is long enough", () => {
       measures: { needed: { value: 80, unit: "cm" }, planned: { value: 79, unit: "cm" } },
     },
   ]);
+});
+
+test("of several stated lengths that for the number of animals counts, or for the next greater one", () => {
+  const growing = animal("growing", {
+    "space.baseLength": [
+      { least: 60, for: 1 },
+      { least: 100, for: 6 },
+    ],
+  });
+  const askedFor = (unsexed: number) =>
+    planBy(longestRun, [{ species: growing, unsexed }], {
+      tank: { base: { shape: "rectangle", length: 50, width: 40 }, height: 40 },
+    }).findings.flatMap((finding) => (finding.weight === "restricting" ? [finding.condition] : []));
+  expect(askedFor(1)).toMatchObject([{ wanted: { min: 60 } }]);
+  for (const many of [2, 6, 20]) expect(askedFor(many)).toMatchObject([{ wanted: { min: 100 } }]);
 });
 
 test("the longer side counts, whichever it is called", () => {

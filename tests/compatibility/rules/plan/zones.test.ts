@@ -11,7 +11,7 @@ import { findingsOf, planBy } from "../../judging";
 type Zone = Value<"space.zones">[number];
 
 const dweller = (id: string, where: readonly Zone[], more: Stated = {}) =>
-  animal(id, { "space.zones": where, "space.footprint": { least: 2000, for: 4 }, ...more });
+  animal(id, { "space.zones": where, "space.footprint": [{ least: 2000, for: 4 }], ...more });
 const asked = (groups: readonly Group[], length = 20) =>
   findingsOf(
     planBy(zones, groups, { tank: { base: { shape: "rectangle", length, width: 100 } } }),
@@ -26,7 +26,7 @@ const bottom = { value: "bottom" };
 test("groups that live on the ground need floor beside each other: the largest, and half of each other", () => {
   const a = { species: dweller("a", ["bottom"]), unsexed: 4 };
   const b = {
-    species: dweller("b", ["bottom"], { "space.footprint": { least: 3000, for: 6 } }),
+    species: dweller("b", ["bottom"], { "space.footprint": [{ least: 3000, for: 6 }] }),
     unsexed: 6,
   };
   expect(asked([a, b])).toEqual([
@@ -50,7 +50,7 @@ test("snails and shrimps graze between the others", () => {
   const a = { species: dweller("a", ["bottom"]), unsexed: 4 };
   const snail = animal(
     "snail",
-    { "space.zones": ["bottom"], "space.footprint": { least: 900, for: 1 } },
+    { "space.zones": ["bottom"], "space.footprint": [{ least: 900, for: 1 }] },
     { kind: "snail" },
   );
   expect(asked([a, { species: snail, unsexed: 10 }])).toEqual([]);
@@ -63,12 +63,12 @@ test("two groups of one species ask together what one group asks", () => {
     { species, unsexed: 4 },
   ];
   expect(asked(halves)).toEqual([]);
-  // Eight of a: 2000 for four and 500 for each more.
+  // Eight of a: 2000 for four and 500 for each more. One of b: half of what four need, and of that half beside the others.
   const b = { species: dweller("b", ["bottom"]), unsexed: 1 };
   expect(asked([...halves, b])).toEqual([
-    [0, bottom, 5000],
-    [1, bottom, 5000],
-    [2, bottom, 5000],
+    [0, bottom, 4500],
+    [1, bottom, 4500],
+    [2, bottom, 4500],
   ]);
 });
 

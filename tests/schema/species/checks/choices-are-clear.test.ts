@@ -1,17 +1,17 @@
-import { expect, test } from "vitest";
+import { describe, expect, test } from "vitest";
 import { problemsWith } from "../../problems";
 
-const sources = { study: { cite: "a-study" } };
+const sources = { study: { cite: "a-study", at: "p. 4" } };
 const trade = "common-practice";
 const adopt = "Fits what keepers see.";
 
 test("of two adopted statements on one thing the second is a problem", () => {
-  const lifespan = [
-    { by: "study", value: 4, adopt },
-    { by: trade, value: 5, adopt },
+  const height = [
+    { by: "study", value: 40, adopt },
+    { by: trade, value: 50, adopt },
   ];
-  expect(problemsWith({ sources, size: { lifespan } })).toStrictEqual([
-    ["size.lifespan[1].adopt", "one adopted statement; size.lifespan[0] is adopted too"],
+  expect(problemsWith({ sources, space: { height } })).toStrictEqual([
+    ["space.height[1].adopt", "one adopted statement; space.height[0] is adopted too"],
   ]);
 });
 
@@ -37,9 +37,9 @@ test("grown animals are meant with and without saying so", () => {
 });
 
 test("no statement is both adopted and set aside", () => {
-  const lifespan = [{ by: trade, value: 4, adopt, setAside: "An outlier." }];
-  expect(problemsWith({ size: { lifespan } })).toStrictEqual([
-    ["size.lifespan[0]", "adopt or setAside, not both"],
+  const height = [{ by: trade, value: 40, adopt, setAside: "An outlier." }];
+  expect(problemsWith({ space: { height } })).toStrictEqual([
+    ["space.height[0]", "adopt or setAside, not both"],
   ]);
 });
 
@@ -73,4 +73,103 @@ test('"none" stands alone, unless it is set aside', () => {
   expect(
     problemsWith({ sources, temperament: { acts: [none, { by: trade, note: "Calm." }] } }),
   ).toStrictEqual([]);
+});
+
+describe("of sources that are as well supported as each other and say otherwise", () => {
+  const sources = {
+    study: { cite: "a-study", at: "p. 4" },
+    survey: { cite: "a-survey", at: "table 2" },
+    handbook: { cite: "a-handbook", memory: true },
+    keeper: { cite: "a-keeper", observed: true },
+    relative: { cite: "a-study", at: "p. 9", of: "Danio kyathit" },
+    cousin: { cite: "a-survey", at: "table 3", of: "Danio" },
+  };
+  /** The problems of such statements, with those of the sources that they name. */
+  const problems = (
+    trait: string,
+    ...statements: { readonly by: string; readonly [field: string]: unknown }[]
+  ) => {
+    const named = Object.entries(sources).filter(([key]) => statements.some(({ by }) => by === key));
+    const [section = "", name = ""] = trait.split(".");
+    return problemsWith({ sources: Object.fromEntries(named), [section]: { [name]: statements } });
+  };
+  const said = (at: number, other: number, trait: string) => [
+    [`${trait}[${at}]`, `one of them with adopt; ${trait}[${other}] is as well supported and says otherwise`],
+  ];
+
+  test("one is to be adopted, or the other set aside", () => {
+    const study = { by: "study", value: 40 };
+    const survey = { by: "survey", value: 50 };
+    expect(problems("space.height", study, survey)).toStrictEqual(said(1, 0, "space.height"));
+    expect(problems("space.height", study, { ...survey, adopt })).toStrictEqual([]);
+    expect(problems("space.height", study, { ...survey, setAside: "A misprint." })).toStrictEqual([]);
+  });
+
+  test("nothing is asked where they agree, be it in another unit", () => {
+    const study = { by: "study", value: 40 };
+    expect(problems("space.height", study, { by: "survey", value: 40 })).toStrictEqual([]);
+    expect(problems("space.height", study, { by: "survey", value: 0.4, unit: "m" })).toStrictEqual([]);
+  });
+
+  test.each([
+    ["published", "study", "survey"],
+    ["derived", "relative", "cousin"],
+  ])("it matters among %s ones", (_, by, other) => {
+    expect(problems("space.height", { by, value: 40 }, { by: other, value: 50 })).toHaveLength(1);
+  });
+
+  test("only the best supported have to be told apart", () => {
+    const recalled = { by: "handbook", value: 50 };
+    const watched = { by: "keeper", value: 45 };
+    const figures = [{ by: trade, value: 60 }, recalled, watched, { by: "relative", value: 70 }];
+    expect(problems("space.height", ...figures)).toStrictEqual([]);
+    expect(problems("space.height", ...figures, { by: trade, value: 65 })).toStrictEqual([]);
+    expect(problems("space.height", ...figures, { by: "study", value: 40 })).toStrictEqual([]);
+    expect(
+      problems("space.height", ...figures, { by: "study", value: 40 }, { by: "survey", value: 41 }),
+    ).toStrictEqual(said(5, 4, "space.height"));
+  });
+
+  test("an estimate gives way to what was measured, and ties with another estimate", () => {
+    const estimate = { by: "study", value: 40, estimate: true };
+    expect(problems("space.height", estimate, { by: "survey", value: 50 })).toStrictEqual([]);
+    expect(problems("space.height", estimate, { by: "survey", value: 50, estimate: true })).toHaveLength(1);
+  });
+
+  test("spans differ only in an end that both have", () => {
+    const upTo = { by: "study", value: { max: 36 }, as: "tolerated" };
+    expect(
+      problems("water.temperature", upTo, { by: "survey", value: { min: 10 }, as: "tolerated" }),
+    ).toStrictEqual([]);
+    expect(
+      problems("water.temperature", upTo, { by: "survey", value: { min: 10, max: 36 }, as: "tolerated" }),
+    ).toStrictEqual([]);
+    expect(
+      problems("water.temperature", upTo, { by: "survey", value: { min: 10, max: 35 }, as: "tolerated" }),
+    ).toStrictEqual(said(1, 0, "water.temperature"));
+  });
+
+  test.each(["wild", "tested"])("%s figures decide nothing, and may differ", (as) => {
+    const study = { by: "study", value: { min: 10 }, as };
+    expect(problems("water.temperature", study, { by: "survey", value: { min: 12 }, as })).toStrictEqual([]);
+  });
+
+  test("of each meaning, number of animals and stage one is to be told apart", () => {
+    const study = { by: "study", value: 4, as: "usual", measure: "TL" };
+    const survey = { ...study, by: "survey", value: 5 };
+    expect(problems("size.adultLength", study, { ...survey, as: "greatest" })).toStrictEqual([]);
+    expect(problems("size.adultLength", study, { ...survey, measure: "SL" })).toStrictEqual([]);
+    expect(problems("size.adultLength", study, survey)).toStrictEqual(said(1, 0, "size.adultLength"));
+    const room = (by: string, least: number, count: number) => ({ by, value: { least, for: count } });
+    expect(problems("space.baseLength", room("study", 60, 1), room("survey", 90, 6))).toStrictEqual([]);
+    expect(problems("space.baseLength", room("study", 60, 6), room("survey", 90, 6))).toHaveLength(1);
+  });
+
+  test("what adds up is never torn", () => {
+    const zones = [
+      { by: "study", value: "bottom" },
+      { by: "survey", value: "midwater" },
+    ];
+    expect(problems("space.zones", ...zones)).toStrictEqual([]);
+  });
 });

@@ -23,7 +23,7 @@ test("nor have the names of a form", () => {
 });
 
 test("other words of the language are keys like any", () => {
-  const sources = { constructor: { cite: "a-study" } };
-  const lifespan = [{ by: "constructor", value: 4 }];
+  const sources = { constructor: { cite: "a-study", at: "p. 4" } };
+  const lifespan = [{ by: "constructor", value: 4, as: "usual" }];
   expect(problemsWith({ sources, size: { lifespan } })).toStrictEqual([]);
 });

@@ -25,8 +25,17 @@ test("a length says what it means and what was measured", () => {
   ]);
 });
 
+test("an age says whether it is usual or the greatest on record", () => {
+  const lifespan = [
+    { by: trade, value: 4 },
+    { by: trade, note: "Longer in cool water." },
+  ];
+  expect(problemsWith({ size: { lifespan } })).toStrictEqual([["size.lifespan[0].as", "usual or greatest"]]);
+  expect(problemsWith({ size: { lifespan: [{ by: trade, value: 4, as: "greatest" }] } })).toStrictEqual([]);
+});
+
 test("a curator says how the sources were weighed", () => {
-  const lifespan = [{ by: "curator", value: 4 }];
+  const lifespan = [{ by: "curator", value: 4, as: "usual" }];
   expect(problemsWith({ size: { lifespan } })).toStrictEqual([
     ["size.lifespan[0].note", "a note on how the sources were weighed"],
   ]);
