@@ -30,7 +30,10 @@ function dataOf({ files, records }: Collection): Data {
   if (problems.length > 0) throw new Error(problems.join("\n"));
   return {
     records: records.map(({ record }) => record),
-    legal: files.legal.flatMap(({ json }) => (json as Listings).listings),
+    legal: files.legal.flatMap(({ name, json }) =>
+      (json as Listings).listings.map((listing) => ({ code: name, ...listing })),
+    ),
+    lawgivers: files.legal.map(({ name }) => name),
     // The name of a file, unlike what stands in it, leads out of no folder.
     moved: files.moved.map(({ name, json }) => [name, (json as MovedId).to]),
     jurisdictions: files.standards.map(({ json }) => withoutSchema(json as object)),

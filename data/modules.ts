@@ -5,18 +5,31 @@ import { resolve, type SpeciesProfile, type SpeciesRecord } from "vivary/species
 /** All data, well formed. */
 export interface Data {
   readonly records: readonly SpeciesRecord[];
-  readonly legal: readonly LegalListing[];
+  /** Each with the name of its file. */
+  readonly legal: readonly CodedListing[];
+  /** The ids of all lawgivers. */
+  readonly lawgivers: readonly string[];
   /** Ids with the id they forward to. */
   readonly moved: readonly (readonly [id: string, to: string])[];
   readonly jurisdictions: readonly unknown[];
 }
 
+/** A rule of law with the id of its lawgiver. */
+export type CodedListing = LegalListing & { readonly code: string };
+
 /** Each module by its path within src. */
-export function modulesOf({ records, legal, moved, jurisdictions }: Data): ReadonlyMap<string, string> {
+export function modulesOf({
+  records,
+  legal,
+  lawgivers,
+  moved,
+  jurisdictions,
+}: Data): ReadonlyMap<string, string> {
   const profiles = records.map((record) => profileOf(record, legal));
   return new Map([
     ...floorOf("catalog", "SpeciesProfile", profiles, moved),
     ...floorOf("evidence", "SpeciesRecord", records, moved),
+    ["plan/generated.ts", lawgiversModule(lawgivers)],
     ["shelf/generated.ts", movedModule(moved)],
     ["standards/generated.ts", standardsModule(jurisdictions)],
   ]);
@@ -26,7 +39,7 @@ export function modulesOf({ records, legal, moved, jurisdictions }: Data): Reado
 export const generatedFolders = ["catalog/species", "evidence/species"];
 
 /** A profile with the laws that name the species, its genus or its family. */
-function profileOf(record: SpeciesRecord, legal: readonly LegalListing[]): SpeciesProfile {
+function profileOf(record: SpeciesRecord, legal: readonly CodedListing[]): SpeciesProfile {
   const { name, family } = record.taxonomy;
   const names = [name, name.split(" ")[0], family];
   const listings = legal
@@ -69,6 +82,12 @@ export default species;
 `;
 
 const forwardModule = (to: string) => `export { default } from ${quoted(`./${to}.js`)};\n`;
+
+const lawgiversModule = (
+  lawgivers: readonly string[],
+) => `/** The ids of the lawgivers whose laws profiles carry. */
+export const lawgivers: readonly string[] = /* @__PURE__ */ JSON.parse(${jsonOf(lawgivers)});
+`;
 
 const movedModule = (
   moved: Data["moved"],

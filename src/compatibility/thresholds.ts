@@ -229,6 +229,12 @@ export const thresholds = /* @__PURE__ */ frozen({
     about: "The length from which a deep-bodied fish needs more height than tanks commonly have.",
     source: commonPractice,
   },
+  restsOnHeaters: {
+    value: 20,
+    unit: "cm",
+    about: "The length from which an animal that rests on the ground also rests on a heater.",
+    source: commonPractice,
+  },
   floorLoad: {
     value: 1.5,
     unit: "kN/m2",

@@ -29,6 +29,8 @@ export interface CheckedPlan {
   readonly parties: readonly CheckedParty[];
   /** Unknown if absent. */
   readonly offerings?: readonly Offering[];
+  /** The lawgivers whose laws are told; all of them counted if absent. */
+  readonly jurisdiction?: readonly string[];
 }
 
 /** Two kinds of animals that were checked, as the parties of a pair. */
@@ -51,7 +53,7 @@ function partyProblems(party: Party, name: string): readonly Problem[] {
 export function checkedPlan(plan: Plan): CheckedPlan {
   const problems = planProblems(plan);
   if (problems.length > 0) throw new InvalidInputError(problems);
-  const { tank, water = {}, groups, offerings } = plan;
+  const { tank, water = {}, groups, offerings, jurisdiction } = plan;
   const { height } = tank;
   return {
     tank,
@@ -63,6 +65,7 @@ export function checkedPlan(plan: Plan): CheckedPlan {
     water,
     parties: partiesOfGroups(groups),
     ...(offerings && { offerings }),
+    ...(jurisdiction && { jurisdiction }),
   };
 }
 

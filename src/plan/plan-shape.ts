@@ -1,4 +1,5 @@
 import { classes } from "../species";
+import { lawgivers } from "./generated";
 import type { ObjectShape, Shape, ShapeCheck } from "./shape/shape";
 
 /** The most groups that are judged at once, and the most animals in one of them. */
@@ -113,7 +114,8 @@ export function planShape(species: ShapeCheck): ObjectShape {
     ["species"],
   );
   const groups: Shape = { is: "list", of: group, least: 1, most: mostGroups };
-  return object({ tank, water, groups, offerings }, ["tank", "groups"]);
+  const jurisdiction: Shape = { is: "list", of: { is: "word", words: lawgivers }, least: 0, most: 50 };
+  return object({ tank, water, groups, offerings, jurisdiction }, ["tank", "groups"]);
 }
 
 /** A party whose species is as the check wants it. */

@@ -122,4 +122,9 @@ export interface Plan {
   /** One to a hundred. */
   readonly groups: readonly Group[];
   readonly offerings?: readonly Offering[] | undefined;
+  /**
+   * The lawgivers whose laws are told, by the names of the files in `data/legal`: `eu`, `us-florida`. That of a part tells
+   * those of the whole too. Absent: how many laws there are.
+   */
+  readonly jurisdiction?: readonly string[] | undefined;
 }

@@ -39,6 +39,7 @@ export const tankReadings = {
   "tank.filter.age": ({ tank }: CheckedPlan) => tank.filter?.age,
   "water.statedSalinity": ({ water }: CheckedPlan) => water.salinity,
   offerings: ({ offerings }: CheckedPlan) => offerings,
+  jurisdiction: ({ jurisdiction }: CheckedPlan) => jurisdiction,
 } as const;
 
 interface OfGroup {

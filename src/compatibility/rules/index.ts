@@ -17,6 +17,7 @@ import { shyness } from "./pair/shyness";
 import { sizeAndPace } from "./pair/size-and-pace";
 import { temperature } from "./pair/temperature";
 import { territoryContest } from "./pair/territory-contest";
+import { cautionDevices } from "./plan/caution-devices";
 import { cautionElectricity } from "./plan/caution-electricity";
 import { cautionFloor } from "./plan/caution-floor";
 import { cautionHazards } from "./plan/caution-hazards";
@@ -97,6 +98,7 @@ export const planRules = /* @__PURE__ */ frozen([
   sensitive,
   cautionFloor,
   cautionElectricity,
+  cautionDevices,
   cautionHazards,
   cautionZoonoses,
   cautionLaw,

@@ -377,8 +377,14 @@ function messages(): Messages {
       "caution-hazards": ({ from, measures }) => hazards[measures.hazard?.value ?? "bite"](from),
       "caution-zoonoses": () =>
         "Fish and their water can carry germs that infect people. Wash hands, keep cuts out of the water, and ask a doctor if a wound does not heal.",
-      "caution-law": ({ from, measures: { jurisdiction, effect, instrument, date, basis } }) =>
-        `${from}, ${jurisdiction?.value}: ${effect?.value} (${instrument?.value}; ${date?.value}${basis?.value === "memory" ? "; recalled, not read" : ""}.) The text in force decides.`,
+      "caution-devices": ({ from, measures }) =>
+        measures.device?.value === "heater"
+          ? `${from} rests on a heater and burns itself: use one with a guard, or one outside the tank.`
+          : `${from} gets into the intake of a pump: cover it with foam.`,
+      "caution-law": ({ from, measures: { jurisdiction, effect, instrument, date, basis, laws }, figure }) =>
+        laws
+          ? `Laws name ${from}: ${figure(laws)} are known here. Say where the tank stands to read those that apply, or read the species' listings; the text in force decides.`
+          : `${from}, ${jurisdiction?.value}: ${effect?.value} (${instrument?.value}; ${date?.value}${basis?.value === "memory" ? "; recalled, not read" : ""}.) The text in force decides.`,
       "caution-release": () =>
         "Never release animals, plants or tank water outdoors. Rehome them, or ask a vet about humane killing.",
     },

@@ -4,7 +4,7 @@ import { listUpTo, name, note, place, schemaAddress, speciesId } from "../bounde
 import { heldTo } from "../held-to";
 
 /** A rule of law, and whom it names. */
-export interface LegalListing extends Listing {
+export interface LegalListing extends Omit<Listing, "code"> {
   /** The species, genera and families that it names. */
   readonly taxa: readonly string[];
   /** Ids of the species among them that it leaves out. */

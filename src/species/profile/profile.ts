@@ -52,6 +52,8 @@ export type Facts = InSections<{ [Path in TraitPath]: Fact<TraitValue<Path>> }>;
 
 /** A rule of law that names the species or its group. */
 export interface Listing {
+  /** The lawgiver's id, by which a plan names it: `eu`, `us-florida`. */
+  readonly code: string;
   /** Where it applies, in words. */
   readonly jurisdiction: string;
   /** Title and number of the instrument. */

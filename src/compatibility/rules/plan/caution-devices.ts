@@ -1,0 +1,20 @@
+import { grownLength } from "../../animals/lengths";
+import { defineRule } from "../../engine/rule/define-rule";
+
+/** Large animals that rest on the ground burn themselves on heaters; small, climbing and weak ones get into pumps. */
+export const cautionDevices = defineRule({
+  id: "caution-devices",
+  question: "Can a heater or a pump hurt it?",
+  way: "each-group",
+  needs: { from: ["size.adultLength", "space.zones"] },
+  decidesBy: ["restsOnHeaters"],
+  mayYield: ["advisory"],
+  measures: { device: "text" },
+  judge: ({ from, thresholds }) => {
+    const { kind } = from.party;
+    if (kind !== "fish") return [{ weight: "advisory", measures: { device: "pump" } }];
+    const rests = from["space.zones"].every((zone) => zone === "bottom");
+    const large = grownLength(from.party, from["size.adultLength"]) >= thresholds.restsOnHeaters;
+    return rests && large ? [{ weight: "advisory", measures: { device: "heater" } }] : [];
+  },
+});
