@@ -1,4 +1,6 @@
-// The page of the rules, from the rules themselves.
+// The page of the rules, from the rules themselves: what each decides stands above it in its file.
+import { readFileSync } from "node:fs";
+import { fileURLToPath } from "node:url";
 import {
   pairRules,
   planRules,
@@ -18,10 +20,47 @@ const ways: Readonly<Record<Rule["way"], string>> = {
   once: "of a plan as a whole",
 };
 
+/** The words of a verdict, each with what it promises. */
+const glossary: readonly (readonly [word: string, sentence: string])[] = [
+  ["suitable", "nothing speaks against it, and there is a plan that shows so."],
+  ["conditional", "it works in a plan that meets every condition; `witness` finds that plan."],
+  [
+    "unsuitable",
+    "an animal dies, is injured, or lives in lasting fear or want, and nothing that can be changed prevents it.",
+  ],
+  [
+    "undetermined",
+    "a trait that decides it is not known, or nobody can tell in advance what these individuals do.",
+  ],
+  ["blocking", "the finding rules it out. `instead` names a form that would not be harmed."],
+  ["restricting", "the finding falls away where its condition is met."],
+  [
+    "advisory",
+    "a loss or a nuisance that keepers accept, or that passes. `couldBe` says what it may turn out to be.",
+  ],
+  ["favourable", "it speaks for it."],
+  [
+    "condition",
+    "what must hold about one fact of the plan: water, furnishing, food, company, more animals of a kind, the day of entry. It never asks for fewer animals, or for what they cannot be.",
+  ],
+  ["aim", "what to aim at within a span that is wanted: what all are kept in, else its middle."],
+  [
+    "bounds",
+    "the best and the worst outcome over all that sources say, over what nobody knows, and over what individuals differ in.",
+  ],
+  [
+    "open",
+    "what is not known: missing (nobody stated the trait), disputed (sources differ), not-given (the plan does not say), outside-domain (an equation does not hold), individual (nobody can tell in advance).",
+  ],
+  ["met", "findings whose condition the plan meets already."],
+];
+
 export const rulesPage = (): string =>
   page(
     "# The rules",
     "Written from the rules themselves by `npm run pages`. A restricting finding always names the condition that removes it; a trait that a rule needs and nobody knows leaves its question open.",
+    "## The words of a verdict",
+    glossary.map(([word, sentence]) => `- **${word}**: ${sentence}`).join("\n"),
     "## Two kinds of animals",
     ...pairRules.map(ruleText),
     "## A plan",
@@ -42,7 +81,17 @@ function ruleText(rule: Rule): string {
     `- May be: ${rule.mayYield.join(", ")}.`,
     ...(rule.decidesBy ?? []).map(threshold),
   ];
-  return [`### ${rule.id}`, rule.question, lines.join("\n")].join("\n\n");
+  return [`### ${rule.id}`, rule.question, decisionOf(rule), lines.join("\n")].join("\n\n");
+}
+
+/** What a rule decides: the comment above it in its own file. */
+function decisionOf({ id, way }: Rule): string {
+  const folder = way === "mutual" || way === "each-way" ? "pair" : "plan";
+  const path = fileURLToPath(new URL(`../src/compatibility/rules/${folder}/${id}.ts`, import.meta.url));
+  const [, comment] =
+    /\/\*\*((?:(?!\*\/)[^])*)\*\/\nexport const \w+ = defineRule/.exec(readFileSync(path, "utf8")) ?? [];
+  if (!comment) throw new Error(`${path} does not say above the rule what it decides.`);
+  return comment.replaceAll(/\n \* ?/g, " ").trim();
 }
 
 /** Traits by their labels, each once. */

@@ -1,6 +1,7 @@
 import { defineRule } from "../../engine/rule/define-rule";
 import { judgeSharedWater, sharedWaterMeasures } from "../shared/water";
 
+/** Blocks where what both can be given is narrower than can be held; restricts to it where what both are kept in leaves little. */
 export const generalHardness = defineRule({
   id: "general-hardness",
   question: "Is there a hardness at which both can be kept?",

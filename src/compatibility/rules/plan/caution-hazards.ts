@@ -1,5 +1,6 @@
 import { defineRule } from "../../engine/rule/define-rule";
 
+/** Tells each way in which an animal can hurt a person. */
 export const cautionHazards = defineRule({
   id: "caution-hazards",
   question: "Can it hurt a person?",

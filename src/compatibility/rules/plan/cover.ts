@@ -1,5 +1,6 @@
 import { defineRule } from "../../engine/rule/define-rule";
 
+/** Restricts to the cover that it needs. */
 export const cover = defineRule({
   id: "cover",
   question: "Is there as much cover as it needs?",

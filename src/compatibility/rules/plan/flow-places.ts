@@ -3,6 +3,7 @@ import type { FlowClass } from "../../../species";
 import { currents, currentsBetween, currentsFrom, currentsUpTo } from "../../../species/inner";
 import { defineRule } from "../../engine/rule/define-rule";
 
+/** A tank has places: one that is calm enough for it, and one that moves enough. */
 export const flowPlaces = defineRule({
   id: "flow-places",
   question: "Is there a place with a current in which it is at ease?",

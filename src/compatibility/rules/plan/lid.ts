@@ -1,5 +1,6 @@
 import { defineRule } from "../../engine/rule/define-rule";
 
+/** Restricts to a covered tank for what jumps or climbs without any cause; what only leaps when startled is worth knowing. */
 export const lid = defineRule({
   id: "lid",
   question: "Does it leave the water where the tank is open?",

@@ -1,5 +1,6 @@
 import { defineRule } from "../../engine/rule/define-rule";
 
+/** Restricts to the share of the tank that it needs free to swim in. */
 export const openWater = defineRule({
   id: "open-water",
   question: "Is enough of the tank free to swim in?",

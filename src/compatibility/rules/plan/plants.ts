@@ -1,5 +1,6 @@
 import { defineRule } from "../../engine/rule/define-rule";
 
+/** Restricts to plants that have grown in, for what stays pale, hides or starves without them. */
 export const plants = defineRule({
   id: "plants",
   question: "Does it need plants that have grown in?",

@@ -1,5 +1,6 @@
 import { defineRule } from "../../engine/rule/define-rule";
 
+/** Tells what harms it sooner than its tank mates, so that no remedy does. */
 export const sensitive = defineRule({
   id: "sensitive",
   question: "What harms it sooner than its tank mates?",

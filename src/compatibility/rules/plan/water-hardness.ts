@@ -1,6 +1,7 @@
 import { defineRule } from "../../engine/rule/define-rule";
 import { judgePlannedWater, plannedWaterMeasures } from "../shared/water";
 
+/** Restricts to what it can be given; water at the edge of that, or outside its optimum, is worth knowing. */
 export const waterHardness = defineRule({
   id: "water-hardness",
   question: "Is the water as soft or hard as the group is kept?",

@@ -1,6 +1,7 @@
 import { defineRule } from "../../engine/rule/define-rule";
 import { judgePlannedWater, plannedWaterMeasures } from "../shared/water";
 
+/** Restricts to what it can be given; water at the edge of that, or outside its optimum, is worth knowing. */
 export const waterPh = defineRule({
   id: "water-ph",
   question: "Is the water as acid or alkaline as the group is kept?",
