@@ -34,7 +34,7 @@ const targets: readonly Act["target"][] = ["own-sex", "other-sex", "own-kind", "
 /**
  * Killing blocks, and so do wounds among those that live alone; where the plan does not say of which sex they are, both
  * restrict to the one that does neither. Others that fight need room and something between them; chases in a shoal are
- * spread over it.
+ * spread over it, those of a bully are not.
  */
 export const actsOwnKind = defineRule({
   id: "acts-own-kind",
@@ -47,14 +47,21 @@ export const actsOwnKind = defineRule({
   measures: actMeasures,
   judge: ({ from, to, thresholds }) => {
     if (from.party.id !== to.party.id) return [];
-    return from["temperament.acts"]
+    const acts = from["temperament.acts"]
       .filter(
         ({ does, target }) => does !== "nips-fins" && does !== "rasps-mucus" && targets.includes(target),
       )
       .filter((act) => canHappen(act, from.party, to.party) && findsVictim(act, from.party.kin))
       .flatMap((act) => judged(act, from, from.party !== to.party, thresholds));
+    return [...acts, ...bullied(from)];
   },
 });
+
+/** A bully chases its own kind as it does others; a larger group does not lighten it. */
+function bullied({ party, "space.territory": territory }: Doer): readonly ActAnswer[] {
+  if (party.temper !== "bully" || party.kin.count === 1) return [];
+  return restricts({ does: "chases", target: "own-kind" }, party, roomAndSight(2, placeOf(territory)?.area));
+}
 
 /** Whether there is an animal of its kind for the act to fall on: a brood is guarded by two against the others. */
 function findsVictim({ when }: Act, { count }: Kin): boolean {
@@ -65,8 +72,8 @@ function judged(act: Act, from: Doer, isPair: boolean, thresholds: Deciding): re
   const { party, "social.living": living, "space.territory": territory } = from;
   const { does, target, when = "always" } = act;
   if (onlyDisturbs(act)) return [toKnow(act, party)];
-  if (does === "kills" || (does === "bites" && when === "always" && living === "alone"))
-    return deadly(act, from);
+  const alone = (living ?? "alone") === "alone";
+  if (does === "kills" || (does === "bites" && when === "always" && alone)) return deadly(act, from);
   if (when === "crowded") {
     return does === "bites"
       ? restricts(act, party, [
