@@ -4,6 +4,7 @@ import { canHappen, ofBrood } from "../../animals/acts";
 import { leastNumber } from "../../animals/least-number";
 import { placeOf, rivalsOf } from "../../animals/rivals";
 import { defineRule } from "../../engine/rule/define-rule";
+import type { GivenCondition } from "../../engine/rule/finding";
 import type { SeenParty } from "../../engine/rule/rule";
 import { coverBeside } from "../shared/cover-beside";
 import {
@@ -102,14 +103,14 @@ function deadly(act: Act, { party }: Doer): readonly ActAnswer[] {
   return [{ weight: "restricting", measures: measuresOf(act, party), watchFor: "torn fins", condition }];
 }
 
-const floorFor = ({ party, ...from }: Doer, isPair: boolean, act: Act) => {
-  const territory = from["space.territory"];
+/** The floor that as many as fight need together. */
+function floorFor(from: Doer, isPair: boolean, act: Act): readonly GivenCondition[] {
+  const { party, "space.territory": territory, "social.living": living } = from;
   const area = placeOf(territory)?.area;
-  const rivals = rivalsOf({ act, kin: party.kin, isPair, living: from["social.living"], territory });
-  return area === undefined
-    ? []
-    : [{ on: "tank.footprint", wanted: { min: Math.max(rivals, 1) * area } } as const];
-};
+  if (area === undefined) return [];
+  const rivals = rivalsOf({ act, kin: party.kin, isPair, living, territory });
+  return [{ on: "tank.footprint", wanted: { min: Math.max(rivals, 1) * area } }];
+}
 
 /** The number over which rivals that only chase each other spread it; undefined where they do not. */
 function spreadOver({ does }: Act, from: Doer, spreadsFrom: number): number | undefined {
