@@ -12,8 +12,8 @@ import tanichthysAlbonubes from "vivary/catalog/tanichthys-albonubes";
 import vittinaNatalensis from "vivary/catalog/vittina-natalensis";
 import { version } from "../../package.json";
 import { assessPair, type OpenQuestion, pairRules, planRules } from "../../src/compatibility";
-import type { SpeciesProfile } from "../../src/species";
-import { animal } from "./animals";
+import type { SpeciesProfile, TraitValue } from "../../src/species";
+import { adults, animal } from "./animals";
 import { fish } from "./arbitrary";
 import { deepFrozen } from "./deep-frozen";
 import { traitsAsked } from "./judging";
@@ -209,6 +209,38 @@ describe("a verdict", () => {
   });
 });
 
+describe("what nobody can tell in advance", () => {
+  const sized = (id: string, length: number, eats: TraitValue<"predation.eats">) =>
+    animal(id, {
+      "predation.eats": eats,
+      "size.adultLength": adults(length),
+      "size.bodyShape": "fusiform",
+      "care.hazards": [],
+      "space.zones": ["midwater"],
+      "reproduction.mode": "scatters-eggs",
+    });
+  const rules = pairRules.filter(({ id }) => id === "predation");
+  const judged = (length: number) =>
+    assessPair(
+      { species: sized("hunter", 20, [{ prey: "fish", greatest: 4 }]) },
+      { species: sized("prey", length, []) },
+      { rules },
+    );
+
+  test("leaves the answer open, between what it weighs and what it could be", () => {
+    const { outcome, bounds, open, conditions } = judged(4.5);
+    expect(outcome).toBe("undetermined");
+    expect(bounds).toEqual({ atBest: "suitable", atWorst: "unsuitable" });
+    expect(open).toContainEqual({ rule: "predation", of: 0, reason: "individual", couldBe: "blocking" });
+    expect(conditions).toEqual([]);
+  });
+
+  test("does not outweigh what is certain", () => {
+    expect(judged(4).outcome).toBe("unsuitable");
+    expect(judged(5.1).outcome).toBe("suitable");
+  });
+});
+
 describe("pairs every keeper knows", () => {
   const outcome = (a: SpeciesProfile, b: SpeciesProfile) =>
     assessPair({ species: a }, { species: b }).outcome;
@@ -224,9 +256,12 @@ describe("pairs every keeper knows", () => {
     }
   });
 
-  test("tiger barbs with a betta: only in terms", () => {
-    const { findings } = assessPair({ species: puntigrusTetrazona }, { species: bettaSplendens });
-    expect(findings).toContainEqual(expect.objectContaining({ rule: "fin-nipping", from: 0, to: 1 }));
+  test("tiger barbs with a betta: never", () => {
+    const { outcome, findings } = assessPair({ species: puntigrusTetrazona }, { species: bettaSplendens });
+    expect(outcome).toBe("unsuitable");
+    expect(findings).toContainEqual(
+      expect.objectContaining({ rule: "fin-nipping", weight: "blocking", from: 0, to: 1 }),
+    );
   });
 
   test("neons with corys: why not", () => {

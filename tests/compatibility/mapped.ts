@@ -1,4 +1,5 @@
 import { type Finding, type OpenQuestion, pairRules, type Verdict } from "../../src/compatibility";
+import type { Condition } from "../../src/plan";
 
 const mutual = new Set<string>(pairRules.filter(({ way }) => way === "mutual").map(({ id }) => id));
 
@@ -11,8 +12,12 @@ export function renumbered(verdict: Verdict, to: readonly number[]) {
   const sorted = (list: readonly object[]) => list.map((item) => JSON.stringify(sortedKeys(item))).sort();
   const finding = (found: Finding) => {
     const placed = { ...found, from: at(found.from), to: at(found.to) };
-    if (!("condition" in found)) return forward(placed);
-    return { ...forward(placed), condition: { ...found.condition, of: at(found.condition.of) } };
+    const { condition, instead } = found as Partial<Record<"condition" | "instead", Condition>>;
+    return {
+      ...forward(placed),
+      ...(condition && { condition: { ...condition, of: at(condition.of) } }),
+      ...(instead && { instead: { ...instead, of: at(instead.of) } }),
+    };
   };
   return {
     outcome: verdict.outcome,

@@ -86,12 +86,18 @@ export function inputQuestions(rule: Rule, standing: readonly Standing[]) {
   });
 }
 
-/** What hangs on the individuals. */
-export function individualQuestions({ id }: Rule, standing: readonly Standing[]): readonly OpenQuestion[] {
-  return standing.flatMap(({ answer, from }) => {
-    const uncertain = couldBe(answer);
-    const of = from === undefined ? {} : { of: from };
-    return uncertain ? [{ rule: id, ...of, reason: "individual", couldBe: uncertain }] : [];
+/** What hangs on the individuals: on those of whom a finding tells, on both where it has no direction. */
+export function individualQuestions(
+  { id, way }: Rule,
+  standing: readonly Standing[],
+): readonly OpenQuestion[] {
+  return standing.flatMap(({ answer, from, to }) => {
+    const couldTurn = couldBe(answer);
+    if (!couldTurn) return [];
+    const question = { rule: id, reason: "individual", couldBe: couldTurn } as const;
+    if (from === undefined) return [question];
+    const about = way === "mutual" && to !== undefined ? [from, to] : [from];
+    return about.map((of) => ({ ...question, of }));
   });
 }
 

@@ -79,7 +79,7 @@ function bullied(from: Doer, to: Other, { clearlySmaller: share }: Deciding): re
   if (from.party.temper !== "bully" || !canFlee(to)) return [];
   const chase: Act = { does: "chases", target: "any" };
   const isLarger =
-    (preyLength(to.party, to["size.adultLength"]) ?? 0) * share >
+    decimal((preyLength(to.party, to["size.adultLength"]) ?? 0) * share) >
     grownLength(from.party, from["size.adultLength"]);
   if (isLarger || !reaches(chase, from["space.zones"], to["space.zones"])) return [];
   return restricts(chase, from.party, roomAndSight(2, placeOf(from["space.territory"])?.area));

@@ -4,6 +4,7 @@ import { canHappen, ofBrood } from "../../animals/acts";
 import { leastNumber } from "../../animals/least-number";
 import { placeOf, rivalsOf } from "../../animals/rivals";
 import { defineRule } from "../../engine/rule/define-rule";
+import type { GivenCondition } from "../../engine/rule/finding";
 import type { SeenParty } from "../../engine/rule/rule";
 import { coverBeside } from "../shared/cover-beside";
 import {
@@ -34,7 +35,7 @@ const targets: readonly Act["target"][] = ["own-sex", "other-sex", "own-kind", "
 /**
  * Killing blocks, and so do wounds among those that live alone; where the plan does not say of which sex they are, both
  * restrict to the one that does neither. Others that fight need room and something between them; chases in a shoal are
- * spread over it.
+ * spread over it, those of a bully are not.
  */
 export const actsOwnKind = defineRule({
   id: "acts-own-kind",
@@ -47,14 +48,21 @@ export const actsOwnKind = defineRule({
   measures: actMeasures,
   judge: ({ from, to, thresholds }) => {
     if (from.party.id !== to.party.id) return [];
-    return from["temperament.acts"]
+    const acts = from["temperament.acts"]
       .filter(
         ({ does, target }) => does !== "nips-fins" && does !== "rasps-mucus" && targets.includes(target),
       )
       .filter((act) => canHappen(act, from.party, to.party) && findsVictim(act, from.party.kin))
       .flatMap((act) => judged(act, from, from.party !== to.party, thresholds));
+    return [...acts, ...bullied(from)];
   },
 });
+
+/** A bully chases its own kind as it does others; a larger group does not lighten it. */
+function bullied({ party, "space.territory": territory }: Doer): readonly ActAnswer[] {
+  if (party.temper !== "bully" || party.kin.count === 1) return [];
+  return restricts({ does: "chases", target: "own-kind" }, party, roomAndSight(2, placeOf(territory)?.area));
+}
 
 /** Whether there is an animal of its kind for the act to fall on: a brood is guarded by two against the others. */
 function findsVictim({ when }: Act, { count }: Kin): boolean {
@@ -65,8 +73,8 @@ function judged(act: Act, from: Doer, isPair: boolean, thresholds: Deciding): re
   const { party, "social.living": living, "space.territory": territory } = from;
   const { does, target, when = "always" } = act;
   if (onlyDisturbs(act)) return [toKnow(act, party)];
-  if (does === "kills" || (does === "bites" && when === "always" && living === "alone"))
-    return deadly(act, from);
+  const alone = (living ?? "alone") === "alone";
+  if (does === "kills" || (does === "bites" && when === "always" && alone)) return deadly(act, from);
   if (when === "crowded") {
     return does === "bites"
       ? restricts(act, party, [
@@ -95,14 +103,14 @@ function deadly(act: Act, { party }: Doer): readonly ActAnswer[] {
   return [{ weight: "restricting", measures: measuresOf(act, party), watchFor: "torn fins", condition }];
 }
 
-const floorFor = ({ party, ...from }: Doer, isPair: boolean, act: Act) => {
-  const territory = from["space.territory"];
+/** The floor that as many as fight need together. */
+function floorFor(from: Doer, isPair: boolean, act: Act): readonly GivenCondition[] {
+  const { party, "space.territory": territory, "social.living": living } = from;
   const area = placeOf(territory)?.area;
-  const rivals = rivalsOf({ act, kin: party.kin, isPair, living: from["social.living"], territory });
-  return area === undefined
-    ? []
-    : [{ on: "tank.footprint", wanted: { min: Math.max(rivals, 1) * area } } as const];
-};
+  if (area === undefined) return [];
+  const rivals = rivalsOf({ act, kin: party.kin, isPair, living, territory });
+  return [{ on: "tank.footprint", wanted: { min: Math.max(rivals, 1) * area } }];
+}
 
 /** The number over which rivals that only chase each other spread it; undefined where they do not. */
 function spreadOver({ does }: Act, from: Doer, spreadsFrom: number): number | undefined {

@@ -1,3 +1,4 @@
+import { decimal } from "../../../decimal";
 import { canHappen, reaches } from "../../animals/acts";
 import { grownLength, preyLength } from "../../animals/lengths";
 import { defineRule } from "../../engine/rule/define-rule";
@@ -15,20 +16,21 @@ export const finNipping = defineRule({
     const sameForm = from.party.id === to.party.id && from.party.form === to.party.form;
     if (sameForm || to.party.kind !== "fish") return [];
     const long = to["appearance.longFins"] ?? true;
-    const [act] = from["temperament.acts"]
+    const acts = from["temperament.acts"]
       .filter(({ does }) => does === "nips-fins")
       .filter(({ target }) => target === "any" || (target === "long-finned" && long))
       .filter((nips) => reaches(nips, from["space.zones"], to["space.zones"]))
       .filter((nips) => canHappen(nips, from.party, to.party));
-    if (!act) return [];
-    const always = (act.when ?? "always") === "always";
-    if (always && long) {
-      const instead = { on: "group.longFins", of: "to", wanted: { oneOf: [false] } } as const;
-      return [{ weight: "blocking", watchFor: "torn fins", instead }];
-    }
+    if (acts.length === 0) return [];
+    const always = acts.filter(({ when = "always" }) => when === "always");
     const slow = (to["diet.pace"] ?? "slow") === "slow";
     const length = preyLength(to.party, to["size.adultLength"]) ?? 0;
-    const small = length < thresholds.muchSmaller * grownLength(from.party, from["size.adultLength"]);
-    return [{ weight: always && (slow || small) ? "blocking" : "advisory", watchFor: "torn fins" }];
+    const small =
+      length < decimal(thresholds.muchSmaller * grownLength(from.party, from["size.adultLength"]));
+    const wearsOut = (slow || small) && always.some(({ target }) => target === "any");
+    if (wearsOut) return [{ weight: "blocking", watchFor: "torn fins" }];
+    if (always.length === 0 || !long) return [{ weight: "advisory", watchFor: "torn fins" }];
+    const instead = { on: "group.longFins", of: "to", wanted: { oneOf: [false] } } as const;
+    return [{ weight: "blocking", watchFor: "torn fins", instead }];
   },
 });

@@ -21,7 +21,7 @@ const asks = [
   "effects.uproots",
 ] as const;
 
-/** One tank has one ground and one planting, and what is cover is not free to swim in. */
+/** One tank has one ground and one planting, and what is cover is not free to swim in. What nobody knows leaves it open. */
 export const furnishing = defineRule({
   id: "furnishing",
   question: "Can one tank be furnished for both?",
@@ -32,18 +32,23 @@ export const furnishing = defineRule({
   judge: ({ from, to }) => {
     const cover = Math.max(from["space.cover"] ?? 0, to["space.cover"] ?? 0);
     const openWater = Math.max(from["space.openWater"] ?? 0, to["space.openWater"] ?? 0);
-    const harm = plantsLost(from, to) ?? plantsLost(to, from);
+    const lost = [plantsLost(from, to), plantsLost(to, from)];
+    const harm = lost.find((how) => how === "eats") ?? lost.find((how) => how !== undefined);
     const [mine, theirs] = [from["space.substrate"] ?? [], to["space.substrate"] ?? []];
     const apart = mine.length > 0 && theirs.length > 0 && !mine.some((ground) => theirs.includes(ground));
-    return [
+    const findings = [
       ...(decimal(cover + openWater) > 1
         ? [{ weight: "blocking" as const, measures: { cover, openWater } }]
         : []),
       ...(harm ? [{ weight: "blocking" as const, measures: { harm } }] : []),
       ...(apart ? [{ weight: "blocking" as const, measures: { from: mine, to: theirs } }] : []),
     ];
+    return findings.length > 0 || (isTold(from) && isTold(to)) ? findings : "unknown";
   },
 });
+
+/** Whether all that one asks of a tank is known. */
+const isTold = (dweller: Dweller) => asks.every((trait) => dweller[trait] !== undefined);
 
 /** How one destroys the plants that the other cannot do without. */
 function plantsLost(eater: Dweller, needing: Dweller): "eats" | "uproots" | undefined {

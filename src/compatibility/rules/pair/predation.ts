@@ -66,7 +66,26 @@ function ofAnimals(from: Hunter, to: Prey, thresholds: Thresholds): readonly Ans
   const now = preyLength(to.party, to["size.adultLength"]) ?? 0;
   const reach = reachFor(from, to, thresholds);
   const asYoung = youngReach(from, to, thresholds);
-  if (!reach) return asYoung > 0 && now <= asYoung ? [enterLonger(asYoung, now, grown)] : [];
+  const found = reach ? byReach(reach, from, to, { now, grown, asYoung, thresholds }) : [];
+  if (found.length > 0) return found;
+  return asYoung > 0 && now <= asYoung ? [enterLonger(asYoung, now, grown)] : [];
+}
+
+/** Lengths of the prey, in cm: today, once grown, and up to which it counts as newly hatched. */
+interface Lengths {
+  readonly now: number;
+  readonly grown: number;
+  readonly asYoung: number;
+  readonly thresholds: Thresholds;
+}
+
+/** What becomes of the plan's animals by what the hunter takes of grown ones of their kind. */
+function byReach(
+  reach: HunterReach,
+  from: Hunter,
+  to: Prey,
+  { now, grown, asYoung, thresholds }: Lengths,
+): readonly Answer[] {
   const { hunter, greatest, tries } = reach;
   const fate = (length: number) =>
     tooDeepFor(reach, to, length, thresholds) ? "safe" : fateOf(length, reach, isEelLike(to));
@@ -79,19 +98,18 @@ function ofAnimals(from: Hunter, to: Prey, thresholds: Thresholds): readonly Ans
   };
   const today = fate(now);
   if (today === "safe") return [];
-  if (now < grown && fate(grown) === "safe" && Number.isFinite(tries))
-    return [enterLonger(safeFrom(reach, isEelLike(to)), now, grown, measures)];
-  if (today === "eaten") return [{ weight: "blocking", measures, watchFor: "missing animals" }];
-  return mayTry(from, to)
-    ? [{ weight: "advisory", couldBe: "blocking", measures, watchFor: "missing animals" }]
-    : [];
+  if (now < grown && fate(grown) === "safe" && Number.isFinite(tries)) {
+    const safe = Math.max(safeFrom(reach, isEelLike(to)), asYoung);
+    return [enterLonger(safe, now, grown, measures)];
+  }
+  return today === "eaten"
+    ? [{ weight: "blocking", measures, watchFor: "missing animals" }]
+    : [{ weight: "advisory", couldBe: "blocking", measures, watchFor: "missing animals" }];
 }
 
-/** Nothing is tried above a stated length on prey that has spines, or that lives elsewhere. */
-const mayTry = (from: Hunter, to: Prey) =>
-  shareAny(from["space.zones"], to["space.zones"]) && !to["care.hazards"]?.includes("spines");
-
-const isEelLike = (to: Prey) => to["size.bodyShape"] === "eel-like";
+/** What nobody said of a fish is the shape that goes down at the greater length. */
+const isEelLike = (to: Prey) =>
+  to.party.kind === "fish" && (to["size.bodyShape"] ?? "eel-like") === "eel-like";
 
 const safeFrom = ({ eats, tries }: Reach, eelLike: boolean) => (eelLike ? Math.max(2 * eats, tries) : tries);
 
@@ -111,9 +129,14 @@ function reachFor(from: Hunter, to: Prey, thresholds: Thresholds): HunterReach |
     return seized && { ...seized, hunter, greatest: appetite?.greatest };
   }
   if (!appetite) return undefined;
-  const isFish = to.party.kind === "fish";
-  return { ...reachOf(appetite.greatest, hunter, isFish, thresholds), hunter, greatest: appetite.greatest };
+  const { greatest } = appetite;
+  const { eats, tries } = reachOf(greatest, hunter, to.party.kind === "fish", thresholds);
+  return { eats, tries: greatest === undefined || mayTry(from, to) ? tries : eats, hunter, greatest };
 }
+
+/** Nothing is tried above a stated length on prey that has spines, or that lives elsewhere. */
+const mayTry = (from: Hunter, to: Prey) =>
+  shareAny(from["space.zones"], to["space.zones"]) && !to["care.hazards"]?.includes("spines");
 
 /** Crayfish and crabs seize what rests beside them, up to half their length; what swims past may get away. */
 function seizedBy(from: Hunter, to: Prey, hunter: number, { clawReach }: Thresholds): Reach | undefined {
@@ -173,10 +196,13 @@ function ofYoung(from: Hunter, to: Prey, { coverForYoung }: Thresholds): readonl
     : [{ weight: "advisory", measures, watchFor: "eggs or young" }];
 }
 
-/** Whether its young are born or hatch complete among the others, small enough to be swallowed. */
+/**
+ * Whether its young are born or hatch complete among the others, small enough to be swallowed. Those that hatch from eggs
+ * are there where the plan says that young are wanted.
+ */
 function bearsAmongOthers({ party, "reproduction.mode": mode }: Prey): boolean {
   if (party.stage === "juvenile" || party.sex === "male" || party.kin.count === 1) return false;
-  if (party.kind === "fish") return mode === undefined || mode === "livebearer";
+  if (party.kind === "fish") return mode === undefined || mode === "livebearer" || party.raises === true;
   const isCrustacean = party.kind === "shrimp" || party.kind === "crayfish" || party.kind === "crab";
   return isCrustacean && (mode === undefined || mode === "broods-young");
 }

@@ -65,8 +65,16 @@ export function judgeSharedWater(a: Span, b: Span, on: FactName, giving: Giving)
   const shared = overlap(a.kept, b.kept);
   if (shared && decimal(width(shared) ?? Number.POSITIVE_INFINITY) >= giving.roomy)
     return [{ weight: "favourable", measures: { shared } }];
-  const condition = { on, wanted, ...(shared && { aim: shared }) };
+  const condition = { on, wanted, aim: shared ?? middleOf(wanted) };
   return [{ weight: "restricting", measures: { ...measures, ...(shared && { shared }) }, condition }];
+}
+
+/** The middle of a span, as a span; all of one that is open. */
+function middleOf(span: PartialRange): PartialRange {
+  const { min, max } = span;
+  if (min === undefined || max === undefined) return span;
+  const middle = decimal((min + max) / 2);
+  return { min: middle, max: middle };
 }
 
 /** The measures of a finding about planned water; of a season the figure stands under its name. */

@@ -2,9 +2,9 @@ import { describe, expect, test } from "vitest";
 import amatitlaniaNigrofasciata from "vivary/catalog/amatitlania-nigrofasciata";
 import osteogasterAenea from "vivary/catalog/osteogaster-aenea";
 import paracheirodonInnesi from "vivary/catalog/paracheirodon-innesi";
-import { assessPair } from "../../../../src/compatibility";
 import { actsOthers } from "../../../../src/compatibility/rules/pair/acts-others";
-import type { TraitValue as Value, Zone } from "../../../../src/species";
+import type { Temper } from "../../../../src/plan";
+import type { Kind, TraitValue as Value, Zone } from "../../../../src/species";
 import { adults, animal, type Stated } from "../../animals";
 import { pairBy, planBy, weighed } from "../../judging";
 
@@ -15,35 +15,67 @@ const doing = (act: Act, more: Stated = {}) =>
     "temperament.acts": [act],
     "size.adultLength": adults(8),
     "space.zones": ["midwater"],
+    "space.territory": "none",
+    "space.openWater": 0,
     ...more,
   });
-const other = (length = 5, zones: readonly Zone[] = ["midwater"]) =>
-  animal("other", { "temperament.acts": [], "size.adultLength": adults(length), "space.zones": zones });
-const weights = (...[a, b]: [ReturnType<typeof doing>, ReturnType<typeof other>]) =>
-  weighed(pairBy(actsOthers, { species: a }, { species: b })).findings;
+const other = (length = 5, zones: readonly Zone[] = ["midwater"], more: Stated = {}, kind: Kind = "fish") =>
+  animal(
+    "other",
+    {
+      "temperament.acts": [],
+      "size.adultLength": adults(length),
+      "space.zones": zones,
+      "space.openWater": 0,
+      ...more,
+    },
+    { kind },
+  );
+const found = (...[a, b]: [ReturnType<typeof doing>, ReturnType<typeof other>]) =>
+  pairBy(actsOthers, { species: a }, { species: b }).findings;
+const weights = (...pair: Parameters<typeof found>) => found(...pair).map(({ weight }) => weight);
 
 const atAny = (does: Act["does"], when?: Act["when"]): Act => ({
   does,
   target: "any",
   ...(when && { when }),
 });
+const cover = { on: "tank.cover", wanted: { min: 0.3 } };
 
 test("killing blocks, and so does biting anyone at any time", () => {
-  expect(weights(doing(atAny("kills")), other())).toEqual(["blocking"]);
-  expect(weights(doing(atAny("bites")), other())).toEqual(["blocking"]);
+  expect(found(doing(atAny("kills")), other())).toMatchObject([
+    { weight: "blocking", watchFor: "missing animals" },
+  ]);
+  expect(found(doing(atAny("bites")), other())).toMatchObject([
+    { weight: "blocking", watchFor: "torn fins" },
+  ]);
   expect(weights(doing(atAny("bites", "always")), other())).toEqual(["blocking"]);
 });
 
-test("other bites and chases restrict, the rest is worth knowing", () => {
-  expect(weights(doing(atAny("bites", "crowded")), other())).toEqual(["restricting"]);
-  expect(weights(doing(atAny("chases")), other())).toEqual(["restricting"]);
-  expect(weights(doing(atAny("chases", "feeding")), other())).toEqual(["advisory"]);
+test("chases need cover to get out of sight, bites when crowded as well", () => {
+  expect(found(doing(atAny("chases")), other())).toMatchObject([{ weight: "restricting", condition: cover }]);
+  expect(found(doing(atAny("bites", "crowded")), other())).toMatchObject([
+    { weight: "restricting", condition: cover },
+  ]);
+});
+
+test("chases when crowded, at food or beside a brood are worth knowing, and so is robbing food", () => {
+  for (const when of ["crowded", "feeding", "breeding", "guarding-brood"] as const) {
+    expect(weights(doing(atAny("chases", when)), other()), when).toEqual(["advisory"]);
+  }
   expect(weights(doing(atAny("robs-food")), other())).toEqual(["advisory"]);
 });
 
-test("who never meets is never chased", () => {
+test("who never meets is never chased; who says nothing of its place may meet", () => {
   expect(weights(doing(atAny("chases")), other(5, ["bottom"]))).toEqual([]);
   expect(weights(doing(atAny("chases")), other(5, ["bottom", "midwater"]))).toEqual(["restricting"]);
+  const anywhere = animal("other", { "temperament.acts": [], "size.adultLength": adults(5) });
+  expect(weights(doing(atAny("chases")), anywhere)).toEqual(["restricting"]);
+});
+
+test("nobody chases a snail, though bites reach it", () => {
+  expect(weights(doing(atAny("chases")), other(3, ["midwater"], {}, "snail"))).toEqual([]);
+  expect(weights(doing(atAny("bites")), other(3, ["midwater"], {}, "snail"))).toEqual(["blocking"]);
 });
 
 test("acts at its own species or at look-alikes, at fins or at mucus are other rules'", () => {
@@ -55,28 +87,51 @@ test("acts at its own species or at look-alikes, at fins or at mucus are other r
   expect(pairBy(actsOthers, { species }, { species }).findings).toEqual([]);
 });
 
-test("bites at trailing fins are seen by one rule or another", () => {
-  const betta = doing({ does: "bites", target: "long-finned" });
-  const veiltail = animal("other", {
-    "temperament.acts": [],
-    "size.adultLength": adults(5),
-    "appearance.longFins": true,
+describe("bites at trailing fins", () => {
+  const bites = doing({ does: "bites", target: "long-finned" });
+  const finned = (longFins?: boolean) =>
+    other(5, ["midwater"], longFins === undefined ? {} : { "appearance.longFins": longFins });
+
+  test("block, and a form with short fins is named in its place", () => {
+    expect(found(bites, finned(true))).toMatchObject([
+      {
+        weight: "blocking",
+        from: 0,
+        to: 1,
+        instead: { on: "group.longFins", of: 1, wanted: { oneOf: [false] } },
+      },
+    ]);
+    expect(found(bites, finned(false))).toEqual([]);
   });
-  const { findings } = assessPair({ species: betta }, { species: veiltail });
-  expect(findings).toMatchObject([{ weight: "restricting", from: 0, to: 1 }]);
+
+  test("are never joined to the conditions", () => {
+    const { conditions } = pairBy(actsOthers, { species: bites }, { species: finned(true) });
+    expect(conditions).toEqual([]);
+  });
+
+  test("count where nobody described the fins", () => {
+    expect(weights(bites, finned())).toEqual(["blocking"]);
+  });
+
+  test("no other act names a form", () => {
+    expect(found(doing(atAny("bites")), finned(true))[0]).not.toHaveProperty("instead");
+  });
 });
 
-test("chases in the open end where there is cover to get out of sight", () => {
-  const groups = [
+test("chases in the open end where there is cover, no more than the open water leaves", () => {
+  const groups = (openWater: number) => [
     { species: doing(atAny("chases")), unsexed: 1 },
-    { species: other(), unsexed: 1 },
+    { species: other(5, ["midwater"], { "space.openWater": openWater }), unsexed: 1 },
   ];
-  const withCover = (cover: number) => weighed(planBy(actsOthers, groups, { tank: { cover } }));
+  const withCover = (inTank: number, openWater = 0) =>
+    weighed(planBy(actsOthers, groups(openWater), { tank: { cover: inTank } }));
   expect(withCover(0.3)).toEqual({ findings: [], met: ["restricting"] });
   expect(withCover(0.29)).toEqual({ findings: ["restricting"], met: [] });
+  expect(withCover(0.2, 0.8)).toEqual({ findings: [], met: ["restricting"] });
+  expect(withCover(0.19, 0.8)).toEqual({ findings: ["restricting"], met: [] });
 });
 
-describe("who chases smaller ones", () => {
+describe("who chases or bites smaller ones", () => {
   const chases = doing({ does: "chases", target: "smaller" });
 
   test("leaves those alone that are not clearly shorter", () => {
@@ -84,24 +139,30 @@ describe("who chases smaller ones", () => {
     expect(weights(chases, other(6.3))).toEqual(["restricting"]);
     expect(weights(chases, other(6.4))).toEqual([]);
     expect(weights(chases, other(9))).toEqual([]);
+    expect(weights(doing({ does: "bites", target: "smaller" }), other(6.3))).toEqual(["blocking"]);
+    expect(weights(doing({ does: "bites", target: "smaller" }), other(6.4))).toEqual([]);
   });
 
-  test("leaves them alone once the plan states that they are long enough", () => {
+  test("never asks for a length: cover ends it, and so does the length that the plan states", () => {
     const beside = (length?: number) =>
       planBy(actsOthers, [
         { species: chases, unsexed: 1 },
         { species: other(5), unsexed: 1, length },
       ]);
-    expect(beside().findings).toMatchObject([
-      { weight: "restricting", condition: { on: "group.length", of: 1, wanted: { min: 6.4 } } },
-    ]);
+    expect(beside().findings).toMatchObject([{ weight: "restricting", condition: cover }]);
     expect(beside(6.3).findings).toHaveLength(1);
     expect(beside(6.4).findings).toEqual([]);
   });
 
+  test("counts as grown, however small it is today", () => {
+    const young = { species: chases, juveniles: 1, length: 2 };
+    expect(planBy(actsOthers, [young, { species: other(5), unsexed: 1 }]).findings).toMatchObject([
+      { weight: "restricting" },
+    ]);
+  });
+
   test("stays open where its own length is unknown, cover or not", () => {
-    const unknown = doing({ does: "chases", target: "smaller" }, { "space.zones": ["midwater"] });
-    const { size: _, ...unmeasured } = unknown;
+    const { size: _, ...unmeasured } = doing({ does: "chases", target: "smaller" });
     const groups = [
       { species: unmeasured, unsexed: 1 },
       { species: other(5), unsexed: 1 },
@@ -113,27 +174,43 @@ describe("who chases smaller ones", () => {
 });
 
 describe("a guarded brood", () => {
-  const guards = (does: Act["does"]) => doing(atAny(does, "guarding-brood"));
-  const tankOf = (does: Act["does"], males: number, females: number, cover: number) =>
+  const nest: Stated = { "space.territory": { area: 1000, zone: "bottom", holder: "pair" } };
+  const guards = (does: Act["does"], more: Stated = nest) => doing(atAny(does, "guarding-brood"), more);
+  const tankOf = (length: number, males = 1, females = 1) =>
     weighed(
       planBy(
         actsOthers,
         [
-          { species: guards(does), males, females },
+          { species: guards("bites"), males, females },
           { species: other(), unsexed: 1 },
         ],
-        { tank: { cover } },
+        { tank: { base: { shape: "rectangle", length, width: 40 }, cover: 0.5 } },
       ),
     );
 
   test("needs a pair", () => {
-    expect(tankOf("bites", 2, 0, 0)).toEqual({ findings: [], met: [] });
-    expect(tankOf("bites", 1, 1, 0)).toEqual({ findings: ["restricting"], met: [] });
+    expect(tankOf(20, 2, 0)).toEqual({ findings: [], met: [] });
+    expect(tankOf(20)).toEqual({ findings: ["restricting"], met: [] });
   });
 
-  test("is defended with bites whatever the cover, and by chasing as far as there is none", () => {
-    expect(tankOf("bites", 1, 1, 1).findings).toEqual(["restricting"]);
-    expect(tankOf("chases", 1, 1, 0.3)).toEqual({ findings: [], met: ["restricting"] });
+  test("is defended with bites: a floor of which the parents' place takes no more than half", () => {
+    expect(found(guards("bites"), other())).toMatchObject([
+      { condition: { on: "tank.footprint", wanted: { min: 2000, unit: "cm2" } } },
+    ]);
+    expect(tankOf(50)).toEqual({ findings: [], met: ["restricting"] });
+    expect(tankOf(49)).toEqual({ findings: ["restricting"], met: [] });
+  });
+
+  test("needs cover where the parents hold no place", () => {
+    expect(found(guards("bites", {}), other())).toMatchObject([{ condition: cover }]);
+  });
+
+  test("reaches the next part of the water, not the one beyond; breeding does not reach so far", () => {
+    const low: Stated = { ...nest, "space.zones": ["bottom"] };
+    expect(weights(guards("bites", low), other(5, ["midwater"]))).toEqual(["restricting"]);
+    expect(weights(guards("chases", low), other(5, ["midwater"]))).toEqual(["advisory"]);
+    expect(weights(guards("bites", low), other(5, ["surface"]))).toEqual([]);
+    expect(weights(doing(atAny("bites", "breeding"), low), other(5, ["midwater"]))).toEqual([]);
   });
 
   test("comes just as well where the plan lists male and female apart", () => {
@@ -142,12 +219,59 @@ describe("a guarded brood", () => {
       { species: guards("bites"), females: 1 },
       { species: other(), unsexed: 1 },
     ];
-    expect(weighed(planBy(actsOthers, groups)).findings).toContain("restricting");
+    const tank = { base: { shape: "rectangle", length: 40, width: 30 } } as const;
+    expect(weighed(planBy(actsOthers, groups, { tank })).findings).toContain("restricting");
+  });
+});
+
+describe("what individuals are like", () => {
+  const beside = (act: Act | undefined, temper: Temper | undefined, length = 5, more: Stated = {}) =>
+    planBy(actsOthers, [
+      {
+        species: act ? doing(act, more) : doing(atAny("chases"), { "temperament.acts": [], ...more }),
+        unsexed: 1,
+        temper,
+      },
+      { species: other(length), unsexed: 1 },
+    ]).findings;
+
+  test("bolder ones do at any time what others do when crowded", () => {
+    expect(beside(atAny("bites", "crowded"), "typical")).toMatchObject([{ weight: "restricting" }]);
+    expect(beside(atAny("bites", "crowded"), "bolder")).toMatchObject([{ weight: "blocking" }]);
+    expect(beside(atAny("chases", "crowded"), "bolder")).toMatchObject([
+      { weight: "restricting", condition: cover },
+    ]);
+    expect(beside(atAny("chases", "guarding-brood"), "bolder")).toEqual([]);
+  });
+
+  test("a bully chases all that are not clearly larger: something between, and room", () => {
+    const sight = { weight: "restricting", condition: { on: "tank.sightBreaks", wanted: { min: 1 } } };
+    expect(beside(undefined, "bully")).toMatchObject([sight]);
+    expect(beside(undefined, "bully", 10)).toMatchObject([sight]);
+    expect(beside(undefined, "bully", 10.1)).toEqual([]);
+    expect(beside(undefined, "bolder")).toEqual([]);
+    const place: Stated = { "space.territory": { area: 9000, zone: "midwater", holder: "each" } };
+    expect(beside(undefined, "bully", 5, place)).toMatchObject([
+      sight,
+      { condition: { on: "tank.footprint", wanted: { min: 18000 } } },
+    ]);
+  });
+
+  test("a bully leaves alone who never meets it, and snails", () => {
+    const bully = {
+      species: doing(atAny("chases"), { "temperament.acts": [] }),
+      unsexed: 1,
+      temper: "bully",
+    } as const;
+    const among = (species: ReturnType<typeof other>) =>
+      planBy(actsOthers, [bully, { species, unsexed: 1 }]).findings;
+    expect(among(other(5, ["bottom"]))).toEqual([]);
+    expect(among(other(3, ["midwater"], {}, "snail"))).toEqual([]);
   });
 });
 
 describe("in a keeper's tank", () => {
-  test("a convict cichlid chases a neon; a neon chases nobody", () => {
+  test("a convict cichlid bites beside its brood, also what swims above it; a neon does nothing", () => {
     const { findings } = pairBy(
       actsOthers,
       { species: amatitlaniaNigrofasciata },

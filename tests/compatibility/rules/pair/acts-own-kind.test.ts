@@ -6,36 +6,291 @@ import danioRerio from "vivary/catalog/danio-rerio";
 import puntigrusTetrazona from "vivary/catalog/puntigrus-tetrazona";
 import tanichthysAlbonubes from "vivary/catalog/tanichthys-albonubes";
 import { actsOwnKind } from "../../../../src/compatibility/rules/pair/acts-own-kind";
+import type { Group } from "../../../../src/plan";
 import type { TraitValue as Value } from "../../../../src/species";
 import { animal, type Stated } from "../../animals";
-import { pairBy, planBy, weighed } from "../../judging";
+import { type Changes, pairBy, planBy, weighed } from "../../judging";
 
 type Act = Value<"temperament.acts">[number];
 
-const doing = (act: Act, more: Stated = {}) => animal("doer", { "temperament.acts": [act], ...more });
+const shoal: Stated = { "social.living": "shoal", "social.group": { least: 6 } };
+const alone: Stated = { "social.living": "alone" };
+const harem: Stated = { "social.living": "harem" };
+const pair: Stated = { "social.living": "pair" };
+const onGround: Stated = { "space.territory": { area: 1200, zone: "bottom", holder: "male" } };
+
+const doing = (act: Act, more: Stated = harem) =>
+  animal("doer", { "temperament.acts": [act], "space.territory": "none", "space.openWater": 0, ...more });
 /** Two of them, judged once from one to the other. */
 const two = (act: Act, more?: Stated) => {
   const species = doing(act, more);
   return pairBy(actsOwnKind, { species }, { species }).findings.filter(({ from }) => from === 0);
 };
-const shoal: Stated = { "social.living": "shoal", "social.group": { least: 6 } };
+/** In a tank in which there is little room, unless a test says otherwise. */
+const among = (act: Act, more: Stated, group: Omit<Group, "species">, { tank }: Changes = {}) =>
+  planBy(actsOwnKind, [{ species: doing(act, more), ...group }], {
+    tank: { base: { shape: "rectangle", length: 20, width: 20 }, ...tank },
+  });
+/** The conditions of what is found, in order. */
+const asked = ({ findings }: ReturnType<typeof planBy>) =>
+  findings.map((finding) => ("condition" in finding ? finding.condition : finding.weight));
 
-describe("what weighs how much", () => {
-  test("killing blocks, and so does biting anyone at any time", () => {
-    expect(two({ does: "kills", target: "own-kind" })).toMatchObject([{ weight: "blocking" }]);
+const sightBreaks = (min: number) => ({ on: "tank.sightBreaks", wanted: { min } });
+const footprint = (min: number) => ({ on: "tank.footprint", wanted: { min, unit: "cm2" } });
+
+describe("killing", () => {
+  test("blocks, at any time", () => {
+    expect(two({ does: "kills", target: "own-kind" })).toMatchObject([
+      { weight: "blocking", watchFor: "missing animals" },
+    ]);
     expect(two({ does: "kills", target: "own-kind", when: "breeding" })).toMatchObject([
       { weight: "blocking" },
     ]);
-    expect(two({ does: "bites", target: "any" })).toMatchObject([{ weight: "blocking" }]);
   });
 
-  test("other bites and chases restrict", () => {
-    expect(two({ does: "bites", target: "any", when: "crowded" })).toMatchObject([{ weight: "restricting" }]);
-    expect(two({ does: "bites", target: "own-kind" })).toMatchObject([{ weight: "restricting" }]);
-    expect(two({ does: "chases", target: "own-sex" })).toMatchObject([{ weight: "restricting" }]);
+  test("of rivals restricts to the sex that does not, where the plan does not say of which they are", () => {
+    const kills: Act = { does: "kills", doer: "male", target: "own-sex" };
+    expect(asked(among(kills, alone, { unsexed: 3 }))).toMatchObject([
+      { on: "group.sex", of: 0, wanted: { oneOf: ["female"] } },
+    ]);
+    expect(weighed(among(kills, alone, { females: 3 }))).toEqual({ findings: [], met: [] });
+    expect(weighed(among(kills, alone, { males: 2 })).findings).toEqual(["blocking"]);
+    expect(weighed(among(kills, alone, { males: 1, females: 2 })).findings).toEqual([]);
+    const species = doing(kills, alone);
+    expect(pairBy(actsOwnKind, { species, sex: "male" }, { species }).outcome).toBe("unsuitable");
+  });
+});
+
+describe("bites at any time", () => {
+  const bites: Act = { does: "bites", target: "own-kind" };
+
+  test("block among those that live alone, and where nobody knows how they live", () => {
+    expect(two(bites, alone)).toMatchObject([{ weight: "blocking", watchFor: "torn fins" }]);
+    expect(two({ does: "bites", target: "any" }, alone)).toMatchObject([{ weight: "blocking" }]);
+    expect(two(bites, {})).toMatchObject([{ weight: "blocking" }]);
   });
 
-  test("what happens at food only, or does no harm, is worth knowing", () => {
+  test("of rivals that live alone restrict to the sex that does not bite, if there is one", () => {
+    const males: Act = { does: "bites", doer: "male", target: "own-sex" };
+    expect(asked(among(males, alone, { unsexed: 2 }))).toMatchObject([
+      { on: "group.sex", of: 0, wanted: { oneOf: ["female"] } },
+    ]);
+    expect(weighed(among(males, alone, { males: 2 })).findings).toEqual(["blocking"]);
+    expect(weighed(among({ ...males, doer: undefined } as never, alone, { unsexed: 2 })).findings).toEqual([
+      "blocking",
+    ]);
+  });
+
+  test("of others need room and sight breaks for each male of the plan", () => {
+    const males: Act = { does: "bites", doer: "male", target: "own-sex" };
+    const kept = (count: number) => among(males, { ...harem, ...onGround }, { males: count, females: 4 });
+    expect(asked(kept(1))).toEqual([]);
+    expect(asked(kept(2))).toMatchObject([sightBreaks(1), footprint(2400)]);
+    expect(asked(kept(3))).toMatchObject([sightBreaks(2), footprint(3600)]);
+  });
+
+  test("end where the tank has both", () => {
+    const males: Act = { does: "bites", doer: "male", target: "own-sex" };
+    const kept = (length: number, breaks: number) =>
+      weighed(
+        among(
+          males,
+          { ...harem, ...onGround },
+          { males: 2, females: 4 },
+          { tank: { base: { shape: "rectangle", length, width: 40 }, sightBreaks: breaks } },
+        ),
+      );
+    expect(kept(60, 1)).toEqual({ findings: [], met: ["restricting", "restricting"] });
+    expect(kept(59, 1)).toEqual({ findings: ["restricting"], met: ["restricting"] });
+    expect(kept(60, 0)).toEqual({ findings: ["restricting"], met: ["restricting"] });
+  });
+
+  test("of the sex that they wear out need cover", () => {
+    expect(
+      asked(among({ does: "bites", doer: "male", target: "other-sex" }, harem, { males: 1, females: 3 })),
+    ).toMatchObject([{ on: "tank.cover", wanted: { min: 0.3 } }]);
+  });
+});
+
+describe("a mate is no rival", () => {
+  const bites: Act = { does: "bites", target: "own-kind" };
+
+  test("a pair by itself lives in peace, also where nobody says who is who", () => {
+    expect(asked(among(bites, pair, { males: 1, females: 1 }))).toEqual([]);
+    expect(asked(among(bites, pair, { unsexed: 2 }))).toEqual([]);
+    const species = doing(bites, pair);
+    expect(pairBy(actsOwnKind, { species, sex: "male" }, { species, sex: "female" }).outcome).toBe(
+      "suitable",
+    );
+  });
+
+  test("each further pair needs a place of its own", () => {
+    expect(asked(among(bites, pair, { males: 2, females: 2 }))).toMatchObject([sightBreaks(1)]);
+    expect(asked(among(bites, pair, { unsexed: 3 }))).toMatchObject([sightBreaks(1)]);
+    expect(asked(among(bites, pair, { unsexed: 6 }))).toMatchObject([sightBreaks(2)]);
+  });
+
+  test("two of one sex are no pair", () => {
+    expect(asked(among(bites, pair, { males: 2 }))).toMatchObject([sightBreaks(1)]);
+    const species = doing(bites, pair);
+    expect(pairBy(actsOwnKind, { species, sex: "male" }, { species, sex: "male" }).outcome).toBe(
+      "conditional",
+    );
+  });
+});
+
+describe("males that chase each other", () => {
+  const act: Act = { does: "chases", doer: "male", target: "own-sex" };
+  const species = doing(act);
+
+  test("need another male to chase", () => {
+    const outcome = (a: "male" | "female", b: "male" | "female") =>
+      pairBy(actsOwnKind, { species, sex: a }, { species, sex: b }).outcome;
+    expect(outcome("male", "male")).toBe("conditional");
+    expect(outcome("male", "female")).toBe("suitable");
+    expect(outcome("female", "female")).toBe("suitable");
+  });
+
+  test("leave a group with one male in peace; two need room and something between them, not one fewer", () => {
+    expect(asked(among(act, harem, { males: 1, females: 4 }))).toEqual([]);
+    expect(asked(among(act, { ...harem, ...onGround }, { males: 2, females: 3 }))).toMatchObject([
+      sightBreaks(1),
+      footprint(2400),
+    ]);
+  });
+
+  test("count as half of those whose sex nobody knows", () => {
+    expect(asked(among(act, harem, { unsexed: 6 }))).toMatchObject([sightBreaks(2)]);
+  });
+
+  test("are two males in one tank even if the plan lists them apart", () => {
+    const apart = [
+      { species, males: 1 },
+      { species, males: 1 },
+    ];
+    expect(weighed(planBy(actsOwnKind, apart)).findings).toContain("restricting");
+  });
+});
+
+describe("how many of them spread a chase", () => {
+  const chases: Act = { does: "chases", target: "own-kind" };
+
+  test("a shoal large enough", () => {
+    expect(asked(among(chases, shoal, { unsexed: 5 }))).toMatchObject([
+      { on: "group.count", of: 0, wanted: { min: 6 } },
+    ]);
+    expect(weighed(among(chases, shoal, { unsexed: 6 }))).toEqual({ findings: [], met: ["restricting"] });
+  });
+
+  test("past a number at which one takes all the harm", () => {
+    const avoiding: Stated = { ...shoal, "social.group": { least: 6, avoid: { min: 3, max: 8 } } };
+    expect(asked(among(chases, avoiding, { unsexed: 7 }))).toMatchObject([
+      { on: "group.count", wanted: { min: 9 } },
+    ]);
+  });
+
+  test("none of a kind that lives in threes, of biters, or of loners", () => {
+    const few: Stated = { ...shoal, "social.group": { least: 3 } };
+    expect(asked(among(chases, few, { unsexed: 5 }))).toMatchObject([sightBreaks(4)]);
+    expect(asked(among({ ...chases, does: "bites" }, shoal, { unsexed: 6 }))).toMatchObject([sightBreaks(5)]);
+    expect(asked(among(chases, alone, { unsexed: 2 }))).toMatchObject([sightBreaks(1)]);
+    expect(asked(among(chases, alone, { unsexed: 1 }))).toEqual([]);
+  });
+});
+
+test("males that wear out females do so with females only, and cover lets these rest", () => {
+  const act: Act = { does: "chases", doer: "male", target: "other-sex" };
+  expect(asked(among(act, harem, { males: 2 }))).toEqual([]);
+  expect(asked(among(act, harem, { males: 1, females: 2 }))).toMatchObject([
+    { on: "tank.cover", wanted: { min: 0.3 } },
+  ]);
+  expect(weighed(among(act, harem, { males: 1, females: 2 }, { tank: { cover: 0.3 } }))).toEqual({
+    findings: [],
+    met: ["restricting"],
+  });
+});
+
+describe("when crowded", () => {
+  const crowded = (does: "bites" | "chases"): Act => ({ does, target: "own-kind", when: "crowded" });
+
+  test("bites need cover, and the floor that each asks", () => {
+    const each: Stated = { "space.territory": { area: 500, zone: "bottom", holder: "each" } };
+    expect(asked(among(crowded("bites"), { ...harem, ...each }, { unsexed: 4 }))).toMatchObject([
+      { on: "tank.cover", wanted: { min: 0.3 } },
+      footprint(2000),
+    ]);
+    expect(asked(among(crowded("bites"), harem, { unsexed: 4 }))).toMatchObject([{ on: "tank.cover" }]);
+  });
+
+  test("chases are worth knowing", () => {
+    expect(asked(among(crowded("chases"), harem, { unsexed: 4 }))).toEqual(["advisory"]);
+  });
+
+  test("counts at any time among bolder ones, and never among a bolder loner", () => {
+    expect(asked(among(crowded("chases"), harem, { unsexed: 4, temper: "bolder" }))).toMatchObject([
+      sightBreaks(3),
+    ]);
+    expect(weighed(among(crowded("bites"), alone, { unsexed: 2, temper: "bolder" })).findings).toEqual([
+      "blocking",
+    ]);
+    expect(asked(among(crowded("bites"), alone, { unsexed: 1, temper: "bolder" }))).toEqual([]);
+  });
+});
+
+describe("a bully", () => {
+  test("chases its own kind too, however many there are", () => {
+    const peaceful = animal("doer", { "temperament.acts": [], "space.territory": "none", ...shoal });
+    const kept = (unsexed: number, temper?: "bully" | "bolder") =>
+      planBy(actsOwnKind, [
+        { species: peaceful, unsexed: 1, temper },
+        { species: peaceful, unsexed },
+      ]);
+    expect(asked(kept(20, "bully"))).toMatchObject([sightBreaks(1)]);
+    expect(asked(kept(20, "bolder"))).toEqual([]);
+    expect(kept(20, "bully").findings.every(({ from }) => from === 0)).toBe(true);
+  });
+
+  test("alone has nobody to chase", () => {
+    const peaceful = animal("doer", { "temperament.acts": [], "space.territory": "none" });
+    expect(planBy(actsOwnKind, [{ species: peaceful, unsexed: 1, temper: "bully" }]).findings).toEqual([]);
+  });
+});
+
+describe("a brood", () => {
+  const guards = (does: "chases" | "bites"): Act => ({ does, target: "own-kind", when: "guarding-brood" });
+  const nesting: Stated = { ...pair, "space.territory": { area: 1000, zone: "bottom", holder: "pair" } };
+
+  test("comes only where both sexes may be, and leaves a pair by itself", () => {
+    expect(asked(among(guards("bites"), nesting, { females: 4 }))).toEqual([]);
+    expect(asked(among(guards("bites"), nesting, { males: 1, females: 1 }))).toEqual([]);
+  });
+
+  test("is defended with bites against further pairs: room for each beside it", () => {
+    expect(asked(among(guards("bites"), nesting, { males: 2, females: 2 }))).toMatchObject([
+      sightBreaks(1),
+      footprint(4000),
+    ]);
+  });
+
+  test("is defended by chases, which pass", () => {
+    expect(asked(among(guards("chases"), nesting, { males: 2, females: 2 }))).toEqual(["advisory"]);
+    expect(asked(among({ ...guards("chases"), when: "breeding" }, nesting, { unsexed: 4 }))).toEqual([
+      "advisory",
+    ]);
+  });
+
+  test("comes just as well where the plan lists male and female apart", () => {
+    const species = doing(guards("bites"), nesting);
+    const apart = [
+      { species, males: 1 },
+      { species, females: 3 },
+    ];
+    expect(weighed(planBy(actsOwnKind, apart)).findings).toContain("restricting");
+  });
+});
+
+describe("what happens at food, or does no harm", () => {
+  test("is worth knowing", () => {
     expect(two({ does: "chases", target: "own-kind", when: "feeding" })).toMatchObject([
       { weight: "advisory" },
     ]);
@@ -49,164 +304,22 @@ describe("what weighs how much", () => {
   });
 });
 
-describe("males that chase each other", () => {
-  const act = { does: "chases", doer: "male", target: "own-sex" } as const;
-  const species = doing(act);
-
-  test("need another male to chase", () => {
-    expect(pairBy(actsOwnKind, { species, sex: "male" }, { species, sex: "male" }).outcome).toBe(
-      "conditional",
-    );
-    expect(pairBy(actsOwnKind, { species, sex: "male" }, { species, sex: "female" }).outcome).toBe(
-      "suitable",
-    );
-    expect(pairBy(actsOwnKind, { species, sex: "female" }, { species, sex: "female" }).outcome).toBe(
-      "suitable",
-    );
-  });
-
-  test("leave a group with one male in peace", () => {
-    const among = (males: number, females: number) =>
-      weighed(planBy(actsOwnKind, [{ species, males, females }])).findings;
-    expect(among(1, 4)).toEqual([]);
-    expect(among(2, 3)).toEqual(["restricting"]);
-    expect(planBy(actsOwnKind, [{ species, males: 2 }]).findings).toMatchObject([
-      { condition: { on: "group.males", of: 0, wanted: { max: 1 } } },
-    ]);
-  });
-
-  test("may be among animals whose sex nobody knows", () => {
-    const { bounds, open } = planBy(actsOwnKind, [{ species, unsexed: 5 }]);
-    expect(bounds).toEqual({ atBest: "suitable", atWorst: "conditional" });
-    expect(open).toContainEqual(
-      expect.objectContaining({ input: "group.males", of: 0, reason: "not-given" }),
-    );
-  });
-
-  test("are two males in one tank even if the plan lists them apart", () => {
-    expect(weighed(planBy(actsOwnKind, [{ species, males: 2 }])).findings).toContain("restricting");
-    const apart = [
-      { species, males: 1 },
-      { species, males: 1 },
-    ];
-    expect(weighed(planBy(actsOwnKind, apart)).findings).toContain("restricting");
-  });
-});
-
-test("males that wear out females do so with females only, and less where there are enough", () => {
-  const species = doing(
-    { does: "chases", doer: "male", target: "other-sex" },
-    { "social.femalesPerMale": 2 },
-  );
-  const among = (males: number, females: number) =>
-    weighed(planBy(actsOwnKind, [{ species, males, females }]));
-  expect(among(2, 0)).toEqual({ findings: [], met: [] });
-  expect(among(1, 1)).toEqual({ findings: ["restricting"], met: [] });
-  expect(among(1, 2)).toEqual({ findings: [], met: ["restricting"] });
-});
-
-test("males that wear out females do so with any, where no number is known", () => {
-  const species = doing({ does: "chases", doer: "male", target: "other-sex" });
-  expect(planBy(actsOwnKind, [{ species, males: 1, females: 9 }]).findings).toMatchObject([
-    { weight: "restricting", condition: { on: "group.pairs", of: 0, wanted: { max: 0 } } },
-  ]);
-});
-
-describe("how many of them spread the harm", () => {
-  const chases = { does: "chases", target: "own-kind" } as const;
-  const among = (unsexed: number, more: Stated) =>
-    weighed(planBy(actsOwnKind, [{ species: doing(chases, more), unsexed }]));
-
-  test("a shoal large enough", () => {
-    expect(among(5, shoal)).toEqual({ findings: ["restricting"], met: [] });
-    expect(among(6, shoal)).toEqual({ findings: [], met: ["restricting"] });
-  });
-
-  test("a pair no more than two", () => {
-    expect(among(2, { "social.living": "pair" })).toEqual({ findings: [], met: ["restricting"] });
-    expect(among(3, { "social.living": "pair" })).toEqual({ findings: ["restricting"], met: [] });
-  });
-
-  test("a loner none", () => {
-    expect(among(2, { "social.living": "alone" })).toEqual({ findings: ["restricting"], met: [] });
-    expect(among(1, { "social.living": "alone" })).toEqual({ findings: [], met: [] });
-  });
-
-  test("nobody knows where the way of living is unknown", () => {
-    const { bounds, open } = planBy(actsOwnKind, [{ species: doing(chases), unsexed: 9 }]);
-    expect(bounds).toEqual({ atBest: "suitable", atWorst: "conditional" });
-    expect(open).toContainEqual(expect.objectContaining({ trait: "social.living", reason: "missing" }));
-  });
-});
-
-describe("breeding", () => {
-  const guards = (does: "chases" | "bites") =>
-    doing({ does, target: "own-kind", when: "guarding-brood" }, { "social.living": "pair" });
-
-  test("comes only where both sexes may be", () => {
-    const species = guards("bites");
-    expect(weighed(planBy(actsOwnKind, [{ species, females: 4 }])).findings).toEqual([]);
-    expect(weighed(planBy(actsOwnKind, [{ species, males: 1, females: 2 }])).findings).toEqual([
-      "restricting",
-    ]);
-    expect(weighed(planBy(actsOwnKind, [{ species, males: 1, females: 1 }])).findings).toEqual([]);
-  });
-
-  test("leaves a pair by itself", () => {
-    expect(planBy(actsOwnKind, [{ species: guards("bites"), unsexed: 4 }]).findings).toMatchObject([
-      { condition: { on: "group.count", of: 0, wanted: { max: 2 } } },
-    ]);
-  });
-
-  test("may come among animals whose sex nobody knows", () => {
-    const species = doing(
-      { does: "bites", target: "own-kind", when: "guarding-brood" },
-      { "social.living": "group", "social.group": { least: 5 } },
-    );
-    const { bounds, open } = planBy(actsOwnKind, [{ species, unsexed: 4 }]);
-    expect(bounds).toEqual({ atBest: "suitable", atWorst: "conditional" });
-    expect(open).toContainEqual(
-      expect.objectContaining({ input: "group.pairs", of: 0, reason: "not-given" }),
-    );
-  });
-
-  test("comes just as well where the plan lists male and female apart", () => {
-    const species = guards("bites");
-    const apart = [
-      { species, males: 1 },
-      { species, females: 2 },
-    ];
-    expect(weighed(planBy(actsOwnKind, apart)).findings).toContain("restricting");
-    expect(pairBy(actsOwnKind, { species, sex: "male" }, { species, sex: "female" }).outcome).toBe(
-      "conditional",
-    );
-  });
-
-  test("parents that only drive others away need cover", () => {
-    const groups = [{ species: guards("chases"), males: 1, females: 2 }];
-    expect(weighed(planBy(actsOwnKind, groups, { tank: { cover: 0.3 } }))).toEqual({
-      findings: [],
-      met: ["restricting"],
-    });
-    expect(weighed(planBy(actsOwnKind, groups, { tank: { cover: 0.2 } })).findings).toEqual(["restricting"]);
-  });
-});
-
 describe("young animals grow up", () => {
   const once = { value: "adult" };
 
   test("what they do from a stage on they will do, and the finding says so", () => {
-    const species = doing({ does: "chases", target: "own-kind", from: "adult" }, shoal);
-    const [young] = planBy(actsOwnKind, [{ species, juveniles: 3 }]).findings;
+    const act: Act = { does: "chases", target: "own-kind", from: "adult" };
+    const [young] = among(act, shoal, { juveniles: 3 }).findings;
     expect(young).toMatchObject({ weight: "restricting", measures: { once } });
-    const [grown] = planBy(actsOwnKind, [{ species, unsexed: 3 }]).findings;
+    const [grown] = among(act, shoal, { unsexed: 3 }).findings;
     expect(grown).toMatchObject({ weight: "restricting" });
     expect(grown?.measures).not.toHaveProperty("once");
   });
 
   test("and they will breed", () => {
-    const species = doing({ does: "bites", target: "own-kind", when: "guarding-brood" });
-    expect(planBy(actsOwnKind, [{ species, juveniles: 4 }]).findings).toMatchObject([{ measures: { once } }]);
+    expect(
+      among({ does: "bites", target: "own-kind", when: "guarding-brood" }, pair, { juveniles: 4 }).findings,
+    ).toMatchObject([{ measures: { once } }]);
   });
 });
 
@@ -238,7 +351,7 @@ describe("in a keeper's tank", () => {
     expect(planBy(actsOwnKind, [{ species: tanichthysAlbonubes, unsexed: 2 }]).findings).toEqual([]);
   });
 
-  test("bristlenoses live as one male with females", () => {
+  test("two male bristlenoses need room and something between them, one with females lives in peace", () => {
     const species = ancistrusCirrhosus;
     expect(planBy(actsOwnKind, [{ species, males: 2, females: 2 }]).outcome).toBe("conditional");
     expect(planBy(actsOwnKind, [{ species, males: 1, females: 2 }], { tank: { cover: 0.4 } }).outcome).toBe(

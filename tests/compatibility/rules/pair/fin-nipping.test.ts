@@ -5,30 +5,90 @@ import poeciliaReticulata from "vivary/catalog/poecilia-reticulata";
 import pterophyllumScalare from "vivary/catalog/pterophyllum-scalare";
 import puntigrusTetrazona from "vivary/catalog/puntigrus-tetrazona";
 import { finNipping } from "../../../../src/compatibility/rules/pair/fin-nipping";
-import type { TraitValue as Value } from "../../../../src/species";
-import { animal } from "../../animals";
+import type { Kind, TraitValue as Value } from "../../../../src/species";
+import { adults, animal, type Stated } from "../../animals";
 import { pairBy, planBy, weighed } from "../../judging";
 
-type Target = Value<"temperament.acts">[number]["target"];
+type Act = Value<"temperament.acts">[number];
+type Target = Act["target"];
 
-const nipper = (target: Target) =>
-  animal("nipper", { "temperament.acts": [{ does: "nips-fins", target }], "appearance.longFins": false });
-const finned = (long?: boolean) =>
-  animal("finned", {
-    "temperament.acts": [],
-    ...(long !== undefined && { "appearance.longFins": long }),
+const nipping = (...acts: readonly Partial<Act>[]) =>
+  animal("nipper", {
+    "temperament.acts": acts.map((act) => ({ does: "nips-fins", target: "any", ...act })),
+    "size.adultLength": adults(7),
+    "space.zones": ["midwater"],
+    "appearance.longFins": false,
   });
-const weights = (target: Target, long?: boolean) =>
-  weighed(pairBy(finNipping, { species: nipper(target) }, { species: finned(long) })).findings;
+const nipper = (target: Target) => nipping({ target });
+const quick: Stated = { "diet.pace": "fast", "size.adultLength": adults(7), "space.zones": ["midwater"] };
+const finned = (long?: boolean, more: Stated = {}, kind: Kind = "fish") =>
+  animal(
+    "finned",
+    {
+      "temperament.acts": [],
+      ...quick,
+      ...(long !== undefined && { "appearance.longFins": long }),
+      ...more,
+    },
+    { kind },
+  );
+const found = (by: ReturnType<typeof nipping>, species: ReturnType<typeof finned>) =>
+  pairBy(finNipping, { species: by }, { species }).findings;
+const weights = (...pair: Parameters<typeof found>) => found(...pair).map(({ weight }) => weight);
 
-test("who nips long fins nips long fins only", () => {
-  expect(weights("long-finned", true)).toEqual(["restricting"]);
-  expect(weights("long-finned", false)).toEqual([]);
+const shortFinned = { on: "group.longFins", of: 1, wanted: { oneOf: [false] } };
+
+test("long fins are bitten until they are gone: it blocks, and names a form with short fins", () => {
+  for (const target of ["long-finned", "any"] as const) {
+    expect(found(nipper(target), finned(true))).toMatchObject([
+      { weight: "blocking", watchFor: "torn fins", instead: shortFinned },
+    ]);
+  }
+  expect(pairBy(finNipping, { species: nipper("any") }, { species: finned(true) }).conditions).toEqual([]);
 });
 
-test("who nips any fins harms long ones more", () => {
-  expect(weights("any", true)).toEqual(["restricting"]);
-  expect(weights("any", false)).toEqual(["advisory"]);
+test("who nips long fins lets short ones be", () => {
+  expect(weights(nipper("long-finned"), finned(false))).toEqual([]);
+  expect(weights(nipper("long-finned"), finned(false, { "diet.pace": "slow" }))).toEqual([]);
+});
+
+describe("who nips any", () => {
+  test("wears out the slow, and who is much smaller, whatever their fins", () => {
+    expect(weights(nipper("any"), finned(false, { "diet.pace": "slow" }))).toEqual(["blocking"]);
+    // Half of 7 cm.
+    expect(weights(nipper("any"), finned(false, { "size.adultLength": adults(3.4) }))).toEqual(["blocking"]);
+    expect(weights(nipper("any"), finned(false, { "size.adultLength": adults(3.5) }))).toEqual(["advisory"]);
+  });
+
+  test("is a nuisance to others that hold their own", () => {
+    expect(weights(nipper("any"), finned(false))).toEqual(["advisory"]);
+    expect(weights(nipper("any"), finned(false, { "diet.pace": "ordinary" }))).toEqual(["advisory"]);
+  });
+
+  test("is answered by no form where the other is slow in any", () => {
+    expect(found(nipper("any"), finned(true, { "diet.pace": "slow" }))[0]).not.toHaveProperty("instead");
+    expect(found(nipper("long-finned"), finned(true, { "diet.pace": "slow" }))).toMatchObject([
+      { weight: "blocking", instead: shortFinned },
+    ]);
+  });
+
+  test("only at times is worth knowing, long fins or short", () => {
+    expect(weights(nipping({ when: "feeding" }), finned(true))).toEqual(["advisory"]);
+    expect(weights(nipping({ when: "crowded" }), finned(false, { "diet.pace": "slow" }))).toEqual([
+      "advisory",
+    ]);
+    expect(
+      planBy(finNipping, [
+        { species: nipping({ when: "crowded" }), unsexed: 6, temper: "bolder" },
+        { species: finned(true), unsexed: 6 },
+      ]).findings,
+    ).toMatchObject([{ weight: "blocking" }]);
+  });
+});
+
+test("who never meets is never nipped; shrimps have no fins to nip", () => {
+  expect(weights(nipper("any"), finned(true, { "space.zones": ["bottom"] }))).toEqual([]);
+  expect(weights(nipper("any"), finned(true, {}, "shrimp"))).toEqual([]);
 });
 
 test("fins nobody described count as long, and stay open", () => {
@@ -37,26 +97,30 @@ test("fins nobody described count as long, and stay open", () => {
     { species: nipper("long-finned") },
     { species: finned() },
   );
-  expect(outcome).toBe("conditional");
-  expect(bounds).toEqual({ atBest: "suitable", atWorst: "conditional" });
+  expect(outcome).toBe("unsuitable");
+  expect(bounds).toEqual({ atBest: "suitable", atWorst: "unsuitable" });
   expect(open).toMatchObject([{ of: 1, trait: "appearance.longFins", reason: "missing" }]);
 });
 
-test("several such acts are one reason", () => {
-  const species = animal("nipper", {
-    "temperament.acts": [
-      { does: "nips-fins", target: "long-finned" },
-      { does: "nips-fins", target: "any" },
-    ],
-  });
-  expect(weighed(pairBy(finNipping, { species }, { species: finned(true) })).findings).toEqual([
-    "restricting",
-  ]);
+test("a pace nobody knows counts as slow", () => {
+  const { diet: _, ...unknown } = finned(false);
+  expect(weights(nipper("any"), unknown)).toEqual(["blocking"]);
+});
+
+test("several such acts are one reason, the gravest, in whatever order they are stated", () => {
+  const [always, atTimes] = [{ target: "long-finned" }, { when: "feeding" }] as const;
+  for (const acts of [
+    [always, atTimes],
+    [atTimes, always],
+  ]) {
+    expect(weights(nipping(...acts), finned(true))).toEqual(["blocking"]);
+    expect(weights(nipping(...acts), finned(false))).toEqual(["advisory"]);
+  }
 });
 
 describe("a bred form", () => {
   const forms = { veil: { "appearance.longFins": true }, short: { "appearance.longFins": false } } as const;
-  const bred = animal("bred", { "temperament.acts": [], "appearance.longFins": true }, { forms });
+  const bred = animal("bred", { "temperament.acts": [], "appearance.longFins": true, ...quick }, { forms });
 
   test("with short fins is out of danger, one with long fins is not", () => {
     const beside = (form?: string) =>
@@ -67,18 +131,22 @@ describe("a bred form", () => {
         ]),
       );
     expect(beside("short")).toEqual({ findings: [], met: [] });
-    expect(beside("veil")).toEqual({ findings: ["restricting"], met: [] });
-    expect(beside()).toEqual({ findings: ["restricting"], met: [] });
+    expect(beside("veil")).toEqual({ findings: ["blocking"], met: [] });
+    expect(beside()).toEqual({ findings: ["blocking"], met: [] });
   });
 
   test("is nipped by its own kind", () => {
     const nips = animal(
       "nips",
-      { "temperament.acts": [{ does: "nips-fins", target: "long-finned" }], "appearance.longFins": false },
+      {
+        "temperament.acts": [{ does: "nips-fins", target: "long-finned" }],
+        "appearance.longFins": false,
+        ...quick,
+      },
       { forms },
     );
     expect(weighed(pairBy(finNipping, { species: nips }, { species: nips, form: "veil" })).findings).toEqual([
-      "restricting",
+      "blocking",
     ]);
     expect(weighed(pairBy(finNipping, { species: nips }, { species: nips })).findings).toEqual([]);
   });
@@ -87,26 +155,21 @@ describe("a bred form", () => {
 test("fins that sources dispute keep a plan between both answers", () => {
   const disputed = animal(
     "finned",
-    { "temperament.acts": [], "appearance.longFins": false },
+    { "temperament.acts": [], "appearance.longFins": false, ...quick },
     { also: [{ "appearance.longFins": true }] },
   );
-  const nips = nipper("long-finned");
-  const certain = planBy(finNipping, [
-    { species: nips, unsexed: 6 },
-    { species: finned(true), unsexed: 6 },
-  ]);
-  expect(certain.outcome).toBe("conditional");
-  const { bounds } = planBy(finNipping, [
-    { species: nips, unsexed: 6 },
+  const { outcome, bounds } = planBy(finNipping, [
+    { species: nipper("long-finned"), unsexed: 6 },
     { species: disputed, unsexed: 6 },
   ]);
-  expect(bounds).toEqual({ atBest: "suitable", atWorst: "conditional" });
+  expect(outcome).toBe("suitable");
+  expect(bounds).toEqual({ atBest: "suitable", atWorst: "unsuitable" });
 });
 
 test("tiger barbs nip angelfish, guppies and bettas, and let a cory be", () => {
   for (const species of [pterophyllumScalare, poeciliaReticulata, bettaSplendens]) {
     expect(weighed(pairBy(finNipping, { species: puntigrusTetrazona }, { species })).findings).toEqual([
-      "restricting",
+      "blocking",
     ]);
   }
   expect(

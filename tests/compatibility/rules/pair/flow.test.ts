@@ -57,7 +57,7 @@ test("a tank with a calm corner and a stream meets both conditions, one current 
 
 test("a plan that does not say leaves it open", () => {
   const { bounds, open } = planBy(flow, [one("still", "still"), one("strong", "strong")]);
-  expect(bounds).toEqual({ atBest: "suitable", atWorst: "conditional" });
+  expect(bounds).toEqual({ atBest: "conditional", atWorst: "conditional" });
   expect(open).toMatchObject([
     { input: "tank.flow.calmest", reason: "not-given", couldBe: "restricting" },
     { input: "tank.flow.strongest", reason: "not-given", couldBe: "restricting" },

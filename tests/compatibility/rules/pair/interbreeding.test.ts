@@ -3,6 +3,7 @@ import poeciliaReticulata from "vivary/catalog/poecilia-reticulata";
 import xiphophorusHellerii from "vivary/catalog/xiphophorus-hellerii";
 import xiphophorusMaculatus from "vivary/catalog/xiphophorus-maculatus";
 import { interbreeding } from "../../../../src/compatibility/rules/pair/interbreeding";
+import type { Group } from "../../../../src/plan";
 import type { Sex } from "../../../../src/species";
 import { animal } from "../../animals";
 import { pairBy, planBy, weighed } from "../../judging";
@@ -12,10 +13,11 @@ const two = animal("two", { "reproduction.interbreedsWith": ["one"] });
 const weights = (a?: Sex, b?: Sex) =>
   weighed(pairBy(interbreeding, { species: one, sex: a }, { species: two, sex: b })).findings;
 
-test("a male of one and a female of the other have offspring", () => {
-  expect(weights("male", "female")).toEqual(["restricting"]);
-  expect(weights("female", "male")).toEqual(["restricting"]);
-  expect(weights()).toEqual(["restricting", "restricting"]);
+test("a male of one and a female of the other have offspring, which harms nobody", () => {
+  expect(weights("male", "female")).toEqual(["advisory"]);
+  expect(weights("female", "male")).toEqual(["advisory"]);
+  expect(weights()).toEqual(["advisory", "advisory"]);
+  expect(pairBy(interbreeding, { species: one }, { species: two }).outcome).toBe("suitable");
 });
 
 test("animals of one sex have none", () => {
@@ -23,9 +25,11 @@ test("animals of one sex have none", () => {
   expect(weights("female", "female")).toEqual([]);
 });
 
-test("species that are not listed do not cross", () => {
+test("species that are not listed do not cross, nor do families", () => {
   const other = animal("other", { "reproduction.interbreedsWith": [] });
   expect(weighed(pairBy(interbreeding, { species: one }, { species: other })).findings).toEqual([]);
+  const stranger = { ...two, taxonomy: { ...two.taxonomy, family: "Aliudae" } };
+  expect(weighed(pairBy(interbreeding, { species: one }, { species: stranger })).findings).toEqual([]);
 });
 
 test("it is enough that one record lists the other", () => {
@@ -37,40 +41,49 @@ test("it is enough that one record lists the other", () => {
     expect(
       weighed(pairBy(interbreeding, { species: one, sex: mine }, { species: silent, sex: theirs })).findings,
       `${mine} of the one that lists`,
-    ).toEqual(["restricting"]);
+    ).toEqual(["advisory"]);
   }
 });
 
-describe("in a plan", () => {
-  const among = (males: readonly [number, number]) =>
+describe("where young are wanted", () => {
+  type Kept = Omit<Group, "species">;
+  const among = (mine: Kept, theirs: Kept) =>
     planBy(interbreeding, [
-      { species: one, males: males[0], females: 3 },
-      { species: two, males: males[1], females: 3 },
+      { species: one, ...mine },
+      { species: two, ...theirs },
     ]);
+  const asked = (...groups: Parameters<typeof among>) =>
+    among(...groups).findings.map((finding) => ("condition" in finding ? finding.condition : finding.weight));
 
-  test("it ends where no males of the one meet females of the other", () => {
-    expect(weighed(among([0, 0]))).toEqual({ findings: [], met: [] });
-    expect(among([1, 0]).findings).toMatchObject([
-      { weight: "restricting", from: 0, to: 1, condition: { on: "group.males", of: 0, wanted: { max: 0 } } },
+  test("of either, it blocks what the plan says of their sexes", () => {
+    expect(asked({ males: 1, females: 3, raises: true }, { females: 3 })).toEqual(["blocking"]);
+    expect(asked({ males: 1, females: 3 }, { females: 3, raises: true })).toEqual(["blocking"]);
+    expect(asked({ males: 1, females: 3, raises: true }, { males: 1, females: 3 })).toEqual([
+      "blocking",
+      "blocking",
     ]);
-    expect(weighed(among([1, 1])).findings).toEqual(["restricting", "restricting"]);
+    expect(asked({ males: 1, females: 3 }, { males: 1, females: 3 })).toEqual(["advisory", "advisory"]);
   });
 
-  test("animals of unknown sex leave it open", () => {
-    const { bounds, open } = planBy(interbreeding, [
-      { species: one, unsexed: 4 },
-      { species: two, females: 4 },
+  test("it restricts animals of unsaid sex: no males of the one, else no females of the other", () => {
+    expect(asked({ unsexed: 4, raises: true }, { females: 3 })).toMatchObject([
+      { on: "group.sex", of: 0, wanted: { oneOf: ["female"] } },
     ]);
-    expect(bounds).toEqual({ atBest: "suitable", atWorst: "conditional" });
-    expect(open).toMatchObject([{ input: "group.males", of: 0, reason: "not-given" }]);
+    expect(asked({ males: 2, raises: true }, { unsexed: 4 })).toMatchObject([
+      { on: "group.sex", of: 1, wanted: { oneOf: ["male"] } },
+    ]);
+  });
+
+  test("females of both have none together", () => {
+    expect(asked({ females: 3, raises: true }, { females: 3, raises: true })).toEqual([]);
   });
 });
 
 test("swordtails and platies cross, guppies and platies do not", () => {
-  expect(
-    pairBy(interbreeding, { species: xiphophorusHellerii }, { species: xiphophorusMaculatus }).outcome,
-  ).toBe("conditional");
-  expect(
-    pairBy(interbreeding, { species: poeciliaReticulata }, { species: xiphophorusMaculatus }).outcome,
-  ).toBe("suitable");
+  const crosses = (species: typeof poeciliaReticulata) =>
+    pairBy(interbreeding, { species }, { species: xiphophorusMaculatus }).findings.map(
+      ({ weight }) => weight,
+    );
+  expect(crosses(xiphophorusHellerii)).toEqual(["advisory", "advisory"]);
+  expect(crosses(poeciliaReticulata)).toEqual([]);
 });

@@ -54,7 +54,7 @@ test("greens every day mend it where it rasps for want of them", () => {
   expect(outcome([{ food: "algae", place: "bottom" }])).toBe("suitable");
 });
 
-test("where only grown ones rasp, young ones may be kept until then", () => {
+test("where grown ones rasp for being grown, nothing mends it: young ones grow", () => {
   const kept = (group: { readonly unsexed?: number; readonly juveniles?: number }) =>
     weighed(
       planBy(mucusGrazing, [
@@ -62,8 +62,21 @@ test("where only grown ones rasp, young ones may be kept until then", () => {
         { species: flank(), unsexed: 2 },
       ]),
     );
-  expect(kept({ unsexed: 1 })).toEqual({ findings: ["restricting"], met: [] });
-  expect(kept({ juveniles: 1 })).toEqual({ findings: [], met: ["restricting"] });
+  expect(kept({ unsexed: 1 })).toEqual({ findings: ["blocking"], met: [] });
+  expect(kept({ juveniles: 1 })).toEqual({ findings: ["blocking"], met: [] });
+});
+
+test("a shrimp has no flank to rasp, and who takes no greens cannot be fed off it", () => {
+  const shrimp = animal("shrimp", { "size.adultLength": adults(5) }, { kind: "shrimp" });
+  expect(pairBy(mucusGrazing, { species: rasper() }, { species: shrimp }).findings).toEqual([]);
+  const meatEater = animal("rasper", {
+    "size.adultLength": adults(15),
+    "temperament.acts": [{ does: "rasps-mucus", target: "any" }],
+    "diet.foods": ["dry"],
+  });
+  expect(pairBy(mucusGrazing, { species: meatEater }, { species: flank() }).findings).toMatchObject([
+    { weight: "blocking" },
+  ]);
 });
 
 test("in a keeper's tank: a grown algae eater and a pleco rasp discus and goldfish, not neons", () => {

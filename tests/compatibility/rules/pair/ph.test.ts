@@ -13,39 +13,60 @@ const kept = (min: number, max: number, more: Partial<Value<"water.pH">> = {}) =
 const beside = (a: ReturnType<typeof kept>, b: ReturnType<typeof kept>) => pairBy(ph, a, b);
 const weights = (a: ReturnType<typeof kept>, b: ReturnType<typeof kept>) => weighed(beside(a, b)).findings;
 
-test("half a pH shared is room to spare, less is not", () => {
+test("half a pH shared is room to spare, less restricts, and aims at what is shared", () => {
   expect(weights(kept(6, 7), kept(6.5, 8))).toEqual(["favourable"]);
   expect(beside(kept(6, 7), kept(6.75, 8)).findings).toMatchObject([
-    { weight: "restricting", condition: { on: "water.pH", wanted: { min: 6.75, max: 7 } } },
+    {
+      weight: "restricting",
+      condition: { on: "water.pH", wanted: { min: 6.5, max: 7.25 }, aim: { min: 6.75, max: 7 } },
+    },
   ]);
   expect(weights(kept(6, 7), kept(7, 8))).toEqual(["restricting"]);
 });
 
-test("less than one pH apart may be bridged, one may not", () => {
-  expect(beside(kept(5, 6), kept(6.99, 8)).findings).toMatchObject([
-    { weight: "restricting", condition: { on: "water.pH", wanted: { min: 6, max: 6.99 } } },
+test("a quarter from either side may meet; less than a fifth of a pH cannot be held", () => {
+  expect(beside(kept(5, 6), kept(6.3, 8)).findings).toMatchObject([
+    { weight: "restricting", condition: { wanted: { min: 6.05, max: 6.25 } } },
   ]);
-  expect(weights(kept(5, 6), kept(7, 8))).toEqual(["blocking"]);
+  expect(weights(kept(5, 6), kept(6.31, 8))).toEqual(["blocking"]);
   expect(weights(kept(5, 6), kept(7.5, 8))).toEqual(["blocking"]);
 });
 
-test("a best span in place of a kept one restricts at most, a limit blocks", () => {
-  expect(weights(kept(5, 6, { standIn: true }), kept(7.5, 8))).toEqual(["restricting"]);
-  expect(weights(kept(5, 6, { limit: { max: 6.2 } }), kept(6.5, 8))).toEqual(["blocking"]);
+describe("handbook classes", () => {
+  const asClass = { precision: { min: "class", max: "class" } } as const;
+
+  test("give way by half a pH", () => {
+    expect(weights(kept(5, 6, asClass), kept(6.5, 8))).toEqual(["restricting"]);
+    expect(weights(kept(5, 6, asClass), kept(6.8, 8, asClass))).toEqual(["restricting"]);
+    expect(weights(kept(5, 6, asClass), kept(6.9, 8, asClass))).toEqual(["blocking"]);
+  });
+
+  test("never past a limit", () => {
+    expect(weights(kept(5, 6, { ...asClass, limit: { max: 6.2 } }), kept(6.5, 8))).toEqual(["blocking"]);
+  });
 });
 
-test("a tank at the shared pH meets the condition", () => {
+test("a best span in place of a kept one leaves it open", () => {
+  expect(beside(kept(5, 6, { standIn: true }), kept(7.5, 8))).toMatchObject({
+    outcome: "undetermined",
+    findings: [{ weight: "advisory", couldBe: "blocking" }],
+  });
+});
+
+test("a tank at what both can be given meets the condition", () => {
   const groups = [kept(6, 7), kept(6.8, 8)].map((group) => ({ ...group, unsexed: 1 }));
-  expect(weighed(planBy(ph, groups, { water: { pH: 6.9 } }))).toEqual({ findings: [], met: ["restricting"] });
-  expect(weighed(planBy(ph, groups, { water: { pH: 6.5 } }))).toEqual({ findings: ["restricting"], met: [] });
+  const at = (pH: number) => weighed(planBy(ph, groups, { water: { pH } }));
+  expect(at(6.9)).toEqual({ findings: [], met: ["restricting"] });
+  expect(at(6.55)).toEqual({ findings: [], met: ["restricting"] });
+  expect(at(6.5)).toEqual({ findings: ["restricting"], met: [] });
 });
 
 describe("decimals count as they are written", () => {
   test("7.7 to 8.2 is half a pH wide", () => {
     expect(weights(kept(7, 8.2), kept(7.7, 9))).toEqual(["favourable"]);
   });
-  test("7.2 and 8.2 are one pH apart", () => {
-    expect(weights(kept(6, 7.2), kept(8.2, 9))).toEqual(["blocking"]);
+  test("between 7.2 and 7.5 a fifth of a pH is left", () => {
+    expect(weights(kept(6, 7.2), kept(7.5, 9))).toEqual(["restricting"]);
   });
 });
 

@@ -30,9 +30,28 @@ test("a quick fish four times as long pushes a small one aside", () => {
   expect(weights(rusher, swimmer("small", 5.1, "ordinary"))).toEqual([]);
 });
 
-test("a calm fish of any length does not, nor one that keeps to another part of the tank", () => {
-  expect(weights(swimmer("calm", 50, "ordinary"), swimmer("small", 3, "ordinary"))).toEqual([]);
+test("so does one of ordinary pace; a slow one does not, nor one that keeps to another part of the tank", () => {
+  expect(weights(swimmer("large", 20, "ordinary"), swimmer("small", 5, "ordinary"))).toEqual(["restricting"]);
+  expect(weights(swimmer("calm", 50, "slow"), swimmer("small", 3, "ordinary"))).toEqual([]);
   expect(weights(rusher, swimmer("small", 3, "slow", { "space.zones": ["bottom"] }))).toEqual([]);
+});
+
+test("its own kind is not pushed aside, and who still grows counts as grown", () => {
+  expect(pairBy(sizeAndPace, { species: rusher }, { species: rusher, length: 3 }).findings).toEqual([]);
+  expect(
+    pairBy(sizeAndPace, { species: rusher, length: 6 }, { species: swimmer("small", 5, "ordinary") })
+      .findings,
+  ).toHaveLength(1);
+});
+
+test("cover is asked for no further than the open water leaves it", () => {
+  expect(
+    pairBy(
+      sizeAndPace,
+      { species: rusher },
+      { species: swimmer("small", 5, "ordinary", { "space.openWater": 0.9 }) },
+    ).findings,
+  ).toMatchObject([{ condition: { on: "tank.cover", wanted: { min: 0.1 } } }]);
 });
 
 test("shrimps and snails are not pushed aside by fish that do not eat them", () => {

@@ -1,9 +1,7 @@
-import { expect, test } from "vitest";
+import { describe, expect, test } from "vitest";
 import bettaSplendens from "vivary/catalog/betta-splendens";
 import carassiusAuratus from "vivary/catalog/carassius-auratus";
-import danioRerio from "vivary/catalog/danio-rerio";
 import pterophyllumScalare from "vivary/catalog/pterophyllum-scalare";
-import symphysodonAequifasciatus from "vivary/catalog/symphysodon-aequifasciatus";
 import { temperature } from "../../../../src/compatibility/rules/pair/temperature";
 import type { TraitValue as Value } from "../../../../src/species";
 import { animal } from "../../animals";
@@ -14,42 +12,78 @@ type Figures = Value<"water.temperature">;
 const kept = (min: number, max: number, more: Partial<Figures> = {}) => ({
   species: animal(`kept-${min}-${max}`, { "water.temperature": { kept: { min, max }, ...more } }),
 });
-const weights = (...[a, b]: Parameters<typeof beside>) => weighed(beside(a, b)).findings;
 const beside = (a: ReturnType<typeof kept>, b: ReturnType<typeof kept>) => pairBy(temperature, a, b);
+const weights = (...[a, b]: Parameters<typeof beside>) => weighed(beside(a, b)).findings;
 
 test("fish that share 2 K or more have room to spare", () => {
-  expect(weights(kept(20, 24), kept(22, 26))).toEqual(["favourable"]);
-  expect(weights(kept(20, 24.5), kept(22, 26))).toEqual(["favourable"]);
+  expect(beside(kept(20, 24), kept(22, 26)).findings).toMatchObject([
+    { weight: "favourable", measures: { shared: { min: 22, max: 24, unit: "degC" } } },
+  ]);
   expect(beside(kept(20, 24), kept(22, 26)).outcome).toBe("suitable");
 });
 
-test("fish that share less can live in what they share", () => {
-  expect(beside(kept(20, 24), kept(22.5, 26)).findings).toMatchObject([
+test("fish that share less live in what each end gives way to, and aim at what they share", () => {
+  const verdict = beside(kept(20, 24), kept(23, 26));
+  expect(verdict.findings).toMatchObject([
     {
       weight: "restricting",
-      condition: { on: "water.temperature", wanted: { min: 22.5, max: 24 } },
-      measures: { shared: { min: 22.5, max: 24, unit: "degC" } },
+      condition: { on: "water.temperature", wanted: { min: 22.5, max: 24.5 }, aim: { min: 23, max: 24 } },
+      measures: { shared: { min: 23, max: 24, unit: "degC" } },
     },
   ]);
-  expect(beside(kept(20, 24), kept(24, 26)).findings).toMatchObject([
-    { weight: "restricting", condition: { wanted: { min: 24, max: 24 } } },
+  expect(verdict.conditions).toMatchObject([
+    { on: "water.temperature", wanted: { min: 22.5, max: 24.5 }, aim: { min: 23, max: 24 } },
   ]);
 });
 
-test("a gap of up to 2 K may be bridged, a wider one may not", () => {
-  expect(beside(kept(18, 22), kept(24, 28)).findings).toMatchObject([
+test("fish that share nothing meet where half a degree from either side is enough, in the middle of it", () => {
+  const verdict = beside(kept(18, 22), kept(22.5, 28));
+  expect(verdict.findings).toMatchObject([
+    { weight: "restricting", condition: { wanted: { min: 22, max: 22.5 } } },
+  ]);
+  expect(verdict.conditions).toMatchObject([{ aim: { min: 22.25, max: 22.25 } }]);
+});
+
+test("water that no heater holds blocks: less than half a degree between them", () => {
+  expect(beside(kept(18, 22), kept(22.6, 28)).findings).toMatchObject([
     {
-      weight: "restricting",
-      condition: { on: "water.temperature", wanted: { min: 22, max: 24 } },
-      measures: { gap: { min: 22, max: 24, unit: "degC" } },
+      weight: "blocking",
+      from: 0,
+      to: 1,
+      measures: { from: { min: 18, max: 22 }, to: { min: 22.6, max: 28 } },
     },
   ]);
-  expect(weights(kept(18, 22), kept(24.1, 28))).toEqual(["blocking"]);
-  expect(beside(kept(18, 22), kept(24.1, 28)).outcome).toBe("unsuitable");
+  expect(beside(kept(18, 22), kept(26, 28)).outcome).toBe("unsuitable");
+});
+
+test("an end that is a handbook's class gives way by twice as much", () => {
+  const asClass = kept(18, 22, { precision: { max: "class" } });
+  expect(weights(kept(18, 22), kept(23, 28))).toEqual(["blocking"]);
+  expect(beside(asClass, kept(23, 28)).findings).toMatchObject([
+    { weight: "restricting", condition: { wanted: { min: 22.5, max: 23 } } },
+  ]);
+  expect(weights(kept(18, 22, { precision: { min: "class" } }), kept(23, 28))).toEqual(["blocking"]);
+});
+
+describe("a limit", () => {
+  test("is never passed, however far the end would give way", () => {
+    expect(beside(kept(20, 24, { limit: { max: 24.2 } }), kept(23.5, 28)).findings).toMatchObject([
+      { weight: "restricting", condition: { wanted: { min: 23, max: 24.2 } } },
+    ]);
+    expect(weights(kept(20, 24, { limit: { max: 24.2 } }), kept(24.5, 28))).toEqual(["blocking"]);
+    expect(weights(kept(20, 24, { limit: { max: 30 } }), kept(24.5, 28))).toEqual(["restricting"]);
+  });
+
+  test("holds for classes as well", () => {
+    const asClass = kept(20, 24, { limit: { max: 24.2 }, precision: { max: "class" } });
+    expect(weights(asClass, kept(24.5, 28))).toEqual(["blocking"]);
+  });
 });
 
 test("a range that is open on one side shares all that lies there", () => {
-  const open = (kept: Figures["kept"]) => ({ species: animal("open", { "water.temperature": { kept } }) });
+  const open = (span: Figures["kept"]) => ({
+    species: animal("open", { "water.temperature": { kept: span } }),
+  });
   expect(weights(open({ min: 20 }), open({ min: 30 }))).toEqual(["favourable"]);
   expect(weights(open({ max: 24 }), kept(20, 30))).toEqual(["favourable"]);
   expect(weights(open({ max: 20 }), open({ min: 23 }))).toEqual(["blocking"]);
@@ -59,29 +93,28 @@ test("what is tolerated for a while never loosens", () => {
   expect(weights(kept(18, 22, { tolerated: { min: 10, max: 30 } }), kept(26, 28))).toEqual(["blocking"]);
 });
 
-test("a best span in place of a kept one restricts at most", () => {
+test("a best span in place of a kept one never blocks: nobody can tell what lies beyond it", () => {
   const best = kept(18, 20, { optimum: { min: 18, max: 20 }, standIn: true });
-  expect(weights(best, kept(26, 28))).toEqual(["restricting"]);
-  expect(weights(kept(26, 28), best)).toEqual(["restricting"]);
+  for (const verdict of [beside(best, kept(26, 28)), beside(kept(26, 28), best)]) {
+    expect(verdict.findings).toMatchObject([{ weight: "advisory", couldBe: "blocking" }]);
+    expect(verdict.outcome).toBe("undetermined");
+    expect(verdict.open.map((question) => question.of)).toEqual([0, 1]);
+  }
 });
 
-test("water past the other's limit blocks, however narrow the gap", () => {
-  expect(weights(kept(20, 24, { limit: { max: 25 } }), kept(25.5, 28))).toEqual(["blocking"]);
-  expect(weights(kept(25.5, 28), kept(20, 24, { limit: { max: 25 } }))).toEqual(["blocking"]);
-  expect(weights(kept(20, 24, { limit: { max: 25.5 } }), kept(25.5, 28))).toEqual(["restricting"]);
-});
-
-test("a tank at the shared temperature meets the condition", () => {
+test("a tank at what both can be given meets the condition", () => {
   const groups = [kept(20, 24), kept(23, 28)].map((group) => ({ ...group, unsexed: 1 }));
-  const at = (temperatureInTank: number) =>
-    weighed(planBy(temperature, groups, { water: { temperature: temperatureInTank } }));
-  expect(at(23)).toEqual({ findings: [], met: ["restricting"] });
-  expect(at(24)).toEqual({ findings: [], met: ["restricting"] });
-  expect(at(22.9)).toEqual({ findings: ["restricting"], met: [] });
+  const at = (inTank: number) => weighed(planBy(temperature, groups, { water: { temperature: inTank } }));
+  expect(at(22.5)).toEqual({ findings: [], met: ["restricting"] });
+  expect(at(24.5)).toEqual({ findings: [], met: ["restricting"] });
+  expect(at(22.4)).toEqual({ findings: ["restricting"], met: [] });
+  expect(at(24.6)).toEqual({ findings: ["restricting"], met: [] });
 });
 
-test("a zebra danio and a discus meet at one degree", () => {
-  expect(weights({ species: danioRerio }, { species: symphysodonAequifasciatus })).toEqual(["restricting"]);
+test("three kinds of which each two agree are joined: no water is left for all", () => {
+  const groups = [kept(20, 24), kept(23, 26), kept(24.6, 27)].map((group) => ({ ...group, unsexed: 1 }));
+  expect(planBy(temperature, groups.slice(0, 2)).outcome).toBe("suitable");
+  expect(weighed(planBy(temperature, groups)).findings).toContain("blocking");
 });
 
 test("a betta and an angelfish like the same warmth; a goldfish is no company for either", () => {

@@ -1,0 +1,48 @@
+import { describe, expect, test } from "vitest";
+import { rivalsOf } from "../../../src/compatibility/animals/rivals";
+import type { Territory } from "../../../src/compatibility/animals/territories";
+import { kinOf } from "../../../src/plan/kin";
+
+type Given = Parameters<typeof rivalsOf>[0];
+
+const males = { does: "bites", doer: "male", target: "own-sex" } as const;
+const each = { does: "bites", target: "own-kind" } as const;
+const count = (animals: Parameters<typeof kinOf>[0][number], given: Partial<Given> = {}) =>
+  rivalsOf({
+    act: males,
+    kin: kinOf([animals]),
+    isPair: false,
+    living: "harem",
+    territory: "none",
+    ...given,
+  });
+
+describe("rivals of one sex", () => {
+  test("are those of the sex that fights", () => {
+    expect(count({ count: 5, males: 2, females: 3 })).toBe(2);
+    expect(count({ count: 5, males: 0, females: 5, sex: "female" })).toBe(0);
+    expect(count({ count: 5, males: 2, females: 3 }, { act: { ...males, doer: "female" } })).toBe(3);
+  });
+
+  test("are half of those whose sex nobody knows, and both of a pair of parties", () => {
+    expect(count({ count: 5 })).toBe(3);
+    expect(count({}, { isPair: true })).toBe(2);
+  });
+});
+
+describe("rivals of a kind", () => {
+  test("are all of them, in pairs half", () => {
+    expect(count({ count: 6 }, { act: each })).toBe(6);
+    expect(count({ count: 6 }, { act: each, living: "pair" })).toBe(3);
+    expect(count({ count: 2 }, { act: each, living: "pair" })).toBe(1);
+  });
+
+  test("are all of those that live in pairs and are of one sex", () => {
+    expect(count({ count: 3, males: 3, females: 0, sex: "male" }, { act: each, living: "pair" })).toBe(3);
+  });
+
+  test("are no fewer than hold a place", () => {
+    const territory: Territory = { area: 100, zone: "bottom", holder: "each" };
+    expect(count({ count: 5, males: 1, females: 4 }, { territory })).toBe(5);
+  });
+});
