@@ -10,12 +10,12 @@ type Parent = SeenParty<never, "reproduction.interbreedsWith">;
 const names = (one: Parent, other: Parent): boolean | undefined =>
   one["reproduction.interbreedsWith"]?.includes(other.party.id);
 
-/** No males of the one, or no females of the other, where the plan does not say of which sex they are. */
+/** Of which sex the other animals must be, where the plan does not say: none with which a party that raises young crosses. */
 function sexesApart(from: Parent, to: Parent): GivenCondition | undefined {
-  const ofFrom = sexThatSpares({ doer: "male" }, from.party);
-  if (ofFrom) return { on: "group.sex", of: "from", wanted: { oneOf: [ofFrom] } };
-  const ofTo = sexThatSpares({ doer: "female" }, to.party);
-  return ofTo && { on: "group.sex", of: "to", wanted: { oneOf: [ofTo] } };
+  if (from.party.raises && to.party.raises) return undefined;
+  const [of, doer] = from.party.raises ? (["to", "female"] as const) : (["from", "male"] as const);
+  const spared = sexThatSpares({ doer }, of === "to" ? to.party : from.party);
+  return spared && { on: "group.sex", of, wanted: { oneOf: [spared] } };
 }
 
 /**
