@@ -81,14 +81,24 @@ export function exclusions(conditions: readonly JointCondition[]): readonly Excl
 const rivals = (one: JointCondition, other: JointCondition) =>
   one.on === other.on && one.of === other.of && one.on !== "group.offerings";
 
-/** What is cover is not free to swim in; the coolest season is no warmer than the hottest day. */
+/** What is cover is not free to swim in; the coolest season is no warmer than the water is, nor the hottest day cooler. */
 function exceeds(one: JointCondition, other: JointCondition): boolean {
-  const [cover, open] = [leastOf("tank.cover", one, other), leastOf("tank.openWater", one, other)];
-  return cover !== undefined && open !== undefined && decimal(cover + open) > 1;
+  const [cover, open] = [endOf("min", "tank.cover", one, other), endOf("min", "tank.openWater", one, other)];
+  if (cover !== undefined && open !== undefined) return decimal(cover + open) > 1;
+  return warmth.some((cooler, index) => {
+    const least = endOf("min", cooler, one, other);
+    return warmth.slice(index + 1).some((warmer) => {
+      const most = endOf("max", warmer, one, other);
+      return least !== undefined && most !== undefined && least > most;
+    });
+  });
 }
 
-/** The least that one of two conditions asks of a fact. */
-function leastOf(fact: FactName, ...conditions: readonly JointCondition[]): number | undefined {
+/** The temperatures of a plan, none of them above a later one. */
+const warmth = ["water.coolest", "water.temperature", "water.hottest"] as const;
+
+/** The least or the most that one of two conditions asks of a fact. */
+function endOf(end: "min" | "max", fact: FactName, ...conditions: readonly JointCondition[]) {
   const asking = conditions.find(({ on }) => on === fact)?.wanted;
-  return asking && "min" in asking ? asking.min : undefined;
+  return asking && !("oneOf" in asking) ? asking[end] : undefined;
 }

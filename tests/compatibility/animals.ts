@@ -50,6 +50,13 @@ function sections(stated: Stated, also: readonly Stated[] = []): object {
   return facts;
 }
 
+/** Of an animal that is kept in any number. */
+export const inAnyNumber: Stated = {
+  "social.living": "group",
+  "social.group": { least: 1 },
+  "social.femalesPerMale": 0,
+};
+
 /** Adults of one total length, in cm. */
 export const adults = (usual: number, greatest = usual): readonly AdultLength[] => [
   { length: usual, measure: "TL", as: "usual", total: { min: usual, max: usual } },

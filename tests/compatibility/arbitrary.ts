@@ -29,6 +29,10 @@ const figures = (from: number, step: number) =>
         limit: { min: kept.min - step, max: kept.max + step },
       })),
     },
+    {
+      weight: 1,
+      arbitrary: span(from, step).map((kept) => ({ kept, precision: { max: "class" as const } })),
+    },
   );
 
 const currents = Object.keys(classes.flow) as (keyof typeof classes.flow)[];
@@ -120,9 +124,19 @@ const known = {
   ),
   "space.cover": fc.constantFrom(0, 0.2, 0.5),
   "space.grownInPlants": fc.boolean(),
+  "space.substrate": fc.subarray(Object.keys(classes.ground) as (keyof typeof classes.ground)[]),
+  "space.hides": fc.array(
+    fc.record({
+      anyOf: fc.subarray(["caves" as const, "wood" as const, "shells" as const], { minLength: 1 }),
+      each: fc.constantFrom(1, 2),
+      holder: oneOf(classes.territoryHolder),
+    }),
+    { maxLength: 2 },
+  ),
   "space.jumps": oneOf(classes.jumps),
   "temperament.acts": fc.array(act, { maxLength: 3 }),
   "temperament.shy": fc.boolean(),
+  "temperament.varies": fc.boolean(),
   "diet.foods": fc.uniqueArray(fc.constantFrom("dry" as const, "live" as const, "algae" as const), {
     minLength: 1,
   }),
@@ -154,6 +168,7 @@ const known = {
   "predation.eats": fc.array(eaten, { maxLength: 2 }),
   "reproduction.mode": oneOf(classes.reproduction),
   "reproduction.interbreedsWith": fc.subarray(["a", "b"]),
+  "care.sensitive": fc.subarray(["copper" as const, "salt" as const]),
   "care.hazards": fc.subarray(Object.keys(classes.hazard) as (keyof typeof classes.hazard)[]),
 } satisfies { [Path in keyof Stated]: fc.Arbitrary<NonNullable<Stated[Path]>> };
 
@@ -182,6 +197,8 @@ export const animals = fc
       unsexed: fc.constantFrom(1, 2, 6),
       juveniles: fc.integer({ min: 0, max: 2 }),
       length: fc.constantFrom(1, 4, 12),
+      temper: fc.constantFrom("shyer" as const, "typical" as const, "bolder" as const, "bully" as const),
+      raises: fc.boolean(),
     },
     { requiredKeys: ["males"] },
   )
@@ -202,6 +219,11 @@ export const tanks = fc.record(
     openWater: fc.constantFrom(0, 0.3, 0.6),
     openSurface: fc.constantFrom(0, 0.2, 1),
     sightBreaks: fc.constantFrom(0, 1, 4),
+    substrate: oneOf(classes.ground),
+    hides: fc.record(
+      { caves: fc.constantFrom(0, 1, 3), wood: fc.constantFrom(0, 2), shells: fc.constantFrom(0, 9) },
+      { requiredKeys: [] },
+    ),
     filter: fc.record({ mediaArea: fc.constantFrom(0, 0.5, 100), age: fc.constantFrom(0, 30, 60) }),
     plants: fc.constantFrom("none" as const, "planted" as const, "grown-in" as const),
     flow: flow.map(({ min, max }) => ({ calmest: min, strongest: max })),

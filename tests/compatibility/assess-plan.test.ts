@@ -240,25 +240,34 @@ describe("tanks every keeper knows", () => {
     expect(assessPlan(plan).outcome).toBe("unsuitable");
   });
 
-  test("tiger barbs with guppies: torn fins", () => {
+  test("tiger barbs with guppies: torn fins, unless the guppies are of a short-finned form", () => {
     const plan = planOf([
       { species: puntigrusTetrazona, unsexed: 12 },
       { species: poeciliaReticulata, males: 2, females: 4 },
     ]);
     expect(findingsOf(assessPlan(plan), "fin-nipping")).toMatchObject([
-      { from: 0, to: 1, weight: "restricting", watchFor: "torn fins" },
+      {
+        from: 0,
+        to: 1,
+        weight: "blocking",
+        instead: { on: "group.longFins", of: 1, wanted: { oneOf: [false] } },
+        watchFor: "torn fins",
+      },
     ]);
   });
 
-  test("cherry shrimps with neons: their young need moss", () => {
-    const groups = [
-      { species: neocaridinaDavidi, unsexed: 20 },
+  test("cherry shrimps with neons: young are lost, and need moss where they are wanted", () => {
+    const groups = (raises: boolean) => [
+      { species: neocaridinaDavidi, unsexed: 20, raises },
       { species: paracheirodonInnesi, unsexed: 10 },
     ];
-    expect(findingsOf(assessPlan(planOf(groups, { tank: { cover: 0.1 } })), "predation")).toMatchObject([
+    const eaten = (raises: boolean, cover: number) =>
+      findingsOf(assessPlan(planOf(groups(raises), { tank: { cover } })), "predation");
+    expect(eaten(false, 0.1)).toMatchObject([{ from: 1, to: 0, weight: "advisory" }]);
+    expect(eaten(true, 0.1)).toMatchObject([
       { from: 1, to: 0, weight: "restricting", condition: { on: "tank.cover" } },
     ]);
-    expect(findingsOf(assessPlan(planOf(groups, { tank: { cover: 0.5 } })), "predation")).toEqual([]);
+    expect(eaten(true, 0.5)).toEqual([]);
   });
 
   test("what holds for a pair holds in every tank: nothing that blocks a pair is missing in the plan", () => {

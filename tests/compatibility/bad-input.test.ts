@@ -93,7 +93,9 @@ test("water at either end of what an aquarium may hold gets a verdict", () => {
     { temperature: -2, pH: 3, generalHardness: 0, carbonateHardness: 0, salinity: 0 },
     { temperature: 48, pH: 11, generalHardness: 60, carbonateHardness: 60, salinity: 120 },
   ]) {
-    expect(plan({ tank, water: ends, groups }).outcome).toBe("unsuitable");
+    const { outcome, conditions } = plan({ tank, water: ends, groups });
+    expect(outcome).toBe("conditional");
+    expect(conditions.map(({ on }) => on)).toContain("water.temperature");
   }
 });
 

@@ -9,7 +9,7 @@ import { InvalidInputError } from "../../src/errors";
 import type { Group, Plan } from "../../src/plan";
 import type { SpeciesProfile } from "../../src/species";
 import { expectRefused } from "../refused";
-import { animal, type Stated } from "./animals";
+import { animal, inAnyNumber, type Stated } from "./animals";
 import { planBy, planOf } from "./judging";
 import { lieWithin } from "./ranks";
 
@@ -37,13 +37,13 @@ describe("more worlds than are tried", () => {
     [
       "fourteen disputed floors",
       zones,
-      { "space.zones": ["bottom"], "space.footprint": [{ least: 100, for: 1 }] },
+      { ...inAnyNumber, "space.zones": ["bottom"], "space.footprint": [{ least: 100, for: 1 }] },
       { "space.footprint": [{ least: 4000, for: 1 }] },
     ],
     [
       "fourteen disputed territories",
       territories,
-      { "space.territory": "none" },
+      { ...inAnyNumber, "space.territory": "none" },
       { "space.territory": { area: 4000, zone: "bottom", holder: "each" } },
     ],
   ];
@@ -58,7 +58,8 @@ describe("more worlds than are tried", () => {
         const exact = planBy(rule, world(bits, one, other), { tank: { sightBreaks: 20 } });
         expect(lieWithin(exact.bounds, verdict.bounds), String(bits)).toBe(true);
       }
-      expect(verdict.bounds).toEqual({ atBest: "suitable", atWorst: "conditional" });
+      const atWorst = rule === zones ? "unsuitable" : "conditional";
+      expect(verdict.bounds).toEqual({ atBest: "suitable", atWorst });
       const both = [Reflect.get(one, String(path)), Reflect.get(other, String(path))];
       expect(disputedIn(verdict)).toEqual(fourteen.map((index) => [index, path, both]));
     },
@@ -66,7 +67,7 @@ describe("more worlds than are tried", () => {
 
   test("even where it is met, or unmet, in each of them", () => {
     const [cramped, roomy] = [
-      { length: 10, width: 10 },
+      { length: 20, width: 20 },
       { length: 1000, width: 1000 },
     ].map((sizes) =>
       planBy(zones, disputed(...floors), { tank: { base: { shape: "rectangle", ...sizes } } }),
@@ -74,7 +75,7 @@ describe("more worlds than are tried", () => {
     expect(cramped?.outcome).toBe("conditional");
     expect(roomy?.outcome).toBe("suitable");
     for (const verdict of [cramped, roomy]) {
-      expect(verdict?.bounds).toEqual({ atBest: "suitable", atWorst: "conditional" });
+      expect(verdict?.bounds).toEqual({ atBest: "suitable", atWorst: "unsuitable" });
       expect(verdict && disputedIn(verdict)).toHaveLength(14);
     }
   });
@@ -89,9 +90,9 @@ describe("more worlds than are tried", () => {
   const many = (id: string) => animal(id, hundred[0], { also: hundred.slice(1) });
 
   test("a hundred statements of one trait are all tried", () => {
-    const cool = animal("cool", { "water.temperature": { kept: { min: 10, max: 18.5 } } });
+    const cool = animal("cool", { "water.temperature": { kept: { min: 10, max: 20 } } });
     const verdict = assessPair({ species: many("many") }, { species: cool }, { rules: [temperature] });
-    // From 18.5 to 20 °C a compromise bridges 1.5 K, and from 20.51 °C on nothing does.
+    // Half a degree on either side leaves 1 K where the one begins at 20 °C, and less than 0.5 K from 20.51 °C on.
     expect(verdict.outcome).toBe("conditional");
     expect(verdict.bounds).toEqual({ atBest: "conditional", atWorst: "unsuitable" });
     expect(disputedIn(verdict)).toMatchObject([[0, "water.temperature", { length: 100 }]]);

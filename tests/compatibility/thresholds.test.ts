@@ -5,9 +5,11 @@ import {
   type ThresholdName,
   type ThresholdValues,
   thresholds,
+  type Verdict,
 } from "../../src/compatibility";
 import { actsOthers } from "../../src/compatibility/rules/pair/acts-others";
 import { actsOwnKind } from "../../src/compatibility/rules/pair/acts-own-kind";
+import { finNipping } from "../../src/compatibility/rules/pair/fin-nipping";
 import { generalHardness } from "../../src/compatibility/rules/pair/general-hardness";
 import { mucusGrazing } from "../../src/compatibility/rules/pair/mucus-grazing";
 import { ph } from "../../src/compatibility/rules/pair/ph";
@@ -17,11 +19,13 @@ import { sizeAndPace } from "../../src/compatibility/rules/pair/size-and-pace";
 import { temperature } from "../../src/compatibility/rules/pair/temperature";
 import { cautionFloor } from "../../src/compatibility/rules/plan/caution-floor";
 import { height } from "../../src/compatibility/rules/plan/height";
+import { longestRun } from "../../src/compatibility/rules/plan/longest-run";
 import { oxygen } from "../../src/compatibility/rules/plan/oxygen";
+import { settlingCompany } from "../../src/compatibility/rules/plan/settling-company";
 import { zones } from "../../src/compatibility/rules/plan/zones";
 import { InvalidInputError } from "../../src/errors";
 import type { Group } from "../../src/plan";
-import type { SpeciesProfile, TraitValue as Value } from "../../src/species";
+import type { Kind, SpeciesProfile, TraitValue as Value } from "../../src/species";
 import { adults, animal, type Stated } from "./animals";
 import { findingsOf, pairBy, planBy } from "./judging";
 
@@ -40,20 +44,33 @@ function apart(path: Parameters<typeof two>[0], ...ranges: [[number, number], [n
   return (changed) => a && b && pairBy(rule, { species: a }, { species: b }, changed).findings[0]?.weight;
 }
 
-const hunter = animal("hunter", { "predation.eats": [{ prey: "fish" }], "size.adultLength": adults(10) });
+const scatterer: Stated = { "reproduction.mode": "scatters-eggs", "predation.eats": [] };
+const weightOf = ({ findings: [first] }: Verdict) => first?.weight ?? "nothing";
 const hunted =
-  (length: number, more: Stated = { "reproduction.mode": "scatters-eggs" }): Judge =>
+  (length: number, more: Stated = {}, eats: Value<"predation.eats"> = [{ prey: "fish" }]): Judge =>
   (changed) => {
-    const species = animal("prey", { "predation.eats": [], "size.adultLength": adults(length), ...more });
-    return pairBy(predation, { species: hunter }, { species }, changed).findings[0]?.weight ?? "nothing";
+    const species = animal("prey", { ...scatterer, "size.adultLength": adults(length), ...more });
+    const eater = animal("hunter", { "predation.eats": eats, "size.adultLength": adults(10) });
+    return weightOf(pairBy(predation, { species: eater }, { species }, changed));
+  };
+
+/** Young of a length that a hunter of 10 cm meets, of whose kind it takes the newly hatched alone. */
+const newlyHatched =
+  (kind: Kind, prey: Value<"predation.eats">[number]["prey"], length: number): Judge =>
+  (changed) => {
+    const species = animal("young", { ...scatterer, "size.adultLength": adults(5) }, { kind });
+    const eater = animal("hunter", { "predation.eats": [{ prey }], "size.adultLength": adults(10) });
+    const young = { species, stage: "juvenile", length } as const;
+    return weightOf(pairBy(predation, { species: eater }, young, changed));
   };
 
 const inCover =
-  (rule: Rule, a: Stated, b: Stated): Judge =>
+  (rule: Rule, a: Stated, b: Stated, raises = false): Judge =>
   (changed) => {
     const groups: Group[] = [a, b].map((stated, index) => ({
       species: animal(`fish-${index}`, { "size.adultLength": adults(9), ...stated }),
       unsexed: 2,
+      raises,
     }));
     return planBy(rule, groups, { tank: { cover: 0.3 } }, changed).outcome;
   };
@@ -104,10 +121,16 @@ const cases: Readonly<
     changed: 2.1,
     other: "restricting",
   },
-  bridgedTemperature: {
-    judge: apart("water.temperature", [18, 22], [24, 26]),
+  givesTemperature: {
+    judge: apart("water.temperature", [18, 22], [22.5, 26]),
     answer: "restricting",
-    changed: 1.9,
+    changed: 0.4,
+    other: "blocking",
+  },
+  leastTemperature: {
+    judge: apart("water.temperature", [18, 22], [22.5, 26]),
+    answer: "restricting",
+    changed: 0.6,
     other: "blocking",
   },
   sharedPH: {
@@ -116,11 +139,17 @@ const cases: Readonly<
     changed: 0.6,
     other: "restricting",
   },
-  bridgedPH: {
-    judge: apart("water.pH", [6, 7], [8, 9]),
-    answer: "blocking",
-    changed: 1.1,
-    other: "restricting",
+  givesPH: {
+    judge: apart("water.pH", [6, 7], [7.3, 9]),
+    answer: "restricting",
+    changed: 0.2,
+    other: "blocking",
+  },
+  leastPH: {
+    judge: apart("water.pH", [6, 7], [7.3, 9]),
+    answer: "restricting",
+    changed: 0.25,
+    other: "blocking",
   },
   sharedHardness: {
     judge: apart("water.generalHardness", [2, 10], [8, 20]),
@@ -128,19 +157,103 @@ const cases: Readonly<
     changed: 3,
     other: "restricting",
   },
-  likelyPrey: { judge: hunted(2), answer: "blocking", changed: 0.19, other: "restricting" },
-  possiblePrey: { judge: hunted(4.6), answer: "restricting", changed: 0.45, other: "nothing" },
+  givesHardness: {
+    judge: apart("water.generalHardness", [2, 10], [13, 20]),
+    answer: "restricting",
+    changed: 1.5,
+    other: "blocking",
+  },
+  leastHardness: {
+    judge: apart("water.generalHardness", [2, 10], [13, 20]),
+    answer: "restricting",
+    changed: 1.1,
+    other: "blocking",
+  },
+  likelyPrey: { judge: hunted(2), answer: "blocking", changed: 0.19, other: "advisory" },
+  possiblePrey: { judge: hunted(4.6), answer: "advisory", changed: 0.45, other: "nothing" },
+  bandAboveStated: {
+    judge: hunted(5, {}, [{ prey: "fish", greatest: 4 }]),
+    answer: "advisory",
+    changed: 1.2,
+    other: "nothing",
+  },
+  clawReach: {
+    judge: (changed) => {
+      const claws = animal(
+        "claws",
+        { "predation.eats": [{ prey: "fish" }], "size.adultLength": adults(10) },
+        { kind: "crayfish" },
+      );
+      const sleeper = animal("sleeper", {
+        ...scatterer,
+        "size.adultLength": adults(5),
+        "space.zones": ["bottom"],
+      });
+      return weightOf(pairBy(predation, { species: claws }, { species: sleeper }, changed));
+    },
+    answer: "blocking",
+    changed: 0.49,
+    other: "nothing",
+  },
+  youngFish: {
+    judge: newlyHatched("fish", "fry", 1.5),
+    answer: "restricting",
+    changed: 1.4,
+    other: "nothing",
+  },
+  youngCrustacean: {
+    judge: newlyHatched("shrimp", "shrimplet", 1),
+    answer: "restricting",
+    changed: 0.9,
+    other: "nothing",
+  },
+  youngSnail: {
+    judge: newlyHatched("snail", "young-snail", 0.5),
+    answer: "restricting",
+    changed: 0.4,
+    other: "nothing",
+  },
+  muchSmaller: {
+    judge: beside(
+      finNipping,
+      { "temperament.acts": [{ does: "nips-fins", target: "any" }], "appearance.longFins": false },
+      4.9,
+      { "appearance.longFins": false, "temperament.acts": [] },
+    ),
+    answer: "blocking",
+    changed: 0.4,
+    other: "advisory",
+  },
+  farTooSmall: {
+    judge: (changed) => {
+      const species = animal("swimmer", { "space.baseLength": [{ least: 222, for: 1 }] });
+      return weightOf(planBy(longestRun, [{ species, unsexed: 1 }], smallTank, changed));
+    },
+    answer: "restricting",
+    changed: 0.46,
+    other: "blocking",
+  },
+  coverInsteadOfCompany: {
+    judge: (changed) => {
+      const species = animal("shy", { "social.settledBy": true, "space.cover": 0.4 });
+      return planBy(settlingCompany, [{ species, unsexed: 1 }], { tank: { cover: 0.6 } }, changed).outcome;
+    },
+    answer: "suitable",
+    changed: 1.6,
+    other: "conditional",
+  },
   preyDepth: {
-    judge: hunted(4, { "reproduction.mode": "scatters-eggs", "size.bodyDepthShare": 0.75 }),
+    judge: hunted(4, { "size.bodyDepthShare": 0.75 }),
     answer: "nothing",
     changed: 0.3,
-    other: "restricting",
+    other: "advisory",
   },
   coverForYoung: {
     judge: inCover(
       predation,
       { "predation.eats": [{ prey: "fry" }], "reproduction.mode": "scatters-eggs" },
       { "predation.eats": [], "reproduction.mode": "livebearer" },
+      true,
     ),
     answer: "suitable",
     changed: 0.31,
@@ -310,8 +423,8 @@ describe("a verdict", () => {
   });
 
   test("can be repeated from its record", () => {
-    const [a, b] = two("water.temperature", [18, 22], [24, 26]).map((fish) => ({ species: fish }));
-    const verdict = a && b && assessPair(a, b, { thresholds: { bridgedTemperature: 1 } });
+    const [a, b] = two("water.temperature", [18, 22], [22.5, 26]).map((fish) => ({ species: fish }));
+    const verdict = a && b && assessPair(a, b, { thresholds: { givesTemperature: 0.4 } });
     expect(verdict?.outcome).toBe("unsuitable");
     expect(a && b && verdict && assessPair(a, b, { thresholds: verdict.made.thresholds })).toEqual(verdict);
   });

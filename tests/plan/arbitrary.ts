@@ -54,6 +54,8 @@ const tanks: fc.Arbitrary<PlannedTank> = fc.record(
     openWater: share,
     openSurface: share,
     sightBreaks: fc.nat(8),
+    substrate: word(classes.ground),
+    hides: fc.record({ caves: fc.nat(4), wood: fc.nat(4), leaves: fc.nat(40) }, { requiredKeys: [] }),
     plants: fc.constantFrom("none" as const, "planted" as const, "grown-in" as const),
     filter: fc.record({ mediaArea: fc.constantFrom(0, 0.5, 4, 40), age: fc.constantFrom(0, 30, 90) }),
   },
@@ -92,7 +94,12 @@ const counts = fc
   .map((given) => (Object.values(given).some((count) => count > 0) ? given : { ...given, unsexed: 6 }));
 
 const told = fc.record(
-  { length: fc.constantFrom(1, 3, 7.5, 20), entersOn: fc.constantFrom(0, 14) },
+  {
+    length: fc.constantFrom(1, 3, 7.5, 20),
+    temper: fc.constantFrom("shyer" as const, "typical" as const, "bolder" as const, "bully" as const),
+    raises: fc.boolean(),
+    entersOn: fc.constantFrom(0, 14),
+  },
   { requiredKeys: [] },
 );
 

@@ -120,6 +120,23 @@ describe("a plan", () => {
     }
   });
 
+  test("of no known temper, or that raises something else than yes or no, is refused", () => {
+    for (const temper of [...prototypes, "angry", "", 1, null]) {
+      expectRefused(
+        () => plan({ tank, water, groups: [{ ...neon, unsexed: 3, temper }] }),
+        "groups[0].temper",
+      );
+      expectRefused(() => pair({ ...betta, temper }, neon), "a.temper");
+    }
+    for (const raises of ["yes", 1, null]) {
+      expectRefused(
+        () => plan({ tank, water, groups: [{ ...neon, unsexed: 3, raises }] }),
+        "groups[0].raises",
+      );
+    }
+    expectRefused(() => pair({ ...betta, raises: true }, neon), "a.raises");
+  });
+
   test("of an unknown form is refused", () => {
     for (const form of prototypes) {
       expectRefused(() => plan({ tank, water, groups: [{ ...neon, unsexed: 3, form }] }), /form$/);
@@ -151,6 +168,15 @@ describe("the tank of a plan", () => {
       expectRefused(inTank({ cover: share }), "tank.cover");
       expectRefused(inTank({ openWater: share }), "tank.openWater");
     }
+  });
+
+  test("with a ground or hiding places of no known kind is refused", () => {
+    for (const substrate of [...prototypes, "gravel", true, null])
+      expectRefused(inTank({ substrate }), "tank.substrate");
+    for (const hides of [null, 3, "caves", ["caves"]]) expectRefused(inTank({ hides }), "tank.hides");
+    expectRefused(inTank({ hides: { holes: 3 } }), "tank.hides.holes");
+    for (const caves of [-1, 0.5, ...noNumbers])
+      expectRefused(inTank({ hides: { caves } }), "tank.hides.caves");
   });
 
   test("with a lid or plants of no known kind is refused", () => {

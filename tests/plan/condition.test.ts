@@ -4,17 +4,33 @@ import puntigrusTetrazona from "vivary/catalog/puntigrus-tetrazona";
 import { assessPlan, type Finding } from "../../src/compatibility";
 import { InvalidInputError } from "../../src/errors";
 import { type Condition, facts, isMet, type Plan } from "../../src/plan";
+import { overlap, type PartialRange } from "../../src/ranges";
+import { animal } from "../compatibility/animals";
 import { samplePlans } from "./arbitrary";
 
+const caveDweller = animal("cave-dweller", {
+  "space.hides": [{ anyOf: ["caves", "wood"], each: 1, holder: "each" }],
+});
+
 const plan: Plan = {
-  tank: { base: { shape: "rectangle", length: 100, width: 40 }, cover: 0.2, plants: "planted" },
+  tank: {
+    base: { shape: "rectangle", length: 100, width: 40 },
+    cover: 0.2,
+    plants: "planted",
+    substrate: "sand",
+    hides: { caves: 2, shells: 3, wood: 1 },
+  },
   water: { temperature: 24 },
   groups: [
     { species: danioRerio, males: 4, females: 6 },
     { species: puntigrusTetrazona, unsexed: 8, length: 5 },
+    { species: puntigrusTetrazona, form: "long-fin", males: 2 },
+    { species: caveDweller, unsexed: 2 },
   ],
   offerings: [{ food: "dry", place: "surface" }],
 };
+
+const ground = (...oneOf: readonly string[]): Condition => ({ on: "tank.substrate", wanted: { oneOf } });
 
 describe("a condition", () => {
   test.each<readonly [string, Condition, boolean | undefined]>([
@@ -25,9 +41,20 @@ describe("a condition", () => {
     ["on what the plan does not say is open", { on: "water.pH", wanted: { min: 6, max: 7 } }, undefined],
     ["on salinity is met by fresh water", { on: "water.salinity", wanted: { max: 0.5 } }, true],
     ["on open water is met by what cover leaves", { on: "tank.openWater", wanted: { min: 0.8 } }, true],
+    ["on the ground is met by one that is named", ground("sand", "bare"), true],
+    ["on the ground is not met by another", ground("pebbles"), false],
+    ["on hiding places counts those that serve", { on: "tank.hides", of: 3, wanted: { min: 3 } }, true],
+    ["on hiding places leaves out others", { on: "tank.hides", of: 3, wanted: { min: 4 } }, false],
+    ["on sex is met by that of all", { on: "group.sex", of: 2, wanted: { oneOf: ["male"] } }, true],
+    ["on sex is not met by the other", { on: "group.sex", of: 2, wanted: { oneOf: ["female"] } }, false],
+    ["on sex of the unsexed is open", { on: "group.sex", of: 1, wanted: { oneOf: ["male"] } }, undefined],
+    ["on form is met by that form", { on: "group.form", of: 2, wanted: { oneOf: ["long-fin"] } }, true],
+    ["on form is not met as sold", { on: "group.form", of: 1, wanted: { oneOf: ["long-fin"] } }, false],
+    ["on form as sold is met by none", { on: "group.form", of: 1, wanted: { oneOf: ["as-sold"] } }, true],
     ["is met by any of its words", { on: "tank.plants", wanted: { oneOf: ["planted", "grown-in"] } }, true],
     ["is not met by another word", { on: "tank.plants", wanted: { oneOf: ["none"] } }, false],
-    ["on a count is about all of a kind", { on: "group.count", of: 0, wanted: { min: 10 } }, true],
+    ["on a count is about all of a kind", { on: "group.count", of: 1, wanted: { min: 10 } }, true],
+    ["on a count is about a kind alone", { on: "group.count", of: 0, wanted: { min: 10 } }, true],
     ["on males is about the known ones", { on: "group.males", of: 0, wanted: { max: 4 } }, true],
     ["on males of the unsexed is open", { on: "group.males", of: 1, wanted: { max: 4 } }, undefined],
     ["on pairs counts the rarer sex", { on: "group.pairs", of: 0, wanted: { max: 4 } }, true],
@@ -67,7 +94,7 @@ describe("what is no condition is refused", () => {
     [{ on: "water.pH", wanted: { min: 6, unit: "1" } }, ["wanted", "unit"], "word"],
     [{ on: "tank.lid", of: 0, wanted: { oneOf: [true] } }, ["of"], "range"],
     [{ on: "group.count", wanted: { min: 6 } }, ["of"], "range"],
-    [{ on: "group.count", of: 2, wanted: { min: 6 } }, ["of"], "range"],
+    [{ on: "group.count", of: 4, wanted: { min: 6 } }, ["of"], "range"],
     [{ on: "group.count", of: -1, wanted: { min: 6 } }, ["of"], "range"],
     [{ on: "group.count", of: "0", wanted: { min: 6 } }, ["of"], "range"],
   ])("%j", (condition, path, code) => {
@@ -146,7 +173,8 @@ describe("isMet and assessPlan agree over some hundred plans", () => {
   test("on conditions joined: each is met where all it was joined of are", () => {
     for (const { sample, verdict } of judged) {
       for (const joint of verdict.conditions) {
-        const { findings, ...condition } = joint;
+        const { findings, aim, ...condition } = joint;
+        if (aim) expect(overlap(aim, condition.wanted as PartialRange)).toEqual(aim);
         const parts = findings
           .map((index) => verdict.findings[index])
           .map((finding) => finding && conditionOf(finding));

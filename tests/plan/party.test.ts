@@ -12,6 +12,8 @@ describe("a group", () => {
     ["of males", { males: 2 }, { count: 2, males: 2, females: 0, sex: "male" }],
     ["of females", { females: 4 }, { count: 4, males: 0, females: 4, sex: "female" }],
     ["of the young", { juveniles: 5 }, { count: 5, stage: "juvenile" }],
+    ["of a temper", { unsexed: 6, temper: "bully" }, { count: 6, temper: "bully" }],
+    ["that is to raise young", { unsexed: 6, raises: true }, { count: 6, raises: true }],
     ["of a length", { unsexed: 6, length: 3 }, { count: 6, length: 3 }],
   ])("%s is one", (_, group, animals) => {
     expect(animalsOf(group)).toMatchObject(animals);
@@ -21,6 +23,10 @@ describe("a group", () => {
     expect(Object.keys(animalsOf({ unsexed: 6, males: 1 }) ?? {}).sort()).toEqual(
       ["id", "kind", "family", "count", "kin", "listings"].sort(),
     );
+  });
+
+  test("of typical temper, or that raises none, is one of which nothing is said", () => {
+    expect(animalsOf({ unsexed: 6, temper: "typical", raises: false })).toEqual(animalsOf({ unsexed: 6 }));
   });
 
   test("of young and grown has no stage", () => {

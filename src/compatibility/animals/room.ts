@@ -16,7 +16,8 @@ export function runNeeded(rooms: Rooms, count = 1): number {
  * greatest adds the further floor, at most its share, and each below the least takes as much off, down to half. Where
  * their number is not known, the floor for the fewest.
  *
- * @param further - The floor that one more adds; its share of the stated floor where absent.
+ * @param further - The floor that one more adds. Where absent, each more adds its share of the stated floor, and fewer
+ * take nothing off.
  */
 export function floorNeeded(rooms: Rooms, further: number | undefined, count = rooms[0]?.for ?? 1): number {
   const fewer = rooms.filter(({ for: number }) => number <= count).at(-1);
@@ -25,7 +26,7 @@ export function floorNeeded(rooms: Rooms, further: number | undefined, count = r
   const stated = fewer ?? more;
   if (!stated) return 0;
   const share = stated.least / stated.for;
-  const each = Math.min(further ?? share, share);
+  const each = Math.min(further ?? (count < stated.for ? 0 : share), share);
   return Math.max(stated.least + each * (count - stated.for), stated.least / 2);
 }
 

@@ -3,7 +3,7 @@ import { bodyMass, nitrogenLoad, oxygenDemand, ration } from "../../load";
 import type { Animals } from "../../plan";
 import type { TraitPath, TraitValue } from "../../species";
 import { grownLength } from "./lengths";
-import { wantedKin } from "./wanted";
+import { wantedBy, wantedKin } from "./wanted";
 
 /** The fish of a plan, grown, by mass: at what they likely weigh, or at one end of it. */
 export interface Stock {
@@ -36,7 +36,8 @@ interface WeighedTrait<Weighed> {
 }
 
 /**
- * The traits by which animals are weighed: the length, and the shape where the species' own weights are not known.
+ * The traits by which animals are weighed: the length, and the shape where the species' own weights are not known; and
+ * those that say how many of them are wanted.
  * Trait by trait, so that they stand in one order in whatever order the animals do.
  */
 export function traitsWeighed<Each extends OnScales>(groups: readonly Each[]): readonly WeighedTrait<Each>[] {
@@ -51,33 +52,48 @@ export function traitsWeighed<Each extends OnScales>(groups: readonly Each[]): r
       "size.bodyShape",
       groups.filter(({ standing }) => !isMeasured(standing)),
     ),
+    ...wantedBy.flatMap((trait) => by(trait, groups.filter(isFish))),
   ];
 }
+
+const isFish = ({ animals }: OnScales) => animals.kind === "fish";
 
 const isMeasured = (standing: OnScales["standing"]) => standing("size.lengthWeight").length > 0;
 
 /** The likely stock first, then the lightest and the heaviest it may be, by every length and shape that may be true. */
 export function stocksOf(groups: readonly OnScales[]): readonly Stock[] {
-  const fish = groups
-    .filter(({ animals }) => animals.kind === "fish")
-    .map((group) => ({ count: wantedOf(group), masses: massesOf(group) }));
+  const fish = groups.filter(isFish).map((group) => ({ counts: wantedOf(group), masses: massesOf(group) }));
   return (["likely", "least", "greatest"] as const).map((end) => ({
     end,
-    animals: fish.map(({ count, masses }) => ({ mass: masses[end], count })),
+    animals: fish.map(({ counts, masses }) => ({ mass: masses[end], count: counts[end] })),
   }));
 }
 
-/** How many there are of a group once there are as many of its species as belong together. */
-function wantedOf({ animals, standing }: OnScales): number {
+/**
+ * How many there are of a group once there are as many of its species as belong together: by the adopted facts, and at
+ * the ends of what may be true.
+ */
+function wantedOf({ animals, standing }: OnScales): Readonly<Record<Stock["end"], number>> {
   const { count = 1, kin } = animals;
-  const wanted = wantedKin({
-    party: { kin },
-    "social.group": standing("social.group")[0],
-    "social.living": standing("social.living")[0],
-    "social.femalesPerMale": standing("social.femalesPerMale")[0],
-  } as Parameters<typeof wantedKin>[0]);
-  return Math.ceil((count * (wanted.count ?? 1)) / (kin.count ?? 1));
+  const each = <Path extends TraitPath>(path: Path) => orUnknown(standing(path));
+  const counts = each("social.living").flatMap((living) =>
+    each("social.group").flatMap((group) =>
+      each("social.femalesPerMale").map((ratio) => {
+        const wanted = wantedKin({
+          party: { kin },
+          ...(living && { "social.living": living }),
+          ...(group && { "social.group": group }),
+          ...(ratio !== undefined && { "social.femalesPerMale": ratio }),
+        });
+        return Math.ceil((count * (wanted.count ?? 1)) / (kin.count ?? 1));
+      }),
+    ),
+  );
+  return { likely: counts[0] ?? count, least: Math.min(...counts), greatest: Math.max(...counts) };
 }
+
+const orUnknown = <Value>(values: readonly Value[]): readonly (Value | undefined)[] =>
+  values.length > 0 ? values : [undefined];
 
 /** Nothing on the scales. */
 export const noStock: Stock = { end: "likely", animals: [] };
@@ -116,7 +132,4 @@ function massesOf({ animals, standing }: OnScales): Readonly<Record<Stock["end"]
   };
 }
 
-function shapesOf(standing: OnScales["standing"]): readonly (TraitValue<"size.bodyShape"> | undefined)[] {
-  const shapes = standing("size.bodyShape");
-  return shapes.length > 0 ? shapes : [undefined];
-}
+const shapesOf = (standing: OnScales["standing"]) => orUnknown(standing("size.bodyShape"));

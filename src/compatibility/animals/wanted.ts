@@ -2,7 +2,7 @@ import type { Kin } from "../../plan";
 import type { TraitValue } from "../../species";
 import { leastNumber } from "./least-number";
 
-/** What tells how many of a species are wanted. */
+/** What tells how many of a species are wanted; without one of them more may be wanted than is known. */
 export const wantedBy = ["social.group", "social.living", "social.femalesPerMale"] as const;
 
 type Counted = { readonly party: { readonly kin: Kin } } & {
@@ -15,11 +15,15 @@ type Counted = { readonly party: { readonly kin: Kin } } & {
  */
 export function wantedKin(group: Counted): Kin {
   const { kin } = group.party;
-  const { "social.group": least, "social.living": living, "social.femalesPerMale": ratio = 0 } = group;
+  const living = group["social.living"];
+  if (living === undefined || living === "alone") return kin;
+  const least = group["social.group"];
   const { count = 1, males, females } = kin;
-  if (!least || living === "alone") return kin;
-  const enough = Math.max(count, leastNumber(least, count));
-  const mated = males && females ? Math.max(females, Math.ceil(ratio * males)) : females;
+  const isMixed = males !== undefined && males > 0 && females !== undefined && females > 0;
+  const mated = isMixed
+    ? Math.max(females, Math.ceil((group["social.femalesPerMale"] ?? 0) * males))
+    : females;
+  const enough = least ? Math.max(count, leastNumber(least, count)) : count;
   const wanted = Math.max(enough, (males ?? 0) + (mated ?? 0));
-  return { ...kin, count: wanted, ...(mated !== undefined && { females: mated }) };
+  return { ...kin, count: wanted, ...(isMixed && { females: wanted - males }) };
 }

@@ -55,12 +55,25 @@ const readingsFor = (subjects: readonly Subject[], traits: readonly Reading["tra
 
 /**
  * Judges the groups of which everything needed is known. The others may add to what is found, and take nothing from it:
- * for them the rule stays open.
+ * for them the rule stays open. Nor is less certain for a group of which something else is not known.
  */
 function judgeTogether(rule: PlanRule, runs: readonly Run[], plan: PlanSubjects): Judgement {
+  const among = (sides: readonly Subject[]) =>
+    judge(rule, runs, { sides, roles: sides.map(() => "from"), plan });
   const missing = readingsFor(plan.subjects, rule.needs?.from ?? []).filter(isMissing);
-  const sides = plan.subjects.filter((subject) => !missing.some((reading) => reading.subject === subject));
-  const judgement = judge(rule, runs, { sides, roles: sides.map(() => "from"), plan });
-  if (missing.length === 0) return judgement;
-  return leftOpen(rule, judgement, missingQuestions(rule, missing), judgement.least);
+  const sides = plan.subjects.filter((subject) => !isAbout(missing, subject));
+  const known = sides.filter((subject) => !isAbout(missingUses(rule, sides), subject));
+  const judgement = among(sides);
+  const least = known.length < sides.length ? Math.max(judgement.least, among(known).least) : judgement.least;
+  if (missing.length === 0) return { ...judgement, least };
+  return leftOpen(rule, judgement, missingQuestions(rule, missing), least);
 }
+
+/** What is missing and may lessen what a rule finds. */
+const missingUses = ({ uses, mayAdd = [] }: PlanRule, subjects: readonly Subject[]) =>
+  readingsFor(subjects, uses?.from ?? []).filter(
+    (reading) => isMissing(reading) && !mayAdd.includes(reading.trait),
+  );
+
+const isAbout = (readings: readonly Reading[], subject: Subject) =>
+  readings.some((reading) => reading.subject === subject);

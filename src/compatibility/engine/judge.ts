@@ -14,7 +14,7 @@ import type { AnyFinding, PartyRole } from "./rule/finding";
 import type { MeasureKinds } from "./rule/measures";
 import { measured } from "./rule/measures";
 import type { Rule, RuleAnswer, RuleWay } from "./rule/rule";
-import { gravest, type Weight } from "./rule/weight";
+import { gravest, gravity, type Weight } from "./rule/weight";
 import {
   couldBe,
   type LocatedAnswer,
@@ -147,12 +147,16 @@ function bounded(
   weighed: readonly Reading[],
 ): Judgement {
   const { standing } = adopted;
-  if (standing.length === 0 && others.every((other) => other.standing.length === 0)) return silent;
+  const lacking = read.filter(isMissing);
+  const used = [...read, ...beyond(read, weighed)];
+  const mayAdd = used.filter((reading) => isMissing(reading) && rule.mayAdd?.includes(reading.trait));
+  const isSilent = standing.length === 0 && others.every((other) => other.standing.length === 0);
+  if (isSilent && mayAdd.length === 0) return silent;
   const spans = [adopted, ...others].map((world) => spanOf(world.standing));
   const certain = spans.reduce((least, span) => Math.min(least, span.least), Number.POSITIVE_INFINITY);
-  const least = read.some(isMissing) ? 0 : certain;
-  const greatest = spans.reduce((most, span) => Math.max(most, span.greatest), 0);
-  const used = [...read, ...beyond(read, weighed)];
+  const least = lacking.every((reading) => isAmong(mayAdd, reading)) ? certain : 0;
+  const found = spans.reduce((most, span) => Math.max(most, span.greatest), 0);
+  const greatest = mayAdd.length > 0 ? gravity[gravest(rule.mayYield)] : found;
   const complete = completing(rule, [...used, ...beyond(used, adopted.told)]);
   return {
     findings: standing.filter(({ state }) => state !== "met").map(complete),

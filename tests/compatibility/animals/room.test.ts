@@ -35,7 +35,7 @@ describe("the least floor", () => {
     ["one fewer than the least stated number", 3, 100, 1900],
     ["one alone: less by the floor of each who is not there", 1, 200, 1400],
     ["one alone: but never less than half", 1, 500, 1000],
-    ["one alone, where no floor of one more is stated", 1, undefined, 1000],
+    ["one alone: as much as the fewest, where no floor of one more is stated", 1, undefined, 2000],
     ["a number that is not known: what the fewest need", undefined, 100, 2000],
   ])("for %s", (_, count, further, needed) => {
     expect(floorNeeded(floors, further, count)).toBe(needed);

@@ -9,7 +9,7 @@ import { rank } from "../ranks";
 import { profileOf } from "../worlds";
 
 const together: readonly Rule[] = planRules.filter(({ way }) => way === "all-groups");
-const paths = together.flatMap(({ needs }) => needs?.from ?? []);
+const paths = together.flatMap(({ needs, uses }) => [...(needs?.from ?? []), ...(uses?.from ?? [])]);
 
 const species = (id: string) => fc.oneof(fc.constantFrom(...allSpecies), fish(id, paths).map(profileOf));
 const group = (id: string): fc.Arbitrary<Group> =>
@@ -21,7 +21,7 @@ const plans: fc.Arbitrary<Plan> = fc.record({
 });
 
 test("there are rules about all groups together", () => {
-  expect(together.map(({ id }) => id)).toEqual(["zones", "territories"]);
+  expect(together.map(({ id }) => id)).toEqual(["zones", "territories", "hiding-places"]);
 });
 
 describe("a group of which nobody knows anything", () => {

@@ -9,6 +9,7 @@ import {
   planRules,
   type Rule,
 } from "../../../src/compatibility";
+import { wantedBy } from "../../../src/compatibility/animals/wanted";
 import { isPairRule } from "../../../src/compatibility/engine/rule/rule";
 import type { Condition, Group, Offering, Party, Plan, PlannedTank, PlannedWater } from "../../../src/plan";
 import type { PartialRange } from "../../../src/ranges";
@@ -81,11 +82,14 @@ const inConditions: Readonly<Record<string, readonly string[]>> = {
   "settling-company": ["social.settles", "social.group", "space.zones", "predation.eats"],
 };
 
+/** The traits by which fish are weighed, and those that say how many of them there will be. */
+const weighedBy = ["size.adultLength", "size.bodyShape", ...wantedBy] as const;
+
 /** The traits that decide what a rule finds. */
 function traitsOf(rule: Rule): readonly string[] {
   const further = inConditions[rule.id] ?? [];
-  if (rule.way === "once") return rule.weighs ? ["size.adultLength", "size.bodyShape"] : further;
-  const weighed = rule.way === "each-group" && rule.weighs ? ["size.adultLength", "size.bodyShape"] : [];
+  if (rule.way === "once") return rule.weighs ? weighedBy : further;
+  const weighed = rule.way === "each-group" && rule.weighs ? weighedBy : [];
   const declared = [rule.needs, rule.uses].flatMap((sides) => Object.values(sides ?? {}).flat());
   return [...new Set([...declared, ...further, ...weighed])];
 }

@@ -25,6 +25,7 @@ export function ruleProblems(rule: unknown, path: Path): readonly Problem[] {
     mayYield,
     measures,
     reads = [],
+    mayAdd = [],
     decidesBy = [],
     ...traits
   } = Object(rule);
@@ -48,6 +49,7 @@ export function ruleProblems(rule: unknown, path: Path): readonly Problem[] {
       "names of facts of a plan such as tank.footprint",
       reads,
     ),
+    refuse(!isTraits(mayAdd), [...path, "mayAdd"], "a list of trait paths such as water.temperature", mayAdd),
     refuse(
       !Array.isArray(decidesBy) ||
         !decidesBy.every((name: unknown) => typeof name === "string" && Object.hasOwn(thresholds, name)),
@@ -69,6 +71,9 @@ const isTable = (measures: unknown) =>
     measures !== null &&
     Object.values(measures).every((kind) => typeof kind === "string" || Array.isArray(kind)));
 
+const isTraits = (paths: unknown) =>
+  Array.isArray(paths) && paths.every((trait) => traitPaths.includes(trait));
+
 function traitProblems(sides: unknown, roles: readonly string[], path: Path): readonly Problem[] {
   if (sides === undefined) return [];
   return Object.entries(Object(sides)).flatMap(([role, paths]) => [
@@ -78,12 +83,7 @@ function traitProblems(sides: unknown, roles: readonly string[], path: Path): re
       roles.join(" and ") || "nothing, since it sees no party",
       role,
     ),
-    ...refuse(
-      !Array.isArray(paths) || !paths.every((trait) => traitPaths.includes(trait)),
-      [...path, role],
-      "a list of trait paths such as water.temperature",
-      paths,
-    ),
+    ...refuse(!isTraits(paths), [...path, role], "a list of trait paths such as water.temperature", paths),
   ]);
 }
 

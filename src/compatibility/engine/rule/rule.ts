@@ -40,6 +40,8 @@ export interface RuleDeclaration<
   readonly needs?: Needs;
   /** Traits that may be absent; absence judges at least as severely as every value. */
   readonly uses?: Uses;
+  /** Of the traits it uses or weighs by, those of which a value may ask for more than absence does, never for less. */
+  readonly mayAdd?: readonly TraitPath[];
   /** Traits that may be absent and change no weight: they only tell more. */
   readonly tells?: Tells;
   /** What it reads of the plan as a whole; each may be unknown. */

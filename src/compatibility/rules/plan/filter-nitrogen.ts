@@ -1,6 +1,7 @@
 import { decimal } from "../../../decimal";
 import { filterCapacity, filterCapacityDomain } from "../../../load";
 import { nitrogenOf } from "../../animals/stock";
+import { wantedBy } from "../../animals/wanted";
 import { defineRule } from "../../engine/rule/define-rule";
 
 /** Least that a square metre of ripe media takes up, mg/d. */
@@ -12,6 +13,7 @@ export const filterNitrogen = defineRule({
   question: "Does the filter take up the ammonia that the whole stock gives off?",
   way: "once",
   weighs: true,
+  mayAdd: wantedBy,
   reads: ["tank.filter.age"],
   mayYield: ["restricting"],
   measures: { nitrogen: "mg/d", age: "d" },

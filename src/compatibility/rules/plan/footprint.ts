@@ -14,6 +14,7 @@ export const footprint = defineRule({
   way: "each-group",
   needs: { from: ["space.footprint", "size.adultLength"] },
   uses: { from: ["space.furtherFootprint", "size.bodyShape", ...wantedBy] },
+  mayAdd: wantedBy,
   reads: ["tank.footprint", "tank.width"],
   decidesBy: ["farTooSmall"],
   mayYield: ["blocking", "restricting"],

@@ -1,9 +1,9 @@
 import { claimsOf } from "../../animals/territories";
-import { wantedKin } from "../../animals/wanted";
+import { wantedBy, wantedKin } from "../../animals/wanted";
 import { defineRule } from "../../engine/rule/define-rule";
 import type { SeenParty } from "../../engine/rule/rule";
 
-type Hider = SeenParty<"space.hides", "social.group" | "social.living" | "social.femalesPerMale">;
+type Hider = SeenParty<"space.hides", (typeof wantedBy)[number]>;
 
 /** Who uses the same kinds of hiding places needs its own beside the others'. */
 export const hidingPlaces = defineRule({
@@ -11,7 +11,8 @@ export const hidingPlaces = defineRule({
   question: "Does each find a place to hide, sleep or spawn in?",
   way: "all-groups",
   needs: { from: ["space.hides"] },
-  uses: { from: ["social.group", "social.living", "social.femalesPerMale"] },
+  uses: { from: wantedBy },
+  mayAdd: wantedBy,
   mayYield: ["restricting"],
   measures: { kinds: ["hide"], needed: "count" },
   judge: ({ groups }) =>

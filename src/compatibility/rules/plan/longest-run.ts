@@ -10,6 +10,7 @@ export const longestRun = defineRule({
   way: "each-group",
   needs: { from: ["space.baseLength"] },
   uses: { from: wantedBy },
+  mayAdd: wantedBy,
   reads: ["tank.longestRun"],
   decidesBy: ["farTooSmall"],
   mayYield: ["blocking", "restricting"],

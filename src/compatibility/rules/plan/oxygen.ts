@@ -2,6 +2,7 @@ import type { TraitValue } from "../../../species";
 import { currentsFrom } from "../../../species/inner";
 import { oxygenSaturation } from "../../../water";
 import { oxygenDemandOf, type Stock } from "../../animals/stock";
+import { wantedBy } from "../../animals/wanted";
 import { defineRule } from "../../engine/rule/define-rule";
 import type { ThresholdName } from "../../thresholds";
 
@@ -23,6 +24,7 @@ export const oxygen = defineRule({
   question: "Does it get enough oxygen on the hottest night, with the whole stock?",
   way: "each-group",
   weighs: true,
+  mayAdd: wantedBy,
   needs: { from: ["water.oxygenNeed", "water.airBreathing"] },
   reads: ["water.temperature", "water.hottest", "water.salinity", "tank.waterVolume"],
   decidesBy: ["oxygenForLow", "oxygenForOrdinary", "oxygenForHigh", "nightHours", "openSurface"],

@@ -24,6 +24,7 @@ export const territories = defineRule({
   way: "all-groups",
   needs: { from: ["space.territory"] },
   uses: { from: wantedBy },
+  mayAdd: wantedBy,
   reads: ["tank.footprint"],
   mayYield: ["restricting"],
   measures: {

@@ -21,6 +21,7 @@ export const zones = defineRule({
   way: "all-groups",
   needs: { from: ["space.zones", "space.footprint"] },
   uses: { from: ["space.furtherFootprint", "diet.type", "diet.foods", ...wantedBy] },
+  mayAdd: wantedBy,
   reads: ["tank.footprint"],
   decidesBy: ["besideOthers", "farTooSmall"],
   mayYield: ["blocking", "restricting"],
@@ -28,9 +29,9 @@ export const zones = defineRule({
   judge: ({ groups, plan, thresholds }) =>
     groups.flatMap((own, about) => {
       const zone = areaOf(own);
-      const there = kindsOf(groups.filter((other) => zone && areaOf(other) === zone));
-      if (!zone || there.length < 2) return [];
-      const needed = Math.round(together(there, thresholds.besideOthers));
+      const there = groups.filter((other) => zone && areaOf(other) === zone);
+      if (!zone || there.every(({ party }) => party.id === own.party.id)) return [];
+      const needed = Math.round(together(floorsOf(there), thresholds.besideOthers));
       const planned = plan["tank.footprint"];
       const measures = { zone, needed, planned };
       const condition = { on: "tank.footprint", wanted: { min: needed } } as const;
@@ -57,7 +58,7 @@ function grazes({ party, "diet.type": type, "diet.foods": foods }: Dweller): boo
 }
 
 /** The floor that each species needs, for all its animals in the plan. */
-function kindsOf(groups: readonly Dweller[]): readonly number[] {
+function floorsOf(groups: readonly Dweller[]): readonly number[] {
   const floors = new Map<string, number>();
   for (const group of groups) {
     const { id } = group.party;

@@ -3,11 +3,12 @@ import astronotusOcellatus from "vivary/catalog/astronotus-ocellatus";
 import paracheirodonInnesi from "vivary/catalog/paracheirodon-innesi";
 import potamotrygonMotoro from "vivary/catalog/potamotrygon-motoro";
 import { footprint } from "../../../../src/compatibility/rules/plan/footprint";
-import { adults, adultsBySex, animal, type Stated } from "../../animals";
+import { adults, adultsBySex, animal, inAnyNumber, type Stated } from "../../animals";
 import { planBy, weighed } from "../../judging";
 
 const needing = (more: Stated = {}) =>
   animal("fish", {
+    ...inAnyNumber,
     "size.adultLength": adults(5),
     "space.footprint": [{ least: 2000, for: 4 }],
     "space.furtherFootprint": 250,
@@ -60,15 +61,52 @@ describe("the floor a group needs", () => {
     expect(weighed(inTank(62.5, 40, 6)).findings).toEqual([]);
   });
 
+  test("is that of the number that belongs together, so that more animals bring no further condition", () => {
+    const shoal = needing({ "social.living": "shoal", "social.group": { least: 8 } });
+    const asked = (unsexed: number) =>
+      inTank(50, 40, unsexed, shoal).findings.flatMap((finding) =>
+        finding.weight === "restricting" ? [finding.condition] : [],
+      );
+    for (const few of [1, 4, 8]) expect(asked(few)).toMatchObject([{ wanted: { min: 3000 } }]);
+    expect(asked(10)).toMatchObject([{ wanted: { min: 3500 } }]);
+  });
+
+  test("is refused on less than 0.45 of it, which nothing mends", () => {
+    expect(weighed(inTank(50, 18, 4)).findings).toEqual(["restricting"]);
+    expect(inTank(50, 17.8, 4).findings).toMatchObject([
+      {
+        weight: "blocking",
+        measures: { needed: { value: 2000, unit: "cm2" }, planned: { value: 890, unit: "cm2" } },
+      },
+    ]);
+  });
+
   test("grows by a full share for each more where nothing is stated, which stays open", () => {
-    const { "space.furtherFootprint": _, ...unstated } = {
+    const unstated: Stated = {
+      ...inAnyNumber,
       "size.adultLength": adults(5),
       "space.footprint": [{ least: 2000, for: 4 }],
-      "space.furtherFootprint": 0,
     };
     const { findings, bounds } = inTank(50, 40, 6, animal("fish", unstated));
     expect(findings).toMatchObject([{ condition: { wanted: { min: 3000 } } }]);
     expect(bounds).toEqual({ atBest: "suitable", atWorst: "conditional" });
+  });
+
+  test("may be more than is known where nobody knows how many belong together", () => {
+    const { "social.group": _, ...stated } = inAnyNumber;
+    const species = animal("fish", {
+      ...stated,
+      "size.adultLength": adults(5),
+      "size.bodyShape": "fusiform",
+      "space.footprint": [{ least: 2000, for: 4 }],
+      "space.furtherFootprint": 250,
+    });
+    expect(inTank(50, 40, 4, species)).toMatchObject({
+      outcome: "suitable",
+      bounds: { atBest: "suitable", atWorst: "unsuitable" },
+      open: [{ trait: "social.group", reason: "missing", couldBe: "blocking" }],
+    });
+    expect(inTank(40, 40, 4, species).bounds).toEqual({ atBest: "conditional", atWorst: "unsuitable" });
   });
 
   test("counts by the size the tank is sold as", () => {
@@ -113,13 +151,10 @@ test("an oscar cannot turn in a tank 25 cm wide, a stingray not in 50", () => {
   expect(inTank(80, 35, 10, paracheirodonInnesi).outcome).toBe("suitable");
 });
 
-test("a young oscar needs the room of a grown one", () => {
-  const young = [{ species: astronotusOcellatus, juveniles: 1, length: 5 }];
-  const { findings } = planBy(footprint, young, {
-    tank: { base: { shape: "rectangle", length: 80, width: 29 }, height: 40 },
-  });
-  expect(findings[0]).toMatchObject({
-    weight: "blocking",
-    measures: { today: { value: 5, unit: "cm" }, turnsAt: { value: 29, unit: "cm" } },
-  });
+test("a young animal needs the room of a grown one, a longer one its own", () => {
+  const species = needing({ "size.adultLength": adults(30) });
+  const ofLength = (length: number) =>
+    planBy(footprint, [{ species, juveniles: 1, length }], floor(200, 29)).findings;
+  expect(ofLength(5)).toMatchObject([{ weight: "blocking", measures: { length: { value: 30 } } }]);
+  expect(ofLength(34)).toMatchObject([{ weight: "blocking", measures: { length: { value: 34 } } }]);
 });

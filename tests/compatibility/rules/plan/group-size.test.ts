@@ -13,11 +13,15 @@ const living = (stated: Stated, unsexed: number) =>
 
 const loner: Stated = { "social.living": "alone", "social.group": { least: 1 } };
 
-test("a loner lives alone", () => {
-  expect(weighed(living(loner, 1))).toEqual({ findings: [], met: ["restricting"] });
-  expect(living(loner, 2).findings).toMatchObject([
-    { weight: "restricting", condition: { on: "group.count", of: 0, wanted: { max: 1 } } },
-  ]);
+test("a loner lives alone: several are worth knowing, and fewer are never asked for", () => {
+  expect(weighed(living(loner, 1))).toEqual({ findings: [], met: [] });
+  expect(living(loner, 2)).toMatchObject({
+    outcome: "suitable",
+    findings: [
+      { weight: "advisory", measures: { needed: { max: 1 }, planned: { value: 2 } }, watchFor: "chasing" },
+    ],
+    conditions: [],
+  });
 });
 
 describe("a shoal", () => {
@@ -96,6 +100,6 @@ describe("in a keeper's tank", () => {
       { species: bettaSplendens, males: 1 },
       { species: bettaSplendens, females: 1 },
     ];
-    expect(planBy(groupSize, groups).outcome).toBe("conditional");
+    expect(weighed(planBy(groupSize, groups)).findings).toEqual(["advisory", "advisory"]);
   });
 });

@@ -23,7 +23,7 @@ test("who jumps readily needs a lid", () => {
     },
   ]);
   const { bounds, open } = inTank("readily");
-  expect(bounds).toEqual({ atBest: "suitable", atWorst: "conditional" });
+  expect(bounds).toEqual({ atBest: "conditional", atWorst: "conditional" });
   expect(open).toMatchObject([{ input: "tank.lid", reason: "not-given" }]);
 });
 

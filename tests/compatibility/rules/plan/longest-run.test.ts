@@ -36,6 +36,30 @@ test("of several stated lengths that for the number of animals counts, or for th
   for (const many of [2, 6, 20]) expect(askedFor(many)).toMatchObject([{ wanted: { min: 100 } }]);
 });
 
+test("the length is that for the number that belongs together", () => {
+  const shoal = animal("shoal", {
+    "space.baseLength": [
+      { least: 60, for: 1 },
+      { least: 100, for: 6 },
+    ],
+    "social.living": "shoal",
+    "social.group": { least: 6 },
+  });
+  const alone = planBy(longestRun, [{ species: shoal, unsexed: 1 }], {
+    tank: { base: { shape: "rectangle", length: 80, width: 40 } },
+  });
+  expect(alone.findings).toMatchObject([{ condition: { wanted: { min: 100 } } }]);
+});
+
+test("less than 0.45 of it is far too short: no furnishing helps", () => {
+  expect(weighed(inTank(36, 35)).findings).toEqual(["restricting"]);
+  expect(inTank(35.9, 35)).toMatchObject({
+    outcome: "unsuitable",
+    findings: [{ weight: "blocking", measures: { needed: { value: 80 }, planned: { value: 35.9 } } }],
+    conditions: [],
+  });
+});
+
 test("the longer side counts, whichever it is called", () => {
   expect(weighed(inTank(35, 80)).findings).toEqual([]);
 });
@@ -48,6 +72,6 @@ test("a tank is as long as it is sold: the glass does not count", () => {
 
 test("a bowl is no tank for danios", () => {
   const tank = { base: { shape: "circle", diameter: 30 }, height: 30 } as const;
-  expect(planBy(longestRun, [{ species: danioRerio, unsexed: 8 }], { tank }).outcome).toBe("conditional");
+  expect(planBy(longestRun, [{ species: danioRerio, unsexed: 8 }], { tank }).outcome).toBe("unsuitable");
   expect(inTank(120, 40, danioRerio).outcome).toBe("suitable");
 });

@@ -6,7 +6,7 @@ import sewelliaLineolata from "vivary/catalog/sewellia-lineolata";
 import { oxygen } from "../../../../src/compatibility/rules/plan/oxygen";
 import type { Group, PlannedTank, PlannedWater } from "../../../../src/plan";
 import type { TraitValue as Value } from "../../../../src/species";
-import { adults, animal, type Stated } from "../../animals";
+import { adults, animal, inAnyNumber, type Stated } from "../../animals";
 import { findingsOf, planBy, weighed } from "../../judging";
 
 type Need = Value<"water.oxygenNeed">;
@@ -15,6 +15,7 @@ type Air = Value<"water.airBreathing">["kind"];
 /** A fish of 10 cm and 10 g. */
 const breather = (need: Need = "ordinary", kind: Air = "none", more: Stated = {}) =>
   animal("breather", {
+    ...inAnyNumber,
     "water.oxygenNeed": need,
     "water.airBreathing": { kind },
     "size.adultLength": adults(10),
@@ -75,9 +76,31 @@ describe("the oxygen that water holds through a night without exchange", () => {
     expect(found).toMatchObject([{ from: 0, weight: "restricting" }]);
   });
 
+  test("is that for as many as belong together", () => {
+    const shoal = breather("ordinary", "none", { "social.group": { least: 20 } });
+    expect(weighed(judged([{ species: shoal, unsexed: 1 }])).findings).toEqual(["restricting"]);
+    const disputed = animal(
+      "breather",
+      {
+        ...inAnyNumber,
+        "water.oxygenNeed": "ordinary",
+        "water.airBreathing": { kind: "none" },
+        "size.adultLength": adults(10),
+        "size.lengthWeight": { a: 0.01, b: 3 },
+      },
+      { also: [{ "social.group": { least: 20 } }] },
+    );
+    expect(judged([{ species: disputed, unsexed: 1 }])).toMatchObject({
+      outcome: "suitable",
+      bounds: { atBest: "suitable", atWorst: "conditional" },
+      open: [{ of: 0, trait: "social.group", reason: "disputed", values: [{ least: 1 }, { least: 20 }] }],
+    });
+  });
+
   test("is counted by the span in which the mass lies", () => {
     // Of a fusiform fish of 10 cm 95 in 100 weigh 5.6 to 27 g (Froese, Thorson & Reyes 2014).
     const species = animal("breather", {
+      ...inAnyNumber,
       "water.oxygenNeed": "ordinary",
       "water.airBreathing": { kind: "none" },
       "size.adultLength": adults(10),

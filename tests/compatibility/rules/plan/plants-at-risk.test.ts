@@ -6,7 +6,7 @@ import { plantsAtRisk } from "../../../../src/compatibility/rules/plan/plants-at
 import type { PlannedTank } from "../../../../src/plan";
 import type { SpeciesProfile } from "../../../../src/species";
 import { animal } from "../../animals";
-import { planBy, weighed } from "../../judging";
+import { findingsOf, planBy, weighed } from "../../judging";
 
 const fish = (does: "eatsPlants" | "uproots" | "digs" | "nothing") =>
   animal("fish", {
@@ -17,10 +17,11 @@ const fish = (does: "eatsPlants" | "uproots" | "digs" | "nothing") =>
 const among = (species: SpeciesProfile, plants?: PlannedTank["plants"]) =>
   weighed(planBy(plantsAtRisk, [{ species, unsexed: 2 }], { tank: { plants } }));
 
-test("plants do not last with fish that eat them or pull them out", () => {
+test("plants do not last with fish that eat them or pull them out: a loss that harms no animal", () => {
   for (const does of ["eatsPlants", "uproots"] as const) {
-    expect(among(fish(does), "planted")).toEqual({ findings: ["restricting"], met: [] });
-    expect(among(fish(does), "none")).toEqual({ findings: [], met: ["restricting"] });
+    for (const plants of ["planted", "grown-in", undefined] as const)
+      expect(among(fish(does), plants)).toEqual({ findings: ["advisory"], met: [] });
+    expect(among(fish(does), "none")).toEqual({ findings: [], met: [] });
   }
 });
 
@@ -37,7 +38,12 @@ test("digging is worth knowing where there are plants", () => {
 });
 
 test("in a keeper's tank: goldfish eat plants, yellow cichlids dig, neons do neither", () => {
-  expect(among(carassiusAuratus, "planted").findings).toEqual(["restricting"]);
-  expect(among(labidochromisCaeruleus, "planted").findings).toEqual(["advisory"]);
+  const harm = (species: SpeciesProfile) =>
+    findingsOf(
+      planBy(plantsAtRisk, [{ species, unsexed: 2 }], { tank: { plants: "planted" } }),
+      "plants-at-risk",
+    ).map(({ measures }) => measures?.harm?.value);
+  expect(harm(carassiusAuratus)).toEqual(["eats"]);
+  expect(harm(labidochromisCaeruleus)).toEqual(["digs"]);
   expect(among(paracheirodonInnesi, "planted")).toEqual({ findings: [], met: [] });
 });

@@ -22,8 +22,8 @@ test("who does not need them gets no advice", () => {
   expect(weighed(inTank(false, "none"))).toEqual({ findings: [], met: [] });
 });
 
-test("a plan that does not say leaves it open", () => {
+test("a plan that does not say leaves it open, and is held to it in both bounds", () => {
   const { bounds, open } = inTank(true);
-  expect(bounds).toEqual({ atBest: "suitable", atWorst: "conditional" });
+  expect(bounds).toEqual({ atBest: "conditional", atWorst: "conditional" });
   expect(open).toMatchObject([{ input: "tank.plants", reason: "not-given" }]);
 });

@@ -4,6 +4,7 @@ import osteogasterAenea from "vivary/catalog/osteogaster-aenea";
 import paracheirodonInnesi from "vivary/catalog/paracheirodon-innesi";
 import tanichthysAlbonubes from "vivary/catalog/tanichthys-albonubes";
 import trichogasterChuna from "vivary/catalog/trichogaster-chuna";
+import type { Verdict } from "../../../../src/compatibility";
 import { settlingCompany } from "../../../../src/compatibility/rules/plan/settling-company";
 import type { SpeciesProfile, TraitValue as Value } from "../../../../src/species";
 import { adults, animal, type Stated } from "../../animals";
@@ -67,7 +68,33 @@ test("who is not shy needs none", () => {
   expect(weighed(settled(undefined, shy({ "social.settledBy": false })))).toEqual({ findings: [], met: [] });
 });
 
+describe("dense cover in place of company", () => {
+  const inCover = (cover: number | undefined, needed: number | undefined) =>
+    planBy(
+      settlingCompany,
+      [{ species: shy(needed === undefined ? {} : { "space.cover": needed }), unsexed: 1 }],
+      { tank: { cover } },
+    );
+
+  test("settles it more slowly, from one and a half times what it needs", () => {
+    expect(inCover(0.6, 0.4)).toMatchObject({
+      outcome: "suitable",
+      findings: [{ weight: "advisory", measures: { cover: { value: 0.6, unit: "1" } }, watchFor: "hiding" }],
+    });
+    expect(weighed(inCover(0.59, 0.4)).findings).toEqual(["restricting"]);
+    expect(weighed(inCover(undefined, 0.4)).findings).toEqual(["restricting"]);
+  });
+
+  test("is a full tank of it where nobody knows what it needs, or it needs none", () => {
+    for (const needed of [undefined, 0]) {
+      expect(weighed(inCover(0.9, needed)).findings).toEqual(["restricting"]);
+      expect(weighed(inCover(1, needed)).findings).toEqual(["advisory"]);
+    }
+  });
+});
+
 describe("what nobody knows of the company stays open", () => {
+  const ofCompany = (open: Verdict["open"]) => open.filter(({ of }) => of === 1);
   const between = { atBest: "suitable", atWorst: "conditional" };
 
   const stated: Stated = {
@@ -84,14 +111,14 @@ describe("what nobody knows of the company stays open", () => {
       const { [path]: _, ...known } = stated;
       const { bounds, open } = settled(animal("calm", known));
       expect(bounds).toEqual(between);
-      expect(open).toMatchObject([{ trait: path, of: 1, reason: "missing" }]);
+      expect(ofCompany(open)).toMatchObject([{ trait: path, of: 1, reason: "missing" }]);
     },
   );
 
   test("disputed", () => {
     const { bounds, open } = settled(animal("calm", stated, { also: [{ "social.settles": false }] }));
     expect(bounds).toEqual(between);
-    expect(open).toMatchObject([
+    expect(ofCompany(open)).toMatchObject([
       { trait: "social.settles", of: 1, reason: "disputed", values: [true, false] },
     ]);
   });

@@ -5,13 +5,13 @@ import paracheirodonInnesi from "vivary/catalog/paracheirodon-innesi";
 import { territories } from "../../../../src/compatibility/rules/plan/territories";
 import type { Group, PlannedTank } from "../../../../src/plan";
 import type { TraitValue as Value } from "../../../../src/species";
-import { animal } from "../../animals";
+import { animal, inAnyNumber } from "../../animals";
 import { planBy } from "../../judging";
 
 type Holder = Exclude<Value<"space.territory">, "none">["holder"];
 
 const holder = (id: string, area: number, who: Holder, zone: "bottom" | "surface" = "bottom") =>
-  animal(id, { "space.territory": { area, zone, holder: who } });
+  animal(id, { ...inAnyNumber, "space.territory": { area, zone, holder: who } });
 /** What is asked of a floor of 200 × 60 cm without anything on it. */
 const asked = (groups: readonly Group[], tank: Partial<PlannedTank> = {}) =>
   planBy(territories, groups, { tank }).findings.map((finding) =>

@@ -21,21 +21,35 @@ test("both ends of the kept span are in it", () => {
   }
 });
 
-test("outside blocks, tolerated or not", () => {
-  expect(inWater({ salinity: 1.9 }).findings).toEqual(["blocking"]);
-  expect(inWater({ salinity: 1.9 }, { tolerated: { min: 0, max: 15 } }).findings).toEqual(["blocking"]);
+test("it gives way by nothing, tolerated or not", () => {
+  expect(inWater({ salinity: 1.9 })).toEqual({ findings: ["restricting"], met: [] });
+  expect(inWater({ salinity: 1.9 }, { tolerated: { min: 0, max: 15 } }).findings).toEqual(["restricting"]);
+  expect(inWater({ salinity: 10.1 }, { precision: { max: "class" } }).findings).toEqual(["restricting"]);
 });
 
-test("water is fresh where the plan does not say, but blocks nothing before that is said", () => {
+test("water is fresh where the plan does not say", () => {
   expect(inWater({}).findings).toEqual(["restricting"]);
-  expect(inWater({ salinity: 0 }).findings).toEqual(["blocking"]);
+  expect(inWater({ salinity: 0 }).findings).toEqual(["restricting"]);
 });
 
-test("a bumblebee goby wants salt, a neon none", () => {
-  const at = (species: typeof brachygobiusDoriae, salinity: number) =>
-    planBy(waterSalinity, [{ species, unsexed: 8 }], { water: { salinity } }).outcome;
-  expect(at(brachygobiusDoriae, 5)).toBe("suitable");
-  expect(at(brachygobiusDoriae, 0)).toBe("unsuitable");
-  expect(at(paracheirodonInnesi, 0)).toBe("suitable");
-  expect(at(paracheirodonInnesi, 5)).toBe("unsuitable");
+test("a bumblebee goby wants salt, a neon none, and no water serves both", () => {
+  const [goby, neon] = [brachygobiusDoriae, paracheirodonInnesi].map((species) => ({ species, unsexed: 8 }));
+  const at = (salinity: number, ...groups: readonly (typeof goby)[]) =>
+    planBy(
+      waterSalinity,
+      groups.flatMap((group) => group ?? []),
+      { water: { salinity } },
+    );
+  expect(at(5, goby).outcome).toBe("suitable");
+  expect(at(0, goby).outcome).toBe("conditional");
+  expect(at(0, neon).outcome).toBe("suitable");
+  expect(at(5, neon).outcome).toBe("conditional");
+  const both = at(1, goby, neon);
+  expect(both.outcome).toBe("unsuitable");
+  expect(both.findings.at(-1)).toMatchObject({
+    rule: "conditions-exclude",
+    weight: "blocking",
+    from: 0,
+    to: 1,
+  });
 });

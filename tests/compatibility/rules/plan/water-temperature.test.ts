@@ -27,68 +27,123 @@ test("both ends of the kept span are in it", () => {
   }
 });
 
-test("up to 2 K outside restricts, farther blocks", () => {
-  expect(inWater({ temperature: 28 }).findings).toMatchObject([
-    {
-      weight: "restricting",
-      condition: { on: "water.temperature", wanted: { min: 20, max: 26 } },
-      measures: { kept: { min: 20, max: 26, unit: "degC" }, planned: { value: 28, unit: "degC" } },
-    },
-  ]);
-  expect(weighed(inWater({ temperature: 18 })).findings).toEqual(["restricting"]);
-  expect(weighed(inWater({ temperature: 28.1 })).findings).toEqual(["blocking"]);
-  expect(weighed(inWater({ temperature: 17.9 })).findings).toEqual(["blocking"]);
+describe("each end gives way", () => {
+  test("by half a degree, which is worth knowing", () => {
+    for (const temperature of [19.5, 26.5]) {
+      expect(inWater({ temperature })).toMatchObject({
+        outcome: "suitable",
+        findings: [
+          {
+            weight: "advisory",
+            measures: { kept: { min: 20, max: 26, unit: "degC" }, planned: { value: temperature } },
+          },
+        ],
+        met: [{ weight: "restricting" }],
+      });
+    }
+  });
+
+  test("by a degree where it is a handbook's class", () => {
+    const precision = { max: "class" } as const;
+    expect(inWater({ temperature: 27 }, { precision }).outcome).toBe("suitable");
+    expect(inWater({ temperature: 27.1 }, { precision }).outcome).toBe("conditional");
+    expect(inWater({ temperature: 19.4 }, { precision }).outcome).toBe("conditional");
+  });
+
+  test("by nothing past a limit, however near that is", () => {
+    expect(inWater({ temperature: 26.2 }, { limit: { max: 26.2 } }).outcome).toBe("suitable");
+    expect(inWater({ temperature: 26.3 }, { limit: { max: 26.2 } }).outcome).toBe("conditional");
+  });
 });
 
-test("a best span in place of a kept one restricts at most", () => {
-  expect(weighed(inWater({ temperature: 35 }, { standIn: true })).findings).toEqual(["restricting"]);
+test("outside that it restricts however far out, to what the animal can be given, aimed at what it is kept in", () => {
+  for (const temperature of [10, 19.4, 26.6, 40]) {
+    expect(inWater({ temperature })).toMatchObject({
+      findings: [
+        {
+          weight: "restricting",
+          condition: {
+            on: "water.temperature",
+            wanted: { min: 19.5, max: 26.5, unit: "degC" },
+            aim: { min: 20, max: 26 },
+          },
+          measures: { planned: { value: temperature, unit: "degC" } },
+        },
+      ],
+      conditions: [{ on: "water.temperature", aim: { min: 20, max: 26 } }],
+    });
+  }
 });
 
-test("past a limit blocks, up to it does not", () => {
+test("past a limit it says so", () => {
   const limit = { max: 27 };
-  expect(weighed(inWater({ temperature: 27 }, { limit })).findings).toEqual(["restricting"]);
-  expect(weighed(inWater({ temperature: 27.1 }, { limit })).findings).toEqual(["blocking"]);
-  expect(weighed(inWater({ temperature: 27.1 }, { limit, standIn: true })).findings).toEqual(["blocking"]);
+  const said = (temperature: number) => inWater({ temperature }, { limit }).findings[0]?.measures;
+  expect(said(27)).not.toHaveProperty("limit");
+  expect(said(27.1)).toMatchObject({ limit: { max: 27, unit: "degC" } });
+});
+
+test("water outside an optimum is worth knowing", () => {
+  const optimum = { min: 22, max: 24 };
+  expect(inWater({ temperature: 25 }, { optimum })).toMatchObject({
+    outcome: "suitable",
+    findings: [{ weight: "advisory", measures: { optimum: { min: 22, max: 24 } } }],
+  });
+  expect(inWater({ temperature: 24 }, { optimum }).findings).toEqual([]);
 });
 
 test("what is tolerated for a while never loosens", () => {
-  expect(weighed(inWater({ temperature: 30 }, { tolerated: { min: 10, max: 32 } })).findings).toEqual([
-    "blocking",
-  ]);
+  const tolerated = { min: 10, max: 32 };
+  expect(inWater({ temperature: 30 }, { tolerated }).conditions).toEqual(
+    inWater({ temperature: 30 }).conditions,
+  );
+});
+
+test("a plan that does not say is held to it in both bounds", () => {
+  expect(inWater({ temperature: undefined })).toMatchObject({
+    outcome: "conditional",
+    bounds: { atBest: "conditional", atWorst: "conditional" },
+    open: [{ input: "water.temperature", reason: "not-given" }],
+  });
 });
 
 describe("the hottest and the coolest day", () => {
-  test("restrict however far out", () => {
+  test("restrict to the one end each, however far out", () => {
     expect(inWater({ temperature: 24, hottest: 35 }).findings).toMatchObject([
-      { weight: "restricting", condition: { on: "water.hottest", wanted: { max: 26 } } },
+      { weight: "restricting", condition: { on: "water.hottest", wanted: { max: 26.5 } } },
     ]);
     expect(inWater({ temperature: 24, coolest: 10 }).findings).toMatchObject([
-      { weight: "restricting", condition: { on: "water.coolest", wanted: { min: 20 } } },
+      { weight: "restricting", condition: { on: "water.coolest", wanted: { min: 19.5 } } },
     ]);
   });
 
-  test("block past a limit only", () => {
+  test("say what limit they pass", () => {
     const limit = { min: 12, max: 34 };
-    expect(weighed(inWater({ temperature: 24, hottest: 34, coolest: 12 }, { limit })).findings).toEqual([
-      "restricting",
-      "restricting",
+    const { findings } = inWater({ temperature: 24, hottest: 34.1, coolest: 11.9 }, { limit });
+    expect(findings).toMatchObject([
+      { measures: { hottest: { value: 34.1 }, limit: { max: 34 } } },
+      { measures: { coolest: { value: 11.9 }, limit: { min: 12 } } },
     ]);
-    expect(weighed(inWater({ temperature: 24, hottest: 34.1 }, { limit })).findings).toEqual(["blocking"]);
-    expect(weighed(inWater({ temperature: 24, coolest: 11.9 }, { limit })).findings).toEqual(["blocking"]);
   });
 
-  test("are met within the kept span", () => {
+  test("are met within what the animal can be given", () => {
     expect(weighed(inWater({ temperature: 24, hottest: 26, coolest: 20 }))).toEqual({
       findings: [],
       met: ["restricting", "restricting", "restricting"],
     });
+    expect(weighed(inWater({ temperature: 24, hottest: 26.5, coolest: 19.5 })).findings).toEqual([
+      "advisory",
+      "advisory",
+    ]);
   });
 });
 
-test("an unheated room of 18 °C suits a goldfish and no betta", () => {
+test("an unheated room of 18 °C suits a goldfish, and a betta must have it warmer", () => {
   const water = { temperature: 18 };
   const at = (species: typeof bettaSplendens) =>
     planBy(waterTemperature, [{ species, unsexed: 1 }], { water });
   expect(at(carassiusAuratus).outcome).toBe("suitable");
-  expect(at(bettaSplendens).outcome).toBe("unsuitable");
+  expect(at(bettaSplendens)).toMatchObject({
+    outcome: "conditional",
+    conditions: [{ on: "water.temperature" }],
+  });
 });

@@ -5,13 +5,19 @@ import paracheirodonInnesi from "vivary/catalog/paracheirodon-innesi";
 import { zones } from "../../../../src/compatibility/rules/plan/zones";
 import type { Group } from "../../../../src/plan";
 import type { TraitValue as Value } from "../../../../src/species";
-import { animal, type Stated } from "../../animals";
+import { animal, inAnyNumber, type Stated } from "../../animals";
 import { findingsOf, planBy } from "../../judging";
 
 type Zone = Value<"space.zones">[number];
 
 const dweller = (id: string, where: readonly Zone[], more: Stated = {}) =>
-  animal(id, { "space.zones": where, "space.footprint": [{ least: 2000, for: 4 }], ...more });
+  animal(id, {
+    ...inAnyNumber,
+    "space.zones": where,
+    "space.footprint": [{ least: 2000, for: 4 }],
+    "space.furtherFootprint": 500,
+    ...more,
+  });
 const asked = (groups: readonly Group[], length = 20) =>
   findingsOf(
     planBy(zones, groups, { tank: { base: { shape: "rectangle", length, width: 100 } } }),
@@ -35,7 +41,7 @@ test("groups that live on the ground need floor beside each other: the largest, 
   ]);
   expect(asked([a, b], 40)).toEqual([]);
   const c = { species: dweller("c", ["bottom"]), unsexed: 4 };
-  expect(asked([a, b, c])).toContainEqual([2, bottom, 5000]);
+  expect(asked([a, b, c], 23)).toContainEqual([2, bottom, 5000]);
 });
 
 test("other parts of the tank do not count, nor who can give way to them", () => {
@@ -65,19 +71,48 @@ test("two groups of one species ask together what one group asks", () => {
   expect(asked(halves)).toEqual([]);
   // Eight of a: 2000 for four and 500 for each more. One of b: half of what four need, and of that half beside the others.
   const b = { species: dweller("b", ["bottom"]), unsexed: 1 };
-  expect(asked([...halves, b])).toEqual([
+  expect(asked([...halves, b], 21)).toEqual([
     [0, bottom, 4500],
     [1, bottom, 4500],
     [2, bottom, 4500],
   ]);
 });
 
-test("in a keeper's tank: neons, corydoras and a bristlenose share a metre, not 60 cm", () => {
+test("who grazes panes and wood adds nothing to the floor of those on the ground", () => {
+  const a = { species: dweller("a", ["bottom"]), unsexed: 4 };
+  const grazer = (foods: Value<"diet.foods">, type: Value<"diet.type"> = "herbivore") => ({
+    species: dweller("grazer", ["bottom"], { "diet.type": type, "diet.foods": foods }),
+    unsexed: 4,
+  });
+  expect(asked([a, grazer(["algae", "dry"])])).toEqual([]);
+  expect(asked([a, grazer(["wood"], "detritivore")])).toEqual([]);
+  expect(asked([a, grazer(["algae"], "omnivore")])).toHaveLength(2);
+  expect(asked([a, grazer(["plants"])])).toHaveLength(2);
+});
+
+test("less than 0.45 of what all on the ground need is far too small", () => {
+  const groups = ["a", "b"].map((id) => ({ species: dweller(id, ["bottom"]), unsexed: 4 }));
+  expect(asked(groups, 13.5)).toEqual([
+    [0, bottom, 3000],
+    [1, bottom, 3000],
+  ]);
+  expect(asked(groups, 13.4)).toEqual(["blocking", "blocking"]);
+});
+
+test("each group asks for the number that belongs together", () => {
+  const shoal: Stated = { "social.living": "shoal", "social.group": { least: 4 } };
+  const groups = ["a", "b"].map((id) => ({ species: dweller(id, ["bottom"], shoal), unsexed: 1 }));
+  expect(asked(groups)).toEqual([
+    [0, bottom, 3000],
+    [1, bottom, 3000],
+  ]);
+});
+
+test("in a keeper's tank: neons, corydoras and a bristlenose share 60 × 30 cm", () => {
   const groups = [
     { species: paracheirodonInnesi, unsexed: 15 },
     { species: osteogasterAenea, unsexed: 6 },
     { species: ancistrusCirrhosus, unsexed: 1 },
   ];
-  expect(asked(groups, 40)).toEqual([]);
-  expect(asked(groups, 18)).toHaveLength(2);
+  expect(asked(groups, 18)).toEqual([]);
 });

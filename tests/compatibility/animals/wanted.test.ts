@@ -1,0 +1,43 @@
+import { describe, expect, test } from "vitest";
+import { wantedKin } from "../../../src/compatibility/animals/wanted";
+import type { Kin } from "../../../src/plan";
+
+const both = { male: true, female: true };
+const kin = (numbers: Omit<Kin, "mayHave">): Kin => ({ ...numbers, mayHave: both });
+const shoal = { "social.group": { least: 8 }, "social.living": "shoal" } as const;
+
+describe("as many are wanted", () => {
+  test("as belong together, and never fewer than there are", () => {
+    expect(wantedKin({ party: { kin: kin({ count: 3 }) }, ...shoal }).count).toBe(8);
+    expect(wantedKin({ party: { kin: kin({ count: 12 }) }, ...shoal }).count).toBe(12);
+    expect(wantedKin({ party: { kin: kin({}) }, ...shoal }).count).toBe(8);
+  });
+
+  test("as are past a number to avoid", () => {
+    const group = { least: 2, avoid: { min: 3, max: 5 } };
+    expect(wantedKin({ party: { kin: kin({ count: 4 }) }, ...shoal, "social.group": group }).count).toBe(6);
+  });
+
+  test("as there are, of those that live alone or of which no number is known", () => {
+    const alone = { ...shoal, "social.living": "alone" } as const;
+    expect(wantedKin({ party: { kin: kin({ count: 2 }) }, ...alone }).count).toBe(2);
+    expect(wantedKin({ party: { kin: kin({ count: 2 }) } }).count).toBe(2);
+  });
+});
+
+describe("of both sexes", () => {
+  const harem = { ...shoal, "social.femalesPerMale": 2 };
+
+  test("there are enough females, and the others that join are female", () => {
+    const wanted = (males: number, females: number) =>
+      wantedKin({ party: { kin: kin({ count: males + females, males, females }) }, ...harem });
+    expect(wanted(2, 2)).toMatchObject({ count: 8, males: 2, females: 6 });
+    expect(wanted(4, 4)).toMatchObject({ count: 12, males: 4, females: 8 });
+    expect(wanted(4, 9)).toMatchObject({ count: 13, males: 4, females: 9 });
+  });
+
+  test("a group of one sex stays of one sex", () => {
+    const males = wantedKin({ party: { kin: kin({ count: 3, males: 3, females: 0 }) }, ...harem });
+    expect(males).toMatchObject({ count: 8, males: 3, females: 0 });
+  });
+});
