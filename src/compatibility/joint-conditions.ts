@@ -64,6 +64,21 @@ function aimed({ aim, ...condition }: AimedCondition): AimedCondition {
   return { ...condition, aim: { min: middle, max: middle } };
 }
 
+/** Whether some of the conditions that judgements ask for in one world or another exclude each other. */
+export function mayExclude(asks: readonly (readonly AimedCondition[])[]): boolean {
+  const told = new Map<string, AimedCondition>();
+  for (const condition of asks.flat()) {
+    const { on, of, wanted } = condition;
+    told.set(JSON.stringify([on, of, wanted]), condition);
+  }
+  const distinct = [...told.values()].map((condition) => ({ ...condition, findings: [] }));
+  return distinct.some((one, index) =>
+    distinct
+      .slice(index + 1)
+      .some((other) => exceeds(one, other) || (rivals(one, other) && !jointCondition(one, other))),
+  );
+}
+
 /** Two conditions that no plan meets at once. */
 export type Exclusion = readonly [JointCondition, JointCondition];
 

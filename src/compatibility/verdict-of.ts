@@ -9,7 +9,7 @@ import { rankQuestions } from "./engine/rank-questions";
 import type { AnyFinding } from "./engine/rule/finding";
 import { gravity } from "./engine/rule/weight";
 import type { Subject } from "./engine/subject";
-import { type Exclusion, exclusions, jointConditions } from "./joint-conditions";
+import { type Exclusion, exclusions, jointConditions, mayExclude } from "./joint-conditions";
 import type { Finding, Verdict, VerdictParty } from "./verdict";
 
 const outcomes = ["suitable", "conditional", "unsuitable"] as const;
@@ -22,8 +22,12 @@ export function verdictOf(
 ): Verdict {
   const judged = judgements.flatMap((judgement) => judgement.findings);
   const conditions = jointConditions(judged);
-  const excluding = exclusions(conditions).map((exclusion) => exclusionFinding(exclusion, judged));
+  const blocked = judged.some(({ weight }) => weight === "blocking");
+  const excluding = blocked
+    ? []
+    : exclusions(conditions).map((exclusion) => exclusionFinding(exclusion, judged));
   const findings = [...judged, ...excluding];
+  const worst = greatest(judgements, (judgement) => judgement.greatest);
   const adopted = greatest(findings, ({ weight }) => gravity[weight]);
   const undetermined = adopted < gravity.blocking && judgements.some((judgement) => judgement.undetermined);
   return frozen({
@@ -31,7 +35,7 @@ export function verdictOf(
     bounds: {
       atBest: outcomeOf(greatest(judgements, ({ least }) => least)),
       atWorst: outcomeOf(
-        excluding.length > 0 ? gravity.blocking : greatest(judgements, (judgement) => judgement.greatest),
+        worst < gravity.blocking && mayExclude(judgements.map(({ asks }) => asks)) ? gravity.blocking : worst,
       ),
     },
     parties: subjects.map(({ party }) => verdictParty(party)),

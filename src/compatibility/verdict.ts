@@ -68,8 +68,8 @@ export interface Verdict {
   /** What speaks against and for it. */
   readonly findings: readonly Finding[];
   /**
-   * What would remove the restricting findings: one entry for each fact and party. Where two exclude each other, a finding
-   * `conditions-exclude` says so.
+   * What would remove the restricting findings: one entry for each fact and party. Where two exclude each other, and
+   * nothing else rules it out, a finding `conditions-exclude` says so.
    */
   readonly conditions: readonly JointCondition[];
   /** Findings whose condition the plan meets: they do not count. */

@@ -169,6 +169,7 @@ function bounded(
     least,
     greatest,
     undetermined: standing.some(({ answer }) => couldBe(answer)),
+    asks: [adopted, ...others].flatMap((world) => world.standing.flatMap(({ condition }) => condition ?? [])),
   };
 }
 

@@ -1,5 +1,5 @@
 import { isEssential, type OpenQuestion } from "./questions";
-import type { AnyFinding } from "./rule/finding";
+import type { AimedCondition, AnyFinding } from "./rule/finding";
 import type { Rule } from "./rule/rule";
 import { gravest, gravity } from "./rule/weight";
 
@@ -13,6 +13,8 @@ export interface Judgement {
   readonly greatest: number;
   /** An essential trait is missing that could block or restrict, or individuals could do what blocks. */
   readonly undetermined: boolean;
+  /** Every condition that it asks for in some world. */
+  readonly asks: readonly AimedCondition[];
 }
 
 /** Of a rule that has nothing to say, whatever may come out. */
@@ -23,6 +25,7 @@ export const silent: Judgement = {
   least: 0,
   greatest: 0,
   undetermined: false,
+  asks: [],
 };
 
 /**
