@@ -40,7 +40,7 @@ const flow = fc.tuple(fc.nat(currents.length - 1), fc.nat(currents.length - 1)).
 }));
 
 /** Tanks of any shape, with anything that a plan may say of them or may leave out. */
-const tanks: fc.Arbitrary<PlannedTank> = fc.record(
+export const tanks: fc.Arbitrary<PlannedTank> = fc.record(
   {
     base: bases,
     height: fc.integer({ min: 20, max: 90 }),
@@ -54,6 +54,8 @@ const tanks: fc.Arbitrary<PlannedTank> = fc.record(
     openWater: share,
     openSurface: share,
     sightBreaks: fc.nat(8),
+    substrate: word(classes.ground),
+    hides: fc.dictionary(word(classes.hide), fc.nat(6), { maxKeys: 3 }),
     plants: fc.constantFrom("none" as const, "planted" as const, "grown-in" as const),
     filter: fc.record({ mediaArea: fc.constantFrom(0, 0.5, 4, 40), age: fc.constantFrom(0, 30, 90) }),
   },
@@ -61,7 +63,7 @@ const tanks: fc.Arbitrary<PlannedTank> = fc.record(
 );
 
 /** Water, the coolest season never warmer than usual, the hottest day never cooler. */
-const waters: fc.Arbitrary<PlannedWater> = fc.record(
+export const waters: fc.Arbitrary<PlannedWater> = fc.record(
   {
     coolest: fc.integer({ min: 8, max: 16 }),
     temperature: fc.integer({ min: 16, max: 30 }),
@@ -92,11 +94,17 @@ const counts = fc
   .map((given) => (Object.values(given).some((count) => count > 0) ? given : { ...given, unsexed: 6 }));
 
 const told = fc.record(
-  { length: fc.constantFrom(1, 3, 7.5, 20), entersOn: fc.constantFrom(0, 14) },
+  {
+    length: fc.constantFrom(1, 3, 7.5, 20),
+    temper: fc.constantFrom("shyer" as const, "typical" as const, "bolder" as const, "bully" as const),
+    raises: fc.boolean(),
+    entersOn: fc.constantFrom(0, 14),
+  },
   { requiredKeys: [] },
 );
 
-const group: fc.Arbitrary<Group> = fc
+/** Any number of animals of any species. */
+export const group: fc.Arbitrary<Group> = fc
   .tuple(kinds, counts, told)
   .map(([kind, count, further]) => ({ ...kind, ...count, ...further }));
 
@@ -104,7 +112,7 @@ const groups = fc
   .tuple(fc.array(group, { minLength: 1, maxLength: 4 }), fc.boolean())
   .map(([list, named]) => (named ? list.map((one, index) => ({ id: `group ${index}`, ...one })) : list));
 
-const offering: fc.Arbitrary<Offering> = fc.record(
+export const offering: fc.Arbitrary<Offering> = fc.record(
   { food: word(classes.food), place: word(classes.zone), light: word(classes.light), apart: fc.boolean() },
   { requiredKeys: ["food", "place"] },
 );
