@@ -49,10 +49,11 @@ function scaled({ base, ...tank }: Plan["tank"], times: number): Plan["tank"] {
 
 /** The groups that nothing rules out beside those before them, one at least. */
 function together(groups: readonly Group[]): readonly Group[] {
-  return groups.reduce<readonly Group[]>((kept, next) => {
-    const goes = kept.every((other) => isPromise(outcomeOf(other, next)));
-    return goes ? [...kept, next] : kept;
-  }, []);
+  const kept: Group[] = [];
+  for (const next of groups) {
+    if (kept.every((other) => isPromise(outcomeOf(other, next)))) kept.push(next);
+  }
+  return kept;
 }
 
 const outcomeOf = (a: Group, b: Group): Outcome => assessPair(partyOf(a), partyOf(b)).outcome;
@@ -85,7 +86,11 @@ export function planBreaches(plan: Plan): readonly string[] {
   const found = witness(plan, { company });
   const breaches = isPromise(verdict.outcome)
     ? found
-      ? [...outcomeBreaches(found), ...fewer(plan, found), ...changedBeside(plan, found, verdict.conditions)]
+      ? [
+          ...outcomeBreaches(found),
+          ...fewer(plan, found),
+          ...changedBeside(plan, found, [...verdict.conditions, ...askedByCompany(plan, found)]),
+        ]
       : ["no witness"]
     : found
       ? ["a witness of what is ruled out"]
@@ -148,6 +153,16 @@ function named({ on, of }: Condition): readonly string[] {
     path.map((step) => (step === "of" ? String(of) : step)).join("."),
   );
   return [...own.filter((path) => path !== "groups"), ...(bound[on] ?? [])];
+}
+
+/** What animals that were added ask of the tank: whoever asks for company asks for what that needs. */
+function askedByCompany({ groups: { length } }: Plan, after: Plan): readonly Condition[] {
+  if (after.groups.length === length) return [];
+  return assessPlan(after).met.flatMap((finding) => {
+    if (finding.weight !== "restricting") return [];
+    const { from = length, to = from, condition } = finding;
+    return Math.max(from, to) >= length ? [condition] : [];
+  });
 }
 
 /** What a later plan says otherwise, of what was given and no condition names. */
