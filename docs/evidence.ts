@@ -3,7 +3,8 @@ import { allSpecies } from "vivary/catalog";
 import { allRecords } from "vivary/evidence";
 import { jaccard } from "vivary/ranges";
 import {
-  type Basis,
+  bases,
+  basisOf,
   disagreement,
   essentialTraits,
   factAt,
@@ -16,7 +17,6 @@ import {
 } from "vivary/species";
 import { italic, page, table } from "./markdown";
 
-const bases: readonly Basis[] = ["published", "curated", "memory", "common-practice"];
 const figures = ["water.temperature", "water.pH", "water.generalHardness"] as const;
 
 export function evidencePage(): string {
@@ -25,7 +25,7 @@ export function evidencePage(): string {
     .sort((a, b) => a.shared - b.shared || inOrder(a.record.id, b.record.id));
   return page(
     "# The state of the evidence",
-    `Written from the records by \`npm run pages\`: ${allSpecies.length} species. *Published* was read at its source; *memory* was recalled and waits to be read; *common practice* is what experienced keepers agree on and no source states.`,
+    `Written from the records by \`npm run pages\`: ${allSpecies.length} species. *Published* was read at its source; *curated* blends several; *observed* is a keeper's signed observation; *memory* was recalled and waits to be read; *common practice* is what experienced keepers agree on and no source states; *derived* was computed, estimated, or stands in for what nobody stated.`,
     "## Statements",
     table(["support", "statements"], supports()),
     "## Traits",
@@ -50,26 +50,25 @@ export function evidencePage(): string {
         ]),
     ),
     "## Weakest records",
-    "The thirty whose essential traits and water rest most on common practice: the first to look for sources for.",
-    table(["species", "on common practice or unknown", "traits unknown"], weakest().slice(0, 30)),
+    "The thirty whose essential traits and water rest most on common practice, or on what stands in: the first to look for sources for.",
+    table(["species", "on common practice, derived or unknown", "traits unknown"], weakest().slice(0, 30)),
   );
 }
 
 const inOrder = (a: string, b: string) => (a < b ? -1 : 1);
 const share = (count: number, all: number) => `${count} (${Math.round((count / all) * 100)} %)`;
 
-/** How many statements were read, recalled, blended or have no source. */
+/** How many statements stand on each basis. */
 function supports(): readonly (readonly [support: string, statements: string])[] {
   const kinds = allRecords.flatMap((record) =>
-    traitPaths.flatMap((path) => statementsOf(record, path).map(({ by }) => kindOf(record, by))),
+    traitPaths.flatMap((path) =>
+      statementsOf(record, path).map((statement) => basisOf(statement, record.sources)),
+    ),
   );
-  const named = ["read", "recalled", "curator", "common-practice"];
-  return named.map((kind) => [kind, share(kinds.filter((found) => found === kind).length, kinds.length)]);
-}
-
-function kindOf({ sources }: SpeciesRecord, by: string): string {
-  if (by === "common-practice" || by === "curator") return by;
-  return sources[by]?.memory ? "recalled" : "read";
+  return bases.map((basis) => [
+    basis.replace("-", " "),
+    share(kinds.filter((found) => found === basis).length, kinds.length),
+  ]);
 }
 
 /** A trait with the number of species that have it, by the basis of the adopted fact. */
@@ -115,11 +114,11 @@ function rivals(disputes: readonly Dispute[]): readonly (readonly [string, numbe
 const mean = (numbers: readonly number[]) =>
   numbers.reduce((sum, number) => sum + number, 0) / numbers.length;
 
-/** A record is the weaker the more of its essential and water facts rest on common practice or are unknown. */
+/** A record is the weaker the more of its essential and water facts rest on common practice, are derived or unknown. */
 function weakest(): readonly (readonly (string | number)[])[] {
   const weighed = [...new Set([...essentialTraits, ...figures])];
   const isWeak = (profile: SpeciesProfile) => (path: TraitPath) =>
-    (factAt(profile, path)?.basis ?? "common-practice") === "common-practice";
+    ["common-practice", "derived"].includes(factAt(profile, path)?.basis ?? "derived");
   return allSpecies
     .map((profile) => ({
       profile,

@@ -45,7 +45,7 @@ const longest = (profile: SpeciesProfile, as: "usual" | "greatest", of?: "male" 
 const least = ({ social }: SpeciesProfile) => social?.group?.value.least ?? Number.NaN;
 const tankFor = ({ space }: SpeciesProfile) => space?.baseLength?.value[0]?.least ?? Number.NaN;
 const age = ({ size }: SpeciesProfile) =>
-  size?.lifespan?.value.usual ?? size?.lifespan?.value.greatest ?? Number.NaN;
+  size?.lifespan?.value.greatest ?? size?.lifespan?.value.usual ?? Number.NaN;
 const zones = ({ space }: SpeciesProfile) => space?.zones?.value ?? [];
 const jumps = ({ space }: SpeciesProfile) => space?.jumps?.value;
 const breathes = ({ water }: SpeciesProfile) => water?.airBreathing?.value.kind;
@@ -64,6 +64,8 @@ const does = ({ temperament }: SpeciesProfile, wanted: Partial<Act>) =>
       Object.entries(act).some(([k, v]) => k === key && v === held),
     ),
   );
+
+const own: readonly Act["target"][] = ["own-sex", "other-sex", "own-kind"];
 
 const known: Readonly<Record<string, () => boolean>> = {
   "bettas and gouramis drown without the surface": () =>
@@ -114,9 +116,9 @@ const known: Readonly<Record<string, () => boolean>> = {
     [betta, guppy, angelfish].every(longFins) && !longFins(neon),
   "convicts bite whoever comes near their brood": () =>
     does(convict, { does: "bites", target: "any", when: "guarding-brood" }),
-  "neons, corydoras, cherry shrimps and white clouds hurt nobody": () =>
-    [neon, corydoras, cherryShrimp, whiteCloud].every(
-      (animal) => animal.temperament?.acts?.value.length === 0,
+  "neons, corydoras, cherry shrimps and white clouds hurt nobody, and at most chase their own": () =>
+    [neon, corydoras, cherryShrimp, whiteCloud].every((animal) =>
+      animal.temperament?.acts?.value.every(({ does, target }) => does === "chases" && own.includes(target)),
     ),
   "danios are faster at food than bettas and gouramis": () =>
     pace(zebraDanio) === "fast" && [betta, honeyGourami].every((fish) => pace(fish) === "slow"),

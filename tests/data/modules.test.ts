@@ -43,7 +43,9 @@ const modules = modulesOf({
   moved: [["danio-frankei", "danio-rerio"]],
   jurisdictions: [{ text }],
 });
-const profile = { ...resolve(record), listings: [listing] };
+/** The profile as the catalog ships it: without the keys of sources. */
+const { said: _, ...rehoming } = resolve(record).care?.rehoming ?? {};
+const profile = { ...resolve(record), care: { rehoming }, listings: [listing] };
 
 /** What a module exports when it runs, and what it did beside. */
 function evaluated(code: string) {

@@ -1,22 +1,11 @@
-import { type Basis, weakestBasis } from "../record/basis";
+import { weakestBasis } from "../record/basis";
 import type { SourceVoice, StatementGroup } from "../record/groups";
 import type { StatementTopic } from "../record/statement";
 import type { TraitWay } from "../traits/definitions";
 import type { SizeForGroup } from "../traits/values";
-import { joined } from "./joined";
+import { type Choice, joined } from "./joined";
 import { isMeasuredWhole, totalLength } from "./lengths";
-import type { AdultLength, Fact, Figures } from "./profile";
-
-/** A value that a source supports, and what it rests on. */
-export interface Choice extends StatementTopic {
-  /** The place of its group among those of the trait. */
-  readonly group: number;
-  readonly value: unknown;
-  readonly root: string;
-  readonly bases: readonly Basis[];
-  readonly said: readonly string[];
-  readonly precision?: Figures<unknown>["precision"];
-}
+import type { AdultLength, Fact } from "./profile";
 
 /** How the choices of a trait become its value. */
 interface Way {

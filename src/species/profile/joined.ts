@@ -1,6 +1,19 @@
 import type { PartialRange } from "../../ranges";
+import type { Basis } from "../record/basis";
 import type { SourceVoice, StatementGroup } from "../record/groups";
-import type { Choice } from "./facts";
+import type { StatementTopic } from "../record/statement";
+import type { Figures } from "./profile";
+
+/** A value that a source supports, and what it rests on. */
+export interface Choice extends StatementTopic {
+  /** The place of its group among those of the trait. */
+  readonly group: number;
+  readonly value: unknown;
+  readonly root: string;
+  readonly bases: readonly Basis[];
+  readonly said: readonly string[];
+  readonly precision?: Figures<unknown>["precision"];
+}
 
 type Span = SourceVoice<PartialRange>;
 type End = keyof PartialRange;

@@ -107,8 +107,17 @@ function ranked(statements: readonly Stated[], sources: RecordSources): readonly
   return [...statements].sort((a, b) => rank(a) - rank(b) || (name(a) < name(b) ? -1 : 1));
 }
 
-/** Of several voices with one root only the first. */
+/** Of several voices with one root only the first; of spans each that states an end which those before it leave open. */
 function oneOfEachRoot(voices: readonly SourceVoice[]): readonly SourceVoice[] {
-  const roots = voices.map(({ root }) => root);
-  return voices.filter(({ root }, index) => roots.indexOf(root) === index);
+  return voices.filter(({ root, value }, index) => {
+    const before = voices.slice(0, index).filter((voice) => voice.root === root);
+    const told = new Set(before.flatMap((voice) => endsOf(voice.value)));
+    return before.length === 0 || endsOf(value).some((end) => !told.has(end));
+  });
+}
+
+/** The ends that a span states; none of what is no span. */
+function endsOf(value: unknown): readonly string[] {
+  if (typeof value !== "object" || value === null) return [];
+  return ["min", "max"].filter((end) => typeof Reflect.get(value, end) === "number");
 }

@@ -27,6 +27,7 @@ test("a name starts a record: the checks then ask for what is still blank, and f
     "names.en.0",
     "sources.source.cite",
     "sources.source.at",
+    "sources.source",
   ]);
 });
 

@@ -21,8 +21,17 @@ describe("a trait in words", () => {
     ["water.pH", { kept: { min: 6, max: 7.5 } }, "6 to 7.5"],
     ["water.flow", { min: "still", max: "gentle" }, "still to gentle"],
     ["water.flow", { min: "still", max: "still" }, "still"],
-    ["space.baseLength", { least: 60, for: 8 }, "60 cm for 8"],
-    ["space.footprint", { least: 4000, for: 2 }, "4,000 cm² for 2"],
+    ["space.baseLength", [{ least: 60, for: 8 }], "60 cm for 8"],
+    [
+      "space.baseLength",
+      [
+        { least: 60, for: 1 },
+        { least: 100, for: 6 },
+      ],
+      "60 cm for 1; 100 cm for 6",
+    ],
+    ["size.lifespan", { usual: 5, greatest: 10 }, "5 years, at most 10 years"],
+    ["space.footprint", [{ least: 4000, for: 2 }], "4,000 cm² for 2"],
     ["space.cover", 0.3, "30 %"],
     ["space.territory", "none", "none"],
     ["space.territory", { area: 900, zone: "bottom", holder: "pair" }, "900 cm², bottom, held by a pair"],
@@ -40,7 +49,7 @@ describe("a trait in words", () => {
 
   test("is in the reader's units", () => {
     // 1 in = 2.54 cm (agreement of 1959).
-    expect(told("space.baseLength", { least: 60, for: 8 }, "us")).toBe("23.6 in for 8");
+    expect(told("space.baseLength", [{ least: 60, for: 8 }], "us")).toBe("23.6 in for 8");
     expect(told("predation.eats", [{ prey: "fish", greatest: 2.54 }], "imperial")).toBe("fish up to 1 in");
     expect(told("water.temperature", { kept: { min: 20, max: 25 } }, "us")).toBe("68 to 77 °F");
   });

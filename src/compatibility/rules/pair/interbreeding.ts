@@ -4,10 +4,11 @@ import type { GivenCondition } from "../../engine/rule/finding";
 import type { SeenParty } from "../../engine/rule/rule";
 import { sexThatSpares } from "../shared/judge-act";
 
-type Parent = SeenParty<"reproduction.interbreedsWith", never>;
+type Parent = SeenParty<never, "reproduction.interbreedsWith">;
 
-/** Whether one's record names the other. */
-const names = (one: Parent, other: Parent) => one["reproduction.interbreedsWith"].includes(other.party.id);
+/** Whether one's record names the other; undefined where nobody knows with whom it has young. */
+const names = (one: Parent, other: Parent): boolean | undefined =>
+  one["reproduction.interbreedsWith"]?.includes(other.party.id);
 
 /** No males of the one, or no females of the other, where the plan does not say of which sex they are. */
 function sexesApart(from: Parent, to: Parent): GivenCondition | undefined {
@@ -18,20 +19,24 @@ function sexesApart(from: Parent, to: Parent): GivenCondition | undefined {
 }
 
 /**
- * One record is enough: what is true of one is true of both. Families do not cross in tanks. Hybrids harm no animal; where
- * young of either are wanted, males of one and females of the other are kept apart.
+ * One record is enough: what is true of one is true of both. Families do not cross in tanks. Hybrids harm no animal, so
+ * that a cross nobody knows of decides nothing; where young of either are wanted, males of one and females of the other are
+ * kept apart.
  */
 export const interbreeding = defineRule({
   id: "interbreeding",
   question: "Do its males have offspring with the other's females?",
   way: "each-way",
-  needs: { from: ["reproduction.interbreedsWith"], to: ["reproduction.interbreedsWith"] },
+  uses: { from: ["reproduction.interbreedsWith"], to: ["reproduction.interbreedsWith"] },
   mayYield: ["blocking", "restricting", "advisory"],
   judge: ({ from, to }) => {
     if (from.party.id === to.party.id || from.party.family !== to.party.family) return [];
-    if (!(names(from, to) || names(to, from)) || !mayHave(from.party, "male") || !mayHave(to.party, "female"))
-      return [];
-    if (!from.party.raises && !to.party.raises) return [{ weight: "advisory", watchFor: "eggs or young" }];
+    if (!mayHave(from.party, "male") || !mayHave(to.party, "female")) return [];
+    const wanted = from.party.raises || to.party.raises;
+    const known = names(from, to) ?? names(to, from);
+    const cross = names(from, to) || names(to, from);
+    if (!cross) return wanted && known === undefined ? "unknown" : [];
+    if (!wanted) return [{ weight: "advisory", watchFor: "eggs or young" }];
     const condition = sexesApart(from, to);
     return [
       condition
