@@ -82,7 +82,17 @@ export function mayExclude(asks: readonly (readonly AimedCondition[])[]): boolea
 /** Two conditions that no plan meets at once. */
 export type Exclusion = readonly [JointCondition, JointCondition];
 
-/** Conditions that exclude each other: two about one fact of one party, or about facts bound to each other. */
+/** Of the joint conditions those that some of the findings ask for, and not only what is met. */
+export const askedBy = (conditions: readonly JointCondition[], findings: number): readonly JointCondition[] =>
+  conditions.flatMap((condition) => {
+    const asking = condition.findings.filter((index) => index < findings);
+    return asking.length > 0 ? [{ ...condition, findings: asking }] : [];
+  });
+
+/**
+ * Conditions that exclude each other: two about one fact of one party, or about facts bound to each other. What is met has
+ * to stay met.
+ */
 export function exclusions(conditions: readonly JointCondition[]): readonly Exclusion[] {
   return conditions.flatMap((one, index) =>
     conditions

@@ -48,7 +48,9 @@ function tankWith(plan: Plan, fact: string, wanted: Wanted): PlannedTank {
     case "height":
       return { ...tank, height: convert(least, "cm", tank.unit ?? "cm") };
     case "cover":
+      return { ...tank, cover: least, ...leftBeside("openWater", tank.openWater, least) };
     case "openWater":
+      return { ...tank, openWater: least, ...leftBeside("cover", tank.cover, least) };
     case "openSurface":
     case "sightBreaks":
       return { ...tank, [fact]: least };
@@ -58,7 +60,7 @@ function tankWith(plan: Plan, fact: string, wanted: Wanted): PlannedTank {
     case "plants":
       return { ...tank, [fact]: wordOf(wanted) };
     case "filter.ripeArea":
-      return { ...tank, filter: { mediaArea: least, age: Math.max(tank.filter?.age ?? 0, ripe) } };
+      return { ...tank, filter: filterWith(tank.filter, least) };
     case "flow.calmest":
     case "flow.strongest":
       return {
@@ -70,27 +72,31 @@ function tankWith(plan: Plan, fact: string, wanted: Wanted): PlannedTank {
   }
 }
 
+/** What is cover is not free to swim in: what is left of the one share beside the other. */
+const leftBeside = (name: "cover" | "openWater", share: number | undefined, other: number) =>
+  share === undefined ? {} : { [name]: Math.min(share, decimal(1 - other)) };
+
+/** A ripe filter with at least so much media. */
+const filterWith = (filter: PlannedTank["filter"], least: number): PlannedTank["filter"] => ({
+  mediaArea: Math.max(filter?.mediaArea ?? 0, least),
+  age: Math.max(filter?.age ?? 0, ripe),
+});
+
 /** Days after which a filter is surely ripe. */
 const ripe = 90;
 
 /** A rectangle at least as long, as wide and as large as the tank was, with this run and floor. */
 function largerTank(plan: Plan, { run, area }: { readonly run: number; readonly area: number }): PlannedTank {
-  const { floor, height } = checkedPlan(plan);
+  const { floor } = checkedPlan(plan);
   const wide = Math.max(floor.inner.width, floor.nominal.footprint / floor.nominal.longestRun);
   const length = Math.max(floor.nominal.longestRun, run, Math.sqrt(area));
   const width = Math.max(wide, area / length);
-  const { unit = "cm", glass, waterBelowRim, ...tank } = plan.tank;
-  const inCm = (figure: number | undefined) => figure && convert(figure, unit, "cm");
-  return {
-    ...tank,
-    base: { shape: "rectangle", length: roundUp(length), width: roundUp(width) },
-    ...(height !== undefined && { height }),
-    ...(glass !== undefined && { glass: inCm(glass) }),
-    ...(waterBelowRim !== undefined && { waterBelowRim: inCm(waterBelowRim) }),
-  };
+  const sized = (figure: number) => roundedUp(convert(figure, "cm", plan.tank.unit ?? "cm"));
+  return { ...plan.tank, base: { shape: "rectangle", length: sized(length), width: sized(width) } };
 }
 
-const roundUp = (figure: number) => Math.ceil(decimal(figure));
+/** To the next tenth, so that what is asked is there after converting it back. */
+const roundedUp = (figure: number) => Math.ceil(decimal(figure * 10)) / 10;
 
 type Flow = NonNullable<PlannedTank["flow"]>;
 

@@ -9,7 +9,7 @@ import { rankQuestions } from "./engine/rank-questions";
 import type { AnyFinding } from "./engine/rule/finding";
 import { gravity } from "./engine/rule/weight";
 import type { Subject } from "./engine/subject";
-import { type Exclusion, exclusions, jointConditions, mayExclude } from "./joint-conditions";
+import { askedBy, type Exclusion, exclusions, jointConditions, mayExclude } from "./joint-conditions";
 import type { Finding, Verdict, VerdictParty } from "./verdict";
 
 const outcomes = ["suitable", "conditional", "unsuitable"] as const;
@@ -21,11 +21,14 @@ export function verdictOf(
   { rules, thresholds }: AssessWith,
 ): Verdict {
   const judged = judgements.flatMap((judgement) => judgement.findings);
-  const conditions = jointConditions(judged);
+  const met = judgements.flatMap((judgement) => judgement.met);
+  const asking = [...judged, ...met.filter(mayBeLost)];
+  const joint = jointConditions(asking);
+  const conditions = askedBy(joint, judged.length);
   const blocked = judged.some(({ weight }) => weight === "blocking");
-  const excluding = blocked
-    ? []
-    : exclusions(conditions).map((exclusion) => exclusionFinding(exclusion, judged));
+  const excluding = (blocked ? [] : exclusions(joint))
+    .filter((exclusion) => askedBy(exclusion, judged.length).length > 0)
+    .map((exclusion) => exclusionFinding(exclusion, asking));
   const findings = [...judged, ...excluding];
   const worst = greatest(judgements, (judgement) => judgement.greatest);
   const adopted = greatest(findings, ({ weight }) => gravity[weight]);
@@ -42,11 +45,15 @@ export function verdictOf(
     // The engine runs any rule; that a finding is of one of the library's or of an app's was checked with the rules.
     findings: findings as readonly Finding[],
     conditions,
-    met: judgements.flatMap((judgement) => judgement.met) as readonly Finding[],
+    met: met as readonly Finding[],
     open: withOwnValues(rankQuestions(judgements)),
     made: { version, rules: rules.map(({ id }) => id), thresholds: { ...thresholds } },
   });
 }
+
+/** Whether what a plan meets can be lost by meeting something else: food is only ever added. */
+const mayBeLost = (finding: AnyFinding) =>
+  finding.weight === "restricting" && finding.condition.on !== "group.offerings";
 
 /** That two conditions exclude each other, about the parties whose findings ask for them. */
 function exclusionFinding([one, other]: Exclusion, findings: readonly AnyFinding[]): AnyFinding {
@@ -67,7 +74,7 @@ function exclusionFinding([one, other]: Exclusion, findings: readonly AnyFinding
 
 /** How a verdict names a party. What it shows is its own, so that nobody changes a profile by it. */
 function verdictParty({ animals, species, group }: CheckedParty): VerdictParty {
-  const { kind: _, family: __, kin: ___, listings: ____, ...told } = animals;
+  const { kind: _, family: __, kin: ___, listings: ____, some: _____, ...told } = animals;
   const names = Object.entries(species.names).map(([language, list]) => [language, [...list]]);
   return {
     ...(group !== undefined && { group }),

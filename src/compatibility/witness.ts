@@ -1,11 +1,11 @@
 import type { Plan } from "../plan";
-import { isMet } from "../plan";
+import { type Condition, facts, isMet } from "../plan";
 import type { SpeciesProfile } from "../species";
 import type { AssessOptions } from "./assess-options";
 import { assessPair } from "./assess-pair";
 import { assessPlan } from "./assess-plan";
 import { meeting } from "./meeting";
-import type { Verdict } from "./verdict";
+import type { JointCondition, Verdict } from "./verdict";
 
 /** How a plan is sought that keeps the promise of a verdict. */
 export interface WitnessOptions extends AssessOptions {
@@ -37,16 +37,63 @@ const mostRounds = 8;
  */
 export function witness(plan: Plan, options: WitnessOptions = {}): Plan | undefined {
   const { company = [], ...assessing } = options;
-  let current = plan;
-  for (let round = 0; round < mostRounds; round += 1) {
-    const verdict = assessPlan(current, assessing);
-    if (verdict.outcome === "suitable") return current;
-    if (verdict.outcome !== "conditional") return undefined;
-    current = allMet(current, verdict, (settled) =>
-      company.find((calm) => goesWith(calm, settled, assessing)),
-    );
+  let [current, verdict] = [plan, assessPlan(plan, assessing)];
+  const mayChange = changeable(plan, verdict.conditions);
+  for (let round = 0; round < mostRounds && verdict.outcome === "conditional"; round += 1) {
+    current = allMet(current, verdict, { company, assessing, mayChange });
+    verdict = assessPlan(current, assessing);
   }
-  return undefined;
+  return verdict.outcome === "suitable" ? current : undefined;
+}
+
+/** Tells of which conditions a plan may be changed to meet them: those about what others name or the plan leaves out. */
+function changeable(plan: Plan, named: readonly Condition[]): (condition: Condition) => boolean {
+  return ({ on, of }) =>
+    (of ?? 0) >= plan.groups.length ||
+    named.some((condition) => condition.on === on && condition.of === of) ||
+    facts[on].paths.every((path) => fieldAt(plan, path, of) === undefined);
+}
+
+/** What a plan says at a path; `of` stands for the index of a group. */
+const fieldAt = (plan: Plan, path: readonly string[], of = 0): unknown =>
+  path.reduce<unknown>((held, step) => Object(held)[step === "of" ? of : step], plan);
+
+interface Seeking {
+  readonly company: readonly SpeciesProfile[];
+  readonly assessing: AssessOptions;
+  readonly mayChange: (condition: Condition) => boolean;
+}
+
+/** Meets all conditions, company last: it lives in what the others made of the tank. */
+function allMet(plan: Plan, { conditions }: Verdict, seeking: Seeking): Plan {
+  const isOfCompany = ({ on }: Condition) => on === "group.company";
+  const ordered = [...conditions.filter((one) => !isOfCompany(one)), ...conditions.filter(isOfCompany)];
+  return ordered.reduce((met, condition) => {
+    if (isMet(condition, met) === true) return met;
+    return isOfCompany(condition) ? withCompany(met, condition, seeking) : meeting(met, condition);
+  }, plan);
+}
+
+/**
+ * A plan with company that asks for nothing but what may be changed; else with cover so dense that none is needed, where
+ * that may be; else with company for which the tank has to be changed as well.
+ */
+function withCompany(
+  plan: Plan,
+  condition: JointCondition,
+  { company, assessing, mayChange }: Seeking,
+): Plan {
+  let other: Plan | undefined;
+  for (const calm of company) {
+    if (!goesWith(calm, plan, assessing)) continue;
+    const settled = meeting(plan, condition, () => calm);
+    const { outcome, conditions } = assessPlan(settled, assessing);
+    if (outcome === "unsuitable" || outcome === "undetermined" || isMet(condition, settled) !== true)
+      continue;
+    if (conditions.every(mayChange)) return settled;
+    other ??= settled;
+  }
+  return other ?? plan;
 }
 
 /** Whether nothing rules company out beside any group, and it is not there yet. */
@@ -59,15 +106,3 @@ const goesWith = (calm: SpeciesProfile, { groups }: Plan, options: AssessOptions
 
 /** Company is chosen by the library's rules about pairs, whatever the plan is judged by. */
 const withoutPlanRules = ({ thresholds }: AssessOptions): AssessOptions => (thresholds ? { thresholds } : {});
-
-function allMet(
-  plan: Plan,
-  { conditions }: Verdict,
-  companyFor: (plan: Plan) => SpeciesProfile | undefined,
-): Plan {
-  let met = plan;
-  for (const condition of conditions) {
-    if (isMet(condition, met) !== true) met = meeting(met, condition, companyFor);
-  }
-  return met;
-}

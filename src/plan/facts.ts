@@ -85,7 +85,7 @@ const paths: Readonly<Record<FactName, PlanFact["paths"]>> = {
   "group.pairs": sexes,
   "group.femalesPerMale": sexes,
   "group.length": [["groups", "of", "length"]],
-  "group.sex": [...sexes, ["groups", "of", "unsexed"]],
+  "group.sex": [...sexes, ["groups", "of", "unsexed"], ["groups", "of", "juveniles"]],
   "group.form": [["groups", "of", "form"]],
   "group.grown": [["groups", "of", "juveniles"]],
   "group.longFins": [["groups", "of", "form"]],

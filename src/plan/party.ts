@@ -10,6 +10,8 @@ export interface Animals extends Numbers {
   readonly family: string;
   readonly form?: string;
   readonly sex?: Sex;
+  /** Of which sexes some are, beside others of which nobody says. */
+  readonly some?: readonly Sex[];
   readonly stage?: Stage;
   /** Total length in cm. */
   readonly length?: number;
@@ -61,10 +63,12 @@ function ofGroup(group: Group): LoneParty {
   const count = males + females + unsexed + juveniles;
   const sexed = unsexed + juveniles === 0;
   const sex = sexed && (males === 0 ? "female" : females === 0 && "male");
+  const some = [...(males > 0 ? ["male" as const] : []), ...(females > 0 ? ["female" as const] : [])];
   const party = loneParty(group, {
     count,
     ...(length !== undefined && { length }),
     ...(sex && { sex }),
+    ...(!sexed && some.length > 0 && { some }),
     ...tempered(temper),
     ...(raises && { raises }),
     ...(juveniles === count && { stage: "juvenile" as const }),

@@ -40,7 +40,7 @@ const flow = fc.tuple(fc.nat(currents.length - 1), fc.nat(currents.length - 1)).
 }));
 
 /** Tanks of any shape, with anything that a plan may say of them or may leave out. */
-const tanks: fc.Arbitrary<PlannedTank> = fc.record(
+export const tanks: fc.Arbitrary<PlannedTank> = fc.record(
   {
     base: bases,
     height: fc.integer({ min: 20, max: 90 }),
@@ -63,7 +63,7 @@ const tanks: fc.Arbitrary<PlannedTank> = fc.record(
 );
 
 /** Water, the coolest season never warmer than usual, the hottest day never cooler. */
-const waters: fc.Arbitrary<PlannedWater> = fc.record(
+export const waters: fc.Arbitrary<PlannedWater> = fc.record(
   {
     coolest: fc.integer({ min: 8, max: 16 }),
     temperature: fc.integer({ min: 16, max: 30 }),
@@ -103,7 +103,8 @@ const told = fc.record(
   { requiredKeys: [] },
 );
 
-const group: fc.Arbitrary<Group> = fc
+/** Any number of animals of any species. */
+export const group: fc.Arbitrary<Group> = fc
   .tuple(kinds, counts, told)
   .map(([kind, count, further]) => ({ ...kind, ...count, ...further }));
 
@@ -111,7 +112,7 @@ const groups = fc
   .tuple(fc.array(group, { minLength: 1, maxLength: 4 }), fc.boolean())
   .map(([list, named]) => (named ? list.map((one, index) => ({ id: `group ${index}`, ...one })) : list));
 
-const offering: fc.Arbitrary<Offering> = fc.record(
+export const offering: fc.Arbitrary<Offering> = fc.record(
   { food: word(classes.food), place: word(classes.zone), light: word(classes.light), apart: fc.boolean() },
   { requiredKeys: ["food", "place"] },
 );

@@ -1,24 +1,36 @@
 import { decimal } from "../../../decimal";
 import { defineRule } from "../../engine/rule/define-rule";
+import type { Judged } from "../../engine/rule/finding";
 
-/** Dense cover settles it too, more slowly. */
+type Answer = Judged<"restricting" | "advisory", { readonly cover: "1" }> & { readonly about: number };
+
+/**
+ * Dense cover settles it too, more slowly, as far as the open water leaves it that any of them needs. Who eats fish is
+ * settled by none of another kind: it hides, and more cover than it needs anyway is a help and no need.
+ */
 export const settlingCompany = defineRule({
   id: "settling-company",
   question: "Does calm company in the open water bring it out of hiding?",
-  way: "each-group",
+  way: "all-groups",
   needs: { from: ["social.settledBy"] },
-  uses: { from: ["space.cover"] },
+  uses: { from: ["space.cover", "space.openWater", "social.settles", "predation.eats"] },
   reads: ["tank.cover"],
   decidesBy: ["coverInsteadOfCompany"],
   mayYield: ["restricting", "advisory"],
   measures: { cover: "1" },
-  judge: ({ from, plan, thresholds }) => {
-    if (!from["social.settledBy"]) return [];
-    const needed = from["space.cover"];
-    const cover = needed ? decimal(needed * thresholds.coverInsteadOfCompany) : 1;
-    if (plan["tank.cover"] !== undefined && plan["tank.cover"] >= cover)
-      return [{ weight: "advisory", measures: { cover }, watchFor: "hiding" }];
-    const condition = { on: "group.company", of: "from", wanted: { oneOf: [true] } } as const;
-    return [{ weight: "restricting", measures: { cover }, watchFor: "hiding", condition }];
-  },
+  judge: ({ groups, plan, thresholds }) =>
+    groups.flatMap((own, about): readonly Answer[] => {
+      if (!own["social.settledBy"]) return [];
+      const needed = own["space.cover"];
+      const cover = needed ? decimal(needed * thresholds.coverInsteadOfCompany) : 1;
+      const told = { about, measures: { cover }, watchFor: "hiding" } as const;
+      const toKnow = { ...told, weight: "advisory" } as const;
+      const isDense = plan["tank.cover"] !== undefined && plan["tank.cover"] >= cover;
+      if (isDense && groups.every((group) => decimal(cover + (group["space.openWater"] ?? 0)) <= 1))
+        return [toKnow];
+      const eatsFish = own["predation.eats"]?.some(({ prey }) => prey === "fish");
+      if (eatsFish && !own["social.settles"]) return [toKnow];
+      const condition = { on: "group.company", of: "from", wanted: { oneOf: [true] } } as const;
+      return [{ ...told, weight: "restricting", condition } as const];
+    }),
 });

@@ -65,9 +65,10 @@ export const roomAndSight = (rivals: number, area: number | undefined): readonly
   ...(area === undefined ? [] : [{ on: "tank.footprint", wanted: { min: rivals * area } } as const]),
 ];
 
-/** Of which sex animals must be not to do an act, where the plan does not say of which they are. */
+/** Of which sex animals must be not to do an act, where the plan names none of the other. */
 export function sexThatSpares({ doer }: Pick<Act, "doer">, animals: Animals): Sex | undefined {
   if (!doer || animals.sex !== undefined || animals.males !== undefined) return undefined;
+  if (animals.some?.includes(doer)) return undefined;
   const other = doer === "male" ? "female" : "male";
   return mayHave(animals, other) ? other : undefined;
 }

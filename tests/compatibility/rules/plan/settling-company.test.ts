@@ -61,7 +61,12 @@ test("restless fish, bottom dwellers, its prey and its hunters are no company", 
   expect(weighed(settled(calm({ "social.settles": false }))).findings).toEqual(["restricting"]);
   expect(weighed(settled(calm({ "space.zones": ["bottom"] }))).findings).toEqual(["restricting"]);
   expect(weighed(settled(calm({ "predation.eats": fishEater }))).findings).toEqual(["restricting"]);
-  expect(weighed(settled(calm(), shy({ "predation.eats": fishEater }))).findings).toEqual(["restricting"]);
+});
+
+test("who eats fish finds no company but its own, and hides", () => {
+  expect(weighed(settled(calm(), shy({ "predation.eats": fishEater }))).findings).toEqual(["advisory"]);
+  const own = shy({ "predation.eats": fishEater, "social.settles": true });
+  expect(weighed(settled(undefined, own)).findings).toEqual(["restricting"]);
 });
 
 test("who is not shy needs none", () => {

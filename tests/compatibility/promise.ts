@@ -1,0 +1,211 @@
+// Checks the promise of a verdict from the outside: by what plans say, and by nothing of how a witness is found.
+import fc from "fast-check";
+import { allSpecies } from "vivary/catalog";
+import {
+  assessPair,
+  assessPlan,
+  type Outcome,
+  pairPlan,
+  type Verdict,
+  witness,
+} from "../../src/compatibility";
+import { type Condition, facts, type Group, type Plan } from "../../src/plan";
+import { factAt, type SpeciesProfile } from "../../src/species";
+import { group, offering, tanks, waters } from "../plan/arbitrary";
+
+/** What settles others and does not live on the ground alone, the smallest first. */
+export const company: readonly SpeciesProfile[] = allSpecies
+  .filter((species) => factAt(species, "social.settles")?.value)
+  .filter((species) => factAt(species, "space.zones")?.value.some((zone) => zone !== "bottom"));
+
+/** Plans of two to six groups, of which the tank is large enough for most; half of them of animals that go together. */
+export function randomPlans(count: number, seed: number): readonly Plan[] {
+  const wish = fc.record(
+    {
+      tank: fc.tuple(tanks, fc.constantFrom(1, 1, 3, 8)).map(([tank, times]) => scaled(tank, times)),
+      water: waters,
+      groups: fc.array(group, { minLength: 12, maxLength: 24 }),
+      offerings: fc.array(offering, { maxLength: 6 }),
+    },
+    { requiredKeys: ["tank", "groups"] },
+  );
+  const most = fc.integer({ min: 2, max: 6 });
+  return fc
+    .sample(fc.tuple(wish, most, fc.boolean()), { numRuns: count, seed })
+    .map(([plan, number, chosen]) => ({
+      ...plan,
+      groups: (chosen ? together(plan.groups) : plan.groups).slice(0, number),
+    }));
+}
+
+/** A base of so many times its size. */
+function scaled({ base, ...tank }: Plan["tank"], times: number): Plan["tank"] {
+  const larger = Object.entries(base).map(([field, size]) => {
+    if (Array.isArray(size)) return [field, size.map(([x, y]) => [x * times, y * times])];
+    return [field, typeof size === "number" && field !== "angle" ? size * times : size];
+  });
+  return { ...tank, base: Object.fromEntries(larger) };
+}
+
+/** The groups that nothing rules out beside those before them, one at least. */
+function together(groups: readonly Group[]): readonly Group[] {
+  const kept: Group[] = [];
+  for (const next of groups) {
+    if (kept.every((other) => isPromise(outcomeOf(other, next)))) kept.push(next);
+  }
+  return kept;
+}
+
+const outcomeOf = (a: Group, b: Group): Outcome => assessPair(partyOf(a), partyOf(b)).outcome;
+const partyOf = ({ species, form, temper }: Group) => ({ species, form, temper });
+const isPromise = (outcome: Outcome) => outcome === "suitable" || outcome === "conditional";
+
+/** What is wrong with what a pair promises. */
+export function pairBreaches(a: SpeciesProfile, b: SpeciesProfile): readonly string[] {
+  const verdict = assessPair({ species: a }, { species: b });
+  const plan = pairPlan({ species: a }, { species: b }, { company });
+  const named: Plan = {
+    tank: { base: { shape: "rectangle", length: 1, width: 1 } },
+    groups: [a, b].map((species) => ({ species, unsexed: 1 })),
+  };
+  const breaches = isPromise(verdict.outcome)
+    ? plan
+      ? [...outcomeBreaches(plan), ...fewer(named, plan)]
+      : ["no plan"]
+    : plan && verdict.outcome === "unsuitable"
+      ? ["a plan of what is ruled out"]
+      : [];
+  return [...breaches, ...impossible(verdict, named)].map(
+    (breach) => `${a.id} beside ${b.id}, ${verdict.outcome}: ${breach}`,
+  );
+}
+
+/** What is wrong with what a plan promises. */
+export function planBreaches(plan: Plan): readonly string[] {
+  const verdict = assessPlan(plan);
+  const found = witness(plan, { company });
+  const breaches = isPromise(verdict.outcome)
+    ? found
+      ? [
+          ...outcomeBreaches(found),
+          ...fewer(plan, found),
+          ...changedBeside(plan, found, [...verdict.conditions, ...askedByCompany(plan, found)]),
+        ]
+      : ["no witness"]
+    : found
+      ? ["a witness of what is ruled out"]
+      : [];
+  return [...breaches, ...impossible(verdict, plan)].map((breach) => `${verdict.outcome}: ${breach}`);
+}
+
+const outcomeBreaches = (plan: Plan): readonly string[] => {
+  const { outcome } = assessPlan(plan);
+  return outcome === "suitable" ? [] : [`the witness is ${outcome}`];
+};
+
+const counts = ["males", "females", "unsexed", "juveniles"] as const;
+const countOf = (one: Group) => counts.reduce((sum, of) => sum + (one[of] ?? 0), 0);
+
+/** Groups of which a later plan has fewer animals, or fewer of a sex. */
+function fewer(before: Plan, after: Plan): readonly string[] {
+  return before.groups.flatMap((was, index) => {
+    const is = after.groups[index];
+    if (!is || is.species.id !== was.species.id) return [`group ${index} is not there`];
+    const lost = (["males", "females"] as const).filter((sex) => (is[sex] ?? 0) < (was[sex] ?? 0));
+    return countOf(is) < countOf(was) || lost.length > 0 ? [`group ${index} has fewer animals`] : [];
+  });
+}
+
+/** A field of a plan, and what it says. */
+type Field = readonly [path: string, value: unknown];
+
+/** Every field of a plan by its path; a base and a list of offerings as a whole. */
+function fieldsOf(plan: Plan): readonly Field[] {
+  const { tank, water, groups, offerings } = plan;
+  return [
+    ...flat("tank", tank, ["base"]),
+    ...flat("water", water ?? {}),
+    ...groups.flatMap((one, index) => flat(`groups.${index}`, one, ["species"])),
+    ...(offerings ? ([["offerings", JSON.stringify(offerings)]] as const) : []),
+  ];
+}
+
+function flat(path: string, value: object, whole: readonly string[] = []): readonly Field[] {
+  return Object.entries(value).flatMap(([name, held]): readonly Field[] => {
+    const at = `${path}.${name}`;
+    if (held === undefined) return [];
+    if (typeof held !== "object" || held === null) return [[at, held]];
+    return whole.includes(name)
+      ? [[at, name === "species" ? held.id : JSON.stringify(held)]]
+      : flat(at, held);
+  });
+}
+
+/** Facts that go with another: what is cover is not free to swim in, and the seasons lie about the usual temperature. */
+const bound: Readonly<Record<string, readonly string[]>> = {
+  "tank.cover": ["tank.openWater"],
+  "water.temperature": ["water.hottest", "water.coolest"],
+};
+
+/** The paths of the fields that a condition is about. */
+function named({ on, of }: Condition): readonly string[] {
+  const own = facts[on].paths.map((path) =>
+    path.map((step) => (step === "of" ? String(of) : step)).join("."),
+  );
+  return [...own.filter((path) => path !== "groups"), ...(bound[on] ?? [])];
+}
+
+/** What animals that were added ask of the tank: whoever asks for company asks for what that needs. */
+function askedByCompany({ groups: { length } }: Plan, after: Plan): readonly Condition[] {
+  if (after.groups.length === length) return [];
+  return assessPlan(after).met.flatMap((finding) => {
+    if (finding.weight !== "restricting") return [];
+    const { from = length, to = from, condition } = finding;
+    return Math.max(from, to) >= length ? [condition] : [];
+  });
+}
+
+/** What a later plan says otherwise, of what was given and no condition names. */
+export function changedBeside(
+  before: Plan,
+  after: Plan,
+  conditions: readonly Condition[],
+): readonly string[] {
+  const paths = conditions.flatMap(named);
+  const isNamed = (path: string) => paths.some((one) => path === one || path.startsWith(`${one}.`));
+  const now = new Map(fieldsOf(after));
+  const changed = fieldsOf(before)
+    .filter(([path, value]) => now.get(path) !== value && !isNamed(path))
+    .map(([path, value]) => `${path} was ${value} and is ${now.get(path)}`);
+  const asksForCompany = conditions.some(({ on }) => on === "group.company");
+  const added = after.groups.length > before.groups.length && !asksForCompany;
+  return [...changed, ...(added ? ["a group more, and nothing asks for company"] : [])];
+}
+
+/** Conditions that ask for what the animals of a plan cannot be. */
+export function impossible({ conditions }: Verdict, plan: Plan): readonly string[] {
+  return conditions.flatMap((condition) => {
+    const { on, of = 0, wanted } = condition;
+    const one = plan.groups[of];
+    const text = `asks ${JSON.stringify({ on, of, wanted })}`;
+    if (on === "group.form" || on === "group.longFins" || on === "group.grown") return [text];
+    if (on === "group.males" || on === "group.females" || on === "group.pairs") return [text];
+    if (on === "group.sex") {
+      const other = "oneOf" in wanted && wanted.oneOf.includes("male") ? one?.females : one?.males;
+      return other ? [`${text} where ${other} are of the other`] : [];
+    }
+    if ("oneOf" in wanted) return [];
+    if ((on === "group.count" || on === "group.femalesPerMale") && wanted.max !== undefined) return [text];
+    const usual = one ? usualLength(one.species) : 0;
+    return on === "group.length" && (wanted.max !== undefined || (wanted.min ?? 0) > usual)
+      ? [`${text} of animals of ${usual} cm`]
+      : [];
+  });
+}
+
+/** The greatest usual length of a species in cm; where none is usual, the greatest. */
+function usualLength(species: SpeciesProfile): number {
+  const lengths = factAt(species, "size.adultLength")?.value ?? [];
+  const usual = lengths.filter(({ as }) => as === "usual");
+  return Math.max(...(usual.length > 0 ? usual : lengths).map(({ total }) => total.max));
+}

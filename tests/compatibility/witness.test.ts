@@ -1,0 +1,17 @@
+import fc from "fast-check";
+import { describe, expect, test } from "vitest";
+import { allSpecies } from "vivary/catalog";
+import { pairBreaches, planBreaches, randomPlans } from "./promise";
+
+const species = fc.constantFrom(...allSpecies);
+
+describe("what a verdict promises", () => {
+  test("is kept by a plan of the two, for a thousand pairs of the catalog", () => {
+    const pairs = fc.sample(fc.tuple(species, species), { numRuns: 1000, seed: 11 });
+    expect(pairs.flatMap(([a, b]) => pairBreaches(a, b))).toEqual([]);
+  }, 300_000);
+
+  test("is kept by a witness that changes only what conditions name or nobody gave, for any plan", () => {
+    expect(randomPlans(400, 11).flatMap(planBreaches)).toEqual([]);
+  }, 300_000);
+});
