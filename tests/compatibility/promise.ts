@@ -75,7 +75,7 @@ export function pairBreaches(a: SpeciesProfile, b: SpeciesProfile): readonly str
     : plan && verdict.outcome === "unsuitable"
       ? ["a plan of what is ruled out"]
       : [];
-  return [...breaches, ...impossible(verdict, named)].map(
+  return [...breaches, ...impossible(verdict, named.groups)].map(
     (breach) => `${a.id} beside ${b.id}, ${verdict.outcome}: ${breach}`,
   );
 }
@@ -95,7 +95,7 @@ export function planBreaches(plan: Plan): readonly string[] {
     : found
       ? ["a witness of what is ruled out"]
       : [];
-  return [...breaches, ...impossible(verdict, plan)].map((breach) => `${verdict.outcome}: ${breach}`);
+  return [...breaches, ...impossible(verdict, plan.groups)].map((breach) => `${verdict.outcome}: ${breach}`);
 }
 
 const outcomeBreaches = (plan: Plan): readonly string[] => {
@@ -182,11 +182,15 @@ export function changedBeside(
   return [...changed, ...(added ? ["a group more, and nothing asks for company"] : [])];
 }
 
-/** Conditions that ask for what the animals of a plan cannot be. */
-export function impossible({ conditions }: Verdict, plan: Plan): readonly string[] {
+/** Conditions that ask for what animals cannot be; of a species alone nothing more is stated. */
+export function impossible(
+  { conditions }: Verdict,
+  kept: readonly (Group | SpeciesProfile)[],
+): readonly string[] {
   return conditions.flatMap((condition) => {
     const { on, of = 0, wanted } = condition;
-    const one = plan.groups[of];
+    const animals = kept[of];
+    const one: Group | undefined = animals && ("species" in animals ? animals : { species: animals });
     const text = `asks ${JSON.stringify({ on, of, wanted })}`;
     if (on === "group.form" || on === "group.longFins" || on === "group.grown") return [text];
     if (on === "group.males" || on === "group.females" || on === "group.pairs") return [text];

@@ -1,7 +1,8 @@
 import fc from "fast-check";
 import { describe, expect, test } from "vitest";
 import { allSpecies } from "vivary/catalog";
-import { pairBreaches, planBreaches, randomPlans } from "./promise";
+import { assessPair } from "../../src/compatibility";
+import { impossible, pairBreaches, planBreaches, randomPlans } from "./promise";
 
 const species = fc.constantFrom(...allSpecies);
 
@@ -15,3 +16,13 @@ describe("what a verdict promises", () => {
     expect(randomPlans(400, 11).flatMap(planBreaches)).toEqual([]);
   }, 300_000);
 });
+
+test("no pair of the catalog is asked for what its animals cannot be", () => {
+  const asked = allSpecies.flatMap((a, index) =>
+    allSpecies.slice(index).flatMap((b) => {
+      const verdict = assessPair({ species: a }, { species: b });
+      return impossible(verdict, [a, b]).map((breach) => `${a.id} beside ${b.id}: ${breach}`);
+    }),
+  );
+  expect(asked).toEqual([]);
+}, 300_000);
