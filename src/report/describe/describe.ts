@@ -97,5 +97,5 @@ export function sentenceIn(
 
 function saidBy(teller: Teller, part: VerdictPart): string {
   if ("wanted" in part) return teller.condition(part);
-  return "reason" in part ? teller.question(part) : teller.findings([part]);
+  return "reason" in part ? teller.questions([part]) : teller.findings([part]);
 }
