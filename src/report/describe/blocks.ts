@@ -5,7 +5,7 @@ import type { Messages } from "../messages/messages";
 import { headline } from "./headline";
 import { type Demand, demandsOf, folded, isRoom, mayQuarrel, reasonsFor, reasonsOf } from "./matters";
 import { isOfRoom } from "./order";
-import { roomNeeded, roomThere, sidesOf } from "./room";
+import { commonSides, roomNeeded, roomThere, sidesOf } from "./room";
 import { strengths } from "./strengths";
 import type { Alike, Teller } from "./teller";
 
@@ -24,9 +24,10 @@ type Item = readonly Reason[];
 export function blocksOf(verdict: Verdict, teller: Teller, messages: Messages): readonly Block[] {
   const { titles } = messages;
   const blocking = blockingItems(verdict, teller);
-  const demands = demandsOf(verdict)
+  const asked = demandsOf(verdict)
     .filter(({ conditions }) => !(conditions.some(isRoom) && verdict.findings.some(isFarTooSmall)))
     .map((demand) => demandItem(demand, verdict, teller, messages));
+  const demands = joined(asked);
   const advisory = reasonsOf(verdict, "advisory").map((alike) => [reasonOf(alike, teller)]);
   const usual = usualBasis([...blocking, ...demands, ...advisory]);
   const written = (items: readonly Item[]) => onceEach(items.map((item) => linesOf(item, usual, messages)));
@@ -37,7 +38,7 @@ export function blocksOf(verdict: Verdict, teller: Teller, messages: Messages): 
   const suits = verdict.outcome === "suitable";
   return [
     { lead: headline(verdict, teller, messages) },
-    { title: titles.parties, items: onceEach(verdict.parties.map((party) => [teller.party(party)])) },
+    { title: titles.parties, items: verdict.parties.map((party) => [teller.party(party)]) },
     ...(suits ? [good] : []),
     { title: titles.blocking, items: written(blocking) },
     {
@@ -115,6 +116,7 @@ function roomReason(asking: readonly Finding[], verdict: Verdict, teller: Teller
     ...teller.named(asking.filter(isOfRoom).map(({ from }) => from)),
     weight: first?.weight ?? "restricting",
     neededSides: figure(sidesOf(known)),
+    exampleSides: figure(commonSides(needed.floor)),
     neededLength: isLengthAsked ? run(needed.length) : "",
     neededFloor: floor(needed.floor),
     ownSides: figure(sidesOf(own)),
@@ -127,21 +129,31 @@ function roomReason(asking: readonly Finding[], verdict: Verdict, teller: Teller
 /** What must change about one matter, and why. */
 function demandItem(demand: Demand, verdict: Verdict, teller: Teller, messages: Messages): Item {
   const { conditions, findings } = demand;
-  const isOfTank = conditions.some(isRoom);
-  const reasons = reasonsFor(demand).slice(0, mostReasons);
-  const why = reasons.map((alike) => reasonOf(alike, teller));
-  if (isOfTank) {
-    const needsWhy = reasonsFor(demand).filter(([finding]) => !isOfRoom(finding));
-    return [
-      roomReason(findings, verdict, teller),
-      ...needsWhy.slice(0, mostReasons).map((alike) => reasonOf(alike, teller)),
-    ];
+  const reasons = reasonsFor(demand);
+  const why = (told: readonly Alike[]) => told.slice(0, mostReasons).map((alike) => reasonOf(alike, teller));
+  if (conditions.some(isRoom)) {
+    const further = reasons.filter(([finding]) => !isOfRoom(finding));
+    return [roomReason(findings, verdict, teller), ...why(further)];
   }
   const [only, ...further] = reasons;
   const saysIt = only && messages.sayWhatToDo.some((rule) => rule === only[0].rule);
-  if (saysIt && further.length === 0) return why;
-  return [...conditions.map((condition) => ({ text: teller.condition(condition) })), ...why];
+  if (saysIt && further.length === 0) return why(reasons);
+  return [...conditions.map((condition) => ({ text: teller.condition(condition) })), ...why(reasons)];
 }
+
+/** Demands for the same reasons as one. */
+function joined(items: readonly Item[]): readonly Item[] {
+  const byReasons = new Map<string, Item>();
+  for (const item of items) {
+    const demands = item.filter(({ basis }) => basis === undefined);
+    const reasons = item.filter(({ basis }) => basis !== undefined);
+    const key = JSON.stringify(reasons);
+    byReasons.set(key, [...demandsIn(byReasons.get(key)), ...demands, ...reasons]);
+  }
+  return [...byReasons.values()];
+}
+
+const demandsIn = (item: Item = []) => item.filter(({ basis }) => basis === undefined);
 
 /** How many reasons are told for one demand: those that count most. */
 const mostReasons = 3;

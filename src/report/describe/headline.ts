@@ -1,6 +1,7 @@
 import type { Finding, JointCondition, Verdict } from "../../compatibility";
 import type { Messages } from "../messages/messages";
 import { demandsOf } from "./matters";
+import { isPastLimit } from "./order";
 import type { Teller } from "./teller";
 
 /** The first lines of a report: the answer, and what could still change it. */
@@ -45,12 +46,10 @@ function otherWater(verdict: Verdict): JointCondition | undefined {
   if (verdict.outcome !== "conditional") return undefined;
   const alone = new Set(verdict.parties.map(({ id }) => id)).size === 1;
   const demand = demandsOf(verdict).find(({ findings }) =>
-    findings.some((finding) => isPast(finding) || (alone && isOfPlannedWater(finding))),
+    findings.some((finding) => isPastLimit(finding) || (alone && isOfPlannedWater(finding))),
   );
   return demand?.conditions[0];
 }
-
-const isPast = ({ measures = {} }: Finding) => "limit" in measures;
 
 const isOfPlannedWater = ({ rule, measures = {} }: Finding) =>
   rule.startsWith("water-") && ["planned", "hottest", "coolest"].some((name) => name in measures);

@@ -1,6 +1,6 @@
 import type { Finding, JointCondition, RuleId, Verdict } from "../../compatibility";
 import type { FactName } from "../../plan";
-import { gravestFirst, isOfRoom, rankOf } from "./order";
+import { gravestFirst, isOfRoom, isOfYoung, rankOf } from "./order";
 import type { Alike } from "./teller";
 
 /** Findings that differ only in what is left out of account are told in one sentence. */
@@ -18,11 +18,16 @@ export function folded(
   return [...alike.values()];
 }
 
-/** What may differ in reasons that are told together: whom they fall on; or whom they are about, if on nobody. */
-export const overParties = (finding: Finding) =>
-  finding.to === undefined
-    ? { ...finding, from: undefined, basis: undefined, traits: undefined, condition: undefined }
-    : { ...finding, to: true, basis: undefined, traits: undefined, condition: undefined };
+/**
+ * What may differ in reasons that are told together: whom they fall on; or whom they are about, where they fall on nobody,
+ * on their own kind, or on young.
+ */
+export function overParties(finding: Finding) {
+  const alike = { ...finding, basis: undefined, traits: undefined, condition: undefined };
+  if (isOfYoung(finding)) return { ...alike, from: undefined };
+  const onOthers = finding.to !== undefined && finding.rule !== "acts-own-kind";
+  return onOthers ? { ...alike, to: true } : { ...alike, from: undefined, to: undefined };
+}
 
 /** Reasons, the gravest first, each matter once. */
 export const reasonsOf = (verdict: Verdict, weight: "blocking" | "advisory"): readonly Alike[] =>

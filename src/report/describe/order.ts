@@ -52,10 +52,11 @@ const places: ReadonlyMap<string, number> = new Map(order.map((rule, index) => [
 export const isOfRoom = ({ rule }: Finding) => rule === "longest-run" || rule === "footprint";
 
 /** Whether a finding tells of water past what its animals survive. */
-const isPastLimit = (finding: Finding) => finding.measures !== undefined && "limit" in finding.measures;
+export const isPastLimit = ({ rule, measures = {} }: Finding) =>
+  rule.startsWith("water-") && "limit" in measures;
 
 /** Young and eggs that are lost harm no animal of the plan. */
-const isOfYoung = ({ rule, measures = {} }: Finding) => rule === "predation" && "of" in measures;
+export const isOfYoung = ({ rule, measures = {} }: Finding) => rule === "predation" && "of" in measures;
 
 /** Where a finding stands among others of its weight: the lower, the earlier. */
 export function rankOf(finding: Finding): number {

@@ -35,6 +35,15 @@ export function sidesOf({
   return { value: Math.max(length, other), by: Math.min(length, other), unit: "cm" };
 }
 
+/** How much longer than wide aquaria commonly are. */
+const commonShape = 2.2;
+
+/** The sides of an aquarium of common shape with a floor, the length in steps of 5 cm. */
+export function commonSides(floor: number | undefined) {
+  if (floor === undefined) return undefined;
+  return sidesOf({ length: Math.round(Math.sqrt(commonShape * floor) / 5) * 5, floor });
+}
+
 function greatest<Name extends "length" | "floor">(
   name: Name,
   figures: readonly (number | undefined)[],

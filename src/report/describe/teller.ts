@@ -71,7 +71,7 @@ export function tellerOf(verdict: Verdict, messages: Messages, units: UnitSystem
       fromMany: from.many,
       to: to.who,
       toMany: to.many,
-      oneKind: first !== undefined && first.id === partyAt(finding.to)?.id,
+      oneKind: alike.every((one) => partyAt(one.from)?.id === partyAt(one.to)?.id),
       fromNow: first?.stage === "juvenile" ? lengthOf(first) : "",
       measures: finding.measures ?? {},
       figure,
@@ -129,7 +129,7 @@ export function tellerOf(verdict: Verdict, messages: Messages, units: UnitSystem
       const { who, many } = named(alike.map(({ of }) => of));
       const { open, traits } = messages;
       const valuesOf = (path: TraitPath, values: readonly unknown[]) => {
-        const texts = [...new Set(values.map((value) => traitText(path, value, messages, figure)))];
+        const texts = [...new Set(values.map((value) => traitText(path, keptOf(value), messages, figure)))];
         return texts.length > 1 && texts.join("").length <= mostSaid ? texts : [];
       };
       const text = {
@@ -158,6 +158,16 @@ export function tellerOf(verdict: Verdict, messages: Messages, units: UnitSystem
     sign: (sign, shown) => sentence(messages.signs[sign](named(shown.map(({ from, to }) => to ?? from)).who)),
   };
 }
+
+/** Who shows the sign of a finding: whom it falls on, of a contest both, and of shyness whoever is shy. */
+function sufferers({ rule, from, to }: Finding): readonly (number | undefined)[] {
+  if (rule === "shyness") return [from];
+  return rule === "territory-contest" ? [from, to] : [to ?? from];
+}
+
+/** Of figures of water what an animal is kept in. */
+const keptOf = (value: unknown): unknown =>
+  typeof value === "object" && value !== null && "kept" in value ? { kept: value.kept } : value;
 
 /** How many characters what sources say may take together. */
 const mostSaid = 60;

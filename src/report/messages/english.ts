@@ -143,7 +143,7 @@ const holders: Readonly<Record<Words["territoryHolder"], string>> = {
 /** `male oscars each defend`, `the oscar defends`, `a breeding pair of oscars defends`. */
 function holder(of: WordOf<"territoryHolder">, who: string, many: boolean): string {
   if (!many) return `${who} defends`;
-  if (of?.value === "pair") return `a breeding pair of ${who} defends`;
+  if (of?.value === "pair") return `each breeding pair of ${who} defends`;
   return `${of && of.value !== "each" ? `${of.value} ` : ""}${who} each defend`;
 }
 
@@ -183,10 +183,8 @@ function predation(told: Told<Measures["predation"]>): string {
     ? `${verb(fromMany, "takes", "take")} prey of up to about ${figure(greatestPrey)}`
     : hunter && `${verb(fromMany, "grows", "grow")} to ${figure(hunter)}`;
   if (weight === "restricting") {
-    const safe = `Bought at ${figure(safeFrom)} or more, ${to} ${verb(toMany, "is", "are")} safe from ${from}`;
-    return prey
-      ? `${safe}; at ${figure(prey)} ${they(toMany)} ${verb(toMany, "is", "are")} eaten.`
-      : `${safe}.`;
+    const small = prey ? `${to} of ${figure(prey)}` : `small ${to}`;
+    return `${from} ${eats} ${small}; from ${figure(safeFrom)} on ${they(toMany)} ${verb(toMany, "is", "are")} safe.`;
   }
   const size = prey && `${to} ${verb(toMany, "measures", "measure")} ${figure(prey)}`;
   const why = [takes && `${they(fromMany)} ${takes}`, size].filter(Boolean).join(", and ");
@@ -218,12 +216,12 @@ function footprint({
 
 /** `goldfish need a tank of about 150 × 60 cm (9,000 cm² of floor); yours is 30 × 20 cm (600 cm²)`. */
 function room({ weight, who, many, ...told }: ToldRoom): string {
-  const { neededSides, neededLength, neededFloor, ownSides, ownLength, ownFloor } = told;
+  const { neededSides, exampleSides, neededLength, neededFloor, ownSides, ownLength, ownFloor } = told;
   const bySides = Boolean(neededSides && neededFloor);
   const needed = bySides
     ? `one of about ${neededSides} (${neededFloor} of floor)`
     : neededFloor
-      ? `${neededLength ? `one ${neededLength} long, with` : ""} a floor of ${neededFloor}`.trim()
+      ? `a floor of at least ${neededFloor}, such as ${exampleSides}`
       : `one at least ${neededLength} long`;
   const own =
     ownSides && neededFloor
@@ -283,7 +281,7 @@ function fedWith({ of, many, words }: ToldCondition): string {
   return [
     given.length > 0 &&
       `give ${of} ${anyOf(given)} where and when ${they(many)} ${verb(many, "feeds", "feed")}`,
-    reached.length > 0 && `let food reach ${of} ${anyOf(reached)}`,
+    reached.length > 0 && `feed ${given.length > 0 ? them(many) : of} ${anyOf(reached)}`,
   ]
     .filter(Boolean)
     .join(", or ");
@@ -297,7 +295,7 @@ function boughtOf(choices: readonly string[]): readonly string[] {
 }
 
 const sensitivities: Readonly<Record<Words["sensitivity"], (who: string, many: boolean) => string>> = {
-  copper: (who) => `copper, in remedies and algae killers, kills ${who}.`,
+  copper: (who) => `copper, in remedies and algae killers, harms or kills ${who}.`,
   salt: (who) => `salt as a remedy harms ${who}.`,
   "ammonia-nitrite": (who, many) =>
     `${who} ${verb(many, "is", "are")} among the first to die in a filter that is not ripe: add ${them(many)} last.`,
@@ -604,7 +602,7 @@ function messages(): Messages {
           : `${from} ${verb(fromMany, "needs", "need")} company of ${their(fromMany)} own: keep ${figure(measures.needed)}; you plan ${figure(measures.planned)}.`,
       "sex-ratio": ({ weight, from, measures, figure }) => {
         const needed = figure(measures.needed);
-        const text = `keep ${needed} ${needed === "1" ? "female" : "females"} or more to each male of ${from}`;
+        const text = `keep at least ${needed} ${needed === "1" ? "female" : "females"} to each male of ${from}`;
         return weight === "advisory"
           ? `${text}, once you can tell them apart.`
           : `${text}, or the males wear them out.`;
@@ -661,9 +659,8 @@ function messages(): Messages {
         hardness && `hardness ${hardness}`,
         salinity && `salinity ${salinity}`,
       ].filter(Boolean);
-      const suits = oneKind ? `water for ${who}` : `one water suits ${who}`;
       if (water.length === 0) return `One current suits ${who}.`;
-      return `${suits.charAt(0).toUpperCase()}${suits.slice(1)}: ${water.join(", ")}.`;
+      return `Water that suits ${who}${oneKind ? "" : " alike"}: ${water.join(", ")}.`;
     },
     laws: (who, jurisdictions) =>
       `Laws name ${who}: ${jurisdictions}. Read those of your place before you buy.`,

@@ -78,6 +78,8 @@ export interface ToldRoom {
   readonly many: boolean;
   /** The floor that is needed, as length and width; empty where the length is not known or the floor does. */
   readonly neededSides: string;
+  /** The sides of a common aquarium with such a floor; empty where the floor does. */
+  readonly exampleSides: string;
   /** The length that is needed; empty where it does. */
   readonly neededLength: string;
   /** The area of the floor that is needed; empty where it does. */
