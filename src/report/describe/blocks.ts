@@ -28,8 +28,11 @@ export function blocksOf(verdict: Verdict, teller: Teller, messages: Messages): 
     .filter(({ conditions }) => !(conditions.some(isRoom) && verdict.findings.some(isFarTooSmall)))
     .map((demand) => demandItem(demand, verdict, teller, messages));
   const demands = joined(asked);
-  const advisory = reasonsOf(verdict, "advisory").map((alike) => [reasonOf(alike, teller)]);
-  const usual = usualBasis([...blocking, ...demands, ...advisory]);
+  const toKnow = reasonsOf(verdict, "advisory");
+  const itemsOf = (list: readonly Alike[]) => list.map((alike) => [reasonOf(alike, teller)]);
+  const deciding = itemsOf(toKnow.filter(([finding]) => decides(finding)));
+  const advisory = itemsOf(toKnow.filter(([finding]) => !decides(finding)));
+  const usual = usualBasis([...blocking, ...deciding, ...demands, ...advisory]);
   const written = (items: readonly Item[]) => onceEach(items.map((item) => linesOf(item, usual, messages)));
   const good = {
     title: titles.favourable,
@@ -41,6 +44,7 @@ export function blocksOf(verdict: Verdict, teller: Teller, messages: Messages): 
     { title: titles.parties, items: verdict.parties.map((party) => [teller.party(party)]) },
     ...(suits ? [good] : []),
     { title: titles.blocking, items: written(blocking) },
+    { title: titles.deciding, items: written(deciding) },
     {
       title: verdict.outcome === "unsuitable" ? titles.besides : titles.restricting,
       items: written(demands),
@@ -48,7 +52,7 @@ export function blocksOf(verdict: Verdict, teller: Teller, messages: Messages): 
     { title: titles.advisory, items: written(advisory) },
     { title: titles.watchFor, items: signs(verdict.findings, teller) },
     { title: titles.ifItStarts, items: mayQuarrel(verdict) ? messages.ifItStarts.map((line) => [line]) : [] },
-    { title: titles.open, items: mostDecisive(verdict.open, teller, messages) },
+    { title: titles.open, items: mostDecisive(stillOpen(verdict), teller, messages) },
     ...(suits ? [] : [good]),
     { title: titles.cautions, items: cautions(verdict, teller, messages) },
     { lead: [...(usual ? [messages.unlessMarked(usual)] : []), messages.closing] },
@@ -136,7 +140,7 @@ function demandItem(demand: Demand, verdict: Verdict, teller: Teller, messages: 
     return [roomReason(findings, verdict, teller), ...why(further)];
   }
   const [only, ...further] = reasons;
-  const saysIt = only && messages.sayWhatToDo.some((rule) => rule === only[0].rule);
+  const saysIt = only && Object.hasOwn(messages.sayWhatToDo, only[0].rule);
   if (saysIt && further.length === 0) return why(reasons);
   return [...conditions.map((condition) => ({ text: teller.condition(condition) })), ...why(reasons)];
 }
@@ -194,6 +198,20 @@ function cautions({ findings, parties }: Verdict, teller: Teller, messages: Mess
     }),
   );
 }
+
+/** Whether nobody can tell in advance, and it would rule the plan out. */
+const decides = (finding: Finding) => "couldBe" in finding && finding.couldBe === "blocking";
+
+/** The questions, but for those that the deciding findings tell. */
+const stillOpen = ({ findings, open }: Verdict) =>
+  open.filter(
+    ({ reason, of, couldBe }) =>
+      !(
+        reason === "individual" &&
+        couldBe === "blocking" &&
+        findings.some((one) => decides(one) && one.from === of)
+      ),
+  );
 
 /** How many questions a report names: more would hide the decisive ones. */
 const named = 4;

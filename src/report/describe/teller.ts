@@ -155,7 +155,7 @@ export function tellerOf(verdict: Verdict, messages: Messages, units: UnitSystem
       return sentence(open.couldBe(text, question.couldBe));
     },
     room: (told) => sentence(messages.room(told)),
-    sign: (sign, shown) => sentence(messages.signs[sign](named(shown.map(({ from, to }) => to ?? from)).who)),
+    sign: (sign, shown) => sentence(messages.signs[sign](named(shown.flatMap(sufferers)).who)),
   };
 }
 

@@ -194,7 +194,11 @@ function predation(told: Told<Measures["predation"]>): string {
     told.fromNow &&
     ` Bought at ${told.fromNow}, ${they(fromMany)} ${verb(fromMany, "seems", "seem")} harmless; grown, ${they(fromMany)} ${verb(fromMany, "is", "are")} not.`;
   if (weight === "blocking") return `${from} ${eats} ${to}${why && `: ${why}`}.${night}${spines}${later}`;
-  return `${from} may try to eat ${to}: some do${why && `; ${why}`}.${night}`;
+  const stated = greatestPrey
+    ? `prey of about ${figure(greatestPrey)} is the largest that is told of`
+    : hunter && `${they(fromMany)} ${verb(fromMany, "grows", "grow")} to ${figure(hunter)}`;
+  const known = [stated, size].filter(Boolean).join(", and ");
+  return `${from} may try to eat ${to}, and some do${known && `: ${known}`}.${night}`;
 }
 
 function footprint({
@@ -491,6 +495,7 @@ function messages(): Messages {
       blocking: "Why not",
       restricting: "What must change",
       besides: "What would have to change besides",
+      deciding: "What nobody can tell",
       advisory: "Worth knowing",
       favourable: "In favour",
       watchFor: "Watch for",
@@ -635,22 +640,22 @@ function messages(): Messages {
       "caution-release": () =>
         "Never release animals, plants or tank water outdoors. Rehome them, or ask a vet about humane killing.",
     },
-    sayWhatToDo: [
-      "water-temperature",
-      "water-ph",
-      "water-hardness",
-      "water-salinity",
-      "height",
-      "open-water",
-      "ground",
-      "hiding-places",
-      "group-size",
-      "sex-ratio",
-      "cover",
-      "plants",
-      "lid",
-      "flow-places",
-    ],
+    sayWhatToDo: {
+      "water-temperature": true,
+      "water-ph": true,
+      "water-hardness": true,
+      "water-salinity": true,
+      height: true,
+      "open-water": true,
+      ground: true,
+      "hiding-places": true,
+      "group-size": true,
+      "sex-ratio": true,
+      cover: true,
+      plants: true,
+      lid: true,
+      "flow-places": true,
+    },
     room: (told) => room(told),
     sharedWater: ({ who, oneKind, temperature, pH, hardness, salinity }) => {
       const water = [

@@ -143,13 +143,14 @@ export interface Messages {
   readonly headline: (told: ToldHeadline) => string;
   /** What open questions could still make of the outcome: the best and the worst. */
   readonly bounds: (atBest: Outcome, atWorst: Outcome, outcome: Outcome) => string;
-  /** `besides` heads the conditions that would still stand if what blocks were solved. */
+  /** `deciding` heads what nobody can tell in advance and would rule it out; `besides` heads the conditions that would still stand if what blocks were solved. */
   readonly titles: Readonly<
     Record<
       | "parties"
       | "blocking"
       | "restricting"
       | "besides"
+      | "deciding"
       | "advisory"
       | "favourable"
       | "watchFor"
@@ -164,7 +165,7 @@ export interface Messages {
   /** A sentence for each rule; a rule of an app's own falls back on `otherRule`. */
   readonly rules: RuleSentences;
   /** The rules whose sentence says by itself what must hold. */
-  readonly sayWhatToDo: readonly RuleId[];
+  readonly sayWhatToDo: Readonly<Partial<Record<RuleId, true>>>;
   /** A tank that is too small, and how large it would have to be. */
   readonly room: (told: ToldRoom) => string;
   /** The water that all have in common. */

@@ -21,17 +21,26 @@ describe("a trait in words", () => {
     ["water.pH", { kept: { min: 6, max: 7.5 } }, "6 to 7.5"],
     ["water.flow", { min: "still", max: "gentle" }, "still to gentle"],
     ["water.flow", { min: "still", max: "still" }, "still"],
-    ["space.baseLength", { least: 60, for: 8 }, "60 cm for 8"],
-    ["space.footprint", { least: 4000, for: 2 }, "4,000 cm² for 2"],
+    ["space.baseLength", [{ least: 60, for: 8 }], "60 cm for 8"],
+    ["space.footprint", [{ least: 4000, for: 2 }], "4,000 cm² for 2"],
     ["space.cover", 0.3, "30 %"],
     ["space.territory", "none", "none"],
-    ["space.territory", { area: 900, zone: "bottom", holder: "pair" }, "900 cm², bottom, held by a pair"],
-    ["space.jumps", "startled", "startled"],
+    [
+      "space.territory",
+      { area: 900, zone: "bottom", holder: "pair" },
+      "900 cm² on the ground, held by a pair",
+    ],
+    ["space.jumps", "startled", "when frightened"],
+    ["size.bodyShape", "short-deep", "short and deep"],
     ["social.group", { least: 6, avoid: { min: 2, max: 4 } }, "at least 6, not 2 to 4"],
-    ["diet.foods", ["dry", "fallen-insects"], "dry; fallen insects"],
+    ["diet.foods", ["dry", "fallen-insects"], "dry food; insects on the surface"],
     ["predation.eats", [], "none"],
-    ["predation.eats", [{ prey: "fish", greatest: 2.5 }, { prey: "egg" }], "fish up to 2.5 cm; egg"],
-    ["temperament.acts", [{ does: "nips-fins", target: "long-finned" }], "nips fins long finned"],
+    ["predation.eats", [{ prey: "fish", greatest: 2.5 }, { prey: "egg" }], "fish up to 2.5 cm; eggs"],
+    [
+      "temperament.acts",
+      [{ does: "nips-fins", target: "long-finned" }],
+      "bite pieces out of the fins of fish with long fins",
+    ],
     ["effects.digs", false, "no"],
     ["origin.regions", ["Lake Malawi", "Niassa"], "Lake Malawi; Niassa"],
   ])("%s of %j", (path, value, text) => {
@@ -40,7 +49,7 @@ describe("a trait in words", () => {
 
   test("is in the reader's units", () => {
     // 1 in = 2.54 cm (agreement of 1959).
-    expect(told("space.baseLength", { least: 60, for: 8 }, "us")).toBe("23.6 in for 8");
+    expect(told("space.baseLength", [{ least: 60, for: 8 }], "us")).toBe("23.6 in for 8");
     expect(told("predation.eats", [{ prey: "fish", greatest: 2.54 }], "imperial")).toBe("fish up to 1 in");
     expect(told("water.temperature", { kept: { min: 20, max: 25 } }, "us")).toBe("68 to 77 °F");
   });
