@@ -1,5 +1,6 @@
 import { refusal } from "../errors";
 import { convert } from "../units";
+import type { Figure } from "./figure";
 import type { Messages } from "./messages/messages";
 import type { ShownUnit } from "./shown-unit";
 
@@ -50,16 +51,6 @@ const us: Units = {
   "kN/m2": ["lb/ft2", poundsASquareFoot],
 };
 const systems: Readonly<Record<UnitSystem, Units>> = { metric, us, imperial };
-
-/** A number, or a range with one end or two, in a canonical unit. */
-export interface Figure {
-  readonly value?: number | undefined;
-  /** The width that belongs to a length; both are told as whole numbers. */
-  readonly by?: number | undefined;
-  readonly min?: number | undefined;
-  readonly max?: number | undefined;
-  readonly unit?: string | undefined;
-}
 
 /** Writes a figure with its unit: `24 °C`, `at least 80 cm`, `6 to 8`; empty where there is none. */
 export type WriteQuantity = (figure: Figure | undefined) => string;

@@ -1,7 +1,7 @@
 import type { Finding, Verdict } from "../../compatibility";
 import { overlap, type PartialRange } from "../../ranges";
+import type { Figure } from "../figure";
 import type { Messages } from "../messages/messages";
-import type { Figure } from "../quantities";
 import { folded, rightFacts } from "./matters";
 import type { Teller } from "./teller";
 

@@ -1,10 +1,11 @@
 import type { AimedCondition, Finding, OpenQuestion, Sign, Verdict, VerdictParty } from "../../compatibility";
 
 import type { TraitPath } from "../../species";
+import type { Figure } from "../figure";
 import type { Messages, Told, ToldCondition, ToldRoom } from "../messages/messages";
 import { capitalised, nameIn } from "../names";
 import { traitText } from "../profile/trait-text";
-import { type Figure, quantityWriter, type UnitSystem } from "../quantities";
+import { quantityWriter, type UnitSystem } from "../quantities";
 
 /** Findings that differ only in the parties they are about; at least one. */
 export type Alike = readonly [Finding, ...Finding[]];

@@ -10,7 +10,7 @@ import type {
 } from "../../compatibility";
 import type { FactName, Numbers, Temper } from "../../plan";
 import type { Basis, Section, TraitPath, TraitValue } from "../../species";
-import type { Figure } from "../quantities";
+import type { Figure } from "../figure";
 import type { ShownUnit } from "../shown-unit";
 
 /** What a sentence about a finding of a rule may use. Names are ready to be printed. */
