@@ -72,7 +72,7 @@ export function tellerOf(verdict: Verdict, messages: Messages, units: UnitSystem
       fromMany: from.many,
       to: to.who,
       toMany: to.many,
-      oneKind: alike.every((one) => partyAt(one.from)?.id === partyAt(one.to)?.id),
+      oneKind: alike.every(({ from: one, to: other }) => named([one]).who === named([other]).who),
       fromNow: first?.stage === "juvenile" ? lengthOf(first) : "",
       measures: finding.measures ?? {},
       figure,

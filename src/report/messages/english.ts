@@ -563,10 +563,11 @@ function messages(): Messages {
           return `${from} and ${to} together ask for cover over ${figure(cover)} of the tank seen from above and for ${figure(openWater)} free to swim in: no tank has both.`;
         return `${from} ${verb(fromMany, "needs", "need")} ${groundOf(measures.from)} on the ground, ${to} ${groundOf(measures.to)}.`;
       },
-      "conditions-exclude": ({ measures: { one, other } }) =>
-        one?.value === other?.value
-          ? `no figure suits all: ${labelOf(one?.value)}.`
-          : `no tank has both that is asked for: ${labelOf(one?.value)} and ${labelOf(other?.value)}.`,
+      "conditions-exclude": ({ from, to, measures: { one, other } }) => {
+        const who = allOf([...new Set([from, to].filter(Boolean))]);
+        const asked = [...new Set([labelOf(one?.value), labelOf(other?.value)])];
+        return `no tank meets all that is asked${who && ` by ${who}`}: ${allOf(asked)}.`;
+      },
       "water-temperature": plannedWater("temperature"),
       "water-ph": plannedWater("pH"),
       "water-hardness": plannedWater("hardness"),
