@@ -242,11 +242,17 @@ export const thresholds = /* @__PURE__ */ frozen({
     source: "NHBC Standards 2022, 6.4.8: imposed load behind the span tables for domestic floor joists",
   },
   floorForce: {
-    value: 1.4,
+    value: 2.9,
     unit: "kN",
-    about: "The weight of a filled tank from which the caution on floors is given.",
-    source:
-      "BS 6399-1, as printed in a building construction handbook: concentrated load of floors in dwellings",
+    about:
+      "The weight of the filled tank, without stand and gravel, from which the caution on floors is given.",
+    source: `${commonPractice}: some 300 L, from which keepers commonly ask whether the floor carries it`,
+  },
+  floorUnknownHeight: {
+    value: 5000,
+    unit: "cm2",
+    about: "The floor of a tank from which the caution is given where nobody says how high it is.",
+    source: `${commonPractice}: 300 L at 60 cm`,
   },
 } as const satisfies Record<string, Threshold>);
 

@@ -14,6 +14,7 @@ export {
   sentenceIn,
   type WritingOptions,
 } from "./describe/describe";
+export type { Figure } from "./figure";
 export { english } from "./messages/english";
 export type {
   Messages,
@@ -21,7 +22,10 @@ export type {
   SpelledWords,
   Told,
   ToldCondition,
+  ToldHeadline,
   ToldParty,
+  ToldRoom,
+  ToldWater,
   TraitItem,
   ValueSentences,
 } from "./messages/messages";

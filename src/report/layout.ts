@@ -30,10 +30,10 @@ export function markdown(blocks: readonly Block[]): string {
 /** Text that Markdown shows as it is: no mark, list, link or mention is made of it. */
 export function escaped(text: string): string {
   return oneLine(text)
-    .replaceAll(/[\\`*_{}[\]<>()#+!|&~@]/g, "\\$&")
+    .replaceAll(/[\\`*_{}[\]<>#|&~@]/g, "\\$&")
     .replaceAll(/:(?=\/\/)|(?<=\bwww)\./gi, "\\$&")
     .replace(/^(\d+)(?=[.)](?:\s|$))/, "$1\\")
-    .replace(/^[-=]/, "\\$&");
+    .replace(/^[-=+]/, "\\$&");
 }
 
 function wrapped(text: string, first: string, further: string): string {

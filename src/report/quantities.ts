@@ -1,5 +1,6 @@
 import { refusal } from "../errors";
 import { convert } from "../units";
+import type { Figure } from "./figure";
 import type { Messages } from "./messages/messages";
 import type { ShownUnit } from "./shown-unit";
 
@@ -51,14 +52,6 @@ const us: Units = {
 };
 const systems: Readonly<Record<UnitSystem, Units>> = { metric, us, imperial };
 
-/** A number, or a range with one end or two, in a canonical unit. */
-interface Figure {
-  readonly value?: number | undefined;
-  readonly min?: number | undefined;
-  readonly max?: number | undefined;
-  readonly unit?: string | undefined;
-}
-
 /** Writes a figure with its unit: `24 °C`, `at least 80 cm`, `6 to 8`; empty where there is none. */
 export type WriteQuantity = (figure: Figure | undefined) => string;
 
@@ -70,11 +63,13 @@ export function quantityWriter({ language, ranges, units }: Messages, system: Un
   const written = numberWriter(language);
   return (figure) => {
     if (!figure) return "";
-    const { unit = "", value, min, max } = figure;
+    const { unit = "", value, by, min, max } = figure;
     const [name, change] = shownIn(systems[system], unit);
     const symbol = name === undefined ? unit : units[name];
     const suffix = symbol && ` ${symbol}`;
     const text = (number: number) => written(change(number));
+    const whole = (number: number) => written(Math.round(change(number)));
+    if (value !== undefined && by !== undefined) return ranges.across(whole(value), whole(by), suffix);
     if (value !== undefined) return text(value) + suffix;
     if (min === undefined) return max === undefined ? "" : ranges.atMost(text(max), suffix);
     if (max === undefined) return ranges.atLeast(text(min), suffix);

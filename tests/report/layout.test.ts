@@ -42,7 +42,7 @@ describe("a line of text", () => {
 describe("text in Markdown", () => {
   test.each([
     ["a *b* _c_ `d`", "a \\*b\\* \\_c\\_ \\`d\\`"],
-    ["[x](http://y)", "\\[x\\]\\(http\\://y\\)"],
+    ["[x](http://y)", "\\[x\\](http\\://y)"],
     ["<b>&amp;</b>", "\\<b\\>\\&amp;\\</b\\>"],
     ["www.example.org", "www\\.example.org"],
     ["WWW.example.org", "WWW\\.example.org"],
@@ -50,6 +50,8 @@ describe("text in Markdown", () => {
     ["1. one", "1\\. one"],
     ["12) one", "12\\) one"],
     ["- one", "\\- one"],
+    ["+ one", "\\+ one"],
+    ["a (b) + c!", "a (b) + c!"],
     ["=== one", "\\=== one"],
     ["# one", "\\# one"],
     ["a | b", "a \\| b"],
@@ -100,4 +102,4 @@ describe("text in Markdown", () => {
 
 /** What Markdown would make something of, or what steers a terminal. */
 const live =
-  /(?<!\\)(?:\\\\)*[*_{}[\]<>()#+!|&~@`]|(?<!\\):\/\/|\bwww\.|^\d+[.)](\s|$)|^[-=+]|(?![\u200c\u200d])\p{C}/iu;
+  /(?<!\\)(?:\\\\)*[*_{}[\]<>#|&~@`]|(?<!\\):\/\/|\bwww\.|^\d+[.)](\s|$)|^[-=+]|(?![\u200c\u200d])\p{C}/iu;

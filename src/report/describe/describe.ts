@@ -25,8 +25,8 @@ export interface DescribeOptions extends WritingOptions {
 const formats = { text: plainText, markdown };
 
 /**
- * A verdict in words: the answer, its reasons with their figures and conditions, what speaks for it, what to look for,
- * what is not certain, what is already met, and the cautions. Text from records is escaped in Markdown.
+ * A verdict in words, the decisive first: the answer, why not, what must change, what is worth knowing, what to look for,
+ * what is not certain, what speaks for it, and the cautions. Text from records is escaped in Markdown.
  *
  * @throws InvalidInputError for what is no verdict, an unknown format or unit system.
  *
@@ -75,7 +75,7 @@ export interface SentenceOptions extends Pick<DescribeOptions, "units" | "messag
  * import { sentence } from "vivary/report";
  *
  * const verdict = assessPair({ species: danioRerio }, { species: danioRerio });
- * sentence(verdict, { on: "tank.lid", wanted: { oneOf: [true] } }); // => "Works if the tank is covered without a gap."
+ * sentence(verdict, { on: "tank.lid", wanted: { oneOf: [true] } }); // => "Cover the tank without a gap."
  * ```
  */
 export function sentence(verdict: Verdict, part: VerdictPart, options: SentenceOptions = {}): string {
@@ -97,5 +97,5 @@ export function sentenceIn(
 
 function saidBy(teller: Teller, part: VerdictPart): string {
   if ("wanted" in part) return teller.condition(part);
-  return "reason" in part ? teller.question(part) : teller.findings([part]);
+  return "reason" in part ? teller.questions([part]) : teller.findings([part]);
 }

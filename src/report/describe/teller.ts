@@ -1,23 +1,36 @@
-import type { Finding, OpenQuestion, Sign, Verdict, VerdictParty } from "../../compatibility";
-import type { Condition } from "../../plan";
-import type { Messages, Told } from "../messages/messages";
+import type { AimedCondition, Finding, OpenQuestion, Sign, Verdict, VerdictParty } from "../../compatibility";
+
+import type { TraitPath } from "../../species";
+import type { Figure } from "../figure";
+import type { Messages, Told, ToldCondition, ToldRoom } from "../messages/messages";
 import { capitalised, nameIn } from "../names";
+import { traitText } from "../profile/trait-text";
 import { quantityWriter, type UnitSystem } from "../quantities";
 
 /** Findings that differ only in the parties they are about; at least one. */
 export type Alike = readonly [Finding, ...Finding[]];
 
+/** Some parties by name, with the number of their verb. */
+export interface Named {
+  readonly who: string;
+  readonly many: boolean;
+}
+
 /** Puts the parts of one verdict into sentences of one language. */
 export interface Teller {
   readonly party: (party: VerdictParty) => string;
+  /** Some parties by name. */
+  readonly named: (indices: readonly (number | undefined)[]) => Named;
+  readonly listed: (texts: readonly string[]) => string;
+  readonly figure: (figure: Figure | undefined) => string;
   /** One sentence for findings that differ only in the parties they are about. */
   readonly findings: (alike: Alike) => string;
-  /** The same, with what it rests on. */
-  readonly reason: (alike: Alike) => string;
-  /** What speaks for each two of some parties by one rule; undefined where the language tells it one by one. */
-  readonly together: (favourable: Alike) => string | undefined;
-  readonly condition: (condition: Condition) => string;
-  readonly question: (question: OpenQuestion) => string;
+  /** What to do that a condition be met, as a clause. */
+  readonly clause: (condition: AimedCondition) => string;
+  readonly condition: (condition: AimedCondition) => string;
+  /** One sentence for questions that differ only in the parties they are about. */
+  readonly questions: (alike: readonly [OpenQuestion, ...OpenQuestion[]]) => string;
+  readonly room: (told: Omit<ToldRoom, "who" | "many"> & Named) => string;
   /** A sign to look for, in the parties on which findings fall. */
   readonly sign: (sign: Sign, findings: readonly Finding[]) => string;
 }
@@ -27,19 +40,40 @@ export function tellerOf(verdict: Verdict, messages: Messages, units: UnitSystem
   const { language } = messages;
   const figure = quantityWriter(messages, units);
   const lists = new Intl.ListFormat(language, { type: "conjunction" });
-  const listed = (names: readonly string[]) => lists.format(new Set(names.filter(Boolean)));
-  const nameOf = (index: number | undefined) => {
-    const party = index === undefined ? undefined : verdict.parties[index];
-    return party ? nameIn(language, party.names, party.name) : "";
-  };
+  const listed = (texts: readonly string[]) => lists.format(new Set(texts.filter(Boolean)));
   const sentence = (text: string) => capitalised(text, language);
+  const partyAt = (index: number | undefined) => (index === undefined ? undefined : verdict.parties[index]);
+  const bare = ({ names, name }: VerdictParty) => nameIn(language, names, name);
+  /** A scientific name has no plural. */
+  const several = (party: VerdictParty) =>
+    bare(party) === party.name ? party.name : messages.several(bare(party));
+  const isOne = ({ id, count }: VerdictParty) =>
+    count === 1 && verdict.parties.filter((party) => party.id === id).length === 1;
+
+  const named = (indices: readonly (number | undefined)[]): Named => {
+    const parties = [...new Set(indices)].flatMap((index) => partyAt(index) ?? []);
+    const texts = new Set(
+      parties.map((party) => (isOne(party) ? messages.this(bare(party)) : several(party))),
+    );
+    const [first] = parties;
+    return { who: listed([...texts]), many: texts.size > 1 || (first !== undefined && !isOne(first)) };
+  };
+  const lengthOf = (party: VerdictParty | undefined) =>
+    party?.length === undefined ? "" : figure({ value: party.length, unit: "cm" });
 
   const findings = (alike: Alike) => {
     const [finding] = alike;
+    const from = named(alike.map((one) => one.from));
+    const to = named(alike.map((one) => one.to));
+    const first = partyAt(finding.from);
     const told = {
       weight: finding.weight,
-      from: listed(alike.map(({ from }) => nameOf(from))),
-      to: listed(alike.map(({ to }) => nameOf(to))),
+      from: from.who,
+      fromMany: from.many,
+      to: to.who,
+      toMany: to.many,
+      oneKind: alike.every(({ from: one, to: other }) => named([one]).who === named([other]).who),
+      fromNow: first?.stage === "juvenile" ? lengthOf(first) : "",
       measures: finding.measures ?? {},
       figure,
     };
@@ -51,50 +85,107 @@ export function tellerOf(verdict: Verdict, messages: Messages, units: UnitSystem
     return sentence(say ? say(told) : otherRule(finding.rule, told as never));
   };
 
+  const clause = ({ on, of, wanted, aim }: AimedCondition) => {
+    const [words, range] = "oneOf" in wanted ? [wanted.oneOf, {}] : [[], wanted];
+    const party = partyAt(of);
+    const { who, many } = named([of]);
+    const told: ToldCondition = {
+      of: who,
+      many,
+      one: party ? bare(party) : "",
+      several: party ? several(party) : "",
+      wanted: "oneOf" in wanted ? "" : figure({ ...(aim ?? wanted), unit: wanted.unit }),
+      words,
+      min: range.min,
+      max: range.max,
+      figure,
+    };
+    return messages.conditions[on](told);
+  };
+
   return {
-    party: ({ names, name: scientific, sex, stage, count, males, females }) =>
-      messages.party({
-        name: nameIn(language, names, scientific),
+    party: (party) => {
+      const { name: scientific, sex, stage, temper, count, males, females } = party;
+      return messages.party({
+        name: bare(party),
+        several: several(party),
         scientific,
+        length: lengthOf(party),
         ...(sex && { sex }),
         ...(stage && { stage }),
+        ...(temper && { temper }),
         ...(count !== undefined && { count }),
         ...(males !== undefined && { males }),
         ...(females !== undefined && { females }),
-      }),
-    findings,
-    together: (favourable) => {
-      const [{ rule }] = favourable;
-      const { together } = messages;
-      const say = Object.hasOwn(together, rule) ? together[rule as keyof typeof together] : undefined;
-      return say?.(listed(favourable.flatMap(({ from, to }) => [nameOf(from), nameOf(to)])));
-    },
-    reason: (alike) => findings(alike) + messages.support(alike[0].basis),
-    condition: ({ on, of, wanted }) => {
-      const [words, range] = "oneOf" in wanted ? [wanted.oneOf, {}] : [[], wanted];
-      const clause = messages.conditions[on]({
-        of: nameOf(of),
-        wanted: "oneOf" in wanted ? "" : figure(wanted),
-        words,
-        min: range.min,
-        max: range.max,
-        figure,
       });
-      return messages.worksIf(clause);
     },
-    question: (question) => {
-      const of = nameOf(question.of);
+    named,
+    listed,
+    figure,
+    findings,
+    clause,
+    condition: (condition) => messages.demand(sentence(clause(condition))),
+    questions: (alike) => {
+      const [question] = alike;
+      const { who, many } = named(alike.map(({ of }) => of));
       const { open, traits } = messages;
+      const valuesOf = (path: TraitPath, values: readonly unknown[]) => {
+        const texts = [...new Set(values.map((value) => traitText(path, keptOf(value), messages, figure)))];
+        return texts.length > 1 && texts.join("").length <= mostSaid ? texts : [];
+      };
       const text = {
-        missing: () => open.missing("trait" in question ? traits[question.trait] : "", of),
-        disputed: () => open.disputed("trait" in question ? traits[question.trait] : "", of),
-        "not-given": () => ("input" in question ? open.notGiven(question.input, of) : ""),
-        "outside-domain": () => open.outsideDomain(of),
-        individual: () => open.individual(of),
+        missing: () =>
+          open.missing([...new Set(alike.flatMap((one) => ("trait" in one ? traits[one.trait] : [])))], who),
+        disputed: () =>
+          "trait" in question && "values" in question
+            ? open.disputed(
+                traits[question.trait],
+                who,
+                valuesOf(question.trait, question.values),
+                plannedOf(verdict, question, figure),
+              )
+            : "",
+        "not-given": () =>
+          open.notGiven(
+            alike.flatMap((one) => ("input" in one ? one.input : [])),
+            who,
+          ),
+        "outside-domain": () => open.outsideDomain(who),
+        individual: () => open.individual(who, many),
       }[question.reason]();
       return sentence(open.couldBe(text, question.couldBe));
     },
-    sign: (sign, shown) =>
-      sentence(messages.signs[sign](listed(shown.map(({ from, to }) => nameOf(to ?? from))))),
+    room: (told) => sentence(messages.room(told)),
+    sign: (sign, shown) => sentence(messages.signs[sign](named(shown.flatMap(sufferers)).who)),
   };
+}
+
+/** Who shows the sign of a finding: whom it falls on, of a contest both, and of shyness whoever is shy. */
+function sufferers({ rule, from, to }: Finding): readonly (number | undefined)[] {
+  if (rule === "shyness") return [from];
+  return rule === "territory-contest" ? [from, to] : [to ?? from];
+}
+
+/** Of figures of water what an animal is kept in. */
+const keptOf = (value: unknown): unknown =>
+  typeof value === "object" && value !== null && "kept" in value ? { kept: value.kept } : value;
+
+/** How many characters what sources say may take together. */
+const mostSaid = 60;
+
+/** The planned figure of a trait of water that sources dispute, if the verdict tells it. */
+function plannedOf(
+  { findings, met }: Verdict,
+  { trait }: { readonly trait: TraitPath },
+  figure: (figure: Figure | undefined) => string,
+): string {
+  const rules: { readonly [Path in TraitPath]?: string } = {
+    "water.temperature": "water-temperature",
+    "water.pH": "water-ph",
+    "water.generalHardness": "water-hardness",
+  };
+  const [planned] = [...findings, ...met].flatMap(({ rule, measures = {} }) =>
+    rule === rules[trait] && "planned" in measures ? ((measures.planned as Figure | undefined) ?? []) : [],
+  );
+  return figure(planned);
 }

@@ -1,43 +1,60 @@
 import type { Measures, Quantity, WordKind, Words } from "../../compatibility";
 import { frozen } from "../../frozen";
-import { facts } from "../../plan";
+import { type FactName, facts } from "../../plan";
 import { classes, type TraitPath, traitPaths } from "../../species";
 import { traitWords } from "../../species/inner";
-import type { Messages, Told, ToldCondition } from "./messages";
+import type { Messages, Told, ToldCondition, ToldRoom } from "./messages";
 
 const basis: Messages["basis"] = {
   published: "published",
   curated: "weighed from several sources",
-  memory: "recalled, source not read",
+  memory: "recalled, not checked",
   "common-practice": "common practice",
   observed: "observed by a keeper",
-  derived: "computed, or taken from what is nearest",
-};
-
-const couldBe = {
-  blocking: "could rule it out",
-  restricting: "could set a condition",
-  advisory: "worth knowing",
-  favourable: "in favour",
+  derived: "reckoned from what is nearest known",
 };
 
 type WordOf<Kind extends WordKind> = { readonly value: Words[Kind] } | undefined;
 
-function sharedWater(water: string) {
+/** What several of a name are called: `guppies`, `neon tetras`, `blue forms of the red zebra`, `bronze corydoras`. */
+function plural(name: string): string {
+  const [first = name, ...further] = name.split(" of ");
+  if (further.length > 0) return [plural(first), ...further].join(" of ");
+  if (!/[a-z]$/.test(name) || /(?:fish|[sx]|koi|goi|ogon|ii|eri|Corydoras)$/.test(name)) return name;
+  if (/[^aeiou]y$/.test(name)) return `${name.slice(0, -1)}ies`;
+  return /(?:ch|sh|z)$/.test(name) ? `${name}es` : `${name}s`;
+}
+
+/** The verb that agrees. */
+const verb = (many: boolean, one: string, several: string) => (many ? several : one);
+const they = (many: boolean) => verb(many, "it", "they");
+const them = (many: boolean) => verb(many, "it", "them");
+const their = (many: boolean) => verb(many, "its", "their");
+
+/** How a figure of each kind of water is said. */
+const at = {
+  temperature: (figure: string) => figure,
+  pH: (figure: string) => `a pH of ${figure}`,
+  hardness: (figure: string) => `a hardness of ${figure}`,
+  salinity: (figure: string) => `a salinity of ${figure}`,
+};
+
+function sharedWater(water: keyof typeof at) {
   return ({
     weight,
     from,
+    fromMany,
     to,
+    oneKind,
     measures,
     figure,
   }: Told<Measures["temperature" | "ph" | "general-hardness" | "salinity"]>) => {
-    if (weight === "favourable")
-      return `${from} and ${to} are both kept at a ${water} of ${figure(measures.shared)}.`;
-    const each = `${from} is kept at a ${water} of ${figure(measures.from)}, ${to} at ${figure(measures.to)}`;
-    if (weight === "restricting")
-      return measures.shared
-        ? `${each}: only ${figure(measures.shared)} suits both well.`
-        : `${each}: each end has to give way a little.`;
+    const shared = at[water](figure(measures.shared));
+    if (weight === "favourable") return `${shared} ${oneKind ? `suits ${to}` : `suits ${from} and ${to}`}.`;
+    const each = `${from} ${verb(fromMany, "is", "are")} kept at ${at[water](figure(measures.from))}, ${to} at ${figure(measures.to)}`;
+    if (weight === "restricting") {
+      return measures.shared ? `${each}.` : `${each}: each end has to give way a little.`;
+    }
     return weight === "blocking"
       ? `${each}: no ${water} suits both.`
       : `${each}, which is what is best for it: whether both can be kept at one ${water} nobody has said.`;
@@ -46,48 +63,75 @@ function sharedWater(water: string) {
 
 type PlannedWaterRule = "water-temperature" | "water-ph" | "water-hardness" | "water-salinity";
 
-function plannedWater(water: string) {
-  return ({ weight, from, measures, figure }: Told<Measures[PlannedWaterRule]>) => {
+function plannedWater(water: keyof typeof at) {
+  return ({ weight, from, fromMany, measures, figure }: Told<Measures[PlannedWaterRule]>) => {
     const { kept, optimum, planned, hottest, coolest, limit } = measures;
     const known = planned ?? hottest ?? coolest;
     const season = (hottest && " on the hottest day") ?? (coolest && " in the coolest season") ?? "";
-    const plan = known ? `; planned is ${figure(known)}${season}` : "";
-    if (optimum) return `${from} does best at a ${water} of ${figure(optimum)}${plan}.`;
-    const text = `${from} is kept at a ${water} of ${figure(kept)}${plan}.`;
-    if (weight === "advisory") return `${text} That is at the edge of what it stands for good.`;
-    return limit ? `${text} Past its limit (${figure(limit)}) it suffers or dies.` : text;
+    const plan = known ? `; yours is ${figure(known)}${season}` : "";
+    if (optimum)
+      return `${from} ${verb(fromMany, "does", "do")} best at ${at[water](figure(optimum))}${plan}.`;
+    const text = `${from} ${verb(fromMany, "needs", "need")} ${at[water](figure(kept))}${plan}.`;
+    if (weight === "advisory")
+      return `${text} That is at the edge of what ${they(fromMany)} can take for long.`;
+    return limit
+      ? `${text} Past ${figure(limit)} ${they(fromMany)} ${verb(fromMany, "suffers or dies", "suffer or die")}.`
+      : text;
   };
 }
 
-const thisOne = (verb: string, figure: string) => figure && `; this one ${verb} ${figure}`;
+const yours = (is: string, figure: string) => figure && `; yours ${is} ${figure}`;
 
-const deeds: Readonly<Record<Words["does"], string>> = {
-  chases: "chases",
-  bites: "bites",
-  kills: "kills",
-  "nips-fins": "bites pieces out of the fins of",
-  "rasps-mucus": "rasps the slime coat of",
-  "robs-food": "takes food from",
+const deeds: Readonly<Record<Words["does"], readonly [one: string, several: string]>> = {
+  chases: ["chases", "chase"],
+  bites: ["bites", "bite"],
+  kills: ["kills", "kill"],
+  "nips-fins": ["bites pieces out of the fins of", "bite pieces out of the fins of"],
+  "rasps-mucus": ["rasps the slime coat of", "rasp the slime coat of"],
+  "robs-food": ["takes food from", "take food from"],
 };
 
-const occasions: Readonly<Record<Words["when"], string>> = {
-  always: "",
-  breeding: " while it breeds",
-  "guarding-brood": " while it guards eggs or young",
-  feeding: " at food",
-  crowded: " when the other cannot get out of sight",
+const occasions: Readonly<Record<Words["when"], (many: boolean) => string>> = {
+  always: () => "",
+  breeding: (many) => ` while ${they(many)} ${verb(many, "breeds", "breed")}`,
+  "guarding-brood": (many) => ` while ${they(many)} ${verb(many, "guards", "guard")} eggs or young`,
+  feeding: () => " at food",
+  crowded: () => " where there is no room to get out of sight",
 };
 
 type ActRule = "acts-own-kind" | "acts-look-alike" | "acts-others";
 
+/** Animals of one sex among those named; of one animal its name. */
+const sexed = (sex: Words["sex"] | undefined, who: string, many: boolean) =>
+  sex && many ? `${sex} ${who}` : who;
+
 function act(whom: (told: Told<Measures[ActRule]>) => string) {
   return (told: Told<Measures[ActRule]>) => {
     const { act: deed, doer, once, when } = told.measures;
-    const who = doer ? `a ${doer.value} ${told.from}` : told.from;
-    const harms = deed ? deeds[deed.value] : "harms";
-    return `${once ? "once grown, " : ""}${who} ${harms} ${whom(told)}${when ? occasions[when.value] : ""}.`;
+    const { from, fromMany: many } = told;
+    const [harms, harm] = deed ? deeds[deed.value] : ["harms", "harm"];
+    const who = sexed(doer?.value, from, many);
+    return `${once ? "once grown, " : ""}${who} ${verb(many, harms, harm)} ${whom(told)}${when ? occasions[when.value](many) : ""}.`;
   };
 }
+
+const airs: Readonly<Record<Words["airBreathing"], string>> = {
+  none: "never takes air",
+  facultative: "takes air when the water holds little oxygen",
+  obligate: "drowns without air from the surface",
+};
+
+const statuses: Readonly<Record<Words["conservation"], string>> = {
+  EX: "extinct",
+  EW: "extinct in the wild",
+  CR: "critically endangered",
+  EN: "endangered",
+  VU: "vulnerable",
+  NT: "near threatened",
+  LC: "least concern",
+  DD: "data deficient",
+  NE: "not evaluated",
+};
 
 const holders: Readonly<Record<Words["territoryHolder"], string>> = {
   male: "each male",
@@ -96,14 +140,11 @@ const holders: Readonly<Record<Words["territoryHolder"], string>> = {
   each: "each animal",
 };
 
-function holder(of: WordOf<"territoryHolder">, who: string): string {
-  if (!of) return who;
-  return {
-    male: `each male ${who}`,
-    female: `each female ${who}`,
-    pair: `a breeding pair of ${who}`,
-    each: `each ${who}`,
-  }[of.value];
+/** `male oscars each defend`, `the oscar defends`, `a breeding pair of oscars defends`. */
+function holder(of: WordOf<"territoryHolder">, who: string, many: boolean): string {
+  if (!many) return `${who} defends`;
+  if (of?.value === "pair") return `each breeding pair of ${who} defends`;
+  return `${of && of.value !== "each" ? `${of.value} ` : ""}${who} each defend`;
 }
 
 const parts: Readonly<Record<Words["zone"], string>> = {
@@ -114,62 +155,104 @@ const parts: Readonly<Record<Words["zone"], string>> = {
 
 const whereabouts = (zone: WordOf<"zone">) => (zone ? parts[zone.value] : "in the same part of the tank");
 
-/** `no more than 1 male swordtail is kept`, `no male swordtail is kept`. */
-function noMoreThan({ max, figure }: ToldCondition, what: string): string {
-  if (max === 0) return `no ${what} is kept`;
+/** `keep no more than 1 male swordtail`, `keep no male swordtail`. */
+function noMoreThan({ max, one, several, figure }: ToldCondition, sex = ""): string {
+  if (max === 0) return `keep no ${sex}${one}`;
   const most: Quantity | undefined = max === undefined ? undefined : { value: max };
-  return `no more than ${figure(most)} ${what} ${max === 1 ? "is" : "are"} kept`;
+  return `keep no more than ${figure(most)} ${sex}${max === 1 ? one : several}`;
 }
 
 const hazards: Readonly<Record<Words["hazard"], (who: string) => string>> = {
   venom: (who) =>
-    `Venom: ${who}. After a sting seek medical care at once; only for trained hands, and never handled bare.`,
+    `Venom: ${who}. Only for trained hands, never handled bare. After a sting seek medical care at once; call emergency help if breathing, chest or heart are affected.`,
   spines: (who) =>
-    `Spines that wound: ${who}. No bare hand, no fine net. A wound that swells or does not heal is for a doctor.`,
+    `Spines that wound: ${who}. No bare hand, no fine net. Spines of catfishes can carry venom: if a sting hurts badly, swells or does not heal, seek medical care.`,
   bite: (who) => `Bites: ${who}. Keep hands out of reach; a deep wound is for a doctor.`,
   shock: (who) => `Electric shocks that a person feels: ${who}. Keep hands out of the water.`,
 };
 
 function predation(told: Told<Measures["predation"]>): string {
-  const { from, to, weight, measures, figure } = told;
+  const { from, fromMany, to, toMany, oneKind, weight, measures, figure } = told;
   const { of, prey, hunter, greatestPrey, safeFrom, hunts, defence } = measures;
-  if (of?.value === "egg") return `${from} feeds by night and eats the eggs that ${to} guards.`;
-  if (of) return `${from} eats the young of ${to}.`;
-  const size = prey ? `, ${figure(prey)} long,` : "";
-  const why = greatestPrey
-    ? `takes prey of up to about ${figure(greatestPrey)}`
-    : hunter && `grows to ${figure(hunter)}`;
-  const who = [from, why].filter(Boolean).join(", which ");
-  const night = hunts && !defence ? " It hunts by night." : "";
-  const spines = defence && weight === "blocking" ? ` Its spines can choke ${from}.` : "";
-  if (weight === "restricting")
-    return `${to}${size} is eaten by ${who}. From ${figure(safeFrom)} on it is safe: let it grow first.`;
-  if (weight === "blocking") return `${to}${size} is eaten by ${who}.${night}${spines}`;
-  return `${who}, may try to eat ${to}${size} and some do.${night}`;
+  const eats = verb(fromMany, "eats", "eat");
+  if (of?.value === "egg")
+    return `${from} ${verb(fromMany, "feeds", "feed")} by night and ${eats} the eggs that ${to} ${verb(toMany, "guards", "guard")}.`;
+  if (of)
+    return oneKind ? `${from} ${eats} ${their(fromMany)} own young.` : `${from} ${eats} the young of ${to}.`;
+  const takes = greatestPrey
+    ? `${verb(fromMany, "takes", "take")} prey of up to about ${figure(greatestPrey)}`
+    : hunter && `${verb(fromMany, "grows", "grow")} to ${figure(hunter)}`;
+  if (weight === "restricting") {
+    const small = prey ? `${to} of ${figure(prey)}` : `small ${to}`;
+    return `${from} ${eats} ${small}; from ${figure(safeFrom)} on ${they(toMany)} ${verb(toMany, "is", "are")} safe.`;
+  }
+  const size = prey && `${to} ${verb(toMany, "measures", "measure")} ${figure(prey)}`;
+  const why = [takes && `${they(fromMany)} ${takes}`, size].filter(Boolean).join(", and ");
+  const night = hunts && !defence ? ` ${fromMany ? "They hunt" : "It hunts"} by night.` : "";
+  const spines = defence ? ` The spines of ${to} can choke ${them(fromMany)}.` : "";
+  const later =
+    told.fromNow &&
+    ` Bought at ${told.fromNow}, ${they(fromMany)} ${verb(fromMany, "seems", "seem")} harmless; grown, ${they(fromMany)} ${verb(fromMany, "is", "are")} not.`;
+  if (weight === "blocking") return `${from} ${eats} ${to}${why && `: ${why}`}.${night}${spines}${later}`;
+  const stated = greatestPrey
+    ? `prey of about ${figure(greatestPrey)} is the largest that is told of`
+    : hunter && `${they(fromMany)} ${verb(fromMany, "grows", "grow")} to ${figure(hunter)}`;
+  const known = [stated, size].filter(Boolean).join(", and ");
+  return `${from} may try to eat ${to}, and some do${known && `: ${known}`}.${night}`;
 }
 
-function footprint({ from, weight, measures, figure }: Told<Measures["footprint"]>): string {
+function footprint({
+  from,
+  fromMany,
+  fromNow,
+  weight,
+  measures,
+  figure,
+}: Told<Measures["footprint"]>): string {
   const { length, width, needed, planned } = measures;
-  if (length) return `${from} grows to ${figure(length)} and cannot turn in a tank ${figure(width)} wide.`;
-  const text = `${from} needs a floor of ${figure(needed)}; this one has ${figure(planned)}.`;
+  if (length) {
+    const now = fromNow && ` Now ${fromNow} long, ${they(fromMany)} will outgrow it.`;
+    return `${from} ${verb(fromMany, "grows", "grow")} to ${figure(length)} and cannot turn in a tank ${figure(width)} wide.${now}`;
+  }
+  const text = `${from} ${verb(fromMany, "needs", "need")} a floor of ${figure(needed)}${yours("has", figure(planned))}.`;
   return weight === "blocking" ? `This tank is far too small: ${text}` : text;
 }
 
-function oxygen({ from, measures, figure }: Told<Measures["oxygen"]>): string {
+/** `goldfish need a tank of about 150 × 60 cm (9,000 cm² of floor); yours is 30 × 20 cm (600 cm²)`. */
+function room({ weight, who, many, ...told }: ToldRoom): string {
+  const { neededSides, exampleSides, neededLength, neededFloor, ownSides, ownLength, ownFloor } = told;
+  const bySides = Boolean(neededSides && neededFloor);
+  const needed = bySides
+    ? `one of about ${neededSides} (${neededFloor} of floor)`
+    : neededFloor
+      ? `a floor of at least ${neededFloor}, such as ${exampleSides}`
+      : `one at least ${neededLength} long`;
+  const own =
+    ownSides && neededFloor
+      ? `; yours is ${ownSides} (${ownFloor})`
+      : yours("is", neededFloor ? ownFloor : ownLength);
+  if (weight === "blocking")
+    return `This tank is far too small for ${who}: ${they(many)} ${verb(many, "needs", "need")} ${needed}${own}.`;
+  const tank = needed.replace(/^one/, "a tank");
+  return who ? `${who} ${verb(many, "needs", "need")} ${tank}${own}.` : `have ${tank}${own}.`;
+}
+
+function oxygen({ from, fromMany, measures, figure }: Told<Measures["oxygen"]>): string {
   const { air, need, hours, temperature, saturation, limit } = measures;
-  if (air) return `${from} drowns unless it can take air at the surface.`;
+  if (air)
+    return `${from} ${verb(fromMany, "drowns", "drown")} unless ${they(fromMany)} can take air at the surface.`;
   if (hours) {
     return `at ${figure(temperature)} water holds ${figure(saturation)} of oxygen; if it stands still, this stock has used it down to ${figure(limit)}, the least for ${from}, within ${figure(hours)}.`;
   }
   if (need?.value === "high")
-    return `${from} needs much oxygen and suffers as soon as the water stands still.`;
-  return `how long the oxygen lasts for ${from} on a hot night depends on how warm the water is and how much there is, which the plan does not say.`;
+    return `${from} ${verb(fromMany, "needs", "need")} much oxygen and ${verb(fromMany, "suffers", "suffer")} as soon as the water stands still.`;
+  return `on a hot night ${from} may run short of oxygen in still water; how soon hangs on the temperature and the volume.`;
 }
 
-const plantHarm: Readonly<Record<Words["plantHarm"], string>> = {
-  eats: "eats plants",
-  uproots: "pulls plants out",
-  digs: "digs, so that plants loosen",
+const plantHarm: Readonly<Record<Words["plantHarm"], readonly [one: string, several: string]>> = {
+  eats: ["eats plants", "eat plants"],
+  uproots: ["pulls plants out", "pull plants out"],
+  digs: ["digs, so that plants loosen", "dig, so that plants loosen"],
 };
 
 const feedingPlaces: Readonly<Record<Words["zone"], string>> = {
@@ -194,30 +277,95 @@ function wayOf(choice: string): string | undefined {
   return Object.hasOwn(ways, choice) ? ways[choice] : undefined;
 }
 
-/** `neon tetra is given frozen food where and when it feeds`, `food reaches neon tetra after dark, or where the quicker ones do not get at it`. */
-function fedWith({ of, words }: ToldCondition): string {
+/** `give neon tetras frozen food where and when they feed`, `let food reach neon tetras after dark`. */
+function fedWith({ of, many, words }: ToldCondition): string {
   const choices = words.map(String);
-  const given = choices.filter((choice) => wayOf(choice) === undefined);
+  const given = boughtOf(choices.filter((choice) => wayOf(choice) === undefined));
   const reached = choices.flatMap((choice) => wayOf(choice) ?? []);
   return [
     given.length > 0 &&
-      `${of} is given ${anyOf(given.map((food) => foods[food] ?? food))} where and when it feeds`,
-    reached.length > 0 && `food reaches ${of} ${anyOf(reached)}`,
+      `give ${of} ${anyOf(given)} where and when ${they(many)} ${verb(many, "feeds", "feed")}`,
+    reached.length > 0 && `feed ${given.length > 0 ? them(many) : of} ${anyOf(reached)}`,
   ]
     .filter(Boolean)
     .join(", or ");
 }
 
-const sensitivities: Readonly<Record<Words["sensitivity"], (who: string) => string>> = {
-  copper: (who) => `copper, in remedies and algae killers, kills ${who}.`,
+/** What a keeper can buy or grow of some foods, else all of them. */
+function boughtOf(choices: readonly string[]): readonly string[] {
+  const bought = ["dry", "frozen", "live", "fallen-insects", "algae", "plants", "wood"];
+  const known = bought.filter((food) => choices.includes(food));
+  return (known.length > 0 ? known : choices).map((food) => foods[food] ?? spaced(food));
+}
+
+const sensitivities: Readonly<Record<Words["sensitivity"], (who: string, many: boolean) => string>> = {
+  copper: (who) => `copper, in remedies and algae killers, harms or kills ${who}.`,
   salt: (who) => `salt as a remedy harms ${who}.`,
-  "ammonia-nitrite": (who) => `${who} is among the first to die in a filter that is not ripe.`,
-  handling: (who) => `nets and lifting into air harm ${who}: move it in a box of water.`,
+  "ammonia-nitrite": (who, many) =>
+    `${who} ${verb(many, "is", "are")} among the first to die in a filter that is not ripe: add ${them(many)} last.`,
+  handling: (who, many) => `nets and lifting into air harm ${who}: move ${them(many)} in a box of water.`,
   "soft-water": (who) => `in soft, acid water the shell or the moult of ${who} fails.`,
 };
 
 const labelOf = (fact: string | undefined) =>
   fact !== undefined && Object.hasOwn(facts, fact) ? facts[fact as keyof typeof facts].label : "one fact";
+
+/** `3 males`, `1 female`; `male` of a single animal, `all female` of several. */
+function numbered(animals: number, count: number | undefined, sex: Words["sex"]): string {
+  if (animals === count) return count === 1 ? sex : `all ${sex}`;
+  return `${animals} ${sex}${animals === 1 ? "" : "s"}`;
+}
+
+const allOf = (items: readonly string[]) =>
+  new Intl.ListFormat("en-GB", { type: "conjunction" }).format(items);
+
+const groundOf = (words: { readonly value: readonly Words["ground"][] } | undefined) =>
+  anyOf((words?.value ?? []).map(spaced));
+
+/** The facts of a plan in a word or two. */
+const things: Readonly<Record<FactName, string>> = {
+  "tank.longestRun": "length",
+  "tank.footprint": "floor",
+  "tank.height": "height",
+  "tank.lid": "lid",
+  "tank.cover": "cover",
+  "tank.openWater": "room to swim",
+  "tank.openSurface": "open surface",
+  "tank.sightBreaks": "broken lines of sight",
+  "tank.substrate": "ground",
+  "tank.hides": "hiding places",
+  "tank.plants": "plants",
+  "tank.flow.calmest": "current",
+  "tank.flow.strongest": "current",
+  "tank.filter.ripeArea": "filter",
+  "water.temperature": "temperature",
+  "water.hottest": "hottest day",
+  "water.coolest": "coolest season",
+  "water.pH": "pH",
+  "water.generalHardness": "hardness",
+  "water.salinity": "salinity",
+  "group.count": "numbers",
+  "group.males": "sexes",
+  "group.females": "sexes",
+  "group.pairs": "sexes",
+  "group.femalesPerMale": "sexes",
+  "group.length": "size of the animals",
+  "group.sex": "sexes",
+  "group.form": "forms",
+  "group.grown": "age",
+  "group.longFins": "fins",
+  "group.company": "calm company",
+  "group.offerings": "food",
+};
+
+const restsOn: Messages["basis"] = {
+  published: "published",
+  curated: "weighed from several sources",
+  memory: "recalled and not checked",
+  "common-practice": "common practice, not published",
+  observed: "what a keeper observed",
+  derived: "reckoned from what is nearest known",
+};
 
 const anyOf = (choices: readonly string[]) =>
   new Intl.ListFormat("en", { type: "disjunction" }).format(choices);
@@ -227,6 +375,62 @@ const foods: Readonly<Record<string, string>> = {
   frozen: "frozen food",
   live: "live food",
   "fallen-insects": "insects on the surface",
+  algae: "greens and algae",
+  plants: "leaves and vegetables",
+  wood: "wood to rasp",
+};
+
+/** Words that English says otherwise than the vocabulary. */
+const said: { readonly [Kind in WordKind]?: { readonly [Word in Words[Kind]]?: string } } = {
+  bodyShape: {
+    "eel-like": "like an eel",
+    elongated: "slender",
+    fusiform: "a spindle",
+    "short-deep": "short and deep",
+  },
+  jumps: { startled: "when frightened" },
+  living: { either: "alone or with its kind" },
+  light: { day: "by day", dusk: "at dusk", night: "after dark" },
+  food: {
+    dry: "dry food",
+    frozen: "frozen food",
+    live: "live food",
+    "fallen-insects": "insects on the surface",
+  },
+  reproduction: {
+    "scatters-eggs": "scatters its eggs",
+    "guards-eggs": "guards its eggs",
+    "bubble-nest": "builds a nest of bubbles",
+    livebearer: "bears live young",
+    "large-young": "bears few large young",
+    "broods-young": "carries its eggs; the young hatch complete",
+    "sea-larvae": "larvae need brackish or sea water",
+  },
+  prey: {
+    egg: "eggs",
+    shrimplet: "young shrimps",
+    shrimp: "shrimps",
+    snail: "snails",
+    "young-snail": "young snails",
+    "young-crayfish": "young crayfish",
+    crab: "crabs",
+    "young-crab": "young crabs",
+    mussel: "mussels",
+    frog: "frogs",
+    tadpole: "tadpoles",
+  },
+  target: {
+    "own-sex": "their own sex",
+    "other-sex": "the other sex",
+    "own-kind": "their own kind",
+    "look-alike": "fish that look like them",
+    "long-finned": "fish with long fins",
+    smaller: "smaller animals",
+    any: "whoever is near",
+  },
+  look: { "oval-thread-fins": "oval, with fins drawn out to threads" },
+  sensitivity: { "ammonia-nitrite": "ammonia and nitrite" },
+  basis,
 };
 
 function labelled(): Messages["traits"] {
@@ -244,9 +448,16 @@ function spelled(): Messages["words"] {
   return Object.fromEntries(
     Object.entries(tables).map(([kind, table]) => [
       kind,
-      Object.fromEntries(Object.keys(table).map((word) => [word, spaced(word)])),
+      Object.fromEntries(Object.keys(table).map((word) => [word, wordIn(kind, word)])),
     ]),
   ) as Messages["words"];
+}
+
+function wordIn(kind: string, word: string): string {
+  const own: Readonly<Record<string, string>> = Object.hasOwn(said, kind)
+    ? (said[kind as WordKind] ?? {})
+    : {};
+  return (Object.hasOwn(own, word) ? own[word] : undefined) ?? spaced(word);
 }
 
 const spaced = (word: string) => word.replaceAll("-", " ");
@@ -257,144 +468,219 @@ export const english: Messages = /* @__PURE__ */ frozen(/* @__PURE__ */ messages
 function messages(): Messages {
   return {
     language: "en",
-    outcome: {
-      suitable: "Suitable: nothing speaks against it.",
-      conditional: "Conditional: it works if the conditions below are met.",
-      unsuitable: "Unsuitable: do not keep this together.",
-      undetermined: "Undetermined: something that decides it is not known.",
+    several: plural,
+    this: (name) => `the ${name}`,
+    headline: ({ outcome, oneSpecies, otherWater, individuals, clash }) => {
+      if (clash) return `Unsuitable: keep either ${clash[0]} or ${clash[1]}, not both.`;
+      if (otherWater) return `Not in this water: ${otherWater.replace("the water", "it")}.`;
+      if (individuals)
+        return `Nobody can tell: it depends on the individuals (${individuals}). Try it only with another place ready for them.`;
+      return {
+        suitable: oneSpecies ? "Suitable: nothing speaks against it." : "Suitable: they go well together.",
+        conditional: "Conditional: it works once the things below are right.",
+        unsuitable: oneSpecies
+          ? "Unsuitable: do not keep them like this."
+          : "Unsuitable: do not keep these together.",
+        undetermined: "Undetermined: something that decides it is not known.",
+      }[outcome];
     },
-    bounds: (atBest, atWorst) =>
-      `With what is not certain, the answer lies between ${atBest} and ${atWorst}.`,
+    bounds: (atBest, atWorst, outcome) => {
+      if (outcome === atBest) return `Not all is certain: at worst it is ${atWorst}.`;
+      return outcome === atWorst
+        ? `Not all is certain: at best it is ${atBest}.`
+        : `Not all is certain: at best it is ${atBest}, at worst ${atWorst}.`;
+    },
     titles: {
       parties: "Animals",
       blocking: "Why not",
-      restricting: "Conditions",
-      besides: "Besides",
+      restricting: "What must change",
+      besides: "What would have to change besides",
+      deciding: "What nobody can tell",
       advisory: "Worth knowing",
       favourable: "In favour",
       watchFor: "Watch for",
-      met: "Already met",
+      ifItStarts: "If it starts",
       open: "Not certain",
       cautions: "Take care",
     },
-    party: ({ name, scientific, count, males = 0, females = 0, sex, stage }) => {
-      const sexes = [males > 0 && `${males} male`, females > 0 && `${females} female`].filter(Boolean);
-      const detail = [...(sexes.length > 0 ? sexes : [sex]), stage].filter(Boolean).join(", ");
-      return [count && `${count} ×`, name, `(${scientific})`, detail && `– ${detail}`]
+    party: ({ name, several, scientific, count, males = 0, females = 0, sex, stage, temper, length }) => {
+      const known = males + females;
+      const rest = (count ?? 0) - known;
+      const sexes = [
+        males > 0 && numbered(males, count, "male"),
+        females > 0 && numbered(females, count, "female"),
+        known > 0 && rest > 0 && `${rest} of unknown sex`,
+      ].filter(Boolean);
+      const young = stage === "juvenile" ? "young" : stage;
+      const size = length && `${length} long${stage === "juvenile" ? " as bought" : ""}`;
+      const nature = temper && { shyer: "shy ones", bolder: "bold ones", bully: "a bully" }[temper];
+      const detail = [sexes.length > 0 ? sexes.join(" and ") : sex, young, size, nature]
+        .filter(Boolean)
+        .join(", ");
+      return [count, count === 1 ? name : several, `(${scientific})${detail && `, ${detail}`}`]
         .filter(Boolean)
         .join(" ");
     },
     rules: {
       temperature: sharedWater("temperature"),
       ph: sharedWater("pH"),
-      "general-hardness": sharedWater("general hardness"),
+      "general-hardness": sharedWater("hardness"),
       salinity: sharedWater("salinity"),
-      flow: ({ weight, from, to }) =>
-        weight === "favourable"
-          ? `One current suits ${from} and ${to}.`
-          : `${from} and ${to} need different currents, each a place of its own.`,
+      flow: ({ weight, from, to, oneKind }) => {
+        if (weight !== "favourable")
+          return `${from} and ${to} need different currents, each a place of its own.`;
+        return oneKind ? `one current suits ${to}.` : `one current suits ${from} and ${to}.`;
+      },
       predation: (told) => predation(told),
-      "acts-own-kind": act(() => "its own kind"),
-      "acts-look-alike": act(({ to }) => `${to}, which looks like its own kind`),
+      "acts-own-kind": act(({ fromMany }) => `${their(fromMany)} own kind`),
+      "acts-look-alike": act(
+        ({ to, toMany, fromMany }) =>
+          `${to}, which ${verb(toMany, "looks", "look")} like ${their(fromMany)} own kind`,
+      ),
       "acts-others": act(({ to }) => to),
-      "fin-nipping": ({ from, to }) => `${from} bites pieces out of the fins of ${to}.`,
-      "mucus-grazing": ({ from, to }) => `${from} rasps the slime coat off the flanks of ${to}.`,
+      "fin-nipping": ({ weight, from, fromMany, to }) => {
+        const text = `${from} ${verb(fromMany, "bites", "bite")} pieces out of the fins of ${to}`;
+        return weight === "blocking" ? `${text}: choose company that does not nip.` : `${text} now and then.`;
+      },
+      "mucus-grazing": ({ from, fromMany, to }) =>
+        `${from} ${verb(fromMany, "rasps", "rasp")} the slime coat off the flanks of ${to}.`,
       "territory-contest": ({ from, to, measures }) =>
         `${from} and ${to} both defend a place ${whereabouts(measures.zone)}.`,
-      "size-and-pace": ({ from, to, measures, figure }) =>
-        `${from}, ${figure(measures.longer)} long, leaves ${to} of ${figure(measures.shorter)} no rest.`,
-      "feeding-competition": ({ from, to }) => `${from} has eaten before ${to} gets to the food.`,
+      "size-and-pace": ({ from, fromMany, to, measures, figure }) =>
+        `${from}, ${figure(measures.longer)} long, ${verb(fromMany, "leaves", "leave")} ${to} of ${figure(measures.shorter)} no rest.`,
+      "feeding-competition": ({ from, fromMany, to, toMany }) =>
+        `${from} ${verb(fromMany, "has", "have")} eaten before ${to} ${verb(toMany, "gets", "get")} to the food.`,
       shyness: ({ from, to }) => `the bustle of ${to} keeps ${from} in hiding.`,
-      interbreeding: ({ from, to }) => `Males of ${from} and females of ${to} have hybrid young.`,
-      furnishing: ({ from, to, measures, figure }) => {
+      interbreeding: ({ weight, from, to }) =>
+        weight === "advisory"
+          ? `${from} and ${to} cross: pass on no young, or keep only one of them.`
+          : `${from} and ${to} cross, and their young are hybrids.`,
+      furnishing: ({ from, fromMany, to, measures, figure }) => {
         const { cover, openWater, harm } = measures;
         if (harm)
-          return `one of ${from} and ${to} ${plantHarm[harm.value]}, and the other cannot do without them.`;
+          return `one of ${from} and ${to} ${plantHarm[harm.value][0]}, and the other cannot do without them.`;
         if (cover)
           return `${from} and ${to} together ask for cover over ${figure(cover)} of the tank seen from above and for ${figure(openWater)} free to swim in: no tank has both.`;
-        return `${from} needs ${anyOf((measures.from?.value ?? []).map(spaced))} on the ground, ${to} ${anyOf((measures.to?.value ?? []).map(spaced))}.`;
+        return `${from} ${verb(fromMany, "needs", "need")} ${groundOf(measures.from)} on the ground, ${to} ${groundOf(measures.to)}.`;
       },
-      "conditions-exclude": ({ measures: { one, other } }) =>
-        one?.value === other?.value
-          ? `two conditions exclude each other: both are about ${labelOf(one?.value)}.`
-          : `two conditions exclude each other: ${labelOf(one?.value)} and ${labelOf(other?.value)}.`,
+      "conditions-exclude": ({ from, to, measures: { one, other } }) => {
+        const who = allOf([...new Set([from, to].filter(Boolean))]);
+        const asked = [...new Set([labelOf(one?.value), labelOf(other?.value)])];
+        return `no tank meets all that is asked${who && ` by ${who}`}: ${allOf(asked)}.`;
+      },
       "water-temperature": plannedWater("temperature"),
       "water-ph": plannedWater("pH"),
-      "water-hardness": plannedWater("general hardness"),
+      "water-hardness": plannedWater("hardness"),
       "water-salinity": plannedWater("salinity"),
       oxygen: (told) => oxygen(told),
-      "filter-nitrogen": ({ measures, figure }) =>
-        `Grown and fed plenty, the animals give off ${figure(measures.nitrogen)} of ammonia nitrogen, which a ripe filter takes up.`,
-      height: ({ from, measures, figure }) =>
-        `${from} needs a tank ${figure(measures.needed)} high${thisOne("measures", figure(measures.planned))}.`,
-      zones: ({ from, measures, figure }) =>
-        `${from} shares its place ${whereabouts(measures.zone)}: all that live there need a floor of ${figure(measures.needed)}; this one has ${figure(measures.planned)}.`,
-      territories: ({ from, measures, figure }) =>
-        `${holder(measures.holder, from)} defends ${figure(measures.area)} ${whereabouts(measures.zone)}; ${figure(measures.held)} such places are held here.`,
-      "open-water": ({ from, measures, figure }) =>
-        `${from} needs ${figure(measures.needed)} of the tank, seen from above, to swim in.`,
-      ground: ({ from, measures }) =>
-        `${from} needs ${anyOf((measures.needed?.value ?? []).map(spaced))} on the ground.`,
-      "hiding-places": ({ from, measures, figure }) =>
-        `${from} hides in ${anyOf((measures.kinds?.value ?? []).map(spaced))}; ${figure(measures.needed)} such places are needed here.`,
-      sensitive: ({ from, measures }) => sensitivities[measures.to?.value ?? "handling"](from),
-      "plants-at-risk": ({ from, measures }) => `${from} ${plantHarm[measures.harm?.value ?? "eats"]}.`,
-      feeding: ({ from, measures }) => {
+      "filter-nitrogen": () => "it takes up the ammonia of the stock, grown and fed plenty.",
+      height: ({ from, fromMany, measures, figure }) =>
+        `${from} ${verb(fromMany, "needs", "need")} a tank ${figure(measures.needed)} high${yours("is", figure(measures.planned))}.`,
+      zones: ({ weight, from, fromMany, measures, figure }) => {
+        const text = `${from} ${verb(fromMany, "lives", "live")} ${whereabouts(measures.zone)}, and all that live there need a floor of ${figure(measures.needed)}${yours("has", figure(measures.planned))}.`;
+        return weight === "blocking" ? `This tank is far too small: ${text}` : text;
+      },
+      territories: ({ from, fromMany, measures, figure }) =>
+        `${holder(measures.holder, from, fromMany)} a place of ${figure(measures.area)} ${whereabouts(measures.zone)}, out of sight of rivals.`,
+      "open-water": ({ from, fromMany, measures, figure }) =>
+        `${from} ${verb(fromMany, "needs", "need")} ${figure(measures.needed)} of the tank, seen from above, free to swim in.`,
+      ground: ({ from, fromMany, measures }) =>
+        `${from} ${verb(fromMany, "needs", "need")} ${groundOf(measures.needed)} on the ground.`,
+      "hiding-places": ({ from, fromMany, measures, figure }) =>
+        `${from} ${verb(fromMany, "hides", "hide")} in ${anyOf((measures.kinds?.value ?? []).map(spaced))}: have at least ${figure(measures.needed)} of them.`,
+      sensitive: ({ from, fromMany, measures }) =>
+        sensitivities[measures.to?.value ?? "handling"](from, fromMany),
+      "plants-at-risk": ({ from, fromMany, measures }) =>
+        `${from} ${verb(fromMany, ...plantHarm[measures.harm?.value ?? "eats"])}.`,
+      feeding: ({ from, fromMany, measures }) => {
         const places = measures.places?.value.map((place) => feedingPlaces[place]) ?? [];
         const hours = measures.hours?.value.map((hour) => feedingHours[hour]) ?? [];
-        return `${from} feeds ${places.join(" and ")}, ${hours.join(" and ")}: what others are given may not reach it.`;
+        return `${from} ${verb(fromMany, "feeds", "feed")} ${allOf(places)}, ${allOf(hours)}: what others are given may not reach ${them(fromMany)}.`;
       },
-      "longest-run": ({ from, weight, measures, figure }) => {
-        const text = `${from} needs a tank ${figure(measures.needed)} long; this one measures ${figure(measures.planned)}.`;
+      "longest-run": ({ from, fromMany, weight, measures, figure }) => {
+        const text = `${from} ${verb(fromMany, "needs", "need")} a tank ${figure(measures.needed)} long${yours("is", figure(measures.planned))}.`;
         return weight === "blocking" ? `This tank is far too short: ${text}` : text;
       },
       footprint: (told) => footprint(told),
-      "group-size": ({ from, weight, measures, figure }) =>
+      "group-size": ({ from, fromMany, weight, measures, figure }) =>
         weight === "advisory"
-          ? `${from} lives alone; ${figure(measures.planned)} are planned.`
-          : `${from} is kept in a group of ${figure(measures.needed)}; planned: ${figure(measures.planned)}.`,
-      "sex-ratio": ({ from, measures, figure }) =>
-        `${from} needs ${figure(measures.needed)} females to each male.`,
-      cover: ({ from, measures, figure }) =>
-        `${from} needs cover over ${figure(measures.needed)} of the tank, seen from above.`,
-      plants: ({ from }) => `${from} does well only among plants that have grown in.`,
-      "settling-company": ({ from, weight, measures, figure }) =>
+          ? `${from} ${verb(fromMany, "lives", "live")} alone; you plan ${figure(measures.planned)}.`
+          : `${from} ${verb(fromMany, "needs", "need")} company of ${their(fromMany)} own: keep ${figure(measures.needed)}; you plan ${figure(measures.planned)}.`,
+      "sex-ratio": ({ weight, from, measures, figure }) => {
+        const needed = figure(measures.needed);
+        const text = `keep at least ${needed} ${needed === "1" ? "female" : "females"} to each male of ${from}`;
+        return weight === "advisory"
+          ? `${text}, once you can tell them apart.`
+          : `${text}, or the males wear them out.`;
+      },
+      cover: ({ from, fromMany, measures, figure }) =>
+        `${from} ${verb(fromMany, "needs", "need")} cover over ${figure(measures.needed)} of the tank, seen from above.`,
+      plants: ({ from, fromMany }) =>
+        `${from} ${verb(fromMany, "does", "do")} well only among plants that have grown in.`,
+      "settling-company": ({ from, fromMany, weight, measures, figure }) =>
         weight === "advisory"
-          ? `${from} settles in so much cover, more slowly than beside calm fish in the open water.`
-          : `${from} is shy and comes out beside calm fish in the open water; cover over ${figure(measures.cover)} of the tank settles it too, more slowly.`,
-      lid: ({ from, weight }) =>
+          ? `${from} ${verb(fromMany, "settles", "settle")} in so much cover, more slowly than beside calm fish in the open water.`
+          : `${from} ${verb(fromMany, "is shy and comes", "are shy and come")} out beside calm fish; cover over ${figure(measures.cover)} of the tank, seen from above, settles ${them(fromMany)} too, more slowly.`,
+      lid: ({ from, fromMany, weight }) =>
         weight === "restricting"
-          ? `${from} leaves the water of an open tank.`
-          : `${from} may jump when it is frightened.`,
-      "flow-places": ({ from, measures: { calmest, strongest } }) =>
-        `${from} needs a place with ${[...new Set([calmest?.value, strongest?.value])].join(" to ")} current.`,
+          ? `${from} ${verb(fromMany, "leaps", "leap")} out of an open tank: cover it without a gap.`
+          : `${from} may leap when frightened: a lid is safer.`,
+      "flow-places": ({ from, fromMany, measures: { calmest, strongest } }) =>
+        `${from} ${verb(fromMany, "needs", "need")} a place with ${[...new Set([calmest?.value, strongest?.value])].filter(Boolean).join(" to ")} current.`,
       "caution-floor": ({ measures, figure }) =>
-        measures.mass
-          ? `Filled with ${figure(measures.volume)} of water, the tank weighs ${figure(measures.mass)} or more, gravel and stand not counted: ${figure(measures.load)} on its footprint. Whether a floor carries that is for a structural engineer to say.`
-          : `The plan does not say how high the tank is, and so not what it weighs: ${figure({ value: 100, unit: "L" })} of water weigh ${figure({ value: 100, unit: "kg" })}. Whether a floor carries a large tank is for a structural engineer to say.`,
+        measures.total
+          ? `Water, glass, gravel and stand weigh about ${figure(measures.total)}. Set the stand across the joists, along a wall that carries; on an old or wooden floor, or if you are in doubt, ask a structural engineer.`
+          : `The plan does not say how high the tank is, and so not what it weighs: every ${figure({ value: 100, unit: "L" })} with glass and stand weigh about ${figure({ value: 125, unit: "kg" })}. On an old or wooden floor ask a structural engineer.`,
       "caution-electricity": () =>
-        "Water and electricity: use a residual-current device, let cables hang in a loop below the socket, pull the plugs before a hand goes in. Follow the local wiring rules; have work done by a licensed electrician.",
+        "Electricity: a residual-current device, cables that hang in a loop below the socket, and plugs pulled before a hand goes in. Work on the wiring is for a licensed electrician.",
       "caution-hazards": ({ from, measures }) => hazards[measures.hazard?.value ?? "bite"](from),
       "caution-zoonoses": () =>
-        "Fish and their water can carry germs that infect people. Wash hands, keep cuts out of the water, and ask a doctor if a wound does not heal.",
-      "caution-devices": ({ from, measures }) =>
+        "Germs: wash your hands, keep cuts out of the water. If a wound does not heal see a doctor, and tell the doctor that you keep fish. Whoever has weak immunity leaves the work in the tank to others.",
+      "caution-devices": ({ from, fromMany, measures }) =>
         measures.device?.value === "heater"
-          ? `${from} rests on a heater and burns itself: use one with a guard, or one outside the tank.`
-          : `${from} gets into the intake of a pump: cover it with foam.`,
+          ? `${from} ${verb(fromMany, "rests on a heater and burns itself", "rest on a heater and burn themselves")}: use one with a guard, or one outside the tank.`
+          : `${from} ${verb(fromMany, "gets", "get")} into the intake of a pump: cover it with foam.`,
       "caution-law": ({ from, measures: { jurisdiction, effect, instrument, date, basis, laws }, figure }) =>
         laws
-          ? `Laws name ${from}: ${figure(laws)} are known here. Say where the tank stands to read those that apply, or read the species' listings; the text in force decides.`
-          : `${from}, ${jurisdiction?.value}: ${effect?.value} (${instrument?.value}; ${date?.value}${basis?.value === "memory" ? "; recalled, not read" : ""}.) The text in force decides.`,
+          ? `Law on ${from}: ${figure(laws)} ${figure(laws) === "1" ? "rule is" : "rules are"} known here. Say where the tank stands to read what applies there; the text in force decides.`
+          : `Law on ${from}, ${jurisdiction?.value}: ${effect?.value} (${instrument?.value}; ${date?.value}${basis?.value === "memory" ? "; recalled, not read" : ""}.) The text in force decides.`,
       "caution-release": () =>
         "Never release animals, plants or tank water outdoors. Rehome them, or ask a vet about humane killing.",
     },
-    together: {
-      temperature: (who) => `A temperature suits each two of ${who}, with room to spare.`,
-      ph: (who) => `A pH suits each two of ${who}, with room to spare.`,
-      "general-hardness": (who) => `A general hardness suits each two of ${who}, with room to spare.`,
-      salinity: (who) => `A salinity suits each two of ${who}.`,
-      flow: (who) => `A current suits each two of ${who}.`,
+    sayWhatToDo: {
+      "water-temperature": true,
+      "water-ph": true,
+      "water-hardness": true,
+      "water-salinity": true,
+      height: true,
+      "open-water": true,
+      ground: true,
+      "hiding-places": true,
+      "group-size": true,
+      "sex-ratio": true,
+      cover: true,
+      plants: true,
+      lid: true,
+      "flow-places": true,
     },
+    room: (told) => room(told),
+    sharedWater: ({ who, oneKind, temperature, pH, hardness, salinity }) => {
+      const water = [
+        temperature,
+        pH && `pH ${pH}`,
+        hardness && `hardness ${hardness}`,
+        salinity && `salinity ${salinity}`,
+      ].filter(Boolean);
+      if (water.length === 0) return `One current suits ${who}.`;
+      return `Water that suits ${who}${oneKind ? "" : " alike"}: ${water.join(", ")}.`;
+    },
+    laws: (who, jurisdictions) =>
+      `Laws name ${who}: ${jurisdictions}. Read those of your place before you buy.`,
+    ifItStarts: [
+      "Break the lines of sight with roots, stones or thick plants.",
+      "Take the bully out rather than its victim, and return it last, after two weeks and into a rearranged tank.",
+      "Have somewhere to rehome it if it goes on.",
+    ],
     otherRule: (id, { from, to }) =>
       [id, [from, to].filter(Boolean).join(" and ")].filter(Boolean).join(": "),
     signs: {
@@ -407,69 +693,83 @@ function messages(): Messages {
       "eggs or young": (whom) => `eggs or young: ${whom}.`,
     },
     conditions: {
-      "tank.longestRun": ({ wanted }) => `the tank is ${wanted} long`,
-      "tank.footprint": ({ wanted }) => `the floor has ${wanted}`,
-      "tank.height": ({ wanted }) => `the tank is ${wanted} high`,
-      "tank.openWater": ({ wanted }) => `${wanted} of the tank, seen from above, is free to swim in`,
-      "tank.substrate": ({ words }) => `the ground is ${anyOf(words.map((word) => spaced(String(word))))}`,
-      "tank.hides": ({ of, wanted }) => `${of} finds ${wanted} places to hide, sleep or spawn in`,
+      "tank.longestRun": ({ wanted }) => `have a tank ${wanted} long`,
+      "tank.footprint": ({ wanted }) => `have a floor of ${wanted}`,
+      "tank.height": ({ wanted }) => `have a tank ${wanted} high`,
+      "tank.openWater": ({ wanted }) => `leave ${wanted} of the tank, seen from above, free to swim in`,
+      "tank.substrate": ({ words }) =>
+        `have ${anyOf(words.map((word) => spaced(String(word))))} on the ground`,
+      "tank.hides": ({ of, wanted }) => `give ${of} ${wanted} places to hide, sleep or spawn in`,
       "tank.openSurface": ({ wanted }) =>
-        `${wanted} of the surface stays free of leaves, with air between water and lid`,
+        `keep ${wanted} of the surface free of leaves, with air between water and lid`,
       "tank.sightBreaks": ({ wanted, min }) =>
-        `roots, stones or thickets break the line of sight over the ground in ${wanted} ${min === 1 ? "place" : "places"}`,
+        `break the line of sight over the ground with roots, stones or thickets in ${wanted} ${min === 1 ? "place" : "places"}`,
       // Eight weeks: the end of ripening in `filterCapacity`. The foam: media tables, from memory (see `PlannedFilter`).
-      "tank.filter.ripeArea": ({ wanted, figure }) =>
-        `the filter has run for eight weeks and holds ${wanted} of media (a litre of coarse foam has about ${figure({ value: 1, unit: "m2" })})`,
-      "tank.lid": () => "the tank is covered without a gap",
-      "tank.cover": ({ wanted }) => `${wanted} of the tank, seen from above, is cover`,
+      "tank.filter.ripeArea": ({ min = 0, figure }) =>
+        `have a ripe filter, at work for eight weeks, with about ${figure({ value: Math.max(1, Math.round(min)), unit: "L" })} of coarse foam`,
+      "tank.lid": () => "cover the tank without a gap",
+      "tank.cover": ({ wanted }) =>
+        `give ${wanted} of the tank, seen from above, cover of plants, roots or stones`,
       "tank.plants": ({ words }) =>
-        words.includes("none") ? "there are no plants to lose" : "the plants have grown in",
-      "tank.flow.calmest": ({ words }) => `some place has no more than ${words.at(-1)} current`,
-      "tank.flow.strongest": ({ words }) => `some place has at least ${words[0]} current`,
-      "water.temperature": ({ wanted }) => `the water is kept at ${wanted}`,
-      "water.hottest": ({ wanted }) => `the water on the hottest day is ${wanted}`,
-      "water.coolest": ({ wanted }) => `the water in the coolest season is ${wanted}`,
-      "water.pH": ({ wanted }) => `the pH is ${wanted}`,
-      "water.generalHardness": ({ wanted }) => `the general hardness is ${wanted}`,
-      "water.salinity": ({ wanted }) => `the salinity is ${wanted}`,
+        words.includes("none") ? "keep no plants that you would miss" : "let the plants grow in first",
+      "tank.flow.calmest": ({ words }) => `have a place with no more than ${words.at(-1)} current`,
+      "tank.flow.strongest": ({ words }) => `have a place with at least ${words[0]} current`,
+      "water.temperature": ({ wanted }) => `keep the water at ${wanted}`,
+      "water.hottest": ({ wanted }) => `keep the water at ${wanted} on the hottest day`,
+      "water.coolest": ({ wanted }) => `keep the water at ${wanted} in the coolest season`,
+      "water.pH": ({ wanted }) => `keep the water at a pH of ${wanted}`,
+      "water.generalHardness": ({ wanted }) => `keep the water at a hardness of ${wanted}`,
+      "water.salinity": ({ wanted }) => `keep the water at a salinity of ${wanted}`,
       "group.count": (told) =>
-        told.max === undefined ? `${told.wanted} ${told.of} are kept` : noMoreThan(told, told.of),
-      "group.males": (told) => noMoreThan(told, `male ${told.of}`),
-      "group.females": (told) => noMoreThan(told, `female ${told.of}`),
-      "group.pairs": ({ of }) => `all ${of} are of one sex, so that none breeds`,
-      "group.femalesPerMale": ({ of, wanted }) => `each male ${of} has ${wanted} females`,
-      "group.length": ({ of, wanted, max, figure }) =>
+        told.max === undefined
+          ? `keep ${told.wanted} ${told.min === 1 ? told.one : told.several}`
+          : noMoreThan(told),
+      "group.males": (told) => noMoreThan(told, "male "),
+      "group.females": (told) => noMoreThan(told, "female "),
+      "group.pairs": ({ several }) => `keep ${several} of one sex only, so that none breed`,
+      "group.femalesPerMale": ({ several, wanted }) =>
+        `keep ${wanted} females to each male of the ${several}`,
+      "group.length": ({ several, wanted, max, figure }) =>
         max === undefined
-          ? `every ${of} measures ${wanted}`
-          : `no ${of} grows beyond ${figure({ value: max, unit: "cm" })}`,
-      "group.longFins": ({ of }) => `a short-finned form takes the place of this ${of}`,
-      "group.sex": ({ of, words }) => `all ${of} are ${words.join(" or ")}`,
-      "group.form": ({ of, words }) =>
-        `the form of ${of} is ${anyOf(words.map((word) => spaced(String(word))))}`,
-      "group.grown": ({ of }) => `only young ${of} are kept, and move out before they are grown`,
+          ? `buy ${several} that measure ${wanted}`
+          : `choose ${several} that do not grow beyond ${figure({ value: max, unit: "cm" })}`,
+      "group.longFins": ({ several }) => `choose a form of ${several} with short fins`,
+      "group.sex": ({ several, words }) => `keep ${words.join(" or ")} ${several} only`,
+      "group.form": ({ several, words }) =>
+        `choose this form of ${several}: ${anyOf(words.map((word) => spaced(String(word))))}`,
+      "group.grown": ({ several }) => `keep only young ${several}, and move them out before they are grown`,
       "group.offerings": (told) => fedWith(told),
-      "group.company": ({ of }) => `calm fish that neither eat nor are eaten by ${of} swim in the open water`,
+      "group.company": ({ several }) =>
+        `keep calm fish in the open water that neither eat ${several} nor are eaten by them`,
     },
-    worksIf: (condition) => `Works if ${condition}.`,
+    demand: (clause) => `${clause}.`,
     basis,
-    support: (of) => (of === "published" ? "" : ` (${basis[of]})`),
+    support: (of) => ` (${{ ...basis, derived: "reckoned" }[of]})`,
+    unlessMarked: (of) => `Unless marked, this is ${restsOn[of]}.`,
     traits: labelled(),
     open: {
-      missing: (trait, of) => `${of}: ${trait} is not known`,
-      disputed: (trait, of) => `${of}: sources differ on ${trait}`,
-      notGiven: (input, of) =>
-        [of, `the plan does not say: ${facts[input].label}`].filter(Boolean).join(": "),
+      missing: (missing, of) => `not known of ${of}: ${allOf(missing)}`,
+      disputed: (trait, of, values, planned) =>
+        values.length > 0
+          ? `${of}: the sources give ${allOf(values)} for ${trait}${planned && `; yours is ${planned}`}`
+          : `${of}: the sources differ on ${trait}`,
+      notGiven: (inputs, of) =>
+        `your plan does not say${of && ` of ${of}`}: ${allOf([...new Set(inputs.map((input) => facts[input].label))])}`,
       outsideDomain: (of) => `${of || "the tank"}: outside the range in which the equation holds`,
-      individual: (of) => `${of}: individuals differ, and nobody can tell in advance`,
-      couldBe: (question, weight) => `${question}; ${couldBe[weight]}.`,
-      further: (count) => `${count} less decisive ${count === 1 ? "question is" : "questions are"} open.`,
+      individual: (of, many) =>
+        `what ${of} will do nobody can tell in advance: ${many ? "individuals differ" : "it may be shy or bold"}`,
+      couldBe: (question, weight) =>
+        weight === "blocking" ? `${question}; that could rule it out.` : `${question}.`,
+      further: (count) =>
+        `${count} further ${count === 1 ? "question that decides" : "questions that decide"} less.`,
     },
-    metSummary: (count) => `${count} further ${count === 1 ? "requirement is" : "requirements are"} met.`,
+    alreadyRight: (right) => `Already right: ${allOf([...new Set(right.map((fact) => things[fact]))])}.`,
     closing: "Advice about typical animals; individuals vary. Watch them, and have a second tank ready.",
     ranges: {
       atLeast: (min, unit) => `at least ${min}${unit}`,
       atMost: (max, unit) => `at most ${max}${unit}`,
       between: (min, max, unit) => `${min} to ${max}${unit}`,
+      across: (length, width, unit) => `${length} × ${width}${unit}`,
     },
     units: {
       "%": "%",
@@ -520,10 +820,12 @@ function messages(): Messages {
       length: (size, { measure, as, sex }) =>
         `${size} ${measure === "unstated" ? "measure unstated" : measure} (${[as, sex].filter(Boolean).join(", ")})`,
       values: {
-        "origin.conservation": ({ status, year }) => [status, year && `(${year})`].filter(Boolean).join(" "),
+        "origin.conservation": ({ status, year }) =>
+          [statuses[status], year && `(${year})`].filter(Boolean).join(" "),
         "size.lengthWeight": ({ a, b }) => `${a} × length ^ ${b}`,
         "water.flow": ({ min, max }) => (min === max ? min : `${min} to ${max}`),
-        "water.airBreathing": ({ kind, from }) => [kind, from && `from ${from}`].filter(Boolean).join(" "),
+        "water.airBreathing": ({ kind, from }) =>
+          [airs[kind], from && `from ${from}`].filter(Boolean).join(" "),
         "size.lifespan": ({ usual, greatest }, size) =>
           [usual && size(usual), greatest && `at most ${size(greatest)}`].filter(Boolean).join(", "),
         "space.baseLength": (needed, size) => `${size(needed.least)} for ${needed.for}`,
@@ -531,22 +833,25 @@ function messages(): Messages {
         "space.hides": ({ anyOf, each, holder }) =>
           `${anyOf.map(spaced).join(" or ")}, ${each} for ${holders[holder]}`,
         "space.territory": (held, size) =>
-          held === "none" ? held : `${size(held.area)}, ${held.zone}, held by ${holders[held.holder]}`,
+          held === "none" ? held : `${size(held.area)} ${parts[held.zone]}, held by ${holders[held.holder]}`,
         "social.group": ({ least, avoid }) =>
           [`at least ${least}`, avoid && `not ${avoid.min} to ${avoid.max}`].filter(Boolean).join(", "),
-        "appearance.looks": ({ tag, sex }) => [spaced(tag), sex && `(${sex})`].filter(Boolean).join(" "),
+        "appearance.looks": ({ tag, sex }) =>
+          [said.look?.[tag] ?? spaced(tag), sex && `(${sex}s)`].filter(Boolean).join(" "),
         "temperament.acts": ({ doer, does, target, when, from }) =>
           [
-            doer,
-            spaced(does),
-            spaced(target),
-            when && when !== "always" && `(${spaced(when)})`,
-            from && `from ${from}`,
+            doer && `${doer}s`,
+            deeds[does][1],
+            said.target?.[target] ?? spaced(target),
+            when && when !== "always" && occasions[when](true).trim(),
+            from && `(from ${from} on)`,
           ]
             .filter(Boolean)
             .join(" "),
         "predation.eats": ({ prey, greatest }, size) =>
-          [prey, greatest && `up to ${size(greatest)}`].filter(Boolean).join(" "),
+          [said.prey?.[prey] ?? spaced(prey), greatest && `up to ${size(greatest)}`]
+            .filter(Boolean)
+            .join(" "),
       },
     },
   };

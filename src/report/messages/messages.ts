@@ -2,15 +2,15 @@ import type {
   FindingMeasure,
   Measures,
   Outcome,
-  Quantity,
   RuleId,
   Sign,
   Weight,
   WordKind,
   Words,
 } from "../../compatibility";
-import type { FactName, Numbers } from "../../plan";
+import type { FactName, Numbers, Temper } from "../../plan";
 import type { Basis, Section, TraitPath, TraitValue } from "../../species";
+import type { Figure } from "../figure";
 import type { ShownUnit } from "../shown-unit";
 
 /** What a sentence about a finding of a rule may use. Names are ready to be printed. */
@@ -18,19 +18,33 @@ export interface Told<MeasuresOfRule> {
   readonly weight: Weight;
   /** The party or parties it starts from; empty for the tank. */
   readonly from: string;
+  /** Whether `from` takes the verb of several. */
+  readonly fromMany: boolean;
   /** The party or parties it falls on; empty for the tank. */
   readonly to: string;
+  /** Whether `to` takes the verb of several. */
+  readonly toMany: boolean;
+  /** Whether both are one species. */
+  readonly oneKind: boolean;
+  /** How long those it starts from are now, if they have still to grow; empty where nobody says. */
+  readonly fromNow: string;
   /** The figures and words that the rule declares; each may be absent. */
   readonly measures: MeasuresOfRule;
   /** A figure in the reader's units and language, such as `24 °C` or `at least 8`; empty where there is none. */
-  readonly figure: (quantity: Quantity | undefined) => string;
+  readonly figure: (quantity: Figure | undefined) => string;
 }
 
 /** What a sentence about a condition may use. */
 export interface ToldCondition {
   /** The party it is about; empty for the tank. */
   readonly of: string;
-  /** The range that must hold, in the reader's units and language; empty for words. */
+  /** Whether `of` takes the verb of several. */
+  readonly many: boolean;
+  /** What one of the party is called, without an article. */
+  readonly one: string;
+  /** What several of the party are called, without an article. */
+  readonly several: string;
+  /** What to aim at, else the range that must hold, in the reader's units and language; empty for words. */
   readonly wanted: string;
   /** The words any of which will do, in their order. */
   readonly words: readonly (string | boolean)[];
@@ -38,17 +52,69 @@ export interface ToldCondition {
   readonly min: number | undefined;
   readonly max: number | undefined;
   /** A figure in the reader's units and language, without the unit where it has none. */
-  readonly figure: (quantity: Quantity | undefined) => string;
+  readonly figure: (quantity: Figure | undefined) => string;
 }
 
 /** A party as a report lists it. */
 export interface ToldParty extends Numbers {
-  /** What it is called. */
+  /** What one of it is called. */
   readonly name: string;
+  /** What several of it are called. */
+  readonly several: string;
   /** The accepted scientific name. */
   readonly scientific: string;
   readonly sex?: "male" | "female";
   readonly stage?: Words["stage"];
+  readonly temper?: Exclude<Temper, "typical">;
+  /** How long the animals are now; empty where nobody says. */
+  readonly length: string;
+}
+
+/** How large a tank is needed, and how large it is; each figure is empty where it is not known. */
+export interface ToldRoom {
+  readonly weight: Weight;
+  /** Who needs the room. */
+  readonly who: string;
+  readonly many: boolean;
+  /** The floor that is needed, as length and width; empty where the length is not known or the floor does. */
+  readonly neededSides: string;
+  /** The sides of a common aquarium with such a floor; empty where the floor does. */
+  readonly exampleSides: string;
+  /** The length that is needed; empty where it does. */
+  readonly neededLength: string;
+  /** The area of the floor that is needed; empty where it does. */
+  readonly neededFloor: string;
+  readonly ownSides: string;
+  readonly ownLength: string;
+  readonly ownFloor: string;
+}
+
+/** What the first line of a report may use. */
+export interface ToldHeadline {
+  readonly outcome: Outcome;
+  /** Whether all the animals are of one species. */
+  readonly oneSpecies: boolean;
+  /** What they are called together; whether they take the verb of several. */
+  readonly who: string;
+  readonly many: boolean;
+  /** The clause that says in which water they could live, where the planned one is all that is wrong. */
+  readonly otherWater: string;
+  /** Two of several that cannot live together, if their clash is all that speaks against it. */
+  readonly clash: readonly [string, string] | undefined;
+  /** Those whose individual nature decides. */
+  readonly individuals: string;
+}
+
+/** Water that suits all, each figure empty where it is not known to. */
+export interface ToldWater {
+  readonly who: string;
+  readonly oneKind: boolean;
+  readonly temperature: string;
+  readonly pH: string;
+  readonly hardness: string;
+  /** Empty for fresh water. */
+  readonly salinity: string;
+  readonly current: boolean;
 }
 
 /** One value of a trait, or one of a list. */
@@ -70,20 +136,25 @@ export type ValueSentences = {
 export interface Messages {
   /** The language as a BCP 47 tag: names of species are taken in it, numbers and lists are written as it has them. */
   readonly language: string;
-  readonly outcome: Readonly<Record<Outcome, string>>;
-  /** The sentence that names the best and the worst outcome. */
-  readonly bounds: (atBest: Outcome, atWorst: Outcome) => string;
-  /** `besides` heads the conditions that would still stand if what blocks were solved. */
+  /** What several of a name are called, and one that was named before. */
+  readonly several: (name: string) => string;
+  readonly this: (name: string) => string;
+  /** The answer. */
+  readonly headline: (told: ToldHeadline) => string;
+  /** What open questions could still make of the outcome: the best and the worst. */
+  readonly bounds: (atBest: Outcome, atWorst: Outcome, outcome: Outcome) => string;
+  /** `deciding` heads what nobody can tell in advance and would rule it out; `besides` heads the conditions that would still stand if what blocks were solved. */
   readonly titles: Readonly<
     Record<
       | "parties"
       | "blocking"
       | "restricting"
       | "besides"
+      | "deciding"
       | "advisory"
       | "favourable"
       | "watchFor"
-      | "met"
+      | "ifItStarts"
       | "open"
       | "cautions",
       string
@@ -93,42 +164,49 @@ export interface Messages {
   readonly party: (party: ToldParty) => string;
   /** A sentence for each rule; a rule of an app's own falls back on `otherRule`. */
   readonly rules: RuleSentences;
-  /**
-   * A sentence for what speaks for each two of some parties by one rule; findings of a rule that has none are told one
-   * by one.
-   */
-  readonly together: Readonly<Partial<Record<RuleId, (who: string) => string>>>;
+  /** The rules whose sentence says by itself what must hold. */
+  readonly sayWhatToDo: Readonly<Partial<Record<RuleId, true>>>;
+  /** A tank that is too small, and how large it would have to be. */
+  readonly room: (told: ToldRoom) => string;
+  /** The water that all have in common. */
+  readonly sharedWater: (told: ToldWater) => string;
+  /** Laws that name a species, where they are too many to be told one by one. */
+  readonly laws: (who: string, jurisdictions: string) => string;
+  /** What to do when chasing or biting begins. */
+  readonly ifItStarts: readonly string[];
   /** The sentence for a rule of an app's own. */
   readonly otherRule: (id: string, told: Told<Readonly<Record<string, FindingMeasure>>>) => string;
   /** A sign to look for, and in whom. */
   readonly signs: Readonly<Record<Sign, (whom: string) => string>>;
-  /** What must hold, for each fact of a plan, as a clause. */
+  /** What to do about each fact of a plan, as a clause that commands. */
   readonly conditions: Readonly<Record<FactName, (told: ToldCondition) => string>>;
   /** Makes a sentence of such a clause. */
-  readonly worksIf: (condition: string) => string;
+  readonly demand: (clause: string) => string;
   readonly basis: Readonly<Record<Basis, string>>;
-  /** What a reason rests on, beside it; empty where it need not be said. */
+  /** What a reason rests on, beside it. */
   readonly support: (basis: Basis) => string;
+  /** What every reason rests on that is not marked. */
+  readonly unlessMarked: (basis: Basis) => string;
   readonly traits: Readonly<Record<TraitPath, string>>;
   /** Questions that are open, each with what it could bring. */
   readonly open: {
-    /** Nobody knows the trait. */
-    readonly missing: (trait: string, of: string) => string;
-    /** Sources differ on the trait. */
-    readonly disputed: (trait: string, of: string) => string;
-    /** The plan does not state the fact. */
-    readonly notGiven: (input: FactName, of: string) => string;
+    /** Nobody knows the traits. */
+    readonly missing: (traits: readonly string[], of: string) => string;
+    /** Sources differ on the trait: what they say, and what is planned; empty where it is long or not known. */
+    readonly disputed: (trait: string, of: string, values: readonly string[], planned: string) => string;
+    /** The plan does not state the facts. */
+    readonly notGiven: (inputs: readonly FactName[], of: string) => string;
     /** An equation does not hold. */
     readonly outsideDomain: (of: string) => string;
     /** Nobody can tell in advance what these individuals do. */
-    readonly individual: (of: string) => string;
+    readonly individual: (of: string, many: boolean) => string;
     /** Such a question, with the gravest that its answer could bring, as a sentence. */
     readonly couldBe: (question: string, weight: Weight) => string;
     /** How many less decisive questions there are. */
     readonly further: (count: number) => string;
   };
-  /** How many requirements the plan meets. */
-  readonly metSummary: (count: number) => string;
+  /** The facts of the plan that are as they should be. */
+  readonly alreadyRight: (facts: readonly FactName[]) => string;
   readonly closing: string;
   /** Figures with one end or two, each end already written; `unit` is empty or begins with a space. */
   readonly ranges: {
@@ -138,6 +216,8 @@ export interface Messages {
     readonly atMost: (max: string, unit: string) => string;
     /** `60 to 80 cm`. */
     readonly between: (min: string, max: string, unit: string) => string;
+    /** `150 × 60 cm`. */
+    readonly across: (length: string, width: string, unit: string) => string;
   };
   /** Symbols and names of units. */
   readonly units: Readonly<Record<ShownUnit, string>>;

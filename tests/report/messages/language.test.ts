@@ -91,13 +91,7 @@ const textsIn = (value: unknown): readonly string[] =>
 const isProse = (text: string) => text.includes(" ") && text.length > 8;
 const englishTexts = [
   ...textsIn(english).filter(isProse),
-  ...[
-    "Works if ",
-    "Past its limit",
-    "residual-current device",
-    "the plan does not say",
-    " is free to swim in",
-  ],
+  ...["have a tank ", "Past ", "residual-current device", "your plan does not say", "free to swim in"],
 ];
 const explanations = [
   ...Object.values(traitWords).flatMap(({ label, about }) => [label, about].filter(isProse)),
@@ -116,8 +110,8 @@ describe("an app that brings its own language", () => {
     const code = await shipped(["describe"]);
     for (const text of [
       english.closing,
-      english.outcome.suitable,
-      "Works if ",
+      "Suitable: they go well together.",
+      "have a tank ",
       english.traits["space.jumps"],
     ]) {
       expect(code).toContain(text);

@@ -1,32 +1,48 @@
 import { expect, describe as suite, test } from "vitest";
-import amatitlaniaNigrofasciata from "vivary/catalog/amatitlania-nigrofasciata";
 import astronotusOcellatus from "vivary/catalog/astronotus-ocellatus";
 import carassiusAuratus from "vivary/catalog/carassius-auratus";
 import danioRerio from "vivary/catalog/danio-rerio";
 import osteogasterAenea from "vivary/catalog/osteogaster-aenea";
 import paracheirodonInnesi from "vivary/catalog/paracheirodon-innesi";
+import poeciliaReticulata from "vivary/catalog/poecilia-reticulata";
+import tanichthysAlbonubes from "vivary/catalog/tanichthys-albonubes";
 import trichogasterChuna from "vivary/catalog/trichogaster-chuna";
 import { assessPlan } from "../../../src/compatibility";
-import type { Group, PlannedTank } from "../../../src/plan";
+import type { Group, PlannedTank, PlannedWater } from "../../../src/plan";
 import { describe } from "../../../src/report";
 
 /** The report on a plan in one line. */
-const told = (groups: readonly Group[], tank: Partial<PlannedTank> = {}) =>
+const told = (groups: readonly Group[], tank: Partial<PlannedTank> = {}, water: PlannedWater = {}) =>
   describe(
     assessPlan({
       tank: { base: { shape: "rectangle", length: 100, width: 40 }, height: 45, cover: 0.2, ...tank },
-      water: { temperature: 24, pH: 7, generalHardness: 9 },
+      water: { temperature: 24, pH: 7, generalHardness: 9, ...water },
       groups,
     }),
   ).replaceAll(/\s+/g, " ");
 
 suite("a shop adviser says it like this", () => {
+  test("of a goldfish in a bowl", () => {
+    const report = told([{ species: carassiusAuratus, unsexed: 1 }], {
+      base: { shape: "rectangle", length: 30, width: 20 },
+      height: 25,
+    });
+    expect(report).toMatch(/^Unsuitable: do not keep them like this\./);
+    expect(report).toMatch(
+      /Why not - This tank is far too small for the goldfish: it needs one of about \d+ × \d+ cm \([\d,]+ cm² of floor\); yours is 30 × 20 cm/,
+    );
+  });
+
+  test("of minnows in water that is too warm", () => {
+    const report = told([{ species: tanichthysAlbonubes, unsexed: 10 }], {}, { temperature: 27 });
+    expect(report).toMatch(/^Not in this water: keep it at [\d.]+ to [\d.]+ °C\./);
+  });
+
   test("of a young oscar beside neons", () => {
     const young = { species: astronotusOcellatus, juveniles: 1, length: 6 };
     const report = told([young, { species: paracheirodonInnesi, unsexed: 10 }]);
-    expect(report).toContain(
-      "Now 6 cm long, oscar goes with neon tetra only until it can swallow it, at about 7.6 cm.",
-    );
+    expect(report).toContain("1 oscar (Astronotus ocellatus), young, 6 cm long as bought");
+    expect(report).toContain("Bought at 6 cm, it seems harmless; grown, it is not.");
   });
 
   test("of an oscar in a tank that a young one fits", () => {
@@ -34,7 +50,7 @@ suite("a shop adviser says it like this", () => {
       base: { shape: "rectangle", length: 80, width: 29 },
     });
     expect(report).toContain(
-      "Oscar grows to 30 cm and cannot turn in a tank 29 cm wide. Now 6 cm long, it fits only until it measures 29 cm.",
+      "The oscar grows to 30 cm and cannot turn in a tank 29 cm wide. Now 6 cm long, it will outgrow it.",
     );
   });
 
@@ -43,32 +59,40 @@ suite("a shop adviser says it like this", () => {
       { species: trichogasterChuna, males: 1, females: 2 },
       { species: danioRerio, unsexed: 10 },
     ]);
-    expect(report).toContain("Zebra danio has eaten before honey gourami gets to the food.");
-    expect(report).toContain("The bustle of zebra danio keeps honey gourami in hiding.");
+    expect(report).toContain("Zebra danios have eaten before honey gouramis get to the food.");
+    expect(report).toContain("The bustle of zebra danios keeps honey gouramis in hiding.");
     expect(report).toContain(
-      "Works if at least 20 % of the surface stays free of leaves, with air between water and lid.",
+      "Keep at least 20 % of the surface free of leaves, with air between water and lid. Honey gouramis drown unless they can take air at the surface.",
     );
+    expect(report).toContain("If it starts - Break the lines of sight");
+    expect(report).toMatch(/Hiding all day: [^.]*honey gouramis/);
   });
 
   test("of goldfish among plants, in a tank whose filter nobody mentions", () => {
     const report = told([{ species: carassiusAuratus, unsexed: 2 }], { plants: "planted" });
-    expect(report).toContain("Goldfish eats plants.");
-    expect(report).toContain("Works if there are no plants to lose.");
-    expect(report).toMatch(
-      /Works if the filter has run for eight weeks and holds at least [\d.]+ m² of media/,
-    );
+    expect(report).toContain("Goldfish eat plants.");
+    expect(report).toMatch(/Have a ripe filter, at work for eight weeks, with about \d+ L of coarse foam\./);
+    expect(report).not.toContain("m²,");
   });
 
-  test("of convicts over corydoras", () => {
-    const report = told([
-      { species: amatitlaniaNigrofasciata, males: 2, females: 2 },
-      { species: osteogasterAenea, unsexed: 6 },
-    ]);
-    expect(report).toContain(
-      "A breeding pair of convict cichlid defends 3,000 cm² on the ground; 2 such places are held here.",
-    );
-    expect(report).toContain(
-      "Bronze corydoras feeds by night and eats the eggs that convict cichlid guards.",
-    );
+  test("of guppies and their young", () => {
+    const report = told([{ species: poeciliaReticulata, males: 2, females: 4 }]);
+    expect(report).toContain("6 guppies (Poecilia reticulata), 2 males and 4 females");
+    expect(report).toContain("Guppies eat their own young.");
+  });
+
+  test("of a doctor who does not know that his patient keeps fish", () => {
+    const report = told([{ species: osteogasterAenea, unsexed: 6 }]);
+    expect(report).toContain("tell the doctor that you keep fish");
+    expect(report).toContain("Spines of catfishes can carry venom");
+    expect(report).toContain("seek medical care");
+  });
+});
+
+suite("what sentences rest on", () => {
+  test("is said once, and marked only where it differs", () => {
+    const report = told([{ species: tanichthysAlbonubes, unsexed: 10 }], {}, { temperature: 27 });
+    expect(report).not.toContain("(common practice)");
+    expect(report.match(/Unless marked, this is /g)).toHaveLength(1);
   });
 });

@@ -1,0 +1,55 @@
+import type { Finding, JointCondition, Verdict } from "../../compatibility";
+import type { Messages } from "../messages/messages";
+import { demandsOf } from "./matters";
+import { isPastLimit } from "./order";
+import type { Teller } from "./teller";
+
+/** The first lines of a report: the answer, and what could still change it. */
+export function headline(verdict: Verdict, teller: Teller, messages: Messages): readonly string[] {
+  const { outcome, bounds, parties } = verdict;
+  const { atBest, atWorst } = bounds;
+  const water = otherWater(verdict);
+  const undecided = verdict.open.filter(
+    ({ reason, couldBe }) => reason === "individual" && couldBe === "blocking",
+  );
+  const { who, many } = teller.named([...parties.keys()]);
+  const answer = messages.headline({
+    outcome,
+    oneSpecies: new Set(parties.map(({ id }) => id)).size === 1,
+    who,
+    many,
+    clash: clashOf(verdict, teller),
+    otherWater: water ? teller.clause(water) : "",
+    individuals: outcome === "undetermined" ? teller.named(undecided.map(({ of }) => of)).who : "",
+  });
+  const certain = atBest === atWorst && atBest === outcome;
+  return [answer, ...(certain ? [] : [messages.bounds(atBest, atWorst, outcome)])];
+}
+
+/** The two of more species whose clash is all that blocks. */
+function clashOf({ parties, findings }: Verdict, teller: Teller): readonly [string, string] | undefined {
+  const blocking = findings.filter(({ weight }) => weight === "blocking");
+  const idsOf = ({ from, to }: Finding) =>
+    [from, to].map((index) => (index === undefined ? "" : (parties[index]?.id ?? ""))).sort();
+  const clashes = new Set(blocking.map((finding) => idsOf(finding).join(" ")));
+  const [first] = blocking;
+  if (!first || clashes.size !== 1 || new Set(parties.map(({ id }) => id)).size < 3) return undefined;
+  const [one, other] = [teller.named([first.from]).who, teller.named([first.to]).who];
+  return one && other && one !== other ? [one, other] : undefined;
+}
+
+/**
+ * The water that a plan would have to have, where the planned one is past what its animals survive, or all of them are of
+ * one species that it does not suit.
+ */
+function otherWater(verdict: Verdict): JointCondition | undefined {
+  if (verdict.outcome !== "conditional") return undefined;
+  const alone = new Set(verdict.parties.map(({ id }) => id)).size === 1;
+  const demand = demandsOf(verdict).find(({ findings }) =>
+    findings.some((finding) => isPastLimit(finding) || (alone && isOfPlannedWater(finding))),
+  );
+  return demand?.conditions[0];
+}
+
+const isOfPlannedWater = ({ rule, measures = {} }: Finding) =>
+  rule.startsWith("water-") && ["planned", "hottest", "coolest"].some((name) => name in measures);

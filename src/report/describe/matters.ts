@@ -1,0 +1,181 @@
+import type { Finding, JointCondition, RuleId, Verdict } from "../../compatibility";
+import type { FactName } from "../../plan";
+import { gravestFirst, isOfRoom, isOfYoung, rankOf } from "./order";
+import type { Alike } from "./teller";
+
+/** Findings that differ only in what is left out of account are told in one sentence. */
+export function folded(
+  findings: readonly Finding[],
+  apartFrom: (finding: Finding) => object,
+): readonly Alike[] {
+  const alike = new Map<string, [Finding, ...Finding[]]>();
+  for (const finding of findings) {
+    const key = JSON.stringify(apartFrom(finding));
+    const known = alike.get(key);
+    if (known) known.push(finding);
+    else alike.set(key, [finding]);
+  }
+  return [...alike.values()];
+}
+
+/**
+ * What may differ in reasons that are told together: whom they fall on; or whom they are about, where they fall on nobody,
+ * on their own kind, or on young.
+ */
+export function overParties(finding: Finding) {
+  const alike = { ...finding, basis: undefined, traits: undefined, condition: undefined };
+  if (isOfYoung(finding)) return { ...alike, from: undefined };
+  const onOthers = finding.to !== undefined && finding.rule !== "acts-own-kind";
+  return onOthers ? { ...alike, to: true } : { ...alike, from: undefined, to: undefined };
+}
+
+/** Reasons, the gravest first, each matter once. */
+export const reasonsOf = (verdict: Verdict, weight: "blocking" | "advisory"): readonly Alike[] =>
+  folded(gravestFirst(worthTelling(verdict).filter((finding) => finding.weight === weight)), overParties);
+
+const acts: readonly string[] = ["acts-own-kind", "acts-look-alike", "acts-others", "fin-nipping"];
+const deeds = ["kills", "bites", "nips-fins", "rasps-mucus", "chases", "robs-food"];
+
+const deedOf = ({ rule, measures = {} }: Finding): string => {
+  if (rule === "fin-nipping") return "nips-fins";
+  const { act } = measures as { readonly act?: { readonly value: string } };
+  return act?.value ?? "";
+};
+
+const weights = ["blocking", "restricting", "advisory", "favourable"];
+
+/** How grave a deed is, the gravest first. */
+const graveness = (finding: Finding) =>
+  10 * weights.indexOf(finding.weight) + Math.max(deeds.indexOf(deedOf(finding)), 0);
+
+/** The facts that the pair rules of water are about, and those that join conditions on it. */
+const waterOf: Readonly<Record<string, FactName>> = {
+  temperature: "water.temperature",
+  ph: "water.pH",
+  "general-hardness": "water.generalHardness",
+  salinity: "water.salinity",
+};
+
+/** What is told of the findings: of what one does to another only the gravest, and nothing twice. */
+function worthTelling({ findings, parties }: Verdict): readonly Finding[] {
+  const speciesOf = (index: number | undefined) => (index === undefined ? "" : parties[index]?.id);
+  const towards = ({ from, to }: Finding) => `${speciesOf(from)} ${speciesOf(to ?? from)}`;
+  const gravestDeeds = new Map<string, Finding>();
+  const eaten = new Set<string>();
+  const blockedWater = new Set<string>();
+  for (const finding of findings) {
+    const key = towards(finding);
+    if (acts.includes(finding.rule)) {
+      const known = gravestDeeds.get(key);
+      if (!known || graveness(finding) < graveness(known)) gravestDeeds.set(key, finding);
+    }
+    if (finding.rule === "predation" && !("of" in (finding.measures ?? {}))) eaten.add(key);
+    if (finding.weight === "blocking") blockedWater.add(waterOf[finding.rule] ?? "");
+  }
+  const crossed = new Set<string>();
+  return findings.filter((finding) => {
+    const { rule, weight, measures = {} } = finding;
+    const key = towards(finding);
+    if (rule.startsWith("caution-") || weight === "restricting") return false;
+    if (acts.includes(rule)) return gravestDeeds.get(key) === finding;
+    if (rule === "predation" && "of" in measures) return !eaten.has(key);
+    if (rule === "conditions-exclude") {
+      const { one } = measures as { readonly one?: { readonly value: string } };
+      return !blockedWater.has(one?.value ?? "-");
+    }
+    if (rule === "interbreeding") {
+      const pair = [finding.from, finding.to].map(speciesOf).sort().join(" ");
+      const first = !crossed.has(pair);
+      crossed.add(pair);
+      return first;
+    }
+    return true;
+  });
+}
+
+/** What must change: one or several conditions on one matter, with the findings that ask for it. */
+export interface Demand {
+  readonly conditions: readonly JointCondition[];
+  readonly findings: readonly Finding[];
+}
+
+/**
+ * What must change, the gravest harm first. The length and the floor of the tank are one matter, and water that no
+ * condition makes right for all is no matter of conditions.
+ */
+export function demandsOf(verdict: Verdict): readonly Demand[] {
+  const { conditions, findings } = verdict;
+  const hopeless = hopelessFacts(verdict);
+  const demands = new Map<string, Demand>();
+  for (const condition of conditions.filter(({ on }) => !hopeless.has(on))) {
+    const key = isRoom(condition)
+      ? "room"
+      : `${condition.on} ${condition.of} ${JSON.stringify(condition.wanted)}`;
+    const known = demands.get(key);
+    const asking = condition.findings.flatMap((index) => findings[index] ?? []);
+    demands.set(key, {
+      conditions: [...(known?.conditions ?? []), condition],
+      findings: [...(known?.findings ?? []), ...asking],
+    });
+  }
+  const rank = (demand: Demand) => Math.min(...demand.findings.map(rankOf));
+  return [...demands.values()].sort((a, b) => rank(a) - rank(b));
+}
+
+export const isRoom = ({ on }: JointCondition) => on === "tank.longestRun" || on === "tank.footprint";
+
+/** Facts of which something that blocks says that no figure suits all. */
+function hopelessFacts({ findings }: Verdict): ReadonlySet<string> {
+  return new Set(
+    findings
+      .filter(({ weight }) => weight === "blocking")
+      .flatMap(({ rule, measures = {} }) => {
+        const { one } = measures as { readonly one?: { readonly value: string } };
+        return rule === "conditions-exclude" ? (one?.value ?? []) : (waterOf[rule] ?? []);
+      }),
+  );
+}
+
+/** The reasons of a demand that need telling: those that ask for the most, of a party's water not both rules. */
+export function reasonsFor({ conditions, findings }: Demand): readonly Alike[] {
+  const planned = findings.filter(({ rule }) => rule.startsWith("water-"));
+  const telling = planned.length > 0 ? planned : findings.filter((finding) => !isOfRoom(finding));
+  const decisive = telling.filter((finding) =>
+    conditions.some((condition) => asksAsMuch(finding, condition)),
+  );
+  return folded(gravestFirst(decisive.length > 0 ? decisive : telling), overParties);
+}
+
+/** Whether a finding asks for as much as all together do; of water each has its say. */
+function asksAsMuch(finding: Finding, { on, wanted }: JointCondition): boolean {
+  if (finding.weight !== "restricting" || finding.condition.on !== on) return false;
+  if (on.startsWith("water.") || "oneOf" in wanted) return true;
+  const asked = finding.condition.wanted;
+  if ("oneOf" in asked) return true;
+  return (
+    (asked.min !== undefined && asked.min === wanted.min) ||
+    (asked.max !== undefined && asked.max === wanted.max)
+  );
+}
+
+const quarrels: ReadonlySet<RuleId> = new Set<RuleId>([
+  "acts-own-kind",
+  "acts-look-alike",
+  "acts-others",
+  "fin-nipping",
+  "territories",
+  "territory-contest",
+]);
+
+/** Whether somebody may chase or bite another. */
+export const mayQuarrel = ({ findings }: Verdict) =>
+  findings.some(({ rule, weight }) => weight !== "favourable" && quarrels.has(rule as RuleId));
+
+/** The facts that are as the plan's animals ask, each once. */
+export function rightFacts({ met, conditions, findings }: Verdict): readonly FactName[] {
+  const wrong = new Set<string>(conditions.map(({ on }) => on));
+  if (findings.some((finding) => finding.weight === "blocking" && isOfRoom(finding)))
+    for (const fact of ["tank.longestRun", "tank.footprint"]) wrong.add(fact);
+  const asked = met.flatMap((finding) => (finding.weight === "restricting" ? [finding.condition.on] : []));
+  return [...new Set(asked)].filter((fact) => !wrong.has(fact));
+}

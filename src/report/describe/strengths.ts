@@ -1,0 +1,64 @@
+import type { Finding, Verdict } from "../../compatibility";
+import { overlap, type PartialRange } from "../../ranges";
+import type { Figure } from "../figure";
+import type { Messages } from "../messages/messages";
+import { folded, rightFacts } from "./matters";
+import type { Teller } from "./teller";
+
+const waterRules: readonly string[] = ["temperature", "ph", "general-hardness", "salinity", "flow"];
+
+/** What speaks for it: the water that all share, what other rules favour, and what of the plan is as it should be. */
+export function strengths(verdict: Verdict, teller: Teller, messages: Messages): readonly string[] {
+  const { parties, findings } = verdict;
+  const favourable = findings.filter(({ weight }) => weight === "favourable");
+  const pairs = (parties.length * (parties.length - 1)) / 2;
+  const ofAll = (rule: string) => {
+    const ofRule = favourable.filter((finding) => finding.rule === rule);
+    return ofRule.length === pairs && pairs > 0 ? ofRule : [];
+  };
+  const shared = (rule: string) => teller.figure(sharedBy(ofAll(rule)));
+  const { min = 0, max = 0 } = sharedBy(ofAll("salinity")) ?? {};
+  const told = {
+    ...{ temperature: shared("temperature"), pH: shared("ph"), hardness: shared("general-hardness") },
+    salinity: min > 0 || max > fresh ? shared("salinity") : "",
+    current: ofAll("flow").length > 0,
+  };
+  const isTold = told.temperature || told.pH || told.hardness || told.salinity || told.current;
+  const { who } = teller.named([...parties.keys()]);
+  const oneKind = new Set(parties.map(({ id }) => id)).size === 1;
+  const others = favourable.filter(({ rule }) => !waterRules.includes(rule));
+  const facts = rightFacts(verdict);
+  const order = Object.keys(messages.conditions);
+  const inOrder = [...facts].sort((a, b) => order.indexOf(a) - order.indexOf(b));
+  return [
+    ...(isTold ? [messages.sharedWater({ who, oneKind, ...told })] : []),
+    ...folded(others, (finding) => finding).map((alike) => teller.findings(alike)),
+    ...(facts.length >= worthNaming ? [messages.alreadyRight(inOrder)] : []),
+  ];
+}
+
+/** From how many facts on it is worth saying that they are right. */
+const worthNaming = 3;
+
+/** g/kg up to which water is fresh (Venice System 1958, from memory). */
+const fresh = 0.5;
+
+/** What every two of several share is what all share. */
+function sharedBy(favourable: readonly Finding[]): Figure | undefined {
+  const spans = favourable.flatMap(({ measures = {} }) => {
+    const { shared } = measures as { readonly shared?: Figure };
+    return shared ?? [];
+  });
+  const [first, ...further] = spans;
+  if (!first || further.length + 1 < favourable.length) return undefined;
+  const span = further.reduce<PartialRange | undefined>(
+    (all, next) => all && overlap(all, spanOf(next)),
+    spanOf(first),
+  );
+  return span && { ...span, ...(first.unit !== undefined && { unit: first.unit }) };
+}
+
+const spanOf = ({ min, max }: Figure): PartialRange => ({
+  ...(min !== undefined && { min }),
+  ...(max !== undefined && { max }),
+});

@@ -1,0 +1,9 @@
+/** A number, or a range with one end or two, in a canonical unit. */
+export interface Figure {
+  readonly value?: number | undefined;
+  /** The width that belongs to a length; both are told as whole numbers. */
+  readonly by?: number | undefined;
+  readonly min?: number | undefined;
+  readonly max?: number | undefined;
+  readonly unit?: string | undefined;
+}
