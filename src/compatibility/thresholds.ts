@@ -242,11 +242,11 @@ export const thresholds = /* @__PURE__ */ frozen({
     source: "NHBC Standards 2022, 6.4.8: imposed load behind the span tables for domestic floor joists",
   },
   floorForce: {
-    value: 2.9,
+    value: 3,
     unit: "kN",
-    about:
-      "The weight of the filled tank, without stand and gravel, from which the caution on floors is given.",
-    source: `${commonPractice}: some 300 L, from which keepers commonly ask whether the floor carries it`,
+    about: "The weight of tank, water, gravel and stand from which the caution on floors is given.",
+    source:
+      "EN 1991-1-1:2002, table 6.2, from memory: the greater of the concentrated loads, 2.0 to 3.0 kN, that floors of dwellings are reckoned for",
   },
   floorUnknownHeight: {
     value: 5000,

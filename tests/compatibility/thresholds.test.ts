@@ -1,6 +1,7 @@
 import { describe, expect, test } from "vitest";
 import {
   assessPair,
+  assessPlan,
   type Rule,
   type ThresholdName,
   type ThresholdValues,
@@ -17,6 +18,7 @@ import { predation } from "../../src/compatibility/rules/pair/predation";
 import { shyness } from "../../src/compatibility/rules/pair/shyness";
 import { sizeAndPace } from "../../src/compatibility/rules/pair/size-and-pace";
 import { temperature } from "../../src/compatibility/rules/pair/temperature";
+import { cautionDevices } from "../../src/compatibility/rules/plan/caution-devices";
 import { cautionFloor } from "../../src/compatibility/rules/plan/caution-floor";
 import { height } from "../../src/compatibility/rules/plan/height";
 import { longestRun } from "../../src/compatibility/rules/plan/longest-run";
@@ -388,6 +390,35 @@ const cases: Readonly<
       planBy(cautionFloor, [{ species: animal("fish"), unsexed: 1 }], roomy, changed).findings.length,
     answer: 1,
     changed: 10,
+    other: 0,
+  },
+  floorUnknownHeight: {
+    judge: (changed) => {
+      const tank = { base: { shape: "rectangle", length: 100, width: 60 } } as const;
+      return assessPlan(
+        { tank, groups: [{ species: animal("fish"), unsexed: 1 }] },
+        { rules: [cautionFloor], thresholds: changed },
+      ).findings.length;
+    },
+    answer: 1,
+    changed: 7000,
+    other: 0,
+  },
+  restsOnHeaters: {
+    judge: (changed) =>
+      planBy(
+        cautionDevices,
+        [
+          {
+            species: animal("sleeper", { "space.zones": ["bottom"], "size.adultLength": adults(25) }),
+            unsexed: 1,
+          },
+        ],
+        roomy,
+        changed,
+      ).findings.length,
+    answer: 1,
+    changed: 30,
     other: 0,
   },
 };

@@ -31,6 +31,7 @@ const record = {
 const listing = {
   jurisdiction: text,
   instrument: text,
+  code: text,
   date: text,
   effect: text,
   basis: "published",
@@ -40,6 +41,7 @@ const listing = {
 const modules = modulesOf({
   records: [record],
   legal: [{ ...listing, taxa: [text] }],
+  lawgivers: [text],
   moved: [["danio-frankei", "danio-rerio"]],
   jurisdictions: [{ text }],
 });

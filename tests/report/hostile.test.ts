@@ -16,7 +16,9 @@ const hostileSpecies = (text: string): SpeciesProfile => ({
   origin: { regions: { value: [text], basis: "published", also: [[text]] } },
   reproduction: { interbreedsWith: { value: [text], basis: "published" } },
   care: { rehoming: { value: text, basis: "curated" } },
-  listings: [{ jurisdiction: text, instrument: text, date: text, effect: text, basis: "memory", at: text }],
+  listings: [
+    { code: "eu", jurisdiction: text, instrument: text, date: text, effect: text, basis: "memory", at: text },
+  ],
 });
 
 const planOf = (species: SpeciesProfile): Plan => ({

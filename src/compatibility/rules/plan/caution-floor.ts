@@ -19,7 +19,7 @@ export const cautionFloor = defineRule({
     const mass = plan["tank.filledMass"];
     if (mass === undefined)
       return plan["tank.innerFootprint"] < thresholds.floorUnknownHeight ? [] : [{ weight: "advisory" }];
-    const force = (mass * standardGravity) / 1000;
+    const force = (allTold * mass * standardGravity) / 1000;
     const load = force / (plan["tank.innerFootprint"] / 10_000);
     if (force < thresholds.floorForce || load < thresholds.floorLoad) return [];
     const total = Math.round((allTold * mass) / 10) * 10;

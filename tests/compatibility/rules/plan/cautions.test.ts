@@ -1,6 +1,7 @@
 import { describe, expect, test } from "vitest";
 import paracheirodonInnesi from "vivary/catalog/paracheirodon-innesi";
 import potamotrygonMotoro from "vivary/catalog/potamotrygon-motoro";
+import { assessPlan } from "../../../../src/compatibility";
 import { cautionElectricity } from "../../../../src/compatibility/rules/plan/caution-electricity";
 import { cautionFloor } from "../../../../src/compatibility/rules/plan/caution-floor";
 import { cautionHazards } from "../../../../src/compatibility/rules/plan/caution-hazards";
@@ -62,6 +63,7 @@ test("each hazard to people is named", () => {
 
 test("laws that name the species are cited with instrument and date", () => {
   const listing = {
+    code: "eu",
     jurisdiction: "Nowhere",
     instrument: "Act 1",
     date: "2020-01-01",
@@ -70,6 +72,19 @@ test("laws that name the species are cited with instrument and date", () => {
   } as const;
   const species = { ...animal("listed"), listings: [listing] };
   expect(planBy(cautionLaw, [{ species, unsexed: 1 }]).findings).toMatchObject([
+    { weight: "advisory", from: 0, measures: { laws: { value: 1 } } },
+  ]);
+  const told = (jurisdiction: readonly string[]) =>
+    assessPlan(
+      {
+        tank: { base: { shape: "rectangle", length: 60, width: 30 } },
+        jurisdiction,
+        groups: [{ species, unsexed: 1 }],
+      },
+      { rules: [cautionLaw] },
+    ).findings;
+  expect(told(["japan"])).toEqual([]);
+  expect(told(["eu"])).toMatchObject([
     {
       weight: "advisory",
       from: 0,
