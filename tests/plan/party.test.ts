@@ -20,9 +20,13 @@ describe("a group", () => {
   });
 
   test("of the unsexed has no sex, no stage and no number of either sex", () => {
-    expect(Object.keys(animalsOf({ unsexed: 6, males: 1 }) ?? {}).sort()).toEqual(
+    expect(Object.keys(animalsOf({ unsexed: 6 }) ?? {}).sort()).toEqual(
       ["id", "kind", "family", "count", "kin", "listings"].sort(),
     );
+  });
+  test("of unsexed beside males says that some are male", () => {
+    expect(animalsOf({ unsexed: 6, males: 1 })).toMatchObject({ count: 7, some: ["male"] });
+    expect(animalsOf({ unsexed: 6, males: 1 })).not.toHaveProperty("males");
   });
 
   test("of typical temper, or that raises none, is one of which nothing is said", () => {
