@@ -51,7 +51,8 @@ const weightOf = ({ findings: [first] }: Verdict) => first?.weight ?? "nothing";
 const hunted =
   (length: number, more: Stated = {}, eats: Value<"predation.eats"> = [{ prey: "fish" }]): Judge =>
   (changed) => {
-    const species = animal("prey", { ...scatterer, "size.adultLength": adults(length), ...more });
+    const spindle: Stated = { ...scatterer, "size.bodyShape": "fusiform" };
+    const species = animal("prey", { ...spindle, "size.adultLength": adults(length), ...more });
     const eater = animal("hunter", { "predation.eats": eats, "size.adultLength": adults(10) });
     return weightOf(pairBy(predation, { species: eater }, { species }, changed));
   };
@@ -188,6 +189,7 @@ const cases: Readonly<
       );
       const sleeper = animal("sleeper", {
         ...scatterer,
+        "size.bodyShape": "fusiform",
         "size.adultLength": adults(5),
         "space.zones": ["bottom"],
       });

@@ -7,6 +7,7 @@ export const wordKinds: { readonly [Path in TraitPath]?: WordKind } = {
   "size.bodyShape": "bodyShape",
   "water.oxygenNeed": "oxygenNeed",
   "space.zones": "zone",
+  "space.substrate": "ground",
   "space.jumps": "jumps",
   "social.living": "living",
   "diet.type": "dietType",

@@ -1,6 +1,6 @@
 import { expect, test } from "vitest";
 import osteogasterAenea from "vivary/catalog/osteogaster-aenea";
-import paracheirodonInnesi from "vivary/catalog/paracheirodon-innesi";
+import paracheirodonAxelrodi from "vivary/catalog/paracheirodon-axelrodi";
 import xiphophorusHellerii from "vivary/catalog/xiphophorus-hellerii";
 import { generalHardness } from "../../../../src/compatibility/rules/pair/general-hardness";
 import type { TraitValue as Value } from "../../../../src/species";
@@ -57,9 +57,9 @@ test("a tank at what both can be given meets the condition", () => {
   expect(at(12.1)).toEqual({ findings: ["restricting"], met: [] });
 });
 
-test("a cory gets on with a swordtail's hard water, a neon hardly", () => {
+test("a cory gets on with a swordtail's hard water, a cardinal hardly", () => {
   expect(weights({ species: osteogasterAenea }, { species: xiphophorusHellerii })).toEqual(["favourable"]);
-  expect(weights({ species: paracheirodonInnesi }, { species: xiphophorusHellerii })).toEqual([
+  expect(weights({ species: paracheirodonAxelrodi }, { species: xiphophorusHellerii })).toEqual([
     "restricting",
   ]);
 });

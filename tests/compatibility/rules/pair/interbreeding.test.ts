@@ -65,10 +65,11 @@ describe("where young are wanted", () => {
     expect(asked({ males: 1, females: 3 }, { males: 1, females: 3 })).toEqual(["advisory", "advisory"]);
   });
 
-  test("it restricts animals of unsaid sex: no males of the one, else no females of the other", () => {
-    expect(asked({ unsexed: 4, raises: true }, { females: 3 })).toMatchObject([
+  test("it asks those of unsaid sex that raise none to be of one that does not cross", () => {
+    expect(asked({ unsexed: 4 }, { females: 3, raises: true })).toMatchObject([
       { on: "group.sex", of: 0, wanted: { oneOf: ["female"] } },
     ]);
+    expect(asked({ unsexed: 4, raises: true }, { females: 3 })).toEqual(["blocking"]);
     expect(asked({ males: 2, raises: true }, { unsexed: 4 })).toMatchObject([
       { on: "group.sex", of: 1, wanted: { oneOf: ["male"] } },
     ]);
