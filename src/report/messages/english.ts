@@ -555,10 +555,10 @@ function messages(): Messages {
         weight === "advisory"
           ? `${from} and ${to} cross: pass on no young, or keep only one of them.`
           : `${from} and ${to} cross, and their young are hybrids.`,
-      furnishing: ({ from, fromMany, to, measures, figure }) => {
+      furnishing: ({ weight, from, fromMany, to, measures, figure }) => {
         const { cover, openWater, harm } = measures;
         if (harm)
-          return `one of ${from} and ${to} ${plantHarm[harm.value][0]}, and the other cannot do without them.`;
+          return `one of ${from} and ${to} ${plantHarm[harm.value][0]}, and the other cannot do without them${weight === "advisory" ? ": plant tough ferns and moss" : ""}.`;
         if (cover)
           return `${from} and ${to} together ask for cover over ${figure(cover)} of the tank seen from above and for ${figure(openWater)} free to swim in: no tank has both.`;
         return `${from} ${verb(fromMany, "needs", "need")} ${groundOf(measures.from)} on the ground, ${to} ${groundOf(measures.to)}.`;

@@ -21,26 +21,30 @@ const asks = [
   "effects.uproots",
 ] as const;
 
-/** One tank has one ground and one planting, and what is cover is not free to swim in. What nobody knows leaves it open. */
+/**
+ * One tank has one ground and one planting, and what is cover is not free to swim in. No planting holds where plants are
+ * pulled out; where they are eaten, tough ones stay. What nobody knows leaves it open.
+ */
 export const furnishing = defineRule({
   id: "furnishing",
   question: "Can one tank be furnished for both?",
   way: "mutual",
   uses: { from: asks, to: asks },
-  mayYield: ["blocking"],
+  mayYield: ["blocking", "advisory"],
   measures: { cover: "1", openWater: "1", from: ["ground"], to: ["ground"], harm: "plantHarm" },
   judge: ({ from, to }) => {
     const cover = Math.max(from["space.cover"] ?? 0, to["space.cover"] ?? 0);
     const openWater = Math.max(from["space.openWater"] ?? 0, to["space.openWater"] ?? 0);
     const lost = [plantsLost(from, to), plantsLost(to, from)];
-    const harm = lost.find((how) => how === "eats") ?? lost.find((how) => how !== undefined);
+    const harm = lost.find((how) => how === "uproots") ?? lost.find((how) => how !== undefined);
+    const bare = harm === "uproots" ? ("blocking" as const) : ("advisory" as const);
     const [mine, theirs] = [from["space.substrate"] ?? [], to["space.substrate"] ?? []];
     const apart = mine.length > 0 && theirs.length > 0 && !mine.some((ground) => theirs.includes(ground));
     const findings = [
       ...(decimal(cover + openWater) > 1
         ? [{ weight: "blocking" as const, measures: { cover, openWater } }]
         : []),
-      ...(harm ? [{ weight: "blocking" as const, measures: { harm } }] : []),
+      ...(harm ? [{ weight: bare, measures: { harm } }] : []),
       ...(apart ? [{ weight: "blocking" as const, measures: { from: mine, to: theirs } }] : []),
     ];
     return findings.length > 0 || (isTold(from) && isTold(to)) ? findings : "unknown";
@@ -50,9 +54,9 @@ export const furnishing = defineRule({
 /** Whether all that one asks of a tank is known. */
 const isTold = (dweller: Dweller) => asks.every((trait) => dweller[trait] !== undefined);
 
-/** How one destroys the plants that the other cannot do without. */
+/** How one harms the plants that the other cannot do without. */
 function plantsLost(eater: Dweller, needing: Dweller): "eats" | "uproots" | undefined {
   if (!needing["space.grownInPlants"]) return undefined;
-  if (eater["effects.eatsPlants"]) return "eats";
-  return eater["effects.uproots"] ? "uproots" : undefined;
+  if (eater["effects.uproots"]) return "uproots";
+  return eater["effects.eatsPlants"] ? "eats" : undefined;
 }

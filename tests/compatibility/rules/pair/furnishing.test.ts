@@ -36,12 +36,12 @@ test("what is cover is not free to swim in", () => {
 describe("a planting", () => {
   const planted: Stated = { "space.grownInPlants": true };
 
-  test("is not for those that eat or uproot it, whoever is named first", () => {
-    for (const [harm, word] of [
-      [{ "effects.eatsPlants": true }, "eats"],
-      [{ "effects.uproots": true }, "uproots"],
+  test("holds tough plants beside those that eat, none beside those that uproot, whoever is named first", () => {
+    for (const [harm, word, weight] of [
+      [{ "effects.eatsPlants": true }, "eats", "advisory"],
+      [{ "effects.uproots": true }, "uproots", "blocking"],
     ] as const) {
-      const expected = [{ weight: "blocking", measures: { harm: { value: word } } }];
+      const expected = [{ weight, measures: { harm: { value: word } } }];
       expect(found(planted, harm)).toMatchObject(expected);
       expect(found(harm, planted)).toMatchObject(expected);
     }
