@@ -15,7 +15,7 @@ export interface Data {
 }
 
 /** A rule of law with the id of its lawgiver. */
-export type CodedListing = LegalListing & { readonly code: string };
+type CodedListing = LegalListing & { readonly code: string };
 
 /** Each module by its path within src. */
 export function modulesOf({

@@ -73,7 +73,7 @@ export const groupFacts = {
 } as const;
 
 /** The word for the animal as it is usually sold, of no form. */
-export const asSold = "as-sold";
+const asSold = "as-sold";
 
 /** The name of a fact of a plan that a condition may be about. */
 export type FactName = keyof typeof tankFacts | keyof typeof groupFacts;

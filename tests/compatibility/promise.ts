@@ -14,7 +14,7 @@ import { factAt, type SpeciesProfile } from "../../src/species";
 import { group, offering, tanks, waters } from "../plan/arbitrary";
 
 /** What settles others and does not live on the ground alone, the smallest first. */
-export const company: readonly SpeciesProfile[] = allSpecies
+const company: readonly SpeciesProfile[] = allSpecies
   .filter((species) => factAt(species, "social.settles")?.value)
   .filter((species) => factAt(species, "space.zones")?.value.some((zone) => zone !== "bottom"));
 
@@ -166,11 +166,7 @@ function askedByCompany({ groups: { length } }: Plan, after: Plan): readonly Con
 }
 
 /** What a later plan says otherwise, of what was given and no condition names. */
-export function changedBeside(
-  before: Plan,
-  after: Plan,
-  conditions: readonly Condition[],
-): readonly string[] {
+function changedBeside(before: Plan, after: Plan, conditions: readonly Condition[]): readonly string[] {
   const paths = conditions.flatMap(named);
   const isNamed = (path: string) => paths.some((one) => path === one || path.startsWith(`${one}.`));
   const now = new Map(fieldsOf(after));

@@ -6,7 +6,7 @@ type Lengths = readonly AdultLength[];
 type Sized = Pick<Animals, "sex" | "stage" | "length">;
 
 /** Whether animals have still to grow. */
-export const isYoung = ({ stage = "adult" }: Sized): boolean => stage !== "adult";
+const isYoung = ({ stage = "adult" }: Sized): boolean => stage !== "adult";
 
 /**
  * Total length in cm of animals that hunt, fight or need room: the usual one of the larger sex, or the one they have if

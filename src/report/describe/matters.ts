@@ -22,7 +22,7 @@ export function folded(
  * What may differ in reasons that are told together: whom they fall on; or whom they are about, where they fall on nobody,
  * on their own kind, or on young.
  */
-export function overParties(finding: Finding) {
+function overParties(finding: Finding) {
   const alike = { ...finding, basis: undefined, traits: undefined, condition: undefined };
   if (isOfYoung(finding)) return { ...alike, from: undefined };
   const onOthers = finding.to !== undefined && finding.rule !== "acts-own-kind";

@@ -11,7 +11,7 @@ import { quantityWriter, type UnitSystem } from "../quantities";
 export type Alike = readonly [Finding, ...Finding[]];
 
 /** Some parties by name, with the number of their verb. */
-export interface Named {
+interface Named {
   readonly who: string;
   readonly many: boolean;
 }

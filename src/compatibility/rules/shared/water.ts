@@ -21,7 +21,7 @@ export interface Giving {
  * The water that an animal can be given for lasting keeping: its kept span, each end of which gives way, an end that is
  * a handbook's class twice as far; never past a limit, and hardness and salinity never below zero.
  */
-export function wantedOf({ kept, limit, precision }: Span, { gives }: Pick<Giving, "gives">): PartialRange {
+function wantedOf({ kept, limit, precision }: Span, { gives }: Pick<Giving, "gives">): PartialRange {
   const give = (end: "min" | "max") => (precision?.[end] === "class" ? 2 * gives : gives);
   const { min, max } = kept;
   return {
