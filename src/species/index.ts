@@ -4,6 +4,8 @@
  *
  * @packageDocumentation
  */
+
+export type { ResolveOptions } from "./profile/admission";
 export { factAt } from "./profile/fact-at";
 export { applyForm } from "./profile/forms";
 export { standardLength, totalLength } from "./profile/lengths";

@@ -136,8 +136,9 @@ export type ValueSentences = {
 export interface Messages {
   /** The language as a BCP 47 tag: names of species are taken in it, numbers and lists are written as it has them. */
   readonly language: string;
-  /** What several of a name are called, and one that was named before. */
+  /** What several of a name are called. */
   readonly several: (name: string) => string;
+  /** One that was named before. */
   readonly this: (name: string) => string;
   /** The answer. */
   readonly headline: (told: ToldHeadline) => string;
