@@ -64,24 +64,6 @@ function aimed({ aim, ...condition }: AimedCondition): AimedCondition {
   return { ...condition, aim: { min: middle, max: middle } };
 }
 
-/** Whether some of the conditions that judgements ask for in one world or another exclude each other. */
-export function mayExclude(asks: readonly (readonly AimedCondition[])[]): boolean {
-  const told = new Map<string, AimedCondition>();
-  for (const condition of asks.flat()) {
-    const { on, of, wanted } = condition;
-    told.set(JSON.stringify([on, of, wanted]), condition);
-  }
-  const distinct = [...told.values()].map((condition) => ({ ...condition, findings: [] }));
-  return distinct.some((one, index) =>
-    distinct
-      .slice(index + 1)
-      .some((other) => exceeds(one, other) || (rivals(one, other) && !jointCondition(one, other))),
-  );
-}
-
-/** Two conditions that no plan meets at once. */
-export type Exclusion = readonly [JointCondition, JointCondition];
-
 /** Of the joint conditions those that some of the findings ask for, and not only what is met. */
 export const askedBy = (conditions: readonly JointCondition[], findings: number): readonly JointCondition[] =>
   conditions.flatMap((condition) => {
@@ -89,41 +71,104 @@ export const askedBy = (conditions: readonly JointCondition[], findings: number)
     return asking.length > 0 ? [{ ...condition, findings: asking }] : [];
   });
 
+/** Whether some of the conditions that judgements ask for in one world or another exclude each other. */
+export const mayExclude = (asks: readonly (readonly AimedCondition[])[]): boolean =>
+  clashes(asks.flat().map((condition) => ({ condition }))).length > 0;
+
+/** Whatever asks for a condition. */
+interface Asking {
+  readonly condition: AimedCondition;
+}
+
+/** Two conditions that no plan meets at once, each with all that ask for it. */
+export type Clash<Each extends Asking> = readonly [readonly Each[], readonly Each[]];
+
 /**
- * Conditions that exclude each other: two about one fact of one party, or about facts bound to each other. What is met has
- * to stay met.
+ * Conditions that exclude each other: two about one fact of one party, or about facts bound to each other. Those are named
+ * that ask for most, and so the same ones in whatever order all are asked.
  */
-export function exclusions(conditions: readonly JointCondition[]): readonly Exclusion[] {
-  return conditions.flatMap((one, index) =>
-    conditions
-      .slice(index + 1)
-      .filter((other) => rivals(one, other) || exceeds(one, other))
-      .map((other): Exclusion => [one, other]),
+export function clashes<Each extends Asking>(asking: readonly Each[]): readonly Clash<Each>[] {
+  const byFact = new Map<string, Each[]>();
+  for (const each of asking) {
+    const { on, of } = each.condition;
+    if (on === "group.offerings") continue; // Several foods can be given.
+    const fact = `${on} ${of}`;
+    const known = byFact.get(fact);
+    if (known) known.push(each);
+    else byFact.set(fact, [each]);
+  }
+  const about = (on: FactName) => byFact.get(`${on} undefined`) ?? [];
+  const ofOneFact = [...byFact.values()].flatMap((asked) => [
+    ...apart(mostAsked(asked, "min"), mostAsked(asked, "max"), (least, most) => least > most),
+    ...apartInWords(asked),
+  ]);
+  const filled = apart(
+    mostAsked(about("tank.cover"), "min"),
+    mostAsked(about("tank.openWater"), "min"),
+    (cover, open) => decimal(cover + open) > 1,
   );
+  const outOfSeason = warmth.flatMap((cooler, index) =>
+    warmth
+      .slice(index + 1)
+      .flatMap((warmer) =>
+        apart(
+          mostAsked(about(cooler), "min"),
+          mostAsked(about(warmer), "max"),
+          (least, most) => least > most,
+        ),
+      ),
+  );
+  return [...ofOneFact, ...filled, ...outOfSeason];
 }
 
-/** Two about one fact that could not be joined; several foods can be given, so that those about feeding go together. */
-const rivals = (one: JointCondition, other: JointCondition) =>
-  one.on === other.on && one.of === other.of && one.on !== "group.offerings";
-
-/** What is cover is not free to swim in; the coolest season is no warmer than the water is, nor the hottest day cooler. */
-function exceeds(one: JointCondition, other: JointCondition): boolean {
-  const [cover, open] = [endOf("min", "tank.cover", one, other), endOf("min", "tank.openWater", one, other)];
-  if (cover !== undefined && open !== undefined) return decimal(cover + open) > 1;
-  return warmth.some((cooler, index) => {
-    const least = endOf("min", cooler, one, other);
-    return warmth.slice(index + 1).some((warmer) => {
-      const most = endOf("max", warmer, one, other);
-      return least !== undefined && most !== undefined && least > most;
-    });
-  });
-}
-
-/** The temperatures of a plan, none of them above a later one. */
+/** The temperatures of a plan: the coolest season is no warmer than the water is, nor the hottest day cooler. */
 const warmth = ["water.coolest", "water.temperature", "water.hottest"] as const;
 
-/** The least or the most that one of two conditions asks of a fact. */
-function endOf(end: "min" | "max", fact: FactName, ...conditions: readonly JointCondition[]) {
-  const asking = conditions.find(({ on }) => on === fact)?.wanted;
-  return asking && !("oneOf" in asking) ? asking[end] : undefined;
+/** The greatest least or the least greatest that is asked of a fact, and who asks for it. */
+interface Most<Each> {
+  readonly figure: number;
+  readonly by: readonly Each[];
+}
+
+function mostAsked<Each extends Asking>(asked: readonly Each[], end: "min" | "max"): Most<Each> | undefined {
+  const endOf = ({ condition: { wanted } }: Each) => ("oneOf" in wanted ? undefined : wanted[end]);
+  const figures = asked.map(endOf).filter((figure) => figure !== undefined);
+  if (figures.length === 0) return undefined;
+  const figure = end === "min" ? Math.max(...figures) : Math.min(...figures);
+  return { figure, by: asked.filter((each) => endOf(each) === figure) };
+}
+
+/** The two, if they exclude each other. */
+function apart<Each extends Asking>(
+  one: Most<Each> | undefined,
+  other: Most<Each> | undefined,
+  exclude: (one: number, other: number) => boolean,
+): readonly Clash<Each>[] {
+  return one && other && exclude(one.figure, other.figure) ? [[one.by, other.by]] : [];
+}
+
+/** Each two that share no word; where each two share one, but not all of them, each two that differ. */
+function apartInWords<Each extends Asking>(asked: readonly Each[]): readonly Clash<Each>[] {
+  const byWords = new Map<string, Each[]>();
+  for (const each of asked) {
+    const { wanted } = each.condition;
+    if (!("oneOf" in wanted)) continue;
+    const words = JSON.stringify([...wanted.oneOf].sort());
+    byWords.set(words, [...(byWords.get(words) ?? []), each]);
+  }
+  const distinct = [...byWords.values()];
+  const twos = distinct.flatMap((one, index) =>
+    distinct.slice(index + 1).map((other): Clash<Each> => [one, other]),
+  );
+  const strangers = twos.filter(([[one], [other]]) => one && other && !sharedWords([one, other]));
+  return strangers.length > 0 || sharedWords(asked) ? strangers : twos;
+}
+
+/** Whether one word is accepted by all of them. */
+function sharedWords(asked: readonly Asking[]): boolean {
+  const accepted = asked.map(({ condition: { wanted } }) => ("oneOf" in wanted ? wanted.oneOf : []));
+  return (
+    accepted.length === 0 ||
+    (accepted[0] ?? []).some((word) => accepted.every((words) => words.includes(word)))
+  );
 }

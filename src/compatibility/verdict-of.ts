@@ -9,7 +9,7 @@ import { rankQuestions } from "./engine/rank-questions";
 import type { AnyFinding } from "./engine/rule/finding";
 import { gravity } from "./engine/rule/weight";
 import type { Subject } from "./engine/subject";
-import { askedBy, type Exclusion, exclusions, jointConditions, mayExclude } from "./joint-conditions";
+import { askedBy, type Clash, clashes, jointConditions, mayExclude } from "./joint-conditions";
 import type { Finding, Verdict, VerdictParty } from "./verdict";
 
 const outcomes = ["suitable", "conditional", "unsuitable"] as const;
@@ -26,9 +26,12 @@ export function verdictOf(
   const joint = jointConditions(asking);
   const conditions = askedBy(joint, judged.length);
   const blocked = judged.some(({ weight }) => weight === "blocking");
-  const excluding = (blocked ? [] : exclusions(joint))
-    .filter((exclusion) => askedBy(exclusion, judged.length).length > 0)
-    .map((exclusion) => exclusionFinding(exclusion, asking));
+  const mutual = new Set(rules.filter(({ way }) => way === "mutual").map(({ id }) => id));
+  const excluding = blocked
+    ? []
+    : clashes(asking.filter(isRestricting))
+        .filter((clash) => clash.flat().some((finding) => !met.includes(finding)))
+        .flatMap((clash) => exclusionFindings(clash, mutual));
   const findings = [...judged, ...excluding];
   const worst = greatest(judgements, (judgement) => judgement.greatest);
   const adopted = greatest(findings, ({ weight }) => gravity[weight]);
@@ -55,20 +58,63 @@ export function verdictOf(
 const mayBeLost = (finding: AnyFinding) =>
   finding.weight === "restricting" && finding.condition.on !== "group.offerings";
 
-/** That two conditions exclude each other, about the parties whose findings ask for them. */
-function exclusionFinding([one, other]: Exclusion, findings: readonly AnyFinding[]): AnyFinding {
-  const asking = [one, other].map(({ findings: [index = 0] }) => findings[index]);
-  const [from, to] = asking.map((finding) => finding?.from);
-  const bases = asking.flatMap((finding) => finding?.basis ?? []);
-  const traits = [...new Set(asking.flatMap((finding) => finding?.traits ?? []))];
+type Restricting = Extract<AnyFinding, { readonly weight: "restricting" }>;
+
+const isRestricting = (finding: AnyFinding): finding is Restricting => finding.weight === "restricting";
+
+/** A finding that asks for a condition, with a party for which it asks. */
+interface Asker {
+  readonly party: number | undefined;
+  readonly finding: Restricting;
+}
+
+/**
+ * That two conditions exclude each other: a finding for each two parties for which they are asked. It has no direction,
+ * and the party that comes first is named first.
+ */
+function exclusionFindings(
+  [one, other]: Clash<Restricting>,
+  mutual: ReadonlySet<string>,
+): readonly AnyFinding[] {
+  const askers = [askersOf(one, mutual), askersOf(other, mutual)] as const;
+  const twos = askers[0].flatMap((from) =>
+    askers[1].map((to) =>
+      (from.party ?? 0) > (to.party ?? 0) ? ([to, from] as const) : ([from, to] as const),
+    ),
+  );
+  const ofTwo = twos.filter(([from, to]) => from.party !== to.party);
+  const byParties = new Map<string, (readonly [Asker, Asker])[]>();
+  for (const two of ofTwo.length > 0 ? ofTwo : twos) {
+    const parties = two.map(({ party, finding }) => `${party} ${finding.condition.on}`).join();
+    byParties.set(parties, [...(byParties.get(parties) ?? []), two]);
+  }
+  return [...byParties.values()].map(exclusionFinding);
+}
+
+/** For whom findings ask: for the one where each is about one alone, else for both where a rule has no direction. */
+function askersOf(findings: readonly Restricting[], mutual: ReadonlySet<string>): readonly Asker[] {
+  const ofOne = findings.filter(({ to }) => to === undefined);
+  return (ofOne.length > 0 ? ofOne : findings).flatMap((finding) => {
+    const { rule, from, to } = finding;
+    const parties = mutual.has(rule) ? [from, to] : [from];
+    return parties.map((party) => ({ party, finding }));
+  });
+}
+
+function exclusionFinding(twos: readonly (readonly [Asker, Asker])[]): AnyFinding {
+  const asking = twos.flat().map(({ finding }) => finding);
+  const [from, to] = twos[0] ?? [];
   return {
     rule: "conditions-exclude",
     weight: "blocking",
-    ...(from !== undefined && { from }),
-    ...(to !== undefined && { to }),
-    measures: { one: { value: one.on }, other: { value: other.on } },
-    basis: weakestBasis(bases),
-    traits,
+    ...(from?.party !== undefined && { from: from.party }),
+    ...(to?.party !== undefined && { to: to.party }),
+    measures: {
+      one: { value: from?.finding.condition.on ?? "" },
+      other: { value: to?.finding.condition.on ?? "" },
+    },
+    basis: weakestBasis(asking.map(({ basis }) => basis)),
+    traits: [...new Set(asking.flatMap(({ traits }) => traits))].sort(),
   };
 }
 

@@ -95,11 +95,9 @@ describe("any plan", () => {
 
   test("is no better off where a group is listed in two parts", () => {
     const halves = (group: Group): readonly Group[] => {
-      const { species, form, length, males = 0, females = 0, unsexed = 0, juveniles = 0 } = group;
+      const { males = 0, females = 0, unsexed = 0, juveniles = 0 } = group;
       const part = (half: (count: number) => number) => ({
-        species,
-        form,
-        length,
+        ...group,
         males: half(males / 2),
         females: half(females / 2),
         unsexed: half(unsexed / 2),

@@ -25,8 +25,12 @@ describe("a party", () => {
     const forms = JSON.parse(
       '{ "__proto__": { "names": { "en": ["odd"] }, "appearance": { "longFins": { "value": true, "basis": "published" } } } }',
     );
-    const species = { ...animal("odd", { "appearance.longFins": false }), forms };
-    const nipper = animal("nipper", { "temperament.acts": [{ does: "nips-fins", target: "long-finned" }] });
+    const sized = { "size.adultLength": adults(5) };
+    const species = { ...animal("odd", { ...sized, "appearance.longFins": false }), forms };
+    const nipper = animal("nipper", {
+      ...sized,
+      "temperament.acts": [{ does: "nips-fins", target: "long-finned" }],
+    });
     const { findings, parties } = pair({ species: nipper }, { species, form: "__proto__" });
     expect(findings).toContainEqual(expect.objectContaining({ rule: "fin-nipping", to: 1 }));
     expect(parties[1]?.names).toEqual({ en: ["odd"] });

@@ -1,5 +1,5 @@
 import { describe, expect, test } from "vitest";
-import { type AimedCondition, assessPlan, defineRule, type Rule } from "../../src/compatibility";
+import { type AimedCondition, assessPlan, defineRule, planRules, type Rule } from "../../src/compatibility";
 import { animal } from "./animals";
 import { planOf } from "./judging";
 
@@ -128,8 +128,42 @@ describe("conditions that exclude each other", () => {
       animal("hider", { "space.cover": 0.5 }),
     ];
     const groups = [swimmer, hider].map((species) => ({ species, unsexed: 1 }));
-    const excluded = assessPlan(planOf(groups)).findings.find(({ rule }) => rule === "conditions-exclude");
+    const excluded = assessPlan(planOf(groups), { rules: planRules }).findings.find(
+      ({ rule }) => rule === "conditions-exclude",
+    );
     expect(new Set([excluded?.from, excluded?.to])).toEqual(new Set([0, 1]));
     expect(excluded?.traits).toEqual(expect.arrayContaining(["space.cover", "space.openWater"]));
+  });
+
+  test("name the same parties in whatever order the groups stand, though three exclude each other", () => {
+    const standing = (...spans: readonly (readonly [number, number])[]) =>
+      assessPlan(
+        planOf(
+          spans.map(([min, max]) => ({
+            species: animal(`fish-${min}`, { "water.salinity": { kept: { min, max } } }),
+            unsexed: 1,
+          })),
+        ),
+        { rules: planRules },
+      ).findings.flatMap(({ rule, from, to }) => (rule === "conditions-exclude" ? [[from, to]] : []));
+    const [low, middle, high] = [
+      [1, 4],
+      [3, 7],
+      [6, 9],
+    ] as const;
+    expect(standing(low, middle, high)).toEqual([[0, 2]]);
+    expect(standing(middle, low, high)).toEqual([[1, 2]]);
+    expect(standing(high, low, middle)).toEqual([[0, 1]]);
+  });
+
+  test("are found where each two share a ground, and all together none", () => {
+    const on = "tank.substrate";
+    const { outcome, bounds, findings } = verdictOf(
+      { on, wanted: { oneOf: ["bare", "sand"] } },
+      { on, wanted: { oneOf: ["sand", "pebbles"] } },
+      { on, wanted: { oneOf: ["pebbles", "bare"] } },
+    );
+    expect({ outcome, atWorst: bounds.atWorst }).toEqual({ outcome: "unsuitable", atWorst: "unsuitable" });
+    expect(findings.at(-1)?.rule).toBe("conditions-exclude");
   });
 });

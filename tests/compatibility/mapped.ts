@@ -1,7 +1,9 @@
 import { type Finding, type OpenQuestion, pairRules, type Verdict } from "../../src/compatibility";
 import type { Condition } from "../../src/plan";
 
-const mutual = new Set<string>(pairRules.filter(({ way }) => way === "mutual").map(({ id }) => id));
+const mutual = new Set<string>(pairRules.filter(({ way }) => way === "mutual").map(({ id }) => id)).add(
+  "conditions-exclude",
+);
 
 /**
  * A verdict with its parties renumbered, in an order that does not hang on theirs: for comparing verdicts whose
@@ -39,8 +41,12 @@ interface Directed {
 function forward(found: Directed): object {
   const { rule, from, to, measures } = found;
   if (!mutual.has(rule) || from === undefined || to === undefined || from < to) return found;
-  const { from: mine, to: theirs, ...shared } = measures ?? {};
-  const turned = mine === undefined ? shared : { ...shared, from: theirs, to: mine };
+  const { from: mine, to: theirs, one, other, ...shared } = measures ?? {};
+  const turned = {
+    ...shared,
+    ...(mine !== undefined && { from: theirs, to: mine }),
+    ...(one !== undefined && { one: other, other: one }),
+  };
   return { ...found, from: to, to: from, ...(measures && { measures: turned }) };
 }
 

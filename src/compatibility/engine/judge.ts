@@ -177,7 +177,8 @@ function bounded(
 function completing(rule: Rule, read: readonly Reading[]) {
   const bases = read.map(({ subject, trait }) => subject.basis(trait)).filter((basis) => basis !== undefined);
   const basis = weakestBasis(bases.length > 0 ? bases : ["common-practice"]);
-  const traits = [...new Set(read.map(({ trait }) => trait))];
+  const used = [...new Set(read.map(({ trait }) => trait))];
+  const traits = rule.way === "all-groups" ? used.sort() : used; // In an order that hangs on no plan's.
   const { id, measures: kinds = {} } = rule;
   return ({ answer, from, to, condition, instead }: Standing): AnyFinding => {
     const uncertain = couldBe(answer);

@@ -47,12 +47,12 @@ export const furnishing = defineRule({
       ...(harm ? [{ weight: bare, measures: { harm } }] : []),
       ...(apart ? [{ weight: "blocking" as const, measures: { from: mine, to: theirs } }] : []),
     ];
-    return findings.length > 0 || (isTold(from) && isTold(to)) ? findings : "unknown";
+    return findings.length > 0 || untold(from) + untold(to) === 0 ? findings : "unknown";
   },
 });
 
-/** Whether all that one asks of a tank is known. */
-const isTold = (dweller: Dweller) => asks.every((trait) => dweller[trait] !== undefined);
+/** How much of what one asks of a tank nobody knows. All of it is looked at, so that all that is missing is asked for. */
+const untold = (dweller: Dweller) => asks.filter((trait) => dweller[trait] === undefined).length;
 
 /** How one harms the plants that the other cannot do without. */
 function plantsLost(eater: Dweller, needing: Dweller): "eats" | "uproots" | undefined {

@@ -26,8 +26,11 @@ export const settlingCompany = defineRule({
       const told = { about, measures: { cover }, watchFor: "hiding" } as const;
       const toKnow = { ...told, weight: "advisory" } as const;
       const isDense = plan["tank.cover"] !== undefined && plan["tank.cover"] >= cover;
-      if (isDense && groups.every((group) => decimal(cover + (group["space.openWater"] ?? 0)) <= 1))
-        return [toKnow];
+      // All are looked at: what is read hangs on no plan's order.
+      const hindered = (isDense ? groups : []).filter(
+        (group) => decimal(cover + (group["space.openWater"] ?? 0)) > 1,
+      );
+      if (isDense && hindered.length === 0) return [toKnow];
       const eatsFish = own["predation.eats"]?.some(({ prey }) => prey === "fish");
       if (eatsFish && !own["social.settles"]) return [toKnow];
       const condition = { on: "group.company", of: "from", wanted: { oneOf: [true] } } as const;

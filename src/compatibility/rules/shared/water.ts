@@ -23,7 +23,7 @@ export interface Giving {
  */
 function wantedOf({ kept, limit, precision }: Span, { gives }: Pick<Giving, "gives">): PartialRange {
   const give = (end: "min" | "max") => (precision?.[end] === "class" ? 2 * gives : gives);
-  const { min, max } = kept;
+  const { min, max } = wellFormed(kept);
   return {
     ...(min !== undefined && {
       min: decimal(Math.min(min, Math.max(min - give("min"), limit?.min ?? 0, 0))),
@@ -32,6 +32,12 @@ function wantedOf({ kept, limit, precision }: Span, { gives }: Pick<Giving, "giv
       max: decimal(Math.max(max, Math.min(max + give("max"), limit?.max ?? Number.POSITIVE_INFINITY))),
     }),
   };
+}
+
+/** A span as it is stated; refused where it is none, which giving way could hide. */
+function wellFormed(span: PartialRange): PartialRange {
+  overlap(span, span);
+  return span;
 }
 
 /** Whether a span of water is wide enough to be held; none is not. */
