@@ -52,11 +52,10 @@ export function subjectOf(party: CheckedParty, index: number): Subject {
 
 /** The values that sources support, and beside them those of individuals that differ from them. */
 function withIndividuals(path: TraitPath, stated: readonly unknown[], varies: boolean): readonly unknown[] {
-  const [adopted] = stated;
-  if (!varies || adopted === undefined) return stated;
+  if (!varies) return stated;
   const told = new Set(stated.map((value) => JSON.stringify(value)));
-  const others = spread
-    .map((temper) => ofTemper(temper, path, adopted))
+  const others = stated
+    .flatMap((value) => spread.map((temper) => ofTemper(temper, path, value)))
     .filter((value) => !told.has(JSON.stringify(value)) && told.add(JSON.stringify(value)));
   return [...stated, ...others];
 }
