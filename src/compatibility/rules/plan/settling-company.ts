@@ -29,7 +29,7 @@ export const settlingCompany = defineRule({
       if (isDense && groups.every((group) => decimal(cover + (group["space.openWater"] ?? 0)) <= 1))
         return [toKnow];
       const eatsFish = own["predation.eats"]?.some(({ prey }) => prey === "fish");
-      if (eatsFish && !own["social.settles"]) return [toKnow];
+      if (eatsFish && own["social.settles"] === false) return [toKnow];
       const condition = { on: "group.company", of: "from", wanted: { oneOf: [true] } } as const;
       return [{ ...told, weight: "restricting", condition } as const];
     }),
