@@ -150,13 +150,15 @@ function bounded(
   const lacking = read.filter(isMissing);
   const used = [...read, ...beyond(read, weighed)];
   const mayAdd = used.filter((reading) => isMissing(reading) && rule.mayAdd?.includes(reading.trait));
+  const mayRestrict = lacking.some(({ trait }) => rule.mayRestrict?.includes(trait));
   const isSilent = standing.length === 0 && others.every((other) => other.standing.length === 0);
-  if (isSilent && mayAdd.length === 0) return silent;
+  if (isSilent && mayAdd.length === 0 && !mayRestrict) return silent;
   const spans = [adopted, ...others].map((world) => spanOf(world.standing));
   const certain = spans.reduce((least, span) => Math.min(least, span.least), Number.POSITIVE_INFINITY);
   const least = lacking.every((reading) => isAmong(mayAdd, reading)) ? certain : 0;
   const found = spans.reduce((most, span) => Math.max(most, span.greatest), 0);
-  const greatest = mayAdd.length > 0 ? gravity[gravest(rule.mayYield)] : found;
+  const open = mayRestrict ? Math.max(found, gravity.restricting) : found;
+  const greatest = mayAdd.length > 0 ? gravity[gravest(rule.mayYield)] : open;
   const complete = completing(rule, [...used, ...beyond(used, adopted.told)]);
   return {
     findings: standing.filter(({ state }) => state !== "met").map(complete),

@@ -26,6 +26,7 @@ export function ruleProblems(rule: unknown, path: Path): readonly Problem[] {
     measures,
     reads = [],
     mayAdd = [],
+    mayRestrict = [],
     decidesBy = [],
     ...traits
   } = Object(rule);
@@ -50,6 +51,12 @@ export function ruleProblems(rule: unknown, path: Path): readonly Problem[] {
       reads,
     ),
     refuse(!isTraits(mayAdd), [...path, "mayAdd"], "a list of trait paths such as water.temperature", mayAdd),
+    refuse(
+      !isTraits(mayRestrict),
+      [...path, "mayRestrict"],
+      "a list of trait paths such as water.temperature",
+      mayRestrict,
+    ),
     refuse(
       !Array.isArray(decidesBy) ||
         !decidesBy.every((name: unknown) => typeof name === "string" && Object.hasOwn(thresholds, name)),

@@ -42,6 +42,8 @@ export interface RuleDeclaration<
   readonly uses?: Uses;
   /** Of the traits it uses or weighs by, those of which a value may ask for more than absence does, never for less. */
   readonly mayAdd?: readonly TraitPath[];
+  /** Of the traits it uses, those of which a value may restrict to something else than absence does. */
+  readonly mayRestrict?: readonly TraitPath[];
   /** Traits that may be absent and change no weight: they only tell more. */
   readonly tells?: Tells;
   /** What it reads of the plan as a whole; each may be unknown. */

@@ -32,6 +32,7 @@ export const actsLookAlike = defineRule({
     from: ["appearance.looks", "space.zones", "space.territory", "space.openWater"],
     to: ["appearance.looks", "space.zones", "space.openWater"],
   },
+  mayRestrict: ["space.territory"],
   decidesBy: ["coverAgainstChase", "roomBesideBrood"],
   mayYield: ["blocking", "restricting", "advisory"],
   measures: actMeasures,
@@ -58,14 +59,13 @@ function judged(
 ): readonly ActAnswer[] {
   const { does, when = "always" } = act;
   const { party } = from;
-  const area = placeOf(from["space.territory"])?.area;
   if (onlyDisturbs(act) || does === "nips-fins" || does === "rasps-mucus") return [toKnow(act, party)];
   if (does === "kills" || (does === "bites" && when === "always")) return [blocks(act, party)];
+  if (when === "crowded" && does !== "bites") return [toKnow(act, party)];
+  const area = placeOf(from["space.territory"])?.area;
   if (ofBrood(when)) return restricts(act, party, roomAndSight(2, area && (roomBesideBrood * area) / 2));
   if (when === "crowded")
-    return does === "bites"
-      ? restricts(act, party, [coverBeside(coverAgainstChase, from, to), ...roomAndSight(2, area)])
-      : [toKnow(act, party)];
+    return restricts(act, party, [coverBeside(coverAgainstChase, from, to), ...roomAndSight(2, area)]);
   return restricts(act, party, roomAndSight(2, area));
 }
 

@@ -38,6 +38,7 @@ export const actsOthers = defineRule({
     from: ["space.zones", "space.territory", "space.openWater"],
     to: ["space.zones", "appearance.longFins", "space.openWater"],
   },
+  mayRestrict: ["space.territory"],
   decidesBy: ["coverAgainstChase", "clearlySmaller", "roomBesideBrood"],
   mayYield: ["blocking", "restricting", "advisory"],
   measures: actMeasures,

@@ -43,6 +43,7 @@ export const actsOwnKind = defineRule({
   way: "each-way",
   needs: { from: ["temperament.acts"] },
   uses: { from: ["social.living", "social.group", "space.territory", "space.openWater"] },
+  mayRestrict: ["space.territory", "social.living", "social.group"],
   decidesBy: ["coverAgainstChase", "spreadsFrom", "roomBesideBrood"],
   mayYield: ["blocking", "restricting", "advisory"],
   measures: actMeasures,
@@ -59,9 +60,11 @@ export const actsOwnKind = defineRule({
 });
 
 /** A bully chases its own kind as it does others; a larger group does not lighten it. */
-function bullied({ party, "space.territory": territory }: Doer): readonly ActAnswer[] {
+function bullied(from: Doer): readonly ActAnswer[] {
+  const { party } = from;
   if (party.temper !== "bully" || party.kin.count === 1) return [];
-  return restricts({ does: "chases", target: "own-kind" }, party, roomAndSight(2, placeOf(territory)?.area));
+  const area = placeOf(from["space.territory"])?.area;
+  return restricts({ does: "chases", target: "own-kind" }, party, roomAndSight(2, area));
 }
 
 /** Whether there is an animal of its kind for the act to fall on: a brood is guarded by two against the others. */
@@ -70,11 +73,11 @@ function findsVictim({ when }: Act, { count }: Kin): boolean {
 }
 
 function judged(act: Act, from: Doer, isPair: boolean, thresholds: Deciding): readonly ActAnswer[] {
-  const { party, "social.living": living, "space.territory": territory } = from;
+  const { party } = from;
   const { does, target, when = "always" } = act;
   if (onlyDisturbs(act)) return [toKnow(act, party)];
-  const alone = (living ?? "alone") === "alone";
-  if (does === "kills" || (does === "bites" && when === "always" && alone)) return deadly(act, from);
+  if (does === "kills" || (does === "bites" && when === "always" && livesAlone(from)))
+    return deadly(act, from);
   if (when === "crowded") {
     return does === "bites"
       ? restricts(act, party, [
@@ -84,6 +87,7 @@ function judged(act: Act, from: Doer, isPair: boolean, thresholds: Deciding): re
       : [toKnow(act, party)];
   }
   if (target === "other-sex") return restricts(act, party, [coverBeside(thresholds.coverAgainstChase, from)]);
+  const { "social.living": living, "space.territory": territory } = from;
   const rivals = rivalsOf({ act, kin: party.kin, isPair, living, territory });
   if (rivals < 2) return [];
   const area = placeOf(territory)?.area;
@@ -94,6 +98,9 @@ function judged(act: Act, from: Doer, isPair: boolean, thresholds: Deciding): re
     ? restricts(act, party, roomAndSight(rivals, area))
     : restricts(act, party, [{ on: "group.count", of: "from", wanted: { min: shoal } }]);
 }
+
+/** Whether it lives alone. What nobody stated counts as so. */
+const livesAlone = ({ "social.living": living = "alone" }: Doer) => living === "alone";
 
 /** What kills or wounds blocks; where no sex is stated, it restricts to the sex that does neither. */
 function deadly(act: Act, { party }: Doer): readonly ActAnswer[] {

@@ -33,9 +33,8 @@ export const interbreeding = defineRule({
     if (from.party.id === to.party.id || from.party.family !== to.party.family) return [];
     if (!mayHave(from.party, "male") || !mayHave(to.party, "female")) return [];
     const wanted = from.party.raises || to.party.raises;
-    const known = names(from, to) ?? names(to, from);
-    const cross = names(from, to) || names(to, from);
-    if (!cross) return wanted && known === undefined ? "unknown" : [];
+    const named = [names(from, to), names(to, from)];
+    if (!named.includes(true)) return wanted && named.includes(undefined) ? "unknown" : [];
     if (!wanted) return [{ weight: "advisory", watchFor: "eggs or young" }];
     const condition = sexesApart(from, to);
     return [

@@ -32,7 +32,7 @@ export const settlingCompany = defineRule({
       );
       if (isDense && hindered.length === 0) return [toKnow];
       const eatsFish = own["predation.eats"]?.some(({ prey }) => prey === "fish");
-      if (eatsFish && !own["social.settles"]) return [toKnow];
+      if (eatsFish && own["social.settles"] === false) return [toKnow];
       const condition = { on: "group.company", of: "from", wanted: { oneOf: [true] } } as const;
       return [{ ...told, weight: "restricting", condition } as const];
     }),
