@@ -55,18 +55,40 @@ const readingsFor = (subjects: readonly Subject[], traits: readonly Reading["tra
 
 /**
  * Judges the groups of which everything needed is known. The others may add to what is found, and take nothing from it:
- * for them the rule stays open. Nor is less certain for a group of which something else is not known.
+ * for them the rule stays open. Nor is less certain for a group of which something else is not known, nor for one that
+ * could be company but of which nobody knows anything.
  */
 function judgeTogether(rule: PlanRule, runs: readonly Run[], plan: PlanSubjects): Judgement {
-  const among = (sides: readonly Subject[]) =>
-    judge(rule, runs, { sides, roles: sides.map(() => "from"), plan });
-  const missing = readingsFor(plan.subjects, rule.needs?.from ?? []).filter(isMissing);
-  const sides = plan.subjects.filter((subject) => !isAbout(missing, subject));
-  const known = sides.filter((subject) => !isAbout(missingUses(rule, sides), subject));
+  const among = (sides: readonly Subject[], within = plan) =>
+    judge(rule, runs, { sides, roles: sides.map(() => "from"), plan: within });
+  const judgeable = ({ subjects }: PlanSubjects) =>
+    subjects.filter((subject) => readingsFor([subject], rule.needs?.from ?? []).every(isKnown));
+  const sides = judgeable(plan);
   const judgement = among(sides);
-  const least = known.length < sides.length ? Math.max(judgement.least, among(known).least) : judgement.least;
+  const familiar = withoutStrangers(rule, plan);
+  const some = judgeable(familiar);
+  const known = some.filter((subject) => missingUses(rule, [subject]).length === 0);
+  const certain = [
+    ...(familiar === plan ? [] : [among(some, familiar)]),
+    ...(known.length < some.length ? [among(known, familiar)] : []),
+  ];
+  const least = certain.reduce((most, other) => Math.max(most, other.least), judgement.least);
+  const missing = readingsFor(plan.subjects, rule.needs?.from ?? []).filter(isMissing);
   if (missing.length === 0) return { ...judgement, least };
   return leftOpen(rule, judgement, missingQuestions(rule, missing), least);
+}
+
+const isKnown = (reading: Reading) => !isMissing(reading);
+
+/** The plan without those of whom nobody knows anything that the rule looks at. */
+function withoutStrangers({ needs, uses }: PlanRule, plan: PlanSubjects): PlanSubjects {
+  const looked = [...(needs?.from ?? []), ...(uses?.from ?? [])];
+  const familiar = plan.subjects.filter((subject) => readingsFor([subject], looked).some(isKnown));
+  if (familiar.length === plan.subjects.length) return plan;
+  return {
+    plan: { ...plan.plan, parties: familiar.map(({ party }) => party) },
+    subjects: familiar.map((subject, index) => ({ ...subject, index })),
+  };
 }
 
 /** What is missing and may lessen what a rule finds. */
@@ -74,6 +96,3 @@ const missingUses = ({ uses, mayAdd = [] }: PlanRule, subjects: readonly Subject
   readingsFor(subjects, uses?.from ?? []).filter(
     (reading) => isMissing(reading) && !mayAdd.includes(reading.trait),
   );
-
-const isAbout = (readings: readonly Reading[], subject: Subject) =>
-  readings.some((reading) => reading.subject === subject);
