@@ -11,6 +11,7 @@ import {
 } from "../../../src/compatibility";
 import { wantedBy } from "../../../src/compatibility/animals/wanted";
 import { isPairRule } from "../../../src/compatibility/engine/rule/rule";
+import { meeting as alsoMeeting } from "../../../src/compatibility/meeting";
 import type { Condition, Group, Offering, Party, Plan, PlannedTank, PlannedWater } from "../../../src/plan";
 import type { PartialRange } from "../../../src/ranges";
 import { classes, type SpeciesProfile } from "../../../src/species";
@@ -276,6 +277,10 @@ function meeting(plan: Plan, condition: Condition): Plan | undefined {
       return sparesFish(group.species)
         ? { ...plan, groups: [...groups, { species: calm, unsexed: 9 }] }
         : undefined;
+    case "group.sex":
+    case "tank.hides":
+    case "tank.substrate":
+      return alsoMeeting(plan, { ...condition, findings: [] });
   }
   return undefined;
 }

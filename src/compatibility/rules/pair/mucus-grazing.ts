@@ -36,10 +36,7 @@ export const mucusGrazing = defineRule({
 });
 
 /** Greens enough that none is hungry, where it takes any and does not rasp for being grown. */
-function removedBy(
-  { from: since }: Act,
-  { "diet.foods": foods = greens }: Grazer,
-): GivenCondition | undefined {
+function removedBy({ from: since }: Act, { "diet.foods": foods = [] }: Grazer): GivenCondition | undefined {
   const taken = greens.filter((food) => foods.includes(food));
   if (since === "adult" || taken.length === 0) return undefined;
   return { on: "group.offerings", of: "from", wanted: { oneOf: taken } };
