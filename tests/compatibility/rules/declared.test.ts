@@ -16,7 +16,8 @@ import { OutsideDomainError } from "../../../src/errors";
 import type { Group, Party, Plan, PlannedTank } from "../../../src/plan";
 import { type CheckedParty, type CheckedPlan, checkedPair, checkedPlan } from "../../../src/plan/inner";
 import { readPlan, tankFacts, tankReadings } from "../../../src/plan/read-fact";
-import { factAt, type traitPaths } from "../../../src/species";
+import { factAt, type SpeciesProfile, type traitPaths } from "../../../src/species";
+import { adults, animal } from "../animals";
 
 /** Thrown where a rule reads what it did not declare. */
 class Undeclared extends Error {}
@@ -158,8 +159,21 @@ const kept: readonly Omit<Party, "species">[] = [
   { stage: "fry" },
 ];
 
-/** Each species beside itself and every ninth other, each of both kept in another way. */
+/** What no species of the catalog is: it bites whom it takes for its own, where it is crowded; a shy one that eats fish. */
+const [biter, double] = ["biter", "double"].map((id) =>
+  animal(id, {
+    "temperament.acts": [{ does: "bites", target: "look-alike", when: "crowded" }],
+    "appearance.looks": [{ tag: "upright-bars" }],
+    "size.adultLength": adults(5),
+    "social.settledBy": true,
+    "space.openWater": 0.5,
+    "predation.eats": [{ prey: "fish" }],
+  }),
+) as [SpeciesProfile, SpeciesProfile];
+
+/** Each species beside itself and every ninth other, each of both kept in another way; and what none of them does. */
 function* pairs(): Generator<readonly [Party, Party]> {
+  yield [{ species: biter }, { species: double }];
   for (const [i, a] of allSpecies.entries()) {
     for (const [j, b] of allSpecies.entries()) {
       if (i !== j && (i + j) % 9 !== 0) continue;
@@ -192,6 +206,9 @@ function* plans(): Generator<Plan> {
     yield { tank, groups };
     yield { tank: { ...furnished, ...tank }, water, groups, offerings: [{ food: "dry", place: "surface" }] };
     yield { tank: { ...furnished, ...big }, water, groups };
+    const paired = [species, ...neighbours].map((other) => ({ species: other, males: 2, females: 1 }));
+    yield { tank: { base: big.base }, groups: paired };
+    yield { tank: { base: big.base, cover: 1 }, groups: [{ species: biter, unsexed: 2 }] };
   }
 }
 
@@ -225,10 +242,12 @@ describe("rules see what they declare", () => {
         ...decidesBy.map((name) => `threshold ${name}`),
       ];
     };
-    for (const rule of [...pairRules, ...planRules]) {
-      const unread = declaredBy(rule).filter((name) => !noted.get(rule.id)?.has(name));
-      expect(unread, rule.id).toEqual([]);
-    }
+    const unread = [...pairRules, ...planRules].flatMap((rule) =>
+      declaredBy(rule)
+        .filter((name) => !noted.get(rule.id)?.has(name))
+        .map((name) => `${rule.id}: ${name}`),
+    );
+    expect(unread).toEqual([]);
   });
 
   test("and every threshold is one that some rule decides by", () => {
