@@ -41,7 +41,9 @@ export function verdictOf(
     bounds: {
       atBest: outcomeOf(greatest(judgements, ({ least }) => least)),
       atWorst: outcomeOf(
-        worst < gravity.blocking && mayExclude(judgements.map(({ asks }) => asks)) ? gravity.blocking : worst,
+        excluding.length > 0 || (worst < gravity.blocking && mayExclude(judgements))
+          ? gravity.blocking
+          : worst,
       ),
     },
     parties: subjects.map(({ party }) => verdictParty(party)),

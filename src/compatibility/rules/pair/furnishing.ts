@@ -47,7 +47,9 @@ export const furnishing = defineRule({
       ...(harm ? [{ weight: bare, measures: { harm } }] : []),
       ...(apart ? [{ weight: "blocking" as const, measures: { from: mine, to: theirs } }] : []),
     ];
-    return findings.length > 0 || untold(from) + untold(to) === 0 ? findings : "unknown";
+    return findings.some(({ weight }) => weight === "blocking") || untold(from) + untold(to) === 0
+      ? findings
+      : "unknown";
   },
 });
 
