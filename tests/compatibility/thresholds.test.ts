@@ -349,9 +349,14 @@ const cases: Readonly<
     other: "conditional",
   },
   broadFlank: {
-    judge: beside(mucusGrazing, { "temperament.acts": [{ does: "rasps-mucus", target: "any" }] }, 10, {
-      "size.bodyShape": "fusiform",
-    }),
+    judge: beside(
+      mucusGrazing,
+      { "diet.foods": ["algae"], "temperament.acts": [{ does: "rasps-mucus", target: "any" }] },
+      10,
+      {
+        "size.bodyShape": "fusiform",
+      },
+    ),
     answer: "restricting",
     changed: 11,
     other: "nothing",
