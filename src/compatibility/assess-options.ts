@@ -1,7 +1,6 @@
 import { InvalidInputError, objectOf, type Problem } from "../errors";
 import { checkedRules } from "./engine/rule/define-rule";
 import type { Rule } from "./engine/rule/rule";
-import { pairRules, planRules } from "./rules";
 import { type ThresholdValues, thresholdValues } from "./thresholds";
 
 /** What a caller may change of an assessment. */
@@ -18,21 +17,30 @@ export interface AssessWith {
   readonly thresholds: ThresholdValues;
 }
 
-/** What to judge with, or an {@link InvalidInputError} where the options are none. */
-export function assessWith(options: AssessOptions, usual: readonly Rule[]): AssessWith {
+/**
+ * What to judge with, or an {@link InvalidInputError} where the options are none.
+ *
+ * @param usual - The library's rules of the sort that is run, by which is judged where none are named.
+ * @param isRun - Whether a rule is of that sort: no other passes for anything.
+ */
+export function assessWith(
+  options: AssessOptions,
+  usual: readonly Rule[],
+  isRun: (rule: Rule) => boolean = () => true,
+): AssessWith {
   const { rules = usual, thresholds } = objectOf(options, "options");
   if (rules !== usual) {
-    const foreign = checkedRules(rules).flatMap(foreignProblems);
+    const foreign = checkedRules(rules).flatMap((rule, index) =>
+      usual.includes(rule) || !isRun(rule) ? [] : foreignProblems(rule, index),
+    );
     if (foreign.length > 0) throw new InvalidInputError(foreign);
   }
   return { rules, thresholds: thresholdValues(thresholds) };
 }
 
-const library: ReadonlySet<Rule> = /* @__PURE__ */ new Set<Rule>([...pairRules, ...planRules]);
-
 /** An app's rule does not pass for one of the library's. */
 function foreignProblems(rule: Rule, index: number): readonly Problem[] {
-  if (library.has(rule) || rule.id.startsWith("x-")) return [];
+  if (rule.id.startsWith("x-")) return [];
   const expected = "a rule of the library, or an id that begins with x-";
   return [{ path: ["rules", index, "id"], code: "word", expected, found: rule.id }];
 }

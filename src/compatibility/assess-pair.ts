@@ -28,7 +28,7 @@ import { verdictOf } from "./verdict-of";
  * ```
  */
 export function assessPair(a: Party, b: Party, options: AssessOptions = {}): Verdict {
-  const chosen = assessWith(options, pairRules);
+  const chosen = assessWith(options, pairRules, isPairRule);
   const rules = chosen.rules.filter(isPairRule);
   if (rules.length === 0) throw refusal("rules", "at least one rule about pairs", chosen.rules.length);
   const [one, other] = checkedPair(a, b);

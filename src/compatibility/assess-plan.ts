@@ -52,7 +52,12 @@ export function assessPlan(plan: Plan, options: AssessOptions = {}): Verdict {
   return verdictOf(subjects, judgements, { rules, thresholds });
 }
 
-const allRules: readonly Rule[] = /* @__PURE__ */ Object.freeze([...planRules, ...pairRules]);
+const allRules: readonly Rule[] = /* @__PURE__ */ rulesOf(planRules, pairRules);
+
+/** All rules, those about plans first. A call that bundlers can leave out where nobody judges plans. */
+function rulesOf(ofPlans: readonly Rule[], ofPairs: readonly Rule[]): readonly Rule[] {
+  return Object.freeze([...ofPlans, ...ofPairs]);
+}
 
 /** Who meets whom: every two groups, once or each way, and each way also a group of two or more with itself. */
 function encounters(

@@ -104,14 +104,13 @@ export const thresholds = /* @__PURE__ */ frozen({
   youngCrustacean: {
     value: 1,
     unit: "cm",
-    about:
-      "Shrimps, crayfish and crabs up to this length count as newly hatched where no length of prey is stated.",
+    about: "Shrimps, crayfish and crabs up to this length count as newly hatched likewise.",
     source: commonPractice,
   },
   youngSnail: {
     value: 0.5,
     unit: "cm",
-    about: "Snails up to this size count as newly hatched where no length of prey is stated.",
+    about: "Snails up to this size count as newly hatched likewise.",
     source: commonPractice,
   },
   clawReach: {
@@ -246,7 +245,7 @@ export const thresholds = /* @__PURE__ */ frozen({
     unit: "kN",
     about: "The weight of tank, water, gravel and stand from which the caution on floors is given.",
     source:
-      "EN 1991-1-1:2002, table 6.2, from memory: the greater of the concentrated loads, 2.0 to 3.0 kN, that floors of dwellings are reckoned for",
+      "EN 1991-1-1:2002, table 6.2, from memory: concentrated load on floors of dwellings, 2.0 to 3.0 kN",
   },
   floorUnknownHeight: {
     value: 5000,

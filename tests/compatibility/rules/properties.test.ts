@@ -336,20 +336,20 @@ describe.each(
 
   test("loses a finding in a plan that meets its condition", () => {
     let met = 0;
-    fc.assert(
-      fc.property(ofTwoSpecies, (stocked) => {
-        const plan = planned(stocked, stocked.species.map(profileOf));
-        for (const finding of assessPlan(plan, { rules: [rule] }).findings) {
-          if (finding.weight !== "restricting") continue;
-          const better = meeting(plan, finding.condition);
-          if (!better) continue;
-          met += 1;
-          const left = assessPlan(better, { rules: [rule] }).findings.filter((other) => same(other, finding));
-          expect(left, JSON.stringify(finding.condition)).toEqual([]);
-        }
-      }),
-      { numRuns: 400 },
-    );
+    const holds = fc.property(ofTwoSpecies, (stocked) => {
+      const plan = planned(stocked, stocked.species.map(profileOf));
+      for (const finding of assessPlan(plan, { rules: [rule] }).findings) {
+        if (finding.weight !== "restricting") continue;
+        const better = meeting(plan, finding.condition);
+        if (!better) continue;
+        met += 1;
+        const left = assessPlan(better, { rules: [rule] }).findings.filter((other) => same(other, finding));
+        expect(left, JSON.stringify(finding.condition)).toEqual([]);
+      }
+    });
+    // Some findings are rare in plans drawn at random: more are drawn until one arises.
+    for (let round = 0; round === 0 || (met === 0 && round < 10); round += 1)
+      fc.assert(holds, { numRuns: 400 });
     expect(met).toBeGreaterThan(0);
   });
 });

@@ -5,15 +5,7 @@ import { placeOf } from "../../animals/rivals";
 import { defineRule } from "../../engine/rule/define-rule";
 import type { SeenParty } from "../../engine/rule/rule";
 import { coverBeside } from "../shared/cover-beside";
-import {
-  type ActAnswer,
-  actMeasures,
-  blocks,
-  onlyDisturbs,
-  restricts,
-  roomAndSight,
-  toKnow,
-} from "../shared/judge-act";
+import { type ActAnswer, actMeasures, judgeTowards, roomAndSight, toKnow } from "../shared/judge-act";
 import { shareAny } from "../shared/share-any";
 
 type Doer = SeenParty<
@@ -23,7 +15,7 @@ type Doer = SeenParty<
 type Other = SeenParty<never, "space.openWater">;
 
 /** Who kills or wounds what it takes for its own cannot live beside it; who chases it needs room and something between. */
-export const actsLookAlike = defineRule({
+export const actsLookAlike = /* @__PURE__ */ defineRule({
   id: "acts-look-alike",
   question: "Does it take the other for one of its own, and what does it do then?",
   way: "each-way",
@@ -57,16 +49,13 @@ function judged(
   to: Other,
   { coverAgainstChase, roomBesideBrood }: Deciding,
 ): readonly ActAnswer[] {
-  const { does, when = "always" } = act;
-  const { party } = from;
-  if (onlyDisturbs(act) || does === "nips-fins" || does === "rasps-mucus") return [toKnow(act, party)];
-  if (does === "kills" || (does === "bites" && when === "always")) return [blocks(act, party)];
-  if (when === "crowded" && does !== "bites") return [toKnow(act, party)];
-  const area = placeOf(from["space.territory"])?.area;
-  if (ofBrood(when)) return restricts(act, party, roomAndSight(2, area && (roomBesideBrood * area) / 2));
-  if (when === "crowded")
-    return restricts(act, party, [coverBeside(coverAgainstChase, from, to), ...roomAndSight(2, area)]);
-  return restricts(act, party, roomAndSight(2, area));
+  if (act.does === "nips-fins" || act.does === "rasps-mucus") return [toKnow(act, from.party)];
+  return judgeTowards(act, from.party, (when) => {
+    const area = placeOf(from["space.territory"])?.area;
+    if (ofBrood(when)) return roomAndSight(2, area && (roomBesideBrood * area) / 2);
+    const apart = roomAndSight(2, area);
+    return when === "crowded" ? [coverBeside(coverAgainstChase, from, to), ...apart] : apart;
+  });
 }
 
 /** The markings that some animal of the party shows. */

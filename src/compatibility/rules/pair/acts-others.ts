@@ -8,15 +8,7 @@ import type { GivenCondition } from "../../engine/rule/finding";
 import type { SeenParty } from "../../engine/rule/rule";
 import type { ThresholdValues } from "../../thresholds";
 import { coverBeside } from "../shared/cover-beside";
-import {
-  type ActAnswer,
-  actMeasures,
-  blocks,
-  onlyDisturbs,
-  restricts,
-  roomAndSight,
-  toKnow,
-} from "../shared/judge-act";
+import { type ActAnswer, actMeasures, judgeTowards, restricts, roomAndSight } from "../shared/judge-act";
 
 type Doer = SeenParty<
   "temperament.acts" | "size.adultLength",
@@ -29,7 +21,7 @@ type Deciding = Pick<ThresholdValues, "coverAgainstChase" | "clearlySmaller" | "
  * Killing and wounding whoever is near block; a brood that is defended with bites needs room beside it; whoever is only
  * chased needs cover to get out of sight. A bully chases all that are not clearly larger.
  */
-export const actsOthers = defineRule({
+export const actsOthers = /* @__PURE__ */ defineRule({
   id: "acts-others",
   question: "What does it do to other species?",
   way: "each-way",
@@ -56,15 +48,10 @@ export const actsOthers = defineRule({
 });
 
 function judged(act: Act, from: Doer, to: Other, thresholds: Deciding): readonly ActAnswer[] {
-  const { does, when = "always" } = act;
-  const { party } = from;
-  const cover = coverBeside(thresholds.coverAgainstChase, from, to);
-  if (onlyDisturbs(act)) return [toKnow(act, party)];
-  if (does === "kills" || (does === "bites" && when === "always"))
-    return [blocks(act, party, act.target === "long-finned" ? shortFinned : undefined)];
-  if (ofBrood(when)) return restricts(act, party, [besideBrood(from, thresholds) ?? cover]);
-  if (when === "crowded" && does !== "bites") return [toKnow(act, party)];
-  return restricts(act, party, [cover]);
+  const removedBy = (when: Act["when"]) => [
+    (ofBrood(when) && besideBrood(from, thresholds)) || coverBeside(thresholds.coverAgainstChase, from, to),
+  ];
+  return judgeTowards(act, from.party, removedBy, act.target === "long-finned" ? shortFinned : undefined);
 }
 
 const shortFinned: GivenCondition = { on: "group.longFins", of: "to", wanted: { oneOf: [false] } };

@@ -37,7 +37,7 @@ const targets: readonly Act["target"][] = ["own-sex", "other-sex", "own-kind", "
  * restrict to the one that does neither. Others that fight need room and something between them; chases in a shoal are
  * spread over it, those of a bully are not.
  */
-export const actsOwnKind = defineRule({
+export const actsOwnKind = /* @__PURE__ */ defineRule({
   id: "acts-own-kind",
   question: "What does it do to its own kind, and to rivals of its sex?",
   way: "each-way",

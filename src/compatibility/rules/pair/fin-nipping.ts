@@ -4,7 +4,7 @@ import { grownLength, preyLength } from "../../animals/lengths";
 import { defineRule } from "../../engine/rule/define-rule";
 
 /** Long fins are bitten until they are gone; who nips anyone wears out those that are slow or much smaller. */
-export const finNipping = defineRule({
+export const finNipping = /* @__PURE__ */ defineRule({
   id: "fin-nipping",
   question: "Does it bite pieces out of the other's fins?",
   way: "each-way",

@@ -2,7 +2,7 @@ import { currents, currentsBetween, currentsFrom, currentsUpTo } from "../../../
 import { defineRule } from "../../engine/rule/define-rule";
 
 /** A tank has places: without a shared current, each needs one of its own. */
-export const flow = defineRule({
+export const flow = /* @__PURE__ */ defineRule({
   id: "flow",
   question: "Is there a current in which both are at ease?",
   way: "mutual",

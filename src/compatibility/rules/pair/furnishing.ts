@@ -25,7 +25,7 @@ const asks = [
  * One tank has one ground and one planting, and what is cover is not free to swim in. No planting holds where plants are
  * pulled out; where they are eaten, tough ones stay. What nobody knows leaves it open.
  */
-export const furnishing = defineRule({
+export const furnishing = /* @__PURE__ */ defineRule({
   id: "furnishing",
   question: "Can one tank be furnished for both?",
   way: "mutual",

@@ -2,14 +2,14 @@ import { defineRule } from "../../engine/rule/define-rule";
 import { judgeSharedWater, sharedWaterMeasures } from "../shared/water";
 
 /** Blocks where what both can be given is narrower than can be held; restricts to it where what both are kept in leaves little. */
-export const generalHardness = defineRule({
+export const generalHardness = /* @__PURE__ */ defineRule({
   id: "general-hardness",
   question: "Is there a hardness at which both can be kept?",
   way: "mutual",
   needs: { from: ["water.generalHardness"], to: ["water.generalHardness"] },
   decidesBy: ["givesHardness", "leastHardness", "sharedHardness"],
   mayYield: ["blocking", "restricting", "advisory", "favourable"],
-  measures: sharedWaterMeasures("dH"),
+  measures: /* @__PURE__ */ sharedWaterMeasures("dH"),
   judge: ({ from, to, thresholds }) =>
     judgeSharedWater(from["water.generalHardness"], to["water.generalHardness"], "water.generalHardness", {
       gives: thresholds.givesHardness,

@@ -23,7 +23,7 @@ function sexesApart(from: Parent, to: Parent): GivenCondition | undefined {
  * that a cross nobody knows of decides nothing; where young of either are wanted, males of one and females of the other are
  * kept apart.
  */
-export const interbreeding = defineRule({
+export const interbreeding = /* @__PURE__ */ defineRule({
   id: "interbreeding",
   question: "Do its males have offspring with the other's females?",
   way: "each-way",

@@ -10,7 +10,7 @@ type Grazer = SeenParty<"temperament.acts", "diet.foods">;
 const greens: TraitValue<"diet.foods"> = ["algae", "plants"];
 
 /** Flat or broad flanks and slow swimmers suffer; small spindles that keep moving are let alone. */
-export const mucusGrazing = defineRule({
+export const mucusGrazing = /* @__PURE__ */ defineRule({
   id: "mucus-grazing",
   question: "Does it rasp the slime coat off the other's flank?",
   way: "each-way",

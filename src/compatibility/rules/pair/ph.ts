@@ -2,14 +2,14 @@ import { defineRule } from "../../engine/rule/define-rule";
 import { judgeSharedWater, sharedWaterMeasures } from "../shared/water";
 
 /** Blocks where what both can be given is narrower than can be held; restricts to it where what both are kept in leaves little. */
-export const ph = defineRule({
+export const ph = /* @__PURE__ */ defineRule({
   id: "ph",
   question: "Is there a pH at which both can be kept?",
   way: "mutual",
   needs: { from: ["water.pH"], to: ["water.pH"] },
   decidesBy: ["givesPH", "leastPH", "sharedPH"],
   mayYield: ["blocking", "restricting", "advisory", "favourable"],
-  measures: sharedWaterMeasures("pH"),
+  measures: /* @__PURE__ */ sharedWaterMeasures("pH"),
   judge: ({ from, to, thresholds }) =>
     judgeSharedWater(from["water.pH"], to["water.pH"], "water.pH", {
       gives: thresholds.givesPH,

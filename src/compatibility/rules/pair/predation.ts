@@ -35,7 +35,7 @@ type Answer = Judged<"blocking" | "restricting" | "advisory", typeof mealMeasure
  * to the length at which they enter. Eggs and young that are born among the others are a loss that keepers accept, unless
  * they are wanted.
  */
-export const predation = defineRule({
+export const predation = /* @__PURE__ */ defineRule({
   id: "predation",
   question: "Does one eat the other, its young or its eggs?",
   way: "each-way",

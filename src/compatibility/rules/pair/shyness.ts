@@ -3,7 +3,7 @@ import { coverBeside } from "../shared/cover-beside";
 import { shareAny } from "../shared/share-any";
 
 /** Restless: first at the food, and not of those that swim calmly. */
-export const shyness = defineRule({
+export const shyness = /* @__PURE__ */ defineRule({
   id: "shyness",
   question: "Does the other's bustle keep it in hiding?",
   way: "each-way",

@@ -5,7 +5,7 @@ import { coverBeside } from "../shared/cover-beside";
 import { shareAny } from "../shared/share-any";
 
 /** Not about being eaten: a large fish that moves about leaves a small one no rest, unless it can withdraw. */
-export const sizeAndPace = defineRule({
+export const sizeAndPace = /* @__PURE__ */ defineRule({
   id: "size-and-pace",
   question: "Is it so much longer that the other is pushed aside?",
   way: "each-way",

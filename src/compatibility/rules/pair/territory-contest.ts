@@ -8,7 +8,7 @@ type Holder = SeenParty<never, "space.territory">;
  * What a tank yields to all holders together is asked by `territories`. Where one surely holds none, nothing hangs on
  * the other.
  */
-export const territoryContest = defineRule({
+export const territoryContest = /* @__PURE__ */ defineRule({
   id: "territory-contest",
   question: "Do both defend a place in the same part of the tank?",
   way: "mutual",

@@ -2,7 +2,7 @@ import { grownLength } from "../../animals/lengths";
 import { defineRule } from "../../engine/rule/define-rule";
 
 /** Large animals that rest on the ground burn themselves on heaters; small, climbing and weak ones get into pumps. */
-export const cautionDevices = defineRule({
+export const cautionDevices = /* @__PURE__ */ defineRule({
   id: "caution-devices",
   question: "Can a heater or a pump hurt it?",
   way: "each-group",

@@ -1,7 +1,7 @@
 import { defineRule } from "../../engine/rule/define-rule";
 
 /** Tells each way in which an animal can hurt a person. */
-export const cautionHazards = defineRule({
+export const cautionHazards = /* @__PURE__ */ defineRule({
   id: "caution-hazards",
   question: "Can it hurt a person?",
   way: "each-group",

@@ -1,7 +1,7 @@
 import { defineRule } from "../../engine/rule/define-rule";
 
 /** Restricts to the cover that it needs. */
-export const cover = defineRule({
+export const cover = /* @__PURE__ */ defineRule({
   id: "cover",
   question: "Is there as much cover as it needs?",
   way: "each-group",

@@ -8,7 +8,7 @@ import { defineRule } from "../../engine/rule/define-rule";
 const leastRate = /* @__PURE__ */ filterCapacity({ mediaArea: 1, age: filterCapacityDomain.age.max }).min;
 
 /** By the least that is known of filters, for the most that the grown stock is fed. */
-export const filterNitrogen = defineRule({
+export const filterNitrogen = /* @__PURE__ */ defineRule({
   id: "filter-nitrogen",
   question: "Does the filter take up the ammonia that the whole stock gives off?",
   way: "once",

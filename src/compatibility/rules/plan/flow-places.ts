@@ -4,7 +4,7 @@ import { currents, currentsBetween, currentsFrom, currentsUpTo } from "../../../
 import { defineRule } from "../../engine/rule/define-rule";
 
 /** A tank has places: one that is calm enough for it, and one that moves enough. */
-export const flowPlaces = defineRule({
+export const flowPlaces = /* @__PURE__ */ defineRule({
   id: "flow-places",
   question: "Is there a place with a current in which it is at ease?",
   way: "each-group",

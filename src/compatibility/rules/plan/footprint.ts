@@ -8,7 +8,7 @@ import { defineRule } from "../../engine/rule/define-rule";
  * Grown, and as many as belong together: a floor far too small is refused, and so is a tank narrower than the animal is
  * long, in which it cannot turn unless it is as supple as an eel.
  */
-export const footprint = defineRule({
+export const footprint = /* @__PURE__ */ defineRule({
   id: "footprint",
   question: "Is the floor large enough for the group, and wide enough to turn?",
   way: "each-group",

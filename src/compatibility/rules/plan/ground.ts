@@ -1,7 +1,7 @@
 import { defineRule } from "../../engine/rule/define-rule";
 
 /** Restricts to the grounds that do not wear its barbels and in which it can dig, sift or spawn. */
-export const ground = defineRule({
+export const ground = /* @__PURE__ */ defineRule({
   id: "ground",
   question: "Is the ground one that it can dig in, sift or rest on unharmed?",
   way: "each-group",

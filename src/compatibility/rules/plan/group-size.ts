@@ -2,7 +2,7 @@ import { leastNumber } from "../../animals/least-number";
 import { defineRule } from "../../engine/rule/define-rule";
 
 /** More of its kind may be asked for, fewer never: what several of a solitary kind do to each other, their acts say. */
-export const groupSize = defineRule({
+export const groupSize = /* @__PURE__ */ defineRule({
   id: "group-size",
   question: "Are there as many of it as belong together?",
   way: "each-group",

@@ -2,7 +2,7 @@ import { grownLength } from "../../animals/lengths";
 import { defineRule } from "../../engine/rule/define-rule";
 
 /** Only long, deep bodies need more height than tanks commonly have. */
-export const height = defineRule({
+export const height = /* @__PURE__ */ defineRule({
   id: "height",
   question: "Is the tank high enough for its body?",
   way: "each-group",

@@ -6,7 +6,7 @@ import type { SeenParty } from "../../engine/rule/rule";
 type Hider = SeenParty<"space.hides", (typeof wantedBy)[number]>;
 
 /** Who uses the same kinds of hiding places needs its own beside the others'. */
-export const hidingPlaces = defineRule({
+export const hidingPlaces = /* @__PURE__ */ defineRule({
   id: "hiding-places",
   question: "Does each find a place to hide, sleep or spawn in?",
   way: "all-groups",

@@ -4,7 +4,7 @@ import { wantedBy, wantedKin } from "../../animals/wanted";
 import { defineRule } from "../../engine/rule/define-rule";
 
 /** A tank far too short for grown animals is refused: no furnishing helps. */
-export const longestRun = defineRule({
+export const longestRun = /* @__PURE__ */ defineRule({
   id: "longest-run",
   question: "Is the tank long enough for the group to swim?",
   way: "each-group",

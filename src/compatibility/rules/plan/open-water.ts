@@ -1,7 +1,7 @@
 import { defineRule } from "../../engine/rule/define-rule";
 
 /** Restricts to the share of the tank that it needs free to swim in. */
-export const openWater = defineRule({
+export const openWater = /* @__PURE__ */ defineRule({
   id: "open-water",
   question: "Is enough of the tank free to swim in?",
   way: "each-group",

@@ -19,7 +19,7 @@ const movedSurface = { on: "tank.flow.strongest", wanted: { oneOf: currentsFrom(
  * exchange, nothing is said; else, or where nobody knows how warm or how much water it is, the surface must be moved.
  * Air breathers need a surface they can reach.
  */
-export const oxygen = defineRule({
+export const oxygen = /* @__PURE__ */ defineRule({
   id: "oxygen",
   question: "Does it get enough oxygen on the hottest night, with the whole stock?",
   way: "each-group",

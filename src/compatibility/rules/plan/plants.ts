@@ -1,7 +1,7 @@
 import { defineRule } from "../../engine/rule/define-rule";
 
 /** Restricts to plants that have grown in, for what stays pale, hides or starves without them. */
-export const plants = defineRule({
+export const plants = /* @__PURE__ */ defineRule({
   id: "plants",
   question: "Does it need plants that have grown in?",
   way: "each-group",

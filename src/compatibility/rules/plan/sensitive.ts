@@ -1,7 +1,7 @@
 import { defineRule } from "../../engine/rule/define-rule";
 
 /** Tells what harms it sooner than its tank mates, so that no remedy does. */
-export const sensitive = defineRule({
+export const sensitive = /* @__PURE__ */ defineRule({
   id: "sensitive",
   question: "What harms it sooner than its tank mates?",
   way: "each-group",

@@ -8,7 +8,7 @@ type Answer = Judged<"restricting" | "advisory", { readonly cover: "1" }> & { re
  * Dense cover settles it too, more slowly, as far as the open water leaves it that any of them needs. Who eats fish is
  * settled by none of another kind: it hides, and more cover than it needs anyway is a help and no need.
  */
-export const settlingCompany = defineRule({
+export const settlingCompany = /* @__PURE__ */ defineRule({
   id: "settling-company",
   question: "Does calm company in the open water bring it out of hiding?",
   way: "all-groups",

@@ -1,7 +1,7 @@
 import { defineRule } from "../../engine/rule/define-rule";
 
 /** Animals sold unsexed are told, not asked for. */
-export const sexRatio = defineRule({
+export const sexRatio = /* @__PURE__ */ defineRule({
   id: "sex-ratio",
   question: "Are there enough females that no male wears one out?",
   way: "each-group",

@@ -2,7 +2,7 @@ import { defineRule } from "../../engine/rule/define-rule";
 import { judgePlannedWater, plannedWaterMeasures } from "../shared/water";
 
 /** Restricts to what it can be given; water at the edge of that, or outside its optimum, is worth knowing. */
-export const waterHardness = defineRule({
+export const waterHardness = /* @__PURE__ */ defineRule({
   id: "water-hardness",
   question: "Is the water as soft or hard as the group is kept?",
   way: "each-group",
@@ -10,7 +10,7 @@ export const waterHardness = defineRule({
   reads: ["water.generalHardness"],
   decidesBy: ["givesHardness"],
   mayYield: ["restricting", "advisory"],
-  measures: plannedWaterMeasures("dH"),
+  measures: /* @__PURE__ */ plannedWaterMeasures("dH"),
   judge: ({ from, plan, thresholds }) =>
     judgePlannedWater(
       from["water.generalHardness"],

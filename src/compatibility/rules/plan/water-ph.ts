@@ -2,7 +2,7 @@ import { defineRule } from "../../engine/rule/define-rule";
 import { judgePlannedWater, plannedWaterMeasures } from "../shared/water";
 
 /** Restricts to what it can be given; water at the edge of that, or outside its optimum, is worth knowing. */
-export const waterPh = defineRule({
+export const waterPh = /* @__PURE__ */ defineRule({
   id: "water-ph",
   question: "Is the water as acid or alkaline as the group is kept?",
   way: "each-group",
@@ -10,7 +10,7 @@ export const waterPh = defineRule({
   reads: ["water.pH"],
   decidesBy: ["givesPH"],
   mayYield: ["restricting", "advisory"],
-  measures: plannedWaterMeasures("pH"),
+  measures: /* @__PURE__ */ plannedWaterMeasures("pH"),
   judge: ({ from, plan, thresholds }) =>
     judgePlannedWater(
       from["water.pH"],

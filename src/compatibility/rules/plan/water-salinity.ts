@@ -2,14 +2,14 @@ import { defineRule } from "../../engine/rule/define-rule";
 import { judgePlannedWater, plannedWaterMeasures } from "../shared/water";
 
 /** Water of which no salinity is stated counts as fresh, but the figure is asked for. */
-export const waterSalinity = defineRule({
+export const waterSalinity = /* @__PURE__ */ defineRule({
   id: "water-salinity",
   question: "Is the water as salt or fresh as the group is kept?",
   way: "each-group",
   needs: { from: ["water.salinity"] },
   reads: ["water.statedSalinity"],
   mayYield: ["restricting", "advisory"],
-  measures: plannedWaterMeasures("g/kg"),
+  measures: /* @__PURE__ */ plannedWaterMeasures("g/kg"),
   judge: ({ from, plan }) =>
     judgePlannedWater(
       from["water.salinity"],

@@ -2,7 +2,7 @@ import { defineRule } from "../../engine/rule/define-rule";
 import { judgePlannedWater, plannedWaterMeasures } from "../shared/water";
 
 /** A hot day is held to the upper end, a cool season to the lower. */
-export const waterTemperature = defineRule({
+export const waterTemperature = /* @__PURE__ */ defineRule({
   id: "water-temperature",
   question: "Is the water as warm as the group is kept, on the hottest and coolest day too?",
   way: "each-group",
@@ -10,7 +10,7 @@ export const waterTemperature = defineRule({
   reads: ["water.temperature", "water.hottest", "water.coolest"],
   decidesBy: ["givesTemperature"],
   mayYield: ["restricting", "advisory"],
-  measures: plannedWaterMeasures("degC"),
+  measures: /* @__PURE__ */ plannedWaterMeasures("degC"),
   judge: ({ from, plan, thresholds }) => {
     const figures = from["water.temperature"];
     const giving = { gives: thresholds.givesTemperature };

@@ -15,7 +15,7 @@ type Dweller = SeenParty<
  * themselves hold spare room, so each further group adds a part of its own. Open water is parted by moving, and whoever
  * grazes panes and wood is in nobody's way.
  */
-export const zones = defineRule({
+export const zones = /* @__PURE__ */ defineRule({
   id: "zones",
   question: "Have those that live only on the ground, or only at the surface, room beside each other?",
   way: "all-groups",

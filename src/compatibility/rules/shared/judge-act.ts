@@ -59,6 +59,23 @@ export const restricts = (
     condition,
   }));
 
+/**
+ * What an act towards another species weighs: what kills, or wounds at any time, blocks; what disturbs, and chases that come
+ * of crowding, are worth knowing; the rest restricts to what removes it.
+ */
+export function judgeTowards(
+  act: Act,
+  animals: Animals,
+  removedBy: (when: NonNullable<Act["when"]>) => readonly GivenCondition[],
+  instead?: GivenCondition,
+): readonly ActAnswer[] {
+  const { does, when = "always" } = act;
+  if (onlyDisturbs(act)) return [toKnow(act, animals)];
+  if (does === "kills" || (does === "bites" && when === "always")) return [blocks(act, animals, instead)];
+  if (when === "crowded" && does !== "bites") return [toKnow(act, animals)];
+  return restricts(act, animals, removedBy(when));
+}
+
 /** Room and things that break the line of sight, for so many that would fight. */
 export const roomAndSight = (rivals: number, area: number | undefined): readonly GivenCondition[] => [
   { on: "tank.sightBreaks", wanted: { min: Math.max(rivals - 1, 1) } },

@@ -63,17 +63,21 @@ type SharedAnswer = Judged<
 export function judgeSharedWater(a: Span, b: Span, on: FactName, giving: Giving): readonly SharedAnswer[] {
   const wanted = overlap(wantedOf(a, giving), wantedOf(b, giving));
   const measures = { from: a.kept, to: b.kept };
-  if (!canBeHeld(wanted, giving)) {
-    return a.standIn || b.standIn
-      ? [{ weight: "advisory", couldBe: "blocking", measures }]
-      : [{ weight: "blocking", measures }];
-  }
+  if (!canBeHeld(wanted, giving)) return [notShared(a, b)];
   const shared = overlap(a.kept, b.kept);
   if (shared && decimal(width(shared) ?? Number.POSITIVE_INFINITY) >= giving.roomy)
     return [{ weight: "favourable", measures: { shared } }];
   const condition = { on, wanted, aim: shared ?? middleOf(wanted) };
   return [{ weight: "restricting", measures: { ...measures, ...(shared && { shared }) }, condition }];
 }
+
+/** That two share no water; where an optimum stands in for what one is kept in, nobody knows. */
+export const notShared = (a: Span, b: Span) => {
+  const measures = { from: a.kept, to: b.kept };
+  return a.standIn || b.standIn
+    ? ({ weight: "advisory", couldBe: "blocking", measures } as const)
+    : ({ weight: "blocking", measures } as const);
+};
 
 /** The middle of a span, as a span; all of one that is open. */
 function middleOf(span: PartialRange): PartialRange {
