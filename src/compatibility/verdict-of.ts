@@ -52,7 +52,7 @@ export function verdictOf(
     conditions,
     met: met as readonly Finding[],
     open: withOwnValues(rankQuestions(judgements)),
-    made: { version, rules: rules.map(({ id }) => id), thresholds: { ...thresholds } },
+    made: { version, rules: rules.map(({ id }) => id), thresholds },
   });
 }
 
