@@ -25,7 +25,7 @@ type Thresholds = Readonly<Record<(typeof decidesBy)[number], number>>;
 type Hunter = SeenParty<"predation.eats" | "size.adultLength", "diet.light" | "diet.reach" | "space.zones">;
 type Prey = SeenParty<
   "size.adultLength",
-  "size.bodyShape" | "size.bodyDepthShare" | "reproduction.mode" | "space.zones" | "care.hazards"
+  "size.bodyShape" | "size.bodyDepthShare" | "reproduction.mode" | "space.zones" | "diet.reach" | "care.hazards"
 >;
 type Answer = Judged<"blocking" | "restricting" | "advisory", typeof mealMeasures>;
 
@@ -42,14 +42,21 @@ export const predation = /* @__PURE__ */ defineRule({
   needs: { from: ["predation.eats", "size.adultLength"], to: ["size.adultLength"] },
   uses: {
     from: ["diet.light", "diet.reach", "space.zones"],
-    to: ["size.bodyShape", "size.bodyDepthShare", "reproduction.mode", "space.zones", "care.hazards"],
+    to: [
+      "size.bodyShape",
+      "size.bodyDepthShare",
+      "reproduction.mode",
+      "space.zones",
+      "diet.reach",
+      "care.hazards",
+    ],
   },
   decidesBy,
   mayYield: ["blocking", "restricting", "advisory"],
   measures: mealMeasures,
   judge: ({ from, to, thresholds }) => {
     const animals = withinReach(from, to) ? ofAnimals(from, to, thresholds) : [];
-    return animals.length > 0 ? animals : [...ofYoung(from, to, thresholds), ...ofEggs(from, to)];
+    return animals.length > 0 ? animals : [...ofYoung(from, to, thresholds), ...ofEggs(from, to, thresholds)];
   },
 });
 
@@ -134,9 +141,10 @@ function reachFor(from: Hunter, to: Prey, thresholds: Thresholds): HunterReach |
   return { eats, tries: greatest === undefined || mayTry(from, to) ? tries : eats, hunter, greatest };
 }
 
-/** Nothing is tried above a stated length on prey that has spines, or that lives elsewhere. */
+/** Nothing is tried above a stated length on prey that has spines, or that neither lives nor feeds where the hunter is. */
 const mayTry = (from: Hunter, to: Prey) =>
-  shareAny(from["space.zones"], to["space.zones"]) && !to["care.hazards"]?.includes("spines");
+  (shareAny(from["space.zones"], to["space.zones"]) || shareAny(from["space.zones"], to["diet.reach"])) &&
+  !to["care.hazards"]?.includes("spines");
 
 /** Crayfish and crabs seize what rests beside them, up to half their length; what swims past may get away. */
 function seizedBy(from: Hunter, to: Prey, hunter: number, { clawReach }: Thresholds): Reach | undefined {
@@ -207,15 +215,26 @@ function bearsAmongOthers({ party, "reproduction.mode": mode }: Prey): boolean {
   return isCrustacean && (mode === undefined || mode === "broods-young");
 }
 
-/** Guarded eggs are lost at night, when the parents rest and others feed. */
-function ofEggs(from: Hunter, to: Prey): readonly Answer[] {
-  const { id, kin } = to.party;
+/**
+ * Guarded eggs are lost at night, when the parents rest and others feed; where they are wanted, nobody can tell whether the
+ * parents hold out. Eggs that nobody guards are lost by day, and as young are: where they are wanted, to those that find
+ * them in too little cover.
+ */
+function ofEggs(from: Hunter, to: Prey, { coverForYoung }: Thresholds): readonly Answer[] {
+  const { id, kin, raises } = to.party;
   if (from.party.id === id || kin.count === 1) return [];
   if (!kin.mayHave.male || !kin.mayHave.female) return [];
   if (!from["predation.eats"].some(({ prey }) => prey === "egg")) return [];
-  const guards = to["reproduction.mode"] === "guards-eggs";
-  if (!guards || !from["diet.light"]?.includes("night")) return [];
-  return [{ weight: "advisory", measures: { of: "egg" }, watchFor: "eggs or young" }];
+  const told = { measures: { of: "egg" }, watchFor: "eggs or young" } as const;
+  const mode = to["reproduction.mode"];
+  const nest = mode === "bubble-nest" && shareAny(from["space.zones"], ["surface"]);
+  if (mode === "guards-eggs" || nest) {
+    if (!from["diet.light"]?.includes("night")) return [];
+    return [{ weight: "advisory", ...told, ...(raises && { couldBe: "blocking" as const }) }];
+  }
+  const scattered = mode === undefined || mode === "scatters-eggs";
+  if (!raises || !scattered) return [];
+  return [{ weight: "restricting", ...told, condition: { on: "tank.cover", wanted: { min: coverForYoung } } }];
 }
 
 /** What makes it worse: a hunter that comes by night, spines that choke it. */
