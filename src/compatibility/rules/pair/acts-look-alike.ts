@@ -42,7 +42,9 @@ export const actsLookAlike = /* @__PURE__ */ defineRule({
     const byMarks = shareAny(shown(from), shown(to))
       ? acts.flatMap((act) => judged(act, from, to, thresholds))
       : [];
-    const wounding = byMarks.length === 0 || byMarks.some((found) => found.weight === "restricting" && found.condition.on === "group.sex");
+    const wounding =
+      byMarks.length === 0 ||
+      byMarks.some((found) => found.weight === "restricting" && found.condition.on === "group.sex");
     if (!wounding || !ofOneBuild(from, to)) return byMarks;
     return [...byMarks, ...acts.flatMap((act) => judged(asLesserRival(act), from, to, thresholds))];
   },

@@ -25,7 +25,12 @@ type Thresholds = Readonly<Record<(typeof decidesBy)[number], number>>;
 type Hunter = SeenParty<"predation.eats" | "size.adultLength", "diet.light" | "diet.reach" | "space.zones">;
 type Prey = SeenParty<
   "size.adultLength",
-  "size.bodyShape" | "size.bodyDepthShare" | "reproduction.mode" | "space.zones" | "diet.reach" | "care.hazards"
+  | "size.bodyShape"
+  | "size.bodyDepthShare"
+  | "reproduction.mode"
+  | "space.zones"
+  | "diet.reach"
+  | "care.hazards"
 >;
 type Answer = Judged<"blocking" | "restricting" | "advisory", typeof mealMeasures>;
 
@@ -67,10 +72,14 @@ function withinReach({ "diet.reach": reach }: Hunter, { "space.zones": zones }: 
   return !(fromAbove && onTheGround);
 }
 
-/** The animals of the plan, at the length they have, and at that which they grow to. */
+/**
+ * The animals of the plan, at the length they have, and at that which they grow to. Grown ones of its own kind are no prey:
+ * what it does to them is an act.
+ */
 function ofAnimals(from: Hunter, to: Prey, thresholds: Thresholds): readonly Answer[] {
   const grown = grownPreyLength(to.party, to["size.adultLength"]);
   const now = preyLength(to.party, to["size.adultLength"]) ?? 0;
+  if (from.party.id === to.party.id && now >= grown) return [];
   const reach = reachFor(from, to, thresholds);
   const asYoung = youngReach(from, to, thresholds);
   const found = reach ? byReach(reach, from, to, { now, grown, asYoung, thresholds }) : [];
@@ -141,10 +150,13 @@ function reachFor(from: Hunter, to: Prey, thresholds: Thresholds): HunterReach |
   return { eats, tries: greatest === undefined || mayTry(from, to) ? tries : eats, hunter, greatest };
 }
 
-/** Nothing is tried above a stated length on prey that has spines, or that neither lives nor feeds where the hunter is. */
-const mayTry = (from: Hunter, to: Prey) =>
-  (shareAny(from["space.zones"], to["space.zones"]) || shareAny(from["space.zones"], to["diet.reach"])) &&
-  !to["care.hazards"]?.includes("spines");
+/** Nothing is tried above a stated length on prey that has spines, or that keeps away from the hunter. */
+const mayTry = (from: Hunter, to: Prey) => meets(from, to) && !to["care.hazards"]?.includes("spines");
+
+/** Whether they use the same part of the water. What feeds at the surface comes to a hunter that waits there. */
+const meets = ({ "space.zones": zones }: Hunter, to: Prey) =>
+  shareAny(zones, to["space.zones"]) ||
+  (shareAny(zones, ["surface"]) && shareAny(to["diet.reach"], ["surface"]));
 
 /** Crayfish and crabs seize what rests beside them, up to half their length; what swims past may get away. */
 function seizedBy(from: Hunter, to: Prey, hunter: number, { clawReach }: Thresholds): Reach | undefined {
@@ -234,7 +246,9 @@ function ofEggs(from: Hunter, to: Prey, { coverForYoung }: Thresholds): readonly
   }
   const scattered = mode === undefined || mode === "scatters-eggs";
   if (!raises || !scattered) return [];
-  return [{ weight: "restricting", ...told, condition: { on: "tank.cover", wanted: { min: coverForYoung } } }];
+  return [
+    { weight: "restricting", ...told, condition: { on: "tank.cover", wanted: { min: coverForYoung } } },
+  ];
 }
 
 /** What makes it worse: a hunter that comes by night, spines that choke it. */
