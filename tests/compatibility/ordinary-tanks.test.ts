@@ -253,3 +253,27 @@ test("pairs that keepers lost are seen coming, for the right reason", () => {
     });
   expect(unseen).toEqual([]);
 });
+
+/** Common company, which at most asks for something. */
+const common = `
+chromobotia-macracanthus pterophyllum-scalare
+chromobotia-macracanthus puntigrus-tetrazona
+mikrogeophagus-ramirezi pterophyllum-scalare
+trichogaster-chuna trichopodus-leerii
+trichogaster-chuna trichopsis-pumila
+trichogaster-lalius trigonostigma-heteromorpha
+epalzeorhynchos-bicolor puntius-titteya
+epalzeorhynchos-bicolor trichopodus-leerii
+labidochromis-caeruleus maylandia-estherae
+pelvicachromis-pulcher phenacogrammus-interruptus`;
+
+test("company that keepers put together every day is not ruled out", () => {
+  const outcomes = common
+    .trim()
+    .split("\n")
+    .map((line) => {
+      const [one = "", other = ""] = line.split(" ");
+      return [line, assessPair(partyOf(one), partyOf(other)).outcome];
+    });
+  expect(outcomes.filter(([, outcome]) => outcome !== "suitable" && outcome !== "conditional")).toEqual([]);
+});
