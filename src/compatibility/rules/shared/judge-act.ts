@@ -17,7 +17,7 @@ export const actMeasures = {
 export type ActAnswer = Judged<"blocking" | "restricting" | "advisory", typeof actMeasures>;
 
 /** The measures of an act of some animals. Young grow up, so what they do not do yet counts too. */
-export const measuresOf = (
+const measuresOf = (
   { does, when = "always", doer, ...act }: Act,
   animals: Animals,
 ): GivenMeasures<typeof actMeasures> => ({
