@@ -122,7 +122,7 @@ function exclusionFinding(twos: readonly (readonly [Asker, Asker])[]): AnyFindin
 
 /** How a verdict names a party. What it shows is its own, so that nobody changes a profile by it. */
 function verdictParty({ animals, species, group }: CheckedParty): VerdictParty {
-  const { kind: _, family: __, kin: ___, listings: ____, some: _____, ...told } = animals;
+  const { kind: _, family: __, order: ___, kin: ____, listings: _____, some: ______, ...told } = animals;
   const names = Object.entries(species.names).map(([language, list]) => [language, [...list]]);
   return {
     ...(group !== undefined && { group }),

@@ -11,11 +11,10 @@ import {
   type ActAnswer,
   actMeasures,
   blocks,
-  measuresOf,
+  deadly,
   onlyDisturbs,
   restricts,
   roomAndSight,
-  sexThatSpares,
   toKnow,
 } from "../shared/judge-act";
 
@@ -77,7 +76,7 @@ function judged(act: Act, from: Doer, isPair: boolean, thresholds: Deciding): re
   const { does, target, when = "always" } = act;
   if (onlyDisturbs(act)) return [toKnow(act, party)];
   if (does === "kills" || (does === "bites" && when === "always" && livesAlone(from)))
-    return deadly(act, from);
+    return [act.target === "own-sex" ? deadly(act, party) : blocks(act, party)];
   if (when === "crowded") {
     return does === "bites"
       ? restricts(act, party, [
@@ -101,14 +100,6 @@ function judged(act: Act, from: Doer, isPair: boolean, thresholds: Deciding): re
 
 /** Whether it lives alone. What nobody stated counts as so. */
 const livesAlone = ({ "social.living": living = "alone" }: Doer) => living === "alone";
-
-/** What kills or wounds blocks; where no sex is stated, it restricts to the sex that does neither. */
-function deadly(act: Act, { party }: Doer): readonly ActAnswer[] {
-  const spared = act.target === "own-sex" ? sexThatSpares(act, party) : undefined;
-  if (!spared) return [blocks(act, party)];
-  const condition = { on: "group.sex", of: "from", wanted: { oneOf: [spared] } } as const;
-  return [{ weight: "restricting", measures: measuresOf(act, party), watchFor: "torn fins", condition }];
-}
 
 /** The floor that as many as fight need together. */
 function floorFor(from: Doer, isPair: boolean, act: Act): readonly GivenCondition[] {

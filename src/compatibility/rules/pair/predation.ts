@@ -25,7 +25,12 @@ type Thresholds = Readonly<Record<(typeof decidesBy)[number], number>>;
 type Hunter = SeenParty<"predation.eats" | "size.adultLength", "diet.light" | "diet.reach" | "space.zones">;
 type Prey = SeenParty<
   "size.adultLength",
-  "size.bodyShape" | "size.bodyDepthShare" | "reproduction.mode" | "space.zones" | "care.hazards"
+  | "size.bodyShape"
+  | "size.bodyDepthShare"
+  | "reproduction.mode"
+  | "space.zones"
+  | "diet.reach"
+  | "care.hazards"
 >;
 type Answer = Judged<"blocking" | "restricting" | "advisory", typeof mealMeasures>;
 
@@ -42,14 +47,21 @@ export const predation = /* @__PURE__ */ defineRule({
   needs: { from: ["predation.eats", "size.adultLength"], to: ["size.adultLength"] },
   uses: {
     from: ["diet.light", "diet.reach", "space.zones"],
-    to: ["size.bodyShape", "size.bodyDepthShare", "reproduction.mode", "space.zones", "care.hazards"],
+    to: [
+      "size.bodyShape",
+      "size.bodyDepthShare",
+      "reproduction.mode",
+      "space.zones",
+      "diet.reach",
+      "care.hazards",
+    ],
   },
   decidesBy,
   mayYield: ["blocking", "restricting", "advisory"],
   measures: mealMeasures,
   judge: ({ from, to, thresholds }) => {
     const animals = withinReach(from, to) ? ofAnimals(from, to, thresholds) : [];
-    return animals.length > 0 ? animals : [...ofYoung(from, to, thresholds), ...ofEggs(from, to)];
+    return animals.length > 0 ? animals : [...ofYoung(from, to, thresholds), ...ofEggs(from, to, thresholds)];
   },
 });
 
@@ -60,10 +72,14 @@ function withinReach({ "diet.reach": reach }: Hunter, { "space.zones": zones }: 
   return !(fromAbove && onTheGround);
 }
 
-/** The animals of the plan, at the length they have, and at that which they grow to. */
+/**
+ * The animals of the plan, at the length they have, and at that which they grow to. Grown ones of its own kind are no prey:
+ * what it does to them is an act.
+ */
 function ofAnimals(from: Hunter, to: Prey, thresholds: Thresholds): readonly Answer[] {
   const grown = grownPreyLength(to.party, to["size.adultLength"]);
   const now = preyLength(to.party, to["size.adultLength"]) ?? 0;
+  if (from.party.id === to.party.id && now >= grown) return [];
   const reach = reachFor(from, to, thresholds);
   const asYoung = youngReach(from, to, thresholds);
   const found = reach ? byReach(reach, from, to, { now, grown, asYoung, thresholds }) : [];
@@ -134,9 +150,13 @@ function reachFor(from: Hunter, to: Prey, thresholds: Thresholds): HunterReach |
   return { eats, tries: greatest === undefined || mayTry(from, to) ? tries : eats, hunter, greatest };
 }
 
-/** Nothing is tried above a stated length on prey that has spines, or that lives elsewhere. */
-const mayTry = (from: Hunter, to: Prey) =>
-  shareAny(from["space.zones"], to["space.zones"]) && !to["care.hazards"]?.includes("spines");
+/** Nothing is tried above a stated length on prey that has spines, or that keeps away from the hunter. */
+const mayTry = (from: Hunter, to: Prey) => meets(from, to) && !to["care.hazards"]?.includes("spines");
+
+/** Whether they use the same part of the water. What feeds at the surface comes to a hunter that waits there. */
+const meets = ({ "space.zones": zones }: Hunter, to: Prey) =>
+  shareAny(zones, to["space.zones"]) ||
+  (shareAny(zones, ["surface"]) && shareAny(to["diet.reach"], ["surface"]));
 
 /** Crayfish and crabs seize what rests beside them, up to half their length; what swims past may get away. */
 function seizedBy(from: Hunter, to: Prey, hunter: number, { clawReach }: Thresholds): Reach | undefined {
@@ -207,15 +227,28 @@ function bearsAmongOthers({ party, "reproduction.mode": mode }: Prey): boolean {
   return isCrustacean && (mode === undefined || mode === "broods-young");
 }
 
-/** Guarded eggs are lost at night, when the parents rest and others feed. */
-function ofEggs(from: Hunter, to: Prey): readonly Answer[] {
-  const { id, kin } = to.party;
+/**
+ * Guarded eggs are lost at night, when the parents rest and others feed; where they are wanted, nobody can tell whether the
+ * parents hold out. Eggs that nobody guards are lost by day, and as young are: where they are wanted, to those that find
+ * them in too little cover.
+ */
+function ofEggs(from: Hunter, to: Prey, { coverForYoung }: Thresholds): readonly Answer[] {
+  const { id, kin, raises } = to.party;
   if (from.party.id === id || kin.count === 1) return [];
   if (!kin.mayHave.male || !kin.mayHave.female) return [];
   if (!from["predation.eats"].some(({ prey }) => prey === "egg")) return [];
-  const guards = to["reproduction.mode"] === "guards-eggs";
-  if (!guards || !from["diet.light"]?.includes("night")) return [];
-  return [{ weight: "advisory", measures: { of: "egg" }, watchFor: "eggs or young" }];
+  const told = { measures: { of: "egg" }, watchFor: "eggs or young" } as const;
+  const mode = to["reproduction.mode"];
+  const nest = mode === "bubble-nest" && shareAny(from["space.zones"], ["surface"]);
+  if (mode === "guards-eggs" || nest) {
+    if (!from["diet.light"]?.includes("night")) return [];
+    return [{ weight: "advisory", ...told, ...(raises && { couldBe: "blocking" as const }) }];
+  }
+  const scattered = mode === undefined || mode === "scatters-eggs";
+  if (!raises || !scattered) return [];
+  return [
+    { weight: "restricting", ...told, condition: { on: "tank.cover", wanted: { min: coverForYoung } } },
+  ];
 }
 
 /** What makes it worse: a hunter that comes by night, spines that choke it. */
