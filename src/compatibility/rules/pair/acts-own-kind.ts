@@ -91,8 +91,11 @@ function judged(act: Act, from: Doer, isPair: boolean, thresholds: Deciding): re
   const rivals = rivalsOf({ act, kin: party.kin, isPair, living, territory });
   if (rivals < 2) return [];
   const area = placeOf(territory)?.area;
-  if (ofBrood(when))
-    return restricts(act, party, [...roomAndSight(rivals, area && thresholds.roomBesideBrood * area)]);
+  if (ofBrood(when)) {
+    const places = Math.max(rivals, thresholds.roomBesideBrood);
+    const floor = area === undefined ? undefined : (places / rivals) * area;
+    return restricts(act, party, roomAndSight(rivals, floor));
+  }
   const shoal = spreadOver(act, from, thresholds.spreadsFrom);
   return shoal === undefined
     ? restricts(act, party, roomAndSight(rivals, area))
