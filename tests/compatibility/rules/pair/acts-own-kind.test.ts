@@ -265,11 +265,23 @@ describe("a brood", () => {
     expect(asked(among(guards("bites"), nesting, { males: 1, females: 1 }))).toEqual([]);
   });
 
-  test("is defended with bites against further pairs: room for each beside it", () => {
+  test("is defended with bites against further pairs: room for each, and for company beside one", () => {
     expect(asked(among(guards("bites"), nesting, { males: 2, females: 2 }))).toMatchObject([
       sightBreaks(1),
-      footprint(4000),
+      footprint(2000),
     ]);
+    expect(asked(among(guards("bites"), nesting, { males: 3, females: 3 }))).toMatchObject([
+      sightBreaks(2),
+      footprint(3000),
+    ]);
+  });
+
+  test("and room are held by pairs where a group of no pairs does", () => {
+    const grouped: Stated = { ...nesting, "social.living": "group" };
+    const biting: Act = { does: "bites", target: "own-kind" };
+    expect(asked(among(biting, grouped, { unsexed: 5 }))).toMatchObject([sightBreaks(2), footprint(3000)]);
+    expect(asked(among(biting, grouped, { males: 1, females: 1 }))).toEqual([]);
+    expect(asked(among(biting, grouped, { females: 3 }))).toMatchObject([sightBreaks(2), footprint(3000)]);
   });
 
   test("is defended by chases, which pass", () => {
