@@ -18,7 +18,8 @@ export const placeOf = (territory: Rivalry["territory"]): Territory | undefined 
 
 /**
  * How many of a kind need a place of their own, out of each other's sight: each male, or each pair where they live in
- * pairs or hold a place in pairs, for a mate is no rival. Where the sexes are not known, half of them count as male.
+ * pairs or hold a place in pairs, for a mate is no rival, and nor are the females of a harem. Where the sexes are not
+ * known, half of them count as male.
  */
 export function rivalsOf({ act, kin, isPair, living, territory }: Rivalry): number {
   const { count = isPair ? 2 : 1, males, females, mayHave } = kin;
@@ -26,10 +27,13 @@ export function rivalsOf({ act, kin, isPair, living, territory }: Rivalry): numb
   if (living === "pair" || (place?.holder === "pair" && act.target !== "own-sex"))
     return onlyOneSex(kin) ? count : Math.max(Math.ceil(count / 2), males ?? 0, females ?? 0);
   const holders = place ? claimsOf(place, { ...kin, count }) : 0;
-  if (act.target !== "own-sex") return Math.max(count, holders);
+  const half = isPair ? count : Math.ceil(count / 2);
+  if (act.target !== "own-sex") {
+    const heads = living === "harem" && !onlyOneSex(kin) ? (males ?? half) : count;
+    return Math.max(heads, holders);
+  }
   const ofSex = act.doer === "female" ? females : males;
   const may = act.doer === "female" ? mayHave.female : mayHave.male;
-  const half = isPair ? count : Math.ceil(count / 2);
   return may ? Math.max(ofSex ?? half, holders) : 0;
 }
 

@@ -284,6 +284,18 @@ describe("a brood", () => {
     expect(asked(among(biting, grouped, { females: 3 }))).toMatchObject([sightBreaks(2), footprint(3000)]);
   });
 
+  test("is no matter between a male and the females of its harem", () => {
+    const place = { area: 1000, zone: "bottom", holder: "male" } as const;
+    const harem: Stated = { ...pair, "social.living": "harem", "space.territory": place };
+    const chasing: Act = { does: "chases", target: "any" };
+    expect(asked(among(chasing, harem, { males: 1, females: 4 }))).toEqual([]);
+    expect(asked(among(chasing, harem, { males: 2, females: 6 }))).toMatchObject([
+      sightBreaks(1),
+      footprint(2000),
+    ]);
+    expect(asked(among(chasing, harem, { females: 3 }))).toMatchObject([sightBreaks(2), footprint(3000)]);
+  });
+
   test("is defended by chases, which pass", () => {
     expect(asked(among(guards("chases"), nesting, { males: 2, females: 2 }))).toEqual(["advisory"]);
     expect(asked(among({ ...guards("chases"), when: "breeding" }, nesting, { unsexed: 4 }))).toEqual([
