@@ -228,7 +228,7 @@ describe("when crowded", () => {
 
   test("counts at any time among bolder ones, and never among a bolder loner", () => {
     expect(asked(among(crowded("chases"), harem, { unsexed: 4, temper: "bolder" }))).toMatchObject([
-      sightBreaks(3),
+      sightBreaks(1),
     ]);
     expect(weighed(among(crowded("bites"), alone, { unsexed: 2, temper: "bolder" })).findings).toEqual([
       "blocking",
