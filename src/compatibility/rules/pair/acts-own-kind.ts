@@ -87,15 +87,18 @@ function judged(act: Act, from: Doer, isPair: boolean, thresholds: Deciding): re
   }
   if (target === "other-sex") return restricts(act, party, [coverBeside(thresholds.coverAgainstChase, from)]);
   const { "social.living": living, "space.territory": territory } = from;
+  const shoal = ofBrood(when) ? undefined : spreadOver(act, from, thresholds.spreadsFrom);
+  if (shoal !== undefined) {
+    const chased = rivalsOf({ act, kin: party.kin, isPair, living, territory: "none" });
+    const more = { on: "group.count", of: "from", wanted: { min: shoal } } as const;
+    return chased < 2 ? [] : restricts(act, party, [more]);
+  }
   const rivals = rivalsOf({ act, kin: party.kin, isPair, living, territory });
   if (rivals < 2) return [];
   const area = placeOf(territory)?.area;
-  if (ofBrood(when))
-    return restricts(act, party, [...roomAndSight(rivals, area && thresholds.roomBesideBrood * area)]);
-  const shoal = spreadOver(act, from, thresholds.spreadsFrom);
-  return shoal === undefined
-    ? restricts(act, party, roomAndSight(rivals, area))
-    : restricts(act, party, [{ on: "group.count", of: "from", wanted: { min: shoal } }]);
+  if (!ofBrood(when)) return restricts(act, party, roomAndSight(rivals, area));
+  const places = Math.max(rivals, thresholds.roomBesideBrood);
+  return restricts(act, party, roomAndSight(rivals, area && (places / rivals) * area));
 }
 
 /** Whether it lives alone. What nobody stated counts as so. */
