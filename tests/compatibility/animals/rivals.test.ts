@@ -33,8 +33,10 @@ describe("rivals of one sex", () => {
 });
 
 describe("rivals of a kind", () => {
-  test("are all of them, in pairs half, and both of two whose sex nobody knows", () => {
-    expect(count({ count: 6 }, { act: each })).toBe(6);
+  test("are all of them, in pairs and harems half, and both of two whose sex nobody knows", () => {
+    expect(count({ count: 6 }, { act: each, living: "shoal" })).toBe(6);
+    expect(count({ count: 6 }, { act: each })).toBe(3);
+    expect(count({ count: 2 }, { act: each })).toBe(2);
     expect(count({ count: 6 }, { act: each, living: "pair" })).toBe(3);
     expect(count({ count: 2 }, { act: each, living: "pair" })).toBe(2);
     expect(count({ count: 2, males: 1, females: 1 }, { act: each, living: "pair" })).toBe(1);
