@@ -175,7 +175,7 @@ const kept: Readonly<Record<string, Kept>> = {
   },
   "white clouds and hillstream loaches in a stream tank": {
     size: [80, 35, 40],
-    water: [21, 7.3, 8, 20, 23],
+    water: [21, 7.3, 8, 20, 22],
     animals: { "tanichthys-albonubes": 12, "sewellia-lineolata": 5 },
     tank: {
       flow: { calmest: "gentle", strongest: "strong" },
