@@ -25,6 +25,8 @@ export function folded(
 function overParties(finding: Finding) {
   const alike = { ...finding, basis: undefined, traits: undefined, condition: undefined };
   if (isOfYoung(finding)) return { ...alike, from: undefined };
+  if (finding.weight === "advisory" && chasing.includes(finding.rule))
+    return { ...alike, rule: undefined, to: undefined };
   const onOthers = finding.to !== undefined && finding.rule !== "acts-own-kind";
   return onOthers ? { ...alike, to: true } : { ...alike, from: undefined, to: undefined };
 }
@@ -32,6 +34,9 @@ function overParties(finding: Finding) {
 /** Reasons, the gravest first, each matter once. */
 export const reasonsOf = (verdict: Verdict, weight: "blocking" | "advisory"): readonly Alike[] =>
   folded(gravestFirst(worthTelling(verdict).filter((finding) => finding.weight === weight)), overParties);
+
+/** What animals do to their own kind and to others alike is told in one sentence. */
+const chasing: readonly string[] = ["acts-own-kind", "acts-others"];
 
 const acts: readonly string[] = ["acts-own-kind", "acts-look-alike", "acts-others", "fin-nipping"];
 const deeds = ["kills", "bites", "nips-fins", "rasps-mucus", "chases", "robs-food"];
@@ -158,6 +163,15 @@ function asksAsMuch(finding: Finding, { on, wanted }: JointCondition): boolean {
   );
 }
 
+/** The facts that are not as the plan's animals ask. */
+export function wrongFacts({ conditions, findings }: Verdict): ReadonlySet<FactName> {
+  const tooSmall = findings.some((finding) => finding.weight === "blocking" && isOfRoom(finding));
+  return new Set([
+    ...conditions.map(({ on }) => on),
+    ...(tooSmall ? (["tank.longestRun", "tank.footprint"] as const) : []),
+  ]);
+}
+
 const quarrels: ReadonlySet<RuleId> = new Set<RuleId>([
   "acts-own-kind",
   "acts-look-alike",
@@ -172,10 +186,25 @@ export const mayQuarrel = ({ findings }: Verdict) =>
   findings.some(({ rule, weight }) => weight !== "favourable" && quarrels.has(rule as RuleId));
 
 /** The facts that are as the plan's animals ask, each once. */
-export function rightFacts({ met, conditions, findings }: Verdict): readonly FactName[] {
-  const wrong = new Set<string>(conditions.map(({ on }) => on));
-  if (findings.some((finding) => finding.weight === "blocking" && isOfRoom(finding)))
-    for (const fact of ["tank.longestRun", "tank.footprint"]) wrong.add(fact);
-  const asked = met.flatMap((finding) => (finding.weight === "restricting" ? [finding.condition.on] : []));
+export function rightFacts(verdict: Verdict): readonly FactName[] {
+  const wrong = wrongFacts(verdict);
+  const asked = verdict.met.flatMap((finding) =>
+    finding.weight === "restricting" ? [finding.condition.on] : [],
+  );
   return [...new Set(asked)].filter((fact) => !wrong.has(fact));
+}
+
+/** Rules of which all that is worth knowing is told in one sentence. */
+const gatheredRules: readonly string[] = ["sensitive", "plants-at-risk", "lid", "interbreeding"];
+
+/** Matters of one sort, to be told in one sentence; the others by themselves. */
+export function gathered(matters: readonly Alike[]): readonly (readonly Alike[])[] {
+  const sorts = new Map<string, Alike[]>();
+  for (const [index, alike] of matters.entries()) {
+    const [finding] = alike;
+    const isOne = isOfYoung(finding) || gatheredRules.includes(finding.rule);
+    const key = isOne ? finding.rule : String(index);
+    sorts.set(key, [...(sorts.get(key) ?? []), alike]);
+  }
+  return [...sorts.values()];
 }
