@@ -8,7 +8,7 @@ import { headline, onlyTooSmall } from "./headline";
 import { gathered, mayQuarrel, reasonsOf } from "./matters";
 import { isFarTooSmall } from "./order";
 import { openQuestions } from "./questions";
-import { type Item, type Reason, reasonOf, roomReason, weakest } from "./reasons";
+import { type Item, type Reason, reasonOf, roomItem, weakest } from "./reasons";
 import { strengths } from "./strengths";
 import type { Teller } from "./teller";
 
@@ -26,7 +26,7 @@ export function blocksOf(verdict: Verdict, teller: Teller, messages: Messages): 
   const deciding = items(toKnow.filter(([finding]) => decides(finding)));
   const demands: Demands = demandsTold(verdict, teller, messages);
   const advisory = gathered(toKnow.filter(([finding]) => !decides(finding))).map((group) => {
-    const text = messages.gathered(group.map((alike) => teller.clauseOf(alike)));
+    const text = messages.gathered(group.map((alike, index) => teller.clauseOf(alike, group[index - 1])));
     return { clauses: [], reasons: [{ text, basis: weakest(group.flat()) }] };
   });
   const all = [...blocking, ...deciding, ...demands.wrong, ...demands.unsaid, ...advisory];
@@ -39,7 +39,10 @@ export function blocksOf(verdict: Verdict, teller: Teller, messages: Messages): 
   const good = outcome === "unsuitable" ? "" : messages.gathered(strengths(verdict, teller, messages));
   const known = written(advisory);
   const further = [
-    ...titled(titles.watchFor, signs(verdict.findings, teller)),
+    ...titled(
+      isUnsuitable(verdict) ? titles.meanwhile : titles.watchFor,
+      signs(verdict.findings, teller, messages),
+    ),
     ...titled(titles.ifItStarts, !isUnsuitable(verdict) && mayQuarrel(verdict) ? messages.ifItStarts : ""),
     ...openQuestions(verdict, demands.told, teller, messages),
   ];
@@ -54,7 +57,8 @@ export function blocksOf(verdict: Verdict, teller: Teller, messages: Messages): 
           ...titled(titles.favourable, good),
           ...titled(titles.advisory, known.join(" ")),
           ...further,
-          ...titled(titles.cautions, careful.join(" ")),
+          ...titled(titles.cautions, careful.own.join(" ")),
+          ...titled(titles.everyTank, careful.general),
         ],
       },
       { lead: [closing] },
@@ -67,7 +71,7 @@ export function blocksOf(verdict: Verdict, teller: Teller, messages: Messages): 
     { title: isUnsuitable(verdict) ? titles.besides : titles.restricting, items: written(demands.wrong) },
     { title: titles.unsaid, items: written(demands.unsaid) },
     { title: titles.advisory, items: [...known, ...further, ...titled(titles.favourable, good)] },
-    { title: titles.cautions, items: careful },
+    { title: titles.cautions, items: [...careful.own, ...titled(titles.everyTank, careful.general)] },
     { lead: [closing] },
   ];
 }
@@ -102,19 +106,23 @@ function blockingItems(
   const small = verdict.findings.filter(isFarTooSmall);
   const reasons = reasonsOf(verdict, "blocking").filter(([finding]) => !isFarTooSmall(finding));
   const weight = onlyTooSmall(verdict) ? "restricting" : "blocking";
-  const room =
-    small.length > 0 ? [{ clauses: [], reasons: [roomReason(small, weight, verdict, teller)] }] : [];
+  const room = small.length > 0 ? [roomItem(small, weight, verdict, teller)] : [];
   return [...room, ...items(reasons)];
 }
 
-/** Every sign to look for once, with those who would show it. */
-function signs(findings: readonly Finding[], teller: Teller): string {
+/** Every sign to look for once, with those who would show it; of the same animals together. */
+function signs(findings: readonly Finding[], teller: Teller, messages: Messages): string {
   const shown = new Map<Sign, Finding[]>();
   for (const finding of findings) {
     const { watchFor } = finding;
     if (watchFor) shown.set(watchFor, [...(shown.get(watchFor) ?? []), finding]);
   }
-  return teller.sentence([...shown].map(([sign, ofSign]) => teller.sign(sign, ofSign)));
+  const inWhom = new Map<string, string[]>();
+  for (const [sign, ofSign] of shown) {
+    const whom = teller.sufferers(ofSign);
+    inWhom.set(whom, [...(inWhom.get(whom) ?? []), messages.signs[sign]]);
+  }
+  return teller.sentence([...inWhom].map(([whom, those]) => messages.lookFor(those, whom)));
 }
 
 /** Whether nobody can tell in advance, and it would rule the plan out. */

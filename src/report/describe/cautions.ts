@@ -13,8 +13,14 @@ const measured = ({ measures = {} }: Finding, name: string) => (measures as Meas
 /** What every keeper is told, whatever lives in the tank: told last, as one. */
 const general: readonly string[] = ["caution-electricity", "caution-zoonoses", "caution-release"];
 
+/** Cautions about these animals and this tank, and what is said of every tank. */
+interface Cautions {
+  readonly own: readonly string[];
+  readonly general: string;
+}
+
 /** The cautions, those of one kind in one sentence: venom tells of spines too. */
-export function cautions(verdict: Verdict, teller: Teller, messages: Messages): readonly string[] {
+export function cautions(verdict: Verdict, teller: Teller, messages: Messages): Cautions {
   const all = verdict.findings.filter(({ rule }) => rule.startsWith("caution-"));
   const venomous = new Set(all.filter((one) => measured(one, "hazard") === "venom").map(({ from }) => from));
   const own = all.filter(
@@ -32,10 +38,10 @@ export function cautions(verdict: Verdict, teller: Teller, messages: Messages): 
     device: measured(finding, "device"),
     from: lawAt(verdict, finding),
   }));
-  return [
-    ...new Set(kinds.flatMap((alike) => told(alike, teller, messages))),
-    ...(usual.length > 0 ? [usual.join(" ")] : []),
-  ];
+  return {
+    own: [...new Set(kinds.flatMap((alike) => told(alike, teller, messages)))],
+    general: usual.join(" "),
+  };
 }
 
 /** The species whose laws are told apart: where the plan says where the tank stands. */

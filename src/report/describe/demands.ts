@@ -4,7 +4,7 @@ import type { Figure } from "../figure";
 import type { Messages } from "../messages/messages";
 import { type Demand, demandsOf, isRoom, reasonsFor } from "./matters";
 import { isFarTooSmall, isOfRoom } from "./order";
-import { type Item, reasonOf, roomReason } from "./reasons";
+import { type Item, reasonOf, roomItem } from "./reasons";
 import type { Alike, Teller } from "./teller";
 
 /** What must change, and what the plan does not say; the facts that the latter names. */
@@ -86,16 +86,15 @@ function demandItem(
   if (conditions.some(isRoom)) {
     const further = all.filter(([finding]) => !isOfRoom(finding));
     const [first] = findings;
-    return {
-      clauses: [],
-      reasons: [roomReason(findings, first?.weight ?? "restricting", verdict, teller), ...why(further)],
-    };
+    const room = roomItem(findings, first?.weight ?? "restricting", verdict, teller);
+    return { ...room, reasons: [...room.reasons, ...why(further)] };
   }
   const saysIt = ([{ rule, measures = {} }]: Alike) =>
-    Object.hasOwn(messages.sayWhatToDo, rule) && !(alwaysDo ? false : plannedIn(measures));
-  const [only, ...further] = all;
-  if (!alwaysDo && only && further.length === 0 && Object.hasOwn(messages.sayWhatToDo, only[0].rule))
-    return { clauses: [], reasons: why(all) };
+    Object.hasOwn(messages.sayWhatToDo, rule) && (alwaysDo || !plannedIn(measures));
+  const saying = all.filter(([{ rule }]) => Object.hasOwn(messages.sayWhatToDo, rule));
+  const isWater = conditions.some(({ on }) => on.startsWith("water."));
+  if (!alwaysDo && saying.length === 1 && (all.length === 1 || !isWater))
+    return { clauses: [], reasons: why([...saying, ...all.filter((alike) => !saying.includes(alike))]) };
   return {
     clauses: conditions.map((condition) => teller.clause(condition)),
     reasons: why(all.filter((alike) => !saysIt(alike))),

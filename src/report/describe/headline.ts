@@ -14,6 +14,7 @@ export function headline(verdict: Verdict, teller: Teller, messages: Messages): 
   );
   const answer = messages.headline({
     outcome,
+    oneGroup: parties.length === 1,
     oneSpecies: new Set(parties.map(({ id }) => id)).size === 1,
     animals: teller.listed(parties.map((party) => teller.party(party))),
     tooSmall: onlyTooSmall(verdict),

@@ -43,9 +43,16 @@ function stillOpen({ findings, open }: Verdict, told: ReadonlySet<FactName>): re
   return open.filter((question) => {
     const { reason, of, couldBe } = question;
     if ("input" in question && told.has(question.input)) return false;
-    return !(reason === "individual" && couldBe === "blocking" && deciding.has(of));
+    if (reason !== "individual") return true;
+    const isToldGraver = open.some(
+      (one) => one.reason === reason && one.of === of && isGraver(one, question),
+    );
+    return !isToldGraver && !(couldBe === "blocking" && deciding.has(of));
   });
 }
+
+const isGraver = (one: OpenQuestion, other: OpenQuestion) =>
+  one.couldBe === "blocking" && other.couldBe !== "blocking";
 
 /** What sources dispute or nobody knows is told of each; what the plan does not say, of all. */
 function topicOf(question: OpenQuestion): string {

@@ -1,7 +1,7 @@
 import type { Finding, Verdict, Weight } from "../../compatibility";
 import type { Basis } from "../../species";
 import { isOfRoom } from "./order";
-import { commonSides, roomNeeded, roomThere, sidesOf } from "./room";
+import { commonSides, roomNeeded, roomThere, sidesNeeded, sidesOf } from "./room";
 import type { Alike, Teller } from "./teller";
 
 /** A reason as a sentence without a capital, with what it rests on. */
@@ -28,12 +28,7 @@ export const weakest = (alike: readonly Finding[]) =>
   alike.map(({ basis }) => basis).sort((a, b) => bases.indexOf(b) - bases.indexOf(a))[0];
 
 /** How large a tank some findings ask for, beside that which is planned. */
-export function roomReason(
-  asking: readonly Finding[],
-  weight: Weight,
-  verdict: Verdict,
-  teller: Teller,
-): Reason {
+export function roomItem(asking: readonly Finding[], weight: Weight, verdict: Verdict, teller: Teller): Item {
   const { figure } = teller;
   const needed = roomNeeded(verdict, asking);
   const own = roomThere(verdict);
@@ -50,7 +45,7 @@ export function roomReason(
     ...teller.named(askers),
     growing: askers.some(isYoung),
     weight,
-    neededSides: figure(sidesOf(known, 5)),
+    neededSides: figure(sidesNeeded(known)),
     exampleSides: figure(commonSides(needed.floor)),
     neededLength: isLengthAsked ? run(needed.length) : "",
     neededFloor: floor(needed.floor),
@@ -58,5 +53,7 @@ export function roomReason(
     ownLength: run(own.length),
     ownFloor: floor(own.floor),
   });
-  return { text, basis: weakest(asking) };
+  return askers.length > 0
+    ? { clauses: [], reasons: [{ text, basis: weakest(asking) }] }
+    : { clauses: [text], reasons: [] };
 }

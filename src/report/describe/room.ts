@@ -35,6 +35,15 @@ export function sidesOf(
   return { value: Math.max(length, other), by: Math.min(length, other), unit: "cm" };
 }
 
+/** The sides of the floor that is needed: of common shape where it would else be nearly square. */
+export function sidesNeeded(room: Room) {
+  const sides = sidesOf(room, 5);
+  return sides && sides.by > widest * sides.value ? commonSides(room.floor) : sides;
+}
+
+/** How wide aquaria commonly are at most, as a share of the length. */
+const widest = 0.65;
+
 /** How much longer than wide aquaria commonly are. */
 const commonShape = 2.2;
 

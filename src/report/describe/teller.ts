@@ -3,7 +3,6 @@ import type {
   Finding,
   Measures,
   OpenQuestion,
-  Sign,
   Verdict,
   VerdictParty,
 } from "../../compatibility";
@@ -33,7 +32,7 @@ export interface Teller {
   /** One sentence for findings that differ only in the parties they are about. */
   readonly findings: (alike: Alike) => string;
   /** The same without a capital, so that it can stand in another sentence. */
-  readonly clauseOf: (alike: Alike) => string;
+  readonly clauseOf: (alike: Alike, before?: Alike) => string;
   /** What to do that a condition be met, as a clause. */
   readonly clause: (condition: AimedCondition) => string;
   readonly condition: (condition: AimedCondition) => string;
@@ -43,8 +42,8 @@ export interface Teller {
   /** Phrases as one sentence without a capital; empty where there are none. */
   readonly sentence: (phrases: readonly string[]) => string;
   readonly room: (told: Omit<ToldRoom, "who" | "many"> & Named) => string;
-  /** A sign to look for, in the parties on which findings fall. */
-  readonly sign: (sign: Sign, findings: readonly Finding[]) => string;
+  /** On whom findings fall; empty where that is whoever is there. */
+  readonly sufferers: (findings: readonly Finding[]) => string;
   /** Those of a hazard. */
   readonly hazards: (findings: Alike) => string;
 }
@@ -79,12 +78,21 @@ export function tellerOf(verdict: Verdict, messages: Messages, units: UnitSystem
   const lengthOf = (party: VerdictParty | undefined) =>
     party?.length === undefined ? "" : figure({ value: party.length, unit: "cm" });
 
-  const clauseOf = (alike: Alike) => {
+  /** Whom findings fall on; where that is everyone else in a tank of many, not each by name. */
+  const targets = (alike: Alike, onOthers: readonly Finding[]): Named => {
+    const to = new Set(onOthers.map((one) => one.to));
+    const from = new Set(alike.map((one) => one.from));
+    const others = [...verdict.parties.keys()].filter((index) => !from.has(index));
+    const isAll = others.length >= manyOthers && others.every((index) => to.has(index));
+    return isAll ? { who: messages.theOthers, many: true } : named([...to]);
+  };
+
+  const clauseOf = (alike: Alike, before?: Alike) => {
     const [own = alike[0]] = alike;
     const finding = alike.find(({ rule }) => rule !== ownKind) ?? own;
     const onOthers = alike.filter(({ rule }) => rule === finding.rule);
     const from = named(alike.map((one) => one.from));
-    const to = named(onOthers.map((one) => one.to));
+    const to = targets(alike, onOthers);
     const first = partyAt(finding.from);
     const told = {
       weight: finding.weight,
@@ -93,6 +101,7 @@ export function tellerOf(verdict: Verdict, messages: Messages, units: UnitSystem
       to: to.who,
       toMany: to.many,
       oneKind: alike.every(({ from: one, to: other }) => named([one]).who === named([other]).who),
+      again: before !== undefined && isAbout(alike, before),
       ownToo: onOthers.length < alike.length,
       fromNow: first?.stage === "juvenile" ? lengthOf(first) : "",
       measures: finding.measures ?? {},
@@ -109,10 +118,10 @@ export function tellerOf(verdict: Verdict, messages: Messages, units: UnitSystem
   const clause = ({ on, of, wanted, aim }: AimedCondition) => {
     const [words, range] = "oneOf" in wanted ? [wanted.oneOf, {}] : [[], wanted];
     const party = partyAt(of);
-    const { who, many } = named([of]);
+    const { who, many: areMany } = named([of]);
     const told: ToldCondition = {
       of: who,
-      many,
+      many: areMany,
       one: party ? bare(party) : "",
       several: party ? several(party) : "",
       wanted: "oneOf" in wanted ? "" : figure({ ...(aim ?? wanted), unit: wanted.unit }),
@@ -154,6 +163,7 @@ export function tellerOf(verdict: Verdict, messages: Messages, units: UnitSystem
       const { who, many } = named(alike.map(({ of }) => of));
       const { open, traits } = messages;
       const valuesOf = (path: TraitPath, values: readonly unknown[]) => {
+        if (path === "size.lengthWeight") return [];
         const texts = [...new Set(values.map((value) => traitText(path, keptOf(value), messages, figure)))];
         return texts.length > 1 && texts.join("").length <= mostSaid ? texts : [];
       };
@@ -179,7 +189,10 @@ export function tellerOf(verdict: Verdict, messages: Messages, units: UnitSystem
       }[question.reason]();
     },
     room: messages.room,
-    sign: (sign, shown) => messages.signs[sign](kinds > 1 ? named(shown.flatMap(sufferers)).who : ""),
+    sufferers: (shown) => {
+      const who = new Set(shown.flatMap(sufferers).map((index) => partyAt(index)?.id));
+      return who.size < kinds ? named(shown.flatMap(sufferers)).who : "";
+    },
     hazards: (shown) => {
       const hazardOf = ({ measures = {} }: Finding) => measures as Measures["caution-hazards"];
       const families = new Map<string, Finding[]>();
@@ -195,6 +208,17 @@ export function tellerOf(verdict: Verdict, messages: Messages, units: UnitSystem
     },
   };
 }
+
+/** Whether findings are about the same parties, and about the same sex of them, as those before. */
+function isAbout(alike: Alike, before: Alike): boolean {
+  const doerOf = ({ measures = {} }: Finding) =>
+    JSON.stringify((measures as { readonly doer?: unknown }).doer);
+  const partiesOf = (those: Alike) => [...new Set(those.map(({ from }) => from))].sort().join(" ");
+  return partiesOf(alike) === partiesOf(before) && doerOf(alike[0]) === doerOf(before[0]);
+}
+
+/** How many others are not told one by one. */
+const manyOthers = 3;
 
 /** The rule about what animals do to their own kind. */
 const ownKind = "acts-own-kind";

@@ -115,11 +115,11 @@ const sexed = (sex: Words["sex"] | undefined, who: string, many: boolean) =>
 function act(whom: (told: Told<Measures[ActRule]>) => string) {
   return (told: Told<Measures[ActRule]>) => {
     const { act: deed, doer, once, when } = told.measures;
-    const { from, fromMany: many } = told;
+    const { from, fromMany: many, again } = told;
     const [harms, harm] = deed ? deeds[deed.value] : ["harms", "harm"];
     const who = sexed(doer?.value, from, many);
     const harmed = [told.ownToo && `${their(many)} own kind`, whom(told)].filter(Boolean);
-    return `${once ? "once grown, " : ""}${who} ${verb(many, harms, harm)} ${allOf(harmed as string[])}${when ? occasions[when.value](many) : ""}.`;
+    return `${once ? "once grown, " : ""}${again ? `${they(many)} also` : who} ${verb(many, harms, harm)} ${allOf(harmed as string[])}${when && deed?.value !== "robs-food" ? occasions[when.value](many) : ""}.`;
   };
 }
 
@@ -191,11 +191,18 @@ const hazards: Messages["hazards"] = (hazard, of) => {
       const like = Object.hasOwn(spinesOf, family) && spinesOf[family];
       return like ? `${who} (${like})` : who;
     });
-    return `Spines: ${allOf(told)}. Catch them in a tub, not by hand or in a fine net; a wound that hurts badly, swells or does not heal is for a doctor.`;
+    return `Spines: ${allOf(told)}. Use a tub, not hand or net; a wound that hurts badly, swells or does not heal is for a doctor.`;
   }
   const trained = of.every(({ family }) => stinging.has(family)) ? "" : "only for trained hands, ";
   return `Venom: ${named}; ${trained}never handled bare. After a sting seek medical care at once, and call emergency help if breathing, chest or heart are affected.`;
 };
+
+/** A square as large as an area, its sides in steps of 5 cm. */
+function square(area: Figure | undefined): Figure | undefined {
+  if (area?.value === undefined) return area;
+  const side = Math.ceil(Math.sqrt(area.value) / 5 - 0.001) * 5;
+  return { value: side, by: side, unit: "cm" };
+}
 
 /** A length to grow to, in steps of half a centimetre: a reader cannot measure more closely. */
 const upwards = (length: Figure | undefined) =>
@@ -215,11 +222,15 @@ function predation(told: Told<Measures["predation"]>): string {
     ? `${verb(fromMany, "takes", "take")} prey of up to about ${figure(greatestPrey)}`
     : hunter && `${verb(fromMany, "grows", "grow")} to ${figure(hunter)}`;
   if (weight === "restricting") {
+    if (oneKind)
+      return `${from} ${eats} ${their(fromMany)} own kind while it is small; from ${figure(upwards(safeFrom))} on ${they(toMany)} ${verb(toMany, "is", "are")} safe.`;
     const small = prey ? `${to} of ${figure(prey)}` : `small ${to}`;
     return `${from} ${eats} ${small}; from ${figure(upwards(safeFrom))} on ${they(toMany)} ${verb(toMany, "is", "are")} safe.`;
   }
   const size = prey && `${to} ${verb(toMany, "measures", "measure")} ${figure(prey)}`;
   const why = [takes && `${they(fromMany)} ${takes}`, size].filter(Boolean).join(", and ");
+  if (oneKind && weight === "advisory")
+    return `${from} may try to eat ${their(fromMany)} own kind, and some do.`;
   const night = hunts && !defence ? ` ${fromMany ? "They hunt" : "It hunts"} by night.` : "";
   const spines = defence ? ` The spines of ${to} can choke ${them(fromMany)}.` : "";
   const later =
@@ -256,14 +267,14 @@ function room({ weight, who, many, growing, ...told }: ToldRoom): string {
   const needed = neededSides
     ? `a tank of about ${neededSides}`
     : neededFloor
-      ? `a floor of at least ${neededFloor}, such as ${exampleSides}`
+      ? `a floor as large as ${exampleSides}`
       : `a tank at least ${neededLength} long`;
   const own =
     ownSides && neededFloor ? `; yours is ${ownSides}` : yours("is", neededFloor ? ownFloor : ownLength);
   const needs = `${growing ? `grown, ${they(many)} ` : ""}${verb(many, "needs", "need")} ${needed}${own}.`;
   if (weight === "blocking")
     return `This tank is far too small for ${who}: ${growing ? "" : `${they(many)} `}${needs}`;
-  if (!who) return `have ${needed}${own}.`;
+  if (!who) return `have ${needed}${own}`;
   return growing ? `${who} will outgrow this tank: ${needs}` : `${who} ${needs}`;
 }
 
@@ -276,7 +287,7 @@ function oxygen({ from, fromMany, measures, figure }: Told<Measures["oxygen"]>):
   }
   if (need?.value === "high")
     return `${from} ${verb(fromMany, "needs", "need")} much oxygen and ${verb(fromMany, "suffers", "suffer")} as soon as the water stands still.`;
-  return `on a hot night ${from} may run short of oxygen in still water; how soon hangs on the temperature and the volume.`;
+  return `on a hot night ${from} may run short of oxygen in still water.`;
 }
 
 const plantHarm: Readonly<Record<Words["plantHarm"], readonly [one: string, several: string]>> = {
@@ -329,7 +340,7 @@ function boughtOf(choices: readonly string[]): readonly string[] {
 }
 
 const sensitivities: Readonly<Record<Words["sensitivity"], (who: string, many: boolean) => string>> = {
-  copper: (who) => `no copper, as in remedies and algae killers, with ${who}.`,
+  copper: (who) => `no copper, as in remedies and algae killers, for ${who}.`,
   salt: (who) => `no salt as a remedy for ${who}.`,
   "ammonia-nitrite": (who) => `add ${who} last, once the filter is ripe.`,
   handling: (who) => `move ${who} in a box of water, not in a net.`,
@@ -349,7 +360,9 @@ const allOf = (items: readonly string[]) =>
   new Intl.ListFormat("en-GB", { type: "conjunction" }).format(items);
 
 const groundOf = (words: { readonly value: readonly Words["ground"][] } | undefined) =>
-  anyOf((words?.value ?? []).map(spaced));
+  anyOf((words?.value ?? []).map(groundWord));
+
+const groundWord = (word: string) => (word === "bare" ? "bare glass" : spaced(word));
 
 /** The facts of a plan in a word or two, and what they are part of. */
 const things: Readonly<Record<FactName, readonly [fact: string, part: string]>> = {
@@ -403,7 +416,7 @@ const restsOn: Messages["basis"] = {
 };
 
 const anyOf = (choices: readonly string[]) =>
-  new Intl.ListFormat("en", { type: "disjunction" }).format(choices);
+  new Intl.ListFormat("en-GB", { type: "disjunction" }).format(choices);
 
 const foods: Readonly<Record<string, string>> = {
   dry: "dry food",
@@ -505,7 +518,13 @@ const waters = ({ temperature, pH, hardness, salinity }: Omit<ToldWater, "kinds"
     salinity && `salinity ${salinity}`,
   ].filter(Boolean);
 
-const shownIn = (sign: string) => (whom: string) => (whom ? `${sign} (${whom})` : sign);
+/** How a share of the tank is seen is said once in a sentence. */
+const onceAbove = (text: string) => {
+  const [first = "", ...further] = text.split(seenFromAbove);
+  return further.length > 1 ? first + seenFromAbove + further.join("") : text;
+};
+
+const seenFromAbove = ", seen from above,";
 
 const lawsSomewhere = (who: string, entries: number) =>
   `Law: ${entries} ${entries === 1 ? "entry" : "entries"} known here on ${who}. Say where the tank stands to read what applies; the text in force decides.`;
@@ -517,17 +536,18 @@ function messages(): Messages {
   return {
     language: "en",
     several: plural,
+    theOthers: "all the others",
     this: (name) => `the ${name}`,
-    headline: ({ outcome, oneSpecies, otherWater, individuals, clash, tooSmall, animals }) => {
+    headline: ({ outcome, oneSpecies, otherWater, individuals, clash, tooSmall, animals, oneGroup }) => {
       if (clash) return `Unsuitable: keep either ${clash[0]} or ${clash[1]}, not both.`;
       if (otherWater) return `Not in this water: ${otherWater.replace("the water", "it")}.`;
       if (individuals)
         return `Nobody can tell: it depends on the individuals (${individuals}). Try it only with another place ready for them.`;
       if (tooSmall) return "Unsuitable: the tank is far too small.";
       return {
-        suitable: oneSpecies
-          ? `Suitable: nothing speaks against ${animals}.`
-          : `Suitable: ${animals} go well together.`,
+        suitable: oneGroup
+          ? `Suitable: a good plan for ${animals}.`
+          : `Suitable: ${animals} ${oneSpecies ? "get on among themselves" : "go well together"}.`,
         conditional: "Conditional: it works once the things below are right.",
         unsuitable: oneSpecies
           ? "Unsuitable: do not keep them like this."
@@ -543,7 +563,7 @@ function messages(): Messages {
       };
       const best = atBest !== outcome && `at best ${told[atBest as keyof typeof told]}`;
       const worst = atWorst !== outcome && `at worst ${told[atWorst as keyof typeof told]}`;
-      return `Not all is certain: ${[best, worst].filter(Boolean).join(", ")}.`;
+      return `${capital([best, worst].filter(Boolean).join(", "))}.`;
     },
     titles: {
       parties: "Animals",
@@ -555,6 +575,8 @@ function messages(): Messages {
       advisory: "Worth knowing",
       favourable: "In favour",
       watchFor: "Watch for",
+      meanwhile: "Meanwhile watch for",
+      everyTank: "In every tank",
       ifItStarts: "If bullying starts",
       cautions: "Take care",
     },
@@ -568,7 +590,11 @@ function messages(): Messages {
       ].filter(Boolean);
       const young = stage === "juvenile" ? "young" : stage;
       const size = length && `${length} long${stage === "juvenile" ? " as bought" : ""}`;
-      const nature = temper && { shyer: "shy ones", bolder: "bold ones", bully: "a bully" }[temper];
+      const nature =
+        temper &&
+        { shyer: "shy ones", bolder: "bold ones", bully: count === 1 ? "a bully" : "bullies among them" }[
+          temper
+        ];
       const detail = [sexes.length > 0 ? sexes.join(" and ") : sex, young, size, nature]
         .filter(Boolean)
         .join(", ");
@@ -632,19 +658,21 @@ function messages(): Messages {
       height: ({ from, fromMany, measures, figure }) =>
         `${from} ${verb(fromMany, "needs", "need")} a tank ${figure(measures.needed)} high${yours("is", figure(measures.planned))}.`,
       zones: ({ weight, from, fromMany, measures, figure }) => {
+        if (weight === "restricting")
+          return `${from} ${verb(fromMany, "shares", "share")} the room ${whereabouts(measures.zone)}, where what each needs adds up.`;
         const text = `${from} ${verb(fromMany, "lives", "live")} ${whereabouts(measures.zone)}, and all that live there need a floor of ${figure(measures.needed)}${yours("has", figure(measures.planned))}.`;
         return weight === "blocking" ? `This tank is far too small: ${text}` : text;
       },
       territories: ({ from, fromMany, measures, figure }) =>
-        `${holder(measures.holder, from, fromMany)} a place of ${figure(measures.area)} ${whereabouts(measures.zone)}, out of sight of rivals.`,
+        `${holder(measures.holder, from, fromMany)} a place of about ${figure(square(measures.area))} ${whereabouts(measures.zone)}, out of sight of rivals.`,
       "open-water": ({ from, fromMany, measures, figure }) =>
         `${from} ${verb(fromMany, "needs", "need")} ${figure(measures.needed)} of the tank, seen from above, free to swim in.`,
       ground: ({ from, fromMany, measures }) =>
         `${from} ${verb(fromMany, "needs", "need")} ${groundOf(measures.needed)} on the ground.`,
       "hiding-places": ({ from, fromMany, measures, figure }) =>
         `${from} ${verb(fromMany, "hides", "hide")} in ${anyOf((measures.kinds?.value ?? []).map(spaced))}: have at least ${figure(measures.needed)} of them.`,
-      sensitive: ({ from, fromMany, measures }) =>
-        sensitivities[measures.to?.value ?? "handling"](from, fromMany),
+      sensitive: ({ from, fromMany, again, measures }) =>
+        sensitivities[measures.to?.value ?? "handling"](again ? them(fromMany) : from, fromMany),
       "plants-at-risk": ({ from, fromMany, measures }) =>
         `${from} ${verb(fromMany, ...plantHarm[measures.harm?.value ?? "eats"])}.`,
       feeding: ({ from, fromMany, measures }) => {
@@ -684,16 +712,16 @@ function messages(): Messages {
         `${from} ${verb(fromMany, "needs", "need")} a place with ${[...new Set([calmest?.value, strongest?.value])].filter(Boolean).join(" to ")} current.`,
       "caution-floor": ({ measures, figure }) =>
         measures.total
-          ? `Weight: about ${figure(measures.total)} with glass, gravel and stand. Set the stand across the joists, by a wall that carries; on an old or wooden floor, or in doubt, ask a structural engineer.`
+          ? `Weight: about ${figure(measures.total)} with glass, gravel and stand. Set it across the joists by a bearing wall; on an old or wooden floor, or in doubt, ask a structural engineer.`
           : `Weight: every ${figure({ value: 100, unit: "L" })} make about ${figure({ value: 125, unit: "kg" })} with glass and stand; on an old or wooden floor ask a structural engineer.`,
       "caution-electricity": () =>
-        "Electricity: have a residual-current device, cables that hang in a loop below the socket, and plugs pulled before a hand goes in; wiring is for a licensed electrician.",
+        "Electricity: a residual-current device, cables looped below the socket, plugs out before a hand goes in; wiring is for a licensed electrician.",
       "caution-hazards": ({ from, fromMany, measures }) =>
         hazards(measures.hazard?.value ?? "bite", [
           { who: from, many: fromMany, family: measures.family?.value ?? "" },
         ]),
       "caution-zoonoses": () =>
-        "Germs: wash your hands, keep cuts out of the water; if a sore does not heal see a doctor and say that you keep fish; with weak immunity leave the tank to others.",
+        "Germs: wash your hands, keep cuts out of the water, tell a doctor about the tank if a sore does not heal; with weak immunity leave it to others.",
       "caution-devices": ({ from, fromMany, measures }) =>
         measures.device?.value === "heater"
           ? `${from} ${verb(fromMany, "burns itself", "burn themselves")} on a bare heater: use a guard, or heat outside the tank.`
@@ -702,8 +730,7 @@ function messages(): Messages {
         laws
           ? lawsSomewhere(from, (laws as Figure).value ?? 1)
           : `Law on ${from}, ${jurisdiction?.value}: ${effect?.value} (${instrument?.value}; ${date?.value}${basis?.value === "memory" ? "; recalled, not read" : ""}.) The text in force decides.`,
-      "caution-release": () =>
-        "Never release animals, plants or tank water outdoors: rehome them, or ask a vet about humane killing.",
+      "caution-release": () => "Never release animals, plants or water outdoors: rehome them, or ask a vet.",
     },
     sayWhatToDo: {
       "water-temperature": true,
@@ -735,26 +762,28 @@ function messages(): Messages {
       `Laws name ${who}: ${jurisdictions}. Read those of your place before you buy; the text in force decides.`,
     lawsSomewhere,
     ifItStarts:
-      "break the lines of sight with roots, stones or thick plants; take out the bully rather than its victim, and return it last, after two weeks, into a rearranged tank; have somewhere to rehome it.",
+      "break lines of sight with roots, stones or plants; take out the bully rather than its victim, return it last, into a rearranged tank, and have somewhere to rehome it.",
     otherRule: (id, { from, to }) =>
       [id, [from, to].filter(Boolean).join(" and ")].filter(Boolean).join(": "),
     signs: {
-      "torn fins": shownIn("torn fins"),
-      hiding: shownIn("hiding all day"),
-      "missing animals": shownIn("missing animals"),
-      "thin animals": shownIn("thin animals"),
-      chasing: shownIn("chasing that does not end"),
-      gasping: shownIn("gasping at the surface"),
-      "eggs or young": shownIn("eggs or young"),
+      "torn fins": "torn fins",
+      hiding: "hiding all day",
+      "missing animals": "missing animals",
+      "thin animals": "thin animals",
+      chasing: "chasing that does not end",
+      gasping: "gasping at the surface",
+      "eggs or young": "eggs or young",
     },
+    lookFor: (signs, whom) => `${allOf(signs)}${whom && ` (${whom})`}`,
     conditions: {
       "tank.longestRun": ({ wanted }) => `have a tank ${wanted} long`,
       "tank.footprint": ({ wanted }) => `have a floor of ${wanted}`,
       "tank.height": ({ wanted }) => `have a tank ${wanted} high`,
       "tank.openWater": ({ wanted }) => `leave ${wanted} of the tank, seen from above, free to swim in`,
       "tank.substrate": ({ words }) =>
-        `have ${anyOf(words.map((word) => spaced(String(word))))} on the ground`,
-      "tank.hides": ({ of, wanted }) => `give ${of} ${wanted} places to hide, sleep or spawn in`,
+        `have ${anyOf(words.map((word) => groundWord(String(word))))} on the ground`,
+      "tank.hides": ({ of, wanted, min }) =>
+        `give ${of} ${min === 1 ? "a place" : `${wanted} places`} to hide, sleep or spawn in`,
       "tank.openSurface": ({ wanted }) =>
         `keep ${wanted} of the surface free of leaves, with air between water and lid`,
       "tank.sightBreaks": ({ wanted, min }) =>
@@ -764,11 +793,11 @@ function messages(): Messages {
         `have a ripe filter, at work for eight weeks, with about ${figure({ value: Math.max(1, Math.round(min)), unit: "L" })} of coarse foam`,
       "tank.lid": () => "cover the tank without a gap",
       "tank.cover": ({ wanted }) =>
-        `give ${wanted} of the tank, seen from above, cover of plants, roots or stones`,
+        `cover ${wanted} of the tank, seen from above, with plants, roots or stones`,
       "tank.plants": ({ words }) =>
         words.includes("none") ? "keep no plants that you would miss" : "let the plants grow in first",
-      "tank.flow.calmest": ({ words }) => `have a place with no more than ${words.at(-1)} current`,
-      "tank.flow.strongest": ({ words }) => `have a place with at least ${words[0]} current`,
+      "tank.flow.calmest": ({ words }) => `keep some place calm, with no more than ${words.at(-1)} current`,
+      "tank.flow.strongest": ({ words }) => `have at least ${words[0]} current somewhere`,
       "water.temperature": ({ wanted }) => `keep the water at ${wanted}`,
       "water.hottest": ({ wanted }) => `keep the water at ${wanted} on the hottest day`,
       "water.coolest": ({ wanted }) => `keep the water at ${wanted} in the coolest season`,
@@ -798,7 +827,7 @@ function messages(): Messages {
         `keep calm fish in the open water that neither eat ${several} nor are eaten by them`,
     },
     demand: (clauses, reasons) => {
-      const clause = clauses.join("; ");
+      const clause = onceAbove(clauses.join("; "));
       const [first, ...further] = reasons;
       const isPlain = further.length === 0 && !/[:;.] |;/.test(clause + first?.slice(0, -1));
       if (first && isPlain) return `${clause}: ${first}`;
@@ -814,15 +843,14 @@ function messages(): Messages {
       missing: (missing, of) => `${of}, ${allOf(missing)}`,
       disputed: (trait, of, values, planned) =>
         values.length > 0
-          ? `${of}, ${trait} ${anyOf(values)}${planned && ` (yours ${planned})`}`
+          ? `${of}, ${trait.replace("general ", "")} ${anyOf(values)}${planned && ` (yours ${planned})`}`
           : `${of}, ${trait}`,
       notGiven: (inputs, of) =>
         `${allOf([...new Set(inputs.map((input) => facts[input].label))])}${of && ` (${of})`}`,
       outsideDomain: (of) => of || "the tank",
       individual: (of) => of,
       all: (reason, questions, weight, further) => {
-        const more =
-          further > 0 ? `; and ${further} more that ${further === 1 ? "decides" : "decide"} less` : "";
+        const more = further > 0 ? `; and ${further} smaller ${further === 1 ? "point" : "points"}` : "";
         const listed = reason === "individual" ? allOf(questions) : questions.join("; ");
         const bad = weight === "blocking";
         const said = {
@@ -907,7 +935,7 @@ function messages(): Messages {
         "space.territory": (held, size) =>
           held === "none" ? held : `${size(held.area)} ${parts[held.zone]}, held by ${holders[held.holder]}`,
         "social.group": ({ least, avoid }) =>
-          [`at least ${least}`, avoid && `not ${avoid.min} to ${avoid.max}`].filter(Boolean).join(", "),
+          [`at least ${least}`, avoid && `but not ${avoid.min} to ${avoid.max}`].filter(Boolean).join(" "),
         "appearance.looks": ({ tag, sex }) =>
           [said.look?.[tag] ?? spaced(tag), sex && `(${sex}s)`].filter(Boolean).join(" "),
         "temperament.acts": ({ doer, does, target, when, from }) =>

@@ -27,6 +27,8 @@ export interface Told<MeasuresOfRule> {
   readonly toMany: boolean;
   /** Whether both are one species. */
   readonly oneKind: boolean;
+  /** Whether the sentence before, which it is joined to, is about the same. */
+  readonly again: boolean;
   /** Whether it falls on their own kind besides `to`. */
   readonly ownToo: boolean;
   /** How long those it starts from are now, if they have still to grow; empty where nobody says. */
@@ -99,6 +101,8 @@ export interface ToldHeadline {
   readonly outcome: Outcome;
   /** Whether all the animals are of one species. */
   readonly oneSpecies: boolean;
+  /** Whether there is but one group. */
+  readonly oneGroup: boolean;
   /** All of them, with their numbers. */
   readonly animals: string;
   /** Whether nothing but the size of the tank rules it out. */
@@ -144,13 +148,15 @@ export interface Messages {
   readonly language: string;
   /** What several of a name are called. */
   readonly several: (name: string) => string;
+  /** Whoever else is in the tank, of three groups or more. */
+  readonly theOthers: string;
   /** One that was named before. */
   readonly this: (name: string) => string;
   /** The answer. */
   readonly headline: (told: ToldHeadline) => string;
   /** What open questions could still make of the outcome: the best and the worst. */
   readonly bounds: (atBest: Outcome, atWorst: Outcome, outcome: Outcome) => string;
-  /** `deciding` heads what nobody can tell in advance and would rule it out; `besides` heads the conditions that would still stand if what blocks were solved, `unsaid` those on what the plan does not say. */
+  /** `meanwhile` heads the signs where it should not be kept so; `deciding` heads what nobody can tell in advance and would rule it out; `besides` heads the conditions that would still stand if what blocks were solved, `unsaid` those on what the plan does not say. */
   readonly titles: Readonly<
     Record<
       | "parties"
@@ -162,6 +168,8 @@ export interface Messages {
       | "advisory"
       | "favourable"
       | "watchFor"
+      | "meanwhile"
+      | "everyTank"
       | "ifItStarts"
       | "cautions",
       string
@@ -173,7 +181,7 @@ export interface Messages {
   readonly rules: RuleSentences;
   /** The rules whose sentence says by itself what must hold. */
   readonly sayWhatToDo: Readonly<Partial<Record<RuleId, true>>>;
-  /** A tank that is too small, and how large it would have to be. */
+  /** A tank that is too small, and how large it would have to be; without who needs it, a clause that commands. */
   readonly room: (told: ToldRoom) => string;
   /** The water that all have in common, as a sentence. */
   readonly sharedWater: (told: ToldWater) => string;
@@ -192,8 +200,10 @@ export interface Messages {
   readonly ifItStarts: string;
   /** The sentence for a rule of an app's own. */
   readonly otherRule: (id: string, told: Told<Readonly<Record<string, FindingMeasure>>>) => string;
-  /** A sign to look for, and in whom; empty for whoever is there. */
-  readonly signs: Readonly<Record<Sign, (whom: string) => string>>;
+  /** Signs to look for. */
+  readonly signs: Readonly<Record<Sign, string>>;
+  /** In whom to look for some signs; empty for whoever is there. */
+  readonly lookFor: (signs: readonly string[], whom: string) => string;
   /** What to do about each fact of a plan, as a clause that commands. */
   readonly conditions: Readonly<Record<FactName, (told: ToldCondition) => string>>;
   /** Makes a sentence or two of such clauses and the reasons for them, which are sentences without a capital. */
