@@ -218,7 +218,7 @@ export function rightFacts(verdict: Verdict): readonly FactName[] {
 }
 
 /** Rules of which all that is worth knowing is told in one sentence. */
-const gatheredRules: readonly string[] = ["sensitive", "plants-at-risk", "lid", "interbreeding"];
+const gatheredRules: readonly string[] = ["sensitive", "plants-at-risk", "lid", "interbreeding", "sex-ratio"];
 
 /**
  * Matters of one sort, to be told in one sentence: what needs the same care, who eats young, and what the same animals do
@@ -246,13 +246,10 @@ export function gathered(matters: readonly Alike[]): readonly (readonly Alike[])
 function youngTogether(sort: readonly Alike[]): readonly Alike[] {
   if (!sort.every(([finding]) => isOfYoung(finding))) return sort;
   const eaters = (alike: Alike) => [...new Set(alike.map(({ from }) => from))].sort().join(" ");
-  const found = folded(
-    sort.flat(),
-    (finding) => {
-      const alike = sort.find((one) => one.includes(finding));
-      const { of } = (finding.measures ?? {}) as { readonly of?: unknown };
-      return { of, eaters: alike && eaters(alike) };
-    },
-  );
+  const found = folded(sort.flat(), (finding) => {
+    const alike = sort.find((one) => one.includes(finding));
+    const { of } = (finding.measures ?? {}) as { readonly of?: unknown };
+    return { of, eaters: alike && eaters(alike) };
+  });
   return found;
 }

@@ -3,8 +3,9 @@ import type { FactName } from "../../plan";
 import type { Messages } from "../messages/messages";
 import type { Questions, Teller } from "./teller";
 
-/** How many questions of a sort a report names: more would hide the decisive ones. */
+/** How many questions of a sort a report names, of a suitable plan fewer: more would hide the decisive ones. */
 const named = 4;
+const namedWhereSuitable = 2;
 
 /** What is not certain, a sentence for each reason and gravity; without what a list of demands names already. */
 export function openQuestions(
@@ -28,8 +29,9 @@ export function openQuestions(
     if (!first) return [];
     const texts = [...new Set(ofSort.map((topic) => teller.question(topic)))].filter(Boolean);
     const [{ reason, couldBe }] = first;
-    const further = texts.length - named;
-    return [teller.capital(messages.open.all(reason, texts.slice(0, named), couldBe, Math.max(further, 0)))];
+    const most = verdict.outcome === "suitable" ? namedWhereSuitable : named;
+    const further = texts.length - most;
+    return [teller.capital(messages.open.all(reason, texts.slice(0, most), couldBe, Math.max(further, 0)))];
   });
 }
 

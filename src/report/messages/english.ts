@@ -843,7 +843,7 @@ function messages(): Messages {
       missing: (missing, of) => `${of}, ${allOf(missing)}`,
       disputed: (trait, of, values, planned) =>
         values.length > 0
-          ? `${of}, ${trait.replace("general ", "")} ${anyOf(values)}${planned && ` (yours ${planned})`}`
+          ? `${of}, ${trait.replace("general ", "")} ${values.join(values.some((value) => value.includes(" but ")) ? ", or " : " or ")}${planned && ` (yours ${planned})`}`
           : `${of}, ${trait}`,
       notGiven: (inputs, of) =>
         `${allOf([...new Set(inputs.map((input) => facts[input].label))])}${of && ` (${of})`}`,
