@@ -24,9 +24,10 @@ export function demandsTold(verdict: Verdict, teller: Teller, messages: Messages
     conditions.every(({ on }) => notGiven.has(on)) && !conditions.some(isRoom);
   const unsaid = demands.filter(isUnsaid);
   const item = (demand: Demand) => demandItem(demand, verdict, teller, messages);
+  const reasons = new Set<string>();
   return {
-    wrong: joined(demands.filter((demand) => !isUnsaid(demand)).map(item)),
-    unsaid: unsaidItems(unsaid, verdict, teller, messages),
+    wrong: joined(demands.filter((demand) => !isUnsaid(demand)).map(item)).map(onceOf(reasons)),
+    unsaid: unsaidItems(unsaid, verdict, teller, messages).map(onceOf(reasons)),
     told: new Set(unsaid.flatMap(({ conditions }) => conditions.map(({ on }) => on))),
   };
 }
@@ -113,6 +114,15 @@ function joined(items: readonly Item[]): readonly Item[] {
   }
   return [...byReasons.values()];
 }
+
+/** An item without the reasons that an earlier one told, unless they are all it says. */
+const onceOf =
+  (told: Set<string>) =>
+  ({ clauses, reasons }: Item): Item => {
+    const fresh = reasons.filter(({ text }) => !told.has(text));
+    for (const { text } of reasons) told.add(text);
+    return { clauses, reasons: clauses.length + fresh.length > 0 ? fresh : reasons };
+  };
 
 /** How many reasons are told for one demand: those that count most. */
 const mostReasons = 3;

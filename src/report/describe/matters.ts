@@ -25,6 +25,7 @@ export function folded(
 function overParties(finding: Finding) {
   const alike = { ...finding, basis: undefined, traits: undefined, condition: undefined };
   if (isOfYoung(finding)) return { ...alike, from: undefined };
+  if (finding.rule === "shyness") return { ...alike, from: undefined };
   if (finding.rule === "oxygen") return { ...alike, from: undefined, measures: oxygenTold(finding) };
   if (finding.weight === "advisory" && chasing.includes(finding.rule))
     return { ...alike, rule: undefined, to: undefined };

@@ -118,8 +118,11 @@ function act(whom: (told: Told<Measures[ActRule]>) => string) {
     const { from, fromMany: many, again } = told;
     const [harms, harm] = deed ? deeds[deed.value] : ["harms", "harm"];
     const who = sexed(doer?.value, from, many);
-    const harmed = [told.ownToo && `${their(many)} own kind`, whom(told)].filter(Boolean);
-    return `${once ? "once grown, " : ""}${again ? `${they(many)} also` : who} ${verb(many, harms, harm)} ${allOf(harmed as string[])}${when && deed?.value !== "robs-food" ? occasions[when.value](many) : ""}.`;
+    const others = whom(told);
+    const harmed = told.ownToo
+      ? `${their(many)} own kind${others.includes(" and ") ? "," : " and"} ${others}`
+      : others;
+    return `${once ? "once grown, " : ""}${again ? `${they(many)} also` : who} ${verb(many, harms, harm)} ${harmed}${when && deed?.value !== "robs-food" ? occasions[when.value](many) : ""}.`;
   };
 }
 
@@ -231,17 +234,17 @@ function predation(told: Told<Measures["predation"]>): string {
   const why = [takes && `${they(fromMany)} ${takes}`, size].filter(Boolean).join(", and ");
   if (oneKind && weight === "advisory")
     return `${from} may try to eat ${their(fromMany)} own kind, and some do.`;
-  const night = hunts && !defence ? ` ${fromMany ? "They hunt" : "It hunts"} by night.` : "";
+  const night = hunts && !defence ? " by night" : "";
   const spines = defence ? ` The spines of ${to} can choke ${them(fromMany)}.` : "";
   const later =
     told.fromNow &&
     ` Bought at ${told.fromNow}, ${they(fromMany)} ${verb(fromMany, "seems", "seem")} harmless; grown, ${they(fromMany)} ${verb(fromMany, "is", "are")} not.`;
-  if (weight === "blocking") return `${from} ${eats} ${to}${why && `: ${why}`}.${night}${spines}${later}`;
+  if (weight === "blocking") return `${from} ${eats} ${to}${night}${why && `: ${why}`}.${spines}${later}`;
   const stated = greatestPrey
     ? `prey of about ${figure(greatestPrey)} is the largest that is told of`
     : hunter && `${they(fromMany)} ${verb(fromMany, "grows", "grow")} to ${figure(hunter)}`;
   const known = [stated, size].filter(Boolean).join(", and ");
-  return `${from} may try to eat ${to}, and some do${known && `: ${known}`}.${night}`;
+  return `${from} may try to eat ${to}${night}, and some do${known && `: ${known}`}.`;
 }
 
 function footprint({
@@ -356,8 +359,10 @@ function numbered(animals: number, count: number | undefined, sex: Words["sex"])
   return `${animals} ${sex}${animals === 1 ? "" : "s"}`;
 }
 
-const allOf = (items: readonly string[]) =>
-  new Intl.ListFormat("en-GB", { type: "conjunction" }).format(items);
+const conjunction = /* @__PURE__ */ new Intl.ListFormat("en-GB", { type: "conjunction" });
+const disjunction = /* @__PURE__ */ new Intl.ListFormat("en-GB", { type: "disjunction" });
+
+const allOf = (items: readonly string[]) => conjunction.format(items);
 
 const groundOf = (words: { readonly value: readonly Words["ground"][] } | undefined) =>
   anyOf((words?.value ?? []).map(groundWord));
@@ -415,8 +420,7 @@ const restsOn: Messages["basis"] = {
   derived: "reckoned from what is nearest known",
 };
 
-const anyOf = (choices: readonly string[]) =>
-  new Intl.ListFormat("en-GB", { type: "disjunction" }).format(choices);
+const anyOf = (choices: readonly string[]) => disjunction.format(choices);
 
 const foods: Readonly<Record<string, string>> = {
   dry: "dry food",
@@ -841,10 +845,12 @@ function messages(): Messages {
     traits: labelled(),
     open: {
       missing: (missing, of) => `${of}, ${allOf(missing)}`,
-      disputed: (trait, of, values, planned) =>
-        values.length > 0
-          ? `${of}, ${trait.replace("general ", "")} ${values.join(values.some((value) => value.includes(" but ")) ? ", or " : " or ")}${planned && ` (yours ${planned})`}`
-          : `${of}, ${trait}`,
+      disputed: (trait, of, values, planned) => {
+        const said = values.map((value) => value.replaceAll("; ", ", "));
+        const others = said.some((value) => /, | but /.test(value)) ? ", or " : " or ";
+        const yours = planned && ` (yours ${planned})`;
+        return `${of}, ${[trait.replace("general ", ""), said.join(others)].filter(Boolean).join(" ")}${yours}`;
+      },
       notGiven: (inputs, of) =>
         `${allOf([...new Set(inputs.map((input) => facts[input].label))])}${of && ` (${of})`}`,
       outsideDomain: (of) => of || "the tank",

@@ -82,7 +82,7 @@ suite("every verdict", () => {
   test("names at most four questions of a sort and counts the others", () => {
     for (const verdict of verdicts) {
       for (const [line] of told(verdict).matchAll(/- Sources differ[^:]*: (?:[^.]|\.\d)*\./g)) {
-        expect(line.split("; ").length).toBeLessThanOrEqual(5);
+        expect(line.split("; ").length, line).toBeLessThanOrEqual(5);
       }
     }
   });

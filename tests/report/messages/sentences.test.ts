@@ -42,7 +42,7 @@ suite("a shop adviser says it like this", () => {
     const young = { species: astronotusOcellatus, juveniles: 1, length: 6 };
     const report = told([young, { species: paracheirodonInnesi, unsexed: 10 }]);
     expect(report).toContain("1 oscar (Astronotus ocellatus; young, 6 cm long as bought)");
-    expect(report).toContain("Bought at 6 cm, it seems harmless; grown, it is not.");
+    expect(report).toContain("Bought at 6 cm, it seems harmless; grown, it is not");
   });
 
   test("of an oscar in a tank that a young one fits", () => {
@@ -60,9 +60,9 @@ suite("a shop adviser says it like this", () => {
       { species: danioRerio, unsexed: 10 },
     ]);
     expect(report).toContain("zebra danios have eaten before honey gouramis get to the food.");
-    expect(report).toContain("the bustle of zebra danios keeps honey gouramis in hiding.");
+    expect(report).toContain("bustle of zebra danios keeps honey gouramis in hiding.");
     expect(report).toContain(
-      "Keep at least 20 % of the surface free of leaves, with air between water and lid: honey gouramis drown unless they can take air at the surface.",
+      "Keep at least 20 % of the surface free of leaves, with air between water and lid: honey gouramis drown unless they can take air at the surface",
     );
     expect(report).toContain("If bullying starts: break lines of sight");
     expect(report).toMatch(/Watch for: [^.]*hiding all day[^.]*honey gouramis/);
@@ -80,7 +80,7 @@ suite("a shop adviser says it like this", () => {
   test("of guppies and their young", () => {
     const report = told([{ species: poeciliaReticulata, males: 2, females: 4 }]);
     expect(report).toContain("6 guppies (Poecilia reticulata; 2 males and 4 females)");
-    expect(report).toContain("Guppies eat their own young.");
+    expect(report).toContain("Guppies eat their own young");
   });
 
   test("of a doctor who does not know that his patient keeps fish", () => {
