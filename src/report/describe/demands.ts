@@ -27,7 +27,7 @@ export function demandsTold(verdict: Verdict, teller: Teller, messages: Messages
   const reasons = new Set<string>();
   return {
     wrong: joined(demands.filter((demand) => !isUnsaid(demand)).map(item)).map(onceOf(reasons)),
-    unsaid: unsaidItems(unsaid, verdict, teller, messages).map(onceOf(reasons)),
+    unsaid: unsaidItems(unsaid, onceOf(reasons), verdict, teller, messages),
     told: new Set(unsaid.flatMap(({ conditions }) => conditions.map(({ on }) => on))),
   };
 }
@@ -42,6 +42,7 @@ const waterFacts: Readonly<Partial<Record<FactName, "temperature" | "pH" | "hard
 /** Water in one line, then what needs its reason told, then the rest in one line. Where it is no use no reason is told. */
 function unsaidItems(
   demands: readonly Demand[],
+  once: (item: Item) => Item,
   verdict: Verdict,
   teller: Teller,
   messages: Messages,
@@ -54,17 +55,19 @@ function unsaidItems(
     }),
   );
   const others = demands.filter((demand) => demand.conditions.some(({ on }) => !waterFacts[on]));
-  const items = others.map((demand): Item => {
+  const isOfUse = verdict.outcome !== "unsuitable";
+  const each = others.map((demand): Item => {
     const { clauses, reasons } = demandItem(demand, verdict, teller, messages, true);
-    return { clauses, reasons: verdict.outcome === "unsuitable" ? [] : reasons };
+    return { clauses, reasons: isOfUse ? reasons : [] };
   });
+  const items = joined(each).map(once);
   const plain = items.filter(({ reasons }) => reasons.length === 0);
   const told = { temperature: "", pH: "", hardness: "", salinity: "", ...water };
   return [
     ...(Object.keys(water).length > 0
       ? [{ clauses: [], reasons: [{ text: messages.waterToHave(told) }] }]
       : []),
-    ...joined(items.filter(({ reasons }) => reasons.length > 0)),
+    ...items.filter(({ reasons }) => reasons.length > 0),
     ...(plain.length > 0 ? [{ clauses: plain.flatMap(({ clauses }) => clauses), reasons: [] }] : []),
   ];
 }

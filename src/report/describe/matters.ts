@@ -23,7 +23,8 @@ export function folded(
  * on their own kind, or on young.
  */
 function overParties(finding: Finding) {
-  const alike = { ...finding, basis: undefined, traits: undefined, condition: undefined };
+  const whole: object = finding;
+  const alike = { ...whole, basis: undefined, traits: undefined, condition: undefined };
   if (isOfYoung(finding)) return { ...alike, from: undefined };
   if (finding.rule === "shyness") return { ...alike, from: undefined };
   if (finding.rule === "oxygen") return { ...alike, from: undefined, measures: oxygenTold(finding) };

@@ -43,9 +43,9 @@ export function roomItem(asking: readonly Finding[], weight: Weight, verdict: Ve
     index !== undefined && verdict.parties[index]?.stage === "juvenile";
   const text = teller.room({
     ...teller.named(askers),
-    growing: askers.some(isYoung),
+    growing: askers.length > 0 && askers.every(isYoung),
     weight,
-    neededSides: figure(sidesNeeded(known)),
+    neededSides: figure(sidesNeeded(known, own)),
     exampleSides: figure(commonSides(needed.floor)),
     neededLength: isLengthAsked ? run(needed.length) : "",
     neededFloor: floor(needed.floor),

@@ -35,9 +35,10 @@ export function sidesOf(
   return { value: Math.max(length, other), by: Math.min(length, other), unit: "cm" };
 }
 
-/** The sides of the floor that is needed: of common shape where it would else be nearly square. */
-export function sidesNeeded(room: Room) {
-  const sides = sidesOf(room, 5);
+/** The sides of the floor that is needed: as long as the tank is, if that is long enough, and not nearly square. */
+export function sidesNeeded(room: Room, own: Room) {
+  const isLonger = room.length !== undefined && own.length !== undefined && own.length > room.length;
+  const sides = sidesOf(isLonger ? { ...room, length: own.length } : room, 5);
   return sides && sides.by > widest * sides.value ? commonSides(room.floor) : sides;
 }
 

@@ -76,7 +76,10 @@ function plannedWater(water: keyof typeof at) {
     if (weight === "advisory")
       return `${text} That is at the edge of what ${they(fromMany)} can take for long.`;
     return limit
-      ? `${text} Past ${figure(limit)} ${they(fromMany)} ${verb(fromMany, "suffers or dies", "suffer or die")}.`
+      ? stopped(
+          text,
+          `; outside ${figure(limit)} ${they(fromMany)} ${verb(fromMany, "suffers or dies", "suffer or die")}.`,
+        )
       : text;
   };
 }
@@ -199,6 +202,10 @@ const hazards: Messages["hazards"] = (hazard, of) => {
   const trained = of.every(({ family }) => stinging.has(family)) ? "" : "only for trained hands, ";
   return `Venom: ${named}; ${trained}never handled bare. After a sting seek medical care at once, and call emergency help if breathing, chest or heart are affected.`;
 };
+
+/** How long those are that are measurably long. */
+const shownLength = (length: Figure | undefined, figure: (length: Figure | undefined) => string) =>
+  (length?.value ?? 0) >= 0.5 ? ` of ${figure(length)}` : "";
 
 /** A square as large as an area, its sides in steps of 5 cm. */
 function square(area: Figure | undefined): Figure | undefined {
@@ -408,7 +415,9 @@ const things: Readonly<Record<FactName, readonly [fact: string, part: string]>> 
 /** What of a plan is right: parts where nothing of them is wrong, else facts. */
 function rightThings(right: readonly FactName[], wrong: ReadonlySet<FactName>): readonly string[] {
   const spoilt = new Set([...wrong].map((fact) => things[fact][1]));
-  return [...new Set(right.map((fact) => things[fact][spoilt.has(things[fact][1]) ? 0 : 1]))];
+  const wrongThings = new Set([...wrong].map((fact) => things[fact][0]));
+  const named = right.map((fact) => things[fact][spoilt.has(things[fact][1]) ? 0 : 1]);
+  return [...new Set(named)].filter((thing) => !wrongThings.has(thing));
 }
 
 const restsOn: Messages["basis"] = {
@@ -627,12 +636,12 @@ function messages(): Messages {
         const text = `${from} ${verb(fromMany, "bites", "bite")} pieces out of the fins of ${to}`;
         return weight === "blocking" ? `${text}: choose company that does not nip.` : `${text} now and then.`;
       },
-      "mucus-grazing": ({ from, fromMany, to }) =>
-        `${from} ${verb(fromMany, "rasps", "rasp")} the slime coat off the flanks of ${to}.`,
+      "mucus-grazing": ({ from, fromMany, to, oneKind }) =>
+        `${from} ${verb(fromMany, "rasps", "rasp")} the slime coat off the flanks of ${oneKind ? `${their(fromMany)} own kind` : to}.`,
       "territory-contest": ({ from, to, measures }) =>
         `${from} and ${to} both defend a place ${whereabouts(measures.zone)}.`,
       "size-and-pace": ({ from, fromMany, to, measures, figure }) =>
-        `${from}, ${figure(measures.longer)} long, ${verb(fromMany, "leaves", "leave")} ${to} of ${figure(measures.shorter)} no rest.`,
+        `${from}, ${figure(measures.longer)} long, ${verb(fromMany, "leaves", "leave")} ${to}${shownLength(measures.shorter, figure)} no rest.`,
       "feeding-competition": ({ from, fromMany, to, toMany }) =>
         `${from} ${verb(fromMany, "has", "have")} eaten before ${to} ${verb(toMany, "gets", "get")} to the food.`,
       shyness: ({ from, to }) => `the bustle of ${to} keeps ${from} in hiding.`,
