@@ -1,14 +1,14 @@
 import type { Finding, Sign, Verdict } from "../../compatibility";
 import type { Basis } from "../../species";
 import type { Block } from "../layout";
+import { type Demands, demandsTold } from "../matters/demands";
+import { gathered, mayQuarrel, reasonsOf } from "../matters/matters";
+import { isFarTooSmall } from "../matters/order";
+import { type Item, type Reason, reasonOf, roomItem, weakest } from "../matters/reasons";
 import type { Messages } from "../messages/messages";
 import { cautions } from "./cautions";
-import { type Demands, demandsTold } from "./demands";
 import { headline, onlyTooSmall } from "./headline";
-import { gathered, mayQuarrel, reasonsOf } from "./matters";
-import { isFarTooSmall } from "./order";
 import { openQuestions } from "./questions";
-import { type Item, type Reason, reasonOf, roomItem, weakest } from "./reasons";
 import { strengths } from "./strengths";
 import type { Teller } from "./teller";
 

@@ -1,6 +1,6 @@
 import type { Finding, Verdict } from "../../compatibility";
+import { folded } from "../matters/matters";
 import type { Messages } from "../messages/messages";
-import { folded } from "./matters";
 import type { Alike, Teller } from "./teller";
 
 /** How many laws on one species are told in full. */

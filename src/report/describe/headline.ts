@@ -1,7 +1,7 @@
 import type { Finding, JointCondition, Verdict } from "../../compatibility";
+import { demandsOf } from "../matters/matters";
+import { isFarTooSmall, isOfRoom, isPastLimit } from "../matters/order";
 import type { Messages } from "../messages/messages";
-import { demandsOf } from "./matters";
-import { isFarTooSmall, isOfRoom, isPastLimit } from "./order";
 import type { Teller } from "./teller";
 
 /** The first lines of a report: the answer, and what could still change it. */

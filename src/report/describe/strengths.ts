@@ -1,8 +1,8 @@
 import type { Finding, Verdict } from "../../compatibility";
 import { overlap, type PartialRange } from "../../ranges";
 import type { Figure } from "../figure";
+import { folded, rightFacts, wrongFacts } from "../matters/matters";
 import type { Messages } from "../messages/messages";
-import { folded, rightFacts, wrongFacts } from "./matters";
 import type { Teller } from "./teller";
 
 const waterRules: readonly string[] = ["temperature", "ph", "general-hardness", "salinity", "flow"];

@@ -1,8 +1,8 @@
 import type { Finding, Verdict, Weight } from "../../compatibility";
 import type { Basis } from "../../species";
+import type { Alike, Teller } from "../describe/teller";
 import { isOfRoom } from "./order";
 import { commonSides, roomNeeded, roomThere, sidesNeeded, sidesOf } from "./room";
-import type { Alike, Teller } from "./teller";
 
 /** A reason as a sentence without a capital, with what it rests on. */
 export interface Reason {

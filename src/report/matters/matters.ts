@@ -1,7 +1,7 @@
 import type { Finding, JointCondition, RuleId, Verdict } from "../../compatibility";
 import type { FactName } from "../../plan";
+import type { Alike } from "../describe/teller";
 import { gravestFirst, isOfRoom, isOfYoung, rankOf } from "./order";
-import type { Alike } from "./teller";
 
 /** Findings that differ only in what is left out of account are told in one sentence. */
 export function folded(

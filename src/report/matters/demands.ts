@@ -1,11 +1,11 @@
 import type { JointCondition, Verdict } from "../../compatibility";
 import type { FactName } from "../../plan";
+import type { Alike, Teller } from "../describe/teller";
 import type { Figure } from "../figure";
 import type { Messages } from "../messages/messages";
 import { type Demand, demandsOf, isRoom, reasonsFor } from "./matters";
 import { isFarTooSmall, isOfRoom } from "./order";
 import { type Item, reasonOf, roomItem } from "./reasons";
-import type { Alike, Teller } from "./teller";
 
 /** What must change, and what the plan does not say; the facts that the latter names. */
 export interface Demands {
