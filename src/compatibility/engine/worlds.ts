@@ -79,11 +79,14 @@ function besides(choices: readonly Choice[], readings: readonly Reading[]) {
 }
 
 /** What a trait may still be, once some choices are made. */
-function leftBy(choices: readonly Choice[], reading: Reading): readonly Possible[] {
-  const { subject, trait } = reading;
+function leftBy(choices: readonly Choice[], { subject, trait }: Reading): readonly Possible[] {
   const possible = subject.possible(trait);
   if (possible.length < 2) return possible;
-  return possible.filter((taken) => choices.every((choice) => agree(choice, { ...reading, taken })));
+  const alike = choices.filter((choice) => choice.trait === trait);
+  const own = alike.find((choice) => choice.subject === subject);
+  if (own) return [own.taken];
+  const kin = alike.find((choice) => shareFact(choice.subject, subject, trait));
+  return kin ? possible.filter(({ from }) => from === kin.taken.from) : possible;
 }
 
 /** Whether two choices can be true at once. */

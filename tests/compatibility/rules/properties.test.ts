@@ -9,7 +9,6 @@ import {
   planRules,
   type Rule,
 } from "../../../src/compatibility";
-import { wantedBy } from "../../../src/compatibility/animals/wanted";
 import { isPairRule } from "../../../src/compatibility/engine/rule/rule";
 import { meeting as alsoMeeting } from "../../../src/compatibility/meeting";
 import type { Condition, Group, Offering, Party, Plan, PlannedTank, PlannedWater } from "../../../src/plan";
@@ -17,6 +16,7 @@ import type { PartialRange } from "../../../src/ranges";
 import { classes, type SpeciesProfile } from "../../../src/species";
 import { animal } from "../animals";
 import { animals, fish, tanks, waters } from "../arbitrary";
+import { traitsOf } from "../deciding";
 import { lieWithin, outcomeOf, rank } from "../ranks";
 import { choices, type Disputed, profileOf, without, worldsOf } from "../worlds";
 
@@ -75,25 +75,6 @@ const assessed = (stocked: Stocked, rules?: readonly Rule[]) =>
   assessPlan(planned(stocked, stocked.species.map(profileOf)), { rules });
 
 const rules: readonly Rule[] = [...planRules, ...pairRules];
-
-/** Traits that a rule does not declare, though the condition of its findings rests on them. */
-const inConditions: Readonly<Record<string, readonly string[]>> = {
-  "mucus-grazing": ["diet.foods", "diet.reach", "diet.light"],
-  "fin-nipping": ["appearance.longFins"],
-  "settling-company": ["social.settles", "social.group", "space.zones", "predation.eats"],
-};
-
-/** The traits by which fish are weighed, and those that say how many of them there will be. */
-const weighedBy = ["size.adultLength", "size.bodyShape", ...wantedBy] as const;
-
-/** The traits that decide what a rule finds. */
-function traitsOf(rule: Rule): readonly string[] {
-  const further = inConditions[rule.id] ?? [];
-  if (rule.way === "once") return rule.weighs ? weighedBy : further;
-  const weighed = rule.way === "each-group" && rule.weighs ? weighedBy : [];
-  const declared = [rule.needs, rule.uses].flatMap((sides) => Object.values(sides ?? {}).flat());
-  return [...new Set([...declared, ...further, ...weighed])];
-}
 
 describe.each(rules.map((rule) => [rule.id, rule] as const))("the bounds of %s alone", (_, rule) => {
   const alone = { rules: [rule] };
