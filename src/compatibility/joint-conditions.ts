@@ -2,7 +2,6 @@ import { decimal } from "../decimal";
 import type { FactName } from "../plan";
 import { jointCondition } from "../plan/inner";
 import { overlap, type PartialRange } from "../ranges";
-import type { Judgement } from "./engine/judgement";
 import type { AimedCondition, AnyFinding } from "./engine/rule/finding";
 import type { JointCondition } from "./verdict";
 
@@ -71,27 +70,6 @@ export const askedBy = (conditions: readonly JointCondition[], findings: number)
     const asking = condition.findings.filter((index) => index < findings);
     return asking.length > 0 ? [{ ...condition, findings: asking }] : [];
   });
-
-/** Whether a condition that one judgement asks for in some world excludes one that another asks for. */
-export function mayExclude(judgements: readonly Judgement[]): boolean {
-  const asking = [...judgements.entries()].flatMap(([judgement, { asks }]) => distinct(judgement, asks));
-  return (
-    clashes(asking).length > 0 &&
-    asking.some((one, index) =>
-      asking
-        .slice(index + 1)
-        .some((other) => one.judgement !== other.judgement && clashes([one, other]).length > 0),
-    )
-  );
-}
-
-/** Each condition that a judgement asks for once. */
-function distinct(judgement: number, asks: readonly AimedCondition[]) {
-  const told = new Map(
-    asks.map((condition) => [JSON.stringify([condition.on, condition.of, condition.wanted]), condition]),
-  );
-  return [...told.values()].map((condition) => ({ judgement, condition }));
-}
 
 /** Whatever asks for a condition. */
 interface Asking {

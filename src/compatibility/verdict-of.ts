@@ -9,7 +9,8 @@ import { rankQuestions } from "./engine/rank-questions";
 import type { AnyFinding } from "./engine/rule/finding";
 import { gravity } from "./engine/rule/weight";
 import type { Subject } from "./engine/subject";
-import { askedBy, type Clash, clashes, jointConditions, mayExclude } from "./joint-conditions";
+import { exclusionOf } from "./exclusion";
+import { askedBy, type Clash, clashes, jointConditions } from "./joint-conditions";
 import type { Finding, Verdict, VerdictParty } from "./verdict";
 
 const outcomes = ["suitable", "conditional", "unsuitable"] as const;
@@ -33,18 +34,16 @@ export function verdictOf(
         .filter((clash) => clash.flat().some((finding) => !met.includes(finding)))
         .flatMap((clash) => exclusionFindings(clash, mutual));
   const findings = [...judged, ...excluding];
+  const best = greatest(judgements, (judgement) => judgement.least);
   const worst = greatest(judgements, (judgement) => judgement.greatest);
+  const { always, ever } = best < gravity.blocking ? exclusionOf(judgements) : { always: false, ever: false };
   const adopted = greatest(findings, ({ weight }) => gravity[weight]);
   const undetermined = adopted < gravity.blocking && judgements.some((judgement) => judgement.undetermined);
   return frozen({
     outcome: undetermined ? "undetermined" : outcomeOf(adopted),
     bounds: {
-      atBest: outcomeOf(greatest(judgements, ({ least }) => least)),
-      atWorst: outcomeOf(
-        excluding.length > 0 || (worst < gravity.blocking && mayExclude(judgements))
-          ? gravity.blocking
-          : worst,
-      ),
+      atBest: outcomeOf(always ? gravity.blocking : best),
+      atWorst: outcomeOf(ever || excluding.length > 0 ? gravity.blocking : worst),
     },
     parties: subjects.map(({ party }) => verdictParty(party)),
     // The engine runs any rule; that a finding is of one of the library's or of an app's was checked with the rules.

@@ -13,5 +13,7 @@ const roles: readonly PartyRole[] = ["from", "to"];
 export function pairJudge(rule: PairRule, values: ThresholdValues, plan?: PlanSubjects) {
   const thresholds = decidingBy(rule, values);
   const runs: readonly Run[] = [([from, to]) => rule.judge({ from, to, thresholds } as never)];
-  return (from: Subject, to: Subject): Judgement => judge(rule, runs, { sides: [from, to], roles, plan });
+  const mayAsk = rule.mayAsk?.(thresholds as never) ?? [];
+  return (from: Subject, to: Subject): Judgement =>
+    judge(rule, runs, { sides: [from, to], roles, plan, mayAsk });
 }

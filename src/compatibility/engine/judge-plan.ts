@@ -3,9 +3,10 @@ import type { ThresholdValues } from "../thresholds";
 import { judge, type Run } from "./judge";
 import { type Judgement, leftOpen, silent } from "./judgement";
 import { missingQuestions } from "./questions";
+import type { GivenCondition } from "./rule/finding";
 import type { PlanRule } from "./rule/rule";
 import { decidingBy, readingsOf } from "./seen";
-import type { PlanSubjects } from "./standing";
+import { type PlanSubjects, utmostOf } from "./standing";
 import type { Subject } from "./subject";
 import { isMissing, type Reading } from "./worlds";
 
@@ -15,7 +16,16 @@ export function judgePlan(rule: PlanRule, plan: PlanSubjects, values: ThresholdV
   const seen = { plan: readingsOf(rule, plan.plan), thresholds: decidingBy(rule, values) };
   const weighed = rule.weighs ? subjects : [];
   const unweighed = readingsFor(weighed, weighedBy).filter(isMissing);
-  if (unweighed.length > 0) return [leftOpen(rule, silent, missingQuestions(rule, unweighed))];
+  const mayAsk = rule.mayAsk?.(seen.thresholds as never) ?? [];
+  if (unweighed.length > 0)
+    return [
+      leftOpen(
+        rule,
+        silent,
+        missingQuestions(rule, unweighed),
+        utmostOf(rule, { sides: subjects, plan, mayAsk }),
+      ),
+    ];
 
   const stocks = rule.weighs ? stocksOf(weighed) : [noStock];
   const beside: readonly Reading[] = traitsWeighed(weighed);
@@ -30,7 +40,7 @@ export function judgePlan(rule: PlanRule, plan: PlanSubjects, values: ThresholdV
       judge(
         rule,
         runs(() => ({})),
-        { sides: [], roles: [], plan, beside },
+        { sides: [], roles: [], plan, mayAsk, beside },
       ),
     ];
   if (rule.way === "all-groups")
@@ -39,13 +49,14 @@ export function judgePlan(rule: PlanRule, plan: PlanSubjects, values: ThresholdV
         rule,
         runs((groups) => ({ groups })),
         plan,
+        mayAsk,
       ),
     ];
   return subjects.map((subject) =>
     judge(
       rule,
       runs(([from]) => ({ from })),
-      { sides: [subject], roles: ["from"], plan, beside },
+      { sides: [subject], roles: ["from"], plan, mayAsk, beside },
     ),
   );
 }
@@ -58,9 +69,14 @@ const readingsFor = (subjects: readonly Subject[], traits: readonly Reading["tra
  * for them the rule stays open. Nor is less certain for a group of which something else is not known, nor for one that
  * could be company but of which nobody knows anything.
  */
-function judgeTogether(rule: PlanRule, runs: readonly Run[], plan: PlanSubjects): Judgement {
+function judgeTogether(
+  rule: PlanRule,
+  runs: readonly Run[],
+  plan: PlanSubjects,
+  mayAsk: readonly GivenCondition[],
+): Judgement {
   const among = (sides: readonly Subject[], within = plan) =>
-    judge(rule, runs, { sides, roles: sides.map(() => "from"), plan: within });
+    judge(rule, runs, { sides, roles: sides.map(() => "from"), plan: within, mayAsk });
   const judgeable = ({ subjects }: PlanSubjects) =>
     subjects.filter((subject) => readingsFor([subject], rule.needs?.from ?? []).every(isKnown));
   const sides = judgeable(plan);
@@ -75,7 +91,8 @@ function judgeTogether(rule: PlanRule, runs: readonly Run[], plan: PlanSubjects)
   const least = certain.reduce((most, other) => Math.max(most, other.least), judgement.least);
   const missing = readingsFor(plan.subjects, rule.needs?.from ?? []).filter(isMissing);
   if (missing.length === 0) return { ...judgement, least };
-  return leftOpen(rule, judgement, missingQuestions(rule, missing), least);
+  const utmost = utmostOf(rule, { sides: plan.subjects, plan, mayAsk });
+  return leftOpen(rule, judgement, missingQuestions(rule, missing), utmost, least);
 }
 
 const isKnown = (reading: Reading) => !isMissing(reading);

@@ -1,6 +1,6 @@
 import { OutsideDomainError, refusal } from "../../errors";
 import { traitDefinitions, weakestBasis } from "../../species/inner";
-import { type Judgement, leftOpen, silent } from "./judgement";
+import { type Judgement, leftOpen, nothingAsked, silent } from "./judgement";
 import {
   disputedQuestions,
   individualQuestions,
@@ -10,7 +10,7 @@ import {
   traitQuestions,
   unstatedQuestions,
 } from "./questions";
-import type { AnyFinding, PartyRole } from "./rule/finding";
+import type { AnyFinding, GivenCondition, PartyRole } from "./rule/finding";
 import type { MeasureKinds } from "./rule/measures";
 import { measured } from "./rule/measures";
 import type { Rule, RuleAnswer, RuleWay } from "./rule/rule";
@@ -22,6 +22,7 @@ import {
   type Standing,
   spanOf,
   standingOf,
+  utmostOf,
 } from "./standing";
 import type { Subject } from "./subject";
 import { unknownTrait, type View, viewOf } from "./view";
@@ -35,6 +36,8 @@ export interface Case {
   readonly sides: readonly Subject[];
   readonly roles: readonly PartyRole[];
   readonly plan?: PlanSubjects | undefined;
+  /** The utmost that the rule may ask for where it cannot tell. */
+  readonly mayAsk: readonly GivenCondition[];
   /** What the runs rest on besides what they read. */
   readonly beside?: readonly Reading[];
 }
@@ -60,7 +63,7 @@ const nothing: WorldAnswer = { standing: [], told: [], unknown: false, outside: 
 export function judge(rule: Rule, runs: readonly Run[], given: Case): Judgement {
   const lacking = needed(rule, given).filter(isMissing);
   if (lacking.some(({ trait }) => traitDefinitions[trait].essential))
-    return leftOpen(rule, silent, missingQuestions(rule, lacking));
+    return leftOpen(rule, silent, missingQuestions(rule, lacking), utmostOf(rule, given));
   const [likely, ...ends] = runs.map((run) => inEveryWorld((read) => toldIn(rule, run, given, read)));
   return likely ? judged(rule, given, ends.reduce(beside, likely), lacking) : silent;
 }
@@ -116,16 +119,17 @@ function judged(
   lacking: readonly Reading[],
 ): Judgement {
   const { adopted, others, read, complete } = worlds;
-  const told = [adopted, ...others];
-  const judgement = bounded(rule, worlds, given.beside ?? []);
+  const told = [adopted, ...others].map(({ answer }) => answer);
+  const judgement = bounded(rule, worlds, given);
   const unknown = told.some((world) => world.unknown);
   const outside = told.some((world) => world.outside);
   if (complete && !unknown && !outside) return judgement;
-  return leftOpen(rule, judgement, [
+  const questions = [
     ...(unknown ? unknownQuestions(rule, given, [...lacking, ...beyond(lacking, read)]) : []),
     ...(outside ? [outsideDomain(rule, given)] : []),
     ...(complete ? [] : disputedQuestions(rule, read)),
-  ]);
+  ];
+  return leftOpen(rule, judgement, questions, utmostOf(rule, given));
 }
 
 /** Why a rule cannot tell: a trait that nobody knows; where it lacks none, what the plan does not say. */
@@ -141,25 +145,28 @@ function outsideDomain(rule: Rule, { sides: [side] }: Case): OpenQuestion {
 }
 
 /** The findings of the adopted world, with their bounds over all worlds. */
-function bounded(
-  rule: Rule,
-  { adopted, others, read }: Worlds<WorldAnswer>,
-  weighed: readonly Reading[],
-): Judgement {
-  const { standing } = adopted;
+function bounded(rule: Rule, { adopted, others, read }: Worlds<WorldAnswer>, given: Case): Judgement {
+  const { standing } = adopted.answer;
+  const { beside: weighed = [] } = given;
+  const worlds = [adopted, ...others];
   const lacking = read.filter(isMissing);
   const used = [...read, ...beyond(read, weighed)];
   const mayAdd = used.filter((reading) => isMissing(reading) && rule.mayAdd?.includes(reading.trait));
   const mayRestrict = lacking.some(({ trait }) => rule.mayRestrict?.includes(trait));
-  const isSilent = standing.length === 0 && others.every((other) => other.standing.length === 0);
+  const isSilent = worlds.every(({ answer }) => answer.standing.length === 0);
   if (isSilent && mayAdd.length === 0 && !mayRestrict) return silent;
-  const spans = [adopted, ...others].map((world) => spanOf(world.standing));
+  const spans = worlds.map(({ answer }) => spanOf(answer.standing));
   const certain = spans.reduce((least, span) => Math.min(least, span.least), Number.POSITIVE_INFINITY);
-  const least = lacking.every((reading) => isAmong(mayAdd, reading)) ? certain : 0;
+  const onlyAdds = lacking.every((reading) => isAmong(mayAdd, reading));
+  const least = onlyAdds ? certain : 0;
   const found = spans.reduce((most, span) => Math.max(most, span.greatest), 0);
   const open = mayRestrict ? Math.max(found, gravity.restricting) : found;
   const greatest = mayAdd.length > 0 ? gravity[gravest(rule.mayYield)] : open;
-  const complete = completing(rule, [...used, ...beyond(used, adopted.told)]);
+  const complete = completing(rule, [...used, ...beyond(used, adopted.answer.told)]);
+  const asking = worlds.map(({ choices, answer }) => ({
+    choices,
+    asks: answer.standing.flatMap(({ condition }) => condition ?? []),
+  }));
   return {
     findings: standing.filter(({ state }) => state !== "met").map(complete),
     met: standing.filter(({ state }) => state === "met").map(complete),
@@ -171,7 +178,8 @@ function bounded(
     least,
     greatest,
     undetermined: standing.some(({ answer }) => couldBe(answer)),
-    asks: [adopted, ...others].flatMap((world) => world.standing.flatMap(({ condition }) => condition ?? [])),
+    worlds: onlyAdds ? asking : [...asking, nothingAsked],
+    mayAsk: mayAdd.length > 0 || mayRestrict ? utmostOf(rule, given) : [],
   };
 }
 

@@ -2,6 +2,7 @@ import { isEssential, type OpenQuestion } from "./questions";
 import type { AimedCondition, AnyFinding } from "./rule/finding";
 import type { Rule } from "./rule/rule";
 import { gravest, gravity } from "./rule/weight";
+import type { Choice } from "./worlds";
 
 /** What one rule says of one party or pair, or of all. */
 export interface Judgement {
@@ -13,9 +14,20 @@ export interface Judgement {
   readonly greatest: number;
   /** An essential trait is missing that could block or restrict, or individuals could do what blocks. */
   readonly undetermined: boolean;
-  /** Every condition that it asks for in some world. */
+  /** What it asks for, in each world. */
+  readonly worlds: readonly AskingWorld[];
+  /** What else it may ask for, since something is not known. */
+  readonly mayAsk: readonly AimedCondition[];
+}
+
+/** The conditions that a rule asks for in one world. */
+export interface AskingWorld {
+  readonly choices: readonly Choice[];
   readonly asks: readonly AimedCondition[];
 }
+
+/** Where nothing is asked for, whatever is true. */
+export const nothingAsked: AskingWorld = { choices: [], asks: [] };
 
 /** Of a rule that has nothing to say, whatever may come out. */
 export const silent: Judgement = {
@@ -25,18 +37,22 @@ export const silent: Judgement = {
   least: 0,
   greatest: 0,
   undetermined: false,
-  asks: [],
+  worlds: [nothingAsked],
+  mayAsk: [],
 };
 
 /**
- * A judgement of which something could not be judged: there it may be any of the rule's weights.
+ * A judgement of which something could not be judged: there it may be any of the rule's weights, and ask for nothing, or
+ * for the utmost.
  *
+ * @param mayAsk - The utmost that it may ask for there.
  * @param least - What stands whatever the answer: what is not known may add to it.
  */
 export function leftOpen(
   rule: Rule,
   judgement: Judgement,
   questions: readonly OpenQuestion[],
+  mayAsk: readonly AimedCondition[],
   least = 0,
 ): Judgement {
   const couldBe = gravity[gravest(rule.mayYield)];
@@ -47,5 +63,7 @@ export function leftOpen(
     least,
     greatest: Math.max(judgement.greatest, couldBe),
     undetermined: judgement.undetermined || questions.some(isEssential),
+    worlds: [...judgement.worlds, nothingAsked],
+    mayAsk,
   };
 }

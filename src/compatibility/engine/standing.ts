@@ -72,6 +72,22 @@ function located(
   };
 }
 
+/** The utmost that a rule may ask for of whom it judges; where it judges all groups together, of each. */
+export function utmostOf(rule: Rule, { sides, plan, mayAsk }: Asking): readonly AimedCondition[] {
+  const judged = rule.way === "all-groups" ? sides.map((side) => [side]) : [sides];
+  const count = (plan?.subjects ?? sides).length;
+  return judged.flatMap(([from, to]) =>
+    mayAsk.map((condition) => located(rule, condition, { from: from?.index, to: to?.index }, count)),
+  );
+}
+
+/** Whom a rule judges, and the utmost that it may ask for. */
+interface Asking {
+  readonly sides: readonly Subject[];
+  readonly plan?: PlanSubjects | undefined;
+  readonly mayAsk: readonly GivenCondition[];
+}
+
 function stateOf(
   condition: AimedCondition,
   { plan, subjects }: PlanSubjects,

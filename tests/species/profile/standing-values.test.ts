@@ -15,10 +15,10 @@ const totals = (values: readonly unknown[]) =>
   );
 
 test("of any trait the adopted value stands first, then every other", () => {
-  expect(standingValues("social.living", { value: "shoal", basis: "memory" })).toStrictEqual(["shoal"]);
+  expect(standingValues("social.living", { value: "shoal", basis: "memory" })).toStrictEqual([["shoal"]]);
   expect(
     standingValues("social.living", { value: "shoal", basis: "memory", also: ["group", "either"] }),
-  ).toStrictEqual(["shoal", "group", "either"]);
+  ).toStrictEqual([["shoal"], ["group"], ["either"]]);
 });
 
 describe("lengths stand for themselves", () => {
@@ -28,45 +28,32 @@ describe("lengths stand for themselves", () => {
     ...(also.length > 0 && { also }),
   });
 
-  test("alone, where they are exact and undisputed", () => {
-    const value = [length(4, 4)];
-    expect(standingValues("size.adultLength", fact(value))).toStrictEqual([value]);
+  test("alone, where they are exact", () => {
+    const [value, other] = [[length(4, 4)], [length(5, 5)]];
+    expect(standingValues("size.adultLength", fact(value, other))).toStrictEqual([[value], [other]]);
   });
 
-  test("and for both ends of a span", () => {
-    expect(totals(standingValues("size.adultLength", fact([length(4, 5)])))).toStrictEqual([
-      [[undefined, 4, 5]],
-      [[undefined, 4, 4]],
-      [[undefined, 5, 5]],
-    ]);
-  });
-
-  test("and for the shortest and the longest of any source, paired by what was measured, not by place", () => {
-    const male = (size: number) => length(size, size, { sex: "male" });
-    const female = (size: number) => length(size, size, { sex: "female" });
-    const values = standingValues("size.adultLength", fact([male(4), female(6)], [female(8), male(3)]));
-    expect(totals(values).slice(1)).toStrictEqual([
-      [
-        ["male", 3, 3],
-        ["female", 6, 6],
-      ],
-      [
-        ["male", 4, 4],
-        ["female", 8, 8],
-      ],
-    ]);
-  });
-
-  test("each source by itself, where they did not measure the same", () => {
+  test("and for both ends of a span, those of each source by themselves", () => {
     const values = standingValues(
       "size.adultLength",
-      fact([length(4, 5)], [length(7, 7, { measure: "TL" })]),
+      fact([length(4, 5)], [length(7, 7, { measure: "TL" }), length(3, 4)]),
     );
-    expect(totals(values).slice(1)).toStrictEqual([
-      [[undefined, 4, 4]],
-      [[undefined, 5, 5]],
-      [[undefined, 7, 7]],
-      [[undefined, 7, 7]],
+    expect(values.map(totals)).toStrictEqual([
+      [[[undefined, 4, 5]], [[undefined, 4, 4]], [[undefined, 5, 5]]],
+      [
+        [
+          [undefined, 7, 7],
+          [undefined, 3, 4],
+        ],
+        [
+          [undefined, 7, 7],
+          [undefined, 3, 3],
+        ],
+        [
+          [undefined, 7, 7],
+          [undefined, 4, 4],
+        ],
+      ],
     ]);
   });
 });

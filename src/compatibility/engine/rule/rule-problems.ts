@@ -22,6 +22,7 @@ export function ruleProblems(rule: unknown, path: Path): readonly Problem[] {
     question,
     way,
     judge,
+    mayAsk,
     mayYield,
     measures,
     reads = [],
@@ -37,6 +38,12 @@ export function ruleProblems(rule: unknown, path: Path): readonly Problem[] {
     refuse(typeof question !== "string", [...path, "question"], "a question", question),
     refuse(!isWay, [...path, "way"], `one of ${Object.keys(ways).join(", ")}`, way),
     refuse(typeof judge !== "function", [...path, "judge"], "a function", judge),
+    refuse(
+      mayAsk !== undefined && typeof mayAsk !== "function",
+      [...path, "mayAsk"],
+      "a function that gives conditions",
+      mayAsk,
+    ),
     refuse(
       !Array.isArray(mayYield) || mayYield.length === 0 || !mayYield.every(isWeight),
       [...path, "mayYield"],

@@ -3,7 +3,7 @@ import type { PlanReadings } from "../../../plan/inner";
 import type { TraitPath, TraitValue } from "../../../species";
 import type { Stock } from "../../animals/stock";
 import type { ThresholdName } from "../../thresholds";
-import type { Judged } from "./finding";
+import type { GivenCondition, Judged } from "./finding";
 import type { MeasureKinds } from "./measures";
 import type { Weight } from "./weight";
 
@@ -78,9 +78,12 @@ export type SeenSide<Needs, Uses, Tells, Role extends string> = SeenParty<
   Listed<Uses, Role> | Listed<Tells, Role>
 >;
 
+/** The thresholds that a rule decides by. */
+type Deciding<DecidesBy> = { readonly [Name in Extract<DecidesBy, ThresholdName>]: number };
+
 /** What a rule sees: what it declared, and nothing else. */
 export type Seen<Way, Needs, Uses, Tells, Reads, DecidesBy> = {
-  readonly thresholds: { readonly [Name in Extract<DecidesBy, ThresholdName>]: number };
+  readonly thresholds: Deciding<DecidesBy>;
 } & {
   mutual: {
     readonly from: SeenSide<Needs, Uses, Tells, "from">;
@@ -125,12 +128,19 @@ export type TypedRule<
 > = RuleDeclaration<Id, Way, Yield, Needs, Uses, Tells, Reads, DecidesBy, Kinds> & {
   /** The findings about what it sees. */
   judge(seen: Seen<Way, Needs, Uses, Tells, Reads, DecidesBy>): RuleAnswer<Way, Yield, Kinds>;
+  /**
+   * The utmost that it may ask for where a trait is not known: conditions at their ends, about facts of which one
+   * condition may exclude another. A rule that may block need not say.
+   */
+  mayAsk?(thresholds: Deciding<DecidesBy>): readonly GivenCondition[];
 };
 
 /** Any rule, as the engine runs it. */
 export interface Rule extends RuleDeclaration {
   /** The findings about what it sees. */
   judge(seen: never): RuleAnswer<RuleWay, Weight, MeasureKinds>;
+  /** The utmost that it may ask for where a trait is not known. */
+  mayAsk?(thresholds: never): readonly GivenCondition[];
 }
 
 /** A rule about two parties. */

@@ -14,6 +14,7 @@ export const shyness = /* @__PURE__ */ defineRule({
   },
   decidesBy: ["coverFromBustle"],
   mayYield: ["restricting"],
+  mayAsk: ({ coverFromBustle }) => [{ on: "tank.cover", wanted: { min: coverFromBustle } }],
   judge: ({ from, to, thresholds }) => {
     if (from.party.id === to.party.id) return [];
     if (!from["temperament.shy"] || to["diet.pace"] !== "fast" || to["social.settles"]) return [];

@@ -14,6 +14,7 @@ export const sizeAndPace = /* @__PURE__ */ defineRule({
   decidesBy: ["muchLonger", "coverFromBustle"],
   mayYield: ["restricting"],
   measures: { longer: "cm", shorter: "cm" },
+  mayAsk: ({ coverFromBustle }) => [{ on: "tank.cover", wanted: { min: coverFromBustle } }],
   judge: ({ from, to, thresholds }) => {
     if (from["diet.pace"] === "slow" || from.party.id === to.party.id) return [];
     if (from.party.kind !== "fish" || to.party.kind !== "fish") return [];

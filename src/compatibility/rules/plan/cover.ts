@@ -8,6 +8,7 @@ export const cover = /* @__PURE__ */ defineRule({
   needs: { from: ["space.cover"] },
   mayYield: ["restricting"],
   measures: { needed: "1" },
+  mayAsk: () => [{ on: "tank.cover", wanted: { min: 1 } }],
   judge: ({ from }) => {
     const needed = from["space.cover"];
     if (needed === 0) return [];

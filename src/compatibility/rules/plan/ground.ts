@@ -1,4 +1,7 @@
+import { classes } from "../../../species";
 import { defineRule } from "../../engine/rule/define-rule";
+
+const grounds = Object.keys(classes.ground);
 
 /** Restricts to the grounds that do not wear its barbels and in which it can dig, sift or spawn. */
 export const ground = /* @__PURE__ */ defineRule({
@@ -8,6 +11,7 @@ export const ground = /* @__PURE__ */ defineRule({
   needs: { from: ["space.substrate"] },
   mayYield: ["restricting"],
   measures: { needed: ["ground"] },
+  mayAsk: () => grounds.map((ground) => ({ on: "tank.substrate", wanted: { oneOf: [ground] } })),
   judge: ({ from }) => {
     const needed = from["space.substrate"];
     if (needed.length === 0) return [];

@@ -8,6 +8,7 @@ export const openWater = /* @__PURE__ */ defineRule({
   needs: { from: ["space.openWater"] },
   mayYield: ["restricting"],
   measures: { needed: "1" },
+  mayAsk: () => [{ on: "tank.openWater", wanted: { min: 1 } }],
   judge: ({ from }) => {
     const needed = from["space.openWater"];
     if (needed === 0) return [];

@@ -1,5 +1,5 @@
 import { defineRule } from "../../engine/rule/define-rule";
-import { judgePlannedWater, plannedWaterMeasures } from "../shared/water";
+import { anyWater, judgePlannedWater, plannedWaterMeasures } from "../shared/water";
 
 /** Restricts to what it can be given; water at the edge of that, or outside its optimum, is worth knowing. */
 export const waterHardness = /* @__PURE__ */ defineRule({
@@ -11,6 +11,7 @@ export const waterHardness = /* @__PURE__ */ defineRule({
   decidesBy: ["givesHardness"],
   mayYield: ["restricting", "advisory"],
   measures: /* @__PURE__ */ plannedWaterMeasures("dH"),
+  mayAsk: () => anyWater("water.generalHardness"),
   judge: ({ from, plan, thresholds }) =>
     judgePlannedWater(
       from["water.generalHardness"],

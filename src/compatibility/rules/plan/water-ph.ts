@@ -1,5 +1,5 @@
 import { defineRule } from "../../engine/rule/define-rule";
-import { judgePlannedWater, plannedWaterMeasures } from "../shared/water";
+import { anyWater, judgePlannedWater, plannedWaterMeasures } from "../shared/water";
 
 /** Restricts to what it can be given; water at the edge of that, or outside its optimum, is worth knowing. */
 export const waterPh = /* @__PURE__ */ defineRule({
@@ -11,6 +11,7 @@ export const waterPh = /* @__PURE__ */ defineRule({
   decidesBy: ["givesPH"],
   mayYield: ["restricting", "advisory"],
   measures: /* @__PURE__ */ plannedWaterMeasures("pH"),
+  mayAsk: () => anyWater("water.pH"),
   judge: ({ from, plan, thresholds }) =>
     judgePlannedWater(
       from["water.pH"],

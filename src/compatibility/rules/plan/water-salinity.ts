@@ -1,5 +1,5 @@
 import { defineRule } from "../../engine/rule/define-rule";
-import { judgePlannedWater, plannedWaterMeasures } from "../shared/water";
+import { anyWater, judgePlannedWater, plannedWaterMeasures } from "../shared/water";
 
 /** Water of which no salinity is stated counts as fresh, but the figure is asked for. */
 export const waterSalinity = /* @__PURE__ */ defineRule({
@@ -10,6 +10,7 @@ export const waterSalinity = /* @__PURE__ */ defineRule({
   reads: ["water.statedSalinity"],
   mayYield: ["restricting", "advisory"],
   measures: /* @__PURE__ */ plannedWaterMeasures("g/kg"),
+  mayAsk: () => anyWater("water.salinity"),
   judge: ({ from, plan }) =>
     judgePlannedWater(
       from["water.salinity"],

@@ -1,5 +1,5 @@
 import { defineRule } from "../../engine/rule/define-rule";
-import { judgePlannedWater, plannedWaterMeasures } from "../shared/water";
+import { anyWater, judgePlannedWater, plannedWaterMeasures } from "../shared/water";
 
 /** A hot day is held to the upper end, a cool season to the lower. */
 export const waterTemperature = /* @__PURE__ */ defineRule({
@@ -11,6 +11,7 @@ export const waterTemperature = /* @__PURE__ */ defineRule({
   decidesBy: ["givesTemperature"],
   mayYield: ["restricting", "advisory"],
   measures: /* @__PURE__ */ plannedWaterMeasures("degC"),
+  mayAsk: () => anyWater("water.temperature"),
   judge: ({ from, plan, thresholds }) => {
     const figures = from["water.temperature"];
     const giving = { gives: thresholds.givesTemperature };

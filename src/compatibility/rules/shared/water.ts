@@ -2,7 +2,7 @@ import { decimal } from "../../../decimal";
 import type { FactName } from "../../../plan";
 import { overlap, type PartialRange, width } from "../../../ranges";
 import type { Figures } from "../../../species";
-import type { Judged } from "../../engine/rule/finding";
+import type { GivenCondition, Judged } from "../../engine/rule/finding";
 import type { MeasureUnit } from "../../engine/rule/measures";
 
 type Span = Figures<PartialRange>;
@@ -131,6 +131,12 @@ export function judgePlannedWater(
     return [asked, { weight: "advisory", measures: { ...measures, optimum } }];
   return [asked];
 }
+
+/** Any water: what is asked for one of which nobody knows what it is kept in may lie on either side of everything. */
+export const anyWater = (on: FactName): readonly GivenCondition[] => [
+  { on, wanted: { min: Number.MAX_VALUE } },
+  { on, wanted: { max: -Number.MAX_VALUE } },
+];
 
 /** Where a figure lies beside a span. */
 function lies(figure: number, { min, max }: PartialRange): "below" | "within" | "above" {

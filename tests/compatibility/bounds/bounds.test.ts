@@ -1,0 +1,240 @@
+import fc from "fast-check";
+import { describe, expect, test } from "vitest";
+import {
+  assessPair,
+  assessPlan,
+  type PairRule,
+  type PlanRule,
+  pairRules,
+  planRules,
+  type Rule,
+} from "../../../src/compatibility";
+import { pairJudge } from "../../../src/compatibility/engine/judge-pair";
+import { judgePlan } from "../../../src/compatibility/engine/judge-plan";
+import type { Judgement } from "../../../src/compatibility/engine/judgement";
+import { isPairRule } from "../../../src/compatibility/engine/rule/rule";
+import { subjectOf } from "../../../src/compatibility/engine/subject";
+import { thresholdValues } from "../../../src/compatibility/thresholds";
+import type { Group, Party, Plan } from "../../../src/plan";
+import { checkedPair, checkedPlan } from "../../../src/plan/inner";
+import { resolve, type SpeciesProfile, type SpeciesRecord, type TraitPath } from "../../../src/species";
+import { files } from "../../species/records";
+import { animals, tanks, waters } from "../arbitrary";
+import { traitsOf } from "../deciding";
+import { lieWithin, rank } from "../ranks";
+import { choices } from "../worlds";
+import { profilesIn, withAnotherSource, worldsIn } from "./record-worlds";
+
+const records = files.map(({ json }) => json as SpeciesRecord);
+
+/** A species as it is kept, by the place of its record. */
+interface Kept {
+  readonly record: SpeciesRecord;
+  readonly form: string | undefined;
+}
+
+const kinds: readonly Kept[] = records.flatMap((record) =>
+  [undefined, ...Object.keys(record.forms ?? {})].map((form) => ({ record, form })),
+);
+const nameOf = ({ record: { id }, form = "" }: Kept) => `${id} ${form}`;
+
+/** The traits of these on which the sources of a species differ. */
+const disputed = ({ record, form }: Kept, paths: readonly TraitPath[]): readonly TraitPath[] =>
+  paths.filter((path) => worldsIn(record, path, form).length > 1);
+
+/** The most worlds of one drawing that are tried. */
+const most = 100;
+
+/**
+ * The profiles of some species in each world by what is said of some traits; none where there are too many. One that
+ * stands there twice is the same in both places.
+ */
+function worldsOf(kept: readonly Kept[], paths: readonly TraitPath[]) {
+  const species = [...new Set(kept)];
+  const worlds = species.map((each) => profilesIn(each.record, disputed(each, paths), each.form));
+  if (worlds.reduce((product, { length }) => product * length, 1) > most) return [];
+  return choices(worlds).map((world) => kept.map((each) => world[species.indexOf(each)] as SpeciesProfile));
+}
+
+/**
+ * A species on which sources differ in some traits; often one more source says of it what is true of another species.
+ */
+const contested = (paths: readonly TraitPath[]): fc.Arbitrary<Kept> => {
+  const open = kinds.filter((kept) => disputed(kept, paths).length > 0);
+  const own = fc.constantFrom(...(open.length > 0 ? open : kinds));
+  const more = fc.record({
+    of: fc.constantFrom(...records),
+    paths: fc.subarray([...paths], { minLength: 1, maxLength: Math.min(2, paths.length) }),
+  });
+  const told = fc
+    .tuple(fc.constantFrom(...kinds), more)
+    .map(([{ record, form }, another]) => ({ record: withAnotherSource(record, another), form }));
+  return fc.oneof({ weight: 1, arbitrary: own }, { weight: 2, arbitrary: told });
+};
+
+/** Two or more species, of which the first is contested; others may be the same one. */
+const keptBy = (paths: readonly TraitPath[], others: number): fc.Arbitrary<readonly Kept[]> => {
+  const some = contested(paths);
+  const other = fc.oneof(fc.constantFrom(...kinds), some, fc.constant(undefined));
+  return fc
+    .tuple(some, fc.array(other, { minLength: others, maxLength: others }))
+    .map(([first, further]) => [first, ...further.map((kept) => kept ?? first)]);
+};
+
+const party = fc.record(
+  {
+    sex: fc.constantFrom("male" as const, "female" as const),
+    stage: fc.constantFrom("juvenile" as const, "adult" as const),
+    count: fc.constantFrom(1, 2, 6),
+  },
+  { requiredKeys: [] },
+) satisfies fc.Arbitrary<Omit<Party, "species">>;
+
+const thresholds = thresholdValues();
+
+function pairJudgements(rule: PairRule, a: Party, b: Party): readonly Judgement[] {
+  const [one, other] = checkedPair(a, b);
+  const [from, to] = [subjectOf(one, 0), subjectOf(other, 1)];
+  const judge = pairJudge(rule, thresholds);
+  return rule.way === "mutual" ? [judge(from, to)] : [judge(from, to), judge(to, from)];
+}
+
+function planJudgements(rule: PlanRule, plan: Plan): readonly Judgement[] {
+  const checked = checkedPlan(plan);
+  return judgePlan(rule, { plan: checked, subjects: checked.parties.map(subjectOf) }, thresholds);
+}
+
+/** All that judgements ask for in some world, each once. */
+const asked = (judgements: readonly Judgement[]) =>
+  [
+    ...new Set(
+      judgements.flatMap(({ worlds }) =>
+        worlds.flatMap(({ asks }) => asks.map((each) => JSON.stringify(each))),
+      ),
+    ),
+  ].sort();
+
+/** The least and the greatest of each judgement. */
+const spansOf = (judgements: readonly Judgement[]) =>
+  judgements.map(({ least, greatest }) => [least, greatest]);
+
+/** The least of the leasts and the greatest of the greatests of each judgement, over all worlds. */
+const spansOver = (worlds: readonly (readonly Judgement[])[]) =>
+  (worlds[0] ?? []).map((_, index) => [
+    Math.min(...worlds.map((world) => world[index]?.least ?? 0)),
+    Math.max(...worlds.map((world) => world[index]?.greatest ?? 0)),
+  ]);
+
+const run = { seed: 20, numRuns: 20 };
+
+describe.each(pairRules.map((rule) => [rule.id, rule as PairRule] as const))(
+  "what %s says of a pair",
+  (_, rule) => {
+    const paths = traitsOf(rule);
+    test("is as good and as bad as in the best and the worst world of the records", () => {
+      fc.assert(
+        fc.property(keptBy(paths, 1), party, party, (kept, asA, asB) => {
+          const judgedAs = ([a, b]: readonly SpeciesProfile[]) =>
+            pairJudgements(
+              rule,
+              { species: a as SpeciesProfile, form: kept[0]?.form, ...asA },
+              { species: b as SpeciesProfile, form: kept[1]?.form, ...asB },
+            );
+          const worlds = worldsOf(kept, paths);
+          if (worlds.length === 0) return;
+          const judged = judgedAs(kept.map(({ record }) => resolve(record)));
+          const inWorlds = worlds.map(judgedAs);
+          expect(spansOf(judged), kept.map(nameOf).join()).toEqual(spansOver(inWorlds));
+          expect(asked(judged), kept.map(nameOf).join()).toEqual(asked(inWorlds.flat()));
+        }),
+        run,
+      );
+    });
+  },
+);
+
+interface Stocked {
+  readonly kept: readonly Kept[];
+  readonly as: readonly Omit<Group, "species">[];
+  readonly tank: Plan["tank"];
+  readonly water: Plan["water"];
+}
+
+const stocked = (paths: readonly TraitPath[]): fc.Arbitrary<Stocked> =>
+  fc.constantFrom(1, 2).chain((others) =>
+    fc.record({
+      kept: keptBy(paths, others),
+      as: fc.array(animals, { minLength: others + 1, maxLength: others + 1 }),
+      tank: tanks,
+      water: waters,
+    }),
+  );
+
+const planned = ({ kept, as, tank, water }: Stocked, profiles: readonly SpeciesProfile[]): Plan => ({
+  tank,
+  water,
+  groups: profiles.map((species, index) => ({ ...as[index], species, form: kept[index]?.form })),
+});
+
+const resolved = ({ kept }: Stocked) => kept.map(({ record }) => resolve(record));
+
+describe.each(
+  planRules.filter((rule) => traitsOf(rule).length > 0).map((rule) => [rule.id, rule as PlanRule] as const),
+)("what %s says of a plan", (_, rule) => {
+  const paths = traitsOf(rule);
+  test("is as good and as bad as in the best and the worst world of the records", () => {
+    fc.assert(
+      fc.property(stocked(paths), (plan) => {
+        const worlds = worldsOf(plan.kept, paths);
+        if (worlds.length === 0) return;
+        const judged = planJudgements(rule, planned(plan, resolved(plan)));
+        const inWorlds = worlds.map((world) => planJudgements(rule, planned(plan, world)));
+        expect(spansOf(judged), plan.kept.map(nameOf).join()).toEqual(spansOver(inWorlds));
+        if (!rule.weighs) expect(asked(judged)).toEqual(asked(inWorlds.flat()));
+      }),
+      run,
+    );
+  });
+});
+
+const byId = new Map<string, Rule>([...planRules, ...pairRules].map((rule) => [rule.id, rule]));
+const rulesOf = (ids: readonly string[]) => ids.flatMap((id) => byId.get(id) ?? []);
+
+/** Rules that ask for what excludes what they ask for elsewhere. */
+const asking = [
+  ["water-temperature"],
+  ["water-ph"],
+  ["water-hardness"],
+  ["water-salinity"],
+  ["water-temperature", "temperature"],
+  ["cover", "open-water", "shyness", "size-and-pace"],
+];
+
+test.each(asking.map((ids) => [ids.join(", "), rulesOf(ids)] as const))(
+  "what %s asks for in a plan excludes itself at worst just where it does in some world",
+  (_, rules) => {
+    const paths = rules.flatMap(traitsOf);
+    fc.assert(
+      fc.property(stocked(paths), (plan) => {
+        const boundsOf = (profiles: readonly SpeciesProfile[]) =>
+          assessPlan(planned(plan, profiles), { rules }).bounds;
+        const worlds = worldsOf(plan.kept, paths).map(boundsOf);
+        if (worlds.length === 0) return;
+        const bounds = boundsOf(resolved(plan));
+        const names = plan.kept.map(nameOf).join();
+        expect(rank(bounds.atWorst), names).toBe(Math.max(...worlds.map(({ atWorst }) => rank(atWorst))));
+        expect(rank(bounds.atBest), names).toBeLessThanOrEqual(
+          Math.min(...worlds.map(({ atBest }) => rank(atBest))),
+        );
+      }),
+      run,
+    );
+  },
+);
+
+/** A world of everything that is said of a species. */
+const drawn = (kept: Kept, paths: readonly TraitPath[], picks: readonly number[]): SpeciesRecord =>
+  disputed(kept, paths).reduce((record, path, index) => {
+    const worlds = worldsIn(record, path, kept.form);
+    return worlds[(picks[index % picks.length] ?? 0) % worlds.length] ?? record;
+  }, kept.record);
