@@ -273,7 +273,7 @@ function valuesOf(table: Readonly<Record<ThresholdName, Threshold>>): ThresholdV
  *
  * @throws InvalidInputError for a name the table does not have, or a value that is no finite number.
  */
-export function thresholdValues(changed: Partial<ThresholdValues> | undefined): ThresholdValues {
+export function thresholdValues(changed?: Partial<ThresholdValues>): ThresholdValues {
   if (changed === undefined) return defaults;
   for (const [name, value] of Object.entries(objectOf(changed, "thresholds"))) {
     const names = Object.keys(thresholds);
