@@ -31,7 +31,7 @@ type Answer = Judged<"blocking" | "restricting" | "advisory", typeof mealMeasure
 
 /**
  * Goes by length, whatever a stage is called. A stated greatest prey decides, else the hunter's usual length. In the band
- * above nobody can tell in advance. Animals that are shorter than grown ones of their kind, which would be safe, restrict
+ * above nobody can tell in advance. The animals of one group are of one size and grow up together. Animals that are shorter than grown ones of their kind, which would be safe, restrict
  * to the length at which they enter. Eggs and young that are born among the others are a loss that keepers accept, unless
  * they are wanted.
  */
@@ -48,7 +48,7 @@ export const predation = /* @__PURE__ */ defineRule({
   mayYield: ["blocking", "restricting", "advisory"],
   measures: mealMeasures,
   judge: ({ from, to, thresholds }) => {
-    const animals = withinReach(from, to) ? ofAnimals(from, to, thresholds) : [];
+    const animals = from.party !== to.party && withinReach(from, to) ? ofAnimals(from, to, thresholds) : [];
     return animals.length > 0 ? animals : [...ofYoung(from, to, thresholds), ...ofEggs(from, to)];
   },
 });
