@@ -157,9 +157,11 @@ function named({ on, of }: Condition): readonly string[] {
 }
 
 /** What animals that were added ask of the tank: whoever asks for company asks for what that needs. */
-function askedByCompany({ groups: { length } }: Plan, after: Plan): readonly Condition[] {
+function askedByCompany({ groups }: Plan, after: Plan): readonly Condition[] {
+  const { length } = groups;
   if (after.groups.length === length) return [];
-  return assessPlan(after).met.flatMap((finding) => {
+  const together = assessPlan({ ...after, groups: [...groups, ...after.groups.slice(length)] });
+  return [...together.findings, ...together.met].flatMap((finding) => {
     if (finding.weight !== "restricting") return [];
     const { from = length, to = from, condition } = finding;
     return Math.max(from, to) >= length ? [condition] : [];
