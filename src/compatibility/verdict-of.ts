@@ -55,7 +55,7 @@ export function verdictOf(
     conditions,
     met: met as readonly Finding[],
     open: withOwnValues(rankQuestions(judgements)),
-    made: { version, rules: rules.map(({ id }) => id), thresholds: { ...thresholds } },
+    made: { version, rules: rules.map(({ id }) => id), thresholds },
   });
 }
 
@@ -138,7 +138,7 @@ const asUncertain = (finding: AnyFinding): AnyFinding => ({
 
 /** How a verdict names a party. What it shows is its own, so that nobody changes a profile by it. */
 function verdictParty({ animals, species, group }: CheckedParty): VerdictParty {
-  const { kind: _, family: __, kin: ___, listings: ____, some: _____, ...told } = animals;
+  const { kind: _, family: __, order: ___, kin: ____, listings: _____, some: ______, ...told } = animals;
   const names = Object.entries(species.names).map(([language, list]) => [language, [...list]]);
   return {
     ...(group !== undefined && { group }),

@@ -12,11 +12,10 @@ import {
   type ActAnswer,
   actMeasures,
   blocks,
-  measuresOf,
+  deadly,
   onlyDisturbs,
   restricts,
   roomAndSight,
-  sexThatSpares,
   toKnow,
 } from "../shared/judge-act";
 
@@ -103,7 +102,7 @@ function judged(
   const { does, target, when = "always" } = act;
   if (onlyDisturbs(act)) return [toKnow(act, party)];
   if (does === "kills" || (does === "bites" && when === "always" && livesAlone(from)))
-    return deadly(act, from);
+    return [act.target === "own-sex" ? deadly(act, party) : blocks(act, party)];
   if (when === "crowded") {
     return does === "bites"
       ? restricts(act, party, [
@@ -114,27 +113,22 @@ function judged(
   }
   if (target === "other-sex") return restricts(act, party, [coverBeside(thresholds.coverAgainstChase, from)]);
   const { "social.living": living, "space.territory": territory } = from;
+  const shoal = ofBrood(when) ? undefined : spreadOver(act, from, thresholds.spreadsFrom);
+  if (shoal !== undefined) {
+    const chased = rivalsOf({ act, kin: party.kin, isPair, living, territory: "none" });
+    const more = { on: "group.count", of: "from", wanted: { min: shoal } } as const;
+    return chased < 2 ? [] : restricts(act, party, [more]);
+  }
   const rivals = rivalsOf({ act, kin: party.kin, isPair, living, territory });
   if (rivals < 2) return [];
   const area = placeOf(territory)?.area;
-  if (ofBrood(when))
-    return restricts(act, party, [...roomAndSight(rivals, area && thresholds.roomBesideBrood * area)]);
-  const shoal = spreadOver(act, from, thresholds.spreadsFrom);
-  return shoal === undefined
-    ? restricts(act, party, roomAndSight(rivals, area))
-    : restricts(act, party, [{ on: "group.count", of: "from", wanted: { min: shoal } }]);
+  if (!ofBrood(when)) return restricts(act, party, roomAndSight(rivals, area));
+  const places = Math.max(rivals, thresholds.roomBesideBrood);
+  return restricts(act, party, roomAndSight(rivals, area && (places / rivals) * area));
 }
 
 /** Whether it lives alone. What nobody stated counts as so. */
 const livesAlone = ({ "social.living": living = "alone" }: Doer) => living === "alone";
-
-/** What kills or wounds blocks; where no sex is stated, it restricts to the sex that does neither. */
-function deadly(act: Act, { party }: Doer): readonly ActAnswer[] {
-  const spared = act.target === "own-sex" ? sexThatSpares(act, party) : undefined;
-  if (!spared) return [blocks(act, party)];
-  const condition = { on: "group.sex", of: "from", wanted: { oneOf: [spared] } } as const;
-  return [{ weight: "restricting", measures: measuresOf(act, party), watchFor: "torn fins", condition }];
-}
 
 /** The floor that as many as fight need together. */
 function floorFor(from: Doer, { animals, isPair }: Doers, act: Act): readonly GivenCondition[] {

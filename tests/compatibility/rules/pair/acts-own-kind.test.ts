@@ -115,9 +115,9 @@ describe("bites at any time", () => {
 describe("a mate is no rival", () => {
   const bites: Act = { does: "bites", target: "own-kind" };
 
-  test("a pair by itself lives in peace, also where nobody says who is who", () => {
+  test("a pair by itself lives in peace; two of which nobody says who is who may be rivals", () => {
     expect(asked(among(bites, pair, { males: 1, females: 1 }))).toEqual([]);
-    expect(asked(among(bites, pair, { unsexed: 2 }))).toEqual([]);
+    expect(asked(among(bites, pair, { unsexed: 2 }))).toMatchObject([sightBreaks(1)]);
     const species = doing(bites, pair);
     expect(pairBy(actsOwnKind, { species, sex: "male" }, { species, sex: "female" }).outcome).toBe(
       "suitable",
@@ -264,7 +264,7 @@ describe("when crowded", () => {
 
   test("counts at any time among bolder ones, and never among a bolder loner", () => {
     expect(asked(among(crowded("chases"), harem, { unsexed: 4, temper: "bolder" }))).toMatchObject([
-      sightBreaks(3),
+      sightBreaks(1),
     ]);
     expect(weighed(among(crowded("bites"), alone, { unsexed: 2, temper: "bolder" })).findings).toEqual([
       "blocking",
@@ -301,11 +301,35 @@ describe("a brood", () => {
     expect(asked(among(guards("bites"), nesting, { males: 1, females: 1 }))).toEqual([]);
   });
 
-  test("is defended with bites against further pairs: room for each beside it", () => {
+  test("is defended with bites against further pairs: room for each, and for company beside one", () => {
     expect(asked(among(guards("bites"), nesting, { males: 2, females: 2 }))).toMatchObject([
       sightBreaks(1),
-      footprint(4000),
+      footprint(2000),
     ]);
+    expect(asked(among(guards("bites"), nesting, { males: 3, females: 3 }))).toMatchObject([
+      sightBreaks(2),
+      footprint(3000),
+    ]);
+  });
+
+  test("and room are held by pairs where a group of no pairs does", () => {
+    const grouped: Stated = { ...nesting, "social.living": "group" };
+    const biting: Act = { does: "bites", target: "own-kind" };
+    expect(asked(among(biting, grouped, { unsexed: 5 }))).toMatchObject([sightBreaks(2), footprint(3000)]);
+    expect(asked(among(biting, grouped, { males: 1, females: 1 }))).toEqual([]);
+    expect(asked(among(biting, grouped, { females: 3 }))).toMatchObject([sightBreaks(2), footprint(3000)]);
+  });
+
+  test("is no matter between a male and the females of its harem", () => {
+    const place = { area: 1000, zone: "bottom", holder: "male" } as const;
+    const harem: Stated = { ...pair, "social.living": "harem", "space.territory": place };
+    const chasing: Act = { does: "chases", target: "any" };
+    expect(asked(among(chasing, harem, { males: 1, females: 4 }))).toEqual([]);
+    expect(asked(among(chasing, harem, { males: 2, females: 6 }))).toMatchObject([
+      sightBreaks(1),
+      footprint(2000),
+    ]);
+    expect(asked(among(chasing, harem, { females: 3 }))).toMatchObject([sightBreaks(2), footprint(3000)]);
   });
 
   test("is defended by chases, which pass", () => {
