@@ -1,7 +1,9 @@
 import { decimal } from "../../../decimal";
+import type { Kin } from "../../../plan";
 import type { Kind } from "../../../species";
 import { grownLength, grownPreyLength, preyLength } from "../../animals/lengths";
 import { appetiteFor, preyKinds } from "../../animals/prey";
+import { wantedBy, wantedKin } from "../../animals/wanted";
 import { defineRule } from "../../engine/rule/define-rule";
 import type { Judged } from "../../engine/rule/finding";
 import type { SeenParty } from "../../engine/rule/rule";
@@ -31,12 +33,13 @@ type Prey = SeenParty<
   | "space.zones"
   | "diet.reach"
   | "care.hazards"
+  | (typeof wantedBy)[number]
 >;
 type Answer = Judged<"blocking" | "restricting" | "advisory", typeof mealMeasures>;
 
 /**
  * Goes by length, whatever a stage is called. A stated greatest prey decides, else the hunter's usual length. In the band
- * above nobody can tell in advance. Animals that are shorter than grown ones of their kind, which would be safe, restrict
+ * above nobody can tell in advance. The animals of one group are of one size and grow up together. Animals that are shorter than grown ones of their kind, which would be safe, restrict
  * to the length at which they enter. Eggs and young that are born among the others are a loss that keepers accept, unless
  * they are wanted.
  */
@@ -54,13 +57,15 @@ export const predation = /* @__PURE__ */ defineRule({
       "space.zones",
       "diet.reach",
       "care.hazards",
+      ...wantedBy,
     ],
   },
+  mayAdd: wantedBy,
   decidesBy,
   mayYield: ["blocking", "restricting", "advisory"],
   measures: mealMeasures,
   judge: ({ from, to, thresholds }) => {
-    const animals = withinReach(from, to) ? ofAnimals(from, to, thresholds) : [];
+    const animals = from.party !== to.party && withinReach(from, to) ? ofAnimals(from, to, thresholds) : [];
     return animals.length > 0 ? animals : [...ofYoung(from, to, thresholds), ...ofEggs(from, to, thresholds)];
   },
 });
@@ -220,12 +225,19 @@ function ofYoung(from: Hunter, to: Prey, { coverForYoung }: Thresholds): readonl
  * Whether its young are born or hatch complete among the others, small enough to be swallowed. Those that hatch from eggs
  * are there where the plan says that young are wanted.
  */
-function bearsAmongOthers({ party, "reproduction.mode": mode }: Prey): boolean {
-  if (party.stage === "juvenile" || party.sex === "male" || party.kin.count === 1) return false;
+function bearsAmongOthers(to: Prey): boolean {
+  const { party, "reproduction.mode": mode } = to;
+  const { count, mayHave } = parentsOf(to);
+  const onlyMales = party.sex === "male" && !(party.raises && mayHave.female);
+  if (party.stage === "juvenile" || onlyMales || count === 1) return false;
   if (party.kind === "fish") return mode === undefined || mode === "livebearer" || party.raises === true;
   const isCrustacean = party.kind === "shrimp" || party.kind === "crayfish" || party.kind === "crab";
   return isCrustacean && (mode === undefined || mode === "broods-young");
 }
+
+/** The animals that may have young: where these are wanted, as many of the kind as belong together. */
+const parentsOf = (to: Prey): Kin =>
+  to.party.raises && to.party.kin.count !== undefined ? wantedKin(to) : to.party.kin;
 
 /**
  * Guarded eggs are lost at night, when the parents rest and others feed; where they are wanted, nobody can tell whether the
@@ -233,9 +245,9 @@ function bearsAmongOthers({ party, "reproduction.mode": mode }: Prey): boolean {
  * them in too little cover.
  */
 function ofEggs(from: Hunter, to: Prey, { coverForYoung }: Thresholds): readonly Answer[] {
-  const { id, kin, raises } = to.party;
-  if (from.party.id === id || kin.count === 1) return [];
-  if (!kin.mayHave.male || !kin.mayHave.female) return [];
+  const { id, raises } = to.party;
+  const { count, mayHave } = parentsOf(to);
+  if (from.party.id === id || count === 1 || !mayHave.male || !mayHave.female) return [];
   if (!from["predation.eats"].some(({ prey }) => prey === "egg")) return [];
   const told = { measures: { of: "egg" }, watchFor: "eggs or young" } as const;
   const mode = to["reproduction.mode"];

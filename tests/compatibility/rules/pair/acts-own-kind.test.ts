@@ -198,6 +198,42 @@ describe("how many of them spread a chase", () => {
   });
 });
 
+describe("a single animal", () => {
+  const kills = { does: "kills", target: "own-kind" } as const;
+
+  test("is judged with the others that are wanted beside it", () => {
+    const three: Stated = {
+      "social.living": "group",
+      "social.group": { least: 3 },
+      "social.femalesPerMale": 0,
+    };
+    const bites = { does: "bites", target: "own-kind" } as const;
+    expect(asked(among(bites, three, { unsexed: 1 }))).toMatchObject([sightBreaks(2)]);
+    expect(asked(among(kills, three, { unsexed: 1 }))).toEqual(["blocking"]);
+    const male = { ...bites, target: "own-sex", doer: "male" } as const;
+    expect(asked(among(male, three, { males: 1 }))).toEqual([]);
+    const ofMales = among({ ...bites, target: "any" }, three, { unsexed: 1, temper: "bully" });
+    expect(asked(ofMales)).toMatchObject([sightBreaks(2), sightBreaks(1)]);
+  });
+
+  test("harms none where it lives alone, or where one is enough", () => {
+    const one: Stated = {
+      "social.living": "group",
+      "social.group": { least: 1 },
+      "social.femalesPerMale": 0,
+    };
+    expect(among(kills, alone, { unsexed: 1 }).open).toEqual([]);
+    expect(among(kills, one, { unsexed: 1 })).toMatchObject({ outcome: "suitable", open: [] });
+  });
+
+  test("of a kind of which nobody knows how it lives may be joined by others", () => {
+    const { outcome, bounds, open } = among(kills, { "social.living": "group" }, { unsexed: 1 });
+    expect(outcome).toBe("suitable");
+    expect(bounds).toEqual({ atBest: "suitable", atWorst: "unsuitable" });
+    expect(open).toMatchObject([{ trait: "social.group", reason: "missing" }]);
+  });
+});
+
 test("males that wear out females do so with females only, and cover lets these rest", () => {
   const act: Act = { does: "chases", doer: "male", target: "other-sex" };
   expect(asked(among(act, harem, { males: 2 }))).toEqual([]);

@@ -262,6 +262,13 @@ describe("prey that is shorter than its adults, which would be safe", () => {
     expect(eaten(growing, hunter(upTo(4)), { length: 3 })).toMatchObject([{ weight: "restricting" }]);
   });
 
+  test("is not eaten by its own group, which is as small and grows up with it", () => {
+    const cannibal = prey(8, { "predation.eats": upTo(4) });
+    const [one, other] = [4, 4].map((juveniles) => ({ species: cannibal, juveniles, length: 2 }));
+    expect(planBy(predation, [{ species: cannibal, juveniles: 8, length: 2 }]).findings).toEqual([]);
+    expect(one && other && planBy(predation, [one, other]).findings).toHaveLength(2);
+  });
+
   test("by the hunter's length where no prey is stated, and never past its own usual length", () => {
     expect(among(3, anyFish).findings).toMatchObject([{ condition: { wanted: { min: 7 } } }]);
     const deep = prey(5, { "size.bodyDepthShare": 0.9 });
