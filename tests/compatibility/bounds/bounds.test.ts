@@ -1,7 +1,6 @@
 import fc from "fast-check";
 import { describe, expect, test } from "vitest";
 import {
-  assessPair,
   assessPlan,
   type PairRule,
   type PlanRule,
@@ -12,18 +11,27 @@ import {
 import { pairJudge } from "../../../src/compatibility/engine/judge-pair";
 import { judgePlan } from "../../../src/compatibility/engine/judge-plan";
 import type { Judgement } from "../../../src/compatibility/engine/judgement";
-import { isPairRule } from "../../../src/compatibility/engine/rule/rule";
 import { subjectOf } from "../../../src/compatibility/engine/subject";
 import { thresholdValues } from "../../../src/compatibility/thresholds";
 import type { Group, Party, Plan } from "../../../src/plan";
 import { checkedPair, checkedPlan } from "../../../src/plan/inner";
-import { resolve, type SpeciesProfile, type SpeciesRecord, type TraitPath } from "../../../src/species";
+import {
+  applyForm,
+  factAt,
+  resolve,
+  type SpeciesProfile,
+  type SpeciesRecord,
+  splitPath,
+  type TraitPath,
+  traitPaths,
+  traitTable,
+} from "../../../src/species";
 import { files } from "../../species/records";
 import { animals, tanks, waters } from "../arbitrary";
 import { traitsOf } from "../deciding";
 import { lieWithin, rank } from "../ranks";
 import { choices } from "../worlds";
-import { profilesIn, withAnotherSource, worldsIn } from "./record-worlds";
+import { certain, profilesIn, withAnotherSource, worldsIn } from "./record-worlds";
 
 const records = files.map(({ json }) => json as SpeciesRecord);
 
@@ -200,6 +208,9 @@ describe.each(
 const byId = new Map<string, Rule>([...planRules, ...pairRules].map((rule) => [rule.id, rule]));
 const rulesOf = (ids: readonly string[]) => ids.flatMap((id) => byId.get(id) ?? []);
 
+/** Rules that ask for what may exclude what others ask for. */
+const asksWithOthers: ReadonlySet<string> = new Set(["cover", "open-water", "ground", "water-temperature"]);
+
 /** Rules that ask for what excludes what they ask for elsewhere. */
 const asking = [
   ["water-temperature"],
@@ -232,9 +243,113 @@ test.each(asking.map((ids) => [ids.join(", "), rulesOf(ids)] as const))(
   },
 );
 
-/** A world of everything that is said of a species. */
-const drawn = (kept: Kept, paths: readonly TraitPath[], picks: readonly number[]): SpeciesRecord =>
-  disputed(kept, paths).reduce((record, path, index) => {
-    const worlds = worldsIn(record, path, kept.form);
-    return worlds[(picks[index % picks.length] ?? 0) % worlds.length] ?? record;
-  }, kept.record);
+/** What a trait may be by a profile, the form applied if there is one: each value once, in an order of its own. */
+const valuesIn = (record: SpeciesRecord, { form }: Kept, path: TraitPath) => {
+  const profile = resolve(record);
+  const fact = factAt(form === undefined ? profile : applyForm(profile, form), path);
+  return fact ? [fact.value, ...(fact.also ?? [])].map((value) => JSON.stringify(ordered(value))) : [];
+};
+
+/** A value in an order that does not hang on that of the statements. */
+function ordered(value: unknown): unknown {
+  if (Array.isArray(value)) return value.map((item) => JSON.stringify(ordered(item))).sort();
+  if (typeof value !== "object" || value === null) return value;
+  return Object.entries(value)
+    .map(([key, item]) => [key, ordered(item)])
+    .sort(([a], [b]) => (String(a) < String(b) ? -1 : 1));
+}
+
+describe("what sources support of a trait", () => {
+  const stated = (kept: Kept) =>
+    traitPaths.filter((path) => worldsIn(kept.record, path, kept.form).length > 1);
+  const isWorlds = (kept: Kept) => {
+    for (const path of stated(kept)) {
+      const worlds = worldsIn(kept.record, path, kept.form).map((world) => valuesIn(world, kept, path)[0]);
+      expect(valuesIn(kept.record, kept, path).sort(), `${nameOf(kept)} ${path}`).toEqual(
+        [...new Set(worlds)].sort(),
+      );
+    }
+  };
+
+  test("is what it is in the worlds of each record", () => {
+    kinds.forEach(isWorlds);
+  });
+
+  test("and where one more source says what is true of another species", () => {
+    const disputable = traitPaths.filter((path) => traitTable[path].way !== "all");
+    fc.assert(fc.property(contested(disputable), isWorlds), { ...run, numRuns: 200 });
+  });
+});
+
+/** A species that is told of in a verdict, without one trait; and what others of the catalog are known to be in it. */
+const missing = (paths: readonly TraitPath[]) =>
+  fc.record({
+    kept: keptBy(paths, 2),
+    path: fc.constantFrom(...paths),
+    as: fc.array(animals, { minLength: 3, maxLength: 3 }),
+    tank: tanks,
+    water: waters,
+  });
+
+const known = records.map(certain);
+
+/** A profile in which one trait is as in another, or unknown. */
+function withTrait(
+  profile: SpeciesProfile,
+  path: TraitPath,
+  like: SpeciesProfile | undefined,
+): SpeciesProfile {
+  const [section, name] = splitPath(path);
+  const { [name]: _, ...others } = Object(profile[section]);
+  const fact = like && factAt(like, path);
+  return { ...profile, [section]: fact ? { ...others, [name]: fact } : others };
+}
+
+describe("a trait that nobody knows", () => {
+  const rules: readonly Rule[] = [...planRules, ...pairRules];
+  const all = [...new Set(rules.flatMap(traitsOf))];
+  const values = (path: TraitPath) => [
+    ...new Map(
+      known.flatMap((profile) => {
+        const fact = factAt(profile, path);
+        return fact ? [[JSON.stringify(fact.value), profile] as const] : [];
+      }),
+    ).values(),
+  ];
+
+  test("may be what it is of any other species: in a plan, by all rules that look at it", () => {
+    fc.assert(
+      fc.property(missing(all), ({ path, ...plan }) => {
+        const [first, ...others] = plan.kept.map(({ record, form }) => {
+          const profile = certain(record);
+          return form === undefined ? profile : applyForm(profile, form);
+        });
+        if (!first) return;
+        const looking = rules.filter((rule) => traitsOf(rule).includes(path) || asksWithOthers.has(rule.id));
+        const verdictOf = (like: SpeciesProfile | undefined) =>
+          assessPlan(
+            {
+              tank: plan.tank,
+              water: plan.water,
+              groups: [withTrait(first, path, like), ...others].map((species, index) => ({
+                ...plan.as[index],
+                species,
+              })),
+            },
+            { rules: looking },
+          );
+        const { bounds } = verdictOf(undefined);
+        for (const like of values(path)) {
+          const world = verdictOf(like);
+          const { outcome } = world;
+          expect(lieWithin(world.bounds, bounds), `${path} as of ${like.id}`).toBe(true);
+          if (outcome !== "undetermined")
+            expect(lieWithin({ atBest: outcome, atWorst: outcome }, bounds), `${path} as of ${like.id}`).toBe(
+              true,
+            );
+        }
+      }),
+      { ...run, numRuns: 60 },
+    );
+  });
+});

@@ -82,23 +82,14 @@ export function withAnotherSource(
   { of, paths }: { readonly of: SpeciesRecord; readonly paths: readonly TraitPath[] },
 ): SpeciesRecord {
   const by = "another-source";
-  const sources = { ...record.sources, [by]: { cite: by, memory: true } } as const;
-  return paths.reduce<SpeciesRecord>(
-    (told, path) => {
-      const topics = new Map(
-        listIn(of, path)
-          .filter(({ value, setAside }) => value !== undefined && !setAside)
-          .map(({ adopt: _, setAside: __, ...statement }) => [
-            topicOf(statement, path),
-            { ...statement, by },
-          ]),
-      );
-      const [section, name] = splitPath(path);
-      const list = [...listIn(told, path), ...topics.values()];
-      return { ...told, [section]: { ...(told[section as keyof SpeciesRecord] as object), [name]: list } };
-    },
-    { ...record, sources },
-  );
+  let told: SpeciesRecord = { ...record, sources: { ...record.sources, [by]: { cite: by, memory: true } } };
+  for (const path of paths) {
+    const said = listIn(of, path).filter(({ value, setAside }) => value !== undefined && !setAside);
+    const topics = new Map(said.map((statement) => [topicOf(statement, path), statement]));
+    const further = [...topics.values()].map(({ adopt: _, ...statement }) => ({ ...statement, by }));
+    told = withList(told, path, [...listIn(told, path), ...further]);
+  }
+  return told;
 }
 
 /** The statements of each group of a trait that stand, the adopted one first; a form's in place of the species' own. */
@@ -187,9 +178,9 @@ function withTaken(
     replacing.get(statement) ??
     (inGroup.has(topicOf(statement, path)) ? { ...statement, setAside: "another world" } : statement);
   const own = form === undefined ? undefined : record.forms?.[form];
-  const base = withList(record, path, changed);
+  const base = withList(record, path, listIn(record, path).map(changed));
   return own && form !== undefined
-    ? { ...base, forms: { ...record.forms, [form]: withList(own, path, changed) } }
+    ? { ...base, forms: { ...record.forms, [form]: withList(own, path, listIn(own, path).map(changed)) } }
     : base;
 }
 
@@ -221,15 +212,10 @@ function listIn(said: Statements, path: TraitPath): readonly Statement[] {
   return Reflect.get(Object(said[section as keyof Statements]), name) ?? [];
 }
 
-function withList<Said extends Statements>(
-  said: Said,
-  path: TraitPath,
-  change: (statement: Statement) => Statement,
-): Said {
-  const list = listIn(said, path);
+function withList<Said extends Statements>(said: Said, path: TraitPath, list: readonly Statement[]): Said {
   if (list.length === 0) return said;
   const [section, name] = splitPath(path);
-  return { ...said, [section]: { ...said[section as keyof Said], [name]: list.map(change) } };
+  return { ...said, [section]: { ...said[section as keyof Said], [name]: list } };
 }
 
 /** Each world once: sources often agree. */
@@ -250,14 +236,11 @@ function onlyWith(
   { id, taxonomy, names, sources, ...said }: SpeciesRecord,
   paths: readonly TraitPath[],
 ): SpeciesRecord {
-  const spoken = (statements: Statements) =>
-    paths.reduce<object>((told, path) => {
-      const list = listIn(statements, path);
-      const [section, name] = splitPath(path);
-      return list.length > 0
-        ? { ...told, [section]: { ...(Reflect.get(told, section) as object | undefined), [name]: list } }
-        : told;
-    }, {});
+  const spoken = (statements: Statements) => {
+    let told: Statements = {};
+    for (const path of paths) told = withList(told, path, listIn(statements, path));
+    return told;
+  };
   const forms = Object.entries(said.forms ?? {}).map(([form, told]) => [
     form,
     { names: told.names, ...spoken(told) },
