@@ -260,7 +260,6 @@ function ordered(value: unknown): unknown {
 }
 
 describe("what sources support of a trait", () => {
-  // A form is told apart where it states the trait; elsewhere it is as its species.
   const stated = (kept: Kept) =>
     traitPaths.filter((path) => worldsIn(kept.record, path, kept.form).length > 1);
   const isWorlds = (kept: Kept) => {
