@@ -79,6 +79,12 @@ const contradictions: readonly Contradiction[] = [
     mend: "Correct space.footprint or space.baseLength.",
   },
   {
+    found: "a smaller tank for more animals",
+    expected: "least rooms that do not shrink as the group grows",
+    holds: ({ space }) => [space?.baseLength, space?.footprint].some((rooms) => shrinks(rooms?.value ?? [])),
+    mend: "Correct space.footprint or space.baseLength.",
+  },
+  {
     found: "a length and a floor of the tank for different numbers of animals",
     expected: "one number for which both are stated",
     holds: (profile) =>
@@ -88,6 +94,10 @@ const contradictions: readonly Contradiction[] = [
     mend: "State space.footprint for the number that space.baseLength is stated for.",
   },
 ];
+
+/** Whether of two rooms the one for more animals is smaller. */
+const shrinks = (rooms: readonly SizeForGroup[]) =>
+  rooms.some((few) => rooms.some((many) => many.for > few.for && many.least < few.least));
 
 /** The lengths of the tank with the floors that are stated for the same number of animals. */
 function sameNumber(space: SpeciesProfile["space"]): readonly (readonly [SizeForGroup, SizeForGroup])[] {

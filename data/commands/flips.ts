@@ -58,16 +58,23 @@ async function profileAt(root: string, commit: string, file: string): Promise<re
   return parsed?.success ? [resolve(parsed.record)] : [];
 }
 
+/** The program of a commit that writes its generated modules, without which its sources do not load. */
+const compiler = "data/compile.ts";
+
 /** What a commit answers by its own rules, on its own records. */
 async function judgementsAt(root: string, commit: string): Promise<Judgements> {
   const folder = await mkdtemp(join(tmpdir(), "vivary-base-"));
   try {
     await git(root, "worktree", "add", "--detach", "--quiet", folder, commit);
     await symlink(join(root, "node_modules"), join(folder, "node_modules"), "junction");
-    const { stdout } = await promisify(execFile)(process.execPath, ["--import", "tsx", ...program], {
-      cwd: folder,
-      maxBuffer: 2 ** 30,
-    });
+    const run = (...words: readonly string[]) =>
+      promisify(execFile)(process.execPath, ["--import", "tsx", ...words], {
+        cwd: folder,
+        maxBuffer: 2 ** 30,
+      });
+    if ((await gitOrNothing(root, "cat-file", "-e", `${commit}:${compiler}`)) !== undefined)
+      await run(compiler);
+    const { stdout } = await run(...program);
     return new Map(JSON.parse(stdout));
   } finally {
     await gitOrNothing(root, "worktree", "remove", "--force", folder);

@@ -12,7 +12,7 @@ import { verdictOf } from "./verdict-of";
 
 /**
  * Whether a tank, its water and its animals go together: every plan rule, every pair rule on each two groups, and
- * those that are judged each way on each group of two or more with itself. A finding whose condition the plan meets
+ * those that are judged each way on each group with itself, unless it is of one animal that lives alone. A finding whose condition the plan meets
  * moves to `met`; what the plan does not say is `open`. Advice about typical animals; individuals vary.
  *
  * @throws InvalidInputError with everything that is wrong with the plan: no tank or no group, more than 100 groups, a
@@ -59,16 +59,21 @@ function rulesOf(ofPlans: readonly Rule[], ofPairs: readonly Rule[]): readonly R
   return Object.freeze([...ofPlans, ...ofPairs]);
 }
 
-/** Who meets whom: every two groups, once or each way, and each way also a group of two or more with itself. */
+/** Who meets whom: every two groups, once or each way, and each way also a group with itself, unless it is one and stays so. */
 function encounters(
   subjects: readonly Subject[],
   way: "mutual" | "each-way",
 ): readonly (readonly [Subject, Subject])[] {
   return subjects.flatMap((from) =>
     subjects
-      .filter((to) =>
-        way === "mutual" ? from.index < to.index : from !== to || (from.animals.count ?? 1) > 1,
-      )
+      .filter((to) => (way === "mutual" ? from.index < to.index : from !== to || mayBeSeveral(from)))
       .map((to) => [from, to] as const),
   );
+}
+
+/** Whether there are several of a group, or it is one of a kind that is not known to live alone: more may be asked for. */
+function mayBeSeveral({ animals, standing }: Subject): boolean {
+  if (animals.kin.count !== 1) return (animals.count ?? 1) > 1;
+  const living = standing("social.living");
+  return living.length === 0 || living.some((way) => way !== "alone");
 }

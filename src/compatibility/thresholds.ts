@@ -261,20 +261,24 @@ export type ThresholdName = keyof typeof thresholds;
 /** The numbers that rules decide by, by name. */
 export type ThresholdValues = Readonly<Record<ThresholdName, number>>;
 
-const defaults = /* @__PURE__ */ Object.fromEntries(
-  /* @__PURE__ */ Object.entries(thresholds).map(([name, { value }]) => [name, value]),
-) as ThresholdValues;
+const defaults: ThresholdValues = /* @__PURE__ */ valuesOf(thresholds);
+
+function valuesOf(table: Readonly<Record<ThresholdName, Threshold>>): ThresholdValues {
+  const values = Object.entries(table).map(([name, { value }]) => [name, value]);
+  return Object.freeze(Object.fromEntries(values));
+}
 
 /**
  * The numbers to decide by: those of the table, with the changed ones in their place.
  *
  * @throws InvalidInputError for a name the table does not have, or a value that is no finite number.
  */
-export function thresholdValues(changed: Partial<ThresholdValues> = {}): ThresholdValues {
+export function thresholdValues(changed?: Partial<ThresholdValues>): ThresholdValues {
+  if (changed === undefined) return defaults;
   for (const [name, value] of Object.entries(objectOf(changed, "thresholds"))) {
     const names = Object.keys(thresholds);
     if (!names.includes(name)) throw refusal("thresholds", `one of ${names.join(", ")}`, name);
     finite(value, `thresholds.${name}`);
   }
-  return { ...defaults, ...changed };
+  return Object.freeze({ ...defaults, ...changed });
 }

@@ -32,13 +32,16 @@ export function verdictOf(
     ? []
     : clashes(asking.filter(isRestricting))
         .filter((clash) => clash.flat().some((finding) => !met.includes(finding)))
-        .flatMap((clash) => exclusionFindings(clash, mutual));
+        .flatMap((clash) => exclusionFindings(clash, mutual))
+        .map((finding) => (restsOnStandIn(finding, subjects) ? asUncertain(finding) : finding));
   const findings = [...judged, ...excluding];
   const best = greatest(judgements, (judgement) => judgement.least);
   const worst = greatest(judgements, (judgement) => judgement.greatest);
   const { always, ever } = best < gravity.blocking ? exclusionOf(judgements) : { always: false, ever: false };
   const adopted = greatest(findings, ({ weight }) => gravity[weight]);
-  const undetermined = adopted < gravity.blocking && judgements.some((judgement) => judgement.undetermined);
+  const isOpen = excluding.some(({ weight }) => weight === "advisory");
+  const undetermined =
+    adopted < gravity.blocking && (isOpen || judgements.some((judgement) => judgement.undetermined));
   return frozen({
     outcome: undetermined ? "undetermined" : outcomeOf(adopted),
     bounds: {
@@ -51,7 +54,7 @@ export function verdictOf(
     conditions,
     met: met as readonly Finding[],
     open: withOwnValues(rankQuestions(judgements)),
-    made: { version, rules: rules.map(({ id }) => id), thresholds: { ...thresholds } },
+    made: { version, rules: rules.map(({ id }) => id), thresholds },
   });
 }
 
@@ -119,9 +122,22 @@ function exclusionFinding(twos: readonly (readonly [Asker, Asker])[]): AnyFindin
   };
 }
 
+/** Whether one of those who exclude each other is known by an optimum alone, which stands in for what it is kept in. */
+const restsOnStandIn = ({ from, to, traits }: AnyFinding, subjects: readonly Subject[]): boolean =>
+  [from, to].some((party) =>
+    traits.some((path) => Object(party !== undefined && subjects[party]?.standing(path)[0]).standIn === true),
+  );
+
+/** What nobody can tell: the gap between optima may be none between what animals can be kept in. */
+const asUncertain = (finding: AnyFinding): AnyFinding => ({
+  ...finding,
+  weight: "advisory",
+  couldBe: "blocking",
+});
+
 /** How a verdict names a party. What it shows is its own, so that nobody changes a profile by it. */
 function verdictParty({ animals, species, group }: CheckedParty): VerdictParty {
-  const { kind: _, family: __, kin: ___, listings: ____, some: _____, ...told } = animals;
+  const { kind: _, family: __, order: ___, kin: ____, listings: _____, some: ______, ...told } = animals;
   const names = Object.entries(species.names).map(([language, list]) => [language, [...list]]);
   return {
     ...(group !== undefined && { group }),

@@ -38,7 +38,8 @@ export type Finding = LibraryFinding | FindingOf<`x-${string}`, MeasureKinds>;
 export type Outcome = "suitable" | "conditional" | "unsuitable" | "undetermined";
 
 /** A party as a verdict names it. */
-export interface VerdictParty extends Omit<Animals, "kind" | "family" | "kin" | "listings" | "some"> {
+export interface VerdictParty
+  extends Omit<Animals, "kind" | "family" | "order" | "kin" | "listings" | "some"> {
   /** The id that the plan gives the group. */
   readonly group?: string;
   /** The accepted scientific name. */

@@ -78,11 +78,8 @@ function allMet(plan: Plan, { conditions }: Verdict, seeking: Seeking): Plan {
  * A plan with company that asks for nothing but what may be changed; else with cover so dense that none is needed, where
  * that may be; else with company for which the tank has to be changed as well.
  */
-function withCompany(
-  plan: Plan,
-  condition: JointCondition,
-  { company, assessing, mayChange }: Seeking,
-): Plan {
+function withCompany(plan: Plan, condition: JointCondition, seeking: Seeking): Plan {
+  const { company, assessing, mayChange } = seeking;
   let other: Plan | undefined;
   for (const calm of company) {
     if (!goesWith(calm, plan, assessing)) continue;
@@ -93,7 +90,23 @@ function withCompany(
     if (conditions.every(mayChange)) return settled;
     other ??= settled;
   }
-  return other ?? plan;
+  return inDenseCover(plan, seeking) ?? other ?? plan;
+}
+
+/** The plan in cover so dense that all settle by themselves, where the cover may be changed and nothing else asks for company. */
+function inDenseCover(plan: Plan, { assessing, mayChange }: Seeking): Plan | undefined {
+  const shares = assessPlan(plan, assessing).findings.flatMap(({ rule, measures }) => {
+    const share = rule === "settling-company" && measures?.cover;
+    return share && "value" in share && typeof share.value === "number" ? [share.value] : [];
+  });
+  const dense = { on: "tank.cover", wanted: { min: Math.max(...shares) }, findings: [] } as const;
+  if (shares.length === 0 || !mayChange(dense)) return undefined;
+  const covered = meeting(plan, dense);
+  const { outcome, conditions } = assessPlan(covered, assessing);
+  const isSettled = outcome === "suitable" || outcome === "conditional";
+  return isSettled && conditions.every((one) => one.on !== "group.company" && mayChange(one))
+    ? covered
+    : undefined;
 }
 
 /** Whether nothing rules company out beside any group, and it is not there yet. */

@@ -8,6 +8,7 @@ export interface Animals extends Numbers {
   readonly id: string;
   readonly kind: Kind;
   readonly family: string;
+  readonly order: string;
   readonly form?: string;
   readonly sex?: Sex;
   /** Of which sexes some are, beside others of which nobody says. */
@@ -79,13 +80,13 @@ function ofGroup(group: Group): LoneParty {
 
 const tempered = (temper: Temper = "typical") => (temper === "typical" ? {} : { temper });
 
-type Counted = Omit<Animals, "id" | "kind" | "family" | "form" | "kin" | "listings">;
+type Counted = Omit<Animals, "id" | "kind" | "family" | "order" | "form" | "kin" | "listings">;
 
 function loneParty({ species: given, form }: Pick<Party, "species" | "form">, counted: Counted): LoneParty {
   const species = form === undefined ? given : applyForm(given, form);
   const { id, taxonomy, listings = [] } = species;
-  const { kind, family } = taxonomy;
-  const named = { id, kind, family, ...(species.form !== undefined && { form: species.form }) };
+  const { kind, family, order } = taxonomy;
+  const named = { id, kind, family, order, ...(species.form !== undefined && { form: species.form }) };
   return { species, animals: { ...named, ...counted, listings } };
 }
 

@@ -39,8 +39,8 @@ export function profileProblems(value: unknown, path: ProblemPath): readonly Pro
 
 function nameProblems(profile: Fields, path: ProblemPath): readonly Problem[] {
   const { id, names, taxonomy } = profile;
-  const { name, family, kind } = isObject(taxonomy) ? taxonomy : {};
-  const texts = { id, "taxonomy.name": name, "taxonomy.family": family };
+  const { name, family, order, kind } = isObject(taxonomy) ? taxonomy : {};
+  const texts = { id, "taxonomy.name": name, "taxonomy.family": family, "taxonomy.order": order };
   return [
     ...Object.entries(texts)
       .filter(([, text]) => typeof text !== "string")

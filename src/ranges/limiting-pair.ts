@@ -63,7 +63,7 @@ export function limitingPair(
   let largestMin = { value: -Infinity, index: -1 };
   let smallestMax = { value: Infinity, index: -1 };
   for (const [index, item] of items.entries()) {
-    const { min, max } = ends(rangeOf(item), `items[${index}]`);
+    const { min, max } = ends(rangeOf(item), "items", index);
     if (min > largestMin.value) largestMin = { value: min, index };
     if (max < smallestMax.value) smallestMax = { value: max, index };
   }

@@ -32,11 +32,12 @@ export function overlap(...ranges: readonly PartialRange[]): PartialRange | unde
   if (ranges.length === 0) throw refusal("ranges", "at least one range", ranges);
   let min = -Infinity;
   let max = Infinity;
-  for (const [index, range] of ranges.entries()) {
-    const next = ends(range, `ranges[${index}]`);
-    min = Math.max(min, next.min);
-    max = Math.min(max, next.max);
+  for (let index = 0; index < ranges.length; index++) {
+    const next = ends(ranges[index] as PartialRange, "ranges", index);
+    if (next.min > min) min = next.min;
+    if (next.max < max) max = next.max;
   }
   if (min > max) return undefined;
-  return { ...(min > -Infinity && { min }), ...(max < Infinity && { max }) };
+  if (min === -Infinity) return { max };
+  return max === Infinity ? { min } : { min, max };
 }

@@ -1,7 +1,7 @@
-/** A part of a report: lines that lead, or a titled list whose items have a first line and further ones. */
+/** A part of a report: lines that lead, or a list, with a title or without. */
 export type Block =
   | { readonly lead: readonly string[] }
-  | { readonly title: string; readonly items: readonly (readonly string[])[] };
+  | { readonly title?: string; readonly items: readonly string[] };
 
 const columns = 80;
 
@@ -9,10 +9,8 @@ const columns = 80;
 export function plainText(blocks: readonly Block[]): string {
   const parts = blocks.map((block) => {
     if ("lead" in block) return block.lead.map((line) => wrapped(line, "", "")).join("\n");
-    const items = block.items.map(([first = "", ...further]) =>
-      [wrapped(first, "- ", "  "), ...further.map((line) => wrapped(line, "  ", "  "))].join("\n"),
-    );
-    return items.length > 0 ? [block.title, ...items].join("\n") : "";
+    const items = block.items.map((item) => wrapped(item, "- ", "  "));
+    return items.length > 0 ? [block.title ?? [], items].flat().join("\n") : "";
   });
   return parts.filter(Boolean).join("\n\n");
 }
@@ -21,8 +19,9 @@ export function plainText(blocks: readonly Block[]): string {
 export function markdown(blocks: readonly Block[]): string {
   const parts = blocks.map((block) => {
     if ("lead" in block) return block.lead.map(escaped).join("  \n");
-    const items = block.items.map((lines) => `- ${lines.map(escaped).join("  \n  ")}`);
-    return items.length > 0 ? `## ${escaped(block.title)}\n\n${items.join("\n")}` : "";
+    const items = block.items.map((item) => `- ${escaped(item)}`);
+    const title = block.title === undefined ? "" : `## ${escaped(block.title)}\n\n`;
+    return items.length > 0 ? title + items.join("\n") : "";
   });
   return `${parts.filter(Boolean).join("\n\n")}\n`;
 }

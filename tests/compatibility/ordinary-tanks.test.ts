@@ -190,7 +190,12 @@ describe("known disasters", () => {
   });
 });
 
-/** Pairs that keepers lost, each with why. */
+/**
+ * Pairs that keepers lost, each with why, of a form where that is the one that was lost. Tiger barbs harm goldfish with
+ * trailing fins, slim ones outswim them. Whoever is too long for a bichir's mouth or a crayfish's claws loses fins in its
+ * sleep. Not listed, since keepers do not agree: pictus catfish beside slim goldfish, which share 22 to 24 °C; tiger barbs
+ * beside an elephantnose, which is fed at night.
+ */
 const lost = `
 erpetoichthys-calabaricus hyphessobrycon-pulchripinnis predation
 erpetoichthys-calabaricus petitella-bleheri predation
@@ -210,7 +215,7 @@ polypterus-senegalus trichogaster-lalius predation
 polypterus-senegalus marosatherina-ladigesi predation
 polypterus-senegalus osteogaster-aenea predation
 polypterus-senegalus maylandia-estherae acts-others
-polypterus-senegalus pterophyllum-scalare acts-others
+polypterus-senegalus pterophyllum-scalare fin-nipping
 ctenopoma-acutirostre kryptopterus-vitreolus predation
 ctenopoma-acutirostre pangio-kuhlii predation
 ctenopoma-acutirostre marosatherina-ladigesi predation
@@ -220,31 +225,55 @@ pantodon-buchholzi nannostomus-beckfordi predation
 pantodon-buchholzi fundulopanchax-gardneri predation
 pimelodus-pictus aphyocharax-anisitsi predation
 pimelodus-pictus caridina-multidentata predation
-pimelodus-pictus carassius-auratus temperature
 carassius-auratus megalamphodus-eques predation
-carassius-auratus puntigrus-tetrazona fin-nipping
+carassius-auratus/veiltail puntigrus-tetrazona fin-nipping
 chromobotia-macracanthus boraras-brigittae size-and-pace
 chromobotia-macracanthus betta-splendens size-and-pace
 balantiocheilos-melanopterus caridina-multidentata predation
 balantiocheilos-melanopterus hoplisoma-panda predation
 cyprinus-rubrofuscus puntigrus-tetrazona predation
-gnathonemus-petersii puntigrus-tetrazona fin-nipping
 anentome-helena pomacea-diffusa predation
-procambarus-virginalis trichogaster-lalius predation
-procambarus-virginalis kryptopterus-vitreolus predation`;
+procambarus-virginalis trichogaster-lalius fin-nipping
+procambarus-virginalis kryptopterus-vitreolus fin-nipping`;
 
-/** What records do not bear out yet; lower it with every one they do. */
-const mostUnseen = 11;
+const partyOf = (named: string) => {
+  const [id = "", form] = named.split("/");
+  return { species: kind(id), ...(form && { form }) };
+};
 
-test("of forty pairs that keepers lost most are seen coming, for the right reason", () => {
+test("pairs that keepers lost are seen coming, for the right reason", () => {
   const unseen = lost
     .trim()
     .split("\n")
     .filter((line) => {
       const [one = "", other = "", rule] = line.split(" ");
-      const { outcome, findings } = assessPair({ species: kind(one) }, { species: kind(other) });
+      const { outcome, findings } = assessPair(partyOf(one), partyOf(other));
       const why = findings.filter(({ weight }) => weight !== "favourable").map((found) => found.rule);
       return outcome === "suitable" || !why.some((found) => found === rule);
     });
-  expect(unseen.length, unseen.join("\n")).toBeLessThanOrEqual(mostUnseen);
+  expect(unseen).toEqual([]);
+});
+
+/** Common company, which at most asks for something. */
+const common = `
+chromobotia-macracanthus pterophyllum-scalare
+chromobotia-macracanthus puntigrus-tetrazona
+mikrogeophagus-ramirezi pterophyllum-scalare
+trichogaster-chuna trichopodus-leerii
+trichogaster-chuna trichopsis-pumila
+trichogaster-lalius trigonostigma-heteromorpha
+epalzeorhynchos-bicolor puntius-titteya
+epalzeorhynchos-bicolor trichopodus-leerii
+labidochromis-caeruleus maylandia-estherae
+pelvicachromis-pulcher phenacogrammus-interruptus`;
+
+test("company that keepers put together every day is not ruled out", () => {
+  const outcomes = common
+    .trim()
+    .split("\n")
+    .map((line) => {
+      const [one = "", other = ""] = line.split(" ");
+      return [line, assessPair(partyOf(one), partyOf(other)).outcome];
+    });
+  expect(outcomes.filter(([, outcome]) => outcome !== "suitable" && outcome !== "conditional")).toEqual([]);
 });

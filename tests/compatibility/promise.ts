@@ -34,7 +34,7 @@ export function randomPlans(count: number, seed: number): readonly Plan[] {
     .sample(fc.tuple(wish, most, fc.boolean()), { numRuns: count, seed })
     .map(([plan, number, chosen]) => ({
       ...plan,
-      groups: (chosen ? together(plan.groups) : plan.groups).slice(0, number),
+      groups: chosen ? together(plan.groups, number) : plan.groups.slice(0, number),
     }));
 }
 
@@ -47,10 +47,11 @@ function scaled({ base, ...tank }: Plan["tank"], times: number): Plan["tank"] {
   return { ...tank, base: Object.fromEntries(larger) };
 }
 
-/** The groups that nothing rules out beside those before them, one at least. */
-function together(groups: readonly Group[]): readonly Group[] {
+/** The first groups that nothing rules out beside those before them, one at least and at most so many. */
+function together(groups: readonly Group[], most: number): readonly Group[] {
   const kept: Group[] = [];
   for (const next of groups) {
+    if (kept.length === most) break;
     if (kept.every((other) => isPromise(outcomeOf(other, next)))) kept.push(next);
   }
   return kept;
@@ -156,9 +157,11 @@ function named({ on, of }: Condition): readonly string[] {
 }
 
 /** What animals that were added ask of the tank: whoever asks for company asks for what that needs. */
-function askedByCompany({ groups: { length } }: Plan, after: Plan): readonly Condition[] {
+function askedByCompany({ groups }: Plan, after: Plan): readonly Condition[] {
+  const { length } = groups;
   if (after.groups.length === length) return [];
-  return assessPlan(after).met.flatMap((finding) => {
+  const together = assessPlan({ ...after, groups: [...groups, ...after.groups.slice(length)] });
+  return [...together.findings, ...together.met].flatMap((finding) => {
     if (finding.weight !== "restricting") return [];
     const { from = length, to = from, condition } = finding;
     return Math.max(from, to) >= length ? [condition] : [];

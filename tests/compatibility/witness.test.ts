@@ -17,6 +17,29 @@ describe("what a verdict promises", () => {
   }, 300_000);
 });
 
+test("one animal, of which everything is said, is told at once what it needs with all that join it", () => {
+  const tank = {
+    base: { shape: "rectangle", length: 1000, width: 500 },
+    height: 100,
+    lid: false,
+    cover: 0,
+    openWater: 0,
+    openSurface: 0,
+    sightBreaks: 0,
+    substrate: "pebbles",
+    plants: "none",
+    hides: {},
+    flow: { calmest: "gentle", strongest: "gentle" },
+    filter: { mediaArea: 0, age: 0 },
+  } as const;
+  const water = { temperature: 20, hottest: 30, coolest: 10, pH: 7, generalHardness: 8, salinity: 0 };
+  const kept = [{ unsexed: 1 }, { males: 1, temper: "bully" }, { juveniles: 1, length: 1 }] as const;
+  const plans = allSpecies.flatMap((one) =>
+    kept.map((count) => ({ tank, water, groups: [{ species: one, ...count }], offerings: [] })),
+  );
+  expect(plans.flatMap(planBreaches)).toEqual([]);
+}, 300_000);
+
 test("no pair of the catalog is asked for what its animals cannot be", () => {
   const asked = allSpecies.flatMap((a, index) =>
     allSpecies.slice(index).flatMap((b) => {

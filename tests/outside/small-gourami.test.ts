@@ -150,8 +150,7 @@ describe("its rivals", () => {
     expect(verdict.findings.map(({ watchFor }) => watchFor)).not.toContain("torn fins");
   });
 
-  // The record of the sparkling gourami shows nothing of the build that it shares with the others.
-  test.fails("a male beside a sparkling gourami is about chasing", () => {
+  test("a male beside a sparkling gourami is about chasing", () => {
     const verdict = assessPair(male as Party, { species: kind("trichopsis-pumila"), sex: "male" });
     expect(verdict.findings.map(({ watchFor }) => watchFor)).toContain("chasing");
   });

@@ -21,7 +21,7 @@ describe("a group", () => {
 
   test("of the unsexed has no sex, no stage and no number of either sex", () => {
     expect(Object.keys(animalsOf({ unsexed: 6 }) ?? {}).sort()).toEqual(
-      ["id", "kind", "family", "count", "kin", "listings"].sort(),
+      ["id", "kind", "family", "order", "count", "kin", "listings"].sort(),
     );
   });
   test("of unsexed beside males says that some are male", () => {

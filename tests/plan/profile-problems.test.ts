@@ -111,6 +111,7 @@ describe("what is no profile", () => {
       "species.id",
       "species.taxonomy.name",
       "species.taxonomy.family",
+      "species.taxonomy.order",
       "species.taxonomy.kind",
       "species.names",
     ]);

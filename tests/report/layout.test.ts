@@ -5,22 +5,23 @@ import { hostileTexts } from "./hostile";
 
 const blocks: readonly Block[] = [
   { lead: ["The answer.", "A second line."] },
-  { title: "Reasons", items: [["one", "two"], ["three"]] },
+  { title: "Reasons", items: ["one", "three"] },
+  { items: ["four"] },
   { title: "Nothing", items: [] },
 ];
 
 test("plain text has its titles, its list and no empty part", () => {
-  expect(plainText(blocks)).toBe("The answer.\nA second line.\n\nReasons\n- one\n  two\n- three");
+  expect(plainText(blocks)).toBe("The answer.\nA second line.\n\nReasons\n- one\n- three\n\n- four");
 });
 
 test("Markdown has its headings, its list and no empty part", () => {
-  expect(markdown(blocks)).toBe("The answer.  \nA second line.\n\n## Reasons\n\n- one  \n  two\n- three\n");
+  expect(markdown(blocks)).toBe("The answer.  \nA second line.\n\n## Reasons\n\n- one\n- three\n\n- four\n");
 });
 
 describe("a line of text", () => {
   test("is broken between words at 80 columns", () => {
     const words = "word ".repeat(40).trim();
-    const lines = plainText([{ title: "Many", items: [[words]] }])
+    const lines = plainText([{ title: "Many", items: [words] }])
       .split("\n")
       .slice(1);
     expect(lines.join(" ").replaceAll(/ +/g, " ").replace("- ", "")).toBe(words);
@@ -30,7 +31,7 @@ describe("a line of text", () => {
 
   test("of one word longer than a line is broken within it", () => {
     for (const word of ["x".repeat(300), "🐟".repeat(300)]) {
-      const lines = plainText([{ title: "Long", items: [[word]] }])
+      const lines = plainText([{ title: "Long", items: [word] }])
         .split("\n")
         .slice(1);
       for (const line of lines) expect([...line].length).toBeLessThanOrEqual(80);

@@ -1,6 +1,6 @@
 import type { Animals, Kin } from "../../plan";
 import { mayHave } from "../../plan/inner";
-import { type Act, classes, type Sex, type Stage, type Zone } from "../../species";
+import { type Act, classes, type Sex, type Stage, type TraitValue, type Zone } from "../../species";
 
 /** Whether an act of some animals can fall on others, once grown: doer, target and occasion are there. */
 export function canHappen(act: Act, from: Animals, to: Animals): boolean {
@@ -30,13 +30,29 @@ function doersMeetTargets({ doer, target }: Act, from: Animals, to: Animals): bo
 const heights: readonly Zone[] = ["bottom", "midwater", "surface"];
 
 /** Whether an act reaches where the other lives: a part of the water that both use, for a brood also the next one. */
-export function reaches(
+export const reaches = (
   act: Act,
   mine: readonly Zone[] | undefined,
   theirs: readonly Zone[] | undefined,
-): boolean {
+): boolean => near(mine, theirs, act.when === "guarding-brood" ? 1 : 0);
+
+/** When and where an animal is about. */
+interface Habits {
+  readonly "space.zones"?: readonly Zone[];
+  readonly "diet.light"?: TraitValue<"diet.light">;
+}
+
+/** Whether an act at any time reaches the other asleep: by night also in the next part of the water. */
+export function reachesAsleep({ when = "always" }: Act, from: Habits, to: Habits): boolean {
+  const [mine, theirs] = [from["diet.light"], to["diet.light"]];
+  const isAbout = !mine || mine.includes("night");
+  const sleeps = !theirs?.includes("night");
+  return when === "always" && isAbout && sleeps && near(from["space.zones"], to["space.zones"], 1);
+}
+
+/** Whether two use parts of the water that lie no farther apart. */
+function near(mine: readonly Zone[] | undefined, theirs: readonly Zone[] | undefined, far: number): boolean {
   if (!mine || !theirs) return true;
-  const far = act.when === "guarding-brood" ? 1 : 0;
   return mine.some((zone) =>
     theirs.some((other) => Math.abs(heights.indexOf(zone) - heights.indexOf(other)) <= far),
   );

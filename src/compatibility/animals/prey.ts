@@ -31,13 +31,13 @@ export interface Appetite {
   readonly greatest: number | undefined;
 }
 
-/** The hunter's appetite for the first of some classes that its record names. */
+/** The hunter's appetite for the first of some classes that its record names; of several lengths that sources state, the greatest. */
 export function appetiteFor(eats: readonly Eaten[], classes: readonly PreyClass[]): Appetite | undefined {
   for (const of of classes) {
     const named = eats.filter(({ prey }) => prey === of);
     if (named.length === 0) continue;
     const stated = named.flatMap(({ greatest }) => greatest ?? []);
-    return { of, greatest: stated.length === named.length ? Math.max(...stated) : undefined };
+    return { of, greatest: stated.length > 0 ? Math.max(...stated) : undefined };
   }
   return undefined;
 }

@@ -1,6 +1,6 @@
 import type { Kin } from "../../plan";
 import type { Act, TraitValue } from "../../species";
-import { claimsOf, type Territory } from "./territories";
+import { claimsOf, likelyOfSex, type Territory } from "./territories";
 
 /** What says how many rivals there are. */
 interface Rivalry {
@@ -18,19 +18,26 @@ export const placeOf = (territory: Rivalry["territory"]): Territory | undefined 
 
 /**
  * How many of a kind need a place of their own, out of each other's sight: each male, or each pair where they live in
- * pairs, for a mate is no rival. Where the sexes are not known, half of them count as male.
+ * pairs or hold a place in pairs, for a mate is no rival, and nor are the females of a harem. Where the sexes are not
+ * known, half of them count as male, and at least two: two that were bought unsexed are rivals as often as a pair.
  */
 export function rivalsOf({ act, kin, isPair, living, territory }: Rivalry): number {
   const { count = isPair ? 2 : 1, males, females, mayHave } = kin;
-  if (living === "pair")
-    return onlyOneSex(kin) ? count : Math.max(Math.ceil(count / 2), males ?? 0, females ?? 0);
   const place = placeOf(territory);
+  const likely = isPair ? count : likelyOfSex(count);
+  if (living === "pair" || (place?.holder === "pair" && act.target !== "own-sex")) {
+    if (onlyOneSex(kin)) return count;
+    const sexed = males !== undefined || females !== undefined;
+    return Math.max(sexed || isPair ? Math.ceil(count / 2) : likely, males ?? 0, females ?? 0);
+  }
   const holders = place ? claimsOf(place, { ...kin, count }) : 0;
-  if (act.target !== "own-sex") return Math.max(count, holders);
+  if (act.target !== "own-sex") {
+    const heads = living === "harem" && !onlyOneSex(kin) ? (males ?? likely) : count;
+    return Math.max(heads, holders);
+  }
   const ofSex = act.doer === "female" ? females : males;
   const may = act.doer === "female" ? mayHave.female : mayHave.male;
-  const half = isPair ? count : Math.ceil(count / 2);
-  return may ? Math.max(ofSex ?? half, holders) : 0;
+  return may ? Math.max(ofSex ?? likely, holders) : 0;
 }
 
 const onlyOneSex = ({ mayHave }: Kin) => mayHave.male !== mayHave.female;

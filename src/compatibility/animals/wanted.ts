@@ -11,7 +11,8 @@ type Counted = { readonly party: { readonly kin: Kin } } & {
 
 /**
  * The animals of a species as they will be when there are as many as belong together: what is asked of the tank is asked
- * for that number, so that meeting one condition brings no other.
+ * for that number, so that meeting one condition brings no other. Where the sexes are known, those that are added are
+ * females, since males may be rivals.
  */
 export function wantedKin(group: Counted): Kin {
   const { kin } = group.party;
@@ -25,5 +26,23 @@ export function wantedKin(group: Counted): Kin {
     : females;
   const enough = least ? Math.max(count, leastNumber(least, count)) : count;
   const wanted = Math.max(enough, (males ?? 0) + (mated ?? 0));
-  return { ...kin, count: wanted, ...(isMixed && { females: wanted - males }) };
+  if (males === undefined || females === undefined) return { ...kin, count: wanted };
+  const mayHave = { ...kin.mayHave, female: wanted > males };
+  return { ...kin, count: wanted, females: wanted - males, mayHave };
+}
+
+/** What tells of how many animals those of a kind live together. */
+const togetherBy = ["social.group", "social.living"] as const;
+
+type Together = { readonly party: { readonly kin: Kin } } & {
+  readonly [Path in (typeof togetherBy)[number]]?: TraitValue<Path>;
+};
+
+/** Whether it is one animal, of a kind of which no more are wanted; undefined where nobody knows that. */
+export function staysAlone(group: Together): boolean | undefined {
+  if (group.party.kin.count !== 1) return false;
+  const living = group["social.living"];
+  if (living === "alone") return true;
+  const least = living && group["social.group"];
+  return least && leastNumber(least, 1) === 1;
 }

@@ -59,7 +59,10 @@ export function leftOpen(
   if (couldBe === 0) return { ...judgement, least };
   return {
     ...judgement,
-    open: [...judgement.open, ...questions],
+    open: [
+      ...judgement.open.filter((question) => !questions.some((asked) => isSame(question, asked))),
+      ...questions,
+    ],
     least,
     greatest: Math.max(judgement.greatest, couldBe),
     undetermined: judgement.undetermined || questions.some(isEssential),
@@ -67,3 +70,11 @@ export function leftOpen(
     mayAsk,
   };
 }
+
+/** Whether two questions ask for one trait of one party; the graver one is told. */
+const isSame = (one: OpenQuestion, other: OpenQuestion): boolean =>
+  "trait" in one &&
+  "trait" in other &&
+  one.trait === other.trait &&
+  one.of === other.of &&
+  one.reason === other.reason;

@@ -16,7 +16,7 @@ export interface Choice extends Reading {
 }
 
 /** What came out in one world, and what was taken there for each trait read that may be one or another. */
-export interface World<Answer> {
+interface World<Answer> {
   readonly answer: Answer;
   readonly choices: readonly Choice[];
 }

@@ -2,13 +2,13 @@ import { defineRule } from "../engine/rule/define-rule";
 
 /**
  * Said of a verdict, not of parties: conditions that no plan meets at once. It judges nothing by itself; the conditions
- * are compared when they are joined.
+ * are compared when they are joined. Where an optimum stands in for what one is kept in, nobody knows.
  */
 export const conditionsExclude = /* @__PURE__ */ defineRule({
   id: "conditions-exclude",
   question: "Can all conditions be met at once?",
   way: "once",
-  mayYield: ["blocking"],
+  mayYield: ["blocking", "advisory"],
   measures: { one: "text", other: "text" },
   judge: () => [],
 });

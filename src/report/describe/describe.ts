@@ -92,10 +92,12 @@ export function sentenceIn(
 ): string {
   const { units = "metric" } = objectOf(options, "options");
   const teller = tellerOf(checkedVerdict(verdict, messages), messages, units);
-  return oneLine(saidBy(teller, checkedPart(part, messages, "part")));
+  return oneLine(saidBy(teller, messages, checkedPart(part, messages, "part")));
 }
 
-function saidBy(teller: Teller, part: VerdictPart): string {
+function saidBy(teller: Teller, { open }: Messages, part: VerdictPart): string {
   if ("wanted" in part) return teller.condition(part);
-  return "reason" in part ? teller.questions([part]) : teller.findings([part]);
+  if ("reason" in part)
+    return teller.capital(open.all(part.reason, [teller.question([part])], part.couldBe, 0));
+  return teller.findings([part]);
 }

@@ -1,7 +1,7 @@
 import type { Finding, JointCondition, Verdict } from "../../compatibility";
+import { demandsOf } from "../matters/matters";
+import { isFarTooSmall, isOfRoom, isPastLimit } from "../matters/order";
 import type { Messages } from "../messages/messages";
-import { demandsOf } from "./matters";
-import { isPastLimit } from "./order";
 import type { Teller } from "./teller";
 
 /** The first lines of a report: the answer, and what could still change it. */
@@ -12,18 +12,26 @@ export function headline(verdict: Verdict, teller: Teller, messages: Messages): 
   const undecided = verdict.open.filter(
     ({ reason, couldBe }) => reason === "individual" && couldBe === "blocking",
   );
-  const { who, many } = teller.named([...parties.keys()]);
   const answer = messages.headline({
     outcome,
+    oneGroup: parties.length === 1,
     oneSpecies: new Set(parties.map(({ id }) => id)).size === 1,
-    who,
-    many,
+    animals: teller.listed(parties.map((party) => teller.party(party))),
+    tooSmall: onlyTooSmall(verdict),
     clash: clashOf(verdict, teller),
     otherWater: water ? teller.clause(water) : "",
     individuals: outcome === "undetermined" ? teller.named(undecided.map(({ of }) => of)).who : "",
   });
   const certain = atBest === atWorst && atBest === outcome;
-  return [answer, ...(certain ? [] : [messages.bounds(atBest, atWorst, outcome)])];
+  return [[answer, ...(certain ? [] : [messages.bounds(atBest, atWorst, outcome)])].join(" ")];
+}
+
+/** Whether nothing but the length and the floor of the tank rules it out. */
+export function onlyTooSmall({ findings }: Verdict): boolean {
+  const blocking = findings.filter(({ weight }) => weight === "blocking");
+  return (
+    blocking.some(isFarTooSmall) && blocking.every((finding) => isOfRoom(finding) || finding.rule === "zones")
+  );
 }
 
 /** The two of more species whose clash is all that blocks. */

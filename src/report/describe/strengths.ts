@@ -1,8 +1,8 @@
 import type { Finding, Verdict } from "../../compatibility";
 import { overlap, type PartialRange } from "../../ranges";
 import type { Figure } from "../figure";
+import { folded, rightFacts, wrongFacts } from "../matters/matters";
 import type { Messages } from "../messages/messages";
-import { folded, rightFacts } from "./matters";
 import type { Teller } from "./teller";
 
 const waterRules: readonly string[] = ["temperature", "ph", "general-hardness", "salinity", "flow"];
@@ -24,16 +24,15 @@ export function strengths(verdict: Verdict, teller: Teller, messages: Messages):
     current: ofAll("flow").length > 0,
   };
   const isTold = told.temperature || told.pH || told.hardness || told.salinity || told.current;
-  const { who } = teller.named([...parties.keys()]);
-  const oneKind = new Set(parties.map(({ id }) => id)).size === 1;
+  const kinds = new Set(parties.map(({ id }) => id)).size;
   const others = favourable.filter(({ rule }) => !waterRules.includes(rule));
   const facts = rightFacts(verdict);
   const order = Object.keys(messages.conditions);
   const inOrder = [...facts].sort((a, b) => order.indexOf(a) - order.indexOf(b));
   return [
-    ...(isTold ? [messages.sharedWater({ who, oneKind, ...told })] : []),
-    ...folded(others, (finding) => finding).map((alike) => teller.findings(alike)),
-    ...(facts.length >= worthNaming ? [messages.alreadyRight(inOrder)] : []),
+    ...(isTold ? [messages.sharedWater({ kinds, ...told })] : []),
+    ...folded(others, (finding) => finding).map((alike) => teller.clauseOf(alike)),
+    ...(facts.length >= worthNaming ? [messages.alreadyRight(inOrder, wrongFacts(verdict))] : []),
   ];
 }
 

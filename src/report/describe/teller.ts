@@ -1,5 +1,11 @@
-import type { AimedCondition, Finding, OpenQuestion, Sign, Verdict, VerdictParty } from "../../compatibility";
-
+import type {
+  AimedCondition,
+  Finding,
+  Measures,
+  OpenQuestion,
+  Verdict,
+  VerdictParty,
+} from "../../compatibility";
 import type { TraitPath } from "../../species";
 import type { Figure } from "../figure";
 import type { Messages, Told, ToldCondition, ToldRoom } from "../messages/messages";
@@ -25,15 +31,25 @@ export interface Teller {
   readonly figure: (figure: Figure | undefined) => string;
   /** One sentence for findings that differ only in the parties they are about. */
   readonly findings: (alike: Alike) => string;
+  /** The same without a capital, so that it can stand in another sentence. */
+  readonly clauseOf: (alike: Alike, before?: Alike) => string;
   /** What to do that a condition be met, as a clause. */
   readonly clause: (condition: AimedCondition) => string;
   readonly condition: (condition: AimedCondition) => string;
-  /** One sentence for questions that differ only in the parties they are about. */
-  readonly questions: (alike: readonly [OpenQuestion, ...OpenQuestion[]]) => string;
+  /** What questions of one topic ask, as a part of a sentence. */
+  readonly question: (alike: Questions) => string;
+  readonly capital: (text: string) => string;
+  /** Phrases as one sentence without a capital; empty where there are none. */
+  readonly sentence: (phrases: readonly string[]) => string;
   readonly room: (told: Omit<ToldRoom, "who" | "many"> & Named) => string;
-  /** A sign to look for, in the parties on which findings fall. */
-  readonly sign: (sign: Sign, findings: readonly Finding[]) => string;
+  /** On whom findings fall; empty where that is whoever is there. */
+  readonly sufferers: (findings: readonly Finding[]) => string;
+  /** Those of a hazard. */
+  readonly hazards: (findings: Alike) => string;
 }
+
+/** Questions that differ only in the parties they are about; at least one. */
+export type Questions = readonly [OpenQuestion, ...OpenQuestion[]];
 
 /** Puts the parts of a verdict into the sentences of a language. Refuses an unknown system of units. */
 export function tellerOf(verdict: Verdict, messages: Messages, units: UnitSystem): Teller {
@@ -41,7 +57,8 @@ export function tellerOf(verdict: Verdict, messages: Messages, units: UnitSystem
   const figure = quantityWriter(messages, units);
   const lists = new Intl.ListFormat(language, { type: "conjunction" });
   const listed = (texts: readonly string[]) => lists.format(new Set(texts.filter(Boolean)));
-  const sentence = (text: string) => capitalised(text, language);
+  const capital = (text: string) => capitalised(text, language);
+  const kinds = new Set(verdict.parties.map(({ id }) => id)).size;
   const partyAt = (index: number | undefined) => (index === undefined ? undefined : verdict.parties[index]);
   const bare = ({ names, name }: VerdictParty) => nameIn(language, names, name);
   /** A scientific name has no plural. */
@@ -61,10 +78,21 @@ export function tellerOf(verdict: Verdict, messages: Messages, units: UnitSystem
   const lengthOf = (party: VerdictParty | undefined) =>
     party?.length === undefined ? "" : figure({ value: party.length, unit: "cm" });
 
-  const findings = (alike: Alike) => {
-    const [finding] = alike;
+  /** Whom findings fall on; where that is everyone else in a tank of many, not each by name. */
+  const targets = (alike: Alike, onOthers: readonly Finding[]): Named => {
+    const to = new Set(onOthers.map((one) => one.to));
+    const from = new Set(alike.map((one) => one.from));
+    const others = [...verdict.parties.keys()].filter((index) => !from.has(index));
+    const isAll = others.length >= manyOthers && others.every((index) => to.has(index));
+    return isAll ? { who: messages.theOthers, many: true } : named([...to]);
+  };
+
+  const clauseOf = (alike: Alike, before?: Alike) => {
+    const [own = alike[0]] = alike;
+    const finding = alike.find(({ rule }) => rule !== ownKind) ?? own;
+    const onOthers = alike.filter(({ rule }) => rule === finding.rule);
     const from = named(alike.map((one) => one.from));
-    const to = named(alike.map((one) => one.to));
+    const to = targets(alike, onOthers);
     const first = partyAt(finding.from);
     const told = {
       weight: finding.weight,
@@ -73,6 +101,8 @@ export function tellerOf(verdict: Verdict, messages: Messages, units: UnitSystem
       to: to.who,
       toMany: to.many,
       oneKind: alike.every(({ from: one, to: other }) => named([one]).who === named([other]).who),
+      again: before !== undefined && isAbout(alike, before),
+      ownToo: onOthers.length < alike.length,
       fromNow: first?.stage === "juvenile" ? lengthOf(first) : "",
       measures: finding.measures ?? {},
       figure,
@@ -82,16 +112,16 @@ export function tellerOf(verdict: Verdict, messages: Messages, units: UnitSystem
     const say = Object.hasOwn(rules, finding.rule)
       ? (rules[finding.rule as keyof typeof rules] as (told: Told<unknown>) => string)
       : undefined;
-    return sentence(say ? say(told) : otherRule(finding.rule, told as never));
+    return say ? say(told) : otherRule(finding.rule, told as never);
   };
 
   const clause = ({ on, of, wanted, aim }: AimedCondition) => {
     const [words, range] = "oneOf" in wanted ? [wanted.oneOf, {}] : [[], wanted];
     const party = partyAt(of);
-    const { who, many } = named([of]);
+    const { who, many: areMany } = named([of]);
     const told: ToldCondition = {
       of: who,
-      many,
+      many: areMany,
       one: party ? bare(party) : "",
       several: party ? several(party) : "",
       wanted: "oneOf" in wanted ? "" : figure({ ...(aim ?? wanted), unit: wanted.unit }),
@@ -122,18 +152,22 @@ export function tellerOf(verdict: Verdict, messages: Messages, units: UnitSystem
     named,
     listed,
     figure,
-    findings,
+    findings: (alike) => capital(clauseOf(alike)),
+    clauseOf,
     clause,
-    condition: (condition) => messages.demand(sentence(clause(condition))),
-    questions: (alike) => {
+    capital,
+    sentence: (phrases) => (phrases.length > 0 ? messages.demand([phrases.join(", ")], []) : ""),
+    condition: (condition) => messages.demand([capital(clause(condition))], []),
+    question: (alike) => {
       const [question] = alike;
       const { who, many } = named(alike.map(({ of }) => of));
       const { open, traits } = messages;
       const valuesOf = (path: TraitPath, values: readonly unknown[]) => {
+        if (path === "size.lengthWeight") return [];
         const texts = [...new Set(values.map((value) => traitText(path, keptOf(value), messages, figure)))];
         return texts.length > 1 && texts.join("").length <= mostSaid ? texts : [];
       };
-      const text = {
+      return {
         missing: () =>
           open.missing([...new Set(alike.flatMap((one) => ("trait" in one ? traits[one.trait] : [])))], who),
         disputed: () =>
@@ -153,12 +187,41 @@ export function tellerOf(verdict: Verdict, messages: Messages, units: UnitSystem
         "outside-domain": () => open.outsideDomain(who),
         individual: () => open.individual(who, many),
       }[question.reason]();
-      return sentence(open.couldBe(text, question.couldBe));
     },
-    room: (told) => sentence(messages.room(told)),
-    sign: (sign, shown) => sentence(messages.signs[sign](named(shown.flatMap(sufferers)).who)),
+    room: messages.room,
+    sufferers: (shown) => {
+      const who = new Set(shown.flatMap(sufferers).map((index) => partyAt(index)?.id));
+      return who.size < kinds ? named(shown.flatMap(sufferers)).who : "";
+    },
+    hazards: (shown) => {
+      const hazardOf = ({ measures = {} }: Finding) => measures as Measures["caution-hazards"];
+      const families = new Map<string, Finding[]>();
+      for (const finding of shown) {
+        const family = hazardOf(finding).family?.value ?? "";
+        families.set(family, [...(families.get(family) ?? []), finding]);
+      }
+      const of = [...families].map(([family, found]) => ({
+        ...named(found.map(({ from }) => from)),
+        family,
+      }));
+      return messages.hazards(hazardOf(shown[0]).hazard?.value ?? "bite", of);
+    },
   };
 }
+
+/** Whether findings are about the same parties, and about the same sex of them, as those before. */
+function isAbout(alike: Alike, before: Alike): boolean {
+  const doerOf = ({ measures = {} }: Finding) =>
+    JSON.stringify((measures as { readonly doer?: unknown }).doer);
+  const partiesOf = (those: Alike) => [...new Set(those.map(({ from }) => from))].sort().join(" ");
+  return partiesOf(alike) === partiesOf(before) && doerOf(alike[0]) === doerOf(before[0]);
+}
+
+/** How many others are not told one by one. */
+const manyOthers = 3;
+
+/** The rule about what animals do to their own kind. */
+const ownKind = "acts-own-kind";
 
 /** Who shows the sign of a finding: whom it falls on, of a contest both, and of shyness whoever is shy. */
 function sufferers({ rule, from, to }: Finding): readonly (number | undefined)[] {

@@ -3,7 +3,8 @@ import { frozen } from "../../frozen";
 import { type FactName, facts } from "../../plan";
 import { classes, type TraitPath, traitPaths } from "../../species";
 import { traitWords } from "../../species/inner";
-import type { Messages, Told, ToldCondition, ToldRoom } from "./messages";
+import type { Figure } from "../figure";
+import type { Messages, Told, ToldCondition, ToldRoom, ToldWater } from "./messages";
 
 const basis: Messages["basis"] = {
   published: "published",
@@ -75,10 +76,19 @@ function plannedWater(water: keyof typeof at) {
     if (weight === "advisory")
       return `${text} That is at the edge of what ${they(fromMany)} can take for long.`;
     return limit
-      ? `${text} Past ${figure(limit)} ${they(fromMany)} ${verb(fromMany, "suffers or dies", "suffer or die")}.`
+      ? stopped(
+          text,
+          `; outside ${figure(limit)} ${they(fromMany)} ${verb(fromMany, "suffers or dies", "suffer or die")}.`,
+        )
       : text;
   };
 }
+
+/** A sentence with its capital. */
+const capital = (text: string) => text.charAt(0).toUpperCase() + text.slice(1);
+
+/** A sentence in which something stands in place of its full stop. */
+const stopped = (text: string, by: string) => text.replace(/\.(?=[^\p{L}\d]*$)/u, by);
 
 const yours = (is: string, figure: string) => figure && `; yours ${is} ${figure}`;
 
@@ -108,10 +118,14 @@ const sexed = (sex: Words["sex"] | undefined, who: string, many: boolean) =>
 function act(whom: (told: Told<Measures[ActRule]>) => string) {
   return (told: Told<Measures[ActRule]>) => {
     const { act: deed, doer, once, when } = told.measures;
-    const { from, fromMany: many } = told;
+    const { from, fromMany: many, again } = told;
     const [harms, harm] = deed ? deeds[deed.value] : ["harms", "harm"];
     const who = sexed(doer?.value, from, many);
-    return `${once ? "once grown, " : ""}${who} ${verb(many, harms, harm)} ${whom(told)}${when ? occasions[when.value](many) : ""}.`;
+    const others = whom(told);
+    const harmed = told.ownToo
+      ? `${their(many)} own kind${others.includes(" and ") ? "," : " and"} ${others}`
+      : others;
+    return `${once ? "once grown, " : ""}${again ? `${they(many)} also` : who} ${verb(many, harms, harm)} ${harmed}${when && deed?.value !== "robs-food" ? occasions[when.value](many) : ""}.`;
   };
 }
 
@@ -162,14 +176,49 @@ function noMoreThan({ max, one, several, figure }: ToldCondition, sex = ""): str
   return `keep no more than ${figure(most)} ${sex}${max === 1 ? one : several}`;
 }
 
-const hazards: Readonly<Record<Words["hazard"], (who: string) => string>> = {
-  venom: (who) =>
-    `Venom: ${who}. Only for trained hands, never handled bare. After a sting seek medical care at once; call emergency help if breathing, chest or heart are affected.`,
-  spines: (who) =>
-    `Spines that wound: ${who}. No bare hand, no fine net. Spines of catfishes can carry venom: if a sting hurts badly, swells or does not heal, seek medical care.`,
-  bite: (who) => `Bites: ${who}. Keep hands out of reach; a deep wound is for a doctor.`,
-  shock: (who) => `Electric shocks that a person feels: ${who}. Keep hands out of the water.`,
+/** What the spines of a family are like. */
+const spinesOf: Readonly<Record<string, string>> = {
+  Botiidae: "one folds out under each eye",
+  Cobitidae: "one folds out under each eye",
+  Loricariidae: "on cheeks and fins",
+  Callichthyidae: "a prick smarts, and the family has venom glands",
 };
+
+/** Catfishes whose sting hurts for hours; what else has venom is for trained hands. */
+const stinging: ReadonlySet<string> = new Set(["Clariidae", "Mochokidae", "Pimelodidae"]);
+
+const hazards: Messages["hazards"] = (hazard, of) => {
+  const named = allOf(of.map(({ who }) => who));
+  if (hazard === "bite") return `Bites: ${named}. Keep hands out of reach; a deep wound is for a doctor.`;
+  if (hazard === "shock")
+    return `Electric shocks that a person feels: ${named}. Keep hands out of the water.`;
+  if (hazard === "spines") {
+    const told = of.map(({ who, family }) => {
+      const like = Object.hasOwn(spinesOf, family) && spinesOf[family];
+      return like ? `${who} (${like})` : who;
+    });
+    return `Spines: ${allOf(told)}. Use a tub, not hand or net; a wound that hurts badly, swells or does not heal is for a doctor.`;
+  }
+  const trained = of.every(({ family }) => stinging.has(family)) ? "" : "only for trained hands, ";
+  return `Venom: ${named}; ${trained}never handled bare. After a sting seek medical care at once, and call emergency help if breathing, chest or heart are affected.`;
+};
+
+/** How long those are that are measurably long. */
+const shownLength = (length: Figure | undefined, figure: (length: Figure | undefined) => string) =>
+  (length?.value ?? 0) >= 0.5 ? ` of ${figure(length)}` : "";
+
+/** A square as large as an area, its sides in steps of 5 cm. */
+function square(area: Figure | undefined): Figure | undefined {
+  if (area?.value === undefined) return area;
+  const side = Math.ceil(Math.sqrt(area.value) / 5 - 0.001) * 5;
+  return { value: side, by: side, unit: "cm" };
+}
+
+/** A length to grow to, in steps of half a centimetre: a reader cannot measure more closely. */
+const upwards = (length: Figure | undefined) =>
+  length?.value === undefined ? length : { ...length, value: halfUp(length.value) };
+
+const halfUp = (cm: number) => Math.ceil(cm * 2 - 0.001) / 2;
 
 function predation(told: Told<Measures["predation"]>): string {
   const { from, fromMany, to, toMany, oneKind, weight, measures, figure } = told;
@@ -183,22 +232,26 @@ function predation(told: Told<Measures["predation"]>): string {
     ? `${verb(fromMany, "takes", "take")} prey of up to about ${figure(greatestPrey)}`
     : hunter && `${verb(fromMany, "grows", "grow")} to ${figure(hunter)}`;
   if (weight === "restricting") {
+    if (oneKind)
+      return `${from} ${eats} ${their(fromMany)} own kind while it is small; from ${figure(upwards(safeFrom))} on ${they(toMany)} ${verb(toMany, "is", "are")} safe.`;
     const small = prey ? `${to} of ${figure(prey)}` : `small ${to}`;
-    return `${from} ${eats} ${small}; from ${figure(safeFrom)} on ${they(toMany)} ${verb(toMany, "is", "are")} safe.`;
+    return `${from} ${eats} ${small}; from ${figure(upwards(safeFrom))} on ${they(toMany)} ${verb(toMany, "is", "are")} safe.`;
   }
   const size = prey && `${to} ${verb(toMany, "measures", "measure")} ${figure(prey)}`;
   const why = [takes && `${they(fromMany)} ${takes}`, size].filter(Boolean).join(", and ");
-  const night = hunts && !defence ? ` ${fromMany ? "They hunt" : "It hunts"} by night.` : "";
+  if (oneKind && weight === "advisory")
+    return `${from} may try to eat ${their(fromMany)} own kind, and some do.`;
+  const night = hunts && !defence ? " by night" : "";
   const spines = defence ? ` The spines of ${to} can choke ${them(fromMany)}.` : "";
   const later =
     told.fromNow &&
     ` Bought at ${told.fromNow}, ${they(fromMany)} ${verb(fromMany, "seems", "seem")} harmless; grown, ${they(fromMany)} ${verb(fromMany, "is", "are")} not.`;
-  if (weight === "blocking") return `${from} ${eats} ${to}${why && `: ${why}`}.${night}${spines}${later}`;
+  if (weight === "blocking") return `${from} ${eats} ${to}${night}${why && `: ${why}`}.${spines}${later}`;
   const stated = greatestPrey
     ? `prey of about ${figure(greatestPrey)} is the largest that is told of`
     : hunter && `${they(fromMany)} ${verb(fromMany, "grows", "grow")} to ${figure(hunter)}`;
   const known = [stated, size].filter(Boolean).join(", and ");
-  return `${from} may try to eat ${to}, and some do${known && `: ${known}`}.${night}`;
+  return `${from} may try to eat ${to}${night}, and some do${known && `: ${known}`}.`;
 }
 
 function footprint({
@@ -218,23 +271,21 @@ function footprint({
   return weight === "blocking" ? `This tank is far too small: ${text}` : text;
 }
 
-/** `goldfish need a tank of about 150 × 60 cm (9,000 cm² of floor); yours is 30 × 20 cm (600 cm²)`. */
-function room({ weight, who, many, ...told }: ToldRoom): string {
+/** `goldfish need a tank of about 150 × 60 cm; yours is 30 × 20 cm`. */
+function room({ weight, who, many, growing, ...told }: ToldRoom): string {
   const { neededSides, exampleSides, neededLength, neededFloor, ownSides, ownLength, ownFloor } = told;
-  const bySides = Boolean(neededSides && neededFloor);
-  const needed = bySides
-    ? `one of about ${neededSides} (${neededFloor} of floor)`
+  const needed = neededSides
+    ? `a tank of about ${neededSides}`
     : neededFloor
-      ? `a floor of at least ${neededFloor}, such as ${exampleSides}`
-      : `one at least ${neededLength} long`;
+      ? `a floor as large as ${exampleSides}`
+      : `a tank at least ${neededLength} long`;
   const own =
-    ownSides && neededFloor
-      ? `; yours is ${ownSides} (${ownFloor})`
-      : yours("is", neededFloor ? ownFloor : ownLength);
+    ownSides && neededFloor ? `; yours is ${ownSides}` : yours("is", neededFloor ? ownFloor : ownLength);
+  const needs = `${growing ? `grown, ${they(many)} ` : ""}${verb(many, "needs", "need")} ${needed}${own}.`;
   if (weight === "blocking")
-    return `This tank is far too small for ${who}: ${they(many)} ${verb(many, "needs", "need")} ${needed}${own}.`;
-  const tank = needed.replace(/^one/, "a tank");
-  return who ? `${who} ${verb(many, "needs", "need")} ${tank}${own}.` : `have ${tank}${own}.`;
+    return `This tank is far too small for ${who}: ${growing ? "" : `${they(many)} `}${needs}`;
+  if (!who) return `have ${needed}${own}`;
+  return growing ? `${who} will outgrow this tank: ${needs}` : `${who} ${needs}`;
 }
 
 function oxygen({ from, fromMany, measures, figure }: Told<Measures["oxygen"]>): string {
@@ -246,7 +297,7 @@ function oxygen({ from, fromMany, measures, figure }: Told<Measures["oxygen"]>):
   }
   if (need?.value === "high")
     return `${from} ${verb(fromMany, "needs", "need")} much oxygen and ${verb(fromMany, "suffers", "suffer")} as soon as the water stands still.`;
-  return `on a hot night ${from} may run short of oxygen in still water; how soon hangs on the temperature and the volume.`;
+  return `on a hot night ${from} may run short of oxygen in still water.`;
 }
 
 const plantHarm: Readonly<Record<Words["plantHarm"], readonly [one: string, several: string]>> = {
@@ -299,12 +350,11 @@ function boughtOf(choices: readonly string[]): readonly string[] {
 }
 
 const sensitivities: Readonly<Record<Words["sensitivity"], (who: string, many: boolean) => string>> = {
-  copper: (who) => `copper, in remedies and algae killers, harms or kills ${who}.`,
-  salt: (who) => `salt as a remedy harms ${who}.`,
-  "ammonia-nitrite": (who, many) =>
-    `${who} ${verb(many, "is", "are")} among the first to die in a filter that is not ripe: add ${them(many)} last.`,
-  handling: (who, many) => `nets and lifting into air harm ${who}: move ${them(many)} in a box of water.`,
-  "soft-water": (who) => `in soft, acid water the shell or the moult of ${who} fails.`,
+  copper: (who) => `no copper, as in remedies and algae killers, for ${who}.`,
+  salt: (who) => `no salt as a remedy for ${who}.`,
+  "ammonia-nitrite": (who) => `add ${who} last, once the filter is ripe.`,
+  handling: (who) => `move ${who} in a box of water, not in a net.`,
+  "soft-water": (who) => `no soft, acid water for ${who}: shells and moults fail in it.`,
 };
 
 const labelOf = (fact: string | undefined) =>
@@ -316,47 +366,59 @@ function numbered(animals: number, count: number | undefined, sex: Words["sex"])
   return `${animals} ${sex}${animals === 1 ? "" : "s"}`;
 }
 
-const allOf = (items: readonly string[]) =>
-  new Intl.ListFormat("en-GB", { type: "conjunction" }).format(items);
+const conjunction = /* @__PURE__ */ new Intl.ListFormat("en-GB", { type: "conjunction" });
+const disjunction = /* @__PURE__ */ new Intl.ListFormat("en-GB", { type: "disjunction" });
+
+const allOf = (items: readonly string[]) => conjunction.format(items);
 
 const groundOf = (words: { readonly value: readonly Words["ground"][] } | undefined) =>
-  anyOf((words?.value ?? []).map(spaced));
+  anyOf((words?.value ?? []).map(groundWord));
 
-/** The facts of a plan in a word or two. */
-const things: Readonly<Record<FactName, string>> = {
-  "tank.longestRun": "length",
-  "tank.footprint": "floor",
-  "tank.height": "height",
-  "tank.lid": "lid",
-  "tank.cover": "cover",
-  "tank.openWater": "room to swim",
-  "tank.openSurface": "open surface",
-  "tank.sightBreaks": "broken lines of sight",
-  "tank.substrate": "ground",
-  "tank.hides": "hiding places",
-  "tank.plants": "plants",
-  "tank.flow.calmest": "current",
-  "tank.flow.strongest": "current",
-  "tank.filter.ripeArea": "filter",
-  "water.temperature": "temperature",
-  "water.hottest": "hottest day",
-  "water.coolest": "coolest season",
-  "water.pH": "pH",
-  "water.generalHardness": "hardness",
-  "water.salinity": "salinity",
-  "group.count": "numbers",
-  "group.males": "sexes",
-  "group.females": "sexes",
-  "group.pairs": "sexes",
-  "group.femalesPerMale": "sexes",
-  "group.length": "size of the animals",
-  "group.sex": "sexes",
-  "group.form": "forms",
-  "group.grown": "age",
-  "group.longFins": "fins",
-  "group.company": "calm company",
-  "group.offerings": "food",
+const groundWord = (word: string) => (word === "bare" ? "bare glass" : spaced(word));
+
+/** The facts of a plan in a word or two, and what they are part of. */
+const things: Readonly<Record<FactName, readonly [fact: string, part: string]>> = {
+  "tank.longestRun": ["length", "tank"],
+  "tank.footprint": ["floor", "tank"],
+  "tank.height": ["height", "tank"],
+  "tank.lid": ["lid", "lid"],
+  "tank.cover": ["cover", "furnishing"],
+  "tank.openWater": ["room to swim", "furnishing"],
+  "tank.openSurface": ["open surface", "furnishing"],
+  "tank.sightBreaks": ["broken lines of sight", "furnishing"],
+  "tank.substrate": ["ground", "furnishing"],
+  "tank.hides": ["hiding places", "furnishing"],
+  "tank.plants": ["plants", "furnishing"],
+  "tank.flow.calmest": ["current", "current"],
+  "tank.flow.strongest": ["current", "current"],
+  "tank.filter.ripeArea": ["filter", "filter"],
+  "water.temperature": ["temperature", "water"],
+  "water.hottest": ["hottest day", "water"],
+  "water.coolest": ["coolest season", "water"],
+  "water.pH": ["pH", "water"],
+  "water.generalHardness": ["hardness", "water"],
+  "water.salinity": ["salinity", "water"],
+  "group.count": ["numbers", "numbers"],
+  "group.males": ["sexes", "numbers"],
+  "group.females": ["sexes", "numbers"],
+  "group.pairs": ["sexes", "numbers"],
+  "group.femalesPerMale": ["sexes", "numbers"],
+  "group.length": ["size of the animals", "animals"],
+  "group.sex": ["sexes", "numbers"],
+  "group.form": ["forms", "animals"],
+  "group.grown": ["age", "animals"],
+  "group.longFins": ["fins", "animals"],
+  "group.company": ["calm company", "company"],
+  "group.offerings": ["food", "food"],
 };
+
+/** What of a plan is right: parts where nothing of them is wrong, else facts. */
+function rightThings(right: readonly FactName[], wrong: ReadonlySet<FactName>): readonly string[] {
+  const spoilt = new Set([...wrong].map((fact) => things[fact][1]));
+  const wrongThings = new Set([...wrong].map((fact) => things[fact][0]));
+  const named = right.map((fact) => things[fact][spoilt.has(things[fact][1]) ? 0 : 1]);
+  return [...new Set(named)].filter((thing) => !wrongThings.has(thing));
+}
 
 const restsOn: Messages["basis"] = {
   published: "published",
@@ -367,8 +429,7 @@ const restsOn: Messages["basis"] = {
   derived: "reckoned from what is nearest known",
 };
 
-const anyOf = (choices: readonly string[]) =>
-  new Intl.ListFormat("en", { type: "disjunction" }).format(choices);
+const anyOf = (choices: readonly string[]) => disjunction.format(choices);
 
 const foods: Readonly<Record<string, string>> = {
   dry: "dry food",
@@ -462,6 +523,25 @@ function wordIn(kind: string, word: string): string {
 
 const spaced = (word: string) => word.replaceAll("-", " ");
 
+const waters = ({ temperature, pH, hardness, salinity }: Omit<ToldWater, "kinds" | "current">) =>
+  [
+    temperature,
+    pH && `pH ${pH}`,
+    hardness && `hardness ${hardness}`,
+    salinity && `salinity ${salinity}`,
+  ].filter(Boolean);
+
+/** How a share of the tank is seen is said once in a sentence. */
+const onceAbove = (text: string) => {
+  const [first = "", ...further] = text.split(seenFromAbove);
+  return further.length > 1 ? first + seenFromAbove + further.join("") : text;
+};
+
+const seenFromAbove = ", seen from above,";
+
+const lawsSomewhere = (who: string, entries: number) =>
+  `Law: ${entries} ${entries === 1 ? "entry" : "entries"} known here on ${who}. Say where the tank stands to read what applies; the text in force decides.`;
+
 /** The report in English. */
 export const english: Messages = /* @__PURE__ */ frozen(/* @__PURE__ */ messages());
 
@@ -469,14 +549,18 @@ function messages(): Messages {
   return {
     language: "en",
     several: plural,
+    theOthers: "all the others",
     this: (name) => `the ${name}`,
-    headline: ({ outcome, oneSpecies, otherWater, individuals, clash }) => {
+    headline: ({ outcome, oneSpecies, otherWater, individuals, clash, tooSmall, animals, oneGroup }) => {
       if (clash) return `Unsuitable: keep either ${clash[0]} or ${clash[1]}, not both.`;
       if (otherWater) return `Not in this water: ${otherWater.replace("the water", "it")}.`;
       if (individuals)
         return `Nobody can tell: it depends on the individuals (${individuals}). Try it only with another place ready for them.`;
+      if (tooSmall) return "Unsuitable: the tank is far too small.";
       return {
-        suitable: oneSpecies ? "Suitable: nothing speaks against it." : "Suitable: they go well together.",
+        suitable: oneGroup
+          ? `Suitable: a good plan for ${animals}.`
+          : `Suitable: ${animals} ${oneSpecies ? "get on among themselves" : "go well together"}.`,
         conditional: "Conditional: it works once the things below are right.",
         unsuitable: oneSpecies
           ? "Unsuitable: do not keep them like this."
@@ -485,22 +569,28 @@ function messages(): Messages {
       }[outcome];
     },
     bounds: (atBest, atWorst, outcome) => {
-      if (outcome === atBest) return `Not all is certain: at worst it is ${atWorst}.`;
-      return outcome === atWorst
-        ? `Not all is certain: at best it is ${atBest}.`
-        : `Not all is certain: at best it is ${atBest}, at worst ${atWorst}.`;
+      const told = {
+        suitable: "nothing speaks against it",
+        conditional: "something would have to change",
+        unsuitable: "it is unsuitable",
+      };
+      const best = atBest !== outcome && `at best ${told[atBest as keyof typeof told]}`;
+      const worst = atWorst !== outcome && `at worst ${told[atWorst as keyof typeof told]}`;
+      return `${capital([best, worst].filter(Boolean).join(", "))}.`;
     },
     titles: {
       parties: "Animals",
       blocking: "Why not",
       restricting: "What must change",
       besides: "What would have to change besides",
+      unsaid: "Not in your plan yet: see that it is so",
       deciding: "What nobody can tell",
       advisory: "Worth knowing",
       favourable: "In favour",
       watchFor: "Watch for",
-      ifItStarts: "If it starts",
-      open: "Not certain",
+      meanwhile: "Meanwhile watch for",
+      everyTank: "In every tank",
+      ifItStarts: "If bullying starts",
       cautions: "Take care",
     },
     party: ({ name, several, scientific, count, males = 0, females = 0, sex, stage, temper, length }) => {
@@ -509,15 +599,19 @@ function messages(): Messages {
       const sexes = [
         males > 0 && numbered(males, count, "male"),
         females > 0 && numbered(females, count, "female"),
-        known > 0 && rest > 0 && `${rest} of unknown sex`,
+        known > 0 && rest > 0 && `${rest} not sexed`,
       ].filter(Boolean);
       const young = stage === "juvenile" ? "young" : stage;
       const size = length && `${length} long${stage === "juvenile" ? " as bought" : ""}`;
-      const nature = temper && { shyer: "shy ones", bolder: "bold ones", bully: "a bully" }[temper];
+      const nature =
+        temper &&
+        { shyer: "shy ones", bolder: "bold ones", bully: count === 1 ? "a bully" : "bullies among them" }[
+          temper
+        ];
       const detail = [sexes.length > 0 ? sexes.join(" and ") : sex, young, size, nature]
         .filter(Boolean)
         .join(", ");
-      return [count, count === 1 ? name : several, `(${scientific})${detail && `, ${detail}`}`]
+      return [count, count === 1 ? name : several, `(${scientific}${detail && `; ${detail}`})`]
         .filter(Boolean)
         .join(" ");
     },
@@ -542,12 +636,12 @@ function messages(): Messages {
         const text = `${from} ${verb(fromMany, "bites", "bite")} pieces out of the fins of ${to}`;
         return weight === "blocking" ? `${text}: choose company that does not nip.` : `${text} now and then.`;
       },
-      "mucus-grazing": ({ from, fromMany, to }) =>
-        `${from} ${verb(fromMany, "rasps", "rasp")} the slime coat off the flanks of ${to}.`,
+      "mucus-grazing": ({ from, fromMany, to, oneKind }) =>
+        `${from} ${verb(fromMany, "rasps", "rasp")} the slime coat off the flanks of ${oneKind ? `${their(fromMany)} own kind` : to}.`,
       "territory-contest": ({ from, to, measures }) =>
         `${from} and ${to} both defend a place ${whereabouts(measures.zone)}.`,
       "size-and-pace": ({ from, fromMany, to, measures, figure }) =>
-        `${from}, ${figure(measures.longer)} long, ${verb(fromMany, "leaves", "leave")} ${to} of ${figure(measures.shorter)} no rest.`,
+        `${from}, ${figure(measures.longer)} long, ${verb(fromMany, "leaves", "leave")} ${to}${shownLength(measures.shorter, figure)} no rest.`,
       "feeding-competition": ({ from, fromMany, to, toMany }) =>
         `${from} ${verb(fromMany, "has", "have")} eaten before ${to} ${verb(toMany, "gets", "get")} to the food.`,
       shyness: ({ from, to }) => `the bustle of ${to} keeps ${from} in hiding.`,
@@ -577,19 +671,21 @@ function messages(): Messages {
       height: ({ from, fromMany, measures, figure }) =>
         `${from} ${verb(fromMany, "needs", "need")} a tank ${figure(measures.needed)} high${yours("is", figure(measures.planned))}.`,
       zones: ({ weight, from, fromMany, measures, figure }) => {
+        if (weight === "restricting")
+          return `${from} ${verb(fromMany, "shares", "share")} the room ${whereabouts(measures.zone)}, where what each needs adds up.`;
         const text = `${from} ${verb(fromMany, "lives", "live")} ${whereabouts(measures.zone)}, and all that live there need a floor of ${figure(measures.needed)}${yours("has", figure(measures.planned))}.`;
         return weight === "blocking" ? `This tank is far too small: ${text}` : text;
       },
       territories: ({ from, fromMany, measures, figure }) =>
-        `${holder(measures.holder, from, fromMany)} a place of ${figure(measures.area)} ${whereabouts(measures.zone)}, out of sight of rivals.`,
+        `${holder(measures.holder, from, fromMany)} a place of about ${figure(square(measures.area))} ${whereabouts(measures.zone)}, out of sight of rivals.`,
       "open-water": ({ from, fromMany, measures, figure }) =>
         `${from} ${verb(fromMany, "needs", "need")} ${figure(measures.needed)} of the tank, seen from above, free to swim in.`,
       ground: ({ from, fromMany, measures }) =>
         `${from} ${verb(fromMany, "needs", "need")} ${groundOf(measures.needed)} on the ground.`,
       "hiding-places": ({ from, fromMany, measures, figure }) =>
         `${from} ${verb(fromMany, "hides", "hide")} in ${anyOf((measures.kinds?.value ?? []).map(spaced))}: have at least ${figure(measures.needed)} of them.`,
-      sensitive: ({ from, fromMany, measures }) =>
-        sensitivities[measures.to?.value ?? "handling"](from, fromMany),
+      sensitive: ({ from, fromMany, again, measures }) =>
+        sensitivities[measures.to?.value ?? "handling"](again ? them(fromMany) : from, fromMany),
       "plants-at-risk": ({ from, fromMany, measures }) =>
         `${from} ${verb(fromMany, ...plantHarm[measures.harm?.value ?? "eats"])}.`,
       feeding: ({ from, fromMany, measures }) => {
@@ -629,23 +725,25 @@ function messages(): Messages {
         `${from} ${verb(fromMany, "needs", "need")} a place with ${[...new Set([calmest?.value, strongest?.value])].filter(Boolean).join(" to ")} current.`,
       "caution-floor": ({ measures, figure }) =>
         measures.total
-          ? `Water, glass, gravel and stand weigh about ${figure(measures.total)}. Set the stand across the joists, along a wall that carries; on an old or wooden floor, or if you are in doubt, ask a structural engineer.`
-          : `The plan does not say how high the tank is, and so not what it weighs: every ${figure({ value: 100, unit: "L" })} with glass and stand weigh about ${figure({ value: 125, unit: "kg" })}. On an old or wooden floor ask a structural engineer.`,
+          ? `Weight: about ${figure(measures.total)} with glass, gravel and stand. Set it across the joists by a bearing wall; on an old or wooden floor, or in doubt, ask a structural engineer.`
+          : `Weight: every ${figure({ value: 100, unit: "L" })} make about ${figure({ value: 125, unit: "kg" })} with glass and stand; on an old or wooden floor ask a structural engineer.`,
       "caution-electricity": () =>
-        "Electricity: a residual-current device, cables that hang in a loop below the socket, and plugs pulled before a hand goes in. Work on the wiring is for a licensed electrician.",
-      "caution-hazards": ({ from, measures }) => hazards[measures.hazard?.value ?? "bite"](from),
+        "Electricity: a residual-current device, cables looped below the socket, plugs out before a hand goes in; wiring is for a licensed electrician.",
+      "caution-hazards": ({ from, fromMany, measures }) =>
+        hazards(measures.hazard?.value ?? "bite", [
+          { who: from, many: fromMany, family: measures.family?.value ?? "" },
+        ]),
       "caution-zoonoses": () =>
-        "Germs: wash your hands, keep cuts out of the water. If a wound does not heal see a doctor, and tell the doctor that you keep fish. Whoever has weak immunity leaves the work in the tank to others.",
+        "Germs: wash your hands, keep cuts out of the water, tell a doctor about the tank if a sore does not heal; with weak immunity leave it to others.",
       "caution-devices": ({ from, fromMany, measures }) =>
         measures.device?.value === "heater"
-          ? `${from} ${verb(fromMany, "rests on a heater and burns itself", "rest on a heater and burn themselves")}: use one with a guard, or one outside the tank.`
+          ? `${from} ${verb(fromMany, "burns itself", "burn themselves")} on a bare heater: use a guard, or heat outside the tank.`
           : `${from} ${verb(fromMany, "gets", "get")} into the intake of a pump: cover it with foam.`,
-      "caution-law": ({ from, measures: { jurisdiction, effect, instrument, date, basis, laws }, figure }) =>
+      "caution-law": ({ from, measures: { jurisdiction, effect, instrument, date, basis, laws } }) =>
         laws
-          ? `Law on ${from}: ${figure(laws)} ${figure(laws) === "1" ? "rule is" : "rules are"} known here. Say where the tank stands to read what applies there; the text in force decides.`
+          ? lawsSomewhere(from, (laws as Figure).value ?? 1)
           : `Law on ${from}, ${jurisdiction?.value}: ${effect?.value} (${instrument?.value}; ${date?.value}${basis?.value === "memory" ? "; recalled, not read" : ""}.) The text in force decides.`,
-      "caution-release": () =>
-        "Never release animals, plants or tank water outdoors. Rehome them, or ask a vet about humane killing.",
+      "caution-release": () => "Never release animals, plants or water outdoors: rehome them, or ask a vet.",
     },
     sayWhatToDo: {
       "water-temperature": true,
@@ -664,42 +762,41 @@ function messages(): Messages {
       "flow-places": true,
     },
     room: (told) => room(told),
-    sharedWater: ({ who, oneKind, temperature, pH, hardness, salinity }) => {
-      const water = [
-        temperature,
-        pH && `pH ${pH}`,
-        hardness && `hardness ${hardness}`,
-        salinity && `salinity ${salinity}`,
-      ].filter(Boolean);
-      if (water.length === 0) return `One current suits ${who}.`;
-      return `Water that suits ${who}${oneKind ? "" : " alike"}: ${water.join(", ")}.`;
+    sharedWater: ({ kinds, ...told }) => {
+      const water = waters(told);
+      const whom = kinds === 1 ? "them" : kinds === 2 ? "both" : "all";
+      return water.length === 0
+        ? `one current suits ${whom}.`
+        : `water of ${water.join(", ")} suits ${whom}.`;
     },
+    waterToHave: (told) => `Water: ${waters(told).join(", ")}; measure yours first.`,
+    hazards,
     laws: (who, jurisdictions) =>
-      `Laws name ${who}: ${jurisdictions}. Read those of your place before you buy.`,
-    ifItStarts: [
-      "Break the lines of sight with roots, stones or thick plants.",
-      "Take the bully out rather than its victim, and return it last, after two weeks and into a rearranged tank.",
-      "Have somewhere to rehome it if it goes on.",
-    ],
+      `Laws name ${who}: ${jurisdictions}. Read those of your place before you buy; the text in force decides.`,
+    lawsSomewhere,
+    ifItStarts:
+      "break lines of sight with roots, stones or plants; take out the bully rather than its victim, return it last, into a rearranged tank, and have somewhere to rehome it.",
     otherRule: (id, { from, to }) =>
       [id, [from, to].filter(Boolean).join(" and ")].filter(Boolean).join(": "),
     signs: {
-      "torn fins": (whom) => `torn fins: ${whom}.`,
-      hiding: (whom) => `hiding all day: ${whom}.`,
-      "missing animals": (whom) => `animals that are missing: ${whom}.`,
-      "thin animals": (whom) => `thin animals: ${whom}.`,
-      chasing: (whom) => `chasing that does not end: ${whom}.`,
-      gasping: (whom) => `gasping at the surface${whom && `: ${whom}`}.`,
-      "eggs or young": (whom) => `eggs or young: ${whom}.`,
+      "torn fins": "torn fins",
+      hiding: "hiding all day",
+      "missing animals": "missing animals",
+      "thin animals": "thin animals",
+      chasing: "chasing that does not end",
+      gasping: "gasping at the surface",
+      "eggs or young": "eggs or young",
     },
+    lookFor: (signs, whom) => `${allOf(signs)}${whom && ` (${whom})`}`,
     conditions: {
       "tank.longestRun": ({ wanted }) => `have a tank ${wanted} long`,
       "tank.footprint": ({ wanted }) => `have a floor of ${wanted}`,
       "tank.height": ({ wanted }) => `have a tank ${wanted} high`,
       "tank.openWater": ({ wanted }) => `leave ${wanted} of the tank, seen from above, free to swim in`,
       "tank.substrate": ({ words }) =>
-        `have ${anyOf(words.map((word) => spaced(String(word))))} on the ground`,
-      "tank.hides": ({ of, wanted }) => `give ${of} ${wanted} places to hide, sleep or spawn in`,
+        `have ${anyOf(words.map((word) => groundWord(String(word))))} on the ground`,
+      "tank.hides": ({ of, wanted, min }) =>
+        `give ${of} ${min === 1 ? "a place" : `${wanted} places`} to hide, sleep or spawn in`,
       "tank.openSurface": ({ wanted }) =>
         `keep ${wanted} of the surface free of leaves, with air between water and lid`,
       "tank.sightBreaks": ({ wanted, min }) =>
@@ -709,11 +806,11 @@ function messages(): Messages {
         `have a ripe filter, at work for eight weeks, with about ${figure({ value: Math.max(1, Math.round(min)), unit: "L" })} of coarse foam`,
       "tank.lid": () => "cover the tank without a gap",
       "tank.cover": ({ wanted }) =>
-        `give ${wanted} of the tank, seen from above, cover of plants, roots or stones`,
+        `cover ${wanted} of the tank, seen from above, with plants, roots or stones`,
       "tank.plants": ({ words }) =>
         words.includes("none") ? "keep no plants that you would miss" : "let the plants grow in first",
-      "tank.flow.calmest": ({ words }) => `have a place with no more than ${words.at(-1)} current`,
-      "tank.flow.strongest": ({ words }) => `have a place with at least ${words[0]} current`,
+      "tank.flow.calmest": ({ words }) => `keep some place calm, with no more than ${words.at(-1)} current`,
+      "tank.flow.strongest": ({ words }) => `have at least ${words[0]} current somewhere`,
       "water.temperature": ({ wanted }) => `keep the water at ${wanted}`,
       "water.hottest": ({ wanted }) => `keep the water at ${wanted} on the hottest day`,
       "water.coolest": ({ wanted }) => `keep the water at ${wanted} in the coolest season`,
@@ -729,9 +826,9 @@ function messages(): Messages {
       "group.pairs": ({ several }) => `keep ${several} of one sex only, so that none breed`,
       "group.femalesPerMale": ({ several, wanted }) =>
         `keep ${wanted} females to each male of the ${several}`,
-      "group.length": ({ several, wanted, max, figure }) =>
+      "group.length": ({ several, min, max, figure }) =>
         max === undefined
-          ? `buy ${several} that measure ${wanted}`
+          ? `buy ${several} that measure ${figure({ min: halfUp(min ?? 0), unit: "cm" })}`
           : `choose ${several} that do not grow beyond ${figure({ value: max, unit: "cm" })}`,
       "group.longFins": ({ several }) => `choose a form of ${several} with short fins`,
       "group.sex": ({ several, words }) => `keep ${words.join(" or ")} ${several} only`,
@@ -742,29 +839,47 @@ function messages(): Messages {
       "group.company": ({ several }) =>
         `keep calm fish in the open water that neither eat ${several} nor are eaten by them`,
     },
-    demand: (clause) => `${clause}.`,
+    demand: (clauses, reasons) => {
+      const clause = onceAbove(clauses.join("; "));
+      const [first, ...further] = reasons;
+      const isPlain = further.length === 0 && !/[:;.] |;/.test(clause + first?.slice(0, -1));
+      if (first && isPlain) return `${clause}: ${first}`;
+      return [`${clause}.`, ...reasons.map(capital)].join(" ");
+    },
+    gathered: (sentences) =>
+      sentences.map((text, index) => (index < sentences.length - 1 ? stopped(text, ";") : text)).join(" "),
     basis,
-    support: (of) => ` (${{ ...basis, derived: "reckoned" }[of]})`,
+    supported: (reason, of) => stopped(reason, ` (${{ ...basis, derived: "reckoned" }[of]}).`),
     unlessMarked: (of) => `Unless marked, this is ${restsOn[of]}.`,
     traits: labelled(),
     open: {
-      missing: (missing, of) => `not known of ${of}: ${allOf(missing)}`,
-      disputed: (trait, of, values, planned) =>
-        values.length > 0
-          ? `${of}: the sources give ${allOf(values)} for ${trait}${planned && `; yours is ${planned}`}`
-          : `${of}: the sources differ on ${trait}`,
+      missing: (missing, of) => `${of}, ${allOf(missing)}`,
+      disputed: (trait, of, values, planned) => {
+        const said = values.map((value) => value.replaceAll("; ", ", "));
+        const others = said.some((value) => /, | but /.test(value)) ? ", or " : " or ";
+        const yours = planned && ` (yours ${planned})`;
+        return `${of}, ${[trait.replace("general ", ""), said.join(others)].filter(Boolean).join(" ")}${yours}`;
+      },
       notGiven: (inputs, of) =>
-        `your plan does not say${of && ` of ${of}`}: ${allOf([...new Set(inputs.map((input) => facts[input].label))])}`,
-      outsideDomain: (of) => `${of || "the tank"}: outside the range in which the equation holds`,
-      individual: (of, many) =>
-        `what ${of} will do nobody can tell in advance: ${many ? "individuals differ" : "it may be shy or bold"}`,
-      couldBe: (question, weight) =>
-        weight === "blocking" ? `${question}; that could rule it out.` : `${question}.`,
-      further: (count) =>
-        `${count} further ${count === 1 ? "question that decides" : "questions that decide"} less.`,
+        `${allOf([...new Set(inputs.map((input) => facts[input].label))])}${of && ` (${of})`}`,
+      outsideDomain: (of) => of || "the tank",
+      individual: (of) => of,
+      all: (reason, questions, weight, further) => {
+        const more = further > 0 ? `; and ${further} smaller ${further === 1 ? "point" : "points"}` : "";
+        const listed = reason === "individual" ? allOf(questions) : questions.join("; ");
+        const bad = weight === "blocking";
+        const said = {
+          missing: `not known${bad ? ", and it could rule it out" : ""}: ${listed}`,
+          disputed: `sources differ${bad ? ", and it could rule it out" : ""}: ${listed}`,
+          "not-given": `your plan does not say: ${listed}`,
+          "outside-domain": `outside the range in which the equation holds: ${listed}`,
+          individual: `individuals differ much${bad ? ", and a rough one could rule it out" : ""}: ${listed}`,
+        }[reason];
+        return `${said}${more}.`;
+      },
     },
-    alreadyRight: (right) => `Already right: ${allOf([...new Set(right.map((fact) => things[fact]))])}.`,
-    closing: "Advice about typical animals; individuals vary. Watch them, and have a second tank ready.",
+    alreadyRight: (right, wrong) => `right as planned: ${allOf(rightThings(right, wrong))}.`,
+    closing: "Advice about typical animals; individuals vary: watch them, and have a second tank ready.",
     ranges: {
       atLeast: (min, unit) => `at least ${min}${unit}`,
       atMost: (max, unit) => `at most ${max}${unit}`,
@@ -835,7 +950,7 @@ function messages(): Messages {
         "space.territory": (held, size) =>
           held === "none" ? held : `${size(held.area)} ${parts[held.zone]}, held by ${holders[held.holder]}`,
         "social.group": ({ least, avoid }) =>
-          [`at least ${least}`, avoid && `not ${avoid.min} to ${avoid.max}`].filter(Boolean).join(", "),
+          [`at least ${least}`, avoid && `but not ${avoid.min} to ${avoid.max}`].filter(Boolean).join(" "),
         "appearance.looks": ({ tag, sex }) =>
           [said.look?.[tag] ?? spaced(tag), sex && `(${sex}s)`].filter(Boolean).join(" "),
         "temperament.acts": ({ doer, does, target, when, from }) =>

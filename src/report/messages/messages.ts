@@ -1,6 +1,7 @@
 import type {
   FindingMeasure,
   Measures,
+  OpenQuestion,
   Outcome,
   RuleId,
   Sign,
@@ -26,6 +27,10 @@ export interface Told<MeasuresOfRule> {
   readonly toMany: boolean;
   /** Whether both are one species. */
   readonly oneKind: boolean;
+  /** Whether the sentence before, which it is joined to, is about the same. */
+  readonly again: boolean;
+  /** Whether it falls on their own kind besides `to`. */
+  readonly ownToo: boolean;
   /** How long those it starts from are now, if they have still to grow; empty where nobody says. */
   readonly fromNow: string;
   /** The figures and words that the rule declares; each may be absent. */
@@ -76,6 +81,8 @@ export interface ToldRoom {
   /** Who needs the room. */
   readonly who: string;
   readonly many: boolean;
+  /** Whether some of them have still to grow. */
+  readonly growing: boolean;
   /** The floor that is needed, as length and width; empty where the length is not known or the floor does. */
   readonly neededSides: string;
   /** The sides of a common aquarium with such a floor; empty where the floor does. */
@@ -94,9 +101,12 @@ export interface ToldHeadline {
   readonly outcome: Outcome;
   /** Whether all the animals are of one species. */
   readonly oneSpecies: boolean;
-  /** What they are called together; whether they take the verb of several. */
-  readonly who: string;
-  readonly many: boolean;
+  /** Whether there is but one group. */
+  readonly oneGroup: boolean;
+  /** All of them, with their numbers. */
+  readonly animals: string;
+  /** Whether nothing but the size of the tank rules it out. */
+  readonly tooSmall: boolean;
   /** The clause that says in which water they could live, where the planned one is all that is wrong. */
   readonly otherWater: string;
   /** Two of several that cannot live together, if their clash is all that speaks against it. */
@@ -107,8 +117,8 @@ export interface ToldHeadline {
 
 /** Water that suits all, each figure empty where it is not known to. */
 export interface ToldWater {
-  readonly who: string;
-  readonly oneKind: boolean;
+  /** How many species it suits. */
+  readonly kinds: number;
   readonly temperature: string;
   readonly pH: string;
   readonly hardness: string;
@@ -138,25 +148,29 @@ export interface Messages {
   readonly language: string;
   /** What several of a name are called. */
   readonly several: (name: string) => string;
+  /** Whoever else is in the tank, of three groups or more. */
+  readonly theOthers: string;
   /** One that was named before. */
   readonly this: (name: string) => string;
   /** The answer. */
   readonly headline: (told: ToldHeadline) => string;
   /** What open questions could still make of the outcome: the best and the worst. */
   readonly bounds: (atBest: Outcome, atWorst: Outcome, outcome: Outcome) => string;
-  /** `deciding` heads what nobody can tell in advance and would rule it out; `besides` heads the conditions that would still stand if what blocks were solved. */
+  /** `meanwhile` heads the signs where it should not be kept so; `deciding` heads what nobody can tell in advance and would rule it out; `besides` heads the conditions that would still stand if what blocks were solved, `unsaid` those on what the plan does not say. */
   readonly titles: Readonly<
     Record<
       | "parties"
       | "blocking"
       | "restricting"
       | "besides"
+      | "unsaid"
       | "deciding"
       | "advisory"
       | "favourable"
       | "watchFor"
+      | "meanwhile"
+      | "everyTank"
       | "ifItStarts"
-      | "open"
       | "cautions",
       string
     >
@@ -167,29 +181,42 @@ export interface Messages {
   readonly rules: RuleSentences;
   /** The rules whose sentence says by itself what must hold. */
   readonly sayWhatToDo: Readonly<Partial<Record<RuleId, true>>>;
-  /** A tank that is too small, and how large it would have to be. */
+  /** A tank that is too small, and how large it would have to be; without who needs it, a clause that commands. */
   readonly room: (told: ToldRoom) => string;
-  /** The water that all have in common. */
+  /** The water that all have in common, as a sentence. */
   readonly sharedWater: (told: ToldWater) => string;
+  /** The water to have, where the plan does not say, as a sentence. */
+  readonly waterToHave: (told: Omit<ToldWater, "kinds" | "current">) => string;
+  /** Those of a hazard, each with its family. */
+  readonly hazards: (
+    hazard: Words["hazard"],
+    of: readonly { readonly who: string; readonly many: boolean; readonly family: string }[],
+  ) => string;
   /** Laws that name a species, where they are too many to be told one by one. */
   readonly laws: (who: string, jurisdictions: string) => string;
+  /** How many entries in the law name some species, where the plan does not say where it stands. */
+  readonly lawsSomewhere: (who: string, entries: number) => string;
   /** What to do when chasing or biting begins. */
-  readonly ifItStarts: readonly string[];
+  readonly ifItStarts: string;
   /** The sentence for a rule of an app's own. */
   readonly otherRule: (id: string, told: Told<Readonly<Record<string, FindingMeasure>>>) => string;
-  /** A sign to look for, and in whom. */
-  readonly signs: Readonly<Record<Sign, (whom: string) => string>>;
+  /** Signs to look for. */
+  readonly signs: Readonly<Record<Sign, string>>;
+  /** In whom to look for some signs; empty for whoever is there. */
+  readonly lookFor: (signs: readonly string[], whom: string) => string;
   /** What to do about each fact of a plan, as a clause that commands. */
   readonly conditions: Readonly<Record<FactName, (told: ToldCondition) => string>>;
-  /** Makes a sentence of such a clause. */
-  readonly demand: (clause: string) => string;
+  /** Makes a sentence or two of such clauses and the reasons for them, which are sentences without a capital. */
+  readonly demand: (clauses: readonly string[], reasons: readonly string[]) => string;
+  /** Makes one of sentences without a capital. */
+  readonly gathered: (sentences: readonly string[]) => string;
   readonly basis: Readonly<Record<Basis, string>>;
-  /** What a reason rests on, beside it. */
-  readonly support: (basis: Basis) => string;
+  /** A reason with what it rests on. */
+  readonly supported: (reason: string, basis: Basis) => string;
   /** What every reason rests on that is not marked. */
   readonly unlessMarked: (basis: Basis) => string;
   readonly traits: Readonly<Record<TraitPath, string>>;
-  /** Questions that are open, each with what it could bring. */
+  /** Questions that are open, as parts of a sentence. */
   readonly open: {
     /** Nobody knows the traits. */
     readonly missing: (traits: readonly string[], of: string) => string;
@@ -201,13 +228,16 @@ export interface Messages {
     readonly outsideDomain: (of: string) => string;
     /** Nobody can tell in advance what these individuals do. */
     readonly individual: (of: string, many: boolean) => string;
-    /** Such a question, with the gravest that its answer could bring, as a sentence. */
-    readonly couldBe: (question: string, weight: Weight) => string;
-    /** How many less decisive questions there are. */
-    readonly further: (count: number) => string;
+    /** Such questions for one reason, with the gravest that an answer could bring, and how many more there are. */
+    readonly all: (
+      reason: OpenQuestion["reason"],
+      questions: readonly string[],
+      weight: Weight,
+      further: number,
+    ) => string;
   };
-  /** The facts of the plan that are as they should be. */
-  readonly alreadyRight: (facts: readonly FactName[]) => string;
+  /** The facts of the plan that are as they should be, and those that are not, as a sentence. */
+  readonly alreadyRight: (facts: readonly FactName[], wrong: ReadonlySet<FactName>) => string;
   readonly closing: string;
   /** Figures with one end or two, each end already written; `unit` is empty or begins with a space. */
   readonly ranges: {

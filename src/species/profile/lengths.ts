@@ -61,8 +61,9 @@ export function standardLength(total: number, share?: number): AdultLength["tota
  * @throws InvalidInputError if there are none at all, or for an unknown sex.
  */
 export function lengthsOfSex(lengths: readonly AdultLength[], sex: Sex | undefined): readonly AdultLength[] {
-  if (sex !== undefined) oneOf(sex, Object.keys(sexes), "sex");
-  return preferred(lengths, (length) => !sex || !length.sex || length.sex === sex);
+  if (sex === undefined) return preferred(lengths, () => true);
+  oneOf(sex, Object.keys(sexes), "sex");
+  return preferred(lengths, (length) => !length.sex || length.sex === sex);
 }
 
 /**

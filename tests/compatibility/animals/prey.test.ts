@@ -9,13 +9,13 @@ test("the nearest kin that a record names decides, the animal's own class first"
   expect(appetiteFor(both, preyKinds.fish.grown)).toBeUndefined();
 });
 
-test("of several lengths the greatest counts, none where one line names no length", () => {
+test("of several lengths the greatest counts, beside lines that name none", () => {
   const lines = [
     { prey: "fish", greatest: 3 },
     { prey: "fish", greatest: 5 },
   ] as const;
   expect(appetiteFor(lines, ["fish"])).toEqual({ of: "fish", greatest: 5 });
-  expect(appetiteFor([...lines, { prey: "fish" }], ["fish"])).toEqual({ of: "fish", greatest: undefined });
+  expect(appetiteFor([...lines, { prey: "fish" }], ["fish"])).toEqual({ of: "fish", greatest: 5 });
 });
 
 test("who eats the grown eats the young, of every kind", () => {

@@ -24,17 +24,22 @@ describe("rivals of one sex", () => {
     expect(count({ count: 5, males: 2, females: 3 }, { act: { ...males, doer: "female" } })).toBe(3);
   });
 
-  test("are half of those whose sex nobody knows, and both of a pair of parties", () => {
+  test("are half of those whose sex nobody knows, and both of two", () => {
     expect(count({ count: 5 })).toBe(3);
+    expect(count({ count: 2 })).toBe(2);
+    expect(count({ count: 1 })).toBe(1);
     expect(count({}, { isPair: true })).toBe(2);
   });
 });
 
 describe("rivals of a kind", () => {
-  test("are all of them, in pairs half", () => {
-    expect(count({ count: 6 }, { act: each })).toBe(6);
+  test("are all of them, in pairs and harems half, and both of two whose sex nobody knows", () => {
+    expect(count({ count: 6 }, { act: each, living: "shoal" })).toBe(6);
+    expect(count({ count: 6 }, { act: each })).toBe(3);
+    expect(count({ count: 2 }, { act: each })).toBe(2);
     expect(count({ count: 6 }, { act: each, living: "pair" })).toBe(3);
-    expect(count({ count: 2 }, { act: each, living: "pair" })).toBe(1);
+    expect(count({ count: 2 }, { act: each, living: "pair" })).toBe(2);
+    expect(count({ count: 2, males: 1, females: 1 }, { act: each, living: "pair" })).toBe(1);
   });
 
   test("are all of those that live in pairs and are of one sex", () => {

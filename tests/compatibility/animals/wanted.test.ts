@@ -1,5 +1,5 @@
 import { describe, expect, test } from "vitest";
-import { wantedKin } from "../../../src/compatibility/animals/wanted";
+import { staysAlone, wantedKin } from "../../../src/compatibility/animals/wanted";
 import type { Kin } from "../../../src/plan";
 
 const both = { male: true, female: true };
@@ -36,8 +36,29 @@ describe("of both sexes", () => {
     expect(wanted(4, 9)).toMatchObject({ count: 13, males: 4, females: 9 });
   });
 
-  test("a group of one sex stays of one sex", () => {
-    const males = wantedKin({ party: { kin: kin({ count: 3, males: 3, females: 0 }) }, ...harem });
-    expect(males).toMatchObject({ count: 8, males: 3, females: 0 });
+  test("males get no more males beside them, and as many as there should be stay of one sex", () => {
+    const only = (males: number) => ({
+      count: males,
+      males,
+      females: 0,
+      mayHave: { male: true, female: false },
+    });
+    expect(wantedKin({ party: { kin: only(3) }, ...harem })).toEqual({
+      count: 8,
+      males: 3,
+      females: 5,
+      mayHave: both,
+    });
+    expect(wantedKin({ party: { kin: only(8) }, ...harem })).toEqual(only(8));
   });
+});
+
+test("one animal stays alone where its kind lives so, or where no more are wanted; nobody knows of what is not stated", () => {
+  const one = { party: { kin: kin({ count: 1 }) } };
+  expect(staysAlone({ ...one, "social.living": "alone" })).toBe(true);
+  expect(staysAlone({ ...one, "social.living": "group", "social.group": { least: 1 } })).toBe(true);
+  expect(staysAlone({ ...one, ...shoal })).toBe(false);
+  expect(staysAlone({ ...one, "social.living": "shoal" })).toBe(undefined);
+  expect(staysAlone(one)).toBe(undefined);
+  expect(staysAlone({ party: { kin: kin({ count: 2 }) } })).toBe(false);
 });

@@ -58,7 +58,7 @@ const always = (values: object) =>
   Object.fromEntries(Object.entries(values).map(([name, value]) => [name, () => value]));
 
 const ofAnimals = [
-  ...["id", "kind", "family", "form", "sex", "some", "stage", "length", "temper", "raises"],
+  ...["id", "kind", "family", "order", "form", "sex", "some", "stage", "length", "temper", "raises"],
   ...["count", "males", "females", "kin", "listings"],
 ];
 const ofKin = ["count", "males", "females", "mayHave"];

@@ -110,7 +110,7 @@ describe("an app that brings its own language", () => {
     const code = await shipped(["describe"]);
     for (const text of [
       english.closing,
-      "Suitable: they go well together.",
+      "Unsuitable: the tank is far too small.",
       "have a tank ",
       english.traits["space.jumps"],
     ]) {

@@ -1,40 +1,52 @@
 import { mayHave } from "../../../plan/inner";
-import type { Act } from "../../../species";
+import { type Act, classes, type Sex } from "../../../species";
 import { canHappen, ofBrood, reaches } from "../../animals/acts";
+import { ofOneBuild } from "../../animals/build";
 import { placeOf } from "../../animals/rivals";
 import { defineRule } from "../../engine/rule/define-rule";
+import type { GivenCondition } from "../../engine/rule/finding";
 import type { SeenParty } from "../../engine/rule/rule";
 import { coverBeside } from "../shared/cover-beside";
 import { type ActAnswer, actMeasures, judgeTowards, roomAndSight, toKnow } from "../shared/judge-act";
 import { shareAny } from "../shared/share-any";
 
-type Doer = SeenParty<
-  "temperament.acts",
-  "appearance.looks" | "space.zones" | "space.territory" | "space.openWater"
->;
-type Other = SeenParty<never, "space.openWater">;
+type Looks = "appearance.looks" | "size.bodyShape";
+type Doer = SeenParty<"temperament.acts", Looks | "space.zones" | "space.territory" | "space.openWater">;
+type Other = SeenParty<never, Looks | "space.openWater">;
 
-/** Who kills or wounds what it takes for its own cannot live beside it; who chases it needs room and something between. */
+/**
+ * Who kills or wounds what bears its markings cannot live beside it; where the plan does not say of which sex they are, it
+ * restricts to one that does not wound, else to one without the markings. A build alone makes a lesser rival, which is
+ * chased and not wounded. Who is only chased needs room and something between.
+ */
 export const actsLookAlike = /* @__PURE__ */ defineRule({
   id: "acts-look-alike",
   question: "Does it take the other for one of its own, and what does it do then?",
   way: "each-way",
   needs: { from: ["temperament.acts"] },
   uses: {
-    from: ["appearance.looks", "space.zones", "space.territory", "space.openWater"],
-    to: ["appearance.looks", "space.zones", "space.openWater"],
+    from: ["appearance.looks", "size.bodyShape", "space.zones", "space.territory", "space.openWater"],
+    to: ["appearance.looks", "size.bodyShape", "space.zones", "space.openWater"],
   },
-  mayRestrict: ["space.territory"],
+  mayRestrict: ["space.territory", "appearance.looks", "size.bodyShape"],
   decidesBy: ["coverAgainstChase", "roomBesideBrood"],
   mayYield: ["blocking", "restricting", "advisory"],
   measures: actMeasures,
   judge: ({ from, to, thresholds }) => {
-    if (from.party.id === to.party.id || !shareAny(shown(from), shown(to))) return [];
-    return from["temperament.acts"]
+    if (from.party.id === to.party.id) return [];
+    const acts = from["temperament.acts"]
       .filter(({ target }) => target === "look-alike")
       .filter((act) => reaches(act, from["space.zones"], to["space.zones"]))
-      .filter((act) => canHappen(act, from.party, to.party))
-      .flatMap((act) => judged(act, from, to, thresholds));
+      .filter((act) => canHappen(act, from.party, to.party));
+    if (acts.length === 0) return [];
+    const byMarks = shareAny(shown(from), shown(to))
+      ? acts.flatMap((act) => judged(act, from, to, thresholds))
+      : [];
+    const wounding =
+      byMarks.length === 0 ||
+      byMarks.some((found) => found.weight === "restricting" && found.condition.on === "group.sex");
+    if (!wounding || !ofOneBuild(from, to)) return byMarks;
+    return [...byMarks, ...acts.flatMap((act) => judged(asLesserRival(act), from, to, thresholds))];
   },
 });
 
@@ -43,6 +55,10 @@ interface Deciding {
   readonly roomBesideBrood: number;
 }
 
+/** What it does to one that shares its build alone. */
+const asLesserRival = (act: Act): Act =>
+  act.does === "bites" || act.does === "kills" ? { ...act, does: "chases" } : act;
+
 function judged(
   act: Act,
   from: Doer,
@@ -50,15 +66,29 @@ function judged(
   { coverAgainstChase, roomBesideBrood }: Deciding,
 ): readonly ActAnswer[] {
   if (act.does === "nips-fins" || act.does === "rasps-mucus") return [toKnow(act, from.party)];
-  return judgeTowards(act, from.party, (when) => {
+  const removedBy = (when: NonNullable<Act["when"]>) => {
     const area = placeOf(from["space.territory"])?.area;
     if (ofBrood(when)) return roomAndSight(2, area && (roomBesideBrood * area) / 2);
     const apart = roomAndSight(2, area);
     return when === "crowded" ? [coverBeside(coverAgainstChase, from, to), ...apart] : apart;
-  });
+  };
+  return judgeTowards(act, from.party, { removedBy, spares: unmarkedSex(from, to) });
 }
 
-/** The markings that some animal of the party shows. */
-function shown({ party, "appearance.looks": looks }: SeenParty<never, "appearance.looks">) {
-  return looks?.filter(({ sex }) => !sex || mayHave(party, sex)).map(({ tag }) => tag);
+type Marked = SeenParty<never, "appearance.looks">;
+
+/** The markings that some animal of the party shows, or its animals of one sex. */
+const shown = ({ party, "appearance.looks": looks }: Marked, among?: Sex) =>
+  looks
+    ?.filter(({ sex }) => (among ? !sex || sex === among : !sex || mayHave(party, sex)))
+    .map(({ tag }) => tag);
+
+/** The sex of the other that lacks the markings, where the plan does not say of which sex it is. */
+function unmarkedSex(from: Marked, to: Marked): GivenCondition | undefined {
+  const { sex, males, some } = to.party;
+  if (sex !== undefined || males !== undefined || some) return undefined;
+  const free = sexes.find((each) => !shareAny(shown(from), shown(to, each)));
+  return free && { on: "group.sex", of: "to", wanted: { oneOf: [free] } };
 }
+
+const sexes = /* @__PURE__ */ Object.keys(classes.sex) as readonly Sex[];

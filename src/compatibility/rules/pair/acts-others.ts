@@ -18,7 +18,7 @@ type Other = SeenParty<"size.adultLength", "space.zones" | "appearance.longFins"
 type Deciding = Pick<ThresholdValues, "coverAgainstChase" | "clearlySmaller" | "roomBesideBrood">;
 
 /**
- * Killing and wounding whoever is near block; a brood that is defended with bites needs room beside it; whoever is only
+ * Killing and wounding whoever is near block, or restrict to the sex that does neither where the plan states none; a brood that is defended with bites needs room beside it; whoever is only
  * chased needs cover to get out of sight. A bully chases all that are not clearly larger.
  */
 export const actsOthers = /* @__PURE__ */ defineRule({
@@ -51,7 +51,8 @@ function judged(act: Act, from: Doer, to: Other, thresholds: Deciding): readonly
   const removedBy = (when: Act["when"]) => [
     (ofBrood(when) && besideBrood(from, thresholds)) || coverBeside(thresholds.coverAgainstChase, from, to),
   ];
-  return judgeTowards(act, from.party, removedBy, act.target === "long-finned" ? shortFinned : undefined);
+  const instead = act.target === "long-finned" ? shortFinned : undefined;
+  return judgeTowards(act, from.party, { removedBy, instead });
 }
 
 const shortFinned: GivenCondition = { on: "group.longFins", of: "to", wanted: { oneOf: [false] } };

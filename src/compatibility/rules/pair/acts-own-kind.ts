@@ -1,8 +1,9 @@
-import type { Kin } from "../../../plan";
+import type { Animals, Kin } from "../../../plan";
 import type { Act } from "../../../species";
 import { canHappen, ofBrood } from "../../animals/acts";
 import { leastNumber } from "../../animals/least-number";
 import { placeOf, rivalsOf } from "../../animals/rivals";
+import { staysAlone, wantedBy, wantedKin } from "../../animals/wanted";
 import { defineRule } from "../../engine/rule/define-rule";
 import type { GivenCondition } from "../../engine/rule/finding";
 import type { SeenParty } from "../../engine/rule/rule";
@@ -11,18 +12,14 @@ import {
   type ActAnswer,
   actMeasures,
   blocks,
-  measuresOf,
+  deadly,
   onlyDisturbs,
   restricts,
   roomAndSight,
-  sexThatSpares,
   toKnow,
 } from "../shared/judge-act";
 
-type Doer = SeenParty<
-  "temperament.acts",
-  "social.living" | "social.group" | "space.territory" | "space.openWater"
->;
+type Doer = SeenParty<"temperament.acts", "space.territory" | "space.openWater" | (typeof wantedBy)[number]>;
 
 interface Deciding {
   readonly coverAgainstChase: number;
@@ -42,27 +39,45 @@ export const actsOwnKind = /* @__PURE__ */ defineRule({
   question: "What does it do to its own kind, and to rivals of its sex?",
   way: "each-way",
   needs: { from: ["temperament.acts"] },
-  uses: { from: ["social.living", "social.group", "space.territory", "space.openWater"] },
-  mayRestrict: ["space.territory", "social.living", "social.group"],
+  uses: { from: ["space.territory", "space.openWater", ...wantedBy] },
+  mayRestrict: ["space.territory", ...wantedBy],
   decidesBy: ["coverAgainstChase", "spreadsFrom", "roomBesideBrood"],
   mayYield: ["blocking", "restricting", "advisory"],
   measures: actMeasures,
   judge: ({ from, to, thresholds }) => {
     if (from.party.id !== to.party.id) return [];
-    const acts = from["temperament.acts"]
-      .filter(
-        ({ does, target }) => does !== "nips-fins" && does !== "rasps-mucus" && targets.includes(target),
-      )
-      .filter((act) => canHappen(act, from.party, to.party) && findsVictim(act, from.party.kin))
-      .flatMap((act) => judged(act, from, from.party !== to.party, thresholds));
+    const isItself = from.party === to.party;
+    const meant = from["temperament.acts"].filter(
+      ({ does, target }) => does !== "nips-fins" && does !== "rasps-mucus" && targets.includes(target),
+    );
+    const isAlone = isItself && staysAlone(from);
+    if (isAlone !== false) return isAlone || harmless(meant, from) ? [] : "unknown";
+    const animals = grouped(from);
+    const acts = meant
+      .filter((act) => canHappen(act, animals, isItself ? animals : to.party))
+      .filter((act) => findsVictim(act, animals.kin))
+      .flatMap((act) => judged(act, from, { animals, isPair: !isItself }, thresholds));
     return [...acts, ...bullied(from)];
   },
 });
 
+/** Whether it does nothing to its kind that weighs. */
+const harmless = (acts: readonly Act[], { party }: Doer): boolean =>
+  party.temper !== "bully" && acts.every(onlyDisturbs);
+
+/** The animals of a group as they will be with as many of their kind as belong together, where their number is known. */
+function grouped(from: Doer): Animals {
+  const { party } = from;
+  if (party.kin.count === undefined) return party;
+  const kin = wantedKin(from);
+  if (party.females === undefined) return { ...party, kin };
+  return { ...party, kin, females: party.females + (kin.females ?? 0) - (party.kin.females ?? 0) };
+}
+
 /** A bully chases its own kind as it does others; a larger group does not lighten it. */
 function bullied(from: Doer): readonly ActAnswer[] {
   const { party } = from;
-  if (party.temper !== "bully" || party.kin.count === 1) return [];
+  if (party.temper !== "bully") return [];
   const area = placeOf(from["space.territory"])?.area;
   return restricts({ does: "chases", target: "own-kind" }, party, roomAndSight(2, area));
 }
@@ -72,56 +87,61 @@ function findsVictim({ when }: Act, { count }: Kin): boolean {
   return !ofBrood(when) || count !== 2;
 }
 
-function judged(act: Act, from: Doer, isPair: boolean, thresholds: Deciding): readonly ActAnswer[] {
-  const { party } = from;
+/** Who would do it: as many as belong together, of one party or of two. */
+interface Doers {
+  readonly animals: Animals;
+  readonly isPair: boolean;
+}
+
+function judged(
+  act: Act,
+  from: Doer,
+  { animals: party, isPair }: Doers,
+  thresholds: Deciding,
+): readonly ActAnswer[] {
   const { does, target, when = "always" } = act;
   if (onlyDisturbs(act)) return [toKnow(act, party)];
   if (does === "kills" || (does === "bites" && when === "always" && livesAlone(from)))
-    return deadly(act, from);
+    return [act.target === "own-sex" ? deadly(act, party) : blocks(act, party)];
   if (when === "crowded") {
     return does === "bites"
       ? restricts(act, party, [
           coverBeside(thresholds.coverAgainstChase, from),
-          ...floorFor(from, isPair, act),
+          ...floorFor(from, { animals: party, isPair }, act),
         ])
       : [toKnow(act, party)];
   }
   if (target === "other-sex") return restricts(act, party, [coverBeside(thresholds.coverAgainstChase, from)]);
   const { "social.living": living, "space.territory": territory } = from;
+  const shoal = ofBrood(when) ? undefined : spreadOver(act, from, thresholds.spreadsFrom);
+  if (shoal !== undefined) {
+    const chased = rivalsOf({ act, kin: party.kin, isPair, living, territory: "none" });
+    const more = { on: "group.count", of: "from", wanted: { min: shoal } } as const;
+    return chased < 2 ? [] : restricts(act, party, [more]);
+  }
   const rivals = rivalsOf({ act, kin: party.kin, isPair, living, territory });
   if (rivals < 2) return [];
   const area = placeOf(territory)?.area;
-  if (ofBrood(when))
-    return restricts(act, party, [...roomAndSight(rivals, area && thresholds.roomBesideBrood * area)]);
-  const shoal = spreadOver(act, from, thresholds.spreadsFrom);
-  return shoal === undefined
-    ? restricts(act, party, roomAndSight(rivals, area))
-    : restricts(act, party, [{ on: "group.count", of: "from", wanted: { min: shoal } }]);
+  if (!ofBrood(when)) return restricts(act, party, roomAndSight(rivals, area));
+  const places = Math.max(rivals, thresholds.roomBesideBrood);
+  return restricts(act, party, roomAndSight(rivals, area && (places / rivals) * area));
 }
 
 /** Whether it lives alone. What nobody stated counts as so. */
 const livesAlone = ({ "social.living": living = "alone" }: Doer) => living === "alone";
 
-/** What kills or wounds blocks; where no sex is stated, it restricts to the sex that does neither. */
-function deadly(act: Act, { party }: Doer): readonly ActAnswer[] {
-  const spared = act.target === "own-sex" ? sexThatSpares(act, party) : undefined;
-  if (!spared) return [blocks(act, party)];
-  const condition = { on: "group.sex", of: "from", wanted: { oneOf: [spared] } } as const;
-  return [{ weight: "restricting", measures: measuresOf(act, party), watchFor: "torn fins", condition }];
-}
-
 /** The floor that as many as fight need together. */
-function floorFor(from: Doer, isPair: boolean, act: Act): readonly GivenCondition[] {
-  const { party, "space.territory": territory, "social.living": living } = from;
+function floorFor(from: Doer, { animals, isPair }: Doers, act: Act): readonly GivenCondition[] {
+  const { "space.territory": territory, "social.living": living } = from;
   const area = placeOf(territory)?.area;
   if (area === undefined) return [];
-  const rivals = rivalsOf({ act, kin: party.kin, isPair, living, territory });
+  const rivals = rivalsOf({ act, kin: animals.kin, isPair, living, territory });
   return [{ on: "tank.footprint", wanted: { min: Math.max(rivals, 1) * area } }];
 }
 
 /** The number over which rivals that only chase each other spread it; undefined where they do not. */
 function spreadOver({ does }: Act, from: Doer, spreadsFrom: number): number | undefined {
-  const { "social.living": living, "social.group": group, party } = from;
+  const { party, "social.living": living, "social.group": group } = from;
   const gregarious = living === "shoal" || living === "group";
   if (does !== "chases" || !gregarious || !group || group.least < spreadsFrom) return undefined;
   return leastNumber(group, party.kin.count ?? 1);

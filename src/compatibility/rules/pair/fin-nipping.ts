@@ -1,36 +1,75 @@
 import { decimal } from "../../../decimal";
-import { canHappen, reaches } from "../../animals/acts";
+import type { Act } from "../../../species";
+import { canHappen, reaches, reachesAsleep } from "../../animals/acts";
 import { grownLength, preyLength } from "../../animals/lengths";
 import { defineRule } from "../../engine/rule/define-rule";
+import type { Judged } from "../../engine/rule/finding";
+import type { SeenParty } from "../../engine/rule/rule";
 
-/** Long fins are bitten until they are gone; who nips anyone wears out those that are slow or much smaller. */
+type Nipper = SeenParty<"temperament.acts" | "size.adultLength", "space.zones" | "diet.light">;
+type Other = SeenParty<
+  "size.adultLength",
+  "appearance.longFins" | "diet.pace" | "space.zones" | "diet.light"
+>;
+type Answer = Judged<"blocking" | "advisory">;
+
+const ownKind: readonly Act["target"][] = ["own-sex", "other-sex", "own-kind", "any"];
+
+/**
+ * Long fins are bitten until they are gone; who nips anyone wears out those that are slow or much smaller. Whoever is about
+ * at night also comes to those that sleep in the next part of the water, and nobody can tell whether it finds them. Its own
+ * kind holds its own.
+ */
 export const finNipping = /* @__PURE__ */ defineRule({
   id: "fin-nipping",
   question: "Does it bite pieces out of the other's fins?",
   way: "each-way",
   needs: { from: ["temperament.acts", "size.adultLength"], to: ["size.adultLength"] },
-  uses: { from: ["space.zones"], to: ["appearance.longFins", "diet.pace", "space.zones"] },
+  uses: {
+    from: ["space.zones", "diet.light"],
+    to: ["appearance.longFins", "diet.pace", "space.zones", "diet.light"],
+  },
   decidesBy: ["muchSmaller"],
   mayYield: ["blocking", "advisory"],
   judge: ({ from, to, thresholds }) => {
-    const sameForm = from.party.id === to.party.id && from.party.form === to.party.form;
-    if (sameForm || to.party.kind !== "fish") return [];
-    const long = to["appearance.longFins"] ?? true;
-    const acts = from["temperament.acts"]
+    if (to.party.kind !== "fish") return [];
+    const nips = from["temperament.acts"]
       .filter(({ does }) => does === "nips-fins")
-      .filter(({ target }) => target === "any" || (target === "long-finned" && long))
-      .filter((nips) => reaches(nips, from["space.zones"], to["space.zones"]))
-      .filter((nips) => canHappen(nips, from.party, to.party));
-    if (acts.length === 0) return [];
-    const always = acts.filter(({ when = "always" }) => when === "always");
-    const slow = (to["diet.pace"] ?? "slow") === "slow";
-    const length = preyLength(to.party, to["size.adultLength"]) ?? 0;
-    const small =
-      length < decimal(thresholds.muchSmaller * grownLength(from.party, from["size.adultLength"]));
-    const wearsOut = (slow || small) && always.some(({ target }) => target === "any");
-    if (wearsOut) return [{ weight: "blocking", watchFor: "torn fins" }];
-    if (always.length === 0 || !long) return [{ weight: "advisory", watchFor: "torn fins" }];
-    const instead = { on: "group.longFins", of: "to", wanted: { oneOf: [false] } } as const;
-    return [{ weight: "blocking", watchFor: "torn fins", instead }];
+      .filter((act) => canHappen(act, from.party, to.party));
+    const sameKind = from.party.id === to.party.id;
+    if (sameKind && from.party.form === to.party.form)
+      return nips.some(({ target }) => ownKind.includes(target)) ? [toKnow] : [];
+    const long = to["appearance.longFins"] ?? true;
+    const atIt = nips.filter(
+      ({ target }) =>
+        target === "any" || (target === "long-finned" && long) || (sameKind && ownKind.includes(target)),
+    );
+    const awake = atIt.filter((act) => reaches(act, from["space.zones"], to["space.zones"]));
+    if (awake.length > 0) return [fate(awake, long, from, to, thresholds)];
+    const asleep = atIt.filter((act) => reachesAsleep(act, from, to));
+    if (asleep.length === 0) return [];
+    const found = fate(asleep, long, from, to, thresholds);
+    return found.weight === "blocking" ? [{ ...toKnow, couldBe: "blocking" }] : [];
   },
 });
+
+const toKnow = { weight: "advisory", watchFor: "torn fins" } as const;
+
+/** What those nips do that reach the other. */
+function fate(
+  acts: readonly Act[],
+  long: boolean,
+  from: Nipper,
+  to: Other,
+  { muchSmaller }: { readonly muchSmaller: number },
+): Answer {
+  const always = acts.filter(({ when = "always" }) => when === "always");
+  const slow = (to["diet.pace"] ?? "slow") === "slow";
+  const length = preyLength(to.party, to["size.adultLength"]) ?? 0;
+  const small = length < decimal(muchSmaller * grownLength(from.party, from["size.adultLength"]));
+  if ((slow || small) && always.some(({ target }) => target === "any"))
+    return { weight: "blocking", watchFor: "torn fins" };
+  if (!always.some(({ target }) => target === "any" || target === "long-finned") || !long) return toKnow;
+  const instead = { on: "group.longFins", of: "to", wanted: { oneOf: [false] } } as const;
+  return { weight: "blocking", watchFor: "torn fins", instead };
+}

@@ -1,3 +1,4 @@
+import type { Animals } from "../../../plan";
 import type { Act, TraitValue } from "../../../species";
 import { canHappen } from "../../animals/acts";
 import { grownLength } from "../../animals/lengths";
@@ -21,7 +22,7 @@ export const mucusGrazing = /* @__PURE__ */ defineRule({
   judge: ({ from, to, thresholds }) => {
     const acts = from["temperament.acts"].filter(({ does }) => does === "rasps-mucus");
     const [act] = acts.filter((rasping) => canHappen(rasping, from.party, to.party));
-    if (!act || to.party.kind !== "fish") return [];
+    if (!act || to.party.kind !== "fish" || isOne(from.party, to.party)) return [];
     const flat = (to["size.bodyShape"] ?? "short-deep") === "short-deep";
     const slow = (to["diet.pace"] ?? "slow") === "slow";
     const broad = grownLength(to.party, to["size.adultLength"]) >= thresholds.broadFlank;
@@ -34,6 +35,9 @@ export const mucusGrazing = /* @__PURE__ */ defineRule({
     ];
   },
 });
+
+/** Whether it is one animal by itself. */
+const isOne = (from: Animals, to: Animals): boolean => from === to && from.kin.count === 1;
 
 /** Greens enough that none is hungry, where it takes any and does not rasp for being grown. */
 function removedBy({ from: since }: Act, { "diet.foods": foods = [] }: Grazer): GivenCondition | undefined {

@@ -1,7 +1,9 @@
 import { decimal } from "../../../decimal";
+import type { Kin } from "../../../plan";
 import type { Kind } from "../../../species";
 import { grownLength, grownPreyLength, preyLength } from "../../animals/lengths";
 import { appetiteFor, preyKinds } from "../../animals/prey";
+import { wantedBy, wantedKin } from "../../animals/wanted";
 import { defineRule } from "../../engine/rule/define-rule";
 import type { Judged } from "../../engine/rule/finding";
 import type { SeenParty } from "../../engine/rule/rule";
@@ -25,13 +27,19 @@ type Thresholds = Readonly<Record<(typeof decidesBy)[number], number>>;
 type Hunter = SeenParty<"predation.eats" | "size.adultLength", "diet.light" | "diet.reach" | "space.zones">;
 type Prey = SeenParty<
   "size.adultLength",
-  "size.bodyShape" | "size.bodyDepthShare" | "reproduction.mode" | "space.zones" | "care.hazards"
+  | "size.bodyShape"
+  | "size.bodyDepthShare"
+  | "reproduction.mode"
+  | "space.zones"
+  | "diet.reach"
+  | "care.hazards"
+  | (typeof wantedBy)[number]
 >;
 type Answer = Judged<"blocking" | "restricting" | "advisory", typeof mealMeasures>;
 
 /**
  * Goes by length, whatever a stage is called. A stated greatest prey decides, else the hunter's usual length. In the band
- * above nobody can tell in advance. Animals that are shorter than grown ones of their kind, which would be safe, restrict
+ * above nobody can tell in advance. The animals of one group are of one size and grow up together. Animals that are shorter than grown ones of their kind, which would be safe, restrict
  * to the length at which they enter. Eggs and young that are born among the others are a loss that keepers accept, unless
  * they are wanted.
  */
@@ -42,14 +50,23 @@ export const predation = /* @__PURE__ */ defineRule({
   needs: { from: ["predation.eats", "size.adultLength"], to: ["size.adultLength"] },
   uses: {
     from: ["diet.light", "diet.reach", "space.zones"],
-    to: ["size.bodyShape", "size.bodyDepthShare", "reproduction.mode", "space.zones", "care.hazards"],
+    to: [
+      "size.bodyShape",
+      "size.bodyDepthShare",
+      "reproduction.mode",
+      "space.zones",
+      "diet.reach",
+      "care.hazards",
+      ...wantedBy,
+    ],
   },
+  mayAdd: wantedBy,
   decidesBy,
   mayYield: ["blocking", "restricting", "advisory"],
   measures: mealMeasures,
   judge: ({ from, to, thresholds }) => {
-    const animals = withinReach(from, to) ? ofAnimals(from, to, thresholds) : [];
-    return animals.length > 0 ? animals : [...ofYoung(from, to, thresholds), ...ofEggs(from, to)];
+    const animals = from.party !== to.party && withinReach(from, to) ? ofAnimals(from, to, thresholds) : [];
+    return animals.length > 0 ? animals : [...ofYoung(from, to, thresholds), ...ofEggs(from, to, thresholds)];
   },
 });
 
@@ -60,10 +77,14 @@ function withinReach({ "diet.reach": reach }: Hunter, { "space.zones": zones }: 
   return !(fromAbove && onTheGround);
 }
 
-/** The animals of the plan, at the length they have, and at that which they grow to. */
+/**
+ * The animals of the plan, at the length they have, and at that which they grow to. Grown ones of its own kind are no prey:
+ * what it does to them is an act.
+ */
 function ofAnimals(from: Hunter, to: Prey, thresholds: Thresholds): readonly Answer[] {
   const grown = grownPreyLength(to.party, to["size.adultLength"]);
   const now = preyLength(to.party, to["size.adultLength"]) ?? 0;
+  if (from.party.id === to.party.id && now >= grown) return [];
   const reach = reachFor(from, to, thresholds);
   const asYoung = youngReach(from, to, thresholds);
   const found = reach ? byReach(reach, from, to, { now, grown, asYoung, thresholds }) : [];
@@ -134,9 +155,13 @@ function reachFor(from: Hunter, to: Prey, thresholds: Thresholds): HunterReach |
   return { eats, tries: greatest === undefined || mayTry(from, to) ? tries : eats, hunter, greatest };
 }
 
-/** Nothing is tried above a stated length on prey that has spines, or that lives elsewhere. */
-const mayTry = (from: Hunter, to: Prey) =>
-  shareAny(from["space.zones"], to["space.zones"]) && !to["care.hazards"]?.includes("spines");
+/** Nothing is tried above a stated length on prey that has spines, or that keeps away from the hunter. */
+const mayTry = (from: Hunter, to: Prey) => meets(from, to) && !to["care.hazards"]?.includes("spines");
+
+/** Whether they use the same part of the water. What feeds at the surface comes to a hunter that waits there. */
+const meets = ({ "space.zones": zones }: Hunter, to: Prey) =>
+  shareAny(zones, to["space.zones"]) ||
+  (shareAny(zones, ["surface"]) && shareAny(to["diet.reach"], ["surface"]));
 
 /** Crayfish and crabs seize what rests beside them, up to half their length; what swims past may get away. */
 function seizedBy(from: Hunter, to: Prey, hunter: number, { clawReach }: Thresholds): Reach | undefined {
@@ -200,22 +225,42 @@ function ofYoung(from: Hunter, to: Prey, { coverForYoung }: Thresholds): readonl
  * Whether its young are born or hatch complete among the others, small enough to be swallowed. Those that hatch from eggs
  * are there where the plan says that young are wanted.
  */
-function bearsAmongOthers({ party, "reproduction.mode": mode }: Prey): boolean {
-  if (party.stage === "juvenile" || party.sex === "male" || party.kin.count === 1) return false;
+function bearsAmongOthers(to: Prey): boolean {
+  const { party, "reproduction.mode": mode } = to;
+  const { count, mayHave } = parentsOf(to);
+  const onlyMales = party.sex === "male" && !(party.raises && mayHave.female);
+  if (party.stage === "juvenile" || onlyMales || count === 1) return false;
   if (party.kind === "fish") return mode === undefined || mode === "livebearer" || party.raises === true;
   const isCrustacean = party.kind === "shrimp" || party.kind === "crayfish" || party.kind === "crab";
   return isCrustacean && (mode === undefined || mode === "broods-young");
 }
 
-/** Guarded eggs are lost at night, when the parents rest and others feed. */
-function ofEggs(from: Hunter, to: Prey): readonly Answer[] {
-  const { id, kin } = to.party;
-  if (from.party.id === id || kin.count === 1) return [];
-  if (!kin.mayHave.male || !kin.mayHave.female) return [];
+/** The animals that may have young: where these are wanted, as many of the kind as belong together. */
+const parentsOf = (to: Prey): Kin =>
+  to.party.raises && to.party.kin.count !== undefined ? wantedKin(to) : to.party.kin;
+
+/**
+ * Guarded eggs are lost at night, when the parents rest and others feed; where they are wanted, nobody can tell whether the
+ * parents hold out. Eggs that nobody guards are lost by day, and as young are: where they are wanted, to those that find
+ * them in too little cover.
+ */
+function ofEggs(from: Hunter, to: Prey, { coverForYoung }: Thresholds): readonly Answer[] {
+  const { id, raises } = to.party;
+  const { count, mayHave } = parentsOf(to);
+  if (from.party.id === id || count === 1 || !mayHave.male || !mayHave.female) return [];
   if (!from["predation.eats"].some(({ prey }) => prey === "egg")) return [];
-  const guards = to["reproduction.mode"] === "guards-eggs";
-  if (!guards || !from["diet.light"]?.includes("night")) return [];
-  return [{ weight: "advisory", measures: { of: "egg" }, watchFor: "eggs or young" }];
+  const told = { measures: { of: "egg" }, watchFor: "eggs or young" } as const;
+  const mode = to["reproduction.mode"];
+  const nest = mode === "bubble-nest" && shareAny(from["space.zones"], ["surface"]);
+  if (mode === "guards-eggs" || nest) {
+    if (!from["diet.light"]?.includes("night")) return [];
+    return [{ weight: "advisory", ...told, ...(raises && { couldBe: "blocking" as const }) }];
+  }
+  const scattered = mode === undefined || mode === "scatters-eggs";
+  if (!raises || !scattered) return [];
+  return [
+    { weight: "restricting", ...told, condition: { on: "tank.cover", wanted: { min: coverForYoung } } },
+  ];
 }
 
 /** What makes it worse: a hunter that comes by night, spines that choke it. */

@@ -1,12 +1,16 @@
 import { defineRule } from "../../engine/rule/define-rule";
 
-/** Tells each way in which an animal can hurt a person. */
+/** Tells each way in which an animal can hurt a person, and of which family it is: their spines differ. */
 export const cautionHazards = /* @__PURE__ */ defineRule({
   id: "caution-hazards",
   question: "Can it hurt a person?",
   way: "each-group",
   needs: { from: ["care.hazards"] },
   mayYield: ["advisory"],
-  measures: { hazard: "hazard" },
-  judge: ({ from }) => from["care.hazards"].map((hazard) => ({ weight: "advisory", measures: { hazard } })),
+  measures: { hazard: "hazard", family: "text" },
+  judge: ({ from }) =>
+    from["care.hazards"].map((hazard) => ({
+      weight: "advisory",
+      measures: { hazard, family: from.party.family },
+    })),
 });

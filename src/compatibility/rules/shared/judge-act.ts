@@ -17,7 +17,7 @@ export const actMeasures = {
 export type ActAnswer = Judged<"blocking" | "restricting" | "advisory", typeof actMeasures>;
 
 /** The measures of an act of some animals. Young grow up, so what they do not do yet counts too. */
-export const measuresOf = (
+const measuresOf = (
   { does, when = "always", doer, ...act }: Act,
   animals: Animals,
 ): GivenMeasures<typeof actMeasures> => ({
@@ -59,21 +59,42 @@ export const restricts = (
     condition,
   }));
 
+/** What mends an act towards another species. */
+interface Mending {
+  readonly removedBy: (when: NonNullable<Act["when"]>) => readonly GivenCondition[];
+  /** What spares the other from wounds, beside a sex of the doers that does not deal them. */
+  readonly spares?: GivenCondition | undefined;
+  /** The form that would be spared. */
+  readonly instead?: GivenCondition | undefined;
+}
+
 /**
- * What an act towards another species weighs: what kills, or wounds at any time, blocks; what disturbs, and chases that come
- * of crowding, are worth knowing; the rest restricts to what removes it.
+ * What an act towards another species weighs: what kills, or wounds at any time, blocks, unless the plan leaves open a sex
+ * that is spared; what disturbs, and chases that come of crowding, are worth knowing; the rest restricts to what removes it.
  */
 export function judgeTowards(
   act: Act,
   animals: Animals,
-  removedBy: (when: NonNullable<Act["when"]>) => readonly GivenCondition[],
-  instead?: GivenCondition,
+  { removedBy, spares, instead }: Mending,
 ): readonly ActAnswer[] {
   const { does, when = "always" } = act;
   if (onlyDisturbs(act)) return [toKnow(act, animals)];
-  if (does === "kills" || (does === "bites" && when === "always")) return [blocks(act, animals, instead)];
+  if (does === "kills" || (does === "bites" && when === "always"))
+    return [deadly(act, animals, { spares, instead })];
   if (when === "crowded" && does !== "bites") return [toKnow(act, animals)];
   return restricts(act, animals, removedBy(when));
+}
+
+/** What kills or wounds blocks; where no sex is stated, it restricts to the sex that does neither, else to what is spared. */
+export function deadly(
+  act: Act,
+  animals: Animals,
+  { spares, instead }: Pick<Mending, "spares" | "instead"> = {},
+): ActAnswer {
+  const sex = sexThatSpares(act, animals);
+  const condition = sex ? ({ on: "group.sex", of: "from", wanted: { oneOf: [sex] } } as const) : spares;
+  if (!condition) return blocks(act, animals, instead);
+  return { weight: "restricting", measures: measuresOf(act, animals), watchFor: "torn fins", condition };
 }
 
 /** Room and things that break the line of sight, for so many that would fight. */

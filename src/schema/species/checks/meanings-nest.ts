@@ -1,6 +1,6 @@
 import { contains, type PartialRange } from "../../../ranges";
 import type { RecordSources, Statement, TraitPath } from "../../../species";
-import { groupsOf, hasValue, traitDefinitions } from "../../../species/inner";
+import { groupsOf, hasValue, joined, traitDefinitions } from "../../../species/inner";
 import type { Check } from "../../checked";
 import { fieldsOf } from "../../fields";
 import { sourcesOf, traitsOf } from "../walk";
@@ -36,7 +36,7 @@ export const meaningsNest: Check = (record) =>
       );
     });
 
-/** The spans that count, by what they mean, of grown animals. */
+/** The spans that count, by what they mean, of grown animals: an end that one source leaves open as another states it. */
 function usedByMeaning(
   statements: readonly Statement[],
   trait: TraitPath,
@@ -47,9 +47,10 @@ function usedByMeaning(
     .filter((statement) => isSpan(statement.value) && converts(statement, trait))
     .filter(({ stage = "adult" }) => stage === "adult");
   return new Map(
-    [...groupsOf(spans, trait, sources).values()].flatMap(({ as, standing: [used] }) =>
-      used ? [[as, used.value as PartialRange]] : [],
-    ),
+    [...groupsOf(spans, trait, sources).values()].flatMap((group) => {
+      const [used] = joined(group);
+      return used ? [[group.as, used.value as PartialRange]] : [];
+    }),
   );
 }
 

@@ -1,9 +1,13 @@
 import { describe, expect, test } from "vitest";
 import bettaSplendens from "vivary/catalog/betta-splendens";
+import crossocheilusOblongus from "vivary/catalog/crossocheilus-oblongus";
+import epalzeorhynchosBicolor from "vivary/catalog/epalzeorhynchos-bicolor";
 import paracheirodonInnesi from "vivary/catalog/paracheirodon-innesi";
 import poeciliaReticulata from "vivary/catalog/poecilia-reticulata";
+import trichogasterLalius from "vivary/catalog/trichogaster-lalius";
+import trichopsisPumila from "vivary/catalog/trichopsis-pumila";
 import { actsLookAlike } from "../../../../src/compatibility/rules/pair/acts-look-alike";
-import type { TraitValue as Value, Zone } from "../../../../src/species";
+import type { Kind, SpeciesProfile, TraitValue as Value, Zone } from "../../../../src/species";
 import { animal, type Stated } from "../../animals";
 import { pairBy, planBy, weighed } from "../../judging";
 
@@ -16,13 +20,16 @@ const doer = (act: Partial<Act>, looks?: Looks, more: Stated = {}) =>
     "temperament.acts": [{ does: "chases", target: "look-alike", ...act }],
     "space.territory": { area: 2000, zone: "bottom", holder: "male" },
     "space.openWater": 0,
+    "size.bodyShape": "eel-like",
     ...(looks && { "appearance.looks": looks }),
     ...more,
   });
+/** An animal of another build. */
 const other = (looks?: Looks, id = "other", zones?: readonly Zone[]) =>
   animal(id, {
     "temperament.acts": [],
     "space.openWater": 0,
+    "size.bodyShape": "short-deep",
     ...(looks && { "appearance.looks": looks }),
     ...(zones && { "space.zones": zones }),
   });
@@ -143,6 +150,80 @@ describe("what ends it", () => {
       { weight: "blocking" },
     ]);
   });
+});
+
+describe("a build", () => {
+  const shaped = (shape?: Value<"size.bodyShape">, kind: Kind = "fish") =>
+    animal(
+      "other",
+      { "temperament.acts": [], "appearance.looks": [], ...(shape && { "size.bodyShape": shape }) },
+      { kind },
+    );
+  const deep = (act: Partial<Act>) => doer(act, barred, { "size.bodyShape": "short-deep" });
+
+  test("is shared by fish of one family that are about as deep, whatever they wear", () => {
+    expect(found(deep({}), shaped("short-deep"))).toMatchObject(roomAndSight);
+    expect(found(deep({}), shaped("fusiform"))).toMatchObject(roomAndSight);
+    expect(found(deep({}), shaped("elongated"))).toEqual([]);
+    expect(found(deep({}), shaped("short-deep", "shrimp"))).toEqual([]);
+  });
+
+  test("is shared across the families of an order by fish of the same shape alone", () => {
+    const ofFamily = (shape: Value<"size.bodyShape">, family: string, order?: string) => {
+      const { taxonomy, ...rest } = shaped(shape);
+      return { ...rest, taxonomy: { ...taxonomy, family, ...(order && { order }) } };
+    };
+    expect(found(deep({}), ofFamily("short-deep", "Aliudae"))).toMatchObject(roomAndSight);
+    expect(found(deep({}), ofFamily("fusiform", "Aliudae"))).toEqual([]);
+    expect(found(deep({}), ofFamily("short-deep", "Aliudae", "Aliiformes"))).toEqual([]);
+  });
+
+  test("that nobody stated counts as shared", () => {
+    expect(found(deep({}), shaped())).toMatchObject(roomAndSight);
+  });
+
+  test("alone makes a lesser rival, which is chased and not wounded", () => {
+    const chased = { measures: { act: { value: "chases" } } };
+    expect(found(deep({ does: "bites" }), shaped("short-deep"))).toMatchObject(
+      roomAndSight.map((finding) => ({ ...finding, ...chased })),
+    );
+  });
+});
+
+describe("where the plan does not say of which sex they are, it is asked for", () => {
+  const bites = { does: "bites", doer: "male" } as const;
+  const striped = other([{ tag: "upright-bars", sex: "female" }]);
+  const among = (one: ReturnType<typeof doer>, males?: number) =>
+    planBy(actsLookAlike, [
+      { species: one, ...(males === undefined ? { unsexed: 2 } : { males }) },
+      { species: striped, unsexed: 4 },
+    ]).findings;
+
+  test("the sex of the doers that does not wound, first", () => {
+    expect(among(doer(bites, barred))).toMatchObject([
+      { weight: "restricting", condition: { on: "group.sex", of: 0, wanted: { oneOf: ["female"] } } },
+    ]);
+  });
+
+  test("else the sex of the others that does not bear the markings", () => {
+    const spared = { on: "group.sex", of: 1, wanted: { oneOf: ["male"] } };
+    expect(among(doer(bites, barred), 1)).toMatchObject([{ weight: "restricting", condition: spared }]);
+    expect(among(doer({ does: "bites" }, barred))).toMatchObject([
+      { weight: "restricting", condition: spared },
+    ]);
+  });
+
+  test("nothing where both sexes bear them", () => {
+    expect(weights(doer({ does: "bites" }, barred), other(barred))).toEqual(["blocking"]);
+  });
+});
+
+test("a male dwarf gourami drives off a sparkling gourami, a red-tailed shark an algae eater; not a tetra", () => {
+  const conditions = (a: SpeciesProfile, b: SpeciesProfile) =>
+    pairBy(actsLookAlike, { species: a, sex: "male" }, { species: b }).conditions.map(({ on }) => on);
+  expect(conditions(trichogasterLalius, trichopsisPumila)).toEqual(["tank.sightBreaks", "tank.footprint"]);
+  expect(conditions(epalzeorhynchosBicolor, crossocheilusOblongus)).toContain("tank.sightBreaks");
+  expect(conditions(trichogasterLalius, paracheirodonInnesi)).toEqual([]);
 });
 
 test("a male betta takes a male guppy's tail for a rival's; a neon is no rival", () => {

@@ -115,9 +115,9 @@ describe("bites at any time", () => {
 describe("a mate is no rival", () => {
   const bites: Act = { does: "bites", target: "own-kind" };
 
-  test("a pair by itself lives in peace, also where nobody says who is who", () => {
+  test("a pair by itself lives in peace; two of which nobody says who is who may be rivals", () => {
     expect(asked(among(bites, pair, { males: 1, females: 1 }))).toEqual([]);
-    expect(asked(among(bites, pair, { unsexed: 2 }))).toEqual([]);
+    expect(asked(among(bites, pair, { unsexed: 2 }))).toMatchObject([sightBreaks(1)]);
     const species = doing(bites, pair);
     expect(pairBy(actsOwnKind, { species, sex: "male" }, { species, sex: "female" }).outcome).toBe(
       "suitable",
@@ -198,6 +198,42 @@ describe("how many of them spread a chase", () => {
   });
 });
 
+describe("a single animal", () => {
+  const kills = { does: "kills", target: "own-kind" } as const;
+
+  test("is judged with the others that are wanted beside it", () => {
+    const three: Stated = {
+      "social.living": "group",
+      "social.group": { least: 3 },
+      "social.femalesPerMale": 0,
+    };
+    const bites = { does: "bites", target: "own-kind" } as const;
+    expect(asked(among(bites, three, { unsexed: 1 }))).toMatchObject([sightBreaks(2)]);
+    expect(asked(among(kills, three, { unsexed: 1 }))).toEqual(["blocking"]);
+    const male = { ...bites, target: "own-sex", doer: "male" } as const;
+    expect(asked(among(male, three, { males: 1 }))).toEqual([]);
+    const ofMales = among({ ...bites, target: "any" }, three, { unsexed: 1, temper: "bully" });
+    expect(asked(ofMales)).toMatchObject([sightBreaks(2), sightBreaks(1)]);
+  });
+
+  test("harms none where it lives alone, or where one is enough", () => {
+    const one: Stated = {
+      "social.living": "group",
+      "social.group": { least: 1 },
+      "social.femalesPerMale": 0,
+    };
+    expect(among(kills, alone, { unsexed: 1 }).open).toEqual([]);
+    expect(among(kills, one, { unsexed: 1 })).toMatchObject({ outcome: "suitable", open: [] });
+  });
+
+  test("of a kind of which nobody knows how it lives may be joined by others", () => {
+    const { outcome, bounds, open } = among(kills, { "social.living": "group" }, { unsexed: 1 });
+    expect(outcome).toBe("suitable");
+    expect(bounds).toEqual({ atBest: "suitable", atWorst: "unsuitable" });
+    expect(open).toMatchObject([{ trait: "social.group", reason: "missing" }]);
+  });
+});
+
 test("males that wear out females do so with females only, and cover lets these rest", () => {
   const act: Act = { does: "chases", doer: "male", target: "other-sex" };
   expect(asked(among(act, harem, { males: 2 }))).toEqual([]);
@@ -228,7 +264,7 @@ describe("when crowded", () => {
 
   test("counts at any time among bolder ones, and never among a bolder loner", () => {
     expect(asked(among(crowded("chases"), harem, { unsexed: 4, temper: "bolder" }))).toMatchObject([
-      sightBreaks(3),
+      sightBreaks(1),
     ]);
     expect(weighed(among(crowded("bites"), alone, { unsexed: 2, temper: "bolder" })).findings).toEqual([
       "blocking",
@@ -265,11 +301,35 @@ describe("a brood", () => {
     expect(asked(among(guards("bites"), nesting, { males: 1, females: 1 }))).toEqual([]);
   });
 
-  test("is defended with bites against further pairs: room for each beside it", () => {
+  test("is defended with bites against further pairs: room for each, and for company beside one", () => {
     expect(asked(among(guards("bites"), nesting, { males: 2, females: 2 }))).toMatchObject([
       sightBreaks(1),
-      footprint(4000),
+      footprint(2000),
     ]);
+    expect(asked(among(guards("bites"), nesting, { males: 3, females: 3 }))).toMatchObject([
+      sightBreaks(2),
+      footprint(3000),
+    ]);
+  });
+
+  test("and room are held by pairs where a group of no pairs does", () => {
+    const grouped: Stated = { ...nesting, "social.living": "group" };
+    const biting: Act = { does: "bites", target: "own-kind" };
+    expect(asked(among(biting, grouped, { unsexed: 5 }))).toMatchObject([sightBreaks(2), footprint(3000)]);
+    expect(asked(among(biting, grouped, { males: 1, females: 1 }))).toEqual([]);
+    expect(asked(among(biting, grouped, { females: 3 }))).toMatchObject([sightBreaks(2), footprint(3000)]);
+  });
+
+  test("is no matter between a male and the females of its harem", () => {
+    const place = { area: 1000, zone: "bottom", holder: "male" } as const;
+    const harem: Stated = { ...pair, "social.living": "harem", "space.territory": place };
+    const chasing: Act = { does: "chases", target: "any" };
+    expect(asked(among(chasing, harem, { males: 1, females: 4 }))).toEqual([]);
+    expect(asked(among(chasing, harem, { males: 2, females: 6 }))).toMatchObject([
+      sightBreaks(1),
+      footprint(2000),
+    ]);
+    expect(asked(among(chasing, harem, { females: 3 }))).toMatchObject([sightBreaks(2), footprint(3000)]);
   });
 
   test("is defended by chases, which pass", () => {

@@ -82,12 +82,57 @@ describe("who nips any", () => {
         { species: nipping({ when: "crowded" }), unsexed: 6, temper: "bolder" },
         { species: finned(true), unsexed: 6 },
       ]).findings,
-    ).toMatchObject([{ weight: "blocking" }]);
+    ).toMatchObject([
+      { weight: "advisory", to: 0 },
+      { weight: "blocking", to: 1 },
+    ]);
+  });
+});
+
+describe("its own kind", () => {
+  const own = (target: Target) =>
+    pairBy(finNipping, { species: nipper(target) }, { species: nipper(target) });
+
+  test("holds its own: worth knowing", () => {
+    for (const target of ["own-kind", "any"] as const) {
+      expect(own(target).findings[0], target).toMatchObject({ weight: "advisory", watchFor: "torn fins" });
+    }
+    expect(own("long-finned").findings).toEqual([]);
+  });
+});
+
+describe("in another part of the water", () => {
+  const below: Stated = { "space.zones": ["bottom"] };
+  const by = (light: Value<"diet.light">, target: Target = "any") =>
+    animal("nipper", {
+      "temperament.acts": [{ does: "nips-fins", target }],
+      "size.adultLength": adults(7),
+      "space.zones": ["midwater"],
+      "diet.light": light,
+    });
+
+  test("who is about at night may find others asleep, and nobody can tell", () => {
+    const asleep = finned(true, { ...below, "diet.light": ["day"] });
+    expect(found(by(["night"]), asleep)).toMatchObject([{ weight: "advisory", couldBe: "blocking" }]);
+    expect(found(by(["day"]), asleep)).toEqual([]);
+    expect(found(by(["night"]), finned(true, { ...below, "diet.light": ["night"] }))).toEqual([]);
+    expect(found(by(["night"]), finned(false, { ...below, "diet.light": ["day"] }))).toEqual([]);
+  });
+
+  test("but not in the part beyond", () => {
+    const far = animal("nipper", {
+      "temperament.acts": [{ does: "nips-fins", target: "any" }],
+      "size.adultLength": adults(7),
+      "space.zones": ["surface"],
+      "diet.light": ["night"],
+    });
+    expect(found(far, finned(true, { ...below, "diet.light": ["day"] }))).toEqual([]);
   });
 });
 
 test("who never meets is never nipped; shrimps have no fins to nip", () => {
-  expect(weights(nipper("any"), finned(true, { "space.zones": ["bottom"] }))).toEqual([]);
+  const awake = { "space.zones": ["bottom"], "diet.light": ["night"] } as const;
+  expect(weights(nipper("any"), finned(true, awake))).toEqual([]);
   expect(weights(nipper("any"), finned(true, {}, "shrimp"))).toEqual([]);
 });
 

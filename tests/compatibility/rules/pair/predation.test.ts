@@ -14,7 +14,7 @@ import trichogasterChuna from "vivary/catalog/trichogaster-chuna";
 import vittinaNatalensis from "vivary/catalog/vittina-natalensis";
 import { predation } from "../../../../src/compatibility/rules/pair/predation";
 import type { Party } from "../../../../src/plan";
-import type { Kind, SpeciesProfile, TraitValue as Value } from "../../../../src/species";
+import type { Kind, SpeciesProfile, TraitValue as Value, Zone } from "../../../../src/species";
 import { adults, adultsBySex, animal, type Stated } from "../../animals";
 import { findingsOf, pairBy, planBy, weighed } from "../../judging";
 
@@ -116,10 +116,15 @@ describe("a stated greatest prey", () => {
     const there = hunter(upTo(4), 10, { "space.zones": ["bottom"] });
     expect(fates(prey(4.5, here), there)).toEqual([]);
     expect(fates(prey(4.5), there)).toEqual(["may try"]);
+    const above = hunter(upTo(4), 10, { "space.zones": ["surface"] });
+    const feeding = (reach: Value<"diet.reach">) => prey(4.5, { ...here, "diet.reach": reach });
+    expect(fates(feeding(["midwater"]), above)).toEqual([]);
+    expect(fates(feeding(["surface"]), above)).toEqual(["may try"]);
+    expect(fates(feeding(["bottom"]), there)).toEqual([]);
     expect(fates(prey(4, here), there)).toEqual(["blocking"]);
   });
 
-  test("is the greatest of several, and none where one source names no length", () => {
+  test("is the greatest of several, whether or not another source names no length", () => {
     const said: Eats = [
       { prey: "fish", greatest: 3 },
       { prey: "fish", greatest: 5 },
@@ -127,7 +132,7 @@ describe("a stated greatest prey", () => {
     ];
     expect(fates(prey(5), hunter(said))).toEqual(["blocking"]);
     expect(fates(prey(6.3), hunter(said))).toEqual([]);
-    expect(fates(prey(9), hunter([...said, { prey: "fish" }], 20))).toEqual(["may try"]);
+    expect(fates(prey(6.3), hunter([...said, { prey: "fish" }], 20))).toEqual([]);
   });
 
   test("holds for shrimps as well", () => {
@@ -255,6 +260,13 @@ describe("prey that is shorter than its adults, which would be safe", () => {
       { weight: "restricting", condition: { on: "group.length", of: 1, wanted: { min: 5.1 } } },
     ]);
     expect(eaten(growing, hunter(upTo(4)), { length: 3 })).toMatchObject([{ weight: "restricting" }]);
+  });
+
+  test("is not eaten by its own group, which is as small and grows up with it", () => {
+    const cannibal = prey(8, { "predation.eats": upTo(4) });
+    const [one, other] = [4, 4].map((juveniles) => ({ species: cannibal, juveniles, length: 2 }));
+    expect(planBy(predation, [{ species: cannibal, juveniles: 8, length: 2 }]).findings).toEqual([]);
+    expect(one && other && planBy(predation, [one, other]).findings).toHaveLength(2);
   });
 
   test("by the hunter's length where no prey is stated, and never past its own usual length", () => {
@@ -495,6 +507,19 @@ describe("what makes it worse", () => {
   });
 });
 
+test("grown ones of its own kind are no prey, shorter ones are", () => {
+  const own = animal("own", {
+    "predation.eats": upTo(7),
+    "size.adultLength": adults(6),
+    "size.bodyShape": "fusiform",
+    "reproduction.mode": "scatters-eggs",
+  });
+  const beside = (length?: number) =>
+    pairBy(predation, { species: own }, { species: own, ...(length && { length }) }).findings;
+  expect(beside()).toEqual([]);
+  expect(beside(3)).toMatchObject([{ from: 0, weight: "blocking" }]);
+});
+
 describe("guarded eggs", () => {
   const robber = (light: Value<"diet.light">) => hunter([{ prey: "egg" }], 6, { "diet.light": light });
   const parent = prey(10, { "reproduction.mode": "guards-eggs" });
@@ -503,6 +528,36 @@ describe("guarded eggs", () => {
     expect(eaten(parent, robber(["night"]))).toMatchObject([{ weight: "advisory" }]);
     expect(eaten(parent, robber(["day"]))).toEqual([]);
     expect(eaten(prey(10), robber(["night"]))).toEqual([]);
+  });
+
+  test("that are wanted: nobody can tell whether the parents hold out", () => {
+    const wanted = planBy(predation, [
+      { species: robber(["night"]), unsexed: 1 },
+      { species: parent, unsexed: 2, raises: true },
+    ]).findings;
+    expect(wanted).toMatchObject([
+      { weight: "advisory", couldBe: "blocking", measures: { of: { value: "egg" } } },
+    ]);
+  });
+
+  test("in a nest of bubbles, to those that live at the surface", () => {
+    const nest = prey(10, { "reproduction.mode": "bubble-nest" });
+    const from = (zone: Zone) =>
+      hunter([{ prey: "egg" }], 6, { "diet.light": ["night"], "space.zones": [zone] });
+    expect(eaten(nest, from("surface"))).toMatchObject([{ weight: "advisory" }]);
+    expect(eaten(nest, from("bottom"))).toEqual([]);
+  });
+
+  test("that nobody guards are wanted in cover", () => {
+    const wanted = (raises: boolean) =>
+      planBy(predation, [
+        { species: robber(["day"]), unsexed: 1 },
+        { species: prey(10), unsexed: 2, raises },
+      ]).findings;
+    expect(wanted(false)).toEqual([]);
+    expect(wanted(true)).toMatchObject([
+      { weight: "restricting", condition: { on: "tank.cover", wanted: { min: 0.3 } } },
+    ]);
   });
 
   test("are not told of its own kind", () => {

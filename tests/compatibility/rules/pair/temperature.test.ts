@@ -2,10 +2,12 @@ import { describe, expect, test } from "vitest";
 import bettaSplendens from "vivary/catalog/betta-splendens";
 import carassiusAuratus from "vivary/catalog/carassius-auratus";
 import pterophyllumScalare from "vivary/catalog/pterophyllum-scalare";
+import { assessPlan } from "../../../../src/compatibility";
 import { temperature } from "../../../../src/compatibility/rules/pair/temperature";
+import { waterTemperature } from "../../../../src/compatibility/rules/plan/water-temperature";
 import type { TraitValue as Value } from "../../../../src/species";
 import { animal } from "../../animals";
-import { pairBy, planBy, weighed } from "../../judging";
+import { pairBy, planBy, planOf, weighed } from "../../judging";
 
 type Figures = Value<"water.temperature">;
 
@@ -100,6 +102,21 @@ test("a best span in place of a kept one never blocks: nobody can tell what lies
     expect(verdict.outcome).toBe("undetermined");
     expect(verdict.open.map((question) => question.of)).toEqual([0, 1]);
   }
+});
+
+test("a best span in place of a kept one leaves a plan of both open as it does the two", () => {
+  const best = kept(18, 20, { optimum: { min: 18, max: 20 }, standIn: true });
+  const groups = [best, kept(26, 28)].map((group) => ({ ...group, unsexed: 1 }));
+  const { outcome, bounds, findings } = assessPlan(planOf(groups), {
+    rules: [temperature, waterTemperature],
+  });
+  expect(outcome).toBe("undetermined");
+  expect(bounds.atWorst).toBe("unsuitable");
+  expect(findings.filter(({ rule }) => rule === "conditions-exclude")).toMatchObject([
+    { weight: "advisory", couldBe: "blocking" },
+  ]);
+  const plain = [kept(18, 20), kept(26, 28)].map((group) => ({ ...group, unsexed: 1 }));
+  expect(assessPlan(planOf(plain), { rules: [waterTemperature] }).outcome).toBe("unsuitable");
 });
 
 test("a tank at what both can be given meets the condition", () => {

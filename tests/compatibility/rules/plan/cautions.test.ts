@@ -56,7 +56,9 @@ test("each hazard to people is named", () => {
     { weight: "advisory", measures: { hazard: { value: "spines" } } },
   ]);
   expect(planBy(cautionHazards, [{ species: potamotrygonMotoro, unsexed: 1 }]).findings).toContainEqual(
-    expect.objectContaining({ measures: { hazard: { value: "venom" } } }),
+    expect.objectContaining({
+      measures: { hazard: { value: "venom" }, family: { value: "Potamotrygonidae" } },
+    }),
   );
   expect(planBy(cautionHazards, [{ species: paracheirodonInnesi, unsexed: 1 }]).findings).toEqual([]);
 });

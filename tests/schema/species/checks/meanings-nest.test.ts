@@ -59,3 +59,10 @@ test("of several statements of one meaning the one that counts is looked at", ()
     "optimum within kept",
   ]);
 });
+
+test("statements of one side each are compared as the span that they make together", () => {
+  const [low, high] = [said("limit", 6), said("limit", undefined, 40, { by: "curator", note: "Weighed." })];
+  expect(problems(said("kept", 18, 24), low, high)).toStrictEqual([]);
+  expect(problems(said("kept", 18, 41), low, high)).toStrictEqual(["kept within limit"]);
+  expect(problems(said("kept", 5, 24), low, high)).toStrictEqual(["kept within limit"]);
+});

@@ -51,6 +51,10 @@ const places: ReadonlyMap<string, number> = new Map(order.map((rule, index) => [
 /** The rules that say how much room is needed. */
 export const isOfRoom = ({ rule }: Finding) => rule === "longest-run" || rule === "footprint";
 
+/** Whether a finding says that the tank is no place for it, for its length or its floor. */
+export const isFarTooSmall = (finding: Finding) =>
+  finding.weight === "blocking" && isOfRoom(finding) && !("width" in (finding.measures ?? {}));
+
 /** Whether a finding tells of water past what its animals survive. */
 export const isPastLimit = ({ rule, measures = {} }: Finding) =>
   rule.startsWith("water-") && "limit" in measures;

@@ -25,15 +25,25 @@ export function roomThere({ findings, met }: Verdict): Room {
   };
 }
 
-/** Length and width of a floor, the longer side first; nothing where either is not known. */
-export function sidesOf({
-  length,
-  floor,
-}: Room): { readonly value: number; readonly by: number; unit: "cm" } | undefined {
+/** Length and width of a floor, the longer side first; nothing where either is not known. What is needed is rounded up. */
+export function sidesOf(
+  { length, floor }: Room,
+  step = 1,
+): { readonly value: number; readonly by: number; unit: "cm" } | undefined {
   if (length === undefined || floor === undefined) return undefined;
-  const other = floor / length;
+  const other = Math.ceil(floor / length / step - 0.001) * step;
   return { value: Math.max(length, other), by: Math.min(length, other), unit: "cm" };
 }
+
+/** The sides of the floor that is needed: as long as the tank is, if that is long enough, and not nearly square. */
+export function sidesNeeded(room: Room, own: Room) {
+  const isLonger = room.length !== undefined && own.length !== undefined && own.length > room.length;
+  const sides = sidesOf(isLonger ? { ...room, length: own.length } : room, 5);
+  return sides && sides.by > widest * sides.value ? commonSides(room.floor) : sides;
+}
+
+/** How wide aquaria commonly are at most, as a share of the length. */
+const widest = 0.65;
 
 /** How much longer than wide aquaria commonly are. */
 const commonShape = 2.2;
@@ -41,7 +51,7 @@ const commonShape = 2.2;
 /** The sides of an aquarium of common shape with a floor, the length in steps of 5 cm. */
 export function commonSides(floor: number | undefined) {
   if (floor === undefined) return undefined;
-  return sidesOf({ length: Math.round(Math.sqrt(commonShape * floor) / 5) * 5, floor });
+  return sidesOf({ length: Math.round(Math.sqrt(commonShape * floor) / 5) * 5, floor }, 5);
 }
 
 function greatest<Name extends "length" | "floor">(

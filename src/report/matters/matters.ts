@@ -1,7 +1,7 @@
 import type { Finding, JointCondition, RuleId, Verdict } from "../../compatibility";
 import type { FactName } from "../../plan";
+import type { Alike } from "../describe/teller";
 import { gravestFirst, isOfRoom, isOfYoung, rankOf } from "./order";
-import type { Alike } from "./teller";
 
 /** Findings that differ only in what is left out of account are told in one sentence. */
 export function folded(
@@ -23,8 +23,13 @@ export function folded(
  * on their own kind, or on young.
  */
 function overParties(finding: Finding) {
-  const alike = { ...finding, basis: undefined, traits: undefined, condition: undefined };
+  const whole: object = finding;
+  const alike = { ...whole, basis: undefined, traits: undefined, condition: undefined };
   if (isOfYoung(finding)) return { ...alike, from: undefined };
+  if (finding.rule === "shyness") return { ...alike, from: undefined };
+  if (finding.rule === "oxygen") return { ...alike, from: undefined, measures: oxygenTold(finding) };
+  if (finding.weight === "advisory" && chasing.includes(finding.rule))
+    return { ...alike, rule: undefined, to: undefined };
   const onOthers = finding.to !== undefined && finding.rule !== "acts-own-kind";
   return onOthers ? { ...alike, to: true } : { ...alike, from: undefined, to: undefined };
 }
@@ -32,6 +37,15 @@ function overParties(finding: Finding) {
 /** Reasons, the gravest first, each matter once. */
 export const reasonsOf = (verdict: Verdict, weight: "blocking" | "advisory"): readonly Alike[] =>
   folded(gravestFirst(worthTelling(verdict).filter((finding) => finding.weight === weight)), overParties);
+
+/** What a sentence on oxygen tells of its measures. */
+function oxygenTold({ measures = {} }: Finding): object {
+  const { need } = measures as { readonly need?: { readonly value: string } };
+  return "air" in measures || "hours" in measures || need?.value === "high" ? measures : {};
+}
+
+/** What animals do to their own kind and to others alike is told in one sentence. */
+const chasing: readonly string[] = ["acts-own-kind", "acts-others"];
 
 const acts: readonly string[] = ["acts-own-kind", "acts-look-alike", "acts-others", "fin-nipping"];
 const deeds = ["kills", "bites", "nips-fins", "rasps-mucus", "chases", "robs-food"];
@@ -137,13 +151,21 @@ function hopelessFacts({ findings }: Verdict): ReadonlySet<string> {
 }
 
 /** The reasons of a demand that need telling: those that ask for the most, of a party's water not both rules. */
-export function reasonsFor({ conditions, findings }: Demand): readonly Alike[] {
+export function reasonsFor({ conditions, findings: all }: Demand): readonly Alike[] {
+  const findings = all.filter((finding) => !all.some((other) => saysMore(other, finding)));
   const planned = findings.filter(({ rule }) => rule.startsWith("water-"));
   const telling = planned.length > 0 ? planned : findings.filter((finding) => !isOfRoom(finding));
   const decisive = telling.filter((finding) =>
     conditions.some((condition) => asksAsMuch(finding, condition)),
   );
   return folded(gravestFirst(decisive.length > 0 ? decisive : telling), overParties);
+}
+
+/** Whether a finding says of both sexes what another says of one. */
+function saysMore(one: Finding, other: Finding): boolean {
+  if (one.rule !== other.rule || one.from !== other.from || one.to !== other.to) return false;
+  const { doer, ...rest } = (other.measures ?? {}) as Readonly<Record<string, unknown>>;
+  return doer !== undefined && JSON.stringify(one.measures ?? {}) === JSON.stringify(rest);
 }
 
 /** Whether a finding asks for as much as all together do; of water each has its say. */
@@ -158,6 +180,15 @@ function asksAsMuch(finding: Finding, { on, wanted }: JointCondition): boolean {
   );
 }
 
+/** The facts that are not as the plan's animals ask. */
+export function wrongFacts({ conditions, findings }: Verdict): ReadonlySet<FactName> {
+  const tooSmall = findings.some((finding) => finding.weight === "blocking" && isOfRoom(finding));
+  return new Set([
+    ...conditions.map(({ on }) => on),
+    ...(tooSmall ? (["tank.longestRun", "tank.footprint"] as const) : []),
+  ]);
+}
+
 const quarrels: ReadonlySet<RuleId> = new Set<RuleId>([
   "acts-own-kind",
   "acts-look-alike",
@@ -167,15 +198,60 @@ const quarrels: ReadonlySet<RuleId> = new Set<RuleId>([
   "territory-contest",
 ]);
 
-/** Whether somebody may chase or bite another. */
+/** Whether somebody may chase or bite another, not for food alone. */
 export const mayQuarrel = ({ findings }: Verdict) =>
-  findings.some(({ rule, weight }) => weight !== "favourable" && quarrels.has(rule as RuleId));
+  findings.some(
+    (finding) =>
+      finding.weight !== "favourable" && quarrels.has(finding.rule as RuleId) && !isAtFood(finding),
+  );
+
+function isAtFood(finding: Finding): boolean {
+  const { when } = (finding.measures ?? {}) as { readonly when?: { readonly value: string } };
+  return when?.value === "feeding" || deedOf(finding) === "robs-food";
+}
 
 /** The facts that are as the plan's animals ask, each once. */
-export function rightFacts({ met, conditions, findings }: Verdict): readonly FactName[] {
-  const wrong = new Set<string>(conditions.map(({ on }) => on));
-  if (findings.some((finding) => finding.weight === "blocking" && isOfRoom(finding)))
-    for (const fact of ["tank.longestRun", "tank.footprint"]) wrong.add(fact);
-  const asked = met.flatMap((finding) => (finding.weight === "restricting" ? [finding.condition.on] : []));
+export function rightFacts(verdict: Verdict): readonly FactName[] {
+  const wrong = wrongFacts(verdict);
+  const asked = verdict.met.flatMap((finding) =>
+    finding.weight === "restricting" ? [finding.condition.on] : [],
+  );
   return [...new Set(asked)].filter((fact) => !wrong.has(fact));
+}
+
+/** Rules of which all that is worth knowing is told in one sentence. */
+const gatheredRules: readonly string[] = ["sensitive", "plants-at-risk", "lid", "interbreeding", "sex-ratio"];
+
+/**
+ * Matters of one sort, to be told in one sentence: what needs the same care, who eats young, and what the same animals do
+ * to others. The others stay by themselves.
+ */
+export function gathered(matters: readonly Alike[]): readonly (readonly Alike[])[] {
+  const sorts = new Map<string, Alike[]>();
+  for (const [index, alike] of matters.entries()) {
+    const [finding] = alike;
+    const { rule, measures = {} } = finding;
+    const { doer } = measures as { readonly doer?: { readonly value: string } };
+    const isOne = isOfYoung(finding) || gatheredRules.includes(rule);
+    const isAct = chasing.includes(rule);
+    const key = isOne ? rule : isAct ? `acts ${finding.from} ${doer?.value}` : String(index);
+    sorts.set(key, [...(sorts.get(key) ?? []), alike]);
+  }
+  const about = (alike: Alike) => alike.map(({ from }) => from).join(" ");
+  return [...sorts.values()].map(youngTogether).map((sort) => {
+    const order = [...new Set(sort.map(about))];
+    return [...sort].sort((a, b) => order.indexOf(about(a)) - order.indexOf(about(b)));
+  });
+}
+
+/** The young of several that the same animals eat are one matter. */
+function youngTogether(sort: readonly Alike[]): readonly Alike[] {
+  if (!sort.every(([finding]) => isOfYoung(finding))) return sort;
+  const eaters = (alike: Alike) => [...new Set(alike.map(({ from }) => from))].sort().join(" ");
+  const found = folded(sort.flat(), (finding) => {
+    const alike = sort.find((one) => one.includes(finding));
+    const { of } = (finding.measures ?? {}) as { readonly of?: unknown };
+    return { of, eaters: alike && eaters(alike) };
+  });
+  return found;
 }

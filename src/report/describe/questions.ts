@@ -1,0 +1,81 @@
+import type { OpenQuestion, Verdict } from "../../compatibility";
+import type { FactName } from "../../plan";
+import type { Messages } from "../messages/messages";
+import type { Questions, Teller } from "./teller";
+
+/** How many questions of a sort a report names, of a suitable plan fewer: more would hide the decisive ones. */
+const named = 4;
+const namedWhereSuitable = 2;
+
+/** What is not certain, a sentence for each reason and gravity; without what a list of demands names already. */
+export function openQuestions(
+  verdict: Verdict,
+  told: ReadonlySet<FactName>,
+  teller: Teller,
+  messages: Messages,
+): readonly string[] {
+  const topics = grouped(
+    stillOpen(verdict, told).map((question): Questions => [question]),
+    ([question]) => topicOf(question),
+  );
+  const sorts = new Map<string, Questions[]>();
+  for (const topic of topics) {
+    const [{ reason, couldBe }] = topic;
+    const key = `${reason} ${reason === "not-given" ? "" : couldBe === "blocking"}`;
+    sorts.set(key, [...(sorts.get(key) ?? []), topic]);
+  }
+  return [...sorts.values()].flatMap((ofSort) => {
+    const [first] = ofSort;
+    if (!first) return [];
+    const texts = [...new Set(ofSort.map((topic) => teller.question(topic)))].filter(Boolean);
+    const [{ reason, couldBe }] = first;
+    const most = verdict.outcome === "suitable" ? namedWhereSuitable : named;
+    const further = texts.length - most;
+    return [teller.capital(messages.open.all(reason, texts.slice(0, most), couldBe, Math.max(further, 0)))];
+  });
+}
+
+/** The questions, but for those that deciding findings or demands tell. */
+function stillOpen({ findings, open }: Verdict, told: ReadonlySet<FactName>): readonly OpenQuestion[] {
+  const deciding = new Set(
+    findings.flatMap((finding) =>
+      "couldBe" in finding && finding.couldBe === "blocking" ? [finding.from] : [],
+    ),
+  );
+  return open.filter((question) => {
+    const { reason, of, couldBe } = question;
+    if ("input" in question && told.has(question.input)) return false;
+    if (reason !== "individual") return true;
+    const isToldGraver = open.some(
+      (one) => one.reason === reason && one.of === of && isGraver(one, question),
+    );
+    return !isToldGraver && !(couldBe === "blocking" && deciding.has(of));
+  });
+}
+
+const isGraver = (one: OpenQuestion, other: OpenQuestion) =>
+  one.couldBe === "blocking" && other.couldBe !== "blocking";
+
+/** What sources dispute or nobody knows is told of each; what the plan does not say, of all. */
+function topicOf(question: OpenQuestion): string {
+  const { reason, of, couldBe } = question;
+  if (reason === "missing") return `${reason} ${of} ${couldBe}`;
+  if (reason === "disputed") return `${reason} ${question.trait} ${of}`;
+  return reason === "individual" ? `${reason} ${couldBe}` : reason;
+}
+
+function grouped(all: readonly Questions[], keyOf: (alike: Questions) => string): readonly Questions[] {
+  const groups = new Map<string, Questions>();
+  for (const alike of all) {
+    const key = keyOf(alike);
+    const known = groups.get(key);
+    const further = alike.filter((question) => !known?.some((one) => isSame(one, question)));
+    groups.set(key, known ? [...known, ...further] : alike);
+  }
+  return [...groups.values()];
+}
+
+const isSame = (one: OpenQuestion, other: OpenQuestion) =>
+  one.of === other.of &&
+  ("input" in one ? "input" in other && one.input === other.input : true) &&
+  ("trait" in one ? "trait" in other && one.trait === other.trait : true);

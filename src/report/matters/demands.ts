@@ -1,0 +1,131 @@
+import type { JointCondition, Verdict } from "../../compatibility";
+import type { FactName } from "../../plan";
+import type { Alike, Teller } from "../describe/teller";
+import type { Figure } from "../figure";
+import type { Messages } from "../messages/messages";
+import { type Demand, demandsOf, isRoom, reasonsFor } from "./matters";
+import { isFarTooSmall, isOfRoom } from "./order";
+import { type Item, reasonOf, roomItem } from "./reasons";
+
+/** What must change, and what the plan does not say; the facts that the latter names. */
+export interface Demands {
+  readonly wrong: readonly Item[];
+  readonly unsaid: readonly Item[];
+  readonly told: ReadonlySet<FactName>;
+}
+
+/** What must be otherwise than planned, a matter an item; and what nobody has said, water and furnishing in a line each. */
+export function demandsTold(verdict: Verdict, teller: Teller, messages: Messages): Demands {
+  const notGiven = new Set(verdict.open.flatMap((question) => ("input" in question ? question.input : [])));
+  const demands = demandsOf(verdict).filter(
+    ({ conditions }) => !(conditions.some(isRoom) && verdict.findings.some(isFarTooSmall)),
+  );
+  const isUnsaid = ({ conditions }: Demand) =>
+    conditions.every(({ on }) => notGiven.has(on)) && !conditions.some(isRoom);
+  const unsaid = demands.filter(isUnsaid);
+  const item = (demand: Demand) => demandItem(demand, verdict, teller, messages);
+  const reasons = new Set<string>();
+  return {
+    wrong: joined(demands.filter((demand) => !isUnsaid(demand)).map(item)).map(onceOf(reasons)),
+    unsaid: unsaidItems(unsaid, onceOf(reasons), verdict, teller, messages),
+    told: new Set(unsaid.flatMap(({ conditions }) => conditions.map(({ on }) => on))),
+  };
+}
+
+const waterFacts: Readonly<Partial<Record<FactName, "temperature" | "pH" | "hardness" | "salinity">>> = {
+  "water.temperature": "temperature",
+  "water.pH": "pH",
+  "water.generalHardness": "hardness",
+  "water.salinity": "salinity",
+};
+
+/** Water in one line, then what needs its reason told, then the rest in one line. Where it is no use no reason is told. */
+function unsaidItems(
+  demands: readonly Demand[],
+  once: (item: Item) => Item,
+  verdict: Verdict,
+  teller: Teller,
+  messages: Messages,
+): readonly Item[] {
+  const conditions = demands.flatMap((demand) => demand.conditions);
+  const water = Object.fromEntries(
+    conditions.flatMap((condition) => {
+      const kind = waterFacts[condition.on];
+      return kind ? [[kind, teller.figure(figureOf(condition))]] : [];
+    }),
+  );
+  const others = demands.filter((demand) => demand.conditions.some(({ on }) => !waterFacts[on]));
+  const isOfUse = verdict.outcome !== "unsuitable";
+  const each = others.map((demand): Item => {
+    const { clauses, reasons } = demandItem(demand, verdict, teller, messages, true);
+    return { clauses, reasons: isOfUse ? reasons : [] };
+  });
+  const items = joined(each).map(once);
+  const plain = items.filter(({ reasons }) => reasons.length === 0);
+  const told = { temperature: "", pH: "", hardness: "", salinity: "", ...water };
+  return [
+    ...(Object.keys(water).length > 0
+      ? [{ clauses: [], reasons: [{ text: messages.waterToHave(told) }] }]
+      : []),
+    ...items.filter(({ reasons }) => reasons.length > 0),
+    ...(plain.length > 0 ? [{ clauses: plain.flatMap(({ clauses }) => clauses), reasons: [] }] : []),
+  ];
+}
+
+function figureOf({ aim, wanted }: JointCondition): Figure | undefined {
+  return "oneOf" in wanted ? undefined : { ...(aim ?? wanted), unit: wanted.unit };
+}
+
+/** What must change about one matter, and why. */
+function demandItem(
+  demand: Demand,
+  verdict: Verdict,
+  teller: Teller,
+  messages: Messages,
+  alwaysDo = false,
+): Item {
+  const { conditions, findings } = demand;
+  const all = reasonsFor(demand);
+  const why = (told: readonly Alike[]) => told.slice(0, mostReasons).map((alike) => reasonOf(alike, teller));
+  if (conditions.some(isRoom)) {
+    const further = all.filter(([finding]) => !isOfRoom(finding));
+    const [first] = findings;
+    const room = roomItem(findings, first?.weight ?? "restricting", verdict, teller);
+    return { ...room, reasons: [...room.reasons, ...why(further)] };
+  }
+  const saysIt = ([{ rule, measures = {} }]: Alike) =>
+    Object.hasOwn(messages.sayWhatToDo, rule) && (alwaysDo || !plannedIn(measures));
+  const saying = all.filter(([{ rule }]) => Object.hasOwn(messages.sayWhatToDo, rule));
+  const isWater = conditions.some(({ on }) => on.startsWith("water."));
+  if (!alwaysDo && saying.length === 1 && (all.length === 1 || !isWater))
+    return { clauses: [], reasons: why([...saying, ...all.filter((alike) => !saying.includes(alike))]) };
+  return {
+    clauses: conditions.map((condition) => teller.clause(condition)),
+    reasons: why(all.filter((alike) => !saysIt(alike))),
+  };
+}
+
+/** Whether a finding tells what is planned. */
+const plannedIn = (measures: object) => ["planned", "hottest", "coolest"].some((name) => name in measures);
+
+/** Demands for the same reasons as one. */
+function joined(items: readonly Item[]): readonly Item[] {
+  const byReasons = new Map<string, Item>();
+  for (const { clauses, reasons } of items) {
+    const key = JSON.stringify(reasons.length > 0 ? reasons : clauses);
+    byReasons.set(key, { clauses: [...(byReasons.get(key)?.clauses ?? []), ...clauses], reasons });
+  }
+  return [...byReasons.values()];
+}
+
+/** An item without the reasons that an earlier one told, unless they are all it says. */
+const onceOf =
+  (told: Set<string>) =>
+  ({ clauses, reasons }: Item): Item => {
+    const fresh = reasons.filter(({ text }) => !told.has(text));
+    for (const { text } of reasons) told.add(text);
+    return { clauses, reasons: clauses.length + fresh.length > 0 ? fresh : reasons };
+  };
+
+/** How many reasons are told for one demand: those that count most. */
+const mostReasons = 3;

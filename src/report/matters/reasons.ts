@@ -1,0 +1,59 @@
+import type { Finding, Verdict, Weight } from "../../compatibility";
+import type { Basis } from "../../species";
+import type { Alike, Teller } from "../describe/teller";
+import { isOfRoom } from "./order";
+import { commonSides, roomNeeded, roomThere, sidesNeeded, sidesOf } from "./room";
+
+/** A reason as a sentence without a capital, with what it rests on. */
+export interface Reason {
+  readonly text: string;
+  readonly basis?: Basis | undefined;
+}
+
+/** An item of a list: what must be done, if it says so, and why. */
+export interface Item {
+  readonly clauses: readonly string[];
+  readonly reasons: readonly Reason[];
+}
+
+export const reasonOf = (alike: Alike, teller: Teller): Reason => ({
+  text: teller.clauseOf(alike),
+  basis: weakest(alike),
+});
+
+const bases: readonly Basis[] = ["published", "curated", "observed", "memory", "common-practice", "derived"];
+
+/** Of findings told together the basis that stands furthest from print. */
+export const weakest = (alike: readonly Finding[]) =>
+  alike.map(({ basis }) => basis).sort((a, b) => bases.indexOf(b) - bases.indexOf(a))[0];
+
+/** How large a tank some findings ask for, beside that which is planned. */
+export function roomItem(asking: readonly Finding[], weight: Weight, verdict: Verdict, teller: Teller): Item {
+  const { figure } = teller;
+  const needed = roomNeeded(verdict, asking);
+  const own = roomThere(verdict);
+  const isLengthAsked = asking.some(({ rule }) => rule === "longest-run");
+  const length = isLengthAsked || needed.floor !== undefined ? needed.length : undefined;
+  const known = { ...needed, ...(length !== undefined && { length }) };
+  const floor = (area: number | undefined) =>
+    figure(area === undefined ? undefined : { value: area, unit: "cm2" });
+  const run = (cm: number | undefined) => figure(cm === undefined ? undefined : { value: cm, unit: "cm" });
+  const askers = asking.filter(isOfRoom).map(({ from }) => from);
+  const isYoung = (index: number | undefined) =>
+    index !== undefined && verdict.parties[index]?.stage === "juvenile";
+  const text = teller.room({
+    ...teller.named(askers),
+    growing: askers.length > 0 && askers.every(isYoung),
+    weight,
+    neededSides: figure(sidesNeeded(known, own)),
+    exampleSides: figure(commonSides(needed.floor)),
+    neededLength: isLengthAsked ? run(needed.length) : "",
+    neededFloor: floor(needed.floor),
+    ownSides: figure(sidesOf(own)),
+    ownLength: run(own.length),
+    ownFloor: floor(own.floor),
+  });
+  return askers.length > 0
+    ? { clauses: [], reasons: [{ text, basis: weakest(asking) }] }
+    : { clauses: [text], reasons: [] };
+}
