@@ -9,6 +9,7 @@ const thorough = [
   "tests/{catalog,evidence}/{find-species,generated}.test.ts",
   "tests/bad-input.test.ts",
   "tests/compatibility/{assess-pair,assess-plan,bad-input,ceilings,forms,witness}.test.ts",
+  "tests/compatibility/bounds/bounds.test.ts",
   "tests/compatibility/engine/{judge,judge-plan}.test.ts",
   "tests/compatibility/rules/declared.test.ts",
   "tests/plan/{condition,left-out}.test.ts",
