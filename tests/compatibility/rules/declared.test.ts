@@ -112,8 +112,7 @@ function answered(rule: Rule, seen: object): readonly object[] {
   }
 }
 
-function judgedPair(rule: PairRule, a: Party, b: Party, noted: Noted): readonly object[] {
-  const [from, to] = checkedPair(a, b);
+function judgedPair(rule: PairRule, from: CheckedParty, to: CheckedParty, noted: Noted): readonly object[] {
   const set = setOf(noted, rule);
   const seen = {
     from: sideOf(rule, "from", from, set),
@@ -185,6 +184,17 @@ function* pairs(): Generator<readonly [Party, Party]> {
   }
 }
 
+/** Each species beside parents of every ninth other, of which young are wanted. */
+function* parents(): Generator<readonly [CheckedParty, CheckedParty]> {
+  for (const [i, a] of allSpecies.entries()) {
+    for (const b of allSpecies.filter((_, j) => (i + j) % 9 === 0)) {
+      const other = { species: b, males: 1, females: 1, raises: true };
+      const [from, to] = checkedPlan({ tank, groups: [{ species: a, unsexed: 1 }, other] }).parties;
+      if (from && to) yield [from, to];
+    }
+  }
+}
+
 const tank = { base: { shape: "rectangle", length: 60, width: 20 }, height: 30 } as const;
 const furnished: Omit<PlannedTank, "base"> = {
   ...{ lid: false, cover: 0.1, openWater: 0.2, openSurface: 0.5, sightBreaks: 0, plants: "planted" },
@@ -216,7 +226,7 @@ describe("rules see what they declare", () => {
   const noted: Noted = new Map();
 
   test("each rule of pairs, with every species", () => {
-    for (const [a, b] of pairs()) {
+    for (const [a, b] of [...[...pairs()].map(([one, other]) => checkedPair(one, other)), ...parents()]) {
       for (const rule of pairRules) expectDeclared(rule, judgedPair(rule, a, b, noted));
     }
   });
@@ -281,7 +291,7 @@ describe("a rule that looks at more than it declares is found out", () => {
   const found = (rule: Rule) => () => {
     if (!species) throw new Error("a species");
     const noted: Noted = new Map();
-    if (isPairRule(rule)) judgedPair(rule, { species }, { species }, noted);
+    if (isPairRule(rule)) judgedPair(rule, ...checkedPair({ species }, { species }), noted);
     else judgedPlan(rule as PlanRule, checkedPlan({ tank, groups: [{ species, unsexed: 2 }] }), noted);
   };
   const get =
