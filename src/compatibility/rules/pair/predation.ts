@@ -39,9 +39,10 @@ type Answer = Judged<"blocking" | "restricting" | "advisory", typeof mealMeasure
 
 /**
  * Goes by length, whatever a stage is called. A stated greatest prey decides, else the hunter's usual length. In the band
- * above nobody can tell in advance. The animals of one group are of one size and grow up together. Animals that are shorter than grown ones of their kind, which would be safe, restrict
- * to the length at which they enter. Eggs and young that are born among the others are a loss that keepers accept, unless
- * they are wanted.
+ * above nobody can tell in advance. The animals of one group are of one size and grow up together. Animals that are
+ * shorter than grown ones of their kind, which would be safe, restrict to the length at which they enter; what becomes of
+ * young that are wanted of them is told at once. Eggs and young that are born among the others are a loss that keepers
+ * accept, unless they are wanted.
  */
 export const predation = /* @__PURE__ */ defineRule({
   id: "predation",
@@ -66,7 +67,9 @@ export const predation = /* @__PURE__ */ defineRule({
   measures: mealMeasures,
   judge: ({ from, to, thresholds }) => {
     const animals = from.party !== to.party && withinReach(from, to) ? ofAnimals(from, to, thresholds) : [];
-    return animals.length > 0 ? animals : [...ofYoung(from, to, thresholds), ...ofEggs(from, to, thresholds)];
+    const grows = to.party.raises && animals.every(({ weight }) => weight === "restricting");
+    if (animals.length > 0 && !grows) return animals;
+    return [...animals, ...ofYoung(from, to, thresholds), ...ofEggs(from, to, thresholds)];
   },
 });
 

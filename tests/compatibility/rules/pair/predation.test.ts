@@ -262,6 +262,23 @@ describe("prey that is shorter than its adults, which would be safe", () => {
     expect(eaten(growing, hunter(upTo(4)), { length: 3 })).toMatchObject([{ weight: "restricting" }]);
   });
 
+  test("is told at once what becomes of its young, where these are wanted", () => {
+    const parent = prey(8, { "reproduction.mode": "guards-eggs" });
+    const robber = hunter([...upTo(4), { prey: "egg" }], 10, { "diet.light": ["night"] });
+    const small = { species: parent, unsexed: 6, length: 2 };
+    const found = (more: { readonly raises?: boolean }) =>
+      planBy(predation, [
+        { species: robber, unsexed: 1 },
+        { ...small, ...more },
+      ]).findings;
+    expect(found({})).toMatchObject([{ weight: "restricting", condition: { on: "group.length" } }]);
+    expect(found({ raises: true })).toMatchObject([
+      { weight: "restricting", condition: { on: "group.length" } },
+      { weight: "restricting", condition: { on: "tank.cover" } },
+      { weight: "advisory", couldBe: "blocking" },
+    ]);
+  });
+
   test("is not eaten by its own group, which is as small and grows up with it", () => {
     const cannibal = prey(8, { "predation.eats": upTo(4) });
     const [one, other] = [4, 4].map((juveniles) => ({ species: cannibal, juveniles, length: 2 }));
