@@ -12,9 +12,8 @@ describe("what a verdict promises", () => {
     expect(pairs.flatMap(([a, b]) => pairBreaches(a, b))).toEqual([]);
   }, 300_000);
 
-  // Four crowded plans of four hundred still promise what no plan keeps: a fault to mend, and no more of it.
-  test("is kept by a witness that changes only what conditions name or nobody gave, for nearly any plan", () => {
-    expect(randomPlans(400, 11).flatMap(planBreaches).length).toBeLessThanOrEqual(4);
+  test("is kept by a witness that changes only what conditions name or nobody gave, for any plan", () => {
+    expect(randomPlans(400, 11).flatMap(planBreaches)).toEqual([]);
   }, 300_000);
 });
 
