@@ -12,8 +12,9 @@ import { verdictOf } from "./verdict-of";
 
 /**
  * Whether a tank, its water and its animals go together: every plan rule, every pair rule on each two groups, and
- * those that are judged each way on each group with itself, unless it is of one animal that lives alone. A finding whose condition the plan meets
- * moves to `met`; what the plan does not say is `open`. Advice about typical animals; individuals vary.
+ * those that are judged each way on each group with itself, unless it is of one animal that lives alone. A finding whose
+ * condition the plan meets moves to `met`; what the plan does not say is `open`. Advice about typical animals; individuals
+ * vary.
  *
  * @throws InvalidInputError with everything that is wrong with the plan: no tank or no group, more than 100 groups, a
  * size or count that cannot be, an unknown form, water that no aquarium holds, a key that nothing reads.

@@ -31,7 +31,10 @@ export interface Appetite {
   readonly greatest: number | undefined;
 }
 
-/** The hunter's appetite for the first of some classes that its record names; of several lengths that sources state, the greatest. */
+/**
+ * The hunter's appetite for the first of some classes that its record names; of several lengths that sources state, the
+ * greatest.
+ */
 export function appetiteFor(eats: readonly Eaten[], classes: readonly PreyClass[]): Appetite | undefined {
   for (const of of classes) {
     const named = eats.filter(({ prey }) => prey === of);

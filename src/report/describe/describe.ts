@@ -63,7 +63,7 @@ export interface SentenceOptions extends Pick<DescribeOptions, "units" | "messag
 
 /**
  * One finding, open question or condition of a verdict as a sentence on one line, without marks of any format: an app
- * that shows it in a page escapes it as any text.
+ * that shows it in a page escapes it like other text.
  *
  * @param verdict - The verdict it belongs to: its parties are named.
  * @throws InvalidInputError for what is no part of a verdict, and for an unknown unit system.

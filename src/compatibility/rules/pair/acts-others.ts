@@ -18,8 +18,9 @@ type Other = SeenParty<"size.adultLength", "space.zones" | "appearance.longFins"
 type Deciding = Pick<ThresholdValues, "coverAgainstChase" | "clearlySmaller" | "roomBesideBrood">;
 
 /**
- * Killing and wounding whoever is near block, or restrict to the sex that does neither where the plan states none; a brood that is defended with bites needs room beside it; whoever is only
- * chased needs cover to get out of sight. A bully chases all that are not clearly larger.
+ * Killing and wounding whoever is near block, or restrict to the sex that does neither where the plan states none; a brood
+ * that is defended with bites needs room beside it; whoever is only chased needs cover to get out of sight. A bully chases
+ * all that are not clearly larger.
  */
 export const actsOthers = /* @__PURE__ */ defineRule({
   id: "acts-others",

@@ -2,7 +2,7 @@ import { overlap } from "../../../ranges";
 import { defineRule } from "../../engine/rule/define-rule";
 import { notShared, sharedWaterMeasures } from "../shared/water";
 
-/** Salinity gives way by nothing: any share is room enough, and nothing bridges fresh and brackish water. */
+/** Salinity gives way by nothing: whatever is shared is room enough, and nothing bridges fresh and brackish water. */
 export const salinity = /* @__PURE__ */ defineRule({
   id: "salinity",
   question: "Is there a salinity at which both can be kept?",
