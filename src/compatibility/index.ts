@@ -41,6 +41,7 @@ export type {
   Seen,
   SeenParty,
   SeenSide,
+  SeenThresholds,
   SideTraits,
   TypedRule,
 } from "./engine/rule/rule";

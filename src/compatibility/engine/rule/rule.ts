@@ -79,11 +79,11 @@ export type SeenSide<Needs, Uses, Tells, Role extends string> = SeenParty<
 >;
 
 /** The thresholds that a rule decides by. */
-type Deciding<DecidesBy> = { readonly [Name in Extract<DecidesBy, ThresholdName>]: number };
+export type SeenThresholds<DecidesBy> = { readonly [Name in Extract<DecidesBy, ThresholdName>]: number };
 
 /** What a rule sees: what it declared, and nothing else. */
 export type Seen<Way, Needs, Uses, Tells, Reads, DecidesBy> = {
-  readonly thresholds: Deciding<DecidesBy>;
+  readonly thresholds: SeenThresholds<DecidesBy>;
 } & {
   mutual: {
     readonly from: SeenSide<Needs, Uses, Tells, "from">;
@@ -132,7 +132,7 @@ export type TypedRule<
    * The utmost that it may ask for where a trait is not known: conditions at their ends, about facts of which one
    * condition may exclude another. A rule that may block need not say.
    */
-  mayAsk?(thresholds: Deciding<DecidesBy>): readonly GivenCondition[];
+  mayAsk?(thresholds: SeenThresholds<DecidesBy>): readonly GivenCondition[];
 };
 
 /** Any rule, as the engine runs it. */
