@@ -19,7 +19,7 @@ interface Further {
   readonly forms?: Readonly<Record<string, Stated>>;
 }
 
-/** A species nobody has seen, of which exactly these traits are known. */
+/** A species nobody has seen, of which exactly these traits are known; its individuals are alike if nothing else is said. */
 export function animal(
   id: string,
   stated: Stated = {},
@@ -29,7 +29,7 @@ export function animal(
     id,
     taxonomy: { name: id, authority: "invented", family: "Inventidae", order: "Inventiformes", kind },
     names: { en: [id] },
-    ...sections(stated, also),
+    ...sections({ "temperament.varies": false, ...stated }, also),
     ...(forms && {
       forms: Object.fromEntries(
         Object.entries(forms).map(([name, traits]) => [name, { names: { en: [name] }, ...sections(traits) }]),

@@ -34,7 +34,7 @@ export function subjectOf(party: CheckedParty, index: number): Subject {
     animals.temper === undefined &&
     hangsOnTemper(path) &&
     factAt(species, path) !== undefined &&
-    factAt(species, "temperament.varies")?.value === true;
+    factAt(species, "temperament.varies")?.value !== false;
   const possible = once((path) => {
     const fact = factAt(species, path);
     const stated = fact ? standingValues(path, fact) : [];

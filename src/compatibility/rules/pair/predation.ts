@@ -245,7 +245,7 @@ const parentsOf = (to: Prey): Kin =>
 /**
  * Guarded eggs are lost at night, when the parents rest and others feed; where they are wanted, nobody can tell whether the
  * parents hold out. Eggs that nobody guards are lost by day, and as young are: where they are wanted, to those that find
- * them in too little cover.
+ * them in too little cover. Of wanted eggs of which nobody knows what becomes of them, both are told.
  */
 function ofEggs(from: Hunter, to: Prey, { coverForYoung }: Thresholds): readonly Answer[] {
   const { id, raises } = to.party;
@@ -254,16 +254,15 @@ function ofEggs(from: Hunter, to: Prey, { coverForYoung }: Thresholds): readonly
   if (!from["predation.eats"].some(({ prey }) => prey === "egg")) return [];
   const told = { measures: { of: "egg" }, watchFor: "eggs or young" } as const;
   const mode = to["reproduction.mode"];
-  const nest = mode === "bubble-nest" && shareAny(from["space.zones"], ["surface"]);
-  if (mode === "guards-eggs" || nest) {
-    if (!from["diet.light"]?.includes("night")) return [];
-    return [{ weight: "advisory", ...told, ...(raises && { couldBe: "blocking" as const }) }];
-  }
-  const scattered = mode === undefined || mode === "scatters-eggs";
-  if (!raises || !scattered) return [];
-  return [
-    { weight: "restricting", ...told, condition: { on: "tank.cover", wanted: { min: coverForYoung } } },
-  ];
+  const isUnknown = mode === undefined && raises === true;
+  const inNest = mode === "bubble-nest" && shareAny(from["space.zones"], ["surface"]);
+  const isGuarded = isUnknown || mode === "guards-eggs" || inNest;
+  const comesByNight = from["diet.light"]?.includes("night") ?? true;
+  const atNight: Answer = { weight: "advisory", ...told, ...(raises && { couldBe: "blocking" }) };
+  const isLeft = isUnknown || (mode === "scatters-eggs" && raises);
+  const condition = { on: "tank.cover", wanted: { min: coverForYoung } } as const;
+  const byDay: Answer = { weight: "restricting", ...told, condition };
+  return [...(isGuarded && comesByNight ? [atNight] : []), ...(isLeft ? [byDay] : [])];
 }
 
 /** What makes it worse: a hunter that comes by night, spines that choke it. */
