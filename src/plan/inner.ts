@@ -4,5 +4,5 @@ export { conditionProblems, holds, jointCondition } from "./condition";
 export { factUnits } from "./fact-units";
 export { mayHave } from "./kin";
 export type { CheckedParty } from "./party";
-export { profileProblems } from "./profile-problems";
+export { isUnchangeable, profileProblems } from "./profile-problems";
 export { isFact, isReading, type PlanReadings, readPlan } from "./read-fact";

@@ -7,8 +7,7 @@ import type { GivenCondition } from "./rule/finding";
 import type { PlanRule } from "./rule/rule";
 import { decidingBy, readingsOf } from "./seen";
 import { type PlanSubjects, utmostOf } from "./standing";
-import type { Subject } from "./subject";
-import { isMissing, type Reading } from "./worlds";
+import { isMissing, type Reading, type Subject, subjectOf } from "./subject";
 
 /** Judges a plan by one rule: each of its groups, all of them together, or the plan as a whole. */
 export function judgePlan(rule: PlanRule, plan: PlanSubjects, values: ThresholdValues): readonly Judgement[] {
@@ -28,7 +27,7 @@ export function judgePlan(rule: PlanRule, plan: PlanSubjects, values: ThresholdV
     ];
 
   const stocks = rule.weighs ? stocksOf(weighed) : [noStock];
-  const beside: readonly Reading[] = traitsWeighed(weighed);
+  const beside = traitsWeighed(weighed).map(({ subject, trait }) => subject.reading(trait));
   const runs = (see: (views: Parameters<Run>[0]) => object) =>
     stocks.map(
       (stock): Run =>
@@ -62,7 +61,7 @@ export function judgePlan(rule: PlanRule, plan: PlanSubjects, values: ThresholdV
 }
 
 const readingsFor = (subjects: readonly Subject[], traits: readonly Reading["trait"][]) =>
-  subjects.flatMap((subject) => traits.map((trait): Reading => ({ subject, trait })));
+  subjects.flatMap(({ reading }) => traits.map(reading));
 
 /**
  * Judges the groups of which everything needed is known. The others may add to what is found, and take nothing from it:
@@ -104,7 +103,7 @@ function withoutStrangers({ needs, uses }: PlanRule, plan: PlanSubjects): PlanSu
   if (familiar.length === plan.subjects.length) return plan;
   return {
     plan: { ...plan.plan, parties: familiar.map(({ party }) => party) },
-    subjects: familiar.map((subject, index) => ({ ...subject, index })),
+    subjects: familiar.map(({ party }, index) => subjectOf(party, index)),
   };
 }
 
