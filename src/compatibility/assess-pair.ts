@@ -6,6 +6,7 @@ import { pairJudge } from "./engine/judge-pair";
 import { isPairRule } from "./engine/rule/rule";
 import { subjectOf } from "./engine/subject";
 import { pairRules } from "./rules";
+import { takenTogether } from "./taken-together";
 import type { Verdict } from "./verdict";
 import { verdictOf } from "./verdict-of";
 
@@ -36,7 +37,10 @@ export function assessPair(a: Party, b: Party, options: AssessOptions = {}): Ver
   const { thresholds } = chosen;
   const judgements = rules.flatMap((rule) => {
     const judge = pairJudge(rule, thresholds);
-    return rule.way === "mutual" ? [judge(first, second)] : [judge(first, second), judge(second, first)];
+    const there = judge([first, second]);
+    return rule.way === "mutual" ? [there] : [there, judge([second, first])];
   });
-  return verdictOf([first, second], judgements, { rules, thresholds });
+  const by = { rules, thresholds };
+  const subjects = [first, second];
+  return verdictOf(subjects, takenTogether(subjects, judgements, by), by);
 }

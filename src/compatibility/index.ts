@@ -47,6 +47,8 @@ export type {
 } from "./engine/rule/rule";
 export type { Weight } from "./engine/rule/weight";
 export { pairPlan } from "./pair-plan";
+export type { PlanChange } from "./plan-change";
+export { type Planner, planner } from "./planner";
 export { pairRules, planRules } from "./rules";
 export { type Threshold, type ThresholdName, type ThresholdValues, thresholds } from "./thresholds";
 export type {

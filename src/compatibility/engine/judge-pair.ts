@@ -14,6 +14,5 @@ export function pairJudge(rule: PairRule, values: ThresholdValues, plan?: PlanSu
   const thresholds = decidingBy(rule, values);
   const runs: readonly Run[] = [([from, to]) => rule.judge({ from, to, thresholds } as never)];
   const mayAsk = rule.mayAsk?.(thresholds as never) ?? [];
-  return (from: Subject, to: Subject): Judgement =>
-    judge(rule, runs, { sides: [from, to], roles, plan, mayAsk });
+  return (sides: readonly Subject[]): Judgement => judge(rule, runs, { sides, roles, plan, mayAsk });
 }
