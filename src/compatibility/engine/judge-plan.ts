@@ -19,10 +19,10 @@ export function planJudge(
   plan: PlanSubjects,
 ): (sides: readonly Subject[]) => readonly Judgement[] {
   const { subjects } = plan;
-  const seen = { plan: readingsOf(rule, plan.plan), thresholds: decidingBy(rule, values) };
+  const { thresholds, mayAsk } = decidingBy(rule, values);
+  const seen = { plan: readingsOf(rule, plan.plan), thresholds };
   const weighed = rule.weighs ? subjects : [];
   const unweighed = readingsFor(weighed, weighedBy).filter(isMissing);
-  const mayAsk = rule.mayAsk?.(seen.thresholds as never) ?? [];
   if (unweighed.length > 0) {
     const utmost = utmostOf(rule, { sides: subjects, plan, mayAsk });
     const open = leftOpen(rule, silent, missingQuestions(rule, unweighed), utmost);
@@ -30,6 +30,7 @@ export function planJudge(
   }
   const stocks = rule.weighs ? stocksOf(weighed) : [noStock];
   const beside = traitsWeighed(weighed).map(({ subject, trait }) => subject.reading(trait));
+  const weighing = beside.length > 0 ? { beside } : {};
   const runs = (see: (views: Parameters<Run>[0]) => object) =>
     stocks.map(
       (stock): Run =>
@@ -38,7 +39,7 @@ export function planJudge(
     );
   if (rule.way === "once") {
     const whole = runs(() => ({}));
-    return () => [judge(rule, whole, { sides: [], roles: [], plan, mayAsk, beside })];
+    return () => [judge(rule, whole, { sides: [], roles: [], plan, mayAsk, ...weighing })];
   }
   if (rule.way === "all-groups") {
     const together = runs((groups) => ({ groups }));
@@ -46,7 +47,7 @@ export function planJudge(
   }
   const each = runs(([from]) => ({ from }));
   return (sides) =>
-    sides.map((side) => judge(rule, each, { sides: [side], roles: ["from"], plan, mayAsk, beside }));
+    sides.map((side) => judge(rule, each, { sides: [side], roles: ["from"], plan, mayAsk, ...weighing }));
 }
 
 const readingsFor = (subjects: readonly Subject[], traits: readonly Reading["trait"][]) =>

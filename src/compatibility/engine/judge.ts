@@ -71,10 +71,16 @@ export function judge(rule: Rule, runs: readonly Run[], given: Case): Judgement 
 }
 
 /** What nobody knows of the traits without which a rule cannot judge. Without an essential one it is not even tried. */
-const lackedBy = ({ needs }: Rule, { sides, roles }: Case): readonly Reading[] =>
-  sides.flatMap(({ reading }, index) =>
-    (needs?.[roles[index] ?? "from"] ?? []).map(reading).filter(isMissing),
-  );
+function lackedBy({ needs }: Rule, { sides, roles }: Case): readonly Reading[] {
+  const lacking: Reading[] = [];
+  for (const [index, { reading }] of sides.entries()) {
+    for (const trait of needs?.[roles[index] ?? "from"] ?? []) {
+      const needed = reading(trait);
+      if (isMissing(needed)) lacking.push(needed);
+    }
+  }
+  return lacking;
+}
 
 /** How a rule judges its sides, whichever values are read of them. */
 function judging(rule: Rule, run: Run, { sides, roles, plan }: Case, read: ReadTrait): () => WorldAnswer {
@@ -126,6 +132,8 @@ function judged(
   lacking: readonly Reading[],
 ): Judgement {
   const { adopted, others, read, complete } = worlds;
+  if (adopted.answer === nothing && others.length === 0 && !given.beside && !read.some(isMissing))
+    return silent;
   const told = [adopted, ...others].map(({ answer }) => answer);
   const judgement = bounded(rule, worlds, given);
   const isUnknown = told.some((world) => world.unknown);
