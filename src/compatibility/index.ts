@@ -46,6 +46,7 @@ export type {
   TypedRule,
 } from "./engine/rule/rule";
 export type { Weight } from "./engine/rule/weight";
+export { type Outcomes, outcomes } from "./outcomes";
 export { pairPlan } from "./pair-plan";
 export type { PlanChange } from "./plan-change";
 export { type Planner, planner } from "./planner";

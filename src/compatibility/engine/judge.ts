@@ -83,7 +83,8 @@ function lackedBy({ needs }: Rule, { sides, roles }: Case): readonly Reading[] {
 }
 
 /** How a rule judges its sides, whichever values are read of them. */
-function judging(rule: Rule, run: Run, { sides, roles, plan }: Case, read: ReadTrait): () => WorldAnswer {
+function judging(rule: Rule, run: Run, given: Case, read: ReadTrait): () => WorldAnswer {
+  const { sides, roles } = given;
   let told: Reading[] = [];
   const tell: ReadTrait = (reading) => {
     told.push(reading);
@@ -92,20 +93,31 @@ function judging(rule: Rule, run: Run, { sides, roles, plan }: Case, read: ReadT
   const views = sides.map((side, index) => viewOf(rule, roles[index] ?? "from", side, read, tell));
   return () => {
     told = [];
-    try {
-      const answers = run(views);
-      if (answers === "unknown") return unknown;
-      if (!Array.isArray(answers))
-        throw refusal(`rules.${rule.id}`, 'a list of findings, or "unknown"', answers);
-      if (answers.length === 0) return nothing;
-      const standing = answers.map((answer: LocatedAnswer) => standingOf(rule, answer, sides, plan, read));
-      return { ...nothing, standing, told };
-    } catch (error) {
-      if (error === unknownTrait) return unknown;
-      if (error instanceof OutsideDomainError) return outside;
-      throw error;
-    }
+    const answer = answerOf(rule, () => run(views), given, read);
+    return answer.standing.length > 0 ? { ...answer, told } : answer;
   };
+}
+
+/** What a rule answers, and how that stands. */
+export function answerOf(
+  rule: Rule,
+  run: () => ReturnType<Run>,
+  { sides, plan }: Pick<Case, "sides" | "plan">,
+  read: ReadTrait,
+): WorldAnswer {
+  try {
+    const answers = run();
+    if (answers === "unknown") return unknown;
+    if (!Array.isArray(answers))
+      throw refusal(`rules.${rule.id}`, 'a list of findings, or "unknown"', answers);
+    if (answers.length === 0) return nothing;
+    const standing = answers.map((answer: LocatedAnswer) => standingOf(rule, answer, sides, plan, read));
+    return { ...nothing, standing };
+  } catch (error) {
+    if (error === unknownTrait) return unknown;
+    if (error instanceof OutsideDomainError) return outside;
+    throw error;
+  }
 }
 
 /** The likely answers, with those for another end of the stock among the others. */
