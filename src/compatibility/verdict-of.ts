@@ -1,5 +1,6 @@
 import { version } from "../../package.json";
 import { frozen } from "../frozen";
+import { dataVersion } from "../generated";
 import type { CheckedParty } from "../plan/inner";
 import { weakestBasis } from "../species/inner";
 import type { AssessWith } from "./assess-options";
@@ -54,7 +55,7 @@ export function verdictOf(
     conditions,
     met: met as readonly Finding[],
     open: withOwnValues(rankQuestions(judgements)),
-    made: { version, rules: rules.map(({ id }) => id), thresholds },
+    made: { version, data: dataVersion, rules: rules.map(({ id }) => id), thresholds },
   });
 }
 
