@@ -23,8 +23,8 @@ export interface BodyMass {
 
 /**
  * Where {@link bodyMass} holds: lengths from the smallest grown fishes to longer than any in fresh water, and constants
- * well around those of fishes (Froese 2006, J. Appl. Ichthyol. 22:241-253, from memory: a from 0.001 to 0.1, b from 2.5
- * to 3.5).
+ * well around those of fishes (Froese 2006, J. Appl. Ichthyol. 22:241-253: b from 2.5 to 3.5; a from 0.001 to 0.1
+ * from memory).
  */
 export const bodyMassDomain = /* @__PURE__ */ frozen({
   /** Total length, cm. */

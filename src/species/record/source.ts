@@ -68,7 +68,7 @@ export interface Source {
   /** Without `https://doi.org/`. */
   readonly DOI?: string | undefined;
   readonly URL?: string | undefined;
-  /** How it was read, what of the reference is from memory, and its terms. */
+  /** How it was read, what of the reference was recalled, and its terms. */
   readonly note?: string | undefined;
   /** What CSL has no field for. */
   readonly custom?: SourceTerms | undefined;
@@ -88,7 +88,7 @@ export interface SourceTerms {
 export interface CitableSource extends Omit<Source, "note" | "custom"> {
   readonly custom?:
     | (SourceTerms & {
-        /** How it was read, what of the reference is from memory, and its terms. */
+        /** How it was read, what of the reference was recalled, and its terms. */
         readonly remark?: string | undefined;
       })
     | undefined;
