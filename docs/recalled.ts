@@ -62,7 +62,8 @@ export const recalled: readonly Recalled[] = [
   {
     file: "species/profile/lengths.ts",
     what: "How far the share of standard length in total length varies: 0.80 to 0.85.",
-    settledBy: "The shares measured in `size.standardShare` of the records: only two fifths of them lie within it, most of the others below.",
+    settledBy:
+      "The shares measured in `size.standardShare` of the records: only two fifths of them lie within it, most of the others below.",
   },
   {
     file: "species/traits/classes.ts",
