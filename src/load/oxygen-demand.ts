@@ -79,7 +79,7 @@ const within95 = 1.96;
  * import { oxygenDemand } from "vivary/load";
  *
  * oxygenDemand({ mass: 1, temperature: 25 }).resting; // ≈ 0.449
- * oxygenDemand({ mass: 1, temperature: 25 }).likely.resting.max; // ≈ 0.677
+ * oxygenDemand({ mass: 1, temperature: 25 }).likely.resting.max; // ≈ 0.676
  * oxygenDemand({ mass: 1, temperature: 45 }); // throws
  * ```
  */
