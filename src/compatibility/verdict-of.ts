@@ -1,5 +1,6 @@
 import { version } from "../../package.json";
 import { frozen } from "../frozen";
+import { dataVersion } from "../generated";
 import type { CheckedParty } from "../plan/inner";
 import type { AssessWith } from "./assess-options";
 import { withOwnValues } from "./engine/questions";
@@ -25,7 +26,7 @@ export function verdictOf(
     conditions: askedBy(joint, judged.length),
     met: met as readonly Finding[],
     open: withOwnValues(rankQuestions(judgements)),
-    made: { version, rules: rules.map(({ id }) => id), thresholds },
+    made: { version, data: dataVersion, rules: rules.map(({ id }) => id), thresholds },
   });
 }
 
