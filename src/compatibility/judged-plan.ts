@@ -1,4 +1,5 @@
-import { type CheckedParty, type CheckedPlan, changedFacts } from "../plan/inner";
+import type { Condition } from "../plan";
+import { type CheckedParty, type CheckedPlan, changedFacts, meetsAlike } from "../plan/inner";
 import type { AssessWith } from "./assess-options";
 import { pairJudge } from "./engine/judge-pair";
 import { planJudge } from "./engine/judge-plan";
@@ -30,13 +31,15 @@ export function judgedPlan(plan: CheckedPlan, by: AssessWith, before?: JudgedPla
   const subjects = subjectsOf(plan.parties, before?.subjects ?? []);
   const given = { plan, subjects };
   const changed = before ? changedFacts(before.plan, plan) : new Set<string>();
+  const isMetAsBefore = (condition: Condition) =>
+    !changed.has(condition.on) || (before && meetsAlike(condition, before.plan, plan));
+  const isAsBefore = (judgement: Judgement) => judgement === silent || judgement.hangsOn.every(isMetAsBefore);
   const cases = by.rules.map((rule, index) => {
     const judge = judgeBy(rule, by.thresholds, given);
     const judged = (sides: readonly Subject[]): JudgedCase => ({ sides, judgements: judge(sides) });
     const known = before?.cases[index] ?? [];
     const isSettled = rule.reads?.some((name) => changed.has(name)) !== true;
-    const stands = ({ judgements }: JudgedCase) =>
-      isSettled && !judgements.some((judgement) => hangsOn(judgement, changed));
+    const stands = ({ judgements }: JudgedCase) => isSettled && judgements.every(isAsBefore);
     if (subjects === before?.subjects) return known.map((one) => (stands(one) ? one : judged(one.sides)));
     const knownOf = finder(known);
     return sidesOf(rule, subjects).map((sides) => {
@@ -50,9 +53,6 @@ export function judgedPlan(plan: CheckedPlan, by: AssessWith, before?: JudgedPla
 /** All that the rules say. */
 export const judgementsOf = ({ cases }: JudgedPlan): readonly Judgement[] =>
   cases.flatMap((ofRule) => ofRule.flatMap(({ judgements }) => judgements));
-
-const hangsOn = (judgement: Judgement, facts: ReadonlySet<string>) =>
-  judgement !== silent && judgement.hangsOn.some((fact) => facts.has(fact));
 
 /** The parties as subjects: those that stand where they stood before and are the same are the same subjects. */
 function subjectsOf(parties: readonly CheckedParty[], before: readonly Subject[]): readonly Subject[] {

@@ -1,5 +1,6 @@
 import type { CheckedPlan } from "./checked-plan";
-import { type PlanReadings, readPlan, tankFacts, tankReadings } from "./read-fact";
+import { type Condition, holds } from "./condition";
+import { isOfGroup, type PlanReadings, readPlan, tankFacts, tankReadings } from "./read-fact";
 
 /** The facts of a group that hang on more of the plan than the group itself: on what it is fed, hides in, lives with. */
 const besideTheGroup = {
@@ -22,3 +23,11 @@ export function changedFacts(before: CheckedPlan, after: CheckedPlan): ReadonlyS
     ...Object.entries(besideTheGroup).flatMap(([name, read]) => (changed(read) ? [name] : [])),
   ]);
 }
+
+/** Whether two plans both meet a condition, or both do not, or both leave it open; no where it hangs on a group. */
+export function meetsAlike(condition: Condition, before: CheckedPlan, after: CheckedPlan): boolean {
+  return !isOfGroup(condition.on) && holds(condition, before, unread) === holds(condition, after, unread);
+}
+
+/** What is about the tank or its water hangs on no trait. */
+const unread = () => undefined;

@@ -1,5 +1,5 @@
 /** What the floors above read of a checked plan; no part of the public surface. */
-export { changedFacts } from "./changed-facts";
+export { changedFacts, meetsAlike } from "./changed-facts";
 export { type CheckedPlan, checkedPair, checkedPlan } from "./checked-plan";
 export { conditionProblems, holds, jointCondition } from "./condition";
 export { factUnits } from "./fact-units";

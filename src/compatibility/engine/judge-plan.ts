@@ -1,4 +1,4 @@
-import { noStock, stocksOf, traitsWeighed, weighedBy } from "../animals/stock";
+import { noStock, type Stock, stocksOf, traitsWeighed, weighedBy } from "../animals/stock";
 import type { ThresholdValues } from "../thresholds";
 import { judge, type Run } from "./judge";
 import { type Judgement, leftOpen, silent } from "./judgement";
@@ -28,7 +28,7 @@ export function planJudge(
     const open = leftOpen(rule, silent, missingQuestions(rule, unweighed), utmost);
     return () => [open];
   }
-  const stocks = rule.weighs ? stocksOf(weighed) : [noStock];
+  const stocks = rule.weighs ? stocksOfAll(subjects) : [noStock];
   const beside = traitsWeighed(weighed).map(({ subject, trait }) => subject.reading(trait));
   const weighing = beside.length > 0 ? { beside } : {};
   const runs = (see: (views: Parameters<Run>[0]) => object) =>
@@ -48,6 +48,15 @@ export function planJudge(
   const each = runs(([from]) => ({ from }));
   return (sides) =>
     sides.map((side) => judge(rule, each, { sides: [side], roles: ["from"], plan, mayAsk, ...weighing }));
+}
+
+const stocksKnown = /* @__PURE__ */ new WeakMap<readonly Subject[], readonly Stock[]>();
+
+/** The stocks of a plan's groups, weighed once for all rules. */
+function stocksOfAll(subjects: readonly Subject[]): readonly Stock[] {
+  const stocks = stocksKnown.get(subjects) ?? stocksOf(subjects);
+  stocksKnown.set(subjects, stocks);
+  return stocks;
 }
 
 const readingsFor = (subjects: readonly Subject[], traits: readonly Reading["trait"][]) =>
@@ -78,7 +87,7 @@ function judgeTogether(
     ...(known.length < some.length ? [among(known, familiar)] : []),
   ];
   const least = certain.reduce((most, other) => Math.max(most, other.least), judgement.least);
-  const hangsOn = [...new Set([judgement, ...certain].flatMap((each) => each.hangsOn))];
+  const hangsOn = [judgement, ...certain].flatMap((each) => each.hangsOn);
   const missing = readingsFor(plan.subjects, rule.needs?.from ?? []).filter(isMissing);
   if (missing.length === 0) return { ...judgement, least, hangsOn };
   const utmost = utmostOf(rule, { sides: plan.subjects, plan, mayAsk });

@@ -207,7 +207,7 @@ function bounded(rule: Rule, { adopted, others, read }: Worlds<WorldAnswer>, giv
     undetermined: standing.some(({ answer }) => couldBe(answer)),
     worlds: onlyAdds ? asking : [...asking, nothingAsked],
     mayAsk: mayAdd.length > 0 || mayRestrict ? utmostOf(rule, given) : [],
-    hangsOn: [...new Set(asking.flatMap(({ asks }) => asks.map(({ on }) => on)))],
+    hangsOn: asking.flatMap(({ asks }) => asks),
   };
 }
 

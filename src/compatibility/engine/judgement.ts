@@ -1,4 +1,3 @@
-import type { FactName } from "../../plan";
 import { isEssential, type OpenQuestion } from "./questions";
 import type { AimedCondition, AnyFinding } from "./rule/finding";
 import type { Rule } from "./rule/rule";
@@ -19,8 +18,8 @@ export interface Judgement {
   readonly worlds: readonly AskingWorld[];
   /** What else it may ask for, since something is not known. */
   readonly mayAsk: readonly AimedCondition[];
-  /** The facts of the plan that its conditions were held against. */
-  readonly hangsOn: readonly FactName[];
+  /** The conditions that the plan was held to, in any world. */
+  readonly hangsOn: readonly AimedCondition[];
 }
 
 /** The conditions that a rule asks for in one world. */
