@@ -65,7 +65,7 @@ function measurementFile({ statements, traits, sources }: ReleasedRows): Archive
       parentMeasurementID: statement.statementID,
       measurementType: typeOf(statement, trait?.label ?? statement.trait, end),
       measurementValue: String(value),
-      measurementUnit: statement.unit === null ? null : (trait?.ucum ?? null),
+      measurementUnit: statement.unit === trait?.unit ? trait.ucum : null,
       measurementDeterminedBy:
         (statement.sourceID && authorsOf.get(statement.sourceID)?.replaceAll("; ", " | ")) ?? null,
       measurementMethod: methodOf(statement),

@@ -32,8 +32,12 @@ export interface ReleasedRows {
   readonly overlaps: ReturnType<typeof overlapRows>;
 }
 
-/** The rows of the whole catalog; overlaps by the kept spans of water, of which one measure tells what all do. */
-export async function releasedRows(): Promise<ReleasedRows> {
+/**
+ * The rows of the whole catalog; overlaps by the kept spans of water, of which one measure tells what all do.
+ *
+ * @param compared - The species whose overlaps are told; all of them if absent.
+ */
+export async function releasedRows(compared = allSpecies): Promise<ReleasedRows> {
   const sources = (await readFolder(root, "sources")).map(({ json }) => json as CslSource);
   return {
     taxa: taxonRows(allSpecies),
@@ -42,7 +46,7 @@ export async function releasedRows(): Promise<ReleasedRows> {
     sources: sourceRows(Object.fromEntries(sources.map((source) => [source.id, source]))),
     statements: statementRows(allRecords),
     facts: factRows(allSpecies),
-    overlaps: overlapRows(allSpecies, {
+    overlaps: overlapRows(compared, {
       axes: ["water.temperature", "water.pH", "water.generalHardness", "water.salinity"],
       measures: ["jaccard"],
       recordOf: recordById,

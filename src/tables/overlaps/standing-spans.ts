@@ -57,14 +57,16 @@ function distinct(standing: readonly StandingSpan[]): readonly StandingSpan[] {
   });
 }
 
-/** Who says each span of a record, or of its form, by the span as JSON. */
+/** Who says each span of a record, or of its form, by the span as JSON; an optimum may stand in for a span to keep in. */
 function saidIn(record: SpeciesRecord, form: string | undefined, axis: OverlapAxis) {
   const own = form === undefined ? undefined : record.forms?.[form];
-  const lists = [statementsOf(record, axis), own ? statementsOf(own, axis) : []];
-  const kept = lists.flatMap((statements) =>
-    [...groupsOf(statements, axis, record.sources).values()].filter(
-      ({ as, stage = "adult" }) => (as === "kept" || as === "optimum") && stage === "adult",
-    ),
-  );
-  return new Map(kept.flatMap(joined).map(({ value, said }) => [JSON.stringify(value), said]));
+  const groups = [record, ...(own ? [own] : [])].flatMap((stated) => [
+    ...groupsOf(statementsOf(stated, axis), axis, record.sources).values(),
+  ]);
+  const said = (meaning: string) =>
+    groups
+      .filter(({ as, stage = "adult" }) => as === meaning && stage === "adult")
+      .flatMap(joined)
+      .map(({ value, said }) => [JSON.stringify(value), said] as const);
+  return new Map([...said("optimum"), ...said("kept")]);
 }

@@ -2,7 +2,7 @@ import { listOf } from "../../errors";
 import { frozen } from "../../frozen";
 import { classes } from "../../species";
 import { listed, type RowWith } from "../table";
-import { dct, dwc, gbif } from "../terms";
+import { dct, dwc } from "../terms";
 import type { Described } from "./described";
 
 const columns = {
@@ -18,12 +18,7 @@ const columns = {
     required: true,
     term: dwc("scientificName"),
   },
-  canonicalName: {
-    type: "string",
-    about: "The accepted name alone.",
-    required: true,
-    term: gbif("canonicalName"),
-  },
+  canonicalName: { type: "string", about: "The accepted name alone.", required: true },
   genus: { type: "string", about: "The first word of the name.", required: true, term: dwc("genus") },
   scientificNameAuthorship: {
     type: "string",
