@@ -1,6 +1,7 @@
 // Times the built library, each figure against a yardstick taken in turns with it in the same run. Fails where the
 // median misses its target.
 import { execFileSync } from "node:child_process";
+import { rangeTargets } from "./bench/ranges";
 
 /** A module as it was built. */
 const urlOf = (name: string) => new URL(`../dist/${name}.js`, import.meta.url).href;
@@ -56,6 +57,7 @@ const importTime = (url: string) => () =>
 const [loaded, empty] = inTurns(21, importTime(urlOf("index")), importTime("data:text/javascript,"));
 
 const targets = [
+  ...(await rangeTargets(await import(urlOf("ranges")))),
   {
     figure: `assessPair of ${a.id} and ${b.id}, as times JSON.stringify of both`,
     found: judged / stringified,
