@@ -18,7 +18,7 @@ export { jaccard } from "./jaccard";
 export { type LimitingPair, limitingPair } from "./limiting-pair";
 export { type OrdinalRange, ordinalOverlap, type PartialOrdinalRange } from "./ordinal-overlap";
 export { overlap } from "./overlap";
-export { pairsThatShare, type SharingPair } from "./pairs-that-share";
+export { pairsThatShare } from "./pairs-that-share";
 export { pianka } from "./pianka";
 export type { PartialRange, Range } from "./range";
 export { schoener } from "./schoener";

@@ -3,7 +3,7 @@ import type { RangeColumns } from "./columns";
 import type { PartialRange } from "./range";
 
 /** Two things whose ranges meet, by their places in the columns, the lower first, with what they share. */
-export type SharingPair = readonly [first: number, second: number, shared: PartialRange];
+type SharingPair = readonly [first: number, second: number, shared: PartialRange];
 
 /**
  * All pairs whose ranges meet, one after the other; ranges that only touch meet. No list of pairs is made, so that
@@ -26,7 +26,9 @@ export type SharingPair = readonly [first: number, second: number, shared: Parti
  * [...pairsThatShare(columns)]; // => [[0, 2, { min: 6, max: 6.5 }], [1, 2, { min: 7.5, max: 8 }]]
  * ```
  */
-export function pairsThatShare(columns: RangeColumns): IterableIterator<SharingPair> {
+export function pairsThatShare(
+  columns: RangeColumns,
+): IterableIterator<readonly [first: number, second: number, shared: PartialRange]> {
   return new Sweep(checkedColumns(columns));
 }
 

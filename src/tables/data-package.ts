@@ -11,7 +11,7 @@ import { traits } from "./records/traits";
 import type { Column, Table } from "./table";
 import { verdicts } from "./verdicts";
 
-/** Every table by its name, with the columns of its rows. */
+/** Every table by its name: what a row is, what each column holds and in which unit, and how rows are told apart. */
 export const tables = /* @__PURE__ */ frozen({
   taxa,
   names,

@@ -39,12 +39,11 @@ interface Held {
   readonly boolean: boolean;
 }
 
-/** A cell of a column; `null` where it is empty. */
-type Cell<Of extends Column> = Held[Of["type"]] | (Of extends { readonly required: true } ? never : null);
-
-/** A row with the columns of a table, every one of them there. */
+/** A row with the columns of a table, every one of them there; `null` in a cell that is empty. */
 export type RowWith<Columns extends Readonly<Record<string, Column>>> = {
-  readonly [Name in keyof Columns]: Cell<Columns[Name]>;
+  readonly [Name in keyof Columns]:
+    | Held[Columns[Name]["type"]]
+    | (Columns[Name] extends { readonly required: true } ? never : null);
 };
 
 /** A row of any table: numbers, truth values and words, no lists and no objects; `null` where a cell is empty. */

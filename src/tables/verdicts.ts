@@ -70,7 +70,7 @@ export const verdicts = /* @__PURE__ */ frozen({
   refers: {},
 } as const);
 
-/** A figure behind a finding of a verdict as a row. */
+/** A figure behind a finding of a verdict as a row; `tables.verdicts` says what each cell holds. */
 export type VerdictRow = RowWith<typeof columns>;
 
 type FindingCells = Omit<
@@ -92,7 +92,7 @@ type FindingCells = Omit<
  * import { verdictRows } from "vivary/tables";
  *
  * const rows = verdictRows([assessPair({ species: danioRerio }, { species: pterophyllumScalare })]);
- * rows.find(({ rule }) => rule === "temperature")?.max; // => 28
+ * rows.find(({ rule }) => rule === "temperature")?.max; // => 26
  * ```
  */
 export function verdictRows(given: readonly Verdict[]): readonly VerdictRow[] {

@@ -95,7 +95,7 @@ export const overlaps = /* @__PURE__ */ frozen({
   refers: { taxonID: "taxa", otherID: "taxa" },
 } as const);
 
-/** An overlap of two species as a row. */
+/** An overlap of two species as a row; `tables.overlaps` says what each cell holds. */
 export type OverlapRow = RowWith<typeof columns>;
 
 /** What is compared, and how. */
@@ -132,7 +132,7 @@ export interface OverlapOptions {
  * const axes = ["water.temperature", "water.pH"] as const;
  * const rows = overlapRows([danioRerio, pterophyllumScalare], { axes, measures: ["schoener"] });
  * rows.map(({ axis }) => axis); // => ["water.temperature", "water.pH", "box"]
- * rows[0]?.value; // => 0.4
+ * rows[0]?.value; // => 0.25
  * ```
  */
 export function overlapRows(

@@ -2,7 +2,7 @@ import { boxWidths, type Widths, widthsOf } from "../../ranges/inner";
 import type { StandingSpan } from "./standing-spans";
 
 /** One of the two species of a pair. */
-export type Side = "a" | "b";
+type Side = "a" | "b";
 
 /** A span taken in place of the adopted one. */
 export interface Change<Axis> {

@@ -77,7 +77,7 @@ export const facts = /* @__PURE__ */ frozen({
   refers: { taxonID: "taxa", trait: "traits" },
 } as const);
 
-/** A fact, or one part of it, as a row. */
+/** A fact, or one part of it, as a row; `tables.facts` says what each cell holds. */
 export type FactRow = RowWith<typeof columns>;
 
 /**
@@ -94,7 +94,7 @@ export type FactRow = RowWith<typeof columns>;
  * import { factRows } from "vivary/tables";
  *
  * const kept = factRows([danioRerio]).find(({ trait, meaning }) => trait === "water.temperature" && meaning === "kept");
- * kept && [kept.min, kept.max, kept.unit]; // => [18, 28, "degC"]
+ * kept && [kept.min, kept.max, kept.unit]; // => [18, 26, "degC"]
  * ```
  */
 export function factRows(profiles: readonly SpeciesProfile[]): readonly FactRow[] {

@@ -42,7 +42,7 @@ export const names = /* @__PURE__ */ frozen({
   refers: { taxonID: "taxa" },
 } as const);
 
-/** A name as a row. */
+/** A name as a row; `tables.names` says what each cell holds. */
 export type NameRow = RowWith<typeof columns>;
 
 /**

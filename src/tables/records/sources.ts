@@ -63,7 +63,7 @@ export const sources = /* @__PURE__ */ frozen({
   refers: {},
 } as const);
 
-/** A source as a row. */
+/** A source as a row; `tables.sources` says what each cell holds. */
 export type SourceRow = RowWith<typeof columns>;
 
 /**

@@ -140,7 +140,7 @@ export const statements = /* @__PURE__ */ frozen({
   refers: { taxonID: "taxa", trait: "traits", sourceID: "sources" },
 } as const);
 
-/** A statement, or one part of it, as a row. */
+/** A statement, or one part of it, as a row; `tables.statements` says what each cell holds. */
 export type StatementRow = RowWith<typeof columns>;
 
 /**

@@ -58,7 +58,7 @@ export const taxa = /* @__PURE__ */ frozen({
   refers: {},
 } as const);
 
-/** A species as a row. */
+/** A species as a row; `tables.taxa` says what each cell holds. */
 export type TaxonRow = RowWith<typeof columns>;
 
 /**

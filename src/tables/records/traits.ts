@@ -53,7 +53,7 @@ export const traits = /* @__PURE__ */ frozen({
   refers: {},
 } as const);
 
-/** A trait as a row. */
+/** A trait as a row; `tables.traits` says what each cell holds. */
 export type TraitRow = RowWith<typeof columns>;
 
 /** Units as UCUM writes them. It has none for degrees of hardness, and ignores what stands in braces. */
