@@ -8,8 +8,8 @@ export const containmentOf: WidthFormula = ({ a, shared }) => shared / a;
  * The share of range `a` that lies within range `b`: the width they share over the width of `a`. The only
  * measure here that depends on the order of its arguments; all others follow from the two shares, s / a and s / b.
  *
- * Source (from memory): Broder, A. Z. (1997) On the resemblance and containment of documents, Proceedings of Compression and
- * Complexity of Sequences: 21–29, with widths in place of counts.
+ * Source: Broder, A. Z. (1997) On the resemblance and containment of documents, Proceedings of Compression and Complexity of
+ * Sequences: 21–29, doi:10.1109/SEQUEN.1997.666900, with widths in place of counts.
  *
  * @param a The range whose share is asked for, in any unit.
  * @param b The range it may lie within, in the unit of `a`.

@@ -7,10 +7,10 @@ export const jaccardOf: WidthFormula = ({ a, b, shared }) => shared / (a + b - s
 /**
  * The Jaccard index of two ranges: the width they share over the width they cover together.
  *
- * Formula: J = s / (a + b − s), of widths a and b that share s; what programs for hypervolumes report of volumes.
+ * Formula: J = s / (a + b − s), of widths a and b that share s.
  *
- * Source (from memory): Jaccard, P. (1912) The distribution of the flora in the alpine zone, New Phytologist 11: 37–50, with
- * widths in place of counts of species.
+ * Source: of volumes, the R package hypervolume, hypervolume_overlap_statistics. The index is named after Jaccard, P. (1912)
+ * The distribution of the flora in the alpine zone, New Phytologist 11(2), where it counts species.
  *
  * @param a A range, in any unit.
  * @param b A range, in the unit of `a`.

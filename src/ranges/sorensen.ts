@@ -9,8 +9,9 @@ export const sorensenOf: WidthFormula = ({ a, b, shared }) => (2 * shared) / (a 
  *
  * Formula: S = 2s / (a + b), of widths a and b that share s.
  *
- * Source (from memory): Sørensen, T. (1948) A method of establishing groups of equal amplitude in plant sociology based on
- * similarity of species content, Biologiske Skrifter 5(4): 1–34, with widths in place of counts of species.
+ * Source: of volumes, the R package hypervolume, hypervolume_overlap_statistics. The index is named after Sørensen, T. (1948)
+ * A method of establishing groups of equal amplitude in plant sociology, Kongelige Danske Videnskabernes Selskab 5(4): 1–34,
+ * where it counts species.
  *
  * @param a A range, in any unit.
  * @param b A range, in the unit of `a`.
