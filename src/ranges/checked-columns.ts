@@ -4,11 +4,10 @@ import type { RangeColumns } from "./columns";
 /** The columns themselves, or an {@link InvalidInputError} where they are none, or not of one length. */
 export function checkedColumns(columns: RangeColumns): RangeColumns {
   const { ids, min, max } = objectOf(columns, "columns", "columns { ids, min, max }");
-  const strange = listOf(ids, "columns.ids").findIndex((id) => typeof id !== "string");
-  if (strange >= 0) throw refusal(`columns.ids[${strange}]`, "a text", ids[strange]);
+  const { length } = listOf(ids, "columns.ids");
   for (const [name, column] of Object.entries({ min, max })) {
     if (!(column instanceof Float64Array)) throw refusal(`columns.${name}`, "a Float64Array", column);
-    if (column.length !== ids.length)
+    if (column.length !== length)
       throw refusal(`columns.${name}`, "as many as there are ids", column.length, "conflict");
   }
   return columns;

@@ -1,3 +1,4 @@
+import { refusal } from "../errors";
 import { checkedColumns } from "./checked-columns";
 import type { RangeColumns } from "./columns";
 import { ends } from "./ends";
@@ -28,8 +29,11 @@ export function sharing(columns: RangeColumns, range: PartialRange): readonly st
   const wanted = ends(range, "range");
   const found: string[] = [];
   for (let index = 0; index < min.length; index++) {
-    if ((min[index] as number) <= wanted.max && (max[index] as number) >= wanted.min)
-      found.push(ids[index] as string);
+    if ((min[index] as number) <= wanted.max && (max[index] as number) >= wanted.min) {
+      const id = ids[index];
+      if (typeof id !== "string") throw refusal(`columns.ids[${index}]`, "a text", id);
+      found.push(id);
+    }
   }
   return found;
 }
