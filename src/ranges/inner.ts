@@ -5,4 +5,4 @@ export { piankaOf } from "./pianka";
 export { schoenerOf } from "./schoener";
 export { simpsonOf } from "./simpson";
 export { sorensenOf } from "./sorensen";
-export { boxWidths, type WidthFormula, type Widths, widthsOf } from "./widths";
+export { apart, boxWidths, type WidthFormula, type Widths, widthsOf } from "./widths";

@@ -16,7 +16,7 @@ export interface Widths {
 export type WidthFormula = (widths: Widths) => number;
 
 /** Of ranges that lie apart, by whatever widths: they share nothing. */
-const apart: Widths = { a: 1, b: 1, shared: 0 };
+export const apart: Widths = { a: 1, b: 1, shared: 0 };
 
 /** A measure of overlap of two ranges, by the one rule that says where measures have a value. */
 export function measured(a: PartialRange, b: PartialRange, formula: WidthFormula): number | undefined {

@@ -1,15 +1,15 @@
 import { listOf, objectOf, oneOf, refusal } from "../../errors";
 import { frozen } from "../../frozen";
 import { gap, overlap } from "../../ranges";
-import type { WidthFormula } from "../../ranges/inner";
+import type { WidthFormula, Widths } from "../../ranges/inner";
 import { bases, type SpeciesProfile, type SpeciesRecord, traitPaths, traitTable } from "../../species";
 import { weakestBasis } from "../../species/inner";
 import { inOrder, listed, type RowWith } from "../table";
 import { ets } from "../terms";
 import type { OverlapAxis } from "./axis";
+import { adoptedBox, type Change, changedBoxes, choicesOn, countBoxes, outermostBoxes } from "./choices";
 import { formulas, type OverlapMeasure } from "./measures";
 import { type Standing, standingSpans } from "./standing-spans";
-import { boxWorlds, type Change, type World, worldsOf } from "./worlds";
 
 const columns = {
   overlapID: { type: "string", about: "Tells the row from all others.", required: true },
@@ -212,7 +212,9 @@ function rowsOf(
 
 function scopeRows({ a, b }: Pair, scope: Scope, measures: readonly OverlapMeasure[]): readonly OverlapRow[] {
   const { axis, common } = scope;
-  const worlds = boxWorlds(common.map((each) => worldsOf(each.axis, { a: each.a.spans, b: each.b.spans })));
+  const axes = common.map((each) => choicesOn(each.axis, { a: each.a.spans, b: each.b.spans }));
+  const boxes = { adopted: adoptedBox(axes), outermost: outermostBoxes(axes), changed: changedBoxes(axes) };
+  const { all, unmeasured } = countBoxes(axes);
   const told = {
     taxonID: a.profile.id,
     form: a.profile.form ?? null,
@@ -220,7 +222,8 @@ function scopeRows({ a, b }: Pair, scope: Scope, measures: readonly OverlapMeasu
     otherForm: b.profile.form ?? null,
     axis,
     axes: common.map((each) => each.axis).join(" | "),
-    worlds: worlds.length,
+    worlds: all,
+    withoutValue: unmeasured,
     ...metOn(scope),
     basis: weakestBasis(common.flatMap((each) => [each.a.basis, each.b.basis])),
   };
@@ -229,7 +232,8 @@ function scopeRows({ a, b }: Pair, scope: Scope, measures: readonly OverlapMeasu
       overlapID: [a.name, b.name, axis, measure].join("/"),
       ...told,
       measure,
-      ...measuredIn(worlds, formulas[measure], { a, b }),
+      ...measuredBy(formulas[measure], boxes),
+      ...movedBy(formulas[measure], boxes, { a, b }),
     }),
   );
 }
@@ -247,62 +251,49 @@ function metOn({ axis, common }: Scope): Pick<OverlapRow, "sharedMin" | "sharedM
   };
 }
 
-type Measured = Pick<
-  OverlapRow,
-  | "value"
-  | "least"
-  | "greatest"
-  | "withoutValue"
-  | "movedTo"
-  | "moverID"
-  | "moverTrait"
-  | "moverMin"
-  | "moverMax"
-  | "moverSaidBy"
->;
-
-/** A measure by the adopted spans, over all that stand, and by the single other span that moves it most. */
-function measuredIn(worlds: readonly World<OverlapAxis>[], formula: WidthFormula, pair: Pair): Measured {
-  const measured = worlds.map(({ widths, changes }) => ({ changes, value: widths ? formula(widths) : null }));
-  const values = measured.flatMap(({ value }) => value ?? []);
-  const adopted = measured[0]?.value ?? null;
-  return {
-    value: adopted,
-    least: values.length > 0 ? values.reduce((a, b) => Math.min(a, b)) : null,
-    greatest: values.length > 0 ? values.reduce((a, b) => Math.max(a, b)) : null,
-    withoutValue: worlds.length - values.length,
-    ...movedBy(measured, adopted, pair),
-  };
+/** The boxes of a pair that a measure is taken of. */
+interface Boxes {
+  readonly adopted: Widths | undefined;
+  readonly outermost: readonly Widths[];
+  readonly changed: readonly (Change<OverlapAxis> & { readonly box: Widths })[];
 }
 
+/** A measure by the adopted spans, and its bounds over all that stand. */
+function measuredBy(
+  formula: WidthFormula,
+  { adopted, outermost }: Boxes,
+): Pick<OverlapRow, "value" | "least" | "greatest"> {
+  const value = adopted ? formula(adopted) : null;
+  const values = [...(value === null ? [] : [value]), ...outermost.map(formula)];
+  if (values.length === 0) return { value, least: null, greatest: null };
+  return { value, least: Math.min(...values), greatest: Math.max(...values) };
+}
+
+type Moved = Pick<OverlapRow, "movedTo" | "moverID" | "moverTrait" | "moverMin" | "moverMax" | "moverSaidBy">;
+
+const unmoved: Moved = {
+  movedTo: null,
+  moverID: null,
+  moverTrait: null,
+  moverMin: null,
+  moverMax: null,
+  moverSaidBy: null,
+};
+
 /** The single other span by which a measure lies farthest from its adopted value, the first of equals. */
-function movedBy(
-  measured: readonly { readonly changes: readonly Change<OverlapAxis>[]; readonly value: number | null }[],
-  adopted: number | null,
-  pair: Pair,
-): Omit<Measured, "value" | "least" | "greatest" | "withoutValue"> {
-  const nobody = {
-    movedTo: null,
-    moverID: null,
-    moverTrait: null,
-    moverMin: null,
-    moverMax: null,
-    moverSaidBy: null,
-  };
-  if (adopted === null) return nobody;
-  const moves = measured.flatMap(({ changes, value }) => {
-    const [change, ...more] = changes;
-    return change && more.length === 0 && value !== null && value !== adopted ? [{ change, value }] : [];
-  });
-  const [first, ...others] = moves;
-  if (!first) return nobody;
-  const distance = ({ value }: { readonly value: number }) => Math.abs(value - adopted);
-  const { change, value } = others.reduce(
+function movedBy(formula: WidthFormula, { adopted, changed }: Boxes, pair: Pair): Moved {
+  if (!adopted) return unmoved;
+  const value = formula(adopted);
+  const moves = changed.map((change) => ({ change, to: formula(change.box) }));
+  const [first, ...others] = moves.filter(({ to }) => to !== value);
+  if (!first) return unmoved;
+  const distance = (move: { readonly to: number }) => Math.abs(move.to - value);
+  const { change, to } = others.reduce(
     (most, move) => (distance(move) > distance(most) ? move : most),
     first,
   );
   return {
-    movedTo: value,
+    movedTo: to,
     moverID: pair[change.of].profile.id,
     moverTrait: change.axis,
     moverMin: change.to.span.min ?? null,

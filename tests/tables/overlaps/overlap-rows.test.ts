@@ -5,7 +5,7 @@ import { InvalidInputError } from "../../../src/errors";
 import { recordById } from "../../../src/evidence";
 import type { PartialRange } from "../../../src/ranges";
 import { applyForm, resolve, type SpeciesProfile } from "../../../src/species";
-import { type OverlapAxis, type OverlapRow, overlapRows } from "../../../src/tables";
+import { type OverlapAxis, type OverlapMeasure, type OverlapRow, overlapRows } from "../../../src/tables";
 import { partialRanges } from "../../ranges/arbitrary";
 
 type Spans = readonly [PartialRange, ...PartialRange[]];
@@ -116,42 +116,80 @@ describe("an end that nobody states", () => {
 });
 
 describe("bounds and the span that moves most", () => {
-  const spans = fc.array(partialRanges, { minLength: 1, maxLength: 3 }) as unknown as fc.Arbitrary<Spans>;
+  const spans = fc.uniqueArray(partialRanges, { minLength: 1, maxLength: 3, selector: JSON.stringify });
   const profiles = fc.record({ temperature: spans, pH: spans });
   const axes: readonly OverlapAxis[] = [temperature, pH];
+  type Choice = Readonly<Record<"temperature" | "pH", PartialRange>>;
+
+  /** Every choice of one span for each trait, the adopted one first. */
+  const choicesOf = (
+    given: Readonly<Record<"temperature" | "pH", readonly PartialRange[]>>,
+  ): readonly Choice[] =>
+    given.temperature.flatMap((temperature) => given.pH.map((pH) => ({ temperature, pH })));
+
+  const known = (id: string, water: Readonly<Record<string, readonly PartialRange[]>>) =>
+    species(id, water as Readonly<Record<string, Spans>>);
 
   /** The measure by one choice of spans, by itself. */
-  const measuredAlone = (
-    a: Readonly<Record<string, PartialRange>>,
-    b: Readonly<Record<string, PartialRange>>,
-  ) => {
-    const alone = (id: string, water: Readonly<Record<string, PartialRange>>) =>
-      species(id, Object.fromEntries(Object.entries(water).map(([name, span]) => [name, [span]])));
-    return (
-      of(overlapRows([alone("a", a), alone("b", b)], { axes, measures: ["pianka"] }), "box", "pianka")
-        ?.value ?? null
-    );
-  };
+  function measuredAlone(measure: OverlapMeasure, a: Choice, b: Choice): number | null {
+    const alone = (id: string, { temperature, pH }: Choice) =>
+      known(id, { temperature: [temperature], pH: [pH] });
+    const rows = overlapRows([alone("a", a), alone("b", b)], { axes, measures: [measure] });
+    return of(rows, "box", measure)?.value ?? null;
+  }
 
-  test("are those of trying every choice one by one", () => {
-    fc.assert(
-      fc.property(profiles, profiles, (a, b) => {
-        const values = a.temperature.flatMap((at) =>
-          a.pH.flatMap((ap) =>
-            b.temperature.flatMap((bt) =>
-              b.pH.flatMap(
-                (bp) => measuredAlone({ temperature: at, pH: ap }, { temperature: bt, pH: bp }) ?? [],
-              ),
-            ),
-          ),
-        );
-        const rows = overlapRows([species("a", a), species("b", b)], { axes, measures: ["pianka"] });
-        const row = of(rows, "box", "pianka");
-        expect(row?.least).toBe(values.length > 0 ? Math.min(...values) : null);
-        expect(row?.greatest).toBe(values.length > 0 ? Math.max(...values) : null);
-      }),
-      { numRuns: 60 },
-    );
+  test.each<OverlapMeasure>(["pianka", "jaccard", "containment"])(
+    "of %s are those of trying every choice one by one",
+    (measure) => {
+      fc.assert(
+        fc.property(profiles, profiles, (a, b) => {
+          const tried = choicesOf(a).flatMap((first) =>
+            choicesOf(b).map((second) => measuredAlone(measure, first, second)),
+          );
+          const values = tried.filter((value) => value !== null);
+          const row = of(
+            overlapRows([known("a", a), known("b", b)], { axes, measures: [measure] }),
+            "box",
+            measure,
+          );
+          expect(row).toMatchObject({
+            value: tried[0] ?? null,
+            worlds: tried.length,
+            withoutValue: tried.length - values.length,
+            least: values.length > 0 ? expect.closeTo(Math.min(...values), 12) : null,
+            greatest: values.length > 0 ? expect.closeTo(Math.max(...values), 12) : null,
+          });
+        }),
+        { numRuns: 100 },
+      );
+    },
+  );
+
+  test("take no longer for twenty sources on each of four axes than for a few", () => {
+    const many = Array.from({ length: 20 }, (_, index) => ({
+      min: 5 + index / 8,
+      max: 9 + ((index * 7) % 20) / 5,
+    }));
+    const water = (shift: number) =>
+      Object.fromEntries(
+        ["temperature", "pH", "generalHardness", "salinity"].map((name) => [
+          name,
+          many.map(({ min, max }) => ({ min: min + shift, max: max + shift })),
+        ]),
+      );
+    const all: readonly OverlapAxis[] = [temperature, pH, hardness, "water.salinity"];
+    const rows = overlapRows([known("a", water(0)), known("b", water(1))], {
+      axes: all,
+      measures: ["jaccard"],
+    });
+    const box = of(rows, "box");
+    expect(box?.worlds).toBe(400 ** 4);
+    const extremes = rows
+      .filter(({ axis }) => axis !== "box")
+      .map(({ least, greatest }) => [least, greatest]);
+    expect(new Set(extremes.map(String)).size).toBe(1);
+    expect(box?.least).toBeLessThan(box?.value ?? Number.NaN);
+    expect(box?.greatest).toBeGreaterThan(box?.value ?? Number.NaN);
   });
 
   test("tell whose other span moves it farthest, and where to", () => {
