@@ -15,6 +15,7 @@ const entry = {
   compatibility: "src/compatibility/index.ts",
   standards: "src/standards/index.ts",
   report: "src/report/index.ts",
+  tables: "src/tables/index.ts",
 };
 
 /** The declarations that tsc wrote, each put into one file a module: tsc alone checks types. */

@@ -38,11 +38,8 @@ export const recalled: readonly Recalled[] = [
   },
   ...(
     [
-      ["containment", "Broder 1997, On the resemblance and containment of documents."],
-      ["jaccard", "Jaccard 1912, New Phytologist 11:37-50."],
       ["schoener", "Schoener 1970, Ecology 51:408-418."],
       ["simpson", "Simpson 1960, American Journal of Science 258-A:300-311."],
-      ["sorensen", "Sørensen 1948, Biologiske Skrifter 5(4):1-34."],
     ] as const
   ).map(([measure, settledBy]) => ({
     file: `ranges/${measure}.ts`,

@@ -22,6 +22,7 @@ const functions = exported.filter(isFunction);
 const tables = exported.filter((entry) => !isFunction(entry));
 
 const range = { min: 20, max: 26 };
+const columns = { ids: ["danio-rerio"], min: Float64Array.of(20), max: Float64Array.of(26) };
 const rectangle = { shape: "rectangle", length: 60, width: 30 };
 const polygon = {
   shape: "polygon",
@@ -52,6 +53,9 @@ const goodArguments: Readonly<Record<string, readonly (readonly unknown[])[]>> =
     [[range, { min: 22 }, range]],
     [[{ range }, { range }], (item: { range: unknown }) => item?.range],
   ],
+  rangeColumns: [[[{ id: "danio-rerio", water: { pH: { value: { kept: range } } } }], "water.pH"]],
+  sharing: [[columns, range]],
+  pairsThatShare: [[columns]],
   ordinalOverlap: [[["still", "gentle", "strong"], { min: "still" }, { min: "gentle", max: "strong" }]],
   convert: [
     [7, "degC", "degF"],
@@ -151,8 +155,9 @@ function withInstead(value: unknown, [key, ...rest]: readonly string[], instead:
   return { ...object, [key]: changed(object[key]) };
 }
 
-/** Numbers that are none, anywhere in a result. */
+/** Numbers that are none, anywhere in a result; columns hold an open end as infinite. */
 function nonFinite(value: unknown): readonly unknown[] {
+  if (value instanceof Float64Array) return [...value.filter(Number.isNaN)];
   if (typeof value === "number") return Number.isFinite(value) ? [] : [value];
   return typeof value === "object" && value !== null ? Object.values(value).flatMap(nonFinite) : [];
 }

@@ -1,4 +1,4 @@
-// Turns each ts fence of the doc comments, README.md and DEVELOPERS.md into a test in tests/generated.
+// Turns each ts fence of the doc comments, README.md, DEVELOPERS.md and the guides into a test in tests/generated.
 //   expression; // => value     deeply equal, numbers to within 1e-9 of their size
 //   expression; // ≈ number     equal to three significant figures
 //   expression; // throws
@@ -90,7 +90,9 @@ function checked(statement: ts.Statement, claim: RegExpMatchArray | null | undef
     : `expect(${expression}).toStrictEqual(near(${value}));`;
 }
 
-const paths = (await glob(["src/**/*.ts", "README.md", "DEVELOPERS.md"], { cwd: root })).sort();
+const paths = (
+  await glob(["src/**/*.ts", "README.md", "DEVELOPERS.md", "docs/guides/*.md"], { cwd: root })
+).sort();
 const fences = await Promise.all(
   paths.map(async (path) => fencesOf(path, await readFile(join(root, path), "utf8"))),
 );

@@ -1,10 +1,16 @@
 /**
  * Closed intervals, such as the temperatures two species are kept at: what they share, what lies between them, and
  * how much they overlap by the measures of ecology. Ranges may be one-sided and compare in one unit, any unit; classes
- * in order, such as currents from still to strong, have {@link ordinalOverlap}.
+ * in order, such as currents from still to strong, have {@link ordinalOverlap}. Who shares what among thousands is
+ * answered from {@link rangeColumns}.
+ *
+ * One rule says where the measures have a value: 0 wherever two ranges lie apart; none where they meet and one is
+ * one-sided or has zero width; else by the formula. All of them follow from two numbers, the share that each range has
+ * in common with the other: several of them are one piece of evidence, told several ways.
  *
  * @packageDocumentation
  */
+export { type RangeColumns, type RangePath, rangeColumns } from "./columns";
 export { containment } from "./containment";
 export { contains } from "./contains";
 export { gap } from "./gap";
@@ -12,9 +18,11 @@ export { jaccard } from "./jaccard";
 export { type LimitingPair, limitingPair } from "./limiting-pair";
 export { type OrdinalRange, ordinalOverlap, type PartialOrdinalRange } from "./ordinal-overlap";
 export { overlap } from "./overlap";
+export { pairsThatShare } from "./pairs-that-share";
 export { pianka } from "./pianka";
 export type { PartialRange, Range } from "./range";
 export { schoener } from "./schoener";
+export { sharing } from "./sharing";
 export { simpson } from "./simpson";
 export { sorensen } from "./sorensen";
 export { width } from "./width";

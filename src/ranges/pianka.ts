@@ -1,21 +1,26 @@
 import type { PartialRange } from "./range";
-import { widths } from "./widths";
+import { measured, type WidthFormula } from "./widths";
+
+/** The formula of {@link pianka}. */
+export const piankaOf: WidthFormula = ({ a, b, shared }) => Math.sqrt(shared / a) * Math.sqrt(shared / b);
 
 /**
  * Pianka's index of niche overlap, O = Σpq / √(Σp² Σq²), for two species that use their range evenly and nothing
  * beyond it.
  *
  * Under that assumption the use of a state is 1/width within the range and 0 outside, which makes O the width
- * shared over the geometric mean of both widths. Records that say where in its range a species is usually found
- * would give another value.
+ * shared over the geometric mean of both widths, s / √(ab). Records that say where in its range a species is usually
+ * found would give another value, and so does counting use in bins.
  *
  * Source: Pianka, E. R. (1973) The structure of lizard communities, Annual Review of Ecology and Systematics 4:
  * 53–74.
  *
  * @param a A range, in any unit.
  * @param b A range, in the unit of `a`.
- * @returns From 0 (no width shared) to 1 (the same range); `undefined` if either has zero width or is one-sided.
- * @throws InvalidInputError if a range is reversed, states no end, or an end is not finite.
+ * @returns From 0 (no width shared) to 1 (the same range); 0 wherever the ranges lie apart; `undefined` where they meet and one is
+ * one-sided or has zero width.
+ * @throws InvalidInputError if a range is reversed, states no end, an end is not finite, or widths pass the greatest
+ * number.
  *
  * @example
  * ```ts
@@ -26,7 +31,5 @@ import { widths } from "./widths";
  * ```
  */
 export function pianka(a: PartialRange, b: PartialRange): number | undefined {
-  const width = widths(a, b);
-  if (!width || width.a === 0 || width.b === 0) return undefined;
-  return Math.sqrt(width.shared / width.a) * Math.sqrt(width.shared / width.b);
+  return measured(a, b, piankaOf);
 }

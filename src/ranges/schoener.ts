@@ -1,21 +1,29 @@
 import type { PartialRange } from "./range";
-import { widths } from "./widths";
+import { measured, type WidthFormula } from "./widths";
+
+/** The formula of {@link schoener}. */
+export const schoenerOf: WidthFormula = ({ a, b, shared }) => shared / Math.max(a, b);
 
 /**
  * Schoener's index of niche overlap, D = 1 − ½ Σ|p − q|, for two species that use their range evenly and
  * nothing beyond it.
  *
  * Under that assumption the use of a state is 1/width within the range and 0 outside, and as both uses sum to 1,
- * D = ∫ min(p, q): the width shared over the width of the wider range. Records that say where in its range a
- * species is usually found would give another value.
+ * D = ∫ min(p, q): the width shared over the width of the wider range, s / max(a, b). That integral is what statistics
+ * calls the coefficient of overlapping, so that for two even uses both are one number; so is the proportional similarity
+ * that some programs call Czekanowski's. Records that say where in its range a species is usually found would give
+ * another value, and so does counting use in bins: of 20 to 26 °C and 24 to 28 °C this gives 1/3, and bins of one whole
+ * degree 3/7.
  *
- * Source (from memory): Schoener, T. W. (1970) Nonsynchronous spatial overlap of lizards in patchy habitats, Ecology 51:
- * 408–418.
+ * Source: the R package spaa, niche.overlap.pair, which names the formula after him: Schoener, T. W. (1970) Nonsynchronous
+ * spatial overlap of lizards in patchy habitats, Ecology 51: 408–418 (this reference from memory).
  *
  * @param a A range, in any unit.
  * @param b A range, in the unit of `a`.
- * @returns From 0 (no width shared) to 1 (the same range); `undefined` if either has zero width or is one-sided.
- * @throws InvalidInputError if a range is reversed, states no end, or an end is not finite.
+ * @returns From 0 (no width shared) to 1 (the same range); 0 wherever the ranges lie apart; `undefined` where they meet and one is
+ * one-sided or has zero width.
+ * @throws InvalidInputError if a range is reversed, states no end, an end is not finite, or widths pass the greatest
+ * number.
  *
  * @example
  * ```ts
@@ -26,7 +34,5 @@ import { widths } from "./widths";
  * ```
  */
 export function schoener(a: PartialRange, b: PartialRange): number | undefined {
-  const width = widths(a, b);
-  if (!width || width.a === 0 || width.b === 0) return undefined;
-  return width.shared / Math.max(width.a, width.b);
+  return measured(a, b, schoenerOf);
 }

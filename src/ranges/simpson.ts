@@ -1,18 +1,24 @@
 import type { PartialRange } from "./range";
-import { widths } from "./widths";
+import { measured, type WidthFormula } from "./widths";
+
+/** The formula of {@link simpson}. */
+export const simpsonOf: WidthFormula = ({ a, b, shared }) => shared / Math.min(a, b);
 
 /**
- * Simpson's index of two ranges, also called the overlap coefficient: the width they share over the width of the
- * narrower.
+ * Simpson's index of two ranges: the width they share over the width of the narrower.
+ *
+ * Formula: s / min(a, b), of widths a and b that share s. Of sets it is also called the Szymkiewicz–Simpson or overlap
+ * coefficient; what statistics calls the coefficient of overlapping is another measure, {@link schoener}.
  *
  * Source (from memory): Simpson, G. G. (1960) Notes on the measurement of faunal resemblance, American Journal of Science
  * 258-A: 300–311, with widths in place of counts of species.
  *
  * @param a A range, in any unit.
  * @param b A range, in the unit of `a`.
- * @returns From 0 (no width shared) to 1 (one lies within the other); `undefined` if either has zero width or is
- * one-sided.
- * @throws InvalidInputError if a range is reversed, states no end, or an end is not finite.
+ * @returns From 0 (no width shared) to 1 (one lies within the other); 0 wherever the ranges lie apart; `undefined` where they meet and one is
+ * one-sided or has zero width.
+ * @throws InvalidInputError if a range is reversed, states no end, an end is not finite, or widths pass the greatest
+ * number.
  *
  * @example
  * ```ts
@@ -23,8 +29,5 @@ import { widths } from "./widths";
  * ```
  */
 export function simpson(a: PartialRange, b: PartialRange): number | undefined {
-  const width = widths(a, b);
-  if (!width) return undefined;
-  const narrower = Math.min(width.a, width.b);
-  return narrower > 0 ? width.shared / narrower : undefined;
+  return measured(a, b, simpsonOf);
 }

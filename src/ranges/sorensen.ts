@@ -1,17 +1,24 @@
 import type { PartialRange } from "./range";
-import { widths } from "./widths";
+import { measured, type WidthFormula } from "./widths";
+
+/** The formula of {@link sorensen}. */
+export const sorensenOf: WidthFormula = ({ a, b, shared }) => (2 * shared) / (a + b);
 
 /**
  * The Sørensen index of two ranges, also called Dice's: twice the width they share over the sum of both widths.
  *
- * Source (from memory): Sørensen, T. (1948) A method of establishing groups of equal amplitude in plant sociology based on
- * similarity of species content, Biologiske Skrifter 5(4): 1–34, with widths in place of counts of species.
+ * Formula: S = 2s / (a + b), of widths a and b that share s.
+ *
+ * Source: of volumes, the R package hypervolume, hypervolume_overlap_statistics. The index is named after Sørensen, T. (1948)
+ * A method of establishing groups of equal amplitude in plant sociology, Kongelige Danske Videnskabernes Selskab 5(4): 1–34,
+ * where it counts species.
  *
  * @param a A range, in any unit.
  * @param b A range, in the unit of `a`.
- * @returns From 0 (no width shared) to 1 (the same range); `undefined` if both have zero width or either is
- * one-sided.
- * @throws InvalidInputError if a range is reversed, states no end, or an end is not finite.
+ * @returns From 0 (no width shared) to 1 (the same range); 0 wherever the ranges lie apart; `undefined` where they meet and one is
+ * one-sided or has zero width.
+ * @throws InvalidInputError if a range is reversed, states no end, an end is not finite, or widths pass the greatest
+ * number.
  *
  * @example
  * ```ts
@@ -22,8 +29,5 @@ import { widths } from "./widths";
  * ```
  */
 export function sorensen(a: PartialRange, b: PartialRange): number | undefined {
-  const width = widths(a, b);
-  if (!width) return undefined;
-  const both = width.a + width.b;
-  return both > 0 ? (2 * width.shared) / both : undefined;
+  return measured(a, b, sorensenOf);
 }

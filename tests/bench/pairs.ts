@@ -48,7 +48,8 @@ function ofWater() {
   const spans = (["temperature", "pH", "generalHardness", "salinity"] as const).map((name) => {
     const ends = { min: new Float64Array(size), max: new Float64Array(size) };
     for (const [index, { water = {} }] of allSpecies.entries()) {
-      const { min = Number.NEGATIVE_INFINITY, max = Number.POSITIVE_INFINITY } = water[name]?.value.kept ?? {};
+      const { min = Number.NEGATIVE_INFINITY, max = Number.POSITIVE_INFINITY } =
+        water[name]?.value.kept ?? {};
       ends.min[index] = min;
       ends.max[index] = max;
     }
@@ -92,10 +93,18 @@ export function pairFigures(): readonly Figure[] {
     byNumbers: () => Array.from({ length: 50 }, byNumbers),
   });
   return [
-    { figure: "assessPair, as times writing both profiles: 95 of 100 pairs", found: quantile(ratios, 0.95), target: 1 },
+    {
+      figure: "assessPair, as times writing both profiles: 95 of 100 pairs",
+      found: quantile(ratios, 0.95),
+      target: 1,
+    },
     { figure: "assessPair, as times writing both profiles: the most", found: Math.max(...ratios), target: 2 },
     { figure: "assessPair: kB taken", found: allocated(), target: 20 },
-    { figure: "outcomes of all pairs, as a share of their verdicts", found: time.outcomes / time.verdicts, target: 0.5 },
+    {
+      figure: "outcomes of all pairs, as a share of their verdicts",
+      found: time.outcomes / time.verdicts,
+      target: 0.5,
+    },
     {
       figure: "outcomes by the rules of water, as times a loop over numbers",
       found: (50 * time.byRules) / time.byNumbers,

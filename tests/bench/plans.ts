@@ -93,7 +93,15 @@ export function planFigures(): readonly Figure[] {
     },
     { figure: "planner, other water: share of assessPlan", found: time.water / time.plan, target: 0.02 },
     { figure: "planner, other cover: share of assessPlan", found: time.tank / time.plan, target: 0.02 },
-    { figure: "planner, one group replaced: share of assessPlan", found: time.group / time.plan, target: 0.06 },
-    { figure: "planner, verdict in other water: share of assessPlan", found: time.verdict / time.plan, target: 0.15 },
+    {
+      figure: "planner, one group replaced: share of assessPlan",
+      found: time.group / time.plan,
+      target: 0.06,
+    },
+    {
+      figure: "planner, verdict in other water: share of assessPlan",
+      found: time.verdict / time.plan,
+      target: 0.15,
+    },
   ];
 }

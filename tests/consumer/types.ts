@@ -12,6 +12,7 @@ import type { describe } from "vivary/report";
 import type { Problem } from "vivary/schema";
 import type { SpeciesRecord, TraitPath } from "vivary/species";
 import type { OfficialRequirement } from "vivary/standards";
+import type { OverlapRow } from "vivary/tables";
 import type { tankGeometry } from "vivary/tank";
 import type { convert } from "vivary/units";
 import type { oxygenSaturation } from "vivary/water";
@@ -28,6 +29,7 @@ export interface Used {
   readonly problem: Problem;
   readonly path: TraitPath;
   readonly requirement: OfficialRequirement;
+  readonly overlap: OverlapRow;
   readonly geometry: ReturnType<typeof tankGeometry>;
   readonly length: ReturnType<typeof convert>;
   readonly oxygen: ReturnType<typeof oxygenSaturation>;

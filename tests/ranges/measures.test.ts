@@ -1,5 +1,6 @@
 import fc from "fast-check";
 import { describe, expect, test } from "vitest";
+import { InvalidInputError } from "../../src/errors";
 import {
   containment,
   contains,
@@ -11,7 +12,7 @@ import {
   simpson,
   sorensen,
 } from "../../src/ranges";
-import { ranges, roughRanges, wideRanges } from "./arbitrary";
+import { partialRanges, ranges, roughRanges, wideRanges } from "./arbitrary";
 
 const symmetric = { jaccard, sorensen, simpson, schoener, pianka };
 const measures = { ...symmetric, containment };
@@ -59,40 +60,38 @@ describe.each(Object.entries(measures))("%s", (_, measure) => {
     );
   });
 
-  test("has no value for one-sided ranges, nor where both have zero width", () => {
+  test("has no value where ranges meet and one is one-sided or has zero width", () => {
     const closed = { min: 20, max: 26 };
-    const oneSided: readonly PartialRange[] = [{ min: 22 }, { max: 22 }, { min: 30 }];
-    for (const range of oneSided) {
+    const others: readonly PartialRange[] = [{ min: 22 }, { max: 22 }, { min: 26 }, { min: 24, max: 24 }];
+    for (const range of others) {
       expect(measure(closed, range)).toBeUndefined();
       expect(measure(range, closed)).toBeUndefined();
       expect(measure(range, range)).toBeUndefined();
     }
-    expect(measure({ min: 22, max: 22 }, { min: 22, max: 22 })).toBeUndefined();
-    expect(measure({ min: 22, max: 22 }, { min: 24, max: 24 })).toBeUndefined();
   });
 
-  test("has no value for ranges too wide to measure", () => {
-    const huge = { min: -1.7e308, max: 1.7e308 };
-    expect(measure(huge, huge)).toBeUndefined();
-  });
-});
-
-describe("zero width beside a width", () => {
-  const point = { min: 24, max: 24 };
-  const wide = { min: 20, max: 26 };
-
-  test("is nothing shared, of something", () => {
-    expect(jaccard(point, wide)).toBe(0);
-    expect(sorensen(point, wide)).toBe(0);
-    expect(containment(wide, point)).toBe(0);
-  });
-
-  test("has no value where its own width divides", () => {
-    expect(containment(point, wide)).toBeUndefined();
-    for (const measure of [simpson, schoener, pianka]) {
-      expect(measure(point, wide)).toBeUndefined();
-      expect(measure(wide, point)).toBeUndefined();
+  test("is 0 for ranges apart, whatever an open end or a width of zero", () => {
+    const closed = { min: 20, max: 26 };
+    const others: readonly PartialRange[] = [{ min: 27 }, { max: 19.5 }, { min: 30, max: 30 }];
+    for (const range of others) {
+      expect(measure(closed, range)).toBe(0);
+      expect(measure(range, closed)).toBe(0);
     }
+    expect(measure({ min: 22, max: 22 }, { min: 24, max: 24 })).toBe(0);
+    expect(measure({ max: 6 }, { min: 7 })).toBe(0);
+  });
+
+  test("has a value for the same pairs as every other measure", () => {
+    fc.assert(
+      fc.property(partialRanges, partialRanges, (a, b) => {
+        expect(measure(a, b) === undefined).toBe(jaccard(a, b) === undefined);
+      }),
+    );
+  });
+
+  test("refuses ranges too wide to measure", () => {
+    const huge = { min: -1.7e308, max: 1.7e308 };
+    expect(() => measure(huge, huge)).toThrow(InvalidInputError);
   });
 });
 
@@ -155,4 +154,26 @@ test("a range widened from within the other shares no less of it", () => {
       expect(containment(b, wider)).toBeGreaterThanOrEqual(containment(b, a) ?? Number.NaN);
     }),
   );
+});
+
+test("all follow from the two shares that each range has in common with the other", () => {
+  fc.assert(
+    fc.property(wideRanges, wideRanges, (a, b) => {
+      const [u, v] = [containment(a, b) ?? Number.NaN, containment(b, a) ?? Number.NaN];
+      fc.pre(u > 0);
+      expect(jaccard(a, b)).toBeCloseTo(1 / (1 / u + 1 / v - 1), 12);
+      expect(pianka(a, b)).toBeCloseTo(Math.sqrt(u * v), 12);
+    }),
+  );
+});
+
+test("bins of one degree give more than the even use of a range", () => {
+  // As programs that count states do it: 20 to 26 °C are seven whole degrees, 24 to 28 °C five, three of them shared.
+  const bins = ({ min, max }: { min: number; max: number }) => max - min + 1;
+  const [a, b, shared] = [
+    { min: 20, max: 26 },
+    { min: 24, max: 28 },
+    { min: 24, max: 26 },
+  ];
+  expect(schoener(a, b)).toBeLessThan(bins(shared) / bins(a));
 });

@@ -12,6 +12,8 @@ export interface TraitDefinition {
   readonly unit?: string;
   /** Values outside this span are mistakes of unit or typing. In the trait's unit. */
   readonly plausible?: { readonly min: number; readonly max: number };
+  /** Below this there is nothing: where only an upper end is stated, the span reaches down to it. In the trait's unit. */
+  readonly floor?: number;
   /** Its classes ascend. */
   readonly ordinal?: true;
   /** A record without it is incomplete. */
@@ -31,8 +33,8 @@ const traits = /* @__PURE__ */ frozen({
   "size.lifespan": { way: "ages", unit: "a", plausible: { min: 0.3, max: 150 } },
   "water.temperature": { way: "figures", unit: "degC", plausible: { min: -2, max: 48 }, essential: true },
   "water.pH": { way: "figures", plausible: { min: 3, max: 11 } },
-  "water.generalHardness": { way: "figures", unit: "dH", plausible: { min: 0, max: 60 } },
-  "water.salinity": { way: "figures", unit: "g/kg", plausible: { min: 0, max: 120 } },
+  "water.generalHardness": { way: "figures", unit: "dH", plausible: { min: 0, max: 60 }, floor: 0 },
+  "water.salinity": { way: "figures", unit: "g/kg", plausible: { min: 0, max: 120 }, floor: 0 },
   "water.flow": { way: "one", ordinal: true },
   "water.oxygenNeed": { way: "one", ordinal: true },
   "water.airBreathing": { way: "one", ordinal: true },

@@ -1,0 +1,35 @@
+// Writes the files to be attached to a release: the tables as a Data Package, and as a Darwin Core Archive.
+import { mkdir, writeFile } from "node:fs/promises";
+import { join } from "node:path";
+import { program } from "commander";
+import { strToU8, type Zippable, zipSync } from "fflate";
+import { root } from "./files";
+import { darwinCoreFiles } from "./tables/darwin-core";
+import { dataPackageFiles, type Files, releasedRows } from "./tables/data-package";
+
+/** The files as one zip, the same for the same files. */
+function zipped(files: Files): Uint8Array {
+  const entries: Zippable = Object.fromEntries(
+    Object.entries(files).map(([name, text]) => [name, [strToU8(text), { mtime: "1980-01-01T12:00:00" }]]),
+  );
+  return zipSync(entries, { level: 9 });
+}
+
+program
+  .option("--to <folder>", "where to write them", join(root, ".cache/tables"))
+  .action(async ({ to }: { readonly to: string }) => {
+    const rows = await releasedRows();
+    const archives = {
+      "vivary-data-package.zip": dataPackageFiles(rows),
+      "vivary-darwin-core-archive.zip": darwinCoreFiles(rows),
+    };
+    await mkdir(to, { recursive: true });
+    for (const [name, files] of Object.entries(archives)) {
+      const archive = zipped(files);
+      await writeFile(join(to, name), archive);
+      const held = Object.keys(files).join(", ");
+      console.log(`${join(to, name)}: ${Math.round(archive.length / 1000)} kB (${held})`);
+    }
+  });
+
+await program.parseAsync();

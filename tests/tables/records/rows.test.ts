@@ -1,0 +1,254 @@
+import { describe, expect, test } from "vitest";
+import { allSpecies, speciesById } from "../../../src/catalog";
+import { InvalidInputError } from "../../../src/errors";
+import { allRecords, recordById } from "../../../src/evidence";
+import { resolve, type SpeciesRecord, traitPaths } from "../../../src/species";
+import { factRows, nameRows, sourceRows, statementRows, taxonRows, traitRows } from "../../../src/tables";
+
+const recordOf = (id: string): SpeciesRecord => {
+  const record = recordById(id);
+  if (!record) throw new Error(`${id} is not in the catalog.`);
+  return record;
+};
+
+describe("species", () => {
+  test("are rows of records and of profiles alike", () => {
+    expect(taxonRows(allRecords)).toStrictEqual(taxonRows(allSpecies));
+    expect(nameRows(allRecords)).toStrictEqual(nameRows(allSpecies));
+  });
+
+  test("bear their name with and without its author, and their keys elsewhere", () => {
+    const [row] = taxonRows([recordOf("puntigrus-tetrazona")]);
+    expect(row).toMatchObject({
+      taxonID: "puntigrus-tetrazona",
+      scientificName: "Puntigrus tetrazona (Bleeker, 1855)",
+      canonicalName: "Puntigrus tetrazona",
+      genus: "Puntigrus",
+      kind: "fish",
+    });
+    expect(row?.identifiers).toMatch(/^\w+:\w+( \| \w+:\w+)*$/);
+  });
+
+  test("have their vernacular names by rank, those of forms apart, and synonyms without a language", () => {
+    const rows = nameRows([recordOf("puntigrus-tetrazona")]);
+    expect(
+      rows.filter(({ form, language }) => form === null && language === "en").map(({ rank }) => rank),
+    ).toStrictEqual(recordOf("puntigrus-tetrazona").names.en?.map((_, index) => index + 1));
+    expect(rows.some(({ form }) => form === "long-fin")).toBe(true);
+    const synonyms = rows.filter(({ nameType }) => nameType === "synonym");
+    expect(synonyms.map(({ name }) => name)).toContain("Barbus tetrazona");
+    expect(synonyms.every(({ language }) => language === null)).toBe(true);
+  });
+});
+
+describe("traits", () => {
+  test("are all there, measured ones with a unit that UCUM knows", () => {
+    const rows = traitRows();
+    expect(rows.map(({ trait }) => trait)).toStrictEqual(traitPaths);
+    expect(rows.filter(({ unit, ucum }) => unit !== null && ucum === null)).toStrictEqual([]);
+    expect(
+      rows.filter(({ least }) => least !== null).map(({ trait, least }) => [trait, least]),
+    ).toStrictEqual([
+      ["water.generalHardness", 0],
+      ["water.salinity", 0],
+    ]);
+  });
+});
+
+/** A record that states one trait. */
+const stating = (section: string, trait: string, statements: readonly object[]): SpeciesRecord =>
+  ({
+    id: "genus-epithet",
+    taxonomy: { name: "Genus epithet", authority: "Author, 1900", family: "F", order: "O", kind: "fish" },
+    names: {},
+    sources: {
+      book: { cite: "book-1990", at: "12" },
+      mirror: { cite: "site", at: "x", root: "book-1990", commercial: false },
+      paper: { cite: "paper-2000", memory: true },
+    },
+    [section]: { [trait]: statements },
+  }) as SpeciesRecord;
+
+describe("statements", () => {
+  test("hold numbers apart from words", () => {
+    for (const row of statementRows(allRecords.slice(0, 20))) {
+      for (const number of [row.number, row.min, row.max])
+        expect(number === null || Number.isFinite(number)).toBe(true);
+      const held = [
+        row.number ?? row.min ?? row.max,
+        row.word ?? row.minWord ?? row.maxWord,
+        row.truth,
+        row.text,
+      ];
+      expect(held.filter((cell) => cell !== null).length).toBe(row.counts === "informs" ? 0 : 1);
+    }
+  });
+
+  test("are in the trait's unit, and name the unit of the source", () => {
+    const [row] = statementRows([
+      stating("water", "temperature", [
+        { by: "book", as: "kept", value: { min: 68, max: 77 }, unit: "degF" },
+      ]),
+    ]);
+    expect(row?.min).toBeCloseTo(20, 9);
+    expect(row?.max).toBeCloseTo(25, 9);
+    expect(row).toMatchObject({ unit: "degC", statedUnit: "degF", sourceID: "book-1990", at: "12" });
+  });
+
+  test("of several parts have a row for each", () => {
+    const rows = statementRows([
+      stating("temperament", "acts", [
+        { by: "book", value: { does: "chases", target: "own-sex", doer: "male" } },
+      ]),
+    ]);
+    expect(rows.map(({ statementID, part, word }) => [statementID, part, word])).toStrictEqual([
+      ["genus-epithet/temperament.acts/1", "does", "chases"],
+      ["genus-epithet/temperament.acts/1", "target", "own-sex"],
+      ["genus-epithet/temperament.acts/1", "doer", "male"],
+    ]);
+    const hides = statementRows([
+      stating("space", "hides", [
+        { by: "book", value: { anyOf: ["caves", "wood"], each: 1, holder: "male" } },
+      ]),
+    ]);
+    expect(hides.map(({ part, word, number }) => [part, word ?? number])).toStrictEqual([
+      ["anyOf.1", "caves"],
+      ["anyOf.2", "wood"],
+      ["each", 1],
+      ["holder", "male"],
+    ]);
+  });
+
+  test("of a least room tell for how many animals it is, beside its size in the unit", () => {
+    const [row] = statementRows([
+      stating("space", "baseLength", [{ by: "book", value: { least: 60, for: 6 } }]),
+    ]);
+    expect(row).toMatchObject({ part: "least", number: 60, unit: "cm", animals: 6 });
+  });
+
+  test("say what becomes of each: used, standing beside, repeating its root, set aside, or a note alone", () => {
+    const rows = statementRows([
+      stating("water", "pH", [
+        { by: "book", as: "kept", value: { min: 6, max: 7 } },
+        { by: "paper", as: "kept", value: { min: 5.5, max: 7.5 } },
+        { by: "mirror", as: "kept", value: { min: 6, max: 8 } },
+        { by: "common-practice", as: "kept", value: { min: 5, max: 8 }, setAside: "Too wide." },
+        { by: "curator", note: "Soft water is best." },
+      ]),
+    ]);
+    expect(rows.map(({ by, counts, basis }) => [by, counts, basis])).toStrictEqual([
+      ["book", "used", "published"],
+      ["paper", "stands", "memory"],
+      ["mirror", "repeats", "published"],
+      ["common-practice", "set-aside", "common-practice"],
+      ["curator", "informs", "curated"],
+    ]);
+    expect(rows.map(({ root, commercialUse }) => [root, commercialUse])[2]).toStrictEqual([
+      "book-1990",
+      false,
+    ]);
+  });
+
+  test("that fill the open end of the one that is used are used too", () => {
+    const rows = statementRows([
+      stating("water", "pH", [
+        { by: "book", as: "limit", value: { min: 4 } },
+        { by: "paper", as: "limit", value: { max: 9 } },
+      ]),
+    ]);
+    expect(rows.map(({ counts }) => counts)).toStrictEqual(["used", "used"]);
+  });
+
+  test("of forms name the form", () => {
+    const rows = statementRows([recordOf("puntigrus-tetrazona")]).filter(({ form }) => form === "long-fin");
+    expect(rows.map(({ trait }) => trait)).toContain("appearance.longFins");
+  });
+});
+
+describe("facts", () => {
+  const danio = speciesById("danio-rerio");
+  const rows = factRows(danio ? [danio] : []);
+  const of = (trait: string) => rows.filter((row) => row.trait === trait && row.form === null);
+
+  test("are those of the profile: figures by meaning, lengths with their totals, rooms by animals", () => {
+    expect(of("water.temperature").map(({ meaning }) => meaning)).toStrictEqual(
+      Object.keys(danio?.water?.temperature?.value ?? {}),
+    );
+    const totals = of("size.adultLength").filter(({ part }) => part === "total");
+    expect(totals.map(({ min, max }) => ({ min, max }))).toStrictEqual(
+      danio?.size?.adultLength?.value.map(({ total }) => total),
+    );
+    expect(
+      of("space.baseLength").map(({ animals, number }) => ({ least: number, for: animals })),
+    ).toStrictEqual(danio?.space?.baseLength?.value);
+    expect(of("water.flow")[0]).toMatchObject({ minWord: danio?.water?.flow?.value.min, min: null });
+  });
+
+  test("tell of a list that is known to be empty", () => {
+    const [row] = factRows([resolve(stating("predation", "eats", [{ by: "book", value: "none" }]))]);
+    expect(row).toMatchObject({ trait: "predation.eats", word: "none", basis: "published", saidBy: "book" });
+  });
+
+  test("name their sources where the profile does, and whether another value stands", () => {
+    const record = recordOf("puntigrus-tetrazona");
+    const pH = factRows([resolve(record)]).find(({ trait, form }) => trait === "water.pH" && form === null);
+    expect(pH).toMatchObject({ saidBy: "fishbase", disputed: true, min: 6, max: 8 });
+  });
+
+  test("say where the optimum stands in, and which ends are a handbook's", () => {
+    const [kept] = factRows([
+      resolve(
+        stating("water", "generalHardness", [{ by: "book", as: "optimum", value: { min: 2, max: 8 } }]),
+      ),
+    ]);
+    expect(kept).toMatchObject({ meaning: "kept", standsIn: true, basis: "derived" });
+    const [bound] = factRows([
+      resolve(
+        stating("water", "generalHardness", [
+          { by: "book", as: "kept", value: { max: 8 }, precision: "class" },
+        ]),
+      ),
+    ]);
+    expect(bound).toMatchObject({ min: null, max: 8, classEnds: "max", standsIn: false });
+  });
+});
+
+describe("sources", () => {
+  test("are rows with authors, year and place, and with what the licence says", () => {
+    const source = {
+      id: "froese-2020",
+      type: "dataset",
+      title: "FishBase",
+      author: [{ family: "Froese", given: "R." }, { literal: "FishBase team" }, { family: "Pauly" }],
+      issued: { "date-parts": [[2020, 5]] },
+      DOI: "10.1000/1",
+      custom: { commercial: false },
+    };
+    expect(sourceRows({ "froese-2020": source, gone: undefined })).toStrictEqual([
+      {
+        sourceID: "froese-2020",
+        type: "dataset",
+        title: "FishBase",
+        authors: "Froese, R.; FishBase team; Pauly",
+        year: 2020,
+        container: null,
+        volume: null,
+        issue: null,
+        pages: null,
+        publisher: null,
+        doi: "10.1000/1",
+        url: null,
+        commercialUse: false,
+      },
+    ]);
+  });
+});
+
+test.each(Object.entries({ taxonRows, nameRows, statementRows, factRows, sourceRows }))(
+  "%s refuses what is none",
+  (_, rowsOf) => {
+    for (const given of [undefined, null, 7, "danio-rerio"]) {
+      expect(() => Reflect.apply(rowsOf, undefined, [given])).toThrow(InvalidInputError);
+    }
+  },
+);

@@ -1,0 +1,81 @@
+import { expect, test } from "vitest";
+import { findSpecies } from "../../src/catalog";
+import { assessPair, assessPlan } from "../../src/compatibility";
+import { InvalidInputError } from "../../src/errors";
+import type { SpeciesProfile } from "../../src/species";
+import { verdictRows } from "../../src/tables";
+
+const named = (name: string): SpeciesProfile => {
+  const [found] = findSpecies(name);
+  if (!found) throw new Error(`${name} is not in the catalog.`);
+  return found;
+};
+const pair = assessPair({ species: named("angelfish") }, { species: named("neon tetra") });
+const plan = assessPlan({
+  tank: {
+    base: { shape: "rectangle", length: 100, width: 40 },
+    height: 45,
+    lid: true,
+    cover: 0.6,
+    openWater: 0.3,
+  },
+  groups: [{ species: named("danio rerio"), unsexed: 6 }],
+});
+const rows = verdictRows([pair, plan]);
+
+test("every finding of every verdict has its rows, those whose condition is met among them", () => {
+  const told = [
+    ...new Set(rows.map(({ verdict, finding, rule, met }) => [verdict, finding, rule, met].join(" "))),
+  ];
+  const findings = [pair, plan].flatMap(({ findings, met }, index) => [
+    ...findings.map(({ rule }, place) => `${index + 1} ${place + 1} ${rule} false`),
+    ...met.map(({ rule }, place) => `${index + 1} ${findings.length + place + 1} ${rule} true`),
+  ]);
+  expect(told).toStrictEqual(findings);
+  expect(plan.met.length).toBeGreaterThan(0);
+});
+
+test("numbers stand as numbers with their unit, words as words", () => {
+  const shared = rows.find(({ rule, measure }) => rule === "temperature" && measure === "shared");
+  expect(shared).toMatchObject({ min: 24, max: 26, unit: "degC", number: null, word: null });
+  const prey = rows.find(({ rule, measure }) => rule === "predation" && measure === "prey");
+  expect(prey).toMatchObject({
+    number: 3.5,
+    unit: "cm",
+    fromID: "pterophyllum-scalare",
+    toID: "paracheirodon-innesi",
+  });
+  const calmest = rows.find(({ rule, measure }) => rule === "flow" && measure === "calmest");
+  expect(calmest).toMatchObject({ word: "still", number: null, unit: null });
+});
+
+test("a condition stands beside its finding", () => {
+  const asked = plan.findings.flatMap((finding) => ("condition" in finding ? [finding] : []));
+  expect(asked.length).toBeGreaterThan(0);
+  for (const { rule, condition } of asked) {
+    const row = rows.find(
+      (each) => each.verdict === 2 && each.rule === rule && each.conditionOn === condition.on,
+    );
+    const { wanted } = condition;
+    const told = "oneOf" in wanted ? wanted.oneOf.join(" | ") : [wanted.min ?? null, wanted.max ?? null];
+    expect("oneOf" in wanted ? row?.conditionWords : [row?.conditionMin, row?.conditionMax]).toStrictEqual(
+      told,
+    );
+  }
+});
+
+test("a verdict without findings has a row that tells the outcome", () => {
+  const bare = { ...pair, outcome: "suitable", findings: [], met: [] } as const;
+  const [row, ...more] = verdictRows([bare]);
+  expect(more).toStrictEqual([]);
+  expect(row).toMatchObject({ rowID: "1", outcome: "suitable", finding: null, rule: null });
+});
+
+test("rows have ids that none shares", () => {
+  expect(new Set(rows.map(({ rowID }) => rowID)).size).toBe(rows.length);
+});
+
+test("refuses what are no verdicts", () => {
+  expect(() => Reflect.apply(verdictRows, undefined, [pair])).toThrow(InvalidInputError);
+  expect(() => Reflect.apply(verdictRows, undefined, [["suitable"]])).toThrow(InvalidInputError);
+});
