@@ -99,7 +99,18 @@ const orUnknown = <Value>(values: readonly Value[]): readonly (Value | undefined
 export const noStock: Stock = { end: "likely", animals: [] };
 
 /** Oxygen that a stock uses through a warm night, mg/h: as fish go about in a group; at least at rest. */
-export function oxygenDemandOf({ end, animals }: Stock, temperature: number): number {
+export function oxygenDemandOf(stock: Stock, temperature: number): number {
+  const known = demands.get(stock) ?? new Map<number, number>();
+  demands.set(stock, known);
+  const demand = known.get(temperature) ?? demandOf(stock, temperature);
+  known.set(temperature, demand);
+  return demand;
+}
+
+/** By temperature, since it is asked for each group of a plan. */
+const demands = /* @__PURE__ */ new WeakMap<Stock, Map<number, number>>();
+
+function demandOf({ end, animals }: Stock, temperature: number): number {
   const each = (mass: number) => {
     const { resting, routine } = oxygenDemand({ mass, temperature });
     return end === "least" ? resting : routine;
