@@ -4,7 +4,7 @@ import { join } from "node:path";
 import { jsonSchemas } from "vivary/schema";
 import { readFolder } from "./files";
 import { formatRecord } from "./format-record";
-import { faultsOf } from "./json";
+import { readJson, unmarked } from "./json";
 import { schemaFiles } from "./json-schema";
 
 /** A record that does not read as it should. */
@@ -17,8 +17,9 @@ export interface Unformatted {
 /** The records that do not read as they should; a file with a fault would lose something and is left alone. */
 export async function unformatted(root: string): Promise<readonly Unformatted[]> {
   const files = await readFolder(root, "species");
-  return files.flatMap(({ name, path, text, json }) => {
-    if (faultsOf(text).length > 0) return [];
+  return files.flatMap(({ name, path, text }) => {
+    const { json, faults } = readJson(unmarked(text));
+    if (faults.length > 0) return [];
     const formatted = formatRecord(json, jsonSchemas.species);
     return text === formatted ? [] : [{ path, file: join(root, "data/species", `${name}.json`), formatted }];
   });

@@ -8,7 +8,8 @@ export const namedAfterId: Check = {
       .map(({ path, name, json }) => ({ path, name, id: fieldOf(json, "id") }))
       .filter(({ name, id }) => id !== name)
       .map(({ path, name, id }) => ({
-        where: path,
+        file: path,
+        at: ["id"],
         found: `id is ${id}`,
         expected: name,
         mend: "Rename the file or correct the id.",
