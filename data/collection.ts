@@ -41,6 +41,12 @@ export async function readCollection(root: string): Promise<Collection> {
     readFolder(root, "legal"),
     readFolder(root, "standards"),
   ]);
+  return collectionOf(root, { species, sources, moved, legal, standards });
+}
+
+/** The collection of some files. */
+export function collectionOf(root: string, files: Collection["files"]): Collection {
+  const { species, sources, moved, legal, standards } = files;
   const forbidding = new Set(sources.filter(forbidsCommerce).map(({ name }) => name));
   const parsed = species
     .filter(({ json }) => json !== undefined)
@@ -48,7 +54,7 @@ export async function readCollection(root: string): Promise<Collection> {
   const others = [...sources, ...moved, ...legal, ...standards].filter(({ json }) => json !== undefined);
   return {
     root,
-    files: { species, sources, moved, legal, standards },
+    files,
     records: parsed.flatMap((one) => entryOf(one.file, one.parsed, forbidding)),
     problems: [
       ...parsed.map((one) => ({ file: one.file, problems: one.parsed.success ? [] : one.parsed.problems })),

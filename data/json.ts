@@ -40,9 +40,10 @@ export function readJson(text: string): Read {
   const { tree, errors } = treeOf(plain);
   const marked = plain === text ? [] : [markFound];
   const repeated = tree ? repeatedKeys(tree).map((node) => repetition(plain, node)) : [];
+  const first = errors.filter((error, index) => !follows(plain, error, errors[index - 1]));
   const faults = [
     ...marked,
-    ...firstOfEachLine([...errors.map((error) => faultOf(plain, error)), ...repeated]),
+    ...firstOfEachLine([...first.map((error) => faultOf(plain, error)), ...repeated]),
   ];
   if (errors.length === 0) return { json: JSON.parse(plain), faults };
   return { json: tree && errors.every(isSmall) ? getNodeValue(tree) : undefined, faults };
@@ -96,6 +97,10 @@ const markFound: Fault = {
   mend: "Run npm run format, which takes it away.",
 };
 
+/** Whether nothing stands between a mistake and the one before it, from which it follows. */
+const follows = (text: string, { offset }: ParseError, earlier: ParseError | undefined) =>
+  earlier !== undefined && text.slice(earlier.offset + earlier.length, offset).trim() === "";
+
 /** What follows in a line often follows from the first fault. */
 function firstOfEachLine(faults: readonly Fault[]): readonly Fault[] {
   const inOrder = [...faults].sort((a, b) => a.at.line - b.at.line || a.at.column - b.at.column);
@@ -126,10 +131,7 @@ function faultOf(text: string, error: ParseError): Fault {
     return fault(`the word ${found}`, `Write it in small letters: ${found.toLowerCase()}.`);
   if (/\d,$/.test(before) && /^\d/.test(found))
     return fault(`a comma in a number, before ${found}`, "Write a point: 4.5.", at(before.length - 1));
-  if (
-    /^[+.]?\d|^[+.]$/.test(found) ||
-    (code === "CommaExpected" && /[^\w"]0$/.test(before) && /^\d/.test(found))
-  )
+  if (/^[+.]/.test(found) || (code === "CommaExpected" && /[^\w".]0$/.test(before) && /^\d/.test(found)))
     return fault(`a number that JSON does not know, at ${found}`, "Write it like 0.5 or 12.");
   if (code === "CommaExpected")
     return fault("no comma between two entries", "Add a comma at the end.", at(before.length));

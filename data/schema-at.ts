@@ -36,9 +36,17 @@ export function fieldNamesAt(folder: DataFolder, path: Path): readonly string[] 
 /** What may stand at a path, by an example: of the field itself, else of the innermost thing around it. */
 export function exampleAt(folder: DataFolder, path: Path): string | undefined {
   const ends = [...path.keys()].map((index) => path.length - index);
-  const held = ends.map((end) => ({ end, example: schemaAt(folder, path.slice(0, end))?.examples?.[0] }));
-  const nearest = held.find(({ example }) => example !== undefined);
-  return nearest && spaced(nearest.example);
+  const held = ends.map((end) => exampleOf(schemaAt(folder, path.slice(0, end))));
+  const nearest = held.find((example) => example !== undefined);
+  const [word] = schemaAt(folder, path)?.enum ?? [];
+  if (nearest === undefined) return word && `${spaced(path.at(-1))}: ${spaced(word)}`;
+  return spaced(nearest);
+}
+
+/** An example of what a schema describes; of a list, one with the example of an entry. */
+function exampleOf(schema: Schema | undefined): unknown {
+  const [ofEntry] = schema?.items?.examples ?? [];
+  return schema?.examples?.[0] ?? (ofEntry === undefined ? undefined : [ofEntry]);
 }
 
 /** JSON on one line as records are written. */

@@ -5,7 +5,7 @@ import { distance } from "fastest-levenshtein";
 export function nearest(
   word: string,
   known: Iterable<string>,
-  most = Math.min(3, Math.ceil(word.length / 4)),
+  most = Math.min(3, Math.ceil(word.length / 3)),
 ): string | undefined {
   const plain = word.toLowerCase();
   const ranked = [...known]

@@ -46,6 +46,7 @@ function strangeField(folder: DataFolder, { path }: Problem) {
   return {
     found: `${textOf(path)} is no field of ${textOf(around) || "the file"}`,
     guess: meant === undefined ? "" : ` Did you mean ${meant}?`,
+    example: exampleAt(folder, around),
     mend: known.length > 0 ? `Fields here: ${known.join(", ")}.` : "Take it away.",
   };
 }

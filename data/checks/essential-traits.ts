@@ -15,9 +15,8 @@ export const essentialTraits: Check = {
             statementsOf(record, trait).length > 0
               ? `${trait} is essential, and none of its lines counts`
               : `${trait} is essential and unknown`,
-          expected: traitTable[trait].about,
           example: exampleAt("species", [...splitPath(trait), 0]),
-          mend: "State it from a source, or as common practice where every keeper knows it.",
+          mend: `${traitTable[trait].about} State it from a source, or as common practice where every keeper knows it.`,
         })),
     ),
 };

@@ -6,7 +6,7 @@ export const namedAfterId: Check = {
   find: ({ files: { species, sources, moved } }) =>
     [...species, ...sources, ...moved]
       .map(({ path, name, json }) => ({ path, name, id: fieldOf(json, "id") }))
-      .filter(({ name, id }) => id !== name)
+      .filter(({ name, id }) => id !== undefined && id !== name)
       .map(({ path, name, id }) => ({
         file: path,
         at: ["id"],

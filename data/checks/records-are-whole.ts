@@ -6,7 +6,7 @@ export const recordsAreWhole: Check = {
   name: "A record names its schema, has an English name and no empty section",
   find(collection) {
     const unnamed = allFiles(collection)
-      .filter(({ json }) => json !== undefined)
+      .filter(({ json, faults }) => json !== undefined && faults.length === 0)
       .map(({ path, folder, json }) => ({ path, schema: `../schemas/${folder}.schema.json`, json }))
       .filter(({ json, schema }) => fieldOf(json, "$schema") !== schema)
       .map(({ path: file, schema }) => ({

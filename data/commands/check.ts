@@ -16,7 +16,11 @@ interface Told {
 
 /** Every problem of a file, by its id, its path or any of its names, and of what it cites; or of all files. */
 export async function check(root: string, name?: string): Promise<Answer> {
-  const collection = await readCollection(root);
+  return checked(await readCollection(root), name);
+}
+
+/** The same of a collection that was read. */
+export async function checked(collection: Collection, name?: string): Promise<Answer> {
   const asked = name === undefined ? allFiles(collection) : filesNamed(collection, name);
   if (asked.length === 0) return refused(unknown(collection, name ?? ""));
   const told = await slipsOf(collection);

@@ -37,16 +37,17 @@ const cited = ({ records }: Collection) =>
       .flatMap(({ record }) => Object.values(record.sources).map(({ cite }) => cite)),
   );
 
-/** A folder with a few species and what belongs to them, gone when the test is over. */
-export function project() {
+/** A folder with a few species and what belongs to them, gone when all is done. */
+export function project(whenDone: (clean: () => void) => void = onTestFinished) {
   const folder = mkdtempSync(join(tmpdir(), "vivary-"));
-  onTestFinished(() => rmSync(folder, { recursive: true }));
+  whenDone(() => rmSync(folder, { recursive: true }));
   const path = (file: string) => join(folder, file);
   const write = (file: string, text: string) => {
     mkdirSync(dirname(path(file)), { recursive: true });
     writeFileSync(path(file), text);
   };
   for (const file of allFiles(collection).filter(belongs)) write(file.path, file.text);
+  cpSync(join(root, "data/families.csv"), path("data/families.csv"));
   cpSync(join(root, "data/schemas"), path("data/schemas"), { recursive: true });
   return {
     root: folder,

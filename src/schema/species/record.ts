@@ -119,6 +119,9 @@ export const recordSchema = heldTo<SpeciesRecord & { readonly $schema?: string |
     ...sections,
     forms: keyedUpTo(40, slug, form)
       .optional()
-      .describe("Forms that were bred, by an id each, with what differs from the species."),
+      .meta({
+        description: "Forms that were bred, by an id each, with what differs from the species.",
+        examples: [{ "long-fin": { names: { en: ["long-fin zebra danio"] } } }],
+      }),
   }),
 );
