@@ -4,7 +4,7 @@ import type { Source } from "vivary/schema";
 import { type RecordSources, resolve } from "vivary/species";
 import { readCollection } from "../collection";
 import type { Answer } from "./answer";
-import { isAnswer, recordNamed } from "./rename";
+import { isAnswer, recordNamed } from "./record-named";
 
 export async function page(root: string, asked: string): Promise<Answer> {
   const collection = await readCollection(root);

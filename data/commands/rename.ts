@@ -5,20 +5,11 @@ import { jsonSchemas, problemsIn } from "vivary/schema";
 import type { SpeciesRecord } from "vivary/species";
 import { type Collection, readCollection } from "../collection";
 import { fieldOf } from "../fields";
-import { filesNamed } from "../find-files";
 import { formatRecord } from "../format-record";
 import { format } from "../formatting";
 import { gitOrNothing } from "../history";
 import { type Answer, refused } from "./answer";
-
-/** The record that a command is about, or why it cannot be. */
-export function recordNamed(collection: Collection, asked: string): SpeciesRecord | Answer {
-  const paths = filesNamed(collection, asked).map(({ path }) => path);
-  const found = collection.records.find(({ path }) => paths.includes(path));
-  return found?.record ?? refused(`No well-formed record is called ${asked}.`);
-}
-
-export const isAnswer = (given: object): given is Answer => "lines" in given && "failed" in given;
+import { isAnswer, recordNamed } from "./record-named";
 
 export async function rename(root: string, asked: string, name: string): Promise<Answer> {
   const collection = await readCollection(root);
@@ -42,7 +33,11 @@ export async function rename(root: string, asked: string, name: string): Promise
     lines: [
       `data/species/${id}.json is ${taxonomy.name} under its new name; data/moved/${record.id}.json forwards.`,
       ...followed.map((path) => `${path} follows.`),
-      ...elsewhere.map((path) => `${path} names ${record.id} too: mend it by hand.`),
+      ...(elsewhere.length > 0
+        ? [
+            `${elsewhere.length} files name ${record.id} too, which still leads there: ${elsewhere.join(", ")}`,
+          ]
+        : []),
       `Laws that name ${taxonomy.name} reach it by its synonym.`,
       `Look again at taxonomy.authority, which has brackets once the genus has changed: ${taxonomy.authority}`,
       `Then: npm run species check ${id}`,

@@ -17,7 +17,7 @@ import { judgePairs } from "../judge";
 import { spaced } from "../schema-at";
 import type { Answer } from "./answer";
 import { profileAt } from "./flips";
-import { isAnswer, recordNamed } from "./rename";
+import { isAnswer, recordNamed } from "./record-named";
 
 /** How many flips are told with their reasons. */
 const explained = 12;

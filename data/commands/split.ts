@@ -7,9 +7,9 @@ import { question } from "../checks/nothing-is-left-to-fill-in";
 import { readCollection } from "../collection";
 import { fieldOf } from "../fields";
 import { formatRecord } from "../format-record";
-import type { Answer } from "./answer";
-import { refused } from "./answer";
-import { idOf, isAnswer, recordNamed, refusedName } from "./rename";
+import { type Answer, refused } from "./answer";
+import { isAnswer, recordNamed } from "./record-named";
+import { idOf, refusedName } from "./rename";
 
 export async function split(root: string, asked: string, name: string): Promise<Answer> {
   const collection = await readCollection(root);

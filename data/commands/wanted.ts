@@ -4,7 +4,7 @@ import { type SpeciesProfile, type TraitPath, traitTable } from "vivary/species"
 import { readCollection } from "../collection";
 import { commonName } from "../judge";
 import type { Answer } from "./answer";
-import { isAnswer, recordNamed } from "./rename";
+import { isAnswer, recordNamed } from "./record-named";
 
 const listed = 25;
 
