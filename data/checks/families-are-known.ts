@@ -33,7 +33,9 @@ export const familiesAreKnown: Check = {
   },
 };
 
-async function familiesOf(root: string): Promise<readonly (readonly [family: string, order: string])[]> {
+export async function familiesOf(
+  root: string,
+): Promise<readonly (readonly [family: string, order: string])[]> {
   const [, ...lines] = (await readFile(join(root, file), "utf8")).trim().split(/\r?\n/);
   return lines.map((line) => {
     const [family = "", order = ""] = line.split(",");

@@ -1,21 +1,19 @@
 import { fieldOf } from "../fields";
 import { nearest } from "../spelling";
 import type { Check } from "./check";
+import { familiesOf } from "./families-are-known";
 
 export const lawsNameAnimals: Check = {
   name: "A name in a law is spelt as records spell it",
-  find({ records, files }) {
-    const known = new Set(
-      records.flatMap(({ record: { taxonomy } }) => {
-        const names = [taxonomy.name, ...(taxonomy.synonyms ?? [])];
-        return [...names, ...names.map((name) => name.split(" ")[0] ?? name), taxonomy.family];
-      }),
-    );
+  async find({ root, records, files }) {
+    const families = (await familiesOf(root)).map(([family]) => family);
+    const own = records.flatMap(({ record: { taxonomy } }) => [taxonomy.name, ...(taxonomy.synonyms ?? [])]);
+    const known = new Set([...families, ...own, ...own.map((name) => name.split(" ")[0] ?? name)]);
     return files.legal.flatMap(({ path: file, json }) =>
       listed(fieldOf(json, "listings")).flatMap((listing, index) =>
         listed(fieldOf(listing, "taxa")).flatMap((taxon, place) => {
           if (typeof taxon !== "string" || known.has(taxon)) return [];
-          const meant = nearest(taxon, known, taxon.includes(" ") ? 2 : 1);
+          const meant = nearest(taxon, known, slips(taxon));
           if (meant === undefined) return [];
           return [
             {
@@ -24,7 +22,7 @@ export const lawsNameAnimals: Check = {
               found: `${taxon}, which no record is called`,
               expected: "a scientific name, a genus or a family",
               guess: ` Did you mean ${meant}?`,
-              mend: `Correct it; if the law spells it so, add it to taxonomy.synonyms of ${meant}.`,
+              mend: "Correct it; if the law spells it so, add it to taxonomy.synonyms, or a family to data/families.csv.",
             },
           ];
         }),
@@ -32,5 +30,11 @@ export const lawsNameAnimals: Check = {
     );
   },
 };
+
+/** How many letters may be wrong before it is another animal: short names of genera differ by one. */
+function slips(taxon: string): number {
+  if (taxon.includes(" ")) return 2;
+  return taxon.length < 8 ? 0 : 1;
+}
 
 const listed = (value: unknown): readonly unknown[] => (Array.isArray(value) ? value : []);
