@@ -1,9 +1,10 @@
 // What a contributor does with records: npm run species new | check | show | page | rename | split | wanted
+import { readFile } from "node:fs/promises";
 import { program } from "commander";
 import type { Answer } from "./commands/answer";
 import { check } from "./commands/check";
 import { flips, judgementsText } from "./commands/flips";
-import { start } from "./commands/new";
+import { start, startFrom } from "./commands/new";
 import { isStartable, startFile } from "./commands/new-file";
 import { page } from "./commands/page";
 import { rename } from "./commands/rename";
@@ -20,19 +21,23 @@ function print({ lines, failed }: Answer): void {
 
 program.name("npm run species");
 program
-  .command("new <what...>")
+  .command("new [what...]")
   .description(
     'starts the record of a species, such as "Danio rerio"; or, before a name of its own, a source, an observation or a law',
   )
   .option("--like <species>", "a relative whose values show how the answers may look")
-  .action(async (words: readonly string[], { like }: { readonly like?: string }) => {
-    const [what = "", ...rest] = words.join(" ").trim().split(/\s+/);
-    print(
-      isStartable(what)
-        ? await startFile(root, what, rest.join("-"))
-        : await start(root, [what, ...rest].join(" "), like),
-    );
-  });
+  .option("--from <issue>", "a file with the text of an issue that asks for the species")
+  .action(
+    async (words: readonly string[], { like, from }: { readonly like?: string; readonly from?: string }) => {
+      if (from !== undefined) return print(await startFrom(root, await readFile(from, "utf8"), like));
+      const [what = "", ...rest] = words.join(" ").trim().split(/\s+/);
+      print(
+        isStartable(what)
+          ? await startFile(root, what, rest.join("-"))
+          : await start(root, [what, ...rest].join(" "), { like }),
+      );
+    },
+  );
 program
   .command("check [file...]")
   .description("lists every problem of one file, by id, path or any name, or of all data")

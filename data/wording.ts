@@ -1,7 +1,7 @@
 // Problems of a file in the words of those who write it.
 import type { DataFolder, Problem, ProblemCode } from "vivary/schema";
 import { traitPaths } from "vivary/species";
-import type { Slip } from "./checks";
+import type { Slip } from "./checks/check";
 import type { DataFile } from "./files";
 import { exampleAt, fieldNamesAt, spaced } from "./schema-at";
 import { guess, nearest } from "./spelling";
@@ -85,7 +85,7 @@ const spellings: Readonly<Record<string, string>> = {
 };
 
 /** `["water", "pH", 0]` as `water.pH[0]`. */
-export const textOf = (path: Problem["path"]): string =>
+const textOf = (path: Problem["path"]): string =>
   path
     .map((part) => (typeof part === "number" ? `[${part}]` : `.${part}`))
     .join("")

@@ -47,7 +47,7 @@ async function flipsOfRecords(
   return tellFlips(judgePairs(before, takesPart), judgePairs(profiles, takesPart));
 }
 
-export async function profilesOf(root: string): Promise<readonly SpeciesProfile[]> {
+async function profilesOf(root: string): Promise<readonly SpeciesProfile[]> {
   return (await readCollection(root)).records.map(({ profile }) => profile);
 }
 

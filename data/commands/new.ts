@@ -2,11 +2,12 @@
 import { writeFile } from "node:fs/promises";
 import { join } from "node:path";
 import { jsonSchemas, problemsIn } from "vivary/schema";
-import { splitPath, statementsOf, type TraitPath } from "vivary/species";
+import { splitPath, statementsOf, type TraitPath, traitTable } from "vivary/species";
 import { question } from "../checks/nothing-is-left-to-fill-in";
 import { type Collection, readCollection } from "../collection";
 import { filesNamed } from "../find-files";
 import { formatRecord } from "../format-record";
+import { type Answers, answersIn } from "../issue-form";
 import { schemaAt } from "../schema-at";
 import { type Answer, refused } from "./answer";
 
@@ -26,8 +27,26 @@ const asked = [
   "predation.eats",
 ] as const satisfies readonly TraitPath[];
 
-/** Starts a record; a relative, if none of its genus has a record, shows how the answers may look. */
-export async function start(root: string, name: string, like?: string): Promise<Answer> {
+/** What a record may start with beside a name. */
+interface Beginnings {
+  /** A relative whose values show how the answers may look; one of the genus if absent. */
+  readonly like?: string | undefined;
+  /** What an issue says, by question. */
+  readonly answers?: Answers | undefined;
+}
+
+/** Starts the record that an issue asks for. */
+export async function startFrom(root: string, issue: string, like?: string): Promise<Answer> {
+  const answers = answersIn(issue);
+  const name = answers.get("scientific name");
+  return name === undefined
+    ? refused('The issue has no answer under "### Scientific name".')
+    : start(root, name, { like, answers });
+}
+
+/** Starts a record. */
+export async function start(root: string, name: string, beginnings: Beginnings = {}): Promise<Answer> {
+  const { like, answers = new Map() } = beginnings;
   const id = name.toLowerCase().replaceAll(" ", "-");
   if (/\bsp\.|\b(L|LDA|CW)-?\d+\b|[×]/i.test(name)) return refused(outOfScope(name));
   const collection = await readCollection(root);
@@ -36,7 +55,7 @@ export async function start(root: string, name: string, like?: string): Promise<
   const relative = relativeOf(collection, name, like);
   if (like !== undefined && relative === undefined)
     return refused(`No well-formed record is called ${like}.`);
-  const record = blank(id, name, relative);
+  const record = blank(id, name, answers, relative);
   const ofName = problemsIn("species", record).filter(({ path }) =>
     ["id", "taxonomy.name"].includes(path.join(".")),
   );
@@ -68,25 +87,27 @@ function relativeOf(collection: Collection, name: string, like?: string): Relati
   return found?.record;
 }
 
-function blank(id: string, name: string, relative?: Relative) {
+function blank(id: string, name: string, answers: Answers, relative?: Relative) {
   const { family = "", order = "", kind = "" } = relative?.taxonomy ?? {};
   return {
     $schema: "../schemas/species.schema.json",
     id,
     taxonomy: { name, authority: "", family, order, kind },
-    names: { en: [""] },
-    sources: { source: { cite: "", at: "" } },
-    ...questions(relative),
+    names: { en: (answers.get("english name") ?? "").split(/, */) },
+    sources: { source: { cite: "", at: answers.get("source") ?? "" } },
+    ...questions(answers, relative),
   };
 }
 
 /** The traits asked for, each with an answer as it may look and a note that says what to look for. */
-function questions(relative?: Relative): Readonly<Record<string, object>> {
+function questions(answers: Answers, relative?: Relative): Readonly<Record<string, object>> {
   const sections = new Map<string, object>();
   for (const trait of asked) {
     const [section, key] = splitPath(trait);
     const { description } = schemaAt("species", [section, key]) ?? {};
-    const line = { ...exampleFor(trait, relative), by: "source", note: `${question} ${description}` };
+    const told = answers.get(traitTable[trait].label);
+    const said = told === undefined ? "" : ` The issue says: ${told}`;
+    const line = { ...exampleFor(trait, relative), by: "source", note: `${question} ${description}${said}` };
     sections.set(section, { ...sections.get(section), [key]: [line] });
   }
   return Object.fromEntries(sections);

@@ -1,6 +1,6 @@
 import { expect, test } from "vitest";
 import { check } from "../../../data/commands/check";
-import { start } from "../../../data/commands/new";
+import { start, startFrom } from "../../../data/commands/new";
 import { format, unformatted } from "../../../data/formatting";
 import { parseSpecies, safeParseSpecies } from "../../../src/schema";
 import { resolve, statementsOf, traitTable } from "../../../src/species";
@@ -74,9 +74,9 @@ test("a relative shows how the answers look, and every one of them is asked for 
 
 test("another relative may be named, by any of its names", async () => {
   const { root, read } = project();
-  expect(await start(root, "Neolebias ansorgii", "neon tetra")).toMatchObject({ failed: false });
+  expect(await start(root, "Neolebias ansorgii", { like: "neon tetra" })).toMatchObject({ failed: false });
   expect(JSON.parse(read("data/species/neolebias-ansorgii.json")).taxonomy.order).toBe("Characiformes");
-  expect(await start(root, "Neolebias powelli", "unicorn")).toMatchObject({ failed: true });
+  expect(await start(root, "Neolebias powelli", { like: "unicorn" })).toMatchObject({ failed: true });
 });
 
 test.each(["Corydoras sp.", "Corydoras CW010", "Hypancistrus L46", "Amphilophus citrinellus × labiatus"])(
@@ -103,4 +103,46 @@ test.each(["", "Danio", "danio kyathit", "Danio ../kyathit"])("%o is no scientif
     lines: [`Expected a scientific name such as "Danio rerio", found "${name}".`],
     failed: true,
   });
+});
+
+const issue = `### Scientific name
+
+Danio kyathit
+
+### English name
+
+orange-finned danio, spotted danio
+
+### Source
+
+Fang 1998, page 7
+
+### temperature
+
+16 to 24 °C,
+cooler in winter
+
+### Adult length
+
+_No response_
+`;
+
+test.each([issue, issue.replaceAll("\n", "\r\n")])(
+  "an issue starts a record, with what it says beside the questions",
+  async (text) => {
+    const { root, read } = project();
+    expect(await startFrom(root, text)).toMatchObject({ failed: false });
+    const { names, sources, water, size } = JSON.parse(read(file));
+    expect(names).toStrictEqual({ en: ["orange-finned danio", "spotted danio"] });
+    expect(sources.source.at).toBe("Fang 1998, page 7");
+    expect(water.temperature[0].note).toMatch(/The issue says: 16 to 24 °C, cooler in winter$/);
+    expect(size.adultLength[0].note).not.toContain("The issue says");
+  },
+);
+
+test("an issue cannot smuggle in what a record does not take, and names an animal", async () => {
+  const { root, read } = project();
+  await startFrom(root, issue.replace("16 to 24 °C,", `16 */ \u202e${"x".repeat(3000)}`));
+  expect(JSON.parse(read(file)).water.temperature[0].note).toMatch(/The issue says: 16 x+$/);
+  expect(textOf(await startFrom(root, "Please add a fish."))).toContain("### Scientific name");
 });
