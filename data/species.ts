@@ -1,7 +1,7 @@
 // What a contributor does with records: npm run species new | check | show | page | rename | split | wanted
 import { readFile } from "node:fs/promises";
 import { program } from "commander";
-import type { Answer } from "./commands/answer";
+import { type Answer, refused } from "./commands/answer";
 import { check } from "./commands/check";
 import { flips, judgementsText } from "./commands/flips";
 import { start, startFrom } from "./commands/new";
@@ -19,6 +19,11 @@ function print({ lines, failed }: Answer): void {
   if (failed) process.exitCode = 1;
 }
 
+async function startFromFile(path: string, like?: string): Promise<Answer> {
+  const issue = await readFile(path, "utf8").catch(() => undefined);
+  return issue === undefined ? refused(`There is no file ${path}.`) : startFrom(root, issue, like);
+}
+
 program.name("npm run species");
 program
   .command("new [what...]")
@@ -29,7 +34,7 @@ program
   .option("--from <issue>", "a file with the text of an issue that asks for the species")
   .action(
     async (words: readonly string[], { like, from }: { readonly like?: string; readonly from?: string }) => {
-      if (from !== undefined) return print(await startFrom(root, await readFile(from, "utf8"), like));
+      if (from !== undefined) return print(await startFromFile(from, like));
       const [what = "", ...rest] = words.join(" ").trim().split(/\s+/);
       print(
         isStartable(what)
