@@ -37,6 +37,33 @@ export const unmarked = (text: string): string => (text.startsWith(mark) ? text.
 
 export function readJson(text: string): Read {
   const plain = unmarked(text);
+  const json = plain === text ? wholly(text) : undefined;
+  return json === undefined ? searched(text, plain) : { json, faults: [] };
+}
+
+/** What a text says if it has no fault, which is soon told; undefined where it must be looked at closely. */
+function wholly(text: string): unknown {
+  try {
+    const json: unknown = JSON.parse(text);
+    return countKeys(json) === keysWritten(text) ? json : undefined;
+  } catch {
+    return undefined;
+  }
+}
+
+function countKeys(value: unknown): number {
+  if (typeof value !== "object" || value === null) return 0;
+  const held = Object.values(value);
+  const own = Array.isArray(value) ? 0 : held.length;
+  return held.reduce<number>((sum, one) => sum + countKeys(one), own);
+}
+
+/** How many texts of a JSON text stand before a colon. */
+const keysWritten = (text: string) =>
+  [...text.matchAll(/"(?:[^"\\]|\\.)*"(\s*:)?/g)].filter(([, colon]) => colon !== undefined).length;
+
+/** What a text says, and all that is wrong with it. */
+function searched(text: string, plain: string): Read {
   const { tree, errors } = treeOf(plain);
   const marked = plain === text ? [] : [markFound];
   const repeated = tree ? repeatedKeys(tree).map((node) => repetition(plain, node)) : [];
