@@ -1,6 +1,7 @@
 import type { Check } from "./check";
 import { essentialTraits } from "./essential-traits";
 import { familiesAreKnown } from "./families-are-known";
+import { filesAreFormatted } from "./files-are-formatted";
 import { filesAreReadable } from "./files-are-readable";
 import { formsDiffer } from "./forms-differ";
 import { idsAreKept } from "./ids-are-kept";
@@ -33,6 +34,7 @@ export const checks: readonly Check[] = [
   filesAreReadable,
   schemaIsCurrent,
   recordsAreFormatted,
+  filesAreFormatted,
   wellFormed,
   recordsAreWhole,
   nothingIsLeftToFillIn,
