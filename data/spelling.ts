@@ -21,3 +21,7 @@ export const guess = (word: string, known: Iterable<string>): string => {
   const meant = nearest(word, known);
   return meant === undefined ? "" : ` Did you mean ${meant}?`;
 };
+
+/** The id nearest to a misspelt one. Relatives are called alike, so that few letters may be wrong. */
+export const nearestId = (id: string, known: Iterable<string>): string | undefined =>
+  nearest(id, known, id.length - id.indexOf("-") > 9 ? 2 : 1);

@@ -23,6 +23,7 @@ import { schemaIsCurrent } from "./schema-is-current";
 import { sizesArePlausible } from "./sizes-are-plausible";
 import { sourcesAreCited } from "./sources-are-cited";
 import { sourcesNameTheSpecies } from "./sources-name-the-species";
+import { tablesNameRecords } from "./tables-name-records";
 import { testsSayHow } from "./tests-say-how";
 import { wellFormed } from "./well-formed";
 import { whatBlocksHasEvidence } from "./what-blocks-has-evidence";
@@ -46,6 +47,7 @@ export const checks: readonly Check[] = [
   movedIdsArrive,
   idsAreKept,
   lawsNameAnimals,
+  tablesNameRecords,
   sourcesAreCited,
   sourcesNameTheSpecies,
   observationsAreSigned,

@@ -1,6 +1,6 @@
 import type { SpeciesRecord } from "vivary/species";
 import { fieldOf } from "../fields";
-import { nearest } from "../spelling";
+import { nearestId } from "../spelling";
 import type { Check } from "./check";
 
 export const interbreeding: Check = {
@@ -14,7 +14,7 @@ export const interbreeding: Check = {
       partnersOf(record).flatMap(({ id, at }) => {
         const place = { file, at };
         const known = partners.get(id);
-        const now = moved.get(id) ?? (known ? undefined : nearest(id, partners.keys(), slips(id)));
+        const now = moved.get(id) ?? (known ? undefined : nearestId(id, partners.keys()));
         if (now !== undefined)
           return [
             {
@@ -38,9 +38,6 @@ export const interbreeding: Check = {
     );
   },
 };
-
-/** How many letters may be wrong before it is another species: relatives are called alike. */
-const slips = (id: string) => (id.length - id.indexOf("-") > 9 ? 2 : 1);
 
 /** The ids that a record names, each with where it stands. */
 const partnersOf = ({ reproduction }: SpeciesRecord) =>

@@ -15,7 +15,7 @@ export const namesAreOneSpecies: Check = {
     const bearers = new Map<string, (Named & { readonly file: string })[]>();
     for (const { path: file, record } of records) {
       for (const named of namesOf(record)) {
-        const key = `${named.kind} ${named.name.toLowerCase().normalize("NFC")}`;
+        const key = `${named.kind} ${folded(named.name)}`;
         bearers.set(key, [...(bearers.get(key) ?? []), { ...named, file }]);
       }
     }
@@ -38,6 +38,13 @@ export const namesAreOneSpecies: Check = {
     );
   },
 };
+
+/** Names are found whatever their case, and however hyphens and spaces are set. */
+const folded = (name: string) =>
+  name
+    .normalize()
+    .toLowerCase()
+    .replaceAll(/[\s-]+/g, " ");
 
 function namesOf({ taxonomy, names, forms = {}, identifiers = {} }: SpeciesRecord): readonly Named[] {
   const synonyms = (taxonomy.synonyms ?? []).map((name, index) => ({
