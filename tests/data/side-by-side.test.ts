@@ -121,11 +121,26 @@ test("an id that a branch drops is missed, until a file forwards it", async () =
   expect(textOf(await check(here.root))).not.toContain("leads nowhere any more");
 });
 
-test("a clone that would change the ends of lines is in order all the same", async () => {
-  const { root } = catalog();
+/** A clone of a repository, gone when the test is over. */
+function cloneOf(root: string, ...options: readonly string[]): string {
   const clone = mkdtempSync(join(tmpdir(), "vivary-clone-"));
   onTestFinished(() => rmSync(clone, { recursive: true }));
-  gitIn(root)("clone", "--quiet", "--config", "core.autocrlf=true", root, clone);
+  gitIn(root)("clone", "--quiet", ...options, root, clone);
+  return clone;
+}
+
+test("it is missed in a clone too that has no main of its own, as forges make them", async () => {
+  const { root, branch, git, commit } = catalog();
+  branch("rename");
+  git("rm", "--quiet", "data/moved/barbus-tetrazona.json");
+  commit("Drop it");
+  const clone = cloneOf(root, "--branch=rename");
+  expect(textOf(await check(clone))).toContain("barbus-tetrazona leads nowhere any more");
+});
+
+test("a clone that would change the ends of lines is in order all the same", async () => {
+  const { root } = catalog();
+  const clone = cloneOf(root, "--config", "core.autocrlf=true");
   expect(readFileSync(join(clone, "data/species/danio-rerio.json"), "utf8")).not.toContain("\r");
   expect(textOf(await check(clone))).toMatch(/: 0 problems\.$/);
 });

@@ -28,3 +28,23 @@ test("half a name is refused", () => {
   expect(failed).toBe(true);
   expect(told).toContain('such as "Danio rerio", found "Danio"');
 });
+
+test("before a name of its own stands what is started, if it is no species", () => {
+  expect(run("new", "source", "yanar-2019")).toStrictEqual({
+    failed: true,
+    told: "data/sources/yanar-2019.json is there already.",
+  });
+  expect(run("new", "--from", "no-such-issue.md")).toStrictEqual({
+    failed: true,
+    told: "There is no file no-such-issue.md.",
+  });
+});
+
+test("a name of several words is one to every command", () => {
+  const told = "No record is called no such fish.";
+  for (const command of ["show", "page", "wanted"])
+    expect(run(command, "no", "such", "fish"), command).toStrictEqual({ failed: true, told });
+  expect(run("check", "no", "such", "fish").told).toBe("data has no file of the name no such fish.");
+  expect(run("rename", "no such fish", "Danio novus")).toStrictEqual({ failed: true, told });
+  expect(run("split", "no such fish", "Danio novus")).toStrictEqual({ failed: true, told });
+});
