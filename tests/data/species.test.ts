@@ -40,11 +40,16 @@ test("before a name of its own stands what is started, if it is no species", () 
   });
 });
 
-test("a name of several words is one to every command", () => {
-  const told = "No record is called no such fish.";
-  for (const command of ["show", "page", "wanted"])
-    expect(run(command, "no", "such", "fish"), command).toStrictEqual({ failed: true, told });
+test.each([
+  [["show", "no", "such", "fish"]],
+  [["page", "no", "such", "fish"]],
+  [["wanted", "no", "such", "fish"]],
+  [["rename", "no such fish", "Danio novus"]],
+  [["split", "no such fish", "Danio novus"]],
+])("a name of several words is one, and may be none: %j", (words) => {
+  expect(run(...words)).toStrictEqual({ failed: true, told: "No record is called no such fish." });
+});
+
+test("a file that is checked may be none", () => {
   expect(run("check", "no", "such", "fish").told).toBe("data has no file of the name no such fish.");
-  expect(run("rename", "no such fish", "Danio novus")).toStrictEqual({ failed: true, told });
-  expect(run("split", "no such fish", "Danio novus")).toStrictEqual({ failed: true, told });
 });
