@@ -1,3 +1,4 @@
+import type { FactName } from "../../plan";
 import { isEssential, type OpenQuestion } from "./questions";
 import type { AimedCondition, AnyFinding } from "./rule/finding";
 import type { Rule } from "./rule/rule";
@@ -18,6 +19,8 @@ export interface Judgement {
   readonly worlds: readonly AskingWorld[];
   /** What else it may ask for, since something is not known. */
   readonly mayAsk: readonly AimedCondition[];
+  /** The facts of the plan that its conditions were held against. */
+  readonly hangsOn: readonly FactName[];
 }
 
 /** The conditions that a rule asks for in one world. */
@@ -39,6 +42,7 @@ export const silent: Judgement = {
   undetermined: false,
   worlds: [nothingAsked],
   mayAsk: [],
+  hangsOn: [],
 };
 
 /**
