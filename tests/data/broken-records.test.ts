@@ -1,21 +1,36 @@
+import { readFileSync } from "node:fs";
 import { afterAll, expect, test } from "vitest";
 import { collectionOf, readCollection } from "../../data/collection";
 import { checked } from "../../data/commands/check";
+import type { DataFile } from "../../data/files";
 import { readJson } from "../../data/json";
 import { brokenRecords } from "./broken-records";
 import { project, textOf } from "./project";
 
 const path = "data/species/danio-rerio.json";
-const { root, read } = project(afterAll);
-const whole = read(path);
+/** The record as it once was, so that its lines stay where they are. */
+const whole = readFileSync(new URL("zebra-danio.txt", import.meta.url), "utf8");
+const { root } = project(afterAll);
 const collection = await readCollection(root);
+
+/** The sources of the record, whatever is in data/sources by now. */
+const cited = Object.values(JSON.parse(whole).sources as Record<string, { readonly cite: string }>);
+const sources = [...new Set(cited.map(({ cite }) => cite))].map((id): DataFile => {
+  const text = JSON.stringify({
+    $schema: "../schemas/sources.schema.json",
+    id,
+    type: "book",
+    title: "A book on danios",
+  });
+  return { folder: "sources", name: id, path: `data/sources/${id}.json`, text, ...readJson(text) };
+});
 
 /** What is told of the record with another text. */
 async function toldOf(text: string): Promise<string> {
   const species = collection.files.species.map((file) =>
     file.path === path ? { ...file, text, ...readJson(text) } : file,
   );
-  return textOf(await checked(collectionOf(root, { ...collection.files, species }), "danio-rerio"));
+  return textOf(await checked(collectionOf(root, { ...collection.files, species, sources }), "danio-rerio"));
 }
 
 test("the record itself is in order, and a hundred ways to break it are known", async () => {
