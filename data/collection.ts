@@ -1,5 +1,12 @@
 // The data as one collection, as checks and commands see it.
-import { type DataFolder, type Source, safeParseSpecies } from "vivary/schema";
+import {
+  type DataFolder,
+  type ParsedSpecies,
+  type Problem,
+  problemsIn,
+  type Source,
+  safeParseSpecies,
+} from "vivary/schema";
 import { type RecordSources, resolve, type SpeciesProfile, type SpeciesRecord } from "vivary/species";
 import { type DataFile, folders, readFolder } from "./files";
 
@@ -16,6 +23,14 @@ export interface Collection {
   readonly root: string;
   readonly files: Readonly<Record<DataFolder, readonly DataFile[]>>;
   readonly records: readonly Entry[];
+  /** What is wrong with the files that hold something. */
+  readonly problems: readonly FileProblems[];
+}
+
+/** What is wrong with a file, in its shape and within itself. */
+interface FileProblems {
+  readonly file: DataFile;
+  readonly problems: readonly Problem[];
 }
 
 export async function readCollection(root: string): Promise<Collection> {
@@ -26,13 +41,33 @@ export async function readCollection(root: string): Promise<Collection> {
     readFolder(root, "legal"),
     readFolder(root, "standards"),
   ]);
-  const forbidding = new Set(sources.filter(forbidsCommerce).map(({ name }) => name));
-  const records = species.flatMap((file) => entryOf(file, forbidding));
-  return { root, files: { species, sources, moved, legal, standards }, records };
+  return collectionOf(root, { species, sources, moved, legal, standards });
 }
 
-function entryOf({ path, json }: DataFile, forbidding: ReadonlySet<string>): readonly Entry[] {
-  const parsed = safeParseSpecies(json);
+/** The collection of some files. */
+export function collectionOf(root: string, files: Collection["files"]): Collection {
+  const { species, sources, moved, legal, standards } = files;
+  const forbidding = new Set(sources.filter(forbidsCommerce).map(({ name }) => name));
+  const parsed = species
+    .filter(({ json }) => json !== undefined)
+    .map((file) => ({ file, parsed: safeParseSpecies(file.json) }));
+  const others = [...sources, ...moved, ...legal, ...standards].filter(({ json }) => json !== undefined);
+  return {
+    root,
+    files,
+    records: parsed.flatMap((one) => entryOf(one.file, one.parsed, forbidding)),
+    problems: [
+      ...parsed.map((one) => ({ file: one.file, problems: one.parsed.success ? [] : one.parsed.problems })),
+      ...others.map((file) => ({ file, problems: problemsIn(file.folder, file.json) })),
+    ].filter(({ problems }) => problems.length > 0),
+  };
+}
+
+function entryOf(
+  { path }: DataFile,
+  parsed: ParsedSpecies,
+  forbidding: ReadonlySet<string>,
+): readonly Entry[] {
   if (!parsed.success) return [];
   const record = { ...parsed.record, sources: licensed(parsed.record.sources, forbidding) };
   return [{ path, record, profile: resolve(record) }];

@@ -1,10 +1,9 @@
 // Compiles data into modules of src.
 import { mkdir, rm, writeFile } from "node:fs/promises";
 import { dirname, join } from "node:path";
-import { describeProblem, type Listings, type MovedId, problemsIn, type Source } from "vivary/schema";
+import { describeProblem, type Listings, type MovedId, type Source } from "vivary/schema";
 import type { CitableSource } from "vivary/species";
-import { type Collection, readCollection } from "./collection";
-import type { DataFile } from "./files";
+import { allFiles, type Collection, readCollection } from "./collection";
 import { type Data, generatedFolders, modulesOf } from "./modules";
 
 /**
@@ -26,8 +25,9 @@ export async function compile(root: string): Promise<number> {
   return compiled.records.length;
 }
 
-function dataOf({ files, records }: Collection): Data {
-  const problems = Object.values(files).flatMap((held) => held.flatMap(complaintsOf));
+function dataOf(collection: Collection): Data {
+  const { files, records } = collection;
+  const problems = complaintsOf(collection);
   if (problems.length > 0) throw new Error(problems.join("\n"));
   return {
     records: records.map(({ record }) => record),
@@ -53,10 +53,14 @@ function withoutSchema({ $schema, ...held }: { readonly $schema?: string }): obj
   return held;
 }
 
-/** What is wrong with a file, as lines under its name. */
-function complaintsOf({ folder, path, json }: DataFile): readonly string[] {
-  const problems = json === undefined ? ["no JSON"] : problemsIn(folder, json).map(describeProblem);
-  return problems.length === 0
-    ? []
-    : [`${path} is not what ${folder} holds:`, ...problems.map((said) => `  ${said}`)];
+/** What is wrong with the files, as lines under the name of each. */
+function complaintsOf(collection: Collection): readonly string[] {
+  return allFiles(collection).flatMap((file) => {
+    const unreadable = file.faults.map(({ at, found }) => `line ${at.line}: ${found}`);
+    const { problems = [] } = collection.problems.find((one) => one.file === file) ?? {};
+    const said = [...unreadable, ...problems.map(describeProblem)];
+    return said.length === 0
+      ? []
+      : [`${file.path} is not what ${file.folder} holds:`, ...said.map((line) => `  ${line}`)];
+  });
 }

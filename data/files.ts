@@ -3,6 +3,7 @@ import { readdir, readFile } from "node:fs/promises";
 import { basename, join } from "node:path";
 import { fileURLToPath } from "node:url";
 import type { DataFolder } from "vivary/schema";
+import { type Fault, readJson } from "./json";
 
 /** The folder of the project. */
 export const root = fileURLToPath(new URL("..", import.meta.url));
@@ -24,8 +25,10 @@ export interface DataFile {
   /** As a contributor knows it: `data/species/danio-rerio.json`. */
   readonly path: string;
   readonly text: string;
-  /** What it holds; undefined where it is no JSON. */
+  /** What it holds; undefined where nobody can tell. */
   readonly json: unknown;
+  /** What is wrong with it as JSON. */
+  readonly faults: readonly Fault[];
 }
 
 /** The JSON files of a folder, by name. */
@@ -39,16 +42,8 @@ export async function readFolder(root: string, folder: DataFolder): Promise<read
         name: basename(file, ".json"),
         path: `data/${folder}/${file}`,
         text,
-        json: parsed(text),
+        ...readJson(text),
       };
     }),
   );
-}
-
-function parsed(text: string): unknown {
-  try {
-    return JSON.parse(text);
-  } catch {
-    return undefined;
-  }
 }

@@ -4,6 +4,8 @@ import { answerOf, type Judgement, type Judgements } from "./judge";
 
 /** A pair that is judged otherwise than before. */
 export interface Flip {
+  /** The ids of the two. */
+  readonly pair: string;
   readonly before: Judgement;
   readonly after: Judgement;
 }
@@ -12,7 +14,7 @@ export interface Flip {
 export function flipsOf(before: Judgements, after: Judgements): readonly Flip[] {
   const pairs = [...after].flatMap(([pair, now]) => {
     const then = before.get(pair);
-    return then && saidOf(then) !== saidOf(now) ? [{ before: then, after: now }] : [];
+    return then && saidOf(then) !== saidOf(now) ? [{ pair, before: then, after: now }] : [];
   });
   return pairs.sort((a, b) => gravity(b) - gravity(a) || (a.after.name < b.after.name ? -1 : 1));
 }

@@ -2,25 +2,29 @@
 import { writeFile } from "node:fs/promises";
 import { join } from "node:path";
 import { jsonSchemas } from "vivary/schema";
-import { readFolder } from "./files";
+import { type DataFile, readFolder } from "./files";
 import { formatRecord } from "./format-record";
-import { faultsOf } from "./json";
+import { readJson, unmarked } from "./json";
 import { schemaFiles } from "./json-schema";
 
 /** A record that does not read as it should. */
 export interface Unformatted {
   readonly path: string;
-  readonly file: string;
   readonly formatted: string;
 }
 
-/** The records that do not read as they should; a file with a fault would lose something and is left alone. */
+/** The records that do not read as they should. */
 export async function unformatted(root: string): Promise<readonly Unformatted[]> {
-  const files = await readFolder(root, "species");
-  return files.flatMap(({ name, path, text, json }) => {
-    if (faultsOf(text).length > 0) return [];
+  return unformattedOf(await readFolder(root, "species"));
+}
+
+/** Those of some records; a file with a fault would lose something and is left alone. */
+export function unformattedOf(files: readonly DataFile[]): readonly Unformatted[] {
+  return files.flatMap(({ path, text, ...read }) => {
+    const { json, faults } = unmarked(text) === text ? read : readJson(unmarked(text));
+    if (faults.length > 0) return [];
     const formatted = formatRecord(json, jsonSchemas.species);
-    return text === formatted ? [] : [{ path, file: join(root, "data/species", `${name}.json`), formatted }];
+    return text === formatted ? [] : [{ path, formatted }];
   });
 }
 
@@ -28,7 +32,7 @@ export async function unformatted(root: string): Promise<readonly Unformatted[]>
 export async function format(root: string): Promise<readonly Unformatted[]> {
   const differing = await unformatted(root);
   await Promise.all([
-    ...differing.map(({ file, formatted }) => writeFile(file, formatted)),
+    ...differing.map(({ path, formatted }) => writeFile(join(root, path), formatted)),
     ...schemaFiles.map(({ path, text }) => writeFile(join(root, path), text)),
   ]);
   return differing;

@@ -29,11 +29,12 @@ export async function changedSince(
   return [...linesOf(tracked), ...linesOf(added)];
 }
 
-/** The commit that a change is compared with: what is given, else where the branch left main, else the last one. */
+/** The commit that a change is compared with: what is given, else where the branch left main, here or at the origin, else the last one. */
 export async function baseOf(root: string, given?: string): Promise<string | undefined> {
   if (given !== undefined) return gitOrNothing(root, "rev-parse", "--verify", "--quiet", `${given}^{commit}`);
   return (
     (await gitOrNothing(root, "merge-base", "main", "HEAD")) ??
+    (await gitOrNothing(root, "merge-base", "origin/main", "HEAD")) ??
     gitOrNothing(root, "rev-parse", "--verify", "--quiet", "HEAD")
   );
 }

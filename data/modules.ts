@@ -39,10 +39,11 @@ export function modulesOf(data: Data): ReadonlyMap<string, string> {
 /** The folders that hold generated modules alone. */
 export const generatedFolders = ["catalog/species", "evidence/species"];
 
-/** A profile with the laws that name the species, its genus or its family. */
+/** A profile with the laws that name the species, its genus or its family, now or before. */
 function profileOf(record: SpeciesRecord, legal: readonly CodedListing[]): SpeciesProfile {
-  const { name, family } = record.taxonomy;
-  const names = [name, name.split(" ")[0], family];
+  const { name, synonyms = [], family } = record.taxonomy;
+  const own = [name, ...synonyms];
+  const names = [...own, ...own.map((one) => one.split(" ")[0]), family];
   const listings = legal
     .filter(
       ({ taxa, except = [] }) => taxa.some((taxon) => names.includes(taxon)) && !except.includes(record.id),

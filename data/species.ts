@@ -1,10 +1,15 @@
-// What a contributor does with records: npm run species new | check | show | wanted
+// What a contributor does with records: npm run species new | check | show | page | rename | split | wanted
+import { readFile } from "node:fs/promises";
 import { program } from "commander";
-import type { Answer } from "./commands/answer";
+import { type Answer, refused } from "./commands/answer";
 import { check } from "./commands/check";
 import { flips, judgementsText } from "./commands/flips";
-import { start } from "./commands/new";
+import { start, startFrom } from "./commands/new";
+import { isStartable, startFile } from "./commands/new-file";
+import { page } from "./commands/page";
+import { rename } from "./commands/rename";
 import { show } from "./commands/show";
+import { split } from "./commands/split";
 import { wanted } from "./commands/wanted";
 import { root } from "./files";
 
@@ -14,25 +19,58 @@ function print({ lines, failed }: Answer): void {
   if (failed) process.exitCode = 1;
 }
 
+async function startFromFile(path: string, like?: string): Promise<Answer> {
+  const issue = await readFile(path, "utf8").catch(() => undefined);
+  return issue === undefined ? refused(`There is no file ${path}.`) : startFrom(root, issue, like);
+}
+
 program.name("npm run species");
 program
-  .command("new <name...>")
+  .command("new [what...]")
   .description(
-    'starts the record of a species, such as "Danio rerio", with the essential traits as questions',
+    'starts the record of a species, such as "Danio rerio"; or, before a name of its own, a source, an observation or a law',
   )
-  .action(async (words: readonly string[]) => print(await start(root, words.join(" ").trim())));
+  .option("--like <species>", "a relative whose values show how the answers may look")
+  .option("--from <issue>", "a file with the text of an issue that asks for the species")
+  .action(
+    async (words: readonly string[], { like, from }: { readonly like?: string; readonly from?: string }) => {
+      if (from !== undefined) return print(await startFromFile(from, like));
+      const [what = "", ...rest] = words.join(" ").trim().split(/\s+/);
+      print(
+        isStartable(what)
+          ? await startFile(root, what, rest.join("-"))
+          : await start(root, [what, ...rest].join(" "), { like }),
+      );
+    },
+  );
 program
-  .command("check [id]")
-  .description("lists every problem of one record, or of all data")
-  .action(async (id?: string) => print(await check(root, id)));
+  .command("check [file...]")
+  .description("lists every problem of one file, by id, path or any name, or of all data")
+  .action(async (words: readonly string[]) =>
+    print(await check(root, words.length > 0 ? words.join(" ") : undefined)),
+  );
 program
-  .command("show <id>")
-  .description("prints a profile, and the verdicts that the changed records flip")
-  .action(async (id: string) => print(await show(root, id)));
+  .command("show <species...>")
+  .description("prints a profile, what it lacks, and the verdicts that its change flips, with the reasons")
+  .action(async (words: readonly string[]) => print(await show(root, words.join(" "))));
 program
-  .command("wanted")
-  .description("lists the gaps whose closing would settle most")
-  .action(async () => print(await wanted(root)));
+  .command("page <species...>")
+  .description("prints the finished page of a species")
+  .action(async (words: readonly string[]) => print(await page(root, words.join(" "))));
+program
+  .command("rename <species> <name>")
+  .description("gives a species another accepted name; what names it follows, and the old id forwards")
+  .action(async (species: string, name: string) => print(await rename(root, species, name)));
+program
+  .command("split <species> <name>")
+  .description("starts the record of a species that was taken for another one until now")
+  .action(async (species: string, name: string) => print(await split(root, species, name)));
+program
+  .command("wanted [species...]")
+  .description("lists the gaps whose closing would settle most, of all species or of one")
+  .action(async (words: readonly string[]) =>
+    print(await wanted(root, words.length > 0 ? words.join(" ") : undefined)),
+  );
 program
   .command("flips [base]")
   .description("lists the verdicts on pairs that differ from another commit, main by default")

@@ -1,4 +1,5 @@
 import type { Collection } from "../collection";
+import type { Position } from "../json";
 
 /** A check of all data as one. */
 export interface Check {
@@ -9,10 +10,16 @@ export interface Check {
 
 /** Something a check found. */
 export interface Slip {
-  /** The file, with its line where that is known. */
-  readonly where: string;
+  /** The file: `data/species/danio-rerio.json`. */
+  readonly file: string;
+  /** Where in it: the path of a field, or a line and column; the whole of it where absent. */
+  readonly at?: readonly (string | number)[] | Position;
   readonly found: string;
   readonly expected?: string | undefined;
+  /** What may have been meant, as a question with a space before it. */
+  readonly guess?: string;
+  /** What may stand there instead. */
+  readonly example?: string | undefined;
   /** How to mend it. */
   readonly mend: string;
 }

@@ -1,17 +1,29 @@
 import type { Check } from "./check";
 import { essentialTraits } from "./essential-traits";
+import { familiesAreKnown } from "./families-are-known";
+import { filesAreFormatted } from "./files-are-formatted";
 import { filesAreReadable } from "./files-are-readable";
+import { formsDiffer } from "./forms-differ";
+import { idsAreKept } from "./ids-are-kept";
 import { interbreeding } from "./interbreeding";
+import { lawsNameAnimals } from "./laws-name-animals";
+import { lengthsAgree } from "./lengths-agree";
+import { lettersAreWhole } from "./letters-are-whole";
+import { livesInFreshWater } from "./lives-in-fresh-water";
 import { movedIdsArrive } from "./moved-ids-arrive";
 import { namedAfterId } from "./named-after-id";
 import { namesAreOneSpecies } from "./names-are-one-species";
 import { neighboursAgree } from "./neighbours-agree";
+import { nothingIsLeftToFillIn } from "./nothing-is-left-to-fill-in";
 import { observationsAreSigned } from "./observations-are-signed";
 import { preyFitsTheHunter } from "./prey-fits-the-hunter";
+import { recordsAreFormatted } from "./records-are-formatted";
+import { recordsAreWhole } from "./records-are-whole";
 import { schemaIsCurrent } from "./schema-is-current";
 import { sizesArePlausible } from "./sizes-are-plausible";
 import { sourcesAreCited } from "./sources-are-cited";
 import { sourcesNameTheSpecies } from "./sources-name-the-species";
+import { tablesNameRecords } from "./tables-name-records";
 import { testsSayHow } from "./tests-say-how";
 import { wellFormed } from "./well-formed";
 import { whatBlocksHasEvidence } from "./what-blocks-has-evidence";
@@ -22,18 +34,30 @@ export type { Check, Slip } from "./check";
 export const checks: readonly Check[] = [
   filesAreReadable,
   schemaIsCurrent,
+  recordsAreFormatted,
+  filesAreFormatted,
   wellFormed,
+  recordsAreWhole,
+  nothingIsLeftToFillIn,
+  lettersAreWhole,
   namedAfterId,
   namesAreOneSpecies,
+  familiesAreKnown,
+  livesInFreshWater,
   movedIdsArrive,
+  idsAreKept,
+  lawsNameAnimals,
+  tablesNameRecords,
   sourcesAreCited,
   sourcesNameTheSpecies,
   observationsAreSigned,
   essentialTraits,
   testsSayHow,
   sizesArePlausible,
+  lengthsAgree,
   neighboursAgree,
   interbreeding,
   whatBlocksHasEvidence,
   preyFitsTheHunter,
+  formsDiffer,
 ];

@@ -1,22 +1,46 @@
 import type { SpeciesRecord } from "vivary/species";
+import { fieldOf } from "../fields";
+import { nearestId } from "../spelling";
 import type { Check } from "./check";
 
 export const interbreeding: Check = {
   name: "A species it interbreeds with says so too, if it has a record",
-  find({ records }) {
-    const partners = new Map(records.map(({ record }) => [record.id, partnersOf(record)]));
-    return records.flatMap(({ path, record }) =>
-      partnersOf(record)
-        .filter((id) => partners.get(id)?.includes(record.id) === false)
-        .map((id) => ({
-          where: path,
-          found: `interbreeds with ${id}, whose record does not name ${record.id}`,
-          expected: "both records to name each other",
-          mend: `Add ${record.id} to reproduction.interbreedsWith of ${id}, or take it out here.`,
-        })),
+  find({ records, files }) {
+    const partners = new Map(
+      records.map(({ record }) => [record.id, partnersOf(record).map(({ id }) => id)]),
+    );
+    const moved = new Map(files.moved.map(({ name, json }) => [name, String(fieldOf(json, "to"))]));
+    return records.flatMap(({ path: file, record }) =>
+      partnersOf(record).flatMap(({ id, at }) => {
+        const place = { file, at };
+        const known = partners.get(id);
+        const now = moved.get(id) ?? (known ? undefined : nearestId(id, partners.keys()));
+        if (now !== undefined)
+          return [
+            {
+              ...place,
+              found: `interbreeds with ${id}, which no record is called`,
+              expected: "the id of a species",
+              guess: ` Did you mean ${now}?`,
+              mend: "A species without a record may stand here by its accepted name.",
+            },
+          ];
+        if (known === undefined || known.includes(record.id)) return [];
+        return [
+          {
+            ...place,
+            found: `interbreeds with ${id}, whose record does not name ${record.id}`,
+            expected: "both records to name each other",
+            mend: `Add ${record.id} to reproduction.interbreedsWith of ${id}, or take it out here.`,
+          },
+        ];
+      }),
     );
   },
 };
 
-const partnersOf = ({ reproduction }: SpeciesRecord): readonly string[] =>
-  (reproduction?.interbreedsWith ?? []).flatMap(({ value }) => (value && value !== "none" ? [value] : []));
+/** The ids that a record names, each with where it stands. */
+const partnersOf = ({ reproduction }: SpeciesRecord) =>
+  (reproduction?.interbreedsWith ?? []).flatMap(({ value }, index) =>
+    value && value !== "none" ? [{ id: value, at: ["reproduction", "interbreedsWith", index] }] : [],
+  );

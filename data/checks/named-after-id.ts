@@ -6,9 +6,10 @@ export const namedAfterId: Check = {
   find: ({ files: { species, sources, moved } }) =>
     [...species, ...sources, ...moved]
       .map(({ path, name, json }) => ({ path, name, id: fieldOf(json, "id") }))
-      .filter(({ name, id }) => id !== name)
+      .filter(({ name, id }) => id !== undefined && id !== name)
       .map(({ path, name, id }) => ({
-        where: path,
+        file: path,
+        at: ["id"],
         found: `id is ${id}`,
         expected: name,
         mend: "Rename the file or correct the id.",

@@ -1,7 +1,15 @@
-import type { SizeForGroup, SpeciesProfile } from "vivary/species";
+import {
+  type SizeForGroup,
+  type SpeciesProfile,
+  type StatedValue,
+  splitPath,
+  type TraitPath,
+} from "vivary/species";
 import type { Check } from "./check";
 
 interface Contradiction {
+  /** The trait at which it is told. */
+  readonly trait: TraitPath;
   readonly found: string;
   readonly expected: string;
   readonly holds: (profile: SpeciesProfile) => boolean | undefined;
@@ -11,24 +19,28 @@ interface Contradiction {
 /** What cannot be true together, as a keeper would say it. */
 const contradictions: readonly Contradiction[] = [
   {
-    found: "a shoal of fewer than three",
-    expected: "a shoaling animal in a group of three or more",
-    holds: ({ social }) => social?.living?.value === "shoal" && (social.group?.value.least ?? 3) < 3,
+    trait: "social.group",
+    found: "a shoal of fewer than five",
+    expected: "a shoaling animal in a group of five or more",
+    holds: ({ social }) => social?.living?.value === "shoal" && (social.group?.value.least ?? 5) < 5,
     mend: "Correct social.group or social.living.",
   },
   {
+    trait: "social.group",
     found: "an animal that lives alone in a group of several",
     expected: "a least group of one",
     holds: ({ social }) => social?.living?.value === "alone" && (social.group?.value.least ?? 1) > 1,
     mend: "Correct social.group or social.living.",
   },
   {
+    trait: "social.group",
     found: "a pair of three or more",
     expected: "a least group of one or two",
     holds: ({ social }) => social?.living?.value === "pair" && (social.group?.value.least ?? 2) > 2,
     mend: "Correct social.group or social.living.",
   },
   {
+    trait: "water.flow",
     found: "an air breather in a strong current",
     expected: "an animal that must reach the surface in calmer water",
     holds: ({ water }) =>
@@ -36,6 +48,7 @@ const contradictions: readonly Contradiction[] = [
     mend: "Correct water.flow or water.airBreathing.",
   },
   {
+    trait: "water.flow",
     found: "a nest of bubbles in moving water",
     expected: "still or gentle water among the currents it is kept in",
     holds: ({ water, reproduction }) =>
@@ -44,18 +57,21 @@ const contradictions: readonly Contradiction[] = [
     mend: "Correct water.flow or reproduction.mode.",
   },
   {
+    trait: "water.flow",
     found: "much oxygen needed in water that only stands still",
     expected: "some current where water.oxygenNeed is high",
     holds: ({ water }) => water?.oxygenNeed?.value === "high" && water.flow?.value.max === "still",
     mend: "Correct water.flow or water.oxygenNeed.",
   },
   {
+    trait: "social.settledBy",
     found: "company that settles it, though it is not shy",
     expected: "temperament.shy where social.settledBy is true",
     holds: ({ social, temperament }) => social?.settledBy?.value && temperament?.shy?.value === false,
     mend: "Correct social.settledBy or temperament.shy.",
   },
   {
+    trait: "social.settles",
     found: "a calm swimmer of the open water that lives on the ground alone",
     expected: "a zone above the ground where social.settles is true",
     holds: ({ social, space }) =>
@@ -63,6 +79,7 @@ const contradictions: readonly Contradiction[] = [
     mend: "Correct social.settles or space.zones.",
   },
   {
+    trait: "diet.type",
     found: "a plant eater that swallows grown fish",
     expected: "another diet than herbivore where predation.eats names fish",
     holds: ({ diet, predation }) =>
@@ -70,6 +87,7 @@ const contradictions: readonly Contradiction[] = [
     mend: "Correct diet.type or predation.eats.",
   },
   {
+    trait: "space.footprint",
     found: "a floor that does not belong to the tank's length",
     expected: "a floor between a fifth of the square of the length and the square itself",
     holds: ({ space }) =>
@@ -79,12 +97,14 @@ const contradictions: readonly Contradiction[] = [
     mend: "Correct space.footprint or space.baseLength.",
   },
   {
+    trait: "space.footprint",
     found: "a smaller tank for more animals",
     expected: "least rooms that do not shrink as the group grows",
     holds: ({ space }) => [space?.baseLength, space?.footprint].some((rooms) => shrinks(rooms?.value ?? [])),
     mend: "Correct space.footprint or space.baseLength.",
   },
   {
+    trait: "space.footprint",
     found: "a length and a floor of the tank for different numbers of animals",
     expected: "one number for which both are stated",
     holds: (profile) =>
@@ -93,7 +113,101 @@ const contradictions: readonly Contradiction[] = [
       sameNumber(profile.space).length === 0,
     mend: "State space.footprint for the number that space.baseLength is stated for.",
   },
+  {
+    trait: "social.group",
+    found: "a least group of more than thirty",
+    expected: "the fewest that live well together, not the most",
+    holds: ({ social }) => (social?.group?.value.least ?? 1) > 30,
+    mend: "Correct social.group.",
+  },
+  {
+    trait: "space.zones",
+    found: "an animal that drowns without air and never comes to the surface",
+    expected: "the surface among space.zones where water.airBreathing is obligate",
+    holds: ({ water, space }) =>
+      water?.airBreathing?.value.kind === "obligate" && space?.zones?.value.includes("surface") === false,
+    mend: "Correct space.zones or water.airBreathing.",
+  },
+  {
+    trait: "temperament.acts",
+    found: "a shoal whose members kill each other at any time",
+    expected: "an animal that lives otherwise, or kills only at times",
+    holds: ({ social, temperament }) =>
+      social?.living?.value === "shoal" &&
+      temperament?.acts?.value.some(
+        ({ does, target, when = "always" }) =>
+          does === "kills" && ["own-kind", "own-sex"].includes(target) && when === "always",
+      ),
+    mend: "Correct temperament.acts or social.living.",
+  },
+  {
+    trait: "predation.eats",
+    found: "grown fish eaten, and fry left alone",
+    expected: "fry wherever predation.eats names fish",
+    holds: eatsButNot("fish", "fry"),
+    mend: "Correct predation.eats.",
+  },
+  {
+    trait: "predation.eats",
+    found: "grown shrimps eaten, and shrimplets left alone",
+    expected: "shrimplet wherever predation.eats names shrimp",
+    holds: eatsButNot("shrimp", "shrimplet"),
+    mend: "Correct predation.eats.",
+  },
+  {
+    trait: "water.generalHardness",
+    found: "water of more than 35 °dH",
+    expected: "degrees; ppm and mg/L are other units",
+    holds: ({ water }) => (water?.generalHardness?.value.kept.max ?? 0) > 35,
+    mend: 'Add "unit": "mg/L-CaCO3" where the source says ppm or mg/L.',
+  },
+  {
+    trait: "size.lifespan",
+    found: "an age that no animal of its length reaches",
+    expected: "years, not months or days",
+    holds: ({ size }) => {
+      const { greatest, usual } = size?.lifespan?.value ?? {};
+      const lengths = (size?.adultLength?.value ?? []).map(({ total }) => total.max);
+      return (greatest ?? usual ?? 0) > yearsOfRoot * Math.sqrt(Math.max(...lengths));
+    },
+    mend: 'Correct size.lifespan; the year is "a", the day "d".',
+  },
+  {
+    trait: "space.baseLength",
+    found: "a tank less than four times as long as the animal",
+    expected: "a tank in which it can swim and turn",
+    holds: ({ size, space }) => leastTank(space) < 4 * shortestUsual(size),
+    mend: "Correct space.baseLength or size.adultLength.",
+  },
+  {
+    trait: "size.adultLength",
+    found: "a tank more than forty times as long as the animal",
+    expected: "a length in cm, or with the unit of the source",
+    holds: ({ size, space }) => leastTank(space) > 40 * shortestUsual(size),
+    mend: "Look for inches taken for centimetres; state the unit of the source.",
+  },
 ];
+
+/** An age in years over the root of a length in cm that none here reaches; goldfish come nearest. */
+const yearsOfRoot = 6.5;
+
+const leastTank = (space: SpeciesProfile["space"]) => space?.baseLength?.value[0]?.least ?? Number.NaN;
+
+/** The shortest usual length of grown animals, in cm; undefined lengths compare with nothing. */
+function shortestUsual(size: SpeciesProfile["size"]): number {
+  const usual = (size?.adultLength?.value ?? []).filter(({ as }) => as === "usual");
+  return usual.length > 0 ? Math.min(...usual.map(({ length }) => length)) : Number.NaN;
+}
+
+type Prey = Exclude<StatedValue<"predation.eats">, "none">["prey"];
+
+/** Whether it eats the grown and not the young. */
+function eatsButNot(grown: Prey, young: Prey) {
+  return ({ predation }: SpeciesProfile) => {
+    const prey = (predation?.eats?.value ?? []).map((eaten) => eaten.prey);
+    return prey.includes(grown) && !prey.includes(young);
+  };
+}
 
 /** Whether of two rooms the one for more animals is smaller. */
 const shrinks = (rooms: readonly SizeForGroup[]) =>
@@ -113,6 +227,12 @@ export const neighboursAgree: Check = {
     records.flatMap(({ path, profile }) =>
       contradictions
         .filter(({ holds }) => holds(profile))
-        .map(({ found, expected, mend }) => ({ where: path, found, expected, mend })),
+        .map(({ trait, found, expected, mend }) => ({
+          file: path,
+          at: splitPath(trait),
+          found,
+          expected,
+          mend,
+        })),
     ),
 };

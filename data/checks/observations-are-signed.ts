@@ -10,7 +10,8 @@ export const observationsAreSigned: Check = {
       if (!custom?.observation) return [];
       const missing = [...(author.length > 0 ? [] : ["author"]), ...(issued === undefined ? ["issued"] : [])];
       return missing.map((field) => ({
-        where: path,
+        file: path,
+        at: ["custom", "observation"],
         found: `an observation without ${field}`,
         expected: "the name of the keeper as author, and the day it was seen as issued",
         mend: `Add ${field}.`,
@@ -22,7 +23,8 @@ export const observationsAreSigned: Check = {
         if (observed === isObservation) return [];
         return [
           {
-            where: path,
+            file: path,
+            at: ["sources", key],
             found: observed
               ? `the source ${key} is observed, and data/sources/${cite}.json is no observation`
               : `the source ${key} is an observation, and does not say so`,

@@ -10,20 +10,23 @@ export const preyFitsTheHunter: Check = {
   find: ({ records }) =>
     records.flatMap(({ path, record, profile }) => {
       const longest = longestUsual(profile);
-      return statementsOf(record, "predation.eats").flatMap(({ by, value, unit = "cm", note, setAside }) => {
-        if (setAside || note || value === undefined || value === "none" || value.prey !== "fish") return [];
-        if (value.greatest === undefined) return [];
-        const greatest = convert(value.greatest, unit as Unit, "cm");
-        if (longest === undefined || greatest >= strangelySmall * longest) return [];
-        return [
-          {
-            where: path,
-            found: `fish of up to ${greatest} cm by ${by}, for an animal of usually ${longest.toFixed(1)} cm`,
-            expected: `at least ${strangelySmall} of its length, or a note`,
-            mend: "Correct the length, or add a note of one sentence: why it takes no larger fish.",
-          },
-        ];
-      });
+      return statementsOf(record, "predation.eats").flatMap(
+        ({ by, value, unit = "cm", note, setAside }, index) => {
+          if (setAside || note || value === undefined || value === "none" || value.prey !== "fish") return [];
+          if (value.greatest === undefined) return [];
+          const greatest = convert(value.greatest, unit as Unit, "cm");
+          if (longest === undefined || greatest >= strangelySmall * longest) return [];
+          return [
+            {
+              file: path,
+              at: ["predation", "eats", index],
+              found: `fish of up to ${greatest} cm by ${by}, for an animal of usually ${longest.toFixed(1)} cm`,
+              expected: `at least ${strangelySmall} of its length, or a note`,
+              mend: "Correct the length, or add a note of one sentence: why it takes no larger fish.",
+            },
+          ];
+        },
+      );
     }),
 };
 

@@ -13,7 +13,7 @@ export const schemaIsCurrent: Check = {
       }),
     );
     return stale.flat().map((path) => ({
-      where: path,
+      file: path,
       found: "is stale",
       expected: "the schema that vivary/schema exports",
       mend: "npm run format",

@@ -19,13 +19,15 @@ export const sizesArePlausible: Check = {
       const far = relatives.length > 1 && (longest > slip * usual || longest * slip < usual);
       const outgrown = tank !== undefined && tank < longest;
       const strange = {
-        where: path,
+        file: path,
+        at: ["size", "adultLength"],
         found: `a longest length of ${longest} cm`,
         expected: `within ${slip} times that of other ${family}, about ${usual.toFixed(1)} cm`,
         mend: "Look for millimetres or inches taken for centimetres; state the unit of the source.",
       };
       const cramped = {
-        where: path,
+        file: path,
+        at: ["space", "baseLength"],
         found: `a tank of ${tank} cm for an animal of up to ${longest} cm`,
         expected: "a tank longer than the animal",
         mend: "Correct space.baseLength or the length.",

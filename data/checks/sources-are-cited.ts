@@ -1,25 +1,32 @@
 import { fieldOf, fieldsOf } from "../fields";
+import { guess } from "../spelling";
 import type { Check } from "./check";
 
 export const sourcesAreCited: Check = {
   name: "A cited source has a file, and a file is cited",
   find({ files }) {
-    const known = new Set<unknown>(files.sources.map(({ name }) => name));
-    const citing = new Map<unknown, string>();
-    for (const { path, json } of files.species) {
-      for (const [, source] of fieldsOf(fieldOf(json, "sources"))) citing.set(fieldOf(source, "cite"), path);
-    }
-    const lost = [...citing].filter(([cite]) => !known.has(cite));
-    const spare = files.sources.filter(({ name }) => !citing.has(name));
+    const known = new Set(files.sources.map(({ name }) => name));
+    const cited = files.species.flatMap(({ path, json }) =>
+      fieldsOf(fieldOf(json, "sources")).map(([key, source]) => ({
+        file: path,
+        at: ["sources", key, "cite"],
+        cite: fieldOf(source, "cite"),
+      })),
+    );
+    const lost = cited.filter(({ cite }) => typeof cite === "string" && !known.has(cite));
+    const used = new Set(cited.map(({ cite }) => cite));
+    const spare = files.sources.filter(({ name }) => !used.has(name));
     return [
-      ...lost.map(([cite, path]) => ({
-        where: `data/sources/${cite}.json`,
-        found: `is cited by ${path} and missing`,
+      ...lost.map(({ file, at, cite }) => ({
+        file,
+        at,
+        found: `data/sources/${cite}.json is cited and missing`,
         expected: "a CSL-JSON file of that name",
-        mend: "Add the source, or cite one that is there.",
+        guess: guess(String(cite), known),
+        mend: `Cite one that is there, or start it: npm run species new source ${cite}`,
       })),
       ...spare.map(({ path }) => ({
-        where: path,
+        file: path,
         found: "is cited by no record",
         expected: "a record that cites it",
         mend: "Cite it where it was used, or delete it.",

@@ -11,7 +11,8 @@ export const sourcesNameTheSpecies: Check = {
           ? []
           : [
               {
-                where: path,
+                file: path,
+                at: ["sources", key, "under"],
                 found: `the source ${key} records it under ${under}`,
                 expected: "a name among taxonomy.synonyms",
                 mend: "Add the synonym to taxonomy.synonyms, or say of where it is another species.",
@@ -21,7 +22,8 @@ export const sourcesNameTheSpecies: Check = {
           ? []
           : [
               {
-                where: path,
+                file: path,
+                at: ["sources", key, "of"],
                 found: `the source ${key} is said to be of ${of}, which is a name of this species`,
                 expected: "another species, a genus or a family",
                 mend: "Say under for a synonym, and neither for the accepted name.",

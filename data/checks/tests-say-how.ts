@@ -2,6 +2,7 @@ import {
   type SpeciesRecord,
   type Statement,
   type Statements,
+  splitPath,
   statementsOf,
   type TraitPath,
 } from "vivary/species";
@@ -18,18 +19,28 @@ export const testsSayHow: Check = {
   find: ({ records }) =>
     records.flatMap(({ path, record }) =>
       waters.flatMap((trait) =>
-        everywhere(record, trait).flatMap((statement) => [
-          ...(endsSomehow(statement, trait) ? [] : [untold(path, trait, statement)]),
-          ...(isOneTest(statement, trait) ? [] : [joined(path, trait, statement)]),
+        everywhere(record, trait).flatMap(({ at, statement }) => [
+          ...(endsSomehow(statement, trait) ? [] : [{ file: path, at, ...untold(trait, statement) }]),
+          ...(isOneTest(statement, trait) ? [] : [{ file: path, at, ...joined(trait, statement) }]),
         ]),
       ),
     ),
 };
 
-/** The statements with a value of a record and its forms. */
-function everywhere(record: SpeciesRecord, trait: (typeof waters)[number]): readonly Statement<Span>[] {
-  const holders: readonly Statements[] = [record, ...Object.values(record.forms ?? {})];
-  return holders.flatMap((holder) => statementsOf(holder, trait)).filter(({ value }) => value !== undefined);
+/** The statements with a value of a record and its forms, each with where it stands. */
+function everywhere(record: SpeciesRecord, trait: (typeof waters)[number]) {
+  const forms = Object.entries(record.forms ?? {}).map(([id, form]) => ({
+    holder: form,
+    above: ["forms", id],
+  }));
+  return [{ holder: record as Statements, above: [] as string[] }, ...forms].flatMap(({ holder, above }) =>
+    statementsOf(holder, trait)
+      .map((statement: Statement<Span>, index) => ({
+        at: [...above, ...splitPath(trait), index],
+        statement,
+      }))
+      .filter(({ statement: { value } }) => value !== undefined),
+  );
 }
 
 interface Span {
@@ -49,15 +60,13 @@ function isOneTest({ as, value, endpoint, acclimatedAt }: Statement<Span>, trait
   return acclimatedAt !== undefined || pooled.includes(endpoint);
 }
 
-const untold = (path: string, trait: TraitPath, { as, by }: Statement) => ({
-  where: path,
+const untold = (trait: TraitPath, { as, by }: Statement) => ({
   found: `${trait}: what ${by} says is ${as}, without an endpoint`,
   expected: "what ended the test, or what the figure was best for",
   mend: 'Add endpoint, such as "balance" or "growth"; "unstated" where the source does not say.',
 });
 
-const joined = (path: string, trait: TraitPath, { by }: Statement) => ({
-  where: path,
+const joined = (trait: TraitPath, { by }: Statement) => ({
   found: `${trait}: both limits of ${by}, without the temperature that the animals were used to`,
   expected: "acclimatedAt, or one statement for each of two temperatures",
   mend: 'Add acclimatedAt, part the two ends, or say endpoint "mixed" where the source pools tests.',

@@ -1,19 +1,15 @@
-import { describeProblem, problemsIn } from "vivary/schema";
-import { allFiles } from "../collection";
-import { lineAt } from "../json";
+import { positionAt } from "../json";
+import { slipOf } from "../wording";
 import type { Check } from "./check";
 
-/** What the schema and the checks within one file say; each problem names what was found and what is expected. */
+/** What the schema and the checks within one file say, but of lines that are no JSON. */
 export const wellFormed: Check = {
   name: "A file is well formed",
   find: (collection) =>
-    allFiles(collection)
-      .filter(({ json }) => json !== undefined)
-      .flatMap(({ folder, path, text, json }) =>
-        problemsIn(folder, json).map((problem) => ({
-          where: `${path}:${lineAt(text, problem.path)}`,
-          found: describeProblem(problem),
-          mend: "Correct the line.",
-        })),
-      ),
+    collection.problems.flatMap(({ file, problems }) => {
+      const unread = new Set(file.faults.map(({ at }) => at.line));
+      return problems
+        .filter(({ path }) => unread.size === 0 || !unread.has(positionAt(file.text, path).line))
+        .map((problem) => slipOf(file, problem));
+    }),
 };

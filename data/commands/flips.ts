@@ -34,7 +34,7 @@ export async function flips(root: string, given?: string): Promise<Answer> {
 }
 
 /** What changed records do to the pairs in which they take part; the rules are those of the working tree. */
-export async function flipsOfRecords(
+async function flipsOfRecords(
   root: string,
   base: string,
   profiles: readonly SpeciesProfile[],
@@ -47,12 +47,16 @@ export async function flipsOfRecords(
   return tellFlips(judgePairs(before, takesPart), judgePairs(profiles, takesPart));
 }
 
-export async function profilesOf(root: string): Promise<readonly SpeciesProfile[]> {
+async function profilesOf(root: string): Promise<readonly SpeciesProfile[]> {
   return (await readCollection(root)).records.map(({ profile }) => profile);
 }
 
 /** The profile that a file gave in a commit, or none. */
-async function profileAt(root: string, commit: string, file: string): Promise<readonly SpeciesProfile[]> {
+export async function profileAt(
+  root: string,
+  commit: string,
+  file: string,
+): Promise<readonly SpeciesProfile[]> {
   const text = await gitOrNothing(root, "show", `${commit}:${file}`);
   const parsed = text === undefined ? undefined : safeParseSpecies(JSON.parse(text));
   return parsed?.success ? [resolve(parsed.record)] : [];

@@ -1,58 +1,128 @@
-// Starts the record of a species, with what must be known left blank.
+// Starts the record of a species, with what must be known as questions and what a relative says as examples.
 import { writeFile } from "node:fs/promises";
 import { join } from "node:path";
 import { jsonSchemas, problemsIn } from "vivary/schema";
-import { essentialTraits, splitPath } from "vivary/species";
-import { fieldOf } from "../fields";
-import { readFolder } from "../files";
+import { splitPath, statementsOf, type TraitPath, traitTable } from "vivary/species";
+import { question } from "../checks/nothing-is-left-to-fill-in";
+import { type Collection, readCollection } from "../collection";
+import { filesNamed } from "../find-files";
 import { formatRecord } from "../format-record";
+import { type Answers, answersIn } from "../issue-form";
+import { schemaAt } from "../schema-at";
 import { type Answer, refused } from "./answer";
 
-export async function start(root: string, name: string): Promise<Answer> {
+type Relative = Collection["records"][number]["record"];
+
+/** What a new record is asked: without these no plan with the animal can be judged. */
+const asked = [
+  "size.adultLength",
+  "water.temperature",
+  "water.pH",
+  "water.generalHardness",
+  "space.baseLength",
+  "space.zones",
+  "temperament.acts",
+  "social.living",
+  "social.group",
+  "predation.eats",
+] as const satisfies readonly TraitPath[];
+
+/** What a record may start with beside a name. */
+interface Beginnings {
+  /** A relative whose values show how the answers may look; one of the genus if absent. */
+  readonly like?: string | undefined;
+  /** What an issue says, by question. */
+  readonly answers?: Answers | undefined;
+}
+
+/** Starts the record that an issue asks for. */
+export async function startFrom(root: string, issue: string, like?: string): Promise<Answer> {
+  const answers = answersIn(issue);
+  const name = answers.get("scientific name");
+  return name === undefined
+    ? refused('The issue has no answer under "### Scientific name".')
+    : start(root, name, { like, answers });
+}
+
+/** Starts a record. */
+export async function start(root: string, name: string, beginnings: Beginnings = {}): Promise<Answer> {
+  const { like, answers = new Map() } = beginnings;
   const id = name.toLowerCase().replaceAll(" ", "-");
-  const record = blank(id, name);
+  if (/\bsp\.|\b(L|LDA|CW)-?\d+\b|[×]/i.test(name)) return refused(outOfScope(name));
+  const collection = await readCollection(root);
+  const known = filesNamed(collection, name).find(({ folder }) => folder === "species");
+  if (known) return refused(`${name} has a record: ${known.path}`);
+  const relative = relativeOf(collection, name, like);
+  if (like !== undefined && relative === undefined)
+    return refused(`No well-formed record is called ${like}.`);
+  const record = blank(id, name, answers, relative);
   const ofName = problemsIn("species", record).filter(({ path }) =>
     ["id", "taxonomy.name"].includes(path.join(".")),
   );
   if (ofName.length > 0) return refused(`Expected a scientific name such as "Danio rerio", found "${name}".`);
-  const known = (await readFolder(root, "species")).find(
-    (file) => file.name === id || synonymsOf(file.json).includes(name),
+
+  const path = `data/species/${id}.json`;
+  await writeFile(join(root, path), formatRecord(record, jsonSchemas.species));
+  const shown = relative ? ` The values are those of ${relative.taxonomy.name}, for you to write over.` : "";
+  return {
+    lines: [
+      `${path} waits to be filled in.${shown}`,
+      "A source that is not in data/sources: npm run species new source <id>",
+      `Then: npm run format && npm run species check ${id}`,
+    ],
+    failed: false,
+  };
+}
+
+const outOfScope = (name: string) =>
+  `${name} has no scientific name of its own, and a record needs one: unnamed animals, L and CW numbers and hybrids of the trade are out of scope.`;
+
+/** A species to copy the shape of answers from: the one named, else one of the genus. */
+function relativeOf(collection: Collection, name: string, like?: string): Relative | undefined {
+  const paths = like === undefined ? [] : filesNamed(collection, like).map(({ path }) => path);
+  const [genus] = name.split(" ");
+  const found = collection.records.find(({ path, record }) =>
+    like === undefined ? record.taxonomy.name.split(" ")[0] === genus : paths.includes(path),
   );
-  if (known) return refused(`${name} has a record: ${known.path}`);
-
-  await writeFile(join(root, "data/species", `${id}.json`), formatRecord(record, jsonSchemas.species));
-  const next = `npm run format && npm run species check ${id}`;
-  return { lines: [`data/species/${id}.json waits to be filled in. Then: ${next}`], failed: false };
+  return found?.record;
 }
 
-function synonymsOf(json: unknown): readonly unknown[] {
-  const synonyms = fieldOf(fieldOf(json, "taxonomy"), "synonyms");
-  return Array.isArray(synonyms) ? synonyms : [];
+function blank(id: string, name: string, answers: Answers, relative?: Relative) {
+  const { family = "", order = "", kind = "" } = relative?.taxonomy ?? {};
+  return {
+    $schema: "../schemas/species.schema.json",
+    id,
+    taxonomy: { name, authority: "", family, order, kind },
+    names: { en: (answers.get("english name") ?? "").split(/, */) },
+    sources: { source: { cite: "", at: answers.get("source") ?? "" } },
+    ...questions(answers, relative),
+  };
 }
 
-const blank = (id: string, name: string) => ({
-  $schema: "../schemas/species.schema.json",
-  id,
-  taxonomy: { name, authority: "", family: "", order: "", kind: "" },
-  names: { en: [""] },
-  sources: { source: { cite: "", at: "" } },
-  ...questions(),
-});
-
-/** The essential traits, each with a note that says what to look for. */
-function questions(): Readonly<Record<string, object>> {
+/** The traits asked for, each with an answer as it may look and a note that says what to look for. */
+function questions(answers: Answers, relative?: Relative): Readonly<Record<string, object>> {
   const sections = new Map<string, object>();
-  for (const trait of essentialTraits) {
+  for (const trait of asked) {
     const [section, key] = splitPath(trait);
-    const note = `To fill in: ${meaningOf(section, key)}`;
-    sections.set(section, { ...sections.get(section), [key]: [{ by: "source", note }] });
+    const { description } = schemaAt("species", [section, key]) ?? {};
+    const told = answers.get(traitTable[trait].label);
+    const said = told === undefined ? "" : ` The issue says: ${told}`;
+    const line = { ...exampleFor(trait, relative), by: "source", note: `${question} ${description}${said}` };
+    sections.set(section, { ...sections.get(section), [key]: [line] });
   }
   return Object.fromEntries(sections);
 }
 
-/** What the schema says of a trait. */
-const meaningOf = (...path: readonly string[]) =>
-  fieldOf(
-    path.reduce((schema: unknown, key) => fieldOf(fieldOf(schema, "properties"), key), jsonSchemas.species),
-    "description",
+/** What stands in a statement whoever says it. */
+const shape = ["value", "unit", "as", "sex", "measure"];
+
+/** A statement of the relative on how the animal is kept, or one that the schema supposes. */
+function exampleFor(trait: TraitPath, relative?: Relative): object {
+  const supposed = schemaAt("species", [...splitPath(trait), 0])?.examples?.[0] ?? {};
+  const said = relative ? statementsOf(relative, trait) : [];
+  const stated = said.find(
+    ({ value, as, setAside }) =>
+      value !== undefined && !setAside && (as === undefined || as === "kept" || as === "usual"),
   );
+  return Object.fromEntries(Object.entries(stated ?? supposed).filter(([key]) => shape.includes(key)));
+}

@@ -4,6 +4,7 @@ import { type SpeciesProfile, type TraitPath, traitTable } from "vivary/species"
 import { readCollection } from "../collection";
 import { commonName } from "../judge";
 import type { Answer } from "./answer";
+import { isAnswer, recordNamed } from "./record-named";
 
 const listed = 25;
 
@@ -16,14 +17,22 @@ interface Gap {
   undetermined: number;
 }
 
-export async function wanted(root: string): Promise<Answer> {
-  const { records } = await readCollection(root);
-  const profiles = records.map(({ profile }) => profile);
+/** The gaps of all species, or those of one by any of its names. */
+export async function wanted(root: string, asked?: string): Promise<Answer> {
+  const collection = await readCollection(root);
+  const record = asked === undefined ? undefined : recordNamed(collection, asked);
+  if (record && isAnswer(record)) return record;
+  const profiles = collection.records.map(({ profile }) => profile);
   const gaps = new Map<string, Gap>();
   for (const [index, a] of profiles.entries()) {
-    for (const b of profiles.slice(index)) count(gaps, [a, b], assessPair({ species: a }, { species: b }));
+    for (const b of profiles.slice(index)) {
+      if (record && a.id !== record.id && b.id !== record.id) continue;
+      count(gaps, [a, b], assessPair({ species: a }, { species: b }));
+    }
   }
-  const ranked = [...gaps.values()].sort((x, y) => y.undetermined - x.undetermined || y.open - x.open);
+  const ranked = [...gaps.values()]
+    .filter(({ profile }) => !record || profile.id === record.id)
+    .sort((x, y) => y.undetermined - x.undetermined || y.open - x.open);
   if (ranked.length === 0) return { lines: ["No verdict on a pair waits for a trait."], failed: false };
   const more = ranked.length > listed ? [`… and ${ranked.length - listed} gaps more.`] : [];
   return { lines: [...ranked.slice(0, listed).map(lineOf), ...more], failed: false };

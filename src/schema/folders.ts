@@ -2,6 +2,7 @@ import * as z from "zod";
 import { oneOf, type Problem } from "../errors";
 import { frozen } from "../frozen";
 import { checked, type FileSchema } from "./checked";
+import { explained } from "./explained";
 import { idsAreUnique, jurisdictionSchema } from "./files/jurisdiction";
 import { listingsSchema } from "./files/listings";
 import { goesElsewhere, movedIdSchema } from "./files/moved-id";
@@ -54,6 +55,10 @@ export const jsonSchemas: Readonly<Record<DataFolder, Readonly<Record<string, un
  */
 export function problemsIn(folder: DataFolder, json: unknown): readonly Problem[] {
   oneOf(folder, Object.keys(jsonSchemas), "folder");
-  const parsed = folder === "species" ? safeParseSpecies(json) : checked(folders[folder], json);
-  return parsed.success ? [] : parsed.problems;
+  if (folder === "species") {
+    const parsed = safeParseSpecies(json);
+    return parsed.success ? [] : parsed.problems;
+  }
+  const found = checked(folders[folder], json);
+  return found.success ? [] : found.problems.map((problem) => explained(problem, folders[folder].shape));
 }

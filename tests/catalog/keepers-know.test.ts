@@ -1,4 +1,4 @@
-import { describe, expect, test } from "vitest";
+import { expect, test } from "vitest";
 import convict from "vivary/catalog/amatitlania-nigrofasciata";
 import bristlenose from "vivary/catalog/ancistrus-cirrhosus";
 import oscar from "vivary/catalog/astronotus-ocellatus";
@@ -23,7 +23,6 @@ import dwarfGourami from "vivary/catalog/trichogaster-lalius";
 import nerite from "vivary/catalog/vittina-natalensis";
 import swordtail from "vivary/catalog/xiphophorus-hellerii";
 import platy from "vivary/catalog/xiphophorus-maculatus";
-import { allSpecies } from "../../src/catalog";
 import type { SpeciesProfile, StatedValue } from "../../src/species";
 
 // Common practice throughout: what an experienced keeper would say without looking it up.
@@ -148,33 +147,4 @@ const known: Readonly<Record<string, () => boolean>> = {
 
 test.each(Object.entries(known))("%s", (_, holds) => {
   expect(holds()).toBe(true);
-});
-
-describe.each(allSpecies)("$id", (profile) => {
-  test("is usually no longer than the longest on record", () => {
-    const totals = (wanted: "usual" | "greatest") =>
-      (profile.size?.adultLength?.value ?? []).filter(({ as }) => as === wanted).map(({ total }) => total);
-    const usual = totals("usual").map(({ min }) => min);
-    const greatest = totals("greatest").map(({ max }) => max);
-    if (greatest.length === 0) return;
-    expect(Math.max(...usual)).toBeLessThanOrEqual(Math.max(...greatest));
-  });
-
-  test("is given a tank several times its length", () => {
-    expect(tankFor(profile)).toBeGreaterThanOrEqual(4 * Math.min(...lengths(profile, "usual")));
-  });
-
-  test("that eats grown animals eats their young too", () => {
-    expect(eats(profile, "fish") && !eats(profile, "fry")).toBe(false);
-    expect(eats(profile, "shrimp") && !eats(profile, "shrimplet")).toBe(false);
-  });
-
-  test("is at least five as a shoal, and may be one alone", () => {
-    if (lives(profile) === "shoal") expect(least(profile)).toBeGreaterThanOrEqual(5);
-    if (lives(profile) === "alone") expect(least(profile)).toBe(1);
-  });
-
-  test("that must breathe air is found at the surface", () => {
-    expect(breathes(profile) === "obligate" && !zones(profile).includes("surface")).toBe(false);
-  });
 });

@@ -36,3 +36,15 @@ test.each(['{ "id": "danio-rerio", "id": "danio-choprae" }', '{ "id": 1, }'])(
     expect(read(file)).toBe(text);
   },
 );
+
+test.each([
+  ["the ends of lines of Windows", (text: string) => text.replaceAll("\n", "\r\n")],
+  ["tabs", (text: string) => text.replaceAll(/^( {2})+/gm, "\t")],
+  ["an invisible mark at the beginning", (text: string) => `\uFEFF${text}`],
+])("%s are mended", async (_, spoil) => {
+  const { root, read, write } = project();
+  const text = read(file);
+  write(file, spoil(text));
+  await format(root);
+  expect(read(file)).toBe(text);
+});

@@ -101,6 +101,23 @@ describe("whatever a record says", () => {
   });
 });
 
+test("a law that names the species by an old name, or its old genus, reaches it", () => {
+  const danio = { ...leastRecord, taxonomy: { ...leastRecord.taxonomy, synonyms: ["Brachydanio rerio"] } };
+  const lawOn = (taxon: string) =>
+    modulesOf({
+      records: [danio],
+      sources: [],
+      legal: [{ ...listing, instrument: "An act", taxa: [taxon] }],
+      lawgivers: [],
+      moved: [],
+      jurisdictions: [],
+    }).get("catalog/species/danio-rerio.ts");
+  for (const taxon of ["Danio rerio", "Danio", "Danionidae", "Brachydanio rerio", "Brachydanio"])
+    expect(lawOn(taxon), taxon).toContain("An act");
+  for (const taxon of ["Danio kyathit", "Brachydanio albolineata", "Devario"])
+    expect(lawOn(taxon), taxon).not.toContain("An act");
+});
+
 describe("the version of the data", () => {
   const data = {
     records: [record],

@@ -30,6 +30,24 @@ function belongs({ folder, name, json }: DataFile): boolean {
   return folder !== "moved" || few.includes((json as { readonly to: string }).to);
 }
 
+interface Line {
+  readonly species: string;
+}
+interface Requirement {
+  readonly rule: { readonly table?: readonly Line[] };
+}
+
+/** The text of a file, its tables without the lines of other species. */
+function ofFew({ folder, text }: DataFile): string {
+  if (folder !== "standards") return text;
+  const short = JSON.parse(text, (key, held) => {
+    if (key === "table") return held.filter(({ species }: Line) => few.includes(species));
+    if (key === "requirements") return held.filter(({ rule }: Requirement) => rule.table?.length !== 0);
+    return held;
+  });
+  return JSON.stringify(short, null, 2);
+}
+
 const cited = ({ records }: Collection) =>
   new Set(
     records
@@ -37,16 +55,17 @@ const cited = ({ records }: Collection) =>
       .flatMap(({ record }) => Object.values(record.sources).map(({ cite }) => cite)),
   );
 
-/** A folder with a few species and what belongs to them, gone when the test is over. */
-export function project() {
+/** A folder with a few species and what belongs to them, gone when all is done. */
+export function project(whenDone: (clean: () => void) => void = onTestFinished) {
   const folder = mkdtempSync(join(tmpdir(), "vivary-"));
-  onTestFinished(() => rmSync(folder, { recursive: true }));
+  whenDone(() => rmSync(folder, { recursive: true }));
   const path = (file: string) => join(folder, file);
   const write = (file: string, text: string) => {
     mkdirSync(dirname(path(file)), { recursive: true });
     writeFileSync(path(file), text);
   };
-  for (const file of allFiles(collection).filter(belongs)) write(file.path, file.text);
+  for (const file of allFiles(collection).filter(belongs)) write(file.path, ofFew(file));
+  cpSync(join(root, "data/families.csv"), path("data/families.csv"));
   cpSync(join(root, "data/schemas"), path("data/schemas"), { recursive: true });
   return {
     root: folder,

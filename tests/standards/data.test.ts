@@ -61,12 +61,11 @@ const germanTable = (id: string) => {
   return rule && "table" in rule ? rule.table : [];
 };
 
-test("the German report names species that are here, in the order of their ids", () => {
+test("the German report names species that are here", () => {
   const here = new Set(allSpecies.map(({ id }) => id));
   expect(["front-edge", "group", "pair"].map((id) => germanTable(id).length)).toEqual([70, 40, 9]);
   for (const id of ["front-edge", "group", "pair"]) {
     const species = germanTable(id).map((line) => line.species);
-    expect(species).toEqual([...species].sort());
     expect(species.filter((each) => !here.has(each))).toEqual([]);
   }
   const paired = new Set(germanTable("pair").map(({ species }) => species));

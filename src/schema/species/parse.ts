@@ -1,9 +1,9 @@
 import { InvalidInputError, type Problem } from "../../errors";
-import { type SpeciesRecord, type TraitPath, traitTable } from "../../species";
+import type { SpeciesRecord } from "../../species";
 import { checked } from "../checked";
+import { explained } from "../explained";
 import { recordChecks } from "./checks";
 import { recordSchema } from "./record";
-import { explainField } from "./statement";
 
 /** What {@link safeParseSpecies} returns. */
 export type ParsedSpecies =
@@ -25,7 +25,11 @@ export type ParsedSpecies =
  */
 export function safeParseSpecies(input: unknown): ParsedSpecies {
   const parsed = checked({ shape: recordSchema, checks: recordChecks }, input);
-  if (!parsed.success) return { success: false, problems: parsed.problems.map(explained) };
+  if (!parsed.success)
+    return {
+      success: false,
+      problems: parsed.problems.map((problem) => explained(problem, recordSchema)),
+    };
   const { $schema, ...record } = parsed.data;
   return { success: true, record };
 }
@@ -46,14 +50,4 @@ export function parseSpecies(input: unknown): SpeciesRecord {
   const parsed = safeParseSpecies(input);
   if (!parsed.success) throw new InvalidInputError(parsed.problems);
   return parsed.record;
-}
-
-/** The problem with what the trait, or the field of its statements, means that it lies in. */
-function explained(problem: Problem): Problem {
-  const { path } = problem;
-  const [section, name, , field] = path[0] === "forms" ? path.slice(2) : path;
-  const trait = `${section}.${name}`;
-  if (problem.explanation || !Object.hasOwn(traitTable, trait)) return problem;
-  const explanation = explainField(traitTable[trait as TraitPath], field?.toString());
-  return { ...problem, explanation };
 }

@@ -13,8 +13,9 @@ import {
   speciesId,
 } from "../bounded";
 import { heldTo } from "../held-to";
-import { explainTrait, oneOf, type StatementSchema, statementSchema } from "./statement";
+import { explainTrait, type StatementSchema, statementSchema } from "./statement";
 import { values } from "./values";
+import { oneOf } from "./words";
 
 type Values = typeof values;
 
@@ -49,14 +50,15 @@ function traitFields(section: string, traits: Readonly<Record<string, z.ZodType>
 }
 
 const language = keyLike(/^[a-z]{2,3}(-[A-Za-z0-9]{2,8})*$/, "a language tag such as en or pt-BR");
-const names = keyedUpTo(200, language, listUpTo(60, name)).describe(
-  "Vernacular names by language (BCP 47), the commonest first.",
-);
+const names = keyedUpTo(200, language, listUpTo(60, name)).meta({
+  description: "Vernacular names by language (BCP 47), the commonest first.",
+  examples: [{ en: ["zebra danio", "zebrafish"] }],
+});
 
 const database = keyLike(/^[a-z][A-Za-z]*$/, "the name of a database in camel case");
 const sourceKey = keyLike(/^[a-z][a-z0-9-]*$/, "lower-case letters, digits and hyphens");
 
-const source = z.strictObject({
+const sourceFields = z.strictObject({
   cite: key.describe("The name of a file in data/sources, without .json."),
   at: place.optional().describe("Page, row or address within the source."),
   memory: z.literal(true).optional().describe("The values were recalled; the source was not read."),
@@ -71,6 +73,7 @@ const source = z.strictObject({
     .optional()
     .describe("Whether its licence leaves commercial use free. Set from data/sources, not by hand."),
 });
+const source = sourceFields.meta({ examples: [{ cite: "yanar-2019", at: "table 2" }] });
 
 const form = z.strictObject({
   names,
@@ -86,18 +89,39 @@ export const recordSchema = heldTo<SpeciesRecord & { readonly $schema?: string |
     $schema: schemaAddress,
     id: speciesId.describe("The accepted name in lower case, words joined by hyphens."),
     taxonomy: z.strictObject({
-      name: keyLike(/^[A-Z][a-z]+( [a-z-]+)+$/, "a scientific name such as Danio rerio"),
-      authority: name,
-      family: name,
-      order: name,
+      name: keyLike(/^[A-Z][a-z]+( [a-z-]+)+$/, "a scientific name such as Danio rerio").meta({
+        description: "The accepted scientific name.",
+        examples: ["Danio rerio"],
+      }),
+      authority: name
+        .regex(/^(\(.+, \d{4}\)|[^(].*, \d{4})$/, "author and year, such as Hora, 1928 or (Hamilton, 1822)")
+        .meta({
+          description: "Who described it, and when; in brackets where it was under another genus.",
+          examples: ["Hora, 1928", "(Hamilton, 1822)"],
+        }),
+      family: name
+        .regex(/^[A-Z][a-z]+idae$/, "a family such as Danionidae")
+        .meta({ description: "The family, in Latin.", examples: ["Danionidae"] }),
+      order: name
+        .regex(/^[A-Z][a-z]+$/, "an order such as Cypriniformes")
+        .meta({ description: "The order, in Latin.", examples: ["Cypriniformes"] }),
       kind: oneOf(classes.kind, "What sort of animal it is."),
-      synonyms: listUpTo(200, name).optional(),
-      note: note.optional(),
+      synonyms: listUpTo(200, name)
+        .optional()
+        .describe("Names by which it was known before, or which are spelt otherwise."),
+      note: note.optional().describe("What a reader should know of its name."),
     }),
     names,
-    identifiers: keyedUpTo(60, database, key).optional(),
-    sources: keyedUpTo(500, sourceKey, source),
+    identifiers: keyedUpTo(60, database, key)
+      .optional()
+      .meta({ description: "Its number in databases.", examples: [{ ncbi: "7955", fishbase: "4653" }] }),
+    sources: keyedUpTo(500, sourceKey, source).describe("The sources of its statements, by a key each."),
     ...sections,
-    forms: keyedUpTo(40, slug, form).optional(),
+    forms: keyedUpTo(40, slug, form)
+      .optional()
+      .meta({
+        description: "Forms that were bred, by an id each, with what differs from the species.",
+        examples: [{ "long-fin": { names: { en: ["long-fin zebra danio"] } } }],
+      }),
   }),
 );

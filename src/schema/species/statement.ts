@@ -2,17 +2,8 @@ import * as z from "zod";
 import { classes, type Trait, type TraitPath, type TraitWay, traitTable } from "../../species";
 import type { HasUnit } from "../../species/inner";
 import { key, note, place } from "../bounded";
-
-/** One of several words, each explained. */
-export const oneOf = <Word extends string>(of: Readonly<Record<Word, string>>, description: string) =>
-  z.enum(Object.keys(of) as [Word, ...Word[]]).describe(`${description} ${explained(of)}`);
-
-/** The classes of a trait, each with its sentence. */
-function explained(of: Readonly<Record<string, string>>): string {
-  return Object.entries(of)
-    .map(([name, sentence]) => `${name}: ${sentence}`)
-    .join(" ");
-}
+import { exampleOf } from "./examples";
+import { explained, oneOf } from "./words";
 
 /** A trait in words: what it is, its unit and classes. */
 export function explainTrait({ about, unit, classes }: Trait): string {
@@ -95,12 +86,6 @@ export function statementSchema<Path extends TraitPath, Value extends z.ZodType>
     ...topics[trait.way],
     ...others,
   };
-  return z.strictObject(fields).describe(trait.label) as z.ZodType as StatementSchema<Path, Value>;
-}
-
-/** A field of a trait's statements in words: what it means itself, or else the trait. */
-export function explainField(trait: Trait, field = "value"): string {
-  const fields: Readonly<Record<string, z.ZodOptional<z.ZodType>>> = topics[trait.way];
-  const meaning = Object.hasOwn(fields, field) ? fields[field]?.unwrap().description : undefined;
-  return meaning ?? explainTrait(trait);
+  const described = z.strictObject(fields).meta({ description: trait.label, examples: [exampleOf(path)] });
+  return described as z.ZodType as StatementSchema<Path, Value>;
 }

@@ -1,9 +1,10 @@
 import * as z from "zod";
 import { classes } from "../../species";
 import { currents } from "../../species/inner";
-import { listUpTo, name, note } from "../bounded";
+import { listUpTo, name, note, speciesId } from "../bounded";
+import { oneOf as word } from "./words";
 
-/** One of the classes of a trait. */
+/** One of the classes of a trait, which the trait explains. */
 const oneOf = <Class extends string>(of: Readonly<Record<Class, string>>) =>
   z.enum(Object.keys(of) as [Class, ...Class[]]);
 
@@ -15,27 +16,33 @@ const count = z.int().min(1);
 const size = z.number().positive();
 
 const range = z
-  .strictObject({ min: z.number().optional(), max: z.number().optional() })
+  .strictObject({
+    min: z.number().optional().describe("The lower end; absent where it is not known."),
+    max: z.number().optional().describe("The upper end; absent where it is not known."),
+  })
   .refine(({ min, max }) => min !== undefined || max !== undefined, "a range with at least one end")
   .refine(({ min = -Infinity, max = Infinity }) => min <= max, "min not above max");
 
 const flowRange = z
-  .strictObject({ min: oneOf(classes.flow), max: oneOf(classes.flow) })
+  .strictObject({ min: word(classes.flow, "The weakest."), max: word(classes.flow, "The strongest.") })
   .refine(({ min, max }) => currents.indexOf(min) <= currents.indexOf(max), "min not above max");
 
 const counts = z
-  .strictObject({ min: count, max: count })
+  .strictObject({ min: count.describe("The least of them."), max: count.describe("The most of them.") })
   .refine(({ min, max }) => min <= max, "min not above max");
 
 /** A size that is needed by a stated number of animals. */
-const sizeForGroup = z.strictObject({ least: size, for: count });
+const sizeForGroup = z.strictObject({
+  least: size.describe("The least that will do."),
+  for: count.describe("For how many animals."),
+});
 
 const act = z.strictObject({
-  does: oneOf(classes.does),
-  doer: oneOf(classes.sex).optional(),
-  target: oneOf(classes.target),
-  when: oneOf(classes.when).optional(),
-  from: oneOf(classes.stage).optional(),
+  does: word(classes.does, "What it does."),
+  doer: word(classes.sex, "Which sex does it; both if absent.").optional(),
+  target: word(classes.target, "Whom it falls on."),
+  when: word(classes.when, "When it happens; at any time if absent.").optional(),
+  from: word(classes.stage, "From which stage of life on.").optional(),
 });
 
 /** What one statement of each trait holds: `StatedValues` as the schema checks it. */
@@ -43,14 +50,20 @@ export const values = {
   origin: {
     regions: name,
     waters: oneOf(classes.waters),
-    conservation: z.strictObject({ status: oneOf(classes.conservation), year: z.int().optional() }),
+    conservation: z.strictObject({
+      status: word(classes.conservation, "The category."),
+      year: z.int().min(1960).max(2100).optional().describe("The year of the assessment."),
+    }),
   },
   size: {
     adultLength: size,
     standardShare: share,
     bodyShape: oneOf(classes.bodyShape),
     bodyDepthShare: share,
-    lengthWeight: z.strictObject({ a: size, b: size }),
+    lengthWeight: z.strictObject({
+      a: size.describe("The factor, for cm and g."),
+      b: size.describe("The exponent, about 3."),
+    }),
     lifespan: size,
   },
   water: {
@@ -61,8 +74,8 @@ export const values = {
     flow: flowRange,
     oxygenNeed: oneOf(classes.oxygenNeed),
     airBreathing: z.strictObject({
-      kind: oneOf(classes.airBreathing),
-      from: oneOf(classes.stage).optional(),
+      kind: word(classes.airBreathing, "Whether it takes air."),
+      from: word(classes.stage, "From which stage of life on.").optional(),
     }),
   },
   space: {
@@ -77,14 +90,18 @@ export const values = {
     substrate: orNone(oneOf(classes.ground)),
     hides: orNone(
       z.strictObject({
-        anyOf: listUpTo(10, oneOf(classes.hide)),
-        each: count,
-        holder: oneOf(classes.territoryHolder),
+        anyOf: listUpTo(10, word(classes.hide, "What serves.")).describe("Any of these serves."),
+        each: count.describe("How many each holder needs."),
+        holder: word(classes.territoryHolder, "Who needs them."),
       }),
     ),
     jumps: oneOf(classes.jumps),
     territory: orNone(
-      z.strictObject({ area: size, zone: oneOf(classes.zone), holder: oneOf(classes.territoryHolder) }),
+      z.strictObject({
+        area: size.describe("The floor that it defends."),
+        zone: word(classes.zone, "Where it lies."),
+        holder: word(classes.territoryHolder, "Who holds it."),
+      }),
     ),
   },
   temperament: {
@@ -95,14 +112,22 @@ export const values = {
   social: {
     living: oneOf(classes.living),
     group: z
-      .strictObject({ least: count, avoid: counts.optional() })
+      .strictObject({
+        least: count.describe("The fewest that live well together."),
+        avoid: counts.optional().describe("Numbers at which they fight most."),
+      })
       .refine(({ least, avoid }) => !avoid || least < avoid.min || least > avoid.max, "least outside avoid"),
     femalesPerMale: z.number().min(0),
     settledBy: z.boolean(),
     settles: z.boolean(),
   },
   appearance: {
-    looks: orNone(z.strictObject({ tag: oneOf(classes.look), sex: oneOf(classes.sex).optional() })),
+    looks: orNone(
+      z.strictObject({
+        tag: word(classes.look, "What it looks like."),
+        sex: word(classes.sex, "Which sex looks so; both if absent.").optional(),
+      }),
+    ),
     longFins: z.boolean(),
   },
   diet: {
@@ -113,11 +138,16 @@ export const values = {
     light: oneOf(classes.light),
   },
   predation: {
-    eats: orNone(z.strictObject({ prey: oneOf(classes.prey), greatest: size.optional() })),
+    eats: orNone(
+      z.strictObject({
+        prey: word(classes.prey, "What it eats."),
+        greatest: size.optional().describe("The greatest length that it swallows."),
+      }),
+    ),
   },
   reproduction: {
     mode: oneOf(classes.reproduction),
-    interbreedsWith: orNone(name),
+    interbreedsWith: orNone(speciesId),
   },
   effects: {
     digs: z.boolean(),

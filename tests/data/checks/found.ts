@@ -19,11 +19,13 @@ export async function foundBy(
     path: `data/sources/${json.id}.json`,
     text: JSON.stringify(json),
     json,
+    faults: [],
   }));
   const slips = await find({
     root,
     files: { species: [], sources: files, moved: [], legal: [], standards: [] },
+    problems: [],
     records: [{ path: "data/species/danio-rerio.json", record, profile: resolve(record) }],
   });
-  return slips.map(({ where, found }) => `${where}: ${found}`);
+  return slips.map(({ file, found }) => `${file}: ${found}`);
 }

@@ -35,3 +35,41 @@ const cases: [string, { baseLength: Rooms; footprint: Rooms }, string[]][] = [
 test.each(cases)("%s", async (_, space, found) => {
   expect(await foundBy(neighboursAgree, { space })).toStrictEqual(found);
 });
+
+const said = <Value>(value: Value) => [{ by: "common-practice" as const, value }];
+const long = (value: number) =>
+  [{ ...said(value)[0], by: "common-practice", as: "usual", measure: "TL" }] as const;
+const tank = (least: number) => [needs(1, least)];
+const danio = "data/species/danio-rerio.json";
+
+test.each([
+  [16, 4, []],
+  [15, 4, [`${danio}: a tank less than four times as long as the animal`]],
+  [160, 4, []],
+  [161, 4, [`${danio}: a tank more than forty times as long as the animal`]],
+])("a tank of %i cm for an animal of %i cm", async (least, length, found) => {
+  const fields = { size: { adultLength: long(length) }, space: { baseLength: tank(least) } };
+  expect(await foundBy(neighboursAgree, fields)).toStrictEqual(found);
+});
+
+test("who drowns without air comes to the surface", async () => {
+  const airBreathing = said({ kind: "obligate" } as const);
+  const found = (zone: "surface" | "bottom") =>
+    foundBy(neighboursAgree, { water: { airBreathing }, space: { zones: said(zone) } });
+  expect(await found("surface")).toStrictEqual([]);
+  expect(await found("bottom")).toStrictEqual([
+    `${danio}: an animal that drowns without air and never comes to the surface`,
+  ]);
+});
+
+test("a fish of 4 cm grows thirteen years old, and not fourteen", async () => {
+  const found = (years: number) =>
+    foundBy(neighboursAgree, {
+      size: {
+        adultLength: long(4),
+        lifespan: [{ by: "common-practice", value: years, as: "greatest" }],
+      },
+    });
+  expect(await found(13)).toStrictEqual([]);
+  expect(await found(14)).toStrictEqual([`${danio}: an age that no animal of its length reaches`]);
+});

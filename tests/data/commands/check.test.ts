@@ -2,6 +2,9 @@ import { expect, test } from "vitest";
 import { check } from "../../../data/commands/check";
 import { project, textOf } from "../project";
 
+/** What a command said, without lines and columns. */
+const placeless = (answer: Parameters<typeof textOf>[0]) => textOf(answer).replaceAll(/:\d+:\d+: /g, ": ");
+
 const danio = "data/species/danio-rerio.json";
 const schema = "data/schemas/species.schema.json";
 
@@ -9,7 +12,7 @@ test("a schema that is missing is stale like an old one", async () => {
   const { root, read, write, remove } = project();
   const current = read(schema);
   remove(schema);
-  expect(textOf(await check(root))).toContain(`${schema}: is stale`);
+  expect(textOf(await check(root))).toContain(`${schema}:1:1: is stale`);
   write(schema, `${current} `);
   expect(await check(root)).toMatchObject({ failed: true });
   write(schema, current);
@@ -33,16 +36,16 @@ test("what is wrong between records is told all at once: what, where, what was e
   const moved = { id: "danio-rerio", to: "danio-nowhere" };
   write("data/moved/danio-rerio.json", JSON.stringify(moved));
   const answer = await check(root);
-  const said = textOf(answer);
+  const said = placeless(answer);
   expect(answer.failed).toBe(true);
   for (const problem of [
     "data/species/zebra.json: id is danio-rerio; expected zebra.",
     "data/sources/a-spare-book.json: id is another-book",
-    "data/sources/a-lost-book.json: is cited by data/species/zebra.json and missing",
+    `${danio}: data/sources/a-lost-book.json is cited and missing`,
     "data/sources/a-spare-book.json: is cited by no record",
     `${danio}: interbreeds with tanichthys-albonubes, whose record does not name danio-rerio`,
     `${danio}: social.living is essential and unknown`,
-    `${danio}: the scientific name "danio rerio" stands in data/species/zebra.json too`,
+    `${danio}: the scientific name "Danio rerio" stands in data/species/zebra.json too`,
     "data/moved/danio-rerio.json: danio-rerio has a record",
     "data/moved/danio-rerio.json: goes to danio-nowhere",
     "Rename the file or correct the id.",
@@ -55,8 +58,21 @@ test("one record may be checked by itself, whatever of its names is given", asyn
   const { root, read, write } = project();
   write("data/species/zebra.json", read(danio));
   expect(await check(root, "betta-splendens")).toMatchObject({ failed: false });
-  for (const name of ["danio-rerio", "Danio rerio", "danio-rerio.json", danio])
+  for (const name of [
+    "danio-rerio",
+    "Danio rerio",
+    "danio-rerio.json",
+    danio,
+    `./${danio}`,
+    danio.replaceAll("/", "\\"),
+    "zebra danio",
+    "Brachydanio rerio",
+    "leopard danio",
+  ])
     expect(await check(root, name), name).toMatchObject({ failed: true });
+  expect(textOf(await check(root, "Danio reiro"))).toBe(
+    "data has no file of the name Danio reiro. Did you mean Danio rerio?",
+  );
   expect(await check(root, "unicorn")).toStrictEqual({
     lines: ["data has no file of the name unicorn."],
     failed: true,
@@ -66,7 +82,7 @@ test("one record may be checked by itself, whatever of its names is given", asyn
 test("what a record cites is checked with it", async () => {
   const { root, remove } = project();
   remove("data/sources/yanar-2019.json");
-  expect(textOf(await check(root, "puntigrus-tetrazona"))).toContain("yanar-2019.json: is cited by");
+  expect(textOf(await check(root, "puntigrus-tetrazona"))).toContain("yanar-2019.json is cited and missing");
 });
 
 const said = (value: unknown) => [{ by: "common-practice", value }];
@@ -83,7 +99,7 @@ const adopt = (section: Record<string, Lines>, trait: string, value: unknown) =>
 
 /** What a check must tell, and a change of a record that brings it about. */
 const slips: readonly (readonly [string, (record: ReturnType<typeof JSON.parse>) => void])[] = [
-  ["a shoal of fewer than three", ({ social }) => adopt(social, "group", { least: 1 })],
+  ["a shoal of fewer than five", ({ social }) => adopt(social, "group", { least: 1 })],
   ["an animal that lives alone in a group of several", ({ social }) => adopt(social, "living", "alone")],
   [
     "an air breather in a strong current",
@@ -183,8 +199,8 @@ test("files that hold no record are told as such, and do not keep the others fro
   const answer = await check(root);
   const said = textOf(answer);
   expect(answer.failed).toBe(true);
-  for (const index of held.keys()) expect(said).toContain(`unicorn-${index}.json: `);
-  expect(said).toContain("data/sources/usgs-nas.json: is cited by");
+  for (const index of held.keys()) expect(said).toContain(`unicorn-${index}.json:1:1: `);
+  expect(said).toContain("data/sources/usgs-nas.json is cited and missing");
 });
 
 test("a file that is no JSON is named with its line, a key that stands twice too, and the rest is checked", async () => {
@@ -196,7 +212,9 @@ test("a file that is no JSON is named with its line, a key that stands twice too
   );
   write(danio, read(danio).replace('"kind": "fish"', '"kind": "fihs"'));
   const said = textOf(await check(root));
-  expect(said).toContain("data/species/unicorn.json:2: ");
-  expect(said).toContain('data/sources/yanar-2019.json:4: the key "id" a second time');
-  expect(said).toMatch(/danio-rerio.json:\d+: taxonomy.kind: expected one of/);
+  expect(said).toContain("data/species/unicorn.json:2:3: id where it does not belong");
+  expect(said).toContain('data/sources/yanar-2019.json:4:1: the key "id" a second time');
+  expect(said).toMatch(
+    /danio-rerio.json:\d+:13: taxonomy.kind is "fihs"; expected one of .* Did you mean fish\?/,
+  );
 });

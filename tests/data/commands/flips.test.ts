@@ -27,7 +27,13 @@ test("a change of a record is told with the pairs it flips: old, new, and the ru
   const said = textOf(await flips(root));
   expect(said).toMatch(/neon tetra: \w+( \([^)]*\))? → unsuitable; now blocking predation/);
   expect(said).toMatch(/\d+ of 12 verdicts differ/);
-  expect(textOf(await show(root, "betta-splendens"))).toContain(said);
+  const shown = textOf(await show(root, "Betta splendens"));
+  for (const line of said.split("\n").slice(0, -1)) expect(shown).toContain(line);
+  expect(shown).toMatch(/neon tetra: .*→ unsuitable; now blocking predation\n {2}predation: /);
+  expect(shown).toContain(
+    '    predation.eats: { "by": "common-practice", "value": { "prey": "fish", "greatest": 5 } }',
+  );
+  expect(shown).toMatch(/Not known yet: |Every trait is known\./);
 });
 
 test("a species that is new or gone is counted", async () => {
@@ -88,5 +94,5 @@ test("without a history there is nothing to compare with", async () => {
 
 test("an id without a record is told", async () => {
   const { root } = project();
-  expect(textOf(await show(root, "unicorn"))).toContain("npm run species check unicorn");
+  expect(textOf(await show(root, "unicorn"))).toBe("No record is called unicorn.");
 });

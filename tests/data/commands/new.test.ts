@@ -1,25 +1,40 @@
 import { expect, test } from "vitest";
-import { start } from "../../../data/commands/new";
-import { unformatted } from "../../../data/formatting";
+import { check } from "../../../data/commands/check";
+import { start, startFrom } from "../../../data/commands/new";
+import { format, unformatted } from "../../../data/formatting";
 import { parseSpecies, safeParseSpecies } from "../../../src/schema";
-import { essentialTraits, resolve } from "../../../src/species";
+import { resolve, statementsOf, traitTable } from "../../../src/species";
 import { project, textOf } from "../project";
 
 const file = "data/species/danio-kyathit.json";
 
+const asked = [
+  "size.adultLength",
+  "water.temperature",
+  "water.pH",
+  "water.generalHardness",
+  "space.baseLength",
+  "space.zones",
+  "temperament.acts",
+  "social.living",
+  "social.group",
+  "predation.eats",
+] as const;
+
 test("a name starts a record: the checks then ask for what is still blank, and for nothing else", async () => {
   const { root, read } = project();
-  const answer = await start(root, "Danio kyathit");
+  const answer = await start(root, "Pareutropius buffei");
   expect(answer.failed).toBe(false);
-  expect(textOf(answer)).toContain(file);
-  const record = JSON.parse(read(file));
+  expect(textOf(answer)).toContain("data/species/pareutropius-buffei.json");
+  const record = JSON.parse(read("data/species/pareutropius-buffei.json"));
   expect(record).toMatchObject({
     $schema: "../schemas/species.schema.json",
-    id: "danio-kyathit",
-    taxonomy: { name: "Danio kyathit" },
+    id: "pareutropius-buffei",
+    taxonomy: { name: "Pareutropius buffei" },
   });
   const parsed = safeParseSpecies(record);
-  expect(parsed.success || parsed.problems.map(({ path }) => path.join("."))).toStrictEqual([
+  const blank = parsed.success ? [] : parsed.problems.map(({ path }) => path.join("."));
+  expect([...new Set(blank)]).toStrictEqual([
     "taxonomy.authority",
     "taxonomy.family",
     "taxonomy.order",
@@ -31,33 +46,51 @@ test("a name starts a record: the checks then ask for what is still blank, and f
   ]);
 });
 
-test("filled in, it is a record whose essential traits wait, each with a note on what to look for", async () => {
-  const { root, read } = project();
-  await start(root, "Danio kyathit");
+test("a relative shows how the answers look, and every one of them is asked for until the question is gone", async () => {
+  const { root, read, write } = project();
+  expect(textOf(await start(root, "Danio kyathit"))).toContain("those of Danio choprae");
   const blank = JSON.parse(read(file));
-  const record = parseSpecies({
-    ...blank,
-    taxonomy: {
-      name: "Danio kyathit",
-      authority: "Deraniyagala, 1929",
-      family: "Cyprinidae",
-      order: "Cypriniformes",
-      kind: "fish",
-    },
-    names: { en: ["orange-finned danio"] },
-    sources: { source: { cite: "a-book", at: "page 7" } },
-  });
-  expect(resolve(record).incomplete).toStrictEqual(essentialTraits);
-  expect(record.water?.temperature).toMatchObject([
-    { by: "source", note: expect.stringContaining("In degC") },
-  ]);
+  expect(blank.taxonomy).toMatchObject({ family: "Danionidae", order: "Cypriniformes", kind: "fish" });
+  const taxonomy = { ...blank.taxonomy, authority: "Fang, 1998" };
+  const names = { en: ["orange-finned danio"] };
+  const sources = { source: { cite: "fishbase", at: "page 7" } };
+  const record = parseSpecies({ ...blank, taxonomy, names, sources });
+  expect(resolve(record).incomplete).toBeUndefined();
+  for (const trait of asked)
+    expect(statementsOf(record, trait)).toMatchObject([
+      { by: "source", value: expect.anything(), note: expect.stringContaining(traitTable[trait].about) },
+    ]);
+  expect(record.water?.temperature?.[0]?.note).toContain("In degC");
   expect(record.social?.living?.[0]?.note).toContain("harem: One male with several females.");
   expect(await unformatted(root)).toStrictEqual([]);
+
+  write(file, JSON.stringify({ ...blank, taxonomy, names, sources }));
+  await format(root);
+  const told = textOf(await check(root, "danio-kyathit"));
+  expect(told.match(/a question of the new file/g)).toHaveLength(asked.length);
+  write(file, read(file).replaceAll(/, "note": "To fill in: (?:[^"\\]|\\.)*"/g, ""));
+  expect(textOf(await check(root, "danio-kyathit"))).toBe(`${file}: 0 problems.`);
 });
+
+test("another relative may be named, by any of its names", async () => {
+  const { root, read } = project();
+  expect(await start(root, "Neolebias ansorgii", { like: "neon tetra" })).toMatchObject({ failed: false });
+  expect(JSON.parse(read("data/species/neolebias-ansorgii.json")).taxonomy.order).toBe("Characiformes");
+  expect(await start(root, "Neolebias powelli", { like: "unicorn" })).toMatchObject({ failed: true });
+});
+
+test.each(["Corydoras sp.", "Corydoras CW010", "Hypancistrus L46", "Amphilophus citrinellus × labiatus"])(
+  "%s has no name of its own, and is said to be out of scope",
+  async (name) => {
+    expect(textOf(await start(project().root, name))).toContain("out of scope");
+  },
+);
 
 test.each([
   ["Danio rerio", "data/species/danio-rerio.json"],
+  ["danio rerio", "data/species/danio-rerio.json"],
   ["Barbus tetrazona", "data/species/puntigrus-tetrazona.json"],
+  ["Neon tetra", "data/species/paracheirodon-innesi.json"],
 ])("%s has a record, which is named and left as it is", async (name, known) => {
   const { root, read } = project();
   const before = read(known);
@@ -65,9 +98,51 @@ test.each([
   expect(read(known)).toBe(before);
 });
 
-test.each(["", "Danio", "danio rerio", "Danio ../rerio"])("%o is no scientific name", async (name) => {
+test.each(["", "Danio", "danio kyathit", "Danio ../kyathit"])("%o is no scientific name", async (name) => {
   expect(await start(project().root, name)).toStrictEqual({
     lines: [`Expected a scientific name such as "Danio rerio", found "${name}".`],
     failed: true,
   });
+});
+
+const issue = `### Scientific name
+
+Danio kyathit
+
+### English name
+
+orange-finned danio, spotted danio
+
+### Source
+
+Fang 1998, page 7
+
+### temperature
+
+16 to 24 °C,
+cooler in winter
+
+### Adult length
+
+_No response_
+`;
+
+test.each([issue, issue.replaceAll("\n", "\r\n")])(
+  "an issue starts a record, with what it says beside the questions",
+  async (text) => {
+    const { root, read } = project();
+    expect(await startFrom(root, text)).toMatchObject({ failed: false });
+    const { names, sources, water, size } = JSON.parse(read(file));
+    expect(names).toStrictEqual({ en: ["orange-finned danio", "spotted danio"] });
+    expect(sources.source.at).toBe("Fang 1998, page 7");
+    expect(water.temperature[0].note).toMatch(/The issue says: 16 to 24 °C, cooler in winter$/);
+    expect(size.adultLength[0].note).not.toContain("The issue says");
+  },
+);
+
+test("an issue cannot smuggle in what a record does not take, and names an animal", async () => {
+  const { root, read } = project();
+  await startFrom(root, issue.replace("16 to 24 °C,", `16 */ \u202e${"x".repeat(3000)}`));
+  expect(JSON.parse(read(file)).water.temperature[0].note).toMatch(/The issue says: 16 x+$/);
+  expect(textOf(await startFrom(root, "Please add a fish."))).toContain("### Scientific name");
 });

@@ -1,6 +1,7 @@
 import { InvalidInputError } from "../../../errors";
 import type { TraitPath } from "../../../species";
 import { hasValue, inTraitUnit, type Stated, traitDefinitions } from "../../../species/inner";
+import { measureOf, type Unit, unitsOf } from "../../../units";
 import type { Check } from "../../checked";
 import { traitsOf } from "../walk";
 
@@ -13,9 +14,17 @@ export const unitsConvert: Check = (record) =>
         path: [...path, "unit"],
         code: "word",
         found: statement.unit,
-        expected: `a unit that converts to ${traitDefinitions[trait].unit}`,
+        expected: unitsFor(trait),
       })),
   );
+
+/** The units that a trait may be told in. */
+function unitsFor(trait: TraitPath): string {
+  const { unit = "1" } = traitDefinitions[trait];
+  return unit === "1"
+    ? "no unit, and a share from 0 to 1"
+    : `one of ${unitsOf(measureOf(unit as Unit)).join(", ")}`;
+}
 
 /** Whether a statement's figure can be told in the trait's unit. */
 export function converts(statement: Stated, trait: TraitPath): boolean {

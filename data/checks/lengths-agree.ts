@@ -1,0 +1,59 @@
+import type { AdultLength, SpeciesProfile, Statement } from "vivary/species";
+import { statementsOf } from "vivary/species";
+import type { Check } from "./check";
+
+export const lengthsAgree: Check = {
+  name: "Lengths of one species agree",
+  find: ({ records }) =>
+    records.flatMap(({ path: file, record, profile }) => {
+      const at = ["size", "adultLength"];
+      const usual = Math.max(...totals(profile, "usual").map(({ min }) => min));
+      const greatest = Math.max(...totals(profile, "greatest").map(({ max }) => max));
+      const outgrown = Number.isFinite(greatest) && usual > greatest;
+      const inches = inchesFor(statementsOf(record, "size.adultLength"));
+      return [
+        ...(outgrown
+          ? [
+              {
+                file,
+                at,
+                found: `usually ${usual.toFixed(1)} cm, and at most ${greatest.toFixed(1)} cm`,
+                expected: "a usual length no greater than the greatest on record",
+                mend: "Correct the figure, or set one of the two aside and say why.",
+              },
+            ]
+          : []),
+        ...(inches
+          ? [
+              {
+                file,
+                at: [...at, inches.index],
+                found: `a length of ${inches.short} cm beside one of ${inches.long} cm, which is as many inches`,
+                expected: "both in cm, or the unit of the source",
+                example: '{ "by": "handbook", "value": 1.6, "unit": "in", "as": "usual", "measure": "TL" }',
+                mend: 'Add "unit": "in" where the source says inches, or set the wrong one aside.',
+              },
+            ]
+          : []),
+      ];
+    }),
+};
+
+const totals = ({ size }: SpeciesProfile, wanted: AdultLength["as"]) =>
+  (size?.adultLength?.value ?? []).filter(({ as }) => as === wanted).map(({ total }) => total);
+
+/** How many centimetres an inch has, with what rounding leaves of it. */
+const centimetres = { min: 2.45, max: 2.65 };
+
+/** A length that reads like the inches of another one. */
+function inchesFor(statements: readonly Statement<number>[]) {
+  const counted = statements
+    .map((statement, index) => ({ ...statement, index }))
+    .filter(({ value, unit, setAside, note }) => value !== undefined && !unit && !setAside && !note);
+  const pairs = counted.flatMap((one) =>
+    counted
+      .filter(({ measure, sex }) => measure === one.measure && sex === one.sex)
+      .map((other) => ({ index: one.index, short: one.value ?? 0, long: other.value ?? 0 })),
+  );
+  return pairs.find(({ short, long }) => long / short >= centimetres.min && long / short <= centimetres.max);
+}
