@@ -36,7 +36,7 @@ export default defineConfig({
   },
   test: {
     // Property tests and runs of the tools take seconds on a busy machine.
-    testTimeout: 30_000,
+    testTimeout: 120_000,
     maxWorkers: "100%",
     experimental: { fsModuleCache: true, fsModuleCachePath: ".cache/vitest" },
     projects: [
