@@ -2,7 +2,7 @@
 export { type CheckedPlan, checkedPair, checkedPlan } from "./checked-plan";
 export { conditionProblems, holds, jointCondition } from "./condition";
 export { factUnits } from "./fact-units";
-export { mayHave } from "./kin";
+export { kinOf, mayHave } from "./kin";
 export type { CheckedParty } from "./party";
 export { profileProblems } from "./profile-problems";
 export { isFact, isReading, type PlanReadings, readPlan } from "./read-fact";

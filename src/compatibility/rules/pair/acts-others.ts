@@ -7,6 +7,7 @@ import { defineRule } from "../../engine/rule/define-rule";
 import type { GivenCondition } from "../../engine/rule/finding";
 import type { SeenParty } from "../../engine/rule/rule";
 import type { ThresholdValues } from "../../thresholds";
+import { judgedBySex } from "../shared/by-sex";
 import { coverBeside } from "../shared/cover-beside";
 import { type ActAnswer, actMeasures, judgeTowards, restricts, roomAndSight } from "../shared/judge-act";
 
@@ -37,16 +38,20 @@ export const actsOthers = /* @__PURE__ */ defineRule({
   measures: actMeasures,
   judge: ({ from, to, thresholds }) => {
     if (from.party.id === to.party.id) return [];
-    const acts = from["temperament.acts"]
-      .filter(({ does }) => does !== "nips-fins" && does !== "rasps-mucus")
-      .filter(({ does }) => does !== "chases" || canFlee(to))
-      .filter((act) => falls(act, from, to, thresholds))
-      .filter((act) => reaches(act, from["space.zones"], to["space.zones"]))
-      .filter((act) => canHappen(act, from.party, to.party))
-      .flatMap((act) => judged(act, from, to, thresholds));
+    const acts = judgedBySex(from, to, (doer, other) => actsOn(doer, other, thresholds));
     return [...acts, ...bullied(from, to, thresholds)];
   },
 });
+
+/** What it does to the other by the acts of its kind. */
+const actsOn = (from: Doer, to: Other, thresholds: Deciding): readonly ActAnswer[] =>
+  from["temperament.acts"]
+    .filter(({ does }) => does !== "nips-fins" && does !== "rasps-mucus")
+    .filter(({ does }) => does !== "chases" || canFlee(to))
+    .filter((act) => falls(act, from, to, thresholds))
+    .filter((act) => reaches(act, from["space.zones"], to["space.zones"]))
+    .filter((act) => canHappen(act, from.party, to.party))
+    .flatMap((act) => judged(act, from, to, thresholds));
 
 function judged(act: Act, from: Doer, to: Other, thresholds: Deciding): readonly ActAnswer[] {
   const removedBy = (when: Act["when"]) => [

@@ -8,6 +8,7 @@ import { defineRule } from "../../engine/rule/define-rule";
 import type { Judged } from "../../engine/rule/finding";
 import type { SeenParty } from "../../engine/rule/rule";
 import type { ThresholdName } from "../../thresholds";
+import { judgedBySex } from "../shared/by-sex";
 import { fateOf, isTooDeep, mealMeasures, type Reach, reachOf } from "../shared/meal";
 import { shareAny } from "../shared/share-any";
 
@@ -66,7 +67,7 @@ export const predation = /* @__PURE__ */ defineRule({
   mayYield: ["blocking", "restricting", "advisory"],
   measures: mealMeasures,
   judge: ({ from, to, thresholds }) => {
-    const animals = from.party !== to.party && withinReach(from, to) ? ofAnimals(from, to, thresholds) : [];
+    const animals = judgedBySex(from, to, (hunter, prey) => ofAnimals(hunter, prey, thresholds));
     const grows = to.party.raises && animals.every(({ weight }) => weight === "restricting");
     if (animals.length > 0 && !grows) return animals;
     return [...animals, ...ofYoung(from, to, thresholds), ...ofEggs(from, to, thresholds)];
@@ -85,6 +86,7 @@ function withinReach({ "diet.reach": reach }: Hunter, { "space.zones": zones }: 
  * what it does to them is an act.
  */
 function ofAnimals(from: Hunter, to: Prey, thresholds: Thresholds): readonly Answer[] {
+  if (from.party === to.party || !withinReach(from, to)) return [];
   const grown = grownPreyLength(to.party, to["size.adultLength"]);
   const now = preyLength(to.party, to["size.adultLength"]) ?? 0;
   if (from.party.id === to.party.id && now >= grown) return [];
