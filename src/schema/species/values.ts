@@ -80,6 +80,7 @@ export const values = {
         anyOf: listUpTo(10, oneOf(classes.hide)),
         each: count,
         holder: oneOf(classes.territoryHolder),
+        sharedBy: count.optional(),
       }),
     ),
     jumps: oneOf(classes.jumps),
