@@ -77,12 +77,16 @@ function planOf(size: string, groups: readonly Group[], facts: string): Plan {
     .map((fact) => fact.trim().split(" "))
     .filter(([name]) => name);
   const among = (names: readonly string[]) =>
-    said.filter(([name = ""]) => names.includes(name)).map(([name = "", value = ""]) => [name, valueOf(value)]);
+    said
+      .filter(([name = ""]) => names.includes(name))
+      .map(([name = "", value = ""]) => [name, wordOf(value)]);
   const elsewhere = [...sections.water, ...sections.hides, ...sections.flow, "media", "food"];
   const own = said.flatMap(([name = ""]) => (elsewhere.some((other) => other === name) ? [] : [name]));
   const media = said.find(([name]) => name === "media");
   const [hides, flow] = [among(sections.hides), among(sections.flow)];
-  const offerings = said.flatMap(([name, food, place, light]) => (name === "food" ? [{ food, place, light }] : []));
+  const offerings = said.flatMap(([name, food, place, light]) =>
+    name === "food" ? [{ food, place, light }] : [],
+  );
   return {
     tank: {
       base: { shape: "rectangle", length, width },
@@ -98,7 +102,7 @@ function planOf(size: string, groups: readonly Group[], facts: string): Plan {
   };
 }
 
-function valueOf(text: string): number | boolean | string {
+function wordOf(text: string): number | boolean | string {
   if (text === "true" || text === "false") return text === "true";
   return Number.isNaN(Number(text)) ? text : Number(text);
 }

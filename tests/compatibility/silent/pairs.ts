@@ -101,6 +101,7 @@ pterophyllum-scalare, gymnocorymbus-ternetzi`,
 astronotus-ocellatus, paracheirodon-innesi
 pterophyllum-scalare, paracheirodon-innesi
 polypterus-senegalus, poecilia-reticulata
+200x60x60: 4 pterophyllum-scalare, 6 young hoplisoma-sterbai
 phractocephalus-hemioliopterus, astronotus-ocellatus
 carassius-auratus, neocaridina-davidi`,
   },
@@ -252,7 +253,7 @@ pangio-kuhlii, puntigrus-tetrazona
 boraras-brigittae, trichopsis-pumila
 pterophyllum-scalare, petitella-bleheri
 apistogramma-cacatuoides, carnegiella-strigata
-chromobotia-macracanthus, puntigrus-tetrazona
+pterophyllum-scalare, hoplisoma-sterbai
 poecilia-reticulata, xiphophorus-maculatus`,
     speaks: `
 trichogaster-chuna, puntigrus-tetrazona
@@ -274,7 +275,7 @@ maylandia-estherae, labidochromis-caeruleus`,
     speaks: `
 200x60x60: 1 male xiphophorus-maculatus raises, 3 female xiphophorus-maculatus, 2 xiphophorus-hellerii
 200x60x60: 2 male poecilia-reticulata raises, 4 female poecilia-reticulata, 2 male poecilia-wingei
-200x60x60: 2 male trichogaster-lalius raises, 2 female trichogaster-lalius, 1 male trichogaster-fasciata, 1 female trichogaster-fasciata`,
+200x60x60: 1 male betta-splendens raises, 1 female betta-splendens, 1 male betta-imbellis, 1 female betta-imbellis`,
   },
   furnishing: {
     silent: `
@@ -289,7 +290,7 @@ trichogaster-lalius, trigonostigma-heteromorpha
 ancistrus-cirrhosus, pterophyllum-scalare
 chromobotia-macracanthus, puntigrus-tetrazona`,
     speaks: `
-carassius-auratus, trichogaster-chuna
-astronotus-ocellatus, sphaerichthys-osphromenoides`,
+amatitlania-nigrofasciata, dario-dario
+dario-dario, phractocephalus-hemioliopterus`,
   },
 };
