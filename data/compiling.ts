@@ -1,7 +1,8 @@
 // Compiles data into modules of src.
 import { mkdir, rm, writeFile } from "node:fs/promises";
 import { dirname, join } from "node:path";
-import { describeProblem, type Listings, type MovedId, problemsIn } from "vivary/schema";
+import { describeProblem, type Listings, type MovedId, problemsIn, type Source } from "vivary/schema";
+import type { CitableSource } from "vivary/species";
 import { type Collection, readCollection } from "./collection";
 import type { DataFile } from "./files";
 import { type Data, generatedFolders, modulesOf } from "./modules";
@@ -30,6 +31,7 @@ function dataOf({ files, records }: Collection): Data {
   if (problems.length > 0) throw new Error(problems.join("\n"));
   return {
     records: records.map(({ record }) => record),
+    sources: files.sources.map(({ json }) => citable(json as Source)),
     legal: files.legal.flatMap(({ name, json }) =>
       (json as Listings).listings.map((listing) => ({ code: name, ...listing })),
     ),
@@ -38,6 +40,12 @@ function dataOf({ files, records }: Collection): Data {
     moved: files.moved.map(({ name, json }) => [name, (json as MovedId).to]),
     jurisdictions: files.standards.map(({ json }) => withoutSchema(json as object)),
   };
+}
+
+/** A source without what is said of its reading, which no bibliography should print. */
+function citable(source: Source & { readonly $schema?: string }): CitableSource {
+  const { $schema, note: remark, custom, ...item } = source;
+  return remark || custom ? { ...item, custom: { ...custom, ...(remark && { remark }) } } : item;
 }
 
 /** What a file holds, without the address of its schema. */

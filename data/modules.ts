@@ -1,10 +1,14 @@
 // The modules of src that are made from data. Text of data stands in them only as JSON within a string.
+import { createHash } from "node:crypto";
 import type { LegalListing } from "vivary/schema";
-import { resolve, type SpeciesProfile, type SpeciesRecord } from "vivary/species";
+import { type CitableSource, resolve, type SpeciesProfile, type SpeciesRecord } from "vivary/species";
+import { bibtexOf } from "./bibtex";
 
 /** All data, well formed. */
 export interface Data {
   readonly records: readonly SpeciesRecord[];
+  /** As readers cite them. */
+  readonly sources: readonly CitableSource[];
   /** Each with the name of its file. */
   readonly legal: readonly CodedListing[];
   /** The ids of all lawgivers. */
@@ -18,20 +22,17 @@ export interface Data {
 type CodedListing = LegalListing & { readonly code: string };
 
 /** Each module by its path within src. */
-export function modulesOf({
-  records,
-  legal,
-  lawgivers,
-  moved,
-  jurisdictions,
-}: Data): ReadonlyMap<string, string> {
+export function modulesOf(data: Data): ReadonlyMap<string, string> {
+  const { records, sources, legal, lawgivers, moved, jurisdictions } = data;
   const profiles = records.map((record) => profileOf(record, legal));
   return new Map([
     ...floorOf("catalog", "SpeciesProfile", profiles, moved),
     ...floorOf("evidence", "SpeciesRecord", records, moved),
+    ["evidence/bibliography/generated.ts", bibliographyModule(sources)],
     ["plan/generated.ts", lawgiversModule(lawgivers)],
     ["shelf/generated.ts", movedModule(moved)],
     ["standards/generated.ts", standardsModule(jurisdictions)],
+    ["generated.ts", versionModule(data)],
   ]);
 }
 
@@ -82,6 +83,24 @@ export default species;
 `;
 
 const forwardModule = (to: string) => `export { default } from ${quoted(`./${to}.js`)};\n`;
+
+const bibliographyModule = (
+  sources: readonly CitableSource[],
+) => `import type { CitableSource } from "../../species";
+
+/** Every source. */
+export const items: readonly CitableSource[] = /* @__PURE__ */ JSON.parse(${jsonOf(sources)});
+
+/** The entry of every source in BibTeX, by id. */
+export const entries: ReadonlyMap<string, string> = /* @__PURE__ */ new Map(/* @__PURE__ */ JSON.parse(${jsonOf(bibtexOf(sources))}));
+`;
+
+const versionModule = (data: Data) => `/**
+ * The version of the data: the first twelve digits of the SHA-256 of all records, sources, laws and official
+ * requirements. It changes with every figure.
+ */
+export const dataVersion: string = ${quoted(createHash("sha256").update(JSON.stringify(data)).digest("hex").slice(0, 12))};
+`;
 
 const lawgiversModule = (
   lawgivers: readonly string[],

@@ -1,21 +1,25 @@
 // The page of the evidence: how well each trait is supported, where sources differ most, and the weakest records.
 import { allSpecies } from "vivary/catalog";
-import { allRecords } from "vivary/evidence";
+import { allRecords, dataVersion } from "vivary/evidence";
 import { jaccard } from "vivary/ranges";
 import {
+  type Basis,
   bases,
   basisOf,
   disagreement,
   essentialTraits,
   factAt,
+  resolve,
   type SpeciesProfile,
   type SpeciesRecord,
+  type Statements,
   statementsOf,
   type TraitPath,
   traitPaths,
   traitTable,
 } from "vivary/species";
 import { italic, page, table } from "./markdown";
+import { recalled } from "./recalled";
 
 const figures = ["water.temperature", "water.pH", "water.generalHardness"] as const;
 
@@ -25,17 +29,19 @@ export function evidencePage(): string {
     .sort((a, b) => a.shared - b.shared || inOrder(a.record.id, b.record.id));
   return page(
     "# The state of the evidence",
-    `Written from the records by \`npm run pages\`: ${allSpecies.length} species. *Published* was read at its source; *curated* blends several; *observed* is a keeper's signed observation; *memory* was recalled and waits to be read; *common practice* is what experienced keepers agree on and no source states; *derived* was computed, estimated, or stands in for what nobody stated.`,
+    `Written from the records by \`npm run pages\`: ${allSpecies.length} species and ${formsOf(allRecords).length} forms bred of them, data ${dataVersion}. *Published* was read at its source; *curated* blends several; *observed* is a keeper's signed observation; *memory* was recalled and waits to be read; *common practice* is what experienced keepers agree on and no source states; *derived* was computed, estimated, or stands in for what nobody stated.`,
     "## Statements",
-    table(["support", "statements"], supports()),
+    "Lines of the records, those with a note alone among them. A form states only what differs from its species. The share is that of all lines in the column.",
+    table(["support", "of species", "of forms"], supports()),
+    freeText(),
     "## Traits",
-    "Species that have each trait, by the weakest basis of the adopted fact, and those whose sources differ.",
+    "Species that have each trait, with their share of all species; how many of these by the weakest basis of the adopted fact; those whose sources differ; and forms that state it otherwise than their species.",
     table(
-      ["trait", "path", "species", ...bases.map((basis) => basis.replace("-", " ")), "disputed"],
+      ["trait", "path", "species", ...bases.map((basis) => basis.replace("-", " ")), "disputed", "forms"],
       traitPaths.map(traitRow),
     ),
     "## Where sources differ most",
-    "Kept spans of temperature, pH and hardness; *shared* is the part of the two ranges that both have, from 0 to 1.",
+    "Kept spans of temperature, pH and hardness of grown animals: the adopted one beside each other that stands. *Shared* is the width that both have over the width that they cover together (the Jaccard index): 1 where they are the same, 0 where they do not meet. It says how far two sources agree, not which is right; a wide span and a narrow one within it share little without contradicting each other. Averages are over such pairs; species with more sources weigh more. Spans that leave an end open are left out unless they do not meet.",
     table(["sources", "figures compared", "shared on average"], rivals(disputes).slice(0, 12)),
     "The twenty that share least:",
     table(
@@ -52,23 +58,45 @@ export function evidencePage(): string {
     "## Weakest records",
     "The thirty whose essential traits and water rest most on common practice, or on what stands in: the first to look for sources for.",
     table(["species", "on common practice, derived or unknown", "traits unknown"], weakest().slice(0, 30)),
+    "## What of the equations rests on memory",
+    "Figures and references in the code that were recalled and not read, and what would settle each.",
+    table(
+      ["where", "what", "settled by"],
+      recalled.map(({ file, what, settledBy }) => [`\`${file}\``, what, settledBy]),
+    ),
   );
 }
 
 const inOrder = (a: string, b: string) => (a < b ? -1 : 1);
 const share = (count: number, all: number) => `${count} (${Math.round((count / all) * 100)} %)`;
 
-/** How many statements stand on each basis. */
-function supports(): readonly (readonly [support: string, statements: string])[] {
-  const kinds = allRecords.flatMap((record) =>
-    traitPaths.flatMap((path) =>
-      statementsOf(record, path).map((statement) => basisOf(statement, record.sources)),
-    ),
-  );
-  return bases.map((basis) => [
-    basis.replace("-", " "),
-    share(kinds.filter((found) => found === basis).length, kinds.length),
-  ]);
+/** The forms of records, each with the record it belongs to. */
+const formsOf = (records: readonly SpeciesRecord[]) =>
+  records.flatMap((record) => Object.values(record.forms ?? {}).map((form) => ({ record, form })));
+
+/** How many statements of species and of forms stand on each basis. */
+function supports(): readonly (readonly string[])[] {
+  const ofSpecies = allRecords.flatMap((record) => basesIn(record, record));
+  const ofForms = formsOf(allRecords).flatMap(({ record, form }) => basesIn(form, record));
+  const counted = (basis: Basis, found: readonly Basis[]) =>
+    share(found.filter((one) => one === basis).length, found.length);
+  return [
+    ...bases.map((basis) => [basis.replace("-", " "), counted(basis, ofSpecies), counted(basis, ofForms)]),
+    ["together", String(ofSpecies.length), String(ofForms.length)],
+  ];
+}
+
+/** The basis of every statement that a record or a form makes. */
+const basesIn = (stated: Statements, { sources }: SpeciesRecord): readonly Basis[] =>
+  traitPaths.flatMap((path) => statementsOf(stated, path).map((statement) => basisOf(statement, sources)));
+
+/** How much is left to those who may not use what forbids commercial use. */
+function freeText(): string {
+  const known = (profiles: readonly SpeciesProfile[]) =>
+    profiles.flatMap((profile) => traitPaths.filter((path) => factAt(profile, path))).length;
+  const free = allRecords.map((record) => resolve(record, { only: { commercial: true } }));
+  const whole = free.filter(({ incomplete }) => !incomplete).length;
+  return `Without the sources that forbid commercial use ${share(known(free), known(allSpecies))} of the facts of species are left, and ${share(whole, allSpecies.length)} of the species keep every essential trait.`;
 }
 
 /** A trait with the number of species that have it, by the basis of the adopted fact. */
@@ -76,7 +104,15 @@ function traitRow(path: TraitPath): readonly (string | number)[] {
   const facts = allSpecies.flatMap((profile) => factAt(profile, path) ?? []);
   const counts = bases.map((basis) => facts.filter((fact) => fact.basis === basis).length);
   const disputed = facts.filter(({ also }) => also).length;
-  return [traitTable[path].label, `\`${path}\``, share(facts.length, allSpecies.length), ...counts, disputed];
+  const forms = formsOf(allRecords).filter(({ form }) => statementsOf(form, path).length > 0).length;
+  return [
+    traitTable[path].label,
+    `\`${path}\``,
+    share(facts.length, allSpecies.length),
+    ...counts,
+    disputed,
+    forms,
+  ];
 }
 
 interface Dispute {

@@ -74,7 +74,7 @@ const mostInstantiations = 40_000;
 const checks: Readonly<Record<string, Check>> = {
   "The tarball holds what it should": () => {
     const entries = exported.flatMap(({ targets }) => targets.map((file) => ofExample(file).slice(2)));
-    const needed = ["package.json", "README.md", "LICENSE", "NOTICE.md", ...entries];
+    const needed = ["package.json", "README.md", "LICENSE", "NOTICE.md", "CITATION.cff", ...entries];
     const allowed = /^(CHANGELOG\.md|dist\/[\w.-]+\.(js|d\.ts)|dist\/(catalog|evidence)\/[a-z-]+\.js)$/;
     const missing = needed.filter((file) => !files.includes(file));
     const strange = files.filter((file) => !needed.includes(file) && !allowed.test(file));
@@ -105,6 +105,8 @@ const checks: Readonly<Record<string, Check>> = {
   },
 
   "Node imports and requires every module alike": () => node(join(folder, "load.mjs"), ...specifiers),
+
+  "Figures chosen at random lead to their sources": () => node(join(folder, "figures.mjs")),
 
   ...Object.fromEntries(
     resolutions.flatMap(([mode, options]) => [

@@ -8,6 +8,7 @@ const thorough = [
   "tests/{data,generated,house,judgements,release,surface}/**/*.test.ts",
   "tests/{catalog,evidence}/{find-species,generated}.test.ts",
   "tests/bad-input.test.ts",
+  "tests/evidence/bibliography/*.test.ts",
   "tests/compatibility/{assess-pair,assess-plan,bad-input,ceilings,forms,witness}.test.ts",
   "tests/compatibility/bounds/bounds.test.ts",
   "tests/compatibility/engine/{judge,judge-plan}.test.ts",

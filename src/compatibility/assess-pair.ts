@@ -1,11 +1,12 @@
 import { refusal } from "../errors";
 import type { Party } from "../plan";
 import { checkedPair } from "../plan/inner";
-import { type AssessOptions, assessWith } from "./assess-options";
+import { type AssessOptions, type AssessWith, assessWith } from "./assess-options";
 import { pairJudge } from "./engine/judge-pair";
-import { isPairRule } from "./engine/rule/rule";
+import { isPairRule, type PairRule } from "./engine/rule/rule";
 import { subjectOf } from "./engine/subject";
 import { pairRules } from "./rules";
+import { takenTogether } from "./taken-together";
 import type { Verdict } from "./verdict";
 import { verdictOf } from "./verdict-of";
 
@@ -28,15 +29,27 @@ import { verdictOf } from "./verdict-of";
  * ```
  */
 export function assessPair(a: Party, b: Party, options: AssessOptions = {}): Verdict {
-  const chosen = assessWith(options, pairRules, isPairRule);
-  const rules = chosen.rules.filter(isPairRule);
-  if (rules.length === 0) throw refusal("rules", "at least one rule about pairs", chosen.rules.length);
+  const by = pairRulesOf(options);
   const [one, other] = checkedPair(a, b);
   const [first, second] = [subjectOf(one, 0), subjectOf(other, 1)];
-  const { thresholds } = chosen;
-  const judgements = rules.flatMap((rule) => {
-    const judge = pairJudge(rule, thresholds);
-    return rule.way === "mutual" ? [judge(first, second)] : [judge(first, second), judge(second, first)];
+  const judgements = by.rules.flatMap((rule) => {
+    const judge = pairJudge(rule, by.thresholds);
+    const there = judge([first, second]);
+    return rule.way === "mutual" ? [there] : [there, judge([second, first])];
   });
-  return verdictOf([first, second], judgements, { rules, thresholds });
+  const subjects = [first, second];
+  return verdictOf(subjects, takenTogether(subjects, judgements, by), by);
+}
+
+/** The rules and numbers that pairs are judged with. */
+interface AssessPairWith extends AssessWith {
+  readonly rules: readonly PairRule[];
+}
+
+/** What to judge pairs with, or an {@link InvalidInputError} where none of the rules is about pairs. */
+export function pairRulesOf(options: AssessOptions): AssessPairWith {
+  const { rules, thresholds } = assessWith(options, pairRules, isPairRule);
+  const ofPairs = rules.filter(isPairRule);
+  if (ofPairs.length === 0) throw refusal("rules", "at least one rule about pairs", rules.length);
+  return { rules: ofPairs, thresholds };
 }

@@ -1,12 +1,11 @@
 import { refusal } from "../errors";
 import type { Plan } from "../plan";
 import { checkedPlan } from "../plan/inner";
-import { type AssessOptions, assessWith } from "./assess-options";
-import { pairJudge } from "./engine/judge-pair";
-import { judgePlan } from "./engine/judge-plan";
-import { isPairRule, type PlanRule, type Rule } from "./engine/rule/rule";
-import { type Subject, subjectOf } from "./engine/subject";
+import { type AssessOptions, type AssessWith, assessWith } from "./assess-options";
+import type { Rule } from "./engine/rule/rule";
+import { judgedPlan, judgementsOf } from "./judged-plan";
 import { pairRules, planRules } from "./rules";
+import { takenTogether } from "./taken-together";
 import type { Verdict } from "./verdict";
 import { verdictOf } from "./verdict-of";
 
@@ -40,17 +39,17 @@ import { verdictOf } from "./verdict-of";
  * ```
  */
 export function assessPlan(plan: Plan, options: AssessOptions = {}): Verdict {
-  const { rules, thresholds } = assessWith(options, allRules);
-  if (rules.length === 0) throw refusal("rules", "at least one rule", 0);
-  const checked = checkedPlan(plan);
-  const subjects = checked.parties.map(subjectOf);
-  const given = { plan: checked, subjects };
-  const judgements = rules.flatMap((rule) => {
-    if (!isPairRule(rule)) return judgePlan(rule as PlanRule, given, thresholds);
-    const judge = pairJudge(rule, thresholds, given);
-    return encounters(subjects, rule.way).map(([from, to]) => judge(from, to));
-  });
-  return verdictOf(subjects, judgements, { rules, thresholds });
+  const by = planRulesOf(options);
+  const judged = judgedPlan(checkedPlan(plan), by);
+  const { subjects } = judged;
+  return verdictOf(subjects, takenTogether(subjects, judgementsOf(judged), by), by);
+}
+
+/** The rules and numbers by which a plan is judged. */
+export function planRulesOf(options: AssessOptions): AssessWith {
+  const by = assessWith(options, allRules);
+  if (by.rules.length === 0) throw refusal("rules", "at least one rule", 0);
+  return by;
 }
 
 const allRules: readonly Rule[] = /* @__PURE__ */ rulesOf(planRules, pairRules);
@@ -58,23 +57,4 @@ const allRules: readonly Rule[] = /* @__PURE__ */ rulesOf(planRules, pairRules);
 /** All rules, those about plans first. A call that bundlers can leave out where nobody judges plans. */
 function rulesOf(ofPlans: readonly Rule[], ofPairs: readonly Rule[]): readonly Rule[] {
   return Object.freeze([...ofPlans, ...ofPairs]);
-}
-
-/** Who meets whom: every two groups, once or each way, and each way also a group with itself, unless it is one and stays so. */
-function encounters(
-  subjects: readonly Subject[],
-  way: "mutual" | "each-way",
-): readonly (readonly [Subject, Subject])[] {
-  return subjects.flatMap((from) =>
-    subjects
-      .filter((to) => (way === "mutual" ? from.index < to.index : from !== to || mayBeSeveral(from)))
-      .map((to) => [from, to] as const),
-  );
-}
-
-/** Whether there are several of a group, or it is one of a kind that is not known to live alone: more may be asked for. */
-function mayBeSeveral({ animals, standing }: Subject): boolean {
-  if (animals.kin.count !== 1) return (animals.count ?? 1) > 1;
-  const living = standing("social.living");
-  return living.length === 0 || living.some((way) => way !== "alone");
 }

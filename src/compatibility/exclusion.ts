@@ -1,7 +1,7 @@
+import { clashes, excludeEachOther } from "./clashes";
 import type { AskingWorld, Judgement } from "./engine/judgement";
 import type { AimedCondition } from "./engine/rule/finding";
 import { canBeOne } from "./engine/worlds";
-import { clashes } from "./joint-conditions";
 
 /** Whether conditions that judgements ask for exclude each other: at least, in every world; at most, in some. */
 export interface Exclusion {
@@ -17,10 +17,8 @@ export function exclusionOf(judgements: readonly Judgement[]): Exclusion {
   const facts = factsInDispute(judgements);
   if (facts.size === 0) return { always: false, ever: false };
   const asking = judgements.map((judgement) => askingAbout(judgement, facts)).filter(asksAnything);
-  return {
-    ever: someOrTwo(asking, ({ certain, further }) => [...certain, ...further], some),
-    always: someOrTwo(asking, ({ certain }) => certain, every),
-  };
+  const ever = someOrTwo(asking, ({ certain, further }) => [...certain, ...further], some);
+  return { ever, always: ever && someOrTwo(asking, ({ certain }) => certain, every) };
 }
 
 type Asking = Readonly<Record<"certain" | "further", readonly AskingWorld[]>>;
@@ -75,4 +73,9 @@ const factOf = ({ on, of }: AimedCondition) => `${on} ${of}`;
 
 const clashesOf = (asks: readonly AimedCondition[]) => clashes(asks.map((condition) => ({ condition })));
 
-const exclude = (asks: readonly AimedCondition[]) => asks.length > 1 && clashesOf(asks).length > 0;
+/** Whether conditions exclude each other. More than two may do so though each two can be met. */
+function exclude(asks: readonly AimedCondition[]): boolean {
+  const [one, other, ...more] = asks;
+  if (!one || !other) return false;
+  return more.length > 0 ? clashesOf(asks).length > 0 : excludeEachOther(one, other);
+}

@@ -46,7 +46,10 @@ export type {
   TypedRule,
 } from "./engine/rule/rule";
 export type { Weight } from "./engine/rule/weight";
+export { type Outcomes, outcomes } from "./outcomes";
 export { pairPlan } from "./pair-plan";
+export type { PlanChange } from "./plan-change";
+export { type Planner, planner } from "./planner";
 export { pairRules, planRules } from "./rules";
 export { type Threshold, type ThresholdName, type ThresholdValues, thresholds } from "./thresholds";
 export type {

@@ -1,139 +1,34 @@
 import { version } from "../../package.json";
 import { frozen } from "../frozen";
+import { dataVersion } from "../generated";
 import type { CheckedParty } from "../plan/inner";
-import { weakestBasis } from "../species/inner";
 import type { AssessWith } from "./assess-options";
-import type { Judgement } from "./engine/judgement";
 import { withOwnValues } from "./engine/questions";
 import { rankQuestions } from "./engine/rank-questions";
-import type { AnyFinding } from "./engine/rule/finding";
-import { gravity } from "./engine/rule/weight";
 import type { Subject } from "./engine/subject";
-import { exclusionOf } from "./exclusion";
-import { askedBy, type Clash, clashes, jointConditions } from "./joint-conditions";
+import { askedBy, jointConditions } from "./joint-conditions";
+import { mayBeLost, type Together } from "./taken-together";
 import type { Finding, Verdict, VerdictParty } from "./verdict";
 
-const outcomes = ["suitable", "conditional", "unsuitable"] as const;
-
-/** Puts the judgements of all rules together. */
+/** The verdict that the judgements of all rules come to. */
 export function verdictOf(
   subjects: readonly Subject[],
-  judgements: readonly Judgement[],
+  { outcome, bounds, judged, excluding, met, judgements }: Together,
   { rules, thresholds }: AssessWith,
 ): Verdict {
-  const judged = judgements.flatMap((judgement) => judgement.findings);
-  const met = judgements.flatMap((judgement) => judgement.met);
-  const asking = [...judged, ...met.filter(mayBeLost)];
-  const joint = jointConditions(asking);
-  const conditions = askedBy(joint, judged.length);
-  const blocked = judged.some(({ weight }) => weight === "blocking");
-  const mutual = new Set(rules.filter(({ way }) => way === "mutual").map(({ id }) => id));
-  const excluding = blocked
-    ? []
-    : clashes(asking.filter(isRestricting))
-        .filter((clash) => clash.flat().some((finding) => !met.includes(finding)))
-        .flatMap((clash) => exclusionFindings(clash, mutual))
-        .map((finding) => (restsOnStandIn(finding, subjects) ? asUncertain(finding) : finding));
-  const findings = [...judged, ...excluding];
-  const best = greatest(judgements, (judgement) => judgement.least);
-  const worst = greatest(judgements, (judgement) => judgement.greatest);
-  const { always, ever } = best < gravity.blocking ? exclusionOf(judgements) : { always: false, ever: false };
-  const adopted = greatest(findings, ({ weight }) => gravity[weight]);
-  const isOpen = excluding.some(({ weight }) => weight === "advisory");
-  const undetermined =
-    adopted < gravity.blocking && (isOpen || judgements.some((judgement) => judgement.undetermined));
+  const joint = jointConditions([...judged, ...met.filter(mayBeLost)]);
   return frozen({
-    outcome: undetermined ? "undetermined" : outcomeOf(adopted),
-    bounds: {
-      atBest: outcomeOf(always ? gravity.blocking : best),
-      atWorst: outcomeOf(ever || excluding.length > 0 ? gravity.blocking : worst),
-    },
+    outcome,
+    bounds,
     parties: subjects.map(({ party }) => verdictParty(party)),
     // The engine runs any rule; that a finding is of one of the library's or of an app's was checked with the rules.
-    findings: findings as readonly Finding[],
-    conditions,
+    findings: [...judged, ...excluding] as readonly Finding[],
+    conditions: askedBy(joint, judged.length),
     met: met as readonly Finding[],
     open: withOwnValues(rankQuestions(judgements)),
-    made: { version, rules: rules.map(({ id }) => id), thresholds },
+    made: { version, data: dataVersion, rules: rules.map(({ id }) => id), thresholds },
   });
 }
-
-/** Whether what a plan meets can be lost by meeting something else: food is only ever added. */
-const mayBeLost = (finding: AnyFinding) =>
-  finding.weight === "restricting" && finding.condition.on !== "group.offerings";
-
-type Restricting = Extract<AnyFinding, { readonly weight: "restricting" }>;
-
-const isRestricting = (finding: AnyFinding): finding is Restricting => finding.weight === "restricting";
-
-/** A finding that asks for a condition, with a party for which it asks. */
-interface Asker {
-  readonly party: number | undefined;
-  readonly finding: Restricting;
-}
-
-/**
- * That two conditions exclude each other: a finding for each two parties for which they are asked. It has no direction,
- * and the party that comes first is named first.
- */
-function exclusionFindings(
-  [one, other]: Clash<Restricting>,
-  mutual: ReadonlySet<string>,
-): readonly AnyFinding[] {
-  const askers = [askersOf(one, mutual), askersOf(other, mutual)] as const;
-  const twos = askers[0].flatMap((from) =>
-    askers[1].map((to) =>
-      (from.party ?? 0) > (to.party ?? 0) ? ([to, from] as const) : ([from, to] as const),
-    ),
-  );
-  const ofTwo = twos.filter(([from, to]) => from.party !== to.party);
-  const byParties = new Map<string, (readonly [Asker, Asker])[]>();
-  for (const two of ofTwo.length > 0 ? ofTwo : twos) {
-    const parties = two.map(({ party, finding }) => `${party} ${finding.condition.on}`).join();
-    byParties.set(parties, [...(byParties.get(parties) ?? []), two]);
-  }
-  return [...byParties.values()].map(exclusionFinding);
-}
-
-/** For whom findings ask: for the one where each is about one alone, else for both where a rule has no direction. */
-function askersOf(findings: readonly Restricting[], mutual: ReadonlySet<string>): readonly Asker[] {
-  const ofOne = findings.filter(({ to }) => to === undefined);
-  return (ofOne.length > 0 ? ofOne : findings).flatMap((finding) => {
-    const { rule, from, to } = finding;
-    const parties = mutual.has(rule) ? [from, to] : [from];
-    return parties.map((party) => ({ party, finding }));
-  });
-}
-
-function exclusionFinding(twos: readonly (readonly [Asker, Asker])[]): AnyFinding {
-  const asking = twos.flat().map(({ finding }) => finding);
-  const [from, to] = twos[0] ?? [];
-  return {
-    rule: "conditions-exclude",
-    weight: "blocking",
-    ...(from?.party !== undefined && { from: from.party }),
-    ...(to?.party !== undefined && { to: to.party }),
-    measures: {
-      one: { value: from?.finding.condition.on ?? "" },
-      other: { value: to?.finding.condition.on ?? "" },
-    },
-    basis: weakestBasis(asking.map(({ basis }) => basis)),
-    traits: [...new Set(asking.flatMap(({ traits }) => traits))].sort(),
-  };
-}
-
-/** Whether one of those who exclude each other is known by an optimum alone, which stands in for what it is kept in. */
-const restsOnStandIn = ({ from, to, traits }: AnyFinding, subjects: readonly Subject[]): boolean =>
-  [from, to].some((party) =>
-    traits.some((path) => Object(party !== undefined && subjects[party]?.standing(path)[0]).standIn === true),
-  );
-
-/** What nobody can tell: the gap between optima may be none between what animals can be kept in. */
-const asUncertain = (finding: AnyFinding): AnyFinding => ({
-  ...finding,
-  weight: "advisory",
-  couldBe: "blocking",
-});
 
 /** How a verdict names a party. What it shows is its own, so that nobody changes a profile by it. */
 function verdictParty({ animals, species, group }: CheckedParty): VerdictParty {
@@ -146,8 +41,3 @@ function verdictParty({ animals, species, group }: CheckedParty): VerdictParty {
     names: Object.fromEntries(names),
   };
 }
-
-const outcomeOf = (grade: number) => outcomes[grade] ?? "unsuitable";
-
-const greatest = <Item>(items: readonly Item[], of: (item: Item) => number) =>
-  items.reduce((most, item) => Math.max(most, of(item)), 0);

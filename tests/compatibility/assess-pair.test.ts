@@ -12,6 +12,7 @@ import tanichthysAlbonubes from "vivary/catalog/tanichthys-albonubes";
 import vittinaNatalensis from "vivary/catalog/vittina-natalensis";
 import { version } from "../../package.json";
 import { assessPair, type OpenQuestion, pairRules, planRules } from "../../src/compatibility";
+import { dataVersion } from "../../src/evidence";
 import type { SpeciesProfile, TraitValue } from "../../src/species";
 import { adults, animal } from "./animals";
 import { fish } from "./arbitrary";
@@ -131,6 +132,7 @@ describe("a verdict", () => {
   test("says what it was made with", () => {
     const { made } = assessPair({ species: bettaSplendens }, { species: paracheirodonInnesi });
     expect(made.version).toBe(version);
+    expect(made.data).toBe(dataVersion);
     expect(made.rules).toEqual(pairRules.map(({ id }) => id));
   });
 

@@ -3,7 +3,7 @@ import type { SpeciesProfile } from "vivary";
 import { allSpecies, findSpecies, speciesById } from "vivary/catalog";
 import danioRerio from "vivary/catalog/danio-rerio";
 import type { Verdict } from "vivary/compatibility";
-import type { allRecords } from "vivary/evidence";
+import type { allRecords, Citation } from "vivary/evidence";
 import danioRecord from "vivary/evidence/danio-rerio";
 import type { nitrogenLoad } from "vivary/load";
 import type { Plan } from "vivary/plan";
@@ -21,6 +21,7 @@ export interface Used {
   readonly plan: Plan;
   readonly verdict: Verdict;
   readonly records: typeof allRecords;
+  readonly citation: Citation;
   readonly nitrogen: ReturnType<typeof nitrogenLoad>;
   readonly range: Range;
   readonly text: ReturnType<typeof describe>;

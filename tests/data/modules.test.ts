@@ -38,8 +38,11 @@ const listing = {
   at: text,
 } as const;
 
+const source = { id: "study", type: "book", title: text, custom: { remark: text } } as const;
+
 const modules = modulesOf({
   records: [record],
+  sources: [source],
   legal: [{ ...listing, taxa: [text] }],
   lawgivers: [text],
   moved: [["danio-frankei", "danio-rerio"]],
@@ -65,6 +68,7 @@ describe("whatever a record says", () => {
     ["evidence/species/danio-rerio.ts", "default", record],
     ["catalog/generated.ts", "texts", [["danio-rerio", JSON.stringify(profile)]]],
     ["evidence/generated.ts", "texts", [["danio-rerio", JSON.stringify(record)]]],
+    ["evidence/bibliography/generated.ts", "items", [source]],
     ["standards/generated.ts", "jurisdictions", [{ text }]],
     ["shelf/generated.ts", "moved", [["danio-frankei", "danio-rerio"]]],
   ])("%s holds it and runs nothing", (path, name, held) => {
@@ -94,5 +98,33 @@ describe("whatever a record says", () => {
     );
     expect(held).toStrictEqual(JSON.parse(JSON.stringify(profile)));
     expect(ran).toStrictEqual([]);
+  });
+});
+
+describe("the version of the data", () => {
+  const data = {
+    records: [record],
+    sources: [source],
+    legal: [],
+    lawgivers: [],
+    moved: [],
+    jurisdictions: [],
+  };
+  const versionOf = (changed: Partial<typeof data> | { readonly moved: [string, string][] }) =>
+    evaluated(modulesOf({ ...data, ...changed }).get("generated.ts") ?? "").exports.dataVersion;
+
+  test("is the same for the same data", () => {
+    expect(versionOf({})).toMatch(/^[0-9a-f]{12}$/);
+    expect(versionOf({})).toBe(versionOf(structuredClone(data)));
+  });
+
+  test("changes with a record, a source and an id that moved", () => {
+    const versions = [
+      versionOf({}),
+      versionOf({ records: [{ ...record, names: { en: ["danio"], de: [] } }] }),
+      versionOf({ sources: [{ ...source, title: "Another" }] }),
+      versionOf({ moved: [["danio-frankei", "danio-rerio"]] }),
+    ];
+    expect(new Set(versions).size).toBe(versions.length);
   });
 });

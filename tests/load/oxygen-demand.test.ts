@@ -20,6 +20,18 @@ test("rises from rest to activity, with warmth and with mass, though less than m
   );
 });
 
+test("lies within what species differ by, whatever the fish does", () => {
+  fc.assert(
+    fc.property(masses, temperatures, (mass, temperature) => {
+      const { likely, ...typical } = oxygenDemand({ mass, temperature });
+      for (const use of ["resting", "routine", "active"] as const) {
+        expect(typical[use]).toBeGreaterThan(likely[use].min);
+        expect(typical[use]).toBeLessThan(likely[use].max);
+      }
+    }),
+  );
+});
+
 test("has a range of validity, and a mass", () => {
   const at = (temperature: number) => () => oxygenDemand({ mass: 1, temperature });
   for (const end of Object.values(oxygenDemandDomain.temperature)) expect(at(end)).not.toThrow();

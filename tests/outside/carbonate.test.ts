@@ -1,5 +1,5 @@
 import { expect, test } from "vitest";
-import { carbonDioxide } from "vivary/water";
+import { carbonDioxide, carbonDioxideDomain } from "vivary/water";
 import { readFixture } from "./fixtures/read";
 
 interface Fixture {
@@ -60,4 +60,18 @@ test("agrees with the constants of Millero 2010 within 0.4 %", () => {
     const found = carbonDioxide({ temperature, pH: 7, carbonateHardness: 50.0436 * dH });
     expect(Math.abs(found / expected - 1), `${temperature}`).toBeLessThan(0.004);
   }
+});
+
+test("the hardest and saltiest water in which it holds takes a seventh off, by the Davies equation", () => {
+  const { carbonateHardness, salinity } = carbonDioxideDomain;
+  // Calcium hydrogen carbonate: 1.5 times its alkalinity; sea salt: 0.0199 mol/kg for each g/kg (Millero 1982, from memory).
+  const hardest = 1.5 * (carbonateHardness.max * 0.35665e-3);
+  const saltiest = 0.0199 * salinity.max;
+  const activity = (strength: number) => {
+    const root = Math.sqrt(strength);
+    return 10 ** (-0.509 * (root / (1 + root) - 0.3 * strength));
+  };
+  expect(activity(0.005)).toBeCloseTo(0.927, 2);
+  expect(activity(hardest)).toBeCloseTo(0.88, 2);
+  expect(activity(hardest + saltiest)).toBeCloseTo(0.86, 2);
 });

@@ -1,6 +1,6 @@
 import { describe, expect, test } from "vitest";
 import { bodyMass, filterCapacity, nitrogenLoad, oxygenDemand, ration } from "vivary/load";
-import { readFixture } from "./fixtures/read";
+import { readFixture, readTable } from "./fixtures/read";
 
 interface Row<Value> {
   readonly id: string;
@@ -103,6 +103,48 @@ describe("oxygen at rest", () => {
       const { resting } = oxygenDemand({ mass: 100, temperature: Number(id.replace("rmr-trout-", "")) });
       expect(resting / measured).toBeGreaterThan(0.5);
       expect(resting / measured).toBeLessThan(2);
+    },
+  );
+});
+
+describe("oxygen by species, as measured (FishBase's table of oxygen use, version 06/2018, fresh water, no stress)", () => {
+  const measured = readTable("oxygen-use.csv", ["level", "species", "mass", "temperature", "use"]);
+
+  /** Measured use over the line at rest, as a logarithm, for each species on average. */
+  function speciesAt(level: string): readonly number[] {
+    const bySpecies = new Map<string, number[]>();
+    for (const row of measured.filter((found) => found.level === level)) {
+      const mass = Number(row.mass);
+      const { resting } = oxygenDemand({ mass, temperature: Number(row.temperature) });
+      const ratio = Math.log((Number(row.use) * mass) / 1000 / resting);
+      bySpecies.set(row.species, [...(bySpecies.get(row.species) ?? []), ratio]);
+    }
+    return [...bySpecies.values()].map(mean);
+  }
+
+  const mean = (numbers: readonly number[]) =>
+    numbers.reduce((sum, number) => sum + number, 0) / numbers.length;
+
+  test.each([
+    ["standard", "resting", 47],
+    ["routine", "routine", 90],
+    ["active", "active", 36],
+  ] as const)(
+    "%s: the span of %s use is that of %i species, and holds 19 of 20 of them",
+    (level, use, count) => {
+      const ratios = speciesAt(level);
+      expect(ratios).toHaveLength(count);
+      const { resting, likely } = oxygenDemand({ mass: 3, temperature: 25 });
+      const least = Math.log(likely[use].min / resting);
+      const most = Math.log(likely[use].max / resting);
+      const middle = mean(ratios);
+      const deviation = Math.sqrt(
+        ratios.reduce((sum, ratio) => sum + (ratio - middle) ** 2, 0) / (ratios.length - 1),
+      );
+      expect(least).toBeCloseTo(middle - 1.96 * deviation, 1);
+      expect(most).toBeCloseTo(middle + 1.96 * deviation, 1);
+      const within = ratios.filter((ratio) => ratio >= least && ratio <= most).length;
+      expect(within / ratios.length).toBeGreaterThan(0.91);
     },
   );
 });

@@ -47,7 +47,17 @@ test("is what the acidity of pure water with carbon dioxide tells where there is
   expect(found).toBeCloseTo(10 ** -10 * 10 ** 6.352 * 44_009.5, 1);
 });
 
-test.each(["temperature", "pH", "carbonateHardness"] as const)("%s has a range of validity", (variable) => {
+const variables = ["temperature", "pH", "carbonateHardness", "salinity"] as const;
+
+test("has no answer for brackish water", () => {
+  const of = (salinity: number) => () =>
+    carbonDioxide({ temperature: 25, pH: 8, carbonateHardness: 8, salinity });
+  expect(of(5)).toThrow(new OutsideDomainError("salinity", { min: 0, max: 0.5 }, 5, "g/kg"));
+  expect(of(5)).toThrow(RangeError);
+  expect(of(0.5)()).toBe(carbonDioxide({ temperature: 25, pH: 8, carbonateHardness: 8 }));
+});
+
+test.each(variables)("%s has a range of validity", (variable) => {
   const { min, max } = carbonDioxideDomain[variable];
   const at = (value: number) => () =>
     carbonDioxide({ temperature: 25, pH: 7, carbonateHardness: 4, [variable]: value });

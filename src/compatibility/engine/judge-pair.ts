@@ -11,9 +11,7 @@ const roles: readonly PartyRole[] = ["from", "to"];
 
 /** Judges pairs of parties by one rule, in a plan or by themselves. */
 export function pairJudge(rule: PairRule, values: ThresholdValues, plan?: PlanSubjects) {
-  const thresholds = decidingBy(rule, values);
+  const { thresholds, mayAsk } = decidingBy(rule, values);
   const runs: readonly Run[] = [([from, to]) => rule.judge({ from, to, thresholds } as never)];
-  const mayAsk = rule.mayAsk?.(thresholds as never) ?? [];
-  return (from: Subject, to: Subject): Judgement =>
-    judge(rule, runs, { sides: [from, to], roles, plan, mayAsk });
+  return (sides: readonly Subject[]): Judgement => judge(rule, runs, { sides, roles, plan, mayAsk });
 }

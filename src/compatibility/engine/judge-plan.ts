@@ -1,4 +1,4 @@
-import { noStock, stocksOf, traitsWeighed, weighedBy } from "../animals/stock";
+import { noStock, type Stock, stocksOf, traitsWeighed, weighedBy } from "../animals/stock";
 import type { ThresholdValues } from "../thresholds";
 import { judge, type Run } from "./judge";
 import { type Judgement, leftOpen, silent } from "./judgement";
@@ -7,62 +7,60 @@ import type { GivenCondition } from "./rule/finding";
 import type { PlanRule } from "./rule/rule";
 import { decidingBy, readingsOf } from "./seen";
 import { type PlanSubjects, utmostOf } from "./standing";
-import type { Subject } from "./subject";
-import { isMissing, type Reading } from "./worlds";
+import { isMissing, type Reading, type Subject, subjectOf } from "./subject";
 
-/** Judges a plan by one rule: each of its groups, all of them together, or the plan as a whole. */
-export function judgePlan(rule: PlanRule, plan: PlanSubjects, values: ThresholdValues): readonly Judgement[] {
+/**
+ * Judges by one rule some groups of a plan: each by itself, or all of them together, or the plan as a whole, as the rule's
+ * way is.
+ */
+export function planJudge(
+  rule: PlanRule,
+  values: ThresholdValues,
+  plan: PlanSubjects,
+): (sides: readonly Subject[]) => readonly Judgement[] {
   const { subjects } = plan;
-  const seen = { plan: readingsOf(rule, plan.plan), thresholds: decidingBy(rule, values) };
+  const { thresholds, mayAsk } = decidingBy(rule, values);
+  const seen = { plan: readingsOf(rule, plan.plan), thresholds };
   const weighed = rule.weighs ? subjects : [];
   const unweighed = readingsFor(weighed, weighedBy).filter(isMissing);
-  const mayAsk = rule.mayAsk?.(seen.thresholds as never) ?? [];
-  if (unweighed.length > 0)
-    return [
-      leftOpen(
-        rule,
-        silent,
-        missingQuestions(rule, unweighed),
-        utmostOf(rule, { sides: subjects, plan, mayAsk }),
-      ),
-    ];
-
-  const stocks = rule.weighs ? stocksOf(weighed) : [noStock];
-  const beside: readonly Reading[] = traitsWeighed(weighed);
+  if (unweighed.length > 0) {
+    const utmost = utmostOf(rule, { sides: subjects, plan, mayAsk });
+    const open = leftOpen(rule, silent, missingQuestions(rule, unweighed), utmost);
+    return () => [open];
+  }
+  const stocks = rule.weighs ? stocksOfAll(subjects) : [noStock];
+  const beside = traitsWeighed(weighed).map(({ subject, trait }) => subject.reading(trait));
+  const weighing = beside.length > 0 ? { beside } : {};
   const runs = (see: (views: Parameters<Run>[0]) => object) =>
     stocks.map(
       (stock): Run =>
         (views) =>
           rule.judge({ ...seen, stock, ...see(views) } as never),
     );
-  if (rule.way === "once")
-    return [
-      judge(
-        rule,
-        runs(() => ({})),
-        { sides: [], roles: [], plan, mayAsk, beside },
-      ),
-    ];
-  if (rule.way === "all-groups")
-    return [
-      judgeTogether(
-        rule,
-        runs((groups) => ({ groups })),
-        plan,
-        mayAsk,
-      ),
-    ];
-  return subjects.map((subject) =>
-    judge(
-      rule,
-      runs(([from]) => ({ from })),
-      { sides: [subject], roles: ["from"], plan, mayAsk, beside },
-    ),
-  );
+  if (rule.way === "once") {
+    const whole = runs(() => ({}));
+    return () => [judge(rule, whole, { sides: [], roles: [], plan, mayAsk, ...weighing })];
+  }
+  if (rule.way === "all-groups") {
+    const together = runs((groups) => ({ groups }));
+    return () => [judgeTogether(rule, together, plan, mayAsk)];
+  }
+  const each = runs(([from]) => ({ from }));
+  return (sides) =>
+    sides.map((side) => judge(rule, each, { sides: [side], roles: ["from"], plan, mayAsk, ...weighing }));
+}
+
+const stocksKnown = /* @__PURE__ */ new WeakMap<readonly Subject[], readonly Stock[]>();
+
+/** The stocks of a plan's groups, weighed once for all rules. */
+function stocksOfAll(subjects: readonly Subject[]): readonly Stock[] {
+  const stocks = stocksKnown.get(subjects) ?? stocksOf(subjects);
+  stocksKnown.set(subjects, stocks);
+  return stocks;
 }
 
 const readingsFor = (subjects: readonly Subject[], traits: readonly Reading["trait"][]) =>
-  subjects.flatMap((subject) => traits.map((trait): Reading => ({ subject, trait })));
+  subjects.flatMap(({ reading }) => traits.map(reading));
 
 /**
  * Judges the groups of which everything needed is known. The others may add to what is found, and take nothing from it:
@@ -89,10 +87,11 @@ function judgeTogether(
     ...(known.length < some.length ? [among(known, familiar)] : []),
   ];
   const least = certain.reduce((most, other) => Math.max(most, other.least), judgement.least);
+  const hangsOn = [judgement, ...certain].flatMap((each) => each.hangsOn);
   const missing = readingsFor(plan.subjects, rule.needs?.from ?? []).filter(isMissing);
-  if (missing.length === 0) return { ...judgement, least };
+  if (missing.length === 0) return { ...judgement, least, hangsOn };
   const utmost = utmostOf(rule, { sides: plan.subjects, plan, mayAsk });
-  return leftOpen(rule, judgement, missingQuestions(rule, missing), utmost, least);
+  return { ...leftOpen(rule, judgement, missingQuestions(rule, missing), utmost, least), hangsOn };
 }
 
 const isKnown = (reading: Reading) => !isMissing(reading);
@@ -104,7 +103,7 @@ function withoutStrangers({ needs, uses }: PlanRule, plan: PlanSubjects): PlanSu
   if (familiar.length === plan.subjects.length) return plan;
   return {
     plan: { ...plan.plan, parties: familiar.map(({ party }) => party) },
-    subjects: familiar.map((subject, index) => ({ ...subject, index })),
+    subjects: familiar.map(({ party }, index) => subjectOf(party, index)),
   };
 }
 

@@ -24,9 +24,9 @@ import {
   standingOf,
   utmostOf,
 } from "./standing";
-import type { Subject } from "./subject";
+import { basisOf, isMissing, type Reading, type Subject } from "./subject";
 import { unknownTrait, type View, viewOf } from "./view";
-import { inEveryWorld, isAmong, isMissing, type Reading, type ReadTrait, type Worlds } from "./worlds";
+import { inEveryWorld, type ReadTrait, type Worlds } from "./worlds";
 
 /** A rule on what it sees of its sides. */
 export type Run = (views: readonly View[]) => RuleAnswer<RuleWay, Weight, MeasureKinds>;
@@ -54,6 +54,8 @@ interface WorldAnswer {
 }
 
 const nothing: WorldAnswer = { standing: [], told: [], unknown: false, outside: false };
+const unknown: WorldAnswer = { ...nothing, unknown: true };
+const outside: WorldAnswer = { ...nothing, outside: true };
 
 /**
  * Judges by one rule what it sees of its sides.
@@ -61,36 +63,59 @@ const nothing: WorldAnswer = { standing: [], told: [], unknown: false, outside: 
  * @param runs - The rule on the likely stock first, then on each other stock that may be.
  */
 export function judge(rule: Rule, runs: readonly Run[], given: Case): Judgement {
-  const lacking = needed(rule, given).filter(isMissing);
+  const lacking = lackedBy(rule, given);
   if (lacking.some(({ trait }) => traitDefinitions[trait].essential))
     return leftOpen(rule, silent, missingQuestions(rule, lacking), utmostOf(rule, given));
-  const [likely, ...ends] = runs.map((run) => inEveryWorld((read) => toldIn(rule, run, given, read)));
+  const [likely, ...ends] = runs.map((run) => inEveryWorld((read) => judging(rule, run, given, read)));
   return likely ? judged(rule, given, ends.reduce(beside, likely), lacking) : silent;
 }
 
-/** The traits without which a rule cannot judge. Without an essential one it is not even tried. */
-const needed = (rule: Rule, { sides, roles }: Case): readonly Reading[] =>
-  sides.flatMap((subject, index) =>
-    (rule.needs?.[roles[index] ?? "from"] ?? []).map((trait) => ({ subject, trait })),
-  );
+/** What nobody knows of the traits without which a rule cannot judge. Without an essential one it is not even tried. */
+function lackedBy({ needs }: Rule, { sides, roles }: Case): readonly Reading[] {
+  const lacking: Reading[] = [];
+  for (const [index, { reading }] of sides.entries()) {
+    for (const trait of needs?.[roles[index] ?? "from"] ?? []) {
+      const needed = reading(trait);
+      if (isMissing(needed)) lacking.push(needed);
+    }
+  }
+  return lacking;
+}
 
-function toldIn(rule: Rule, run: Run, { sides, roles, plan }: Case, read: ReadTrait): WorldAnswer {
-  const told: Reading[] = [];
-  const tell: ReadTrait = (subject, trait) => {
-    told.push({ subject, trait });
-    return subject.standing(trait)[0];
+/** How a rule judges its sides, whichever values are read of them. */
+function judging(rule: Rule, run: Run, given: Case, read: ReadTrait): () => WorldAnswer {
+  const { sides, roles } = given;
+  let told: Reading[] = [];
+  const tell: ReadTrait = (reading) => {
+    told.push(reading);
+    return reading.possible[0]?.value;
   };
+  const views = sides.map((side, index) => viewOf(rule, roles[index] ?? "from", side, read, tell));
+  return () => {
+    told = [];
+    const answer = answerOf(rule, () => run(views), given, read);
+    return answer.standing.length > 0 ? { ...answer, told } : answer;
+  };
+}
+
+/** What a rule answers, and how that stands. */
+export function answerOf(
+  rule: Rule,
+  run: () => ReturnType<Run>,
+  { sides, plan }: Pick<Case, "sides" | "plan">,
+  read: ReadTrait,
+): WorldAnswer {
   try {
-    const views = sides.map((side, index) => viewOf(rule, roles[index] ?? "from", side, read, tell));
-    const answers = run(views);
-    if (answers === "unknown") return { ...nothing, unknown: true };
+    const answers = run();
+    if (answers === "unknown") return unknown;
     if (!Array.isArray(answers))
       throw refusal(`rules.${rule.id}`, 'a list of findings, or "unknown"', answers);
+    if (answers.length === 0) return nothing;
     const standing = answers.map((answer: LocatedAnswer) => standingOf(rule, answer, sides, plan, read));
-    return { ...nothing, standing, told };
+    return { ...nothing, standing };
   } catch (error) {
-    if (error === unknownTrait) return { ...nothing, unknown: true };
-    if (error instanceof OutsideDomainError) return { ...nothing, outside: true };
+    if (error === unknownTrait) return unknown;
+    if (error instanceof OutsideDomainError) return outside;
     throw error;
   }
 }
@@ -110,7 +135,7 @@ function beside(
 
 /** What was read and is not among what was read before. */
 const beyond = (before: readonly Reading[], read: readonly Reading[]) =>
-  read.filter((reading) => !isAmong(before, reading));
+  read.filter((reading) => !before.includes(reading));
 
 function judged(
   rule: Rule,
@@ -119,14 +144,16 @@ function judged(
   lacking: readonly Reading[],
 ): Judgement {
   const { adopted, others, read, complete } = worlds;
+  if (adopted.answer === nothing && others.length === 0 && !given.beside && !read.some(isMissing))
+    return silent;
   const told = [adopted, ...others].map(({ answer }) => answer);
   const judgement = bounded(rule, worlds, given);
-  const unknown = told.some((world) => world.unknown);
-  const outside = told.some((world) => world.outside);
-  if (complete && !unknown && !outside) return judgement;
+  const isUnknown = told.some((world) => world.unknown);
+  const isOutside = told.some((world) => world.outside);
+  if (complete && !isUnknown && !isOutside) return judgement;
   const questions = [
-    ...(unknown ? unknownQuestions(rule, given, [...lacking, ...beyond(lacking, read)]) : []),
-    ...(outside ? [outsideDomain(rule, given)] : []),
+    ...(isUnknown ? unknownQuestions(rule, given, [...lacking, ...beyond(lacking, read)]) : []),
+    ...(isOutside ? [outsideDomain(rule, given)] : []),
     ...(complete ? [] : disputedQuestions(rule, read)),
   ];
   return leftOpen(rule, judgement, questions, utmostOf(rule, given));
@@ -157,7 +184,7 @@ function bounded(rule: Rule, { adopted, others, read }: Worlds<WorldAnswer>, giv
   if (isSilent && mayAdd.length === 0 && !mayRestrict) return silent;
   const spans = worlds.map(({ answer }) => spanOf(answer.standing));
   const certain = spans.reduce((least, span) => Math.min(least, span.least), Number.POSITIVE_INFINITY);
-  const onlyAdds = lacking.every((reading) => isAmong(mayAdd, reading));
+  const onlyAdds = lacking.every((reading) => mayAdd.includes(reading));
   const least = onlyAdds ? certain : 0;
   const found = spans.reduce((most, span) => Math.max(most, span.greatest), 0);
   const open = mayRestrict ? Math.max(found, gravity.restricting) : found;
@@ -180,12 +207,13 @@ function bounded(rule: Rule, { adopted, others, read }: Worlds<WorldAnswer>, giv
     undetermined: standing.some(({ answer }) => couldBe(answer)),
     worlds: onlyAdds ? asking : [...asking, nothingAsked],
     mayAsk: mayAdd.length > 0 || mayRestrict ? utmostOf(rule, given) : [],
+    hangsOn: asking.flatMap(({ asks }) => asks),
   };
 }
 
 /** Makes an answer a finding: by which rule, about whom, and how well it is supported by the traits that were read. */
 function completing(rule: Rule, read: readonly Reading[]) {
-  const bases = read.map(({ subject, trait }) => subject.basis(trait)).filter((basis) => basis !== undefined);
+  const bases = read.map(basisOf).filter((basis) => basis !== undefined);
   const basis = weakestBasis(bases.length > 0 ? bases : ["common-practice"]);
   const used = [...new Set(read.map(({ trait }) => trait))];
   const traits = rule.way === "all-groups" ? used.sort() : used; // In an order that hangs on no plan's.

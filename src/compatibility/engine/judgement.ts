@@ -18,6 +18,8 @@ export interface Judgement {
   readonly worlds: readonly AskingWorld[];
   /** What else it may ask for, since something is not known. */
   readonly mayAsk: readonly AimedCondition[];
+  /** The conditions that the plan was held to, in any world. */
+  readonly hangsOn: readonly AimedCondition[];
 }
 
 /** The conditions that a rule asks for in one world. */
@@ -39,6 +41,7 @@ export const silent: Judgement = {
   undetermined: false,
   worlds: [nothingAsked],
   mayAsk: [],
+  hangsOn: [],
 };
 
 /**

@@ -5,7 +5,7 @@ import { traitDefinitions } from "../../species/inner";
 import type { Rule } from "./rule/rule";
 import { gravest, gravity, type Weight } from "./rule/weight";
 import { couldBe, type Standing } from "./standing";
-import { isMissing, type Reading } from "./worlds";
+import { isMissing, type Reading } from "./subject";
 
 /** What every open question says. */
 export interface QuestionCore {
@@ -53,10 +53,10 @@ export function missingQuestions(rule: Rule, read: readonly Reading[], couldBe =
 
 /** What was read and on which sources differ. */
 export function disputedQuestions(rule: Rule, read: readonly Reading[], couldBe = gravest(rule.mayYield)) {
-  return read.flatMap(({ subject, trait }): readonly OpenQuestion[] => {
-    const values = distinct(subject.standing(trait));
+  return read.flatMap(({ subject, trait, possible, varies }): readonly OpenQuestion[] => {
+    const values = distinct(possible.map(({ value }) => value));
     if (values.length < 2) return [];
-    if (subject.varies(trait)) return [{ rule: rule.id, of: subject.index, reason: "individual", couldBe }];
+    if (varies) return [{ rule: rule.id, of: subject.index, reason: "individual", couldBe }];
     return [{ rule: rule.id, of: subject.index, trait, reason: "disputed", values, couldBe }];
   });
 }

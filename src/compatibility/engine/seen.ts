@@ -1,18 +1,30 @@
 import { type CheckedPlan, type PlanReadings, readPlan } from "../../plan/inner";
 import type { ThresholdName, ThresholdValues } from "../thresholds";
+import type { GivenCondition } from "./rule/finding";
 import type { Rule } from "./rule/rule";
 
-type Deciding = Partial<Record<ThresholdName, number>>;
+/** What hangs on the thresholds alone, of a rule. */
+interface Deciding {
+  /** Those that it says it decides by. */
+  readonly thresholds: Partial<Record<ThresholdName, number>>;
+  /** The utmost that it may ask for where it cannot tell. */
+  readonly mayAsk: readonly GivenCondition[];
+}
 
-const picked = /* @__PURE__ */ new WeakMap<ThresholdValues, Map<Rule, Deciding>>();
+const known = /* @__PURE__ */ new WeakMap<ThresholdValues, Map<Rule, Deciding>>();
 
-/** The thresholds that a rule says it decides by, picked once for each table. */
+/** How a rule decides by a table of thresholds, made out once for each. */
 export function decidingBy(rule: Rule, values: ThresholdValues): Deciding {
-  const ofTable = picked.get(values) ?? new Map<Rule, Deciding>();
-  picked.set(values, ofTable);
-  const known = ofTable.get(rule) ?? Object.freeze(pick(rule.decidesBy ?? [], (name) => values[name]));
-  ofTable.set(rule, known);
-  return known;
+  const ofTable = known.get(values) ?? new Map<Rule, Deciding>();
+  known.set(values, ofTable);
+  const deciding = ofTable.get(rule) ?? decide(rule, values);
+  ofTable.set(rule, deciding);
+  return deciding;
+}
+
+function decide(rule: Rule, values: ThresholdValues): Deciding {
+  const thresholds = Object.freeze(pick(rule.decidesBy ?? [], (name) => values[name]));
+  return { thresholds, mayAsk: rule.mayAsk?.(thresholds as never) ?? [] };
 }
 
 /** What a rule says it reads of a plan. */

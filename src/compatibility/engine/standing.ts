@@ -3,8 +3,8 @@ import { type CheckedPlan, conditionProblems, factUnits, holds } from "../../pla
 import type { AimedCondition, GivenCondition, Judged } from "./rule/finding";
 import type { Rule } from "./rule/rule";
 import { gravity, type Weight } from "./rule/weight";
-import type { Subject } from "./subject";
-import { isMissing, type ReadTrait } from "./worlds";
+import { isMissing, type Subject } from "./subject";
+import type { ReadTrait } from "./worlds";
 
 /** An answer, whom it concerns, its condition about a party by index, and how that stands in a plan. */
 export interface Standing {
@@ -97,8 +97,9 @@ function stateOf(
   const met = holds(condition, plan, (of, trait) => {
     const subject = subjects[of];
     if (!subject) return undefined;
-    lacks ||= isMissing({ subject, trait });
-    return read(subject, trait) as never;
+    const reading = subject.reading(trait);
+    lacks ||= isMissing(reading);
+    return read(reading) as never;
   });
   if (met === undefined) return lacks ? "not-known" : "not-given";
   return met ? "met" : "unmet";

@@ -1,6 +1,13 @@
 import type { Animals } from "../../plan";
-import type { CheckedParty } from "../../plan/inner";
-import { type Basis, factAt, type TraitPath, type TraitValue } from "../../species";
+import { type CheckedParty, isUnchangeable } from "../../plan/inner";
+import {
+  type Basis,
+  type Fact,
+  factAt,
+  type SpeciesProfile,
+  type TraitPath,
+  type TraitValue,
+} from "../../species";
 import { standingValues } from "../../species/inner";
 import { hangsOnTemper, ofTemper, spread } from "./temper";
 
@@ -11,51 +18,78 @@ export interface Possible {
   readonly from: number;
 }
 
+/** What is known of a trait. */
+interface KnownTrait {
+  readonly fact: Fact<unknown> | undefined;
+  /** What it may be, the adopted value first; nothing where it is unknown. */
+  readonly possible: readonly Possible[];
+  /** Whether individuals differ in it, and the plan does not say what these are like. */
+  readonly varies: boolean;
+}
+
+/** A trait of a party. */
+export interface Reading extends KnownTrait {
+  readonly subject: Subject;
+  readonly trait: TraitPath;
+}
+
 /** A party as the engine reads it. */
 export interface Subject {
   readonly party: CheckedParty;
   readonly animals: Animals;
   /** Its place among the verdict's parties. */
   readonly index: number;
-  /** What a trait may be, the adopted value first; nothing where it is unknown. */
-  readonly possible: (path: TraitPath) => readonly Possible[];
+  /** What is known of a trait: of each trait there is one reading. */
+  readonly reading: (path: TraitPath) => Reading;
   /** The values that a trait may have, the adopted one first; none where it is unknown. */
   readonly standing: <Path extends TraitPath>(path: Path) => readonly TraitValue<Path>[];
-  /** How well the adopted value is supported; undefined where the trait is unknown. */
-  readonly basis: (path: TraitPath) => Basis | undefined;
-  /** Whether individuals differ in a trait, and the plan does not say what these are like. */
-  readonly varies: (path: TraitPath) => boolean;
 }
 
 /** A party with its traits, each looked up once. */
 export function subjectOf(party: CheckedParty, index: number): Subject {
   const { animals, species } = party;
-  const varies = (path: TraitPath): boolean =>
-    animals.temper === undefined &&
-    hangsOnTemper(path) &&
-    factAt(species, path) !== undefined &&
-    factAt(species, "temperament.varies")?.value !== false;
-  const possible = once((path) => {
-    const fact = factAt(species, path);
-    const stated = fact ? standingValues(path, fact) : [];
-    const { temper } = animals;
-    if (temper) return numbered(stated.map((values) => values.map((value) => ofTemper(temper, path, value))));
-    return numbered(varies(path) ? stated.map((values) => withIndividuals(path, values)) : stated);
-  });
-  const standing = once((path) => possible(path).map(({ value }) => value));
-  return {
+  const known = knownTraits(species, animals.temper);
+  const reading = lookedUpOnce((trait): Reading => ({ subject, trait, ...known(trait) }));
+  const standing = (path: TraitPath) => reading(path).possible.map(({ value }) => value);
+  const subject: Subject = {
     party,
     animals,
     index,
-    possible,
+    reading,
     standing: standing as Subject["standing"],
-    basis: (path) => factAt(species, path)?.basis,
-    varies,
   };
+  return subject;
+}
+
+/** Whether nobody knows a trait. */
+export const isMissing = ({ possible }: Reading): boolean => possible.length === 0;
+
+/** How well the adopted value is supported; undefined where the trait is unknown. */
+export const basisOf = ({ fact }: Reading): Basis | undefined => fact?.basis;
+
+/** Whether two parties are of one species, of which one thing is true: what a source says of a trait, it says of both. */
+export const shareFact = (one: Reading, other: Reading): boolean =>
+  one.subject.animals.id === other.subject.animals.id &&
+  (one.fact === other.fact || JSON.stringify(one.fact) === JSON.stringify(other.fact));
+
+type TemperOf = Animals["temper"];
+type Known = (path: TraitPath) => KnownTrait;
+
+const remembered = /* @__PURE__ */ new WeakMap<SpeciesProfile, Map<TemperOf, Known>>();
+
+/** What is known of the traits of a species, looked up once for each profile that nobody can change. */
+function knownTraits(species: SpeciesProfile, temper: TemperOf): Known {
+  const look: Known = (path) => knownTrait(species, temper, path);
+  if (!isUnchangeable(species)) return look;
+  const byTemper = remembered.get(species) ?? new Map<TemperOf, Known>();
+  remembered.set(species, byTemper);
+  const known = byTemper.get(temper) ?? lookedUpOnce(look);
+  byTemper.set(temper, known);
+  return known;
 }
 
 /** What is found of a trait, looked up once. */
-function once<Found>(find: (path: TraitPath) => Found): (path: TraitPath) => Found {
+function lookedUpOnce<Found>(find: (path: TraitPath) => Found): (path: TraitPath) => Found {
   const known = new Map<TraitPath, Found>();
   return (path) => {
     const held = known.get(path);
@@ -66,14 +100,36 @@ function once<Found>(find: (path: TraitPath) => Found): (path: TraitPath) => Fou
   };
 }
 
+function knownTrait(species: SpeciesProfile, temper: TemperOf, path: TraitPath): KnownTrait {
+  const fact: Fact<unknown> | undefined = factAt(species, path);
+  const varies =
+    temper === undefined &&
+    hangsOnTemper(path) &&
+    fact !== undefined &&
+    factAt(species, "temperament.varies")?.value !== false;
+  const stated = fact ? standingValues(path, fact) : [];
+  return {
+    fact,
+    varies,
+    possible: numbered(stated.map((values) => ofIndividuals(path, values, temper, varies))),
+  };
+}
+
+/** The values that a source supports, as individuals of a temper have them; where individuals differ, theirs beside them. */
+function ofIndividuals(
+  path: TraitPath,
+  values: readonly unknown[],
+  temper: TemperOf,
+  varies: boolean,
+): readonly unknown[] {
+  if (temper) return values.map((value) => ofTemper(temper, path, value));
+  return varies
+    ? [...values, ...values.flatMap((value) => spread.map((each) => ofTemper(each, path, value)))]
+    : values;
+}
+
 const numbered = (stated: readonly (readonly unknown[])[]): readonly Possible[] =>
   stated.flatMap((values, from) => distinct(values).map((value) => ({ value, from })));
-
-/** The values that a source supports, and beside them those of individuals that differ from them. */
-const withIndividuals = (path: TraitPath, values: readonly unknown[]): readonly unknown[] => [
-  ...values,
-  ...values.flatMap((value) => spread.map((temper) => ofTemper(temper, path, value))),
-];
 
 function distinct(values: readonly unknown[]): readonly unknown[] {
   if (values.length < 2) return values;
@@ -82,14 +138,4 @@ function distinct(values: readonly unknown[]): readonly unknown[] {
     const key = JSON.stringify(value);
     return !told.has(key) && told.add(key);
   });
-}
-
-/** Whether anything is known of a trait. */
-export const knows = ({ possible }: Subject, path: TraitPath) => possible(path).length > 0;
-
-/** Whether two parties are of one species, of which one thing is true: what a source says of a trait, it says of both. */
-export function shareFact(one: Subject, other: Subject, path: TraitPath): boolean {
-  if (one.animals.id !== other.animals.id) return false;
-  const [fact, same] = [factAt(one.party.species, path), factAt(other.party.species, path)];
-  return fact === same || JSON.stringify(fact) === JSON.stringify(same);
 }

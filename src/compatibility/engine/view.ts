@@ -11,9 +11,23 @@ export type View = SeenParty<TraitPath, TraitPath>;
 /** Thrown where a rule reads a trait it needs and nobody knows. Made once: a stack for each would cost more than the rule. */
 export const unknownTrait = /* @__PURE__ */ new Error("a trait that is needed is not known");
 
-/** The traits that only tell more: what they are changes no weight, and so no bound. */
-const isTold = ({ tells }: Rule, role: PartyRole, trait: TraitPath) =>
-  tells?.[role]?.includes(trait) ?? false;
+/** Where a side of a rule comes from. */
+interface Source {
+  readonly subject: Subject;
+  readonly read: ReadTrait;
+  readonly tell: ReadTrait;
+}
+
+/** How the traits of each list of a rule are read: those that only tell more change no weight, and so no bound. */
+const readers = {
+  uses: ({ subject, read }: Source, trait: TraitPath) => read(subject.reading(trait)),
+  tells: ({ subject, tell }: Source, trait: TraitPath) => tell(subject.reading(trait)),
+  needs: ({ subject, read }: Source, trait: TraitPath) => {
+    const value = read(subject.reading(trait));
+    if (value === undefined) throw unknownTrait;
+    return value;
+  },
+} as const;
 
 /**
  * What a rule sees of a party: its animals, and the traits it declares for that side, each read when it is looked at;
@@ -26,47 +40,41 @@ export function viewOf(
   read: ReadTrait,
   tell: ReadTrait,
 ): View {
-  const { animals: party } = subject;
-  const readTrait = (trait: TraitPath) => (isTold(rule, role, trait) ? tell : read)(subject, trait);
-  return Object.assign(Object.create(frameOf(rule)[role]), { party, [reader]: readTrait });
+  const view = new (sidesOf(rule)[role])(subject.animals, { subject, read, tell });
+  return view as unknown as View;
 }
 
-const reader = Symbol("reads a trait");
+const source = Symbol("where the traits are read");
 
-interface Framed {
-  readonly party: Animals;
-  readonly [reader]: (trait: TraitPath) => unknown;
-}
+/** A side of a rule: a party, with a property a trait. */
+type Side = new (party: Animals, from: Source) => { readonly party: Animals };
 
-/** For each side of a rule an object with a property a trait. */
-type Frames = Readonly<Record<PartyRole, object>>;
+const sides = /* @__PURE__ */ new WeakMap<Rule, Readonly<Record<PartyRole, Side>>>();
 
-const frames = /* @__PURE__ */ new WeakMap<Rule, Frames>();
-
-function frameOf(rule: Rule): Frames {
-  const made = frames.get(rule) ?? { from: frame(rule, "from"), to: frame(rule, "to") };
-  frames.set(rule, made);
+function sidesOf(rule: Rule): Readonly<Record<PartyRole, Side>> {
+  const made = sides.get(rule) ?? { from: sideOf(rule, "from"), to: sideOf(rule, "to") };
+  sides.set(rule, made);
   return made;
 }
 
-function frame({ needs, uses, tells }: Rule, role: PartyRole): object {
-  const optional = [...(uses?.[role] ?? []), ...(tells?.[role] ?? [])].map((trait) => [
-    trait,
-    {
-      get(this: Framed) {
-        return this[reader](trait);
-      },
-    },
-  ]);
-  const needed = (needs?.[role] ?? []).map((trait) => [
-    trait,
-    {
-      get(this: Framed) {
-        const value = this[reader](trait);
-        if (value === undefined) throw unknownTrait;
-        return value;
-      },
-    },
-  ]);
-  return Object.defineProperties({}, Object.fromEntries([...optional, ...needed]));
+function sideOf(rule: Rule, role: PartyRole): Side {
+  class SideOfRule {
+    declare readonly party: Animals;
+    declare readonly [source]: Source;
+
+    constructor(party: Animals, from: Source) {
+      Object.assign(this, { party, [source]: from });
+    }
+  }
+  for (const list of ["uses", "tells", "needs"] as const) {
+    for (const trait of rule[list]?.[role] ?? []) {
+      const read = readers[list];
+      Object.defineProperty(SideOfRule.prototype, trait, {
+        get(this: SideOfRule) {
+          return read(this[source], trait);
+        },
+      });
+    }
+  }
+  return SideOfRule;
 }

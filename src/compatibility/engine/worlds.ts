@@ -1,17 +1,11 @@
-import type { TraitPath } from "../../species";
-import { knows, type Possible, type Subject, shareFact } from "./subject";
-
-/** A trait of a party that was read. */
-export interface Reading {
-  readonly subject: Subject;
-  readonly trait: TraitPath;
-}
+import { type Possible, type Reading, shareFact } from "./subject";
 
 /** Reads a trait in one world; undefined where nobody knows it. */
-export type ReadTrait = (subject: Subject, trait: TraitPath) => unknown;
+export type ReadTrait = (reading: Reading) => unknown;
 
 /** What a trait that may be one or another is taken to be. */
-export interface Choice extends Reading {
+export interface Choice {
+  readonly reading: Reading;
   readonly taken: Possible;
 }
 
@@ -38,28 +32,36 @@ export interface Worlds<Answer> {
 /** The most worlds that are tried for one judgement; the whole catalog needs fewer. */
 const mostWorlds = 1024;
 
-/** Judges in the world of the adopted values, then in each other. */
-export function inEveryWorld<Answer>(judge: (read: ReadTrait) => Answer): Worlds<Answer> {
-  const readings: Reading[] = [];
-  const judgeIn = (choices: readonly Choice[]) => {
-    const noted: Reading[] = [];
-    const answer = judge((subject, trait) => {
-      note(noted, { subject, trait });
-      return leftBy(choices, { subject, trait })[0]?.value;
-    });
-    for (const reading of noted) note(readings, reading);
-    const { settled, further } = besides(choices, noted);
+/**
+ * Judges in the world of the adopted values, then in each other.
+ *
+ * @param judging - Given how traits are read, whichever world it is, tells how to judge in that world.
+ */
+export function inEveryWorld<Answer>(judging: (read: ReadTrait) => () => Answer): Worlds<Answer> {
+  let choices: readonly Choice[] = [];
+  let noted: Reading[] = [];
+  const judge = judging((reading) => {
+    if (!noted.includes(reading)) noted.push(reading);
+    return leftBy(choices, reading)[0]?.value;
+  });
+  const judgeIn = (chosen: readonly Choice[]) => {
+    choices = chosen;
+    noted = [];
+    const answer = judge();
+    const { settled, further } = besides(chosen, noted);
     pending.push(...further);
     return { answer, choices: settled };
   };
   const pending: (readonly Choice[])[] = [];
   const adopted = judgeIn([]);
+  const read = noted;
   const others: World<Answer>[] = [];
-  for (const choices of pending) {
-    if (others.length === mostWorlds) return { adopted, others, read: readings, complete: false };
-    others.push(judgeIn(choices));
+  for (const chosen of pending) {
+    if (others.length === mostWorlds) return { adopted, others, read, complete: false };
+    others.push(judgeIn(chosen));
+    read.push(...noted.filter((reading) => !read.includes(reading)));
   }
-  return { adopted, others, read: readings, complete: true };
+  return { adopted, others, read, complete: true };
 }
 
 /**
@@ -70,43 +72,31 @@ function besides(choices: readonly Choice[], readings: readonly Reading[]) {
   const further: (readonly Choice[])[] = [];
   let settled = choices;
   for (const reading of readings) {
-    if (reading.subject.possible(reading.trait).length < 2 || isAmong(choices, reading)) continue;
-    const [first, ...others] = leftBy(settled, reading).map((taken) => ({ ...reading, taken }));
-    further.push(...others.map((choice) => [...settled, choice]));
+    if (reading.possible.length < 2 || choices.some((choice) => choice.reading === reading)) continue;
+    const [first, ...others] = leftBy(settled, reading).map((taken) => ({ reading, taken }));
+    for (const other of others) further.push([...settled, other]);
     if (first) settled = [...settled, first];
   }
   return { settled, further };
 }
 
 /** What a trait may still be, once some choices are made. */
-function leftBy(choices: readonly Choice[], { subject, trait }: Reading): readonly Possible[] {
-  const possible = subject.possible(trait);
-  if (possible.length < 2) return possible;
-  const alike = choices.filter((choice) => choice.trait === trait);
-  const own = alike.find((choice) => choice.subject === subject);
+function leftBy(choices: readonly Choice[], reading: Reading): readonly Possible[] {
+  const { possible, trait } = reading;
+  if (possible.length < 2 || choices.length === 0) return possible;
+  const own = choices.find((choice) => choice.reading === reading);
   if (own) return [own.taken];
-  const kin = alike.find((choice) => shareFact(choice.subject, subject, trait));
+  const kin = choices.find((choice) => choice.reading.trait === trait && shareFact(choice.reading, reading));
   return kin ? possible.filter(({ from }) => from === kin.taken.from) : possible;
 }
 
 /** Whether two choices can be true at once. */
 function agree(one: Choice, other: Choice): boolean {
-  if (one.trait !== other.trait) return true;
-  if (one.subject === other.subject) return one.taken === other.taken;
-  return one.taken.from === other.taken.from || !shareFact(one.subject, other.subject, one.trait);
+  if (one.reading.trait !== other.reading.trait) return true;
+  if (one.reading === other.reading) return one.taken === other.taken;
+  return one.taken.from === other.taken.from || !shareFact(one.reading, other.reading);
 }
 
 /** Whether two worlds can be parts of one. */
 export const canBeOne = (some: readonly Choice[], others: readonly Choice[]) =>
   some.every((one) => others.every((other) => agree(one, other)));
-
-function note(readings: Reading[], reading: Reading): void {
-  if (!isAmong(readings, reading)) readings.push(reading);
-}
-
-/** Whether a trait of a party is among what was read. */
-export const isAmong = (readings: readonly Reading[], { subject, trait }: Reading) =>
-  readings.some((other) => other.subject === subject && other.trait === trait);
-
-/** Whether a reading found nothing. */
-export const isMissing = ({ subject, trait }: Reading) => !knows(subject, trait);

@@ -39,7 +39,7 @@ export function strengths(verdict: Verdict, teller: Teller, messages: Messages):
 /** From how many facts on it is worth saying that they are right. */
 const worthNaming = 3;
 
-/** g/kg up to which water is fresh (Venice System 1958, from memory). */
+/** g/kg up to which water is fresh (Venice System 1958, as Por 1972 has it). */
 const fresh = 0.5;
 
 /** What every two of several share is what all share. */

@@ -1,4 +1,5 @@
 import * as z from "zod";
+import type { Source, SourceType } from "../../species";
 import { key, listUpTo, name, note, place, schemaAddress, slug } from "../bounded";
 import { heldTo } from "../held-to";
 
@@ -26,60 +27,10 @@ const sourceTypes = [
   "thesis",
   "treaty",
   "webpage",
-] as const;
-
-/** A person, by family and given name, or a body, by its literal name. */
-export type SourceAuthor =
-  | { readonly family: string; readonly given?: string | undefined }
-  | { readonly literal: string };
-
-/** A keeper's signed observation: the author saw it, on the day it was issued. */
-export interface Observation {
-  /** How many animals were watched. */
-  readonly animals: number;
-  /** For how many days. */
-  readonly days: number;
-}
-
-/** One file of `data/sources`: a source in CSL-JSON, the field names those of the standard. */
-export interface Source {
-  /** The name of the file. */
-  readonly id: string;
-  /** The sort of source, as CSL names it. */
-  readonly type: (typeof sourceTypes)[number];
-  readonly title: string;
-  readonly author?: readonly SourceAuthor[] | undefined;
-  /** Year, month and day, as far as they are known. */
-  readonly issued?: { readonly "date-parts": readonly (readonly number[])[] } | undefined;
-  /** The journal or the book that it stands in. */
-  readonly "container-title"?: string | undefined;
-  /** The series. */
-  readonly "collection-title"?: string | undefined;
-  readonly "collection-number"?: string | undefined;
-  readonly volume?: string | undefined;
-  readonly issue?: string | undefined;
-  readonly page?: string | undefined;
-  readonly number?: string | undefined;
-  readonly edition?: string | undefined;
-  /** The sort of thesis or report, in words. */
-  readonly genre?: string | undefined;
-  readonly publisher?: string | undefined;
-  /** Without `https://doi.org/`. */
-  readonly DOI?: string | undefined;
-  readonly URL?: string | undefined;
-  readonly note?: string | undefined;
-  /** What CSL has no field for. */
-  readonly custom?:
-    | {
-        /** Whether its licence leaves commercial use free; `false` where it forbids it. */
-        readonly commercial?: boolean | undefined;
-        readonly observation?: Observation | undefined;
-      }
-    | undefined;
-}
+] as const satisfies readonly SourceType[];
 
 const author = z.union([
-  z.strictObject({ family: name, given: name.optional() }),
+  z.strictObject({ family: name, given: name.optional(), suffix: name.optional() }),
   z.strictObject({ literal: name }),
 ]);
 

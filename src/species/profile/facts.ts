@@ -14,6 +14,8 @@ interface Way {
   readonly build: (chosen: readonly Choice[]) => unknown;
   /** Whether the value was computed or stands in for what nobody stated. */
   readonly isDerived?: (chosen: readonly Choice[]) => boolean;
+  /** The keys of the sources that it was computed by, beside those of the choices. */
+  readonly saidBy?: (chosen: readonly Choice[]) => readonly string[];
 }
 
 /**
@@ -24,7 +26,7 @@ interface Way {
 export function factOf(
   way: TraitWay,
   groups: readonly StatementGroup[],
-  standardShare?: number,
+  standardShare?: SourceVoice<number>,
 ): Fact<unknown> | undefined {
   switch (way) {
     case "all":
@@ -35,8 +37,9 @@ export function factOf(
       return combined(groups.filter(ofGrown), { offer: joined, build: figures, isDerived: optimumStandsIn });
     case "lengths":
       return combined(groups, {
-        build: (chosen) => chosen.map((choice) => lengthOf(choice, standardShare)),
+        build: (chosen) => chosen.map((choice) => lengthOf(choice, standardShare?.value)),
         isDerived: totalsAreComputed,
+        saidBy: (chosen) => (standardShare && chosen.some(isComputed) ? [standardShare.by] : []),
       });
     case "rooms":
       return combined(groups, { build: rooms });
@@ -68,7 +71,7 @@ function union(voices: readonly SourceVoice[]): Fact<unknown> {
  * all that one source says.
  */
 function combined(groups: readonly StatementGroup[], way: Way): Fact<unknown> | undefined {
-  const { offer = asStated, build, isDerived = () => false } = way;
+  const { offer = asStated, build, isDerived = () => false, saidBy = () => [] } = way;
   const offered = groups.map(({ as, sex, stage, measure, standing, ...of }, group) =>
     offer({ as, sex, stage, measure, standing, ...of }).map((choice) => ({
       group,
@@ -90,7 +93,7 @@ function combined(groups: readonly StatementGroup[], way: Way): Fact<unknown> | 
   const oneSource = sources.map((source) => changed(voices.filter(({ root }) => root === source)));
   const used = chosen.filter((choice) => !informs(choice));
   const basis = isDerived(chosen) ? "derived" : weakestBasis(used.flatMap(({ bases }) => bases));
-  const said = distinct(used.flatMap(({ said }) => said));
+  const said = distinct([...used.flatMap(({ said }) => said), ...saidBy(chosen)]);
   const others = [...oneChanged, ...oneSource].filter((other) => other !== undefined);
   return factWith({ basis, said }, [value, ...others]);
 }
@@ -125,6 +128,9 @@ function lengthOf({ value, measure = "unstated", as, sex }: Choice, standardShar
     total: totalLength(value as number, measure, standardShare),
   };
 }
+
+/** Whether a share of standard length goes into the total. */
+const isComputed = ({ measure }: Choice) => !isMeasuredWhole(measure);
 
 /** Whether there is a sex and meaning of which nobody measured the total length. */
 function totalsAreComputed(chosen: readonly Choice[]): boolean {

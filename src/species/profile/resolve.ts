@@ -1,6 +1,6 @@
 import { objectOf } from "../../errors";
 import { plainData } from "../../plain-data";
-import { groupsOf, type StatementGroup } from "../record/groups";
+import { groupsOf, type SourceVoice, type StatementGroup } from "../record/groups";
 import type { FormRecord, SpeciesRecord } from "../record/record";
 import type { Statements } from "../record/statement";
 import { statementsOf } from "../record/statements";
@@ -86,9 +86,9 @@ function factsOf(own: Statements, admission: Admission, base?: Statements): Fact
 }
 
 /** Standard length as a share of total length, where a source gives the species' own. */
-function shareOf(statements: Statements, admission: Admission): number | undefined {
+function shareOf(statements: Statements, admission: Admission): SourceVoice<number> | undefined {
   const [group] = standingGroups(statements, "size.standardShare", admission);
-  return group?.[1].standing[0]?.value as number | undefined;
+  return group?.[1].standing[0] as SourceVoice<number> | undefined;
 }
 
 /** The groups of a trait in which a statement stands, each with its key. */

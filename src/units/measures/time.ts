@@ -11,5 +11,5 @@ export const time = /* @__PURE__ */ multiples<TimeUnit>({
   min: 60,
   h: 3_600,
   d: day,
-  a: 365.25 * day, // Julian year, the year of the International Astronomical Union (IAU Style Manual 1989, 5.15, from memory)
+  a: 365.25 * day, // Julian year, the year of the International Astronomical Union (IAU Style Manual 1989, 5.15, as encyclopedias cite it)
 });

@@ -9,7 +9,7 @@ import {
   type Rule,
 } from "../../../src/compatibility";
 import { pairJudge } from "../../../src/compatibility/engine/judge-pair";
-import { judgePlan } from "../../../src/compatibility/engine/judge-plan";
+import { planJudge } from "../../../src/compatibility/engine/judge-plan";
 import type { Judgement } from "../../../src/compatibility/engine/judgement";
 import { subjectOf } from "../../../src/compatibility/engine/subject";
 import { thresholdValues } from "../../../src/compatibility/thresholds";
@@ -104,12 +104,13 @@ function pairJudgements(rule: PairRule, a: Party, b: Party): readonly Judgement[
   const [one, other] = checkedPair(a, b);
   const [from, to] = [subjectOf(one, 0), subjectOf(other, 1)];
   const judge = pairJudge(rule, thresholds);
-  return rule.way === "mutual" ? [judge(from, to)] : [judge(from, to), judge(to, from)];
+  return rule.way === "mutual" ? [judge([from, to])] : [judge([from, to]), judge([to, from])];
 }
 
 function planJudgements(rule: PlanRule, plan: Plan): readonly Judgement[] {
   const checked = checkedPlan(plan);
-  return judgePlan(rule, { plan: checked, subjects: checked.parties.map(subjectOf) }, thresholds);
+  const given = { plan: checked, subjects: checked.parties.map(subjectOf) };
+  return planJudge(rule, thresholds, given)(given.subjects);
 }
 
 /** All that judgements ask for in some world, each once. */

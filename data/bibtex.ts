@@ -1,0 +1,17 @@
+// Writes sources as BibTeX.
+import { Cite, plugins } from "@citation-js/core";
+import "@citation-js/plugin-bibtex";
+import type { CitableSource } from "vivary/species";
+
+// An entry is cited by the id of its source, hyphens and all; letters stay what they are, for not all have an escape.
+Object.assign(plugins.config.get("@bibtex").format, {
+  useIdAsLabel: true,
+  checkLabel: false,
+  asciiOnly: false,
+});
+
+/** The id of each source with its entry. */
+export const bibtexOf = (
+  sources: readonly CitableSource[],
+): readonly (readonly [id: string, entry: string])[] =>
+  sources.map(({ custom, ...item }) => [item.id, new Cite(item).format("bibtex").trim()]);

@@ -1,0 +1,78 @@
+// What the code took from memory. Whoever reads a source writes it there in place of "from memory", and takes the line away.
+
+interface Recalled {
+  /** Within src. */
+  readonly file: string;
+  readonly what: string;
+  /** What would have to be read. */
+  readonly settledBy: string;
+}
+
+export const recalled: readonly Recalled[] = [
+  {
+    file: "compatibility/thresholds.ts",
+    what: "The oxygen down to which animals of low and of high need may come, and the weight from which floors are cautioned about.",
+    settledBy:
+      "EPA 440/5-86-003, the table of criteria; the schedule on fish of the Model Conditions for Pet Vending Licensing 2013; table 6.2 of EN 1991-1-1:2002.",
+  },
+  {
+    file: "load/body-mass.ts",
+    what: "That the factor a of length and weight lies between 0.001 and 0.1. It only bounds what is accepted.",
+    settledBy: "Froese 2006, J. Appl. Ichthyol. 22:241-253, beyond its summary, which was read.",
+  },
+  {
+    file: "load/filter-capacity.ts",
+    what: "What a square metre of ripe media takes up in a day, and that it follows the concentration below 1 mg/L.",
+    settledBy:
+      "SRAC Publication 453; Malone & Pfeiffer 2006, Aquacult. Eng. 34:389-402, of which the abstract alone was read; measurements of aquarium filters at 0.1 mg/L.",
+  },
+  {
+    file: "load/nitrogen-load.ts",
+    what: "The form of the equation: food times protein times 0.092. The coefficient was read in a script that sizes filters.",
+    settledBy: "Timmons & Ebeling, Recirculating Aquaculture, the chapter on mass balances.",
+  },
+  {
+    file: "plan/plan.ts",
+    what: "The surface of a litre of coarse foam.",
+    settledBy: "Tables of media in Timmons & Ebeling, or a maker's data sheet of foam of 20 pores an inch.",
+  },
+  ...(
+    [
+      ["containment", "Broder 1997, On the resemblance and containment of documents."],
+      ["jaccard", "Jaccard 1912, New Phytologist 11:37-50."],
+      ["schoener", "Schoener 1970, Ecology 51:408-418."],
+      ["simpson", "Simpson 1960, American Journal of Science 258-A:300-311."],
+      ["sorensen", "Sørensen 1948, Biologiske Skrifter 5(4):1-34."],
+    ] as const
+  ).map(([measure, settledBy]) => ({
+    file: `ranges/${measure}.ts`,
+    what: "The reference; the formula itself is plain.",
+    settledBy,
+  })),
+  {
+    file: "report/messages/english.ts",
+    what: "The surface of foam, as in `plan/plan.ts`.",
+    settledBy: "The same.",
+  },
+  {
+    file: "species/profile/derived.ts",
+    what: "That long fins make zebrafish a fifth slower.",
+    settledBy: "Plaut 2000, J. Exp. Biol. 203:813-820.",
+  },
+  {
+    file: "species/profile/lengths.ts",
+    what: "How far the share of standard length in total length varies: 0.80 to 0.85.",
+    settledBy:
+      "The shares measured in `size.standardShare` of the records: only two fifths of them lie within it, most of the others below.",
+  },
+  {
+    file: "species/traits/classes.ts",
+    what: "The grain sizes of ground.",
+    settledBy: "ISO 14688-1, the table of particle sizes.",
+  },
+  {
+    file: "units/measures/volume.ts",
+    what: "The US and the imperial gallon.",
+    settledBy: "NIST Handbook 44, appendix C; Schedule 1 of the Weights and Measures Act 1985.",
+  },
+];

@@ -1,0 +1,131 @@
+import { decimal } from "../decimal";
+import type { Condition, FactName } from "../plan";
+
+/** Whatever asks for a condition. */
+interface Asking {
+  readonly condition: Condition;
+}
+
+/** Two conditions that no plan meets at once, each with all that ask for it. */
+export type Clash<Each extends Asking> = readonly [readonly Each[], readonly Each[]];
+
+/**
+ * Conditions that exclude each other: two about one fact of one party, or about facts bound to each other. Those are named
+ * that ask for most, and so the same ones in whatever order all are asked.
+ */
+export function clashes<Each extends Asking>(asking: readonly Each[]): readonly Clash<Each>[] {
+  const byFact = new Map<string, Each[]>();
+  for (const each of asking) {
+    const { on, of } = each.condition;
+    if (isGivenInAddition(on)) continue;
+    const fact = `${on} ${of}`;
+    const known = byFact.get(fact);
+    if (known) known.push(each);
+    else byFact.set(fact, [each]);
+  }
+  const about = (on: FactName) => byFact.get(`${on} undefined`) ?? [];
+  const ofOneFact = [...byFact.values()].flatMap((asked) => [
+    ...apart(mostAsked(asked, "min"), mostAsked(asked, "max")),
+    ...apartInWords(asked),
+  ]);
+  const ofBoundFacts = bound.flatMap(({ one, other, by }) =>
+    apart(mostAsked(about(one), by[0]), mostAsked(about(other), by[1])),
+  );
+  return [...ofOneFact, ...ofBoundFacts];
+}
+
+/** Whether no plan meets two conditions at once. */
+export function excludeEachOther(a: Condition, b: Condition): boolean {
+  if (isGivenInAddition(a.on)) return false;
+  if (a.on !== b.on) return areBoundApart(a, b) || areBoundApart(b, a);
+  if (a.of !== b.of) return false;
+  if ("oneOf" in a.wanted && "oneOf" in b.wanted) return !sharedWords([a, b]);
+  return isAbove(endOf(a, "min"), endOf(b, "max")) || isAbove(endOf(b, "min"), endOf(a, "max"));
+}
+
+/** Several foods can be given: one never rules out another. */
+const isGivenInAddition = (on: FactName) => on === "group.offerings";
+
+type End = "min" | "max";
+
+/** Two facts of the tank that hang together, and what cannot be asked of both: these ends of them. */
+interface Bound {
+  readonly one: FactName;
+  readonly other: FactName;
+  readonly by: readonly [End, End];
+  readonly exclude: (one: number, other: number) => boolean;
+}
+
+const isAbove = (least: number | undefined, most: number | undefined): boolean =>
+  least !== undefined && most !== undefined && least > most;
+
+/** The coolest season is no warmer than the water is, nor the hottest day cooler. */
+const cooler = (one: FactName, other: FactName): Bound => ({
+  one,
+  other,
+  by: ["min", "max"],
+  exclude: isAbove,
+});
+
+const bound: readonly Bound[] = [
+  // Cover and open water share the plan area.
+  {
+    one: "tank.cover",
+    other: "tank.openWater",
+    by: ["min", "min"],
+    exclude: (cover, open) => decimal(cover + open) > 1,
+  },
+  cooler("water.coolest", "water.temperature"),
+  cooler("water.coolest", "water.hottest"),
+  cooler("water.temperature", "water.hottest"),
+];
+
+function areBoundApart(a: Condition, b: Condition): boolean {
+  return bound.some(({ one, other, by, exclude }) => {
+    if (a.on !== one || b.on !== other) return false;
+    const [least, most] = [endOf(a, by[0]), endOf(b, by[1])];
+    return least !== undefined && most !== undefined && exclude(least, most);
+  });
+}
+
+const endOf = ({ wanted }: Condition, end: End): number | undefined =>
+  "oneOf" in wanted ? undefined : wanted[end];
+
+/** Those that ask for the greatest least or the least greatest of a fact. */
+function mostAsked<Each extends Asking>(asked: readonly Each[], end: End): readonly Each[] {
+  const figures = asked.flatMap(({ condition }) => endOf(condition, end) ?? []);
+  const most = end === "min" ? Math.max(...figures) : Math.min(...figures);
+  return asked.filter(({ condition }) => endOf(condition, end) === most);
+}
+
+/** The two, if they exclude each other. */
+function apart<Each extends Asking>(one: readonly Each[], other: readonly Each[]): readonly Clash<Each>[] {
+  const [[a], [b]] = [one, other];
+  return a && b && excludeEachOther(a.condition, b.condition) ? [[one, other]] : [];
+}
+
+/** Each two that share no word; where each two share one, but not all of them, each two that differ. */
+function apartInWords<Each extends Asking>(asked: readonly Each[]): readonly Clash<Each>[] {
+  const byWords = new Map<string, Each[]>();
+  for (const each of asked) {
+    const { wanted } = each.condition;
+    if (!("oneOf" in wanted)) continue;
+    const words = JSON.stringify([...wanted.oneOf].sort());
+    byWords.set(words, [...(byWords.get(words) ?? []), each]);
+  }
+  const distinct = [...byWords.values()];
+  const twos = distinct.flatMap((one, index) =>
+    distinct.slice(index + 1).map((other): Clash<Each> => [one, other]),
+  );
+  const strangers = twos.filter(([one, other]) => apart(one, other).length > 0);
+  return strangers.length > 0 || sharedWords(asked.map(({ condition }) => condition)) ? strangers : twos;
+}
+
+/** Whether one word is accepted by all of them. */
+function sharedWords(asked: readonly Condition[]): boolean {
+  const accepted = asked.map(({ wanted }) => ("oneOf" in wanted ? wanted.oneOf : []));
+  return (
+    accepted.length === 0 ||
+    (accepted[0] ?? []).some((word) => accepted.every((words) => words.includes(word)))
+  );
+}

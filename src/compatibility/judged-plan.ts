@@ -1,0 +1,123 @@
+import type { Condition } from "../plan";
+import { type CheckedParty, type CheckedPlan, changedFacts, meetsAlike } from "../plan/inner";
+import type { AssessWith } from "./assess-options";
+import { pairJudge } from "./engine/judge-pair";
+import { planJudge } from "./engine/judge-plan";
+import { type Judgement, silent } from "./engine/judgement";
+import { isPairRule, type PlanRule, type Rule } from "./engine/rule/rule";
+import type { PlanSubjects } from "./engine/standing";
+import { type Subject, subjectOf } from "./engine/subject";
+import type { ThresholdValues } from "./thresholds";
+
+/** A plan with what every rule says of it. */
+export interface JudgedPlan extends PlanSubjects {
+  /** By rule. */
+  readonly cases: readonly (readonly JudgedCase[])[];
+}
+
+/** What a rule says of some groups of a plan. */
+interface JudgedCase {
+  readonly sides: readonly Subject[];
+  readonly judgements: readonly Judgement[];
+}
+
+/**
+ * Judges a plan by every rule.
+ *
+ * @param before - A plan judged by the same rules and thresholds: what reads nothing that is different there is not
+ * judged again.
+ */
+export function judgedPlan(plan: CheckedPlan, by: AssessWith, before?: JudgedPlan): JudgedPlan {
+  const subjects = subjectsOf(plan.parties, before?.subjects ?? []);
+  const given = { plan, subjects };
+  const changed = before ? changedFacts(before.plan, plan) : new Set<string>();
+  const isMetAsBefore = (condition: Condition) =>
+    !changed.has(condition.on) || (before && meetsAlike(condition, before.plan, plan));
+  const isAsBefore = (judgement: Judgement) => judgement === silent || judgement.hangsOn.every(isMetAsBefore);
+  const cases = by.rules.map((rule, index) => {
+    const judge = judgeBy(rule, by.thresholds, given);
+    const judged = (sides: readonly Subject[]): JudgedCase => ({ sides, judgements: judge(sides) });
+    const known = before?.cases[index] ?? [];
+    const isSettled = rule.reads?.some((name) => changed.has(name)) !== true;
+    const stands = ({ judgements }: JudgedCase) => isSettled && judgements.every(isAsBefore);
+    if (subjects === before?.subjects) return known.map((one) => (stands(one) ? one : judged(one.sides)));
+    const knownOf = finder(known);
+    return sidesOf(rule, subjects).map((sides) => {
+      const one = knownOf(sides);
+      return one && stands(one) ? one : judged(sides);
+    });
+  });
+  return { ...given, cases };
+}
+
+/** All that the rules say. */
+export const judgementsOf = ({ cases }: JudgedPlan): readonly Judgement[] =>
+  cases.flatMap((ofRule) => ofRule.flatMap(({ judgements }) => judgements));
+
+/** The parties as subjects: those that stand where they stood before and are the same are the same subjects. */
+function subjectsOf(parties: readonly CheckedParty[], before: readonly Subject[]): readonly Subject[] {
+  const subjects = parties.map((party, index) => {
+    const known = before[index];
+    return known && isSame(known.party, party) ? known : subjectOf(party, index);
+  });
+  const isUnchanged =
+    subjects.length === before.length && subjects.every((each, index) => each === before[index]);
+  return isUnchanged ? before : subjects;
+}
+
+const isSame = (one: CheckedParty, other: CheckedParty) =>
+  one.species === other.species &&
+  one.group === other.group &&
+  JSON.stringify(one.animals) === JSON.stringify(other.animals);
+
+/** How a rule judges some groups of a plan; what it sees of the plan is gathered when it first judges. */
+function judgeBy(
+  rule: Rule,
+  thresholds: ThresholdValues,
+  given: PlanSubjects,
+): (sides: readonly Subject[]) => readonly Judgement[] {
+  if (isPairRule(rule)) {
+    const judge = pairJudge(rule, thresholds, given);
+    return (sides) => [judge(sides)];
+  }
+  let judge: ReturnType<typeof planJudge> | undefined;
+  return (sides) => {
+    judge ??= planJudge(rule as PlanRule, thresholds, given);
+    return judge(sides);
+  };
+}
+
+/** The case of some sides, among those that were judged. */
+function finder(cases: readonly JudgedCase[]): (sides: readonly Subject[]) => JudgedCase | undefined {
+  const placeOf = (sides: readonly Subject[]) => sides.map(({ index }) => index).join();
+  const byPlace = new Map(cases.map((one) => [placeOf(one.sides), one]));
+  return (sides) => {
+    const found = byPlace.get(placeOf(sides));
+    return found?.sides.every((side, index) => side === sides[index]) ? found : undefined;
+  };
+}
+
+/** Of whom a rule judges: of each two, of each group, or of all of them where it looks at all. */
+function sidesOf({ way, weighs }: Rule, subjects: readonly Subject[]): readonly (readonly Subject[])[] {
+  if (way === "mutual" || way === "each-way") return encounters(subjects, way);
+  return way === "each-group" && !weighs ? subjects.map((subject) => [subject]) : [subjects];
+}
+
+/** Who meets whom: every two groups, once or each way, and each way also a group with itself, unless it is one and stays so. */
+function encounters(
+  subjects: readonly Subject[],
+  way: "mutual" | "each-way",
+): readonly (readonly [Subject, Subject])[] {
+  return subjects.flatMap((from) =>
+    subjects
+      .filter((to) => (way === "mutual" ? from.index < to.index : from !== to || mayBeSeveral(from)))
+      .map((to) => [from, to] as const),
+  );
+}
+
+/** Whether there are several of a group, or it is one of a kind that is not known to live alone: more may be asked for. */
+function mayBeSeveral({ animals, standing }: Subject): boolean {
+  if (animals.kin.count !== 1) return (animals.count ?? 1) > 1;
+  const living = standing("social.living");
+  return living.length === 0 || living.some((way) => way !== "alone");
+}

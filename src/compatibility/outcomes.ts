@@ -1,0 +1,86 @@
+import { listOf, refusal } from "../errors";
+import { checkedPair } from "../plan/inner";
+import { essentialTraits, type SpeciesProfile } from "../species";
+import type { AssessOptions } from "./assess-options";
+import { assessPair, pairRulesOf } from "./assess-pair";
+import { clashes } from "./clashes";
+import { adoptedAnswers } from "./engine/adopted";
+import { couldBe, type Standing } from "./engine/standing";
+import { isMissing, type Subject, subjectOf } from "./engine/subject";
+import type { Outcome } from "./verdict";
+
+/** The outcomes of every two of some species. */
+export interface Outcomes {
+  /** The ids of the species, in the order given. */
+  readonly ids: readonly string[];
+  /**
+   * What `assessPair` has as outcome for two of them, by their places from 0.
+   *
+   * @throws InvalidInputError for a place that is none.
+   */
+  readonly outcome: (i: number, j: number) => Outcome;
+}
+
+/**
+ * The outcomes of many pairs, without their reasons and bounds: by the same rules as `assessPair`, of adults of both sexes,
+ * each species made ready once. A pair is judged when it is asked for, and nothing is kept of it.
+ *
+ * @throws InvalidInputError for what `assessPair` refuses.
+ *
+ * @example
+ * ```ts
+ * import { speciesById } from "vivary/catalog";
+ * import { outcomes } from "vivary/compatibility";
+ *
+ * const ids = ["danio-rerio", "puntigrus-tetrazona", "betta-splendens"];
+ * const { outcome } = outcomes(ids.flatMap((id) => speciesById(id) ?? []));
+ * outcome(1, 2); // => "unsuitable"
+ * ```
+ */
+export function outcomes(profiles: readonly SpeciesProfile[], options: AssessOptions = {}): Outcomes {
+  const { rules, thresholds } = pairRulesOf(options);
+  const sides = listOf(profiles, "profiles").map(asSides);
+  const judges = rules.map((rule) => ({ rule, answers: adoptedAnswers(rule, thresholds) }));
+  const answersOf = (a: Subject, b: Subject) =>
+    judges.flatMap(({ rule, answers }) =>
+      rule.way === "mutual" ? answers(a, b) : [...answers(a, b), ...answers(b, a)],
+    );
+  const at = (place: number, name: string) => {
+    const found = sides[place];
+    if (found) return found;
+    throw refusal(name, `a place from 0 to ${sides.length - 1}`, place, "range");
+  };
+  return {
+    ids: profiles.map(({ id }) => id),
+    outcome: (i, j) => {
+      const [a, b] = [at(i, "i"), at(j, "j")];
+      const whole = () => assessPair({ species: a.species }, { species: b.species }, options).outcome;
+      if (!a.isComplete || !b.isComplete || a.species.id === b.species.id) return whole();
+      return outcomeOf(answersOf(a.first, b.second)) ?? whole();
+    },
+  };
+}
+
+/** A species as either side of a pair. */
+interface Sides {
+  readonly species: SpeciesProfile;
+  readonly first: Subject;
+  readonly second: Subject;
+  /** Whether nothing essential is unknown of it. */
+  readonly isComplete: boolean;
+}
+
+function asSides(species: SpeciesProfile): Sides {
+  const [one, other] = checkedPair({ species }, { species });
+  const [first, second] = [subjectOf(one, 0), subjectOf(other, 1)];
+  return { species, first, second, isComplete: !essentialTraits.map(first.reading).some(isMissing) };
+}
+
+/** What the answers about two come to; undefined where they ask for conditions that exclude each other. */
+function outcomeOf(standing: readonly Standing[]): Outcome | undefined {
+  if (standing.some(({ answer }) => answer.weight === "blocking")) return "unsuitable";
+  const asking = standing.flatMap(({ condition }) => (condition ? [{ condition }] : []));
+  if (clashes(asking).length > 0) return undefined;
+  if (standing.some(({ answer }) => couldBe(answer))) return "undetermined";
+  return asking.length > 0 ? "conditional" : "suitable";
+}

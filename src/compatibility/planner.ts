@@ -1,0 +1,94 @@
+import { frozen } from "../frozen";
+import type { Plan } from "../plan";
+import { checkedPlan } from "../plan/inner";
+import type { AssessOptions, AssessWith } from "./assess-options";
+import { planRulesOf } from "./assess-plan";
+import { type JudgedPlan, judgedPlan, judgementsOf } from "./judged-plan";
+import { type PlanChange, withChange } from "./plan-change";
+import { type Together, takenTogether } from "./taken-together";
+import type { Outcome, Verdict } from "./verdict";
+import { verdictOf } from "./verdict-of";
+
+/** A plan that is being made, judged as often as it is changed. */
+export interface Planner {
+  /** The plan as it stands, a copy of the one given; it cannot be changed. */
+  readonly plan: Plan;
+  /** As `assessPlan` has it, without the work of building a verdict. */
+  readonly outcome: Outcome;
+  /** As `assessPlan` has them, without the work of building a verdict. */
+  readonly bounds: Verdict["bounds"];
+  /** What `assessPlan` says of the plan. */
+  readonly verdict: Verdict;
+  /**
+   * The planner of the plan with a change made to it; this one stays as it is.
+   *
+   * @throws InvalidInputError where the changed plan is none.
+   */
+  readonly with: (change: PlanChange) => Planner;
+}
+
+/**
+ * Judges a plan that changes step by step: with each change only those rules judge again, of those groups alone, that read
+ * something that is different now. What it says is what `assessPlan` says of the plan. For searching and for forms that are
+ * filled in; profiles must not be changed meanwhile.
+ *
+ * @throws InvalidInputError for what `assessPlan` refuses.
+ *
+ * @example
+ * ```ts
+ * import tanichthysAlbonubes from "vivary/catalog/tanichthys-albonubes";
+ * import { planner } from "vivary/compatibility";
+ *
+ * const few = planner({
+ *   tank: { base: { shape: "rectangle", length: 80, width: 35 } },
+ *   water: { temperature: 27 },
+ *   groups: [{ species: tanichthysAlbonubes, unsexed: 10 }],
+ * });
+ * const cooler = few.with({ water: { temperature: 19 } });
+ * few.verdict.findings.length > cooler.verdict.findings.length; // => true
+ * ```
+ */
+export function planner(plan: Plan, options: AssessOptions = {}): Planner {
+  return plannerOf(ownCopy(plan), planRulesOf(options));
+}
+
+/** @param knownBefore - What is known of a plan from which this one came. */
+function plannerOf(plan: Plan, by: AssessWith, knownBefore?: () => JudgedPlan | undefined): Planner {
+  const checked = checkedPlan(plan);
+  let before = knownBefore;
+  let judged: JudgedPlan | undefined;
+  let together: Together | undefined;
+  let verdict: Verdict | undefined;
+  const judge = () => {
+    judged ??= judgedPlan(checked, by, before?.());
+    before = undefined;
+    return judged;
+  };
+  const weigh = () => {
+    together ??= takenTogether(judge().subjects, judgementsOf(judge()), by);
+    return together;
+  };
+  return Object.freeze({
+    plan,
+    get outcome() {
+      return weigh().outcome;
+    },
+    get bounds() {
+      return weigh().bounds;
+    },
+    get verdict() {
+      verdict ??= verdictOf(judge().subjects, weigh(), by);
+      return verdict;
+    },
+    with: (change: PlanChange) =>
+      plannerOf(ownCopy(withChange(plan, change)), by, () => judged ?? before?.()),
+  });
+}
+
+/** A plan that nobody else can change; its profiles are those given. */
+function ownCopy(plan: Plan): Plan {
+  checkedPlan(plan);
+  const { groups, ...tank } = plan;
+  const own: Omit<Plan, "groups"> = frozen(JSON.parse(JSON.stringify(tank)));
+  return Object.freeze({ ...own, groups: Object.freeze(groups.map((group) => Object.freeze({ ...group }))) });
+}

@@ -1,0 +1,99 @@
+import type { Plan, PlannedTank } from "vivary/plan";
+import type { SpeciesProfile, TraitPath } from "vivary/species";
+import { type Figure, inTurns, median, timeOf, urlOf } from "./timing";
+
+const { allSpecies }: typeof import("vivary/catalog") = await import(urlOf("catalog"));
+const { assessPlan, outcomes, planner }: typeof import("vivary/compatibility") = await import(
+  urlOf("compatibility")
+);
+
+const tank: PlannedTank = {
+  base: { shape: "rectangle", length: 200, width: 60 },
+  height: 60,
+  lid: true,
+  cover: 0.4,
+  sightBreaks: 3,
+  flow: { calmest: "still", strongest: "moderate" },
+  filter: { mediaArea: 8, age: 200 },
+};
+
+const planOf = (species: readonly SpeciesProfile[]): Plan => ({
+  tank,
+  water: { temperature: 25, pH: 7, generalHardness: 8 },
+  groups: species.map((each) => ({ species: each, unsexed: 6 })),
+});
+
+/** Species of which none rules another out, so that whatever a verdict says has to be worked out. */
+function company(size: number): readonly SpeciesProfile[] {
+  const { outcome } = outcomes(allSpecies);
+  const places: number[] = [];
+  for (const place of allSpecies.keys()) {
+    if (places.length === size) break;
+    if ([...places, place].every((other) => outcome(other, place) !== "unsuitable")) places.push(place);
+  }
+  return places.flatMap((place) => allSpecies[place] ?? []);
+}
+
+const unknown: readonly TraitPath[] = [
+  "space.zones",
+  "diet.reach",
+  "diet.light",
+  "diet.foods",
+  "appearance.longFins",
+  "size.bodyDepthShare",
+  "social.group",
+  "space.territory",
+  "predation.eats",
+  "diet.pace",
+];
+
+/** A species of which some traits are not known. */
+function lesserKnown(species: SpeciesProfile): SpeciesProfile {
+  const copy = JSON.parse(JSON.stringify(species));
+  for (const path of unknown) {
+    const [section = "", trait = ""] = path.split(".");
+    if (copy[section]) delete copy[section][trait];
+  }
+  return copy;
+}
+
+/** What is measured of plans, and of planners. */
+export function planFigures(): readonly Figure[] {
+  const species = company(21);
+  const twenty = species.slice(0, 20);
+  const other = species[20];
+  if (!other) throw new Error("The catalog holds no 21 species that may live together.");
+  const plan = planOf(twenty);
+  const lesser = planOf(twenty.map(lesserKnown));
+  const before = planner(plan);
+  before.verdict;
+  let step = 0;
+  const warmer = () => before.with({ water: { temperature: 24 + ((step += 1) % 40) / 20 } });
+  const denser = () => before.with({ tank: { cover: 0.3 + ((step += 1) % 40) / 200 } });
+  const replaced = () => before.with({ groups: { [(step += 1) % 20]: { species: other } } });
+  const time = inTurns(7, {
+    plan: () => assessPlan(plan),
+    lesser: () => assessPlan(lesser),
+    water: () => [warmer()].map(({ outcome, bounds }) => [outcome, bounds]),
+    tank: () => [denser()].map(({ outcome, bounds }) => [outcome, bounds]),
+    group: () => [replaced()].map(({ outcome, bounds }) => [outcome, bounds]),
+    verdict: () => warmer().verdict,
+  });
+  for (const size of [1, 3, 10, 30, 100]) {
+    const grown = planOf(Array.from({ length: size }, (_, index) => twenty[index % 20] as SpeciesProfile));
+    const times = Array.from({ length: size > 20 ? 1 : 3 }, () => timeOf(() => assessPlan(grown)));
+    console.log(`assessPlan of ${size} groups: ${median(times).toPrecision(3)} ms`);
+  }
+  return [
+    { figure: "assessPlan of 20 groups, ms", found: time.plan, target: 10 },
+    {
+      figure: "assessPlan where ten traits are not known, as times the same where they are",
+      found: time.lesser / time.plan,
+      target: 1.5,
+    },
+    { figure: "planner, other water: share of assessPlan", found: time.water / time.plan, target: 0.02 },
+    { figure: "planner, other cover: share of assessPlan", found: time.tank / time.plan, target: 0.02 },
+    { figure: "planner, one group replaced: share of assessPlan", found: time.group / time.plan, target: 0.06 },
+    { figure: "planner, verdict in other water: share of assessPlan", found: time.verdict / time.plan, target: 0.15 },
+  ];
+}
