@@ -3,7 +3,7 @@ export { changedFacts, meetsAlike } from "./changed-facts";
 export { type CheckedPlan, checkedPair, checkedPlan } from "./checked-plan";
 export { conditionProblems, holds, jointCondition } from "./condition";
 export { factUnits } from "./fact-units";
-export { mayHave } from "./kin";
+export { kinOf, mayHave } from "./kin";
 export type { CheckedParty } from "./party";
 export { isUnchangeable, profileProblems } from "./profile-problems";
 export { isFact, isReading, type PlanReadings, readPlan } from "./read-fact";

@@ -57,6 +57,15 @@ function lesserKnown(species: SpeciesProfile): SpeciesProfile {
   return copy;
 }
 
+/** One more each time. */
+function countedUp(): () => number {
+  let count = 0;
+  return () => {
+    count += 1;
+    return count;
+  };
+}
+
 /** What is measured of plans, and of planners. */
 export function planFigures(): readonly Figure[] {
   const species = company(21);
@@ -67,10 +76,10 @@ export function planFigures(): readonly Figure[] {
   const lesser = planOf(twenty.map(lesserKnown));
   const before = planner(plan);
   before.verdict;
-  let step = 0;
-  const warmer = () => before.with({ water: { temperature: 24 + ((step += 1) % 40) / 20 } });
-  const denser = () => before.with({ tank: { cover: 0.3 + ((step += 1) % 40) / 200 } });
-  const replaced = () => before.with({ groups: { [(step += 1) % 20]: { species: other } } });
+  const steps = countedUp();
+  const warmer = () => before.with({ water: { temperature: 24 + (steps() % 40) / 20 } });
+  const denser = () => before.with({ tank: { cover: 0.3 + (steps() % 40) / 200 } });
+  const replaced = () => before.with({ groups: { [steps() % 20]: { species: other } } });
   const time = inTurns(7, {
     plan: () => assessPlan(plan),
     lesser: () => assessPlan(lesser),

@@ -73,8 +73,8 @@ export function pairBreaches(a: SpeciesProfile, b: SpeciesProfile): readonly str
     ? plan
       ? [...outcomeBreaches(plan), ...fewer(named, plan)]
       : ["no plan"]
-    : plan && verdict.outcome === "unsuitable"
-      ? ["a plan of what is ruled out"]
+    : verdict.outcome === "unsuitable"
+      ? [...(plan ? ["a plan of what is ruled out"] : []), ...sparedBySex(a, b)]
       : [];
   return [...breaches, ...impossible(verdict, named.groups)].map(
     (breach) => `${a.id} beside ${b.id}, ${verdict.outcome}: ${breach}`,
@@ -98,6 +98,21 @@ export function planBreaches(plan: Plan): readonly string[] {
       : [];
   return [...breaches, ...impossible(verdict, plan.groups)].map((breach) => `${verdict.outcome}: ${breach}`);
 }
+
+const sexes = [undefined, "male", "female"] as const;
+
+/** Sexes that nobody named, of which the two have a plan. */
+const sparedBySex = (a: SpeciesProfile, b: SpeciesProfile): readonly string[] =>
+  sexes.flatMap((one) =>
+    sexes.flatMap((other) => {
+      const [first, second] = [
+        { species: a, sex: one },
+        { species: b, sex: other },
+      ] as const;
+      if (!isPromise(assessPair(first, second).outcome) || !pairPlan(first, second, { company })) return [];
+      return [`a plan where they are ${one ?? "either"} and ${other ?? "either"}`];
+    }),
+  );
 
 const outcomeBreaches = (plan: Plan): readonly string[] => {
   const { outcome } = assessPlan(plan);

@@ -8,6 +8,10 @@ type Sized = Pick<Animals, "sex" | "stage" | "length">;
 /** Whether animals have still to grow. */
 const isYoung = ({ stage = "adult" }: Sized): boolean => stage !== "adult";
 
+/** Whether nobody says how long animals are that have still to grow, once they are more than fry. */
+export const isUnmeasured = ({ stage, length }: Sized): boolean =>
+  stage === "juvenile" && length === undefined;
+
 /**
  * Total length in cm of animals that hunt, fight or need room: the usual one of the larger sex, or the one they have if
  * they are longer. Whoever is shorter grows up.

@@ -945,8 +945,13 @@ function messages(): Messages {
           [usual && size(usual), greatest && `at most ${size(greatest)}`].filter(Boolean).join(", "),
         "space.baseLength": (needed, size) => `${size(needed.least)} for ${needed.for}`,
         "space.footprint": (needed, size) => `${size(needed.least)} for ${needed.for}`,
-        "space.hides": ({ anyOf, each, holder }) =>
-          `${anyOf.map(spaced).join(" or ")}, ${each} for ${holders[holder]}`,
+        "space.hides": ({ anyOf, each, holder, sharedBy = 1 }) =>
+          [
+            `${anyOf.map(spaced).join(" or ")}, ${each} for ${holders[holder]}`,
+            sharedBy > 1 && `${sharedBy} share one`,
+          ]
+            .filter(Boolean)
+            .join(", "),
         "space.territory": (held, size) =>
           held === "none" ? held : `${size(held.area)} ${parts[held.zone]}, held by ${holders[held.holder]}`,
         "social.group": ({ least, avoid }) =>

@@ -93,6 +93,7 @@ export const values = {
         anyOf: listUpTo(10, word(classes.hide, "What serves.")).describe("Any of these serves."),
         each: count.describe("How many each holder needs."),
         holder: word(classes.territoryHolder, "Who needs them."),
+        sharedBy: count.optional().describe("How many holders lie in one of these together; 1 if absent."),
       }),
     ),
     jumps: oneOf(classes.jumps),

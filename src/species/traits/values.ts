@@ -20,6 +20,8 @@ export interface Hides {
   /** How many for each holder. */
   readonly each: number;
   readonly holder: keyof typeof classes.territoryHolder;
+  /** How many holders lie in one place together; one by itself if absent. */
+  readonly sharedBy?: number | undefined;
 }
 
 /** What an animal does to another. */

@@ -1,12 +1,13 @@
 import { decimal } from "../../../decimal";
 import type { Act } from "../../../species";
 import { canHappen, ofBrood, reaches } from "../../animals/acts";
-import { grownLength, preyLength } from "../../animals/lengths";
+import { grownLength, grownPreyLength, preyLength } from "../../animals/lengths";
 import { placeOf } from "../../animals/rivals";
 import { defineRule } from "../../engine/rule/define-rule";
 import type { GivenCondition } from "../../engine/rule/finding";
 import type { SeenParty } from "../../engine/rule/rule";
 import type { ThresholdValues } from "../../thresholds";
+import { judgedBySex } from "../shared/by-sex";
 import { coverBeside } from "../shared/cover-beside";
 import { type ActAnswer, actMeasures, judgeTowards, restricts, roomAndSight } from "../shared/judge-act";
 
@@ -19,8 +20,9 @@ type Deciding = Pick<ThresholdValues, "coverAgainstChase" | "clearlySmaller" | "
 
 /**
  * Killing and wounding whoever is near block, or restrict to the sex that does neither where the plan states none; a brood
- * that is defended with bites needs room beside it; whoever is only chased needs cover to get out of sight. A bully chases
- * all that are not clearly larger.
+ * that is defended with bites needs room beside it; whoever is only chased needs cover to get out of sight. Young that are
+ * harmed for being small, and would not be once grown, restrict to the length at which they enter. A bully chases all that
+ * are not clearly larger.
  */
 export const actsOthers = /* @__PURE__ */ defineRule({
   id: "acts-others",
@@ -37,23 +39,32 @@ export const actsOthers = /* @__PURE__ */ defineRule({
   measures: actMeasures,
   judge: ({ from, to, thresholds }) => {
     if (from.party.id === to.party.id) return [];
-    const acts = from["temperament.acts"]
-      .filter(({ does }) => does !== "nips-fins" && does !== "rasps-mucus")
-      .filter(({ does }) => does !== "chases" || canFlee(to))
-      .filter((act) => falls(act, from, to, thresholds))
-      .filter((act) => reaches(act, from["space.zones"], to["space.zones"]))
-      .filter((act) => canHappen(act, from.party, to.party))
-      .flatMap((act) => judged(act, from, to, thresholds));
+    const acts = judgedBySex(from, to, (doer, other) => actsOn(doer, other, thresholds));
     return [...acts, ...bullied(from, to, thresholds)];
   },
 });
+
+/** What it does to the other by the acts of its kind. */
+const actsOn = (from: Doer, to: Other, thresholds: Deciding): readonly ActAnswer[] =>
+  from["temperament.acts"]
+    .filter(({ does }) => does !== "nips-fins" && does !== "rasps-mucus")
+    .filter(({ does }) => does !== "chases" || canFlee(to))
+    .filter((act) => falls(act, from, to, thresholds))
+    .filter((act) => reaches(act, from["space.zones"], to["space.zones"]))
+    .filter((act) => canHappen(act, from.party, to.party))
+    .flatMap((act) => judged(act, from, to, thresholds));
 
 function judged(act: Act, from: Doer, to: Other, thresholds: Deciding): readonly ActAnswer[] {
   const removedBy = (when: Act["when"]) => [
     (ofBrood(when) && besideBrood(from, thresholds)) || coverBeside(thresholds.coverAgainstChase, from, to),
   ];
   const instead = act.target === "long-finned" ? shortFinned : undefined;
-  return judgeTowards(act, from.party, { removedBy, instead });
+  const found = judgeTowards(act, from.party, { removedBy, instead });
+  const least = clearlySmaller(from, thresholds);
+  const outgrowsIt = act.target === "smaller" && grownPreyLength(to.party, to["size.adultLength"]) >= least;
+  return outgrowsIt && found.some(({ weight }) => weight === "blocking")
+    ? restricts(act, from.party, [{ on: "group.length", of: "to", wanted: { min: least } }])
+    : found;
 }
 
 const shortFinned: GivenCondition = { on: "group.longFins", of: "to", wanted: { oneOf: [false] } };

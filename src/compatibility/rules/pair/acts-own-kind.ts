@@ -11,7 +11,6 @@ import { coverBeside } from "../shared/cover-beside";
 import {
   type ActAnswer,
   actMeasures,
-  blocks,
   deadly,
   onlyDisturbs,
   restricts,
@@ -102,7 +101,7 @@ function judged(
   const { does, target, when = "always" } = act;
   if (onlyDisturbs(act)) return [toKnow(act, party)];
   if (does === "kills" || (does === "bites" && when === "always" && livesAlone(from)))
-    return [act.target === "own-sex" ? deadly(act, party) : blocks(act, party)];
+    return [deadly(act, party)];
   if (when === "crowded") {
     return does === "bites"
       ? restricts(act, party, [

@@ -1,7 +1,7 @@
 import { decimal } from "../../../decimal";
 import type { Act } from "../../../species";
 import { canHappen, reaches, reachesAsleep } from "../../animals/acts";
-import { grownLength, preyLength } from "../../animals/lengths";
+import { grownLength, grownPreyLength, preyLength } from "../../animals/lengths";
 import { defineRule } from "../../engine/rule/define-rule";
 import type { Judged } from "../../engine/rule/finding";
 import type { SeenParty } from "../../engine/rule/rule";
@@ -11,14 +11,14 @@ type Other = SeenParty<
   "size.adultLength",
   "appearance.longFins" | "diet.pace" | "space.zones" | "diet.light"
 >;
-type Answer = Judged<"blocking" | "advisory">;
+type Answer = Judged<"blocking" | "restricting" | "advisory">;
 
 const ownKind: readonly Act["target"][] = ["own-sex", "other-sex", "own-kind", "any"];
 
 /**
  * Long fins are bitten until they are gone; who nips anyone wears out those that are slow or much smaller. Whoever is about
- * at night also comes to those that sleep in the next part of the water, and nobody can tell whether it finds them. Its own
- * kind holds its own.
+ * at night also comes to those that sleep in the next part of the water, and nobody can tell whether it finds them. Young
+ * that grow out of being small enter longer. Its own kind holds its own.
  */
 export const finNipping = /* @__PURE__ */ defineRule({
   id: "fin-nipping",
@@ -30,7 +30,7 @@ export const finNipping = /* @__PURE__ */ defineRule({
     to: ["appearance.longFins", "diet.pace", "space.zones", "diet.light"],
   },
   decidesBy: ["muchSmaller"],
-  mayYield: ["blocking", "advisory"],
+  mayYield: ["blocking", "restricting", "advisory"],
   judge: ({ from, to, thresholds }) => {
     if (to.party.kind !== "fish") return [];
     const nips = from["temperament.acts"]
@@ -49,6 +49,7 @@ export const finNipping = /* @__PURE__ */ defineRule({
     const asleep = atIt.filter((act) => reachesAsleep(act, from, to));
     if (asleep.length === 0) return [];
     const found = fate(asleep, long, from, to, thresholds);
+    if (found.weight === "restricting") return [found];
     return found.weight === "blocking" ? [{ ...toKnow, couldBe: "blocking" }] : [];
   },
 });
@@ -64,12 +65,17 @@ function fate(
   { muchSmaller }: { readonly muchSmaller: number },
 ): Answer {
   const always = acts.filter(({ when = "always" }) => when === "always");
+  const ofAny = always.some(({ target }) => target === "any");
   const slow = (to["diet.pace"] ?? "slow") === "slow";
-  const length = preyLength(to.party, to["size.adultLength"]) ?? 0;
-  const small = length < decimal(muchSmaller * grownLength(from.party, from["size.adultLength"]));
-  if ((slow || small) && always.some(({ target }) => target === "any"))
-    return { weight: "blocking", watchFor: "torn fins" };
-  if (!always.some(({ target }) => target === "any" || target === "long-finned") || !long) return toKnow;
-  const instead = { on: "group.longFins", of: "to", wanted: { oneOf: [false] } } as const;
-  return { weight: "blocking", watchFor: "torn fins", instead };
+  const now = preyLength(to.party, to["size.adultLength"]) ?? 0;
+  const grown = Math.max(now, grownPreyLength(to.party, to["size.adultLength"]));
+  const least = decimal(muchSmaller * grownLength(from.party, from["size.adultLength"]));
+  if (ofAny && (slow || grown < least)) return { weight: "blocking", watchFor: "torn fins" };
+  if (long && (ofAny || always.some(({ target }) => target === "long-finned"))) {
+    const instead = { on: "group.longFins", of: "to", wanted: { oneOf: [false] } } as const;
+    return { weight: "blocking", watchFor: "torn fins", instead };
+  }
+  if (!ofAny || now >= least) return toKnow;
+  const condition = { on: "group.length", of: "to", wanted: { min: least } } as const;
+  return { weight: "restricting", watchFor: "torn fins", condition };
 }

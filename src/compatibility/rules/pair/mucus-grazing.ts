@@ -3,10 +3,14 @@ import type { Act, TraitValue } from "../../../species";
 import { canHappen } from "../../animals/acts";
 import { grownLength } from "../../animals/lengths";
 import { defineRule } from "../../engine/rule/define-rule";
-import type { GivenCondition } from "../../engine/rule/finding";
+import type { GivenCondition, Judged } from "../../engine/rule/finding";
+import type { MeasureKinds } from "../../engine/rule/measures";
 import type { SeenParty } from "../../engine/rule/rule";
+import { judgedBySex } from "../shared/by-sex";
 
 type Grazer = SeenParty<"temperament.acts", "diet.foods">;
+type Flank = SeenParty<"size.adultLength", "size.bodyShape" | "diet.pace">;
+type Answer = Judged<"blocking" | "restricting">;
 
 const greens: TraitValue<"diet.foods"> = ["algae", "plants"];
 
@@ -19,22 +23,27 @@ export const mucusGrazing = /* @__PURE__ */ defineRule({
   uses: { from: ["diet.foods"], to: ["size.bodyShape", "diet.pace"] },
   decidesBy: ["broadFlank"],
   mayYield: ["blocking", "restricting"],
-  judge: ({ from, to, thresholds }) => {
-    const acts = from["temperament.acts"].filter(({ does }) => does === "rasps-mucus");
-    const [act] = acts.filter((rasping) => canHappen(rasping, from.party, to.party));
-    if (!act || to.party.kind !== "fish" || isOne(from.party, to.party)) return [];
-    const flat = (to["size.bodyShape"] ?? "short-deep") === "short-deep";
-    const slow = (to["diet.pace"] ?? "slow") === "slow";
-    const broad = grownLength(to.party, to["size.adultLength"]) >= thresholds.broadFlank;
-    if (!flat && !slow && !broad) return [];
-    const condition = removedBy(act, from);
-    return [
-      condition
-        ? { weight: "restricting", watchFor: "torn fins", condition }
-        : { weight: "blocking", watchFor: "torn fins" },
-    ];
-  },
+  judge: ({ from, to, thresholds }) =>
+    judgedBySex<Grazer, Flank, "blocking" | "restricting", MeasureKinds>(from, to, (grazer, flank) =>
+      rasped(grazer, flank, thresholds),
+    ),
 });
+
+function rasped(from: Grazer, to: Flank, { broadFlank }: { readonly broadFlank: number }): readonly Answer[] {
+  const acts = from["temperament.acts"].filter(({ does }) => does === "rasps-mucus");
+  const [act] = acts.filter((rasping) => canHappen(rasping, from.party, to.party));
+  if (!act || to.party.kind !== "fish" || isOne(from.party, to.party)) return [];
+  const flat = (to["size.bodyShape"] ?? "short-deep") === "short-deep";
+  const slow = (to["diet.pace"] ?? "slow") === "slow";
+  const broad = grownLength(to.party, to["size.adultLength"]) >= broadFlank;
+  if (!flat && !slow && !broad) return [];
+  const condition = removedBy(act, from);
+  return [
+    condition
+      ? { weight: "restricting", watchFor: "torn fins", condition }
+      : { weight: "blocking", watchFor: "torn fins" },
+  ];
+}
 
 /** Whether it is one animal by itself. */
 const isOne = (from: Animals, to: Animals): boolean => from === to && from.kin.count === 1;

@@ -1,13 +1,14 @@
 import { decimal } from "../../../decimal";
 import type { Kin } from "../../../plan";
 import type { Kind } from "../../../species";
-import { grownLength, grownPreyLength, preyLength } from "../../animals/lengths";
+import { grownLength, grownPreyLength, isUnmeasured, preyLength } from "../../animals/lengths";
 import { appetiteFor, preyKinds } from "../../animals/prey";
 import { wantedBy, wantedKin } from "../../animals/wanted";
 import { defineRule } from "../../engine/rule/define-rule";
 import type { Judged } from "../../engine/rule/finding";
 import type { SeenParty } from "../../engine/rule/rule";
 import type { ThresholdName } from "../../thresholds";
+import { judgedBySex } from "../shared/by-sex";
 import { fateOf, isTooDeep, mealMeasures, type Reach, reachOf } from "../shared/meal";
 import { shareAny } from "../shared/share-any";
 
@@ -39,9 +40,9 @@ type Answer = Judged<"blocking" | "restricting" | "advisory", typeof mealMeasure
 
 /**
  * Goes by length, whatever a stage is called. A stated greatest prey decides, else the hunter's usual length. In the band
- * above nobody can tell in advance. The animals of one group are of one size and grow up together. Animals that are
- * shorter than grown ones of their kind, which would be safe, restrict to the length at which they enter; what becomes of
- * young that are wanted of them is told at once. Eggs and young that are born among the others are a loss that keepers
+ * above nobody can tell in advance. The animals of one kind grow up together. Animals that are shorter than grown ones of
+ * their kind, which would be safe, restrict to the length at which they enter; what becomes of young that are wanted of
+ * them is told at once. Young of which nobody says how long they are may be as short as can be: they never block for that. Eggs and young that are born among the others are a loss that keepers
  * accept, unless they are wanted.
  */
 export const predation = /* @__PURE__ */ defineRule({
@@ -66,7 +67,7 @@ export const predation = /* @__PURE__ */ defineRule({
   mayYield: ["blocking", "restricting", "advisory"],
   measures: mealMeasures,
   judge: ({ from, to, thresholds }) => {
-    const animals = from.party !== to.party && withinReach(from, to) ? ofAnimals(from, to, thresholds) : [];
+    const animals = judgedBySex(from, to, (hunter, prey) => ofAnimals(hunter, prey, thresholds));
     const grows = to.party.raises && animals.every(({ weight }) => weight === "restricting");
     if (animals.length > 0 && !grows) return animals;
     return [...animals, ...ofYoung(from, to, thresholds), ...ofEggs(from, to, thresholds)];
@@ -85,14 +86,27 @@ function withinReach({ "diet.reach": reach }: Hunter, { "space.zones": zones }: 
  * what it does to them is an act.
  */
 function ofAnimals(from: Hunter, to: Prey, thresholds: Thresholds): readonly Answer[] {
+  if (from.party === to.party || !withinReach(from, to)) return [];
   const grown = grownPreyLength(to.party, to["size.adultLength"]);
   const now = preyLength(to.party, to["size.adultLength"]) ?? 0;
-  if (from.party.id === to.party.id && now >= grown) return [];
-  const reach = reachFor(from, to, thresholds);
-  const asYoung = youngReach(from, to, thresholds);
+  const part = partOfReach(from, to);
+  if (part === 0 || (from.party.id === to.party.id && now >= grown)) return [];
+  const reach = reachFor(from, to, part, thresholds);
+  const asYoung = decimal(part * youngReach(from, to, thresholds));
   const found = reach ? byReach(reach, from, to, { now, grown, asYoung, thresholds }) : [];
   if (found.length > 0) return found;
   return asYoung > 0 && now <= asYoung ? [enterLonger(asYoung, now, grown)] : [];
+}
+
+/**
+ * How much of its grown reach a hunter has today. Among its own kind, which grows up beside it, that goes by its length;
+ * young of which nobody says how long they are count as equals. Others it will outgrow.
+ */
+function partOfReach(from: Hunter, to: Prey): number {
+  if (from.party.id !== to.party.id) return 1;
+  if (isUnmeasured(from.party) && isUnmeasured(to.party)) return 0;
+  const { length } = from.party;
+  return length === undefined ? 1 : length / grownLength(from.party, from["size.adultLength"]);
 }
 
 /** Lengths of the prey, in cm: today, once grown, and up to which it counts as newly hatched. */
@@ -126,7 +140,8 @@ function byReach(
     const safe = Math.max(safeFrom(reach, isEelLike(to)), asYoung);
     return [enterLonger(safe, now, grown, measures)];
   }
-  return today === "eaten"
+  const surely = isUnmeasured(to.party) ? fate(grown) : today;
+  return surely === "eaten"
     ? [{ weight: "blocking", measures, watchFor: "missing animals" }]
     : [{ weight: "advisory", couldBe: "blocking", measures, watchFor: "missing animals" }];
 }
@@ -144,19 +159,28 @@ interface HunterReach extends Reach {
 }
 
 /** What the hunter takes of the grown animals of the prey's kind; undefined where it takes none. */
-function reachFor(from: Hunter, to: Prey, thresholds: Thresholds): HunterReach | undefined {
+function reachFor(from: Hunter, to: Prey, part: number, thresholds: Thresholds): HunterReach | undefined {
   const { kind } = from.party;
   const hunter = grownLength(from.party, from["size.adultLength"]);
   const appetite = appetiteFor(from["predation.eats"], preyKinds[to.party.kind].grown);
   if (kind === "crayfish" || kind === "crab") {
     const seized = seizedBy(from, to, hunter, thresholds);
-    return seized && { ...seized, hunter, greatest: appetite?.greatest };
+    return seized && scaled({ ...seized, hunter, greatest: appetite?.greatest }, part);
   }
   if (!appetite) return undefined;
   const { greatest } = appetite;
   const { eats, tries } = reachOf(greatest, hunter, to.party.kind === "fish", thresholds);
-  return { eats, tries: greatest === undefined || mayTry(from, to) ? tries : eats, hunter, greatest };
+  const most = greatest === undefined || mayTry(from, to) ? tries : eats;
+  return scaled({ eats, tries: most, hunter, greatest }, part);
 }
+
+/** A part of a grown hunter's reach. */
+const scaled = ({ eats, tries, hunter, greatest }: HunterReach, part: number): HunterReach => ({
+  eats: decimal(part * eats),
+  tries: decimal(part * tries),
+  hunter: decimal(part * hunter),
+  greatest: greatest === undefined ? undefined : decimal(part * greatest),
+});
 
 /** Nothing is tried above a stated length on prey that has spines, or that keeps away from the hunter. */
 const mayTry = (from: Hunter, to: Prey) => meets(from, to) && !to["care.hazards"]?.includes("spines");

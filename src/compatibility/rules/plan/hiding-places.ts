@@ -5,7 +5,7 @@ import type { SeenParty } from "../../engine/rule/rule";
 
 type Hider = SeenParty<"space.hides", (typeof wantedBy)[number]>;
 
-/** Who uses the same kinds of hiding places needs its own beside the others'. */
+/** Who uses the same kinds of hiding places needs its own beside the others'; those that lie together share one. */
 export const hidingPlaces = /* @__PURE__ */ defineRule({
   id: "hiding-places",
   question: "Does each find a place to hide, sleep or spawn in?",
@@ -46,7 +46,8 @@ function needsOf(groups: readonly Hider[]): number {
 function needOf(group: Hider): number {
   const kin = wantedKin(group);
   return group["space.hides"].reduce(
-    (most, { each, holder }) => Math.max(most, each * Math.max(claimsOf({ holder }, kin), 1)),
+    (most, { each, holder, sharedBy = 1 }) =>
+      Math.max(most, each * Math.max(Math.ceil(claimsOf({ holder }, kin) / sharedBy), 1)),
     0,
   );
 }

@@ -21,8 +21,13 @@ export interface Giving {
  * The water that an animal can be given for lasting keeping: its kept span, each end of which gives way, an end that is
  * a handbook's class twice as far; never past a limit, and hardness and salinity never below zero.
  */
-function wantedOf({ kept, limit, precision }: Span, { gives }: Pick<Giving, "gives">): PartialRange {
-  const give = (end: "min" | "max") => (precision?.[end] === "class" ? 2 * gives : gives);
+const wantedOf = (span: Span, { gives }: Pick<Giving, "gives">): PartialRange =>
+  widened(span, (end) => (span.precision?.[end] === "class" ? 2 * gives : gives));
+
+/** That water, were each end as sure as one that is the animal's own. */
+const surelyOf = (span: Span, { gives }: Pick<Giving, "gives">): PartialRange => widened(span, () => gives);
+
+function widened({ kept, limit }: Span, give: (end: "min" | "max") => number): PartialRange {
   const { min, max } = wellFormed(kept);
   return {
     ...(min !== undefined && {
@@ -57,13 +62,15 @@ type SharedAnswer = Judged<
 >;
 
 /**
- * Water for two: what both can be given must be wide enough to be held, else it blocks; where an optimum stands in for
- * what is kept, nobody knows. Where the kept spans themselves share little, it restricts to what both can be given.
+ * Water for two: what both can be given must be wide enough to be held, else it blocks; where they meet only because the ends
+ * of a handbook's class are vague, or where an optimum stands in for what is kept, nobody knows. Where the kept spans themselves share little, it restricts to what both can be given.
  */
 export function judgeSharedWater(a: Span, b: Span, on: FactName, giving: Giving): readonly SharedAnswer[] {
   const wanted = overlap(wantedOf(a, giving), wantedOf(b, giving));
   const measures = { from: a.kept, to: b.kept };
   if (!canBeHeld(wanted, giving)) return [notShared(a, b)];
+  const surely = overlap(surelyOf(a, giving), surelyOf(b, giving));
+  if (!canBeHeld(surely, giving)) return [{ weight: "advisory", couldBe: "blocking", measures }];
   const shared = overlap(a.kept, b.kept);
   if (shared && decimal(width(shared) ?? Number.POSITIVE_INFINITY) >= giving.roomy)
     return [{ weight: "favourable", measures: { shared } }];

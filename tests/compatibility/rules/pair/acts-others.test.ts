@@ -5,7 +5,7 @@ import paracheirodonInnesi from "vivary/catalog/paracheirodon-innesi";
 import { actsOthers } from "../../../../src/compatibility/rules/pair/acts-others";
 import type { Temper } from "../../../../src/plan";
 import type { Kind, TraitValue as Value, Zone } from "../../../../src/species";
-import { adults, animal, type Stated } from "../../animals";
+import { adults, adultsBySex, animal, type Stated } from "../../animals";
 import { pairBy, planBy, weighed } from "../../judging";
 
 type Act = Value<"temperament.acts">[number];
@@ -64,6 +64,41 @@ test("chases when crowded, at food or beside a brood are worth knowing, and so i
     expect(weights(doing(atAny("chases", when)), other()), when).toEqual(["advisory"]);
   }
   expect(weights(doing(atAny("robs-food")), other())).toEqual(["advisory"]);
+});
+
+describe("who bites those that are clearly smaller", () => {
+  const biter = doing({ does: "bites", target: "smaller" });
+  const kept = (length: number, party: object = {}) =>
+    pairBy(actsOthers, { species: biter }, { species: other(length), ...party }).findings;
+
+  test("lets young in that grow to hold their own once they are long enough, and never blocks for want of a length", () => {
+    // Eight tenths of 8 cm.
+    const longer = [{ condition: { on: "group.length", of: 1, wanted: { min: 6.4 } } }];
+    expect(kept(7, { stage: "juvenile" })).toMatchObject(longer);
+    expect(kept(7, { stage: "juvenile", length: 3 })).toMatchObject(longer);
+    expect(kept(7, { length: 6.4 })).toEqual([]);
+    expect(kept(6, { stage: "juvenile" })).toMatchObject([{ weight: "blocking" }]);
+  });
+
+  test("lives with the sex that is long enough, where the plan leaves it open", () => {
+    const species = other(6, ["midwater"], { "size.adultLength": adultsBySex(6, 7) });
+    const beside = (sex?: "male" | "female") =>
+      pairBy(actsOthers, { species: biter }, { species, sex }).findings;
+    expect(beside()).toMatchObject([
+      { condition: { on: "group.sex", of: 1, wanted: { oneOf: ["female"] } }, watchFor: "torn fins" },
+    ]);
+    expect(beside("female")).toEqual([]);
+    expect(beside("male")).toMatchObject([{ weight: "blocking" }]);
+  });
+
+  test("is of the shorter sex, or meets the longer one, where only both together do", () => {
+    const longMales = doing({ does: "bites", target: "smaller" }, { "size.adultLength": adultsBySex(10, 8) });
+    const species = other(6, ["midwater"], { "size.adultLength": adultsBySex(6, 7) });
+    expect(pairBy(actsOthers, { species: longMales }, { species }).findings).toMatchObject([
+      { condition: { on: "group.sex", of: 0, wanted: { oneOf: ["female"] } } },
+      { condition: { on: "group.sex", of: 1, wanted: { oneOf: ["female"] } } },
+    ]);
+  });
 });
 
 test("who never meets is never chased; who says nothing of its place may meet", () => {

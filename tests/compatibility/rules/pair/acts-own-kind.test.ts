@@ -396,6 +396,15 @@ describe("in a keeper's tank", () => {
     ).toBe("unsuitable");
   });
 
+  test("two bettas of which nobody says the sex may only be females", () => {
+    expect(pairBy(actsOwnKind, { species: bettaSplendens }, { species: bettaSplendens })).toMatchObject({
+      outcome: "conditional",
+    });
+    expect(asked(planBy(actsOwnKind, [{ species: bettaSplendens, unsexed: 2 }]))).toContainEqual(
+      expect.objectContaining({ on: "group.sex", wanted: { oneOf: ["female"] } }),
+    );
+  });
+
   test("a betta alone is at peace", () => {
     expect(planBy(actsOwnKind, [{ species: bettaSplendens, males: 1 }]).outcome).toBe("suitable");
   });

@@ -60,6 +60,22 @@ describe("who nips any", () => {
     expect(weights(nipper("any"), finned(false, { "size.adultLength": adults(3.5) }))).toEqual(["advisory"]);
   });
 
+  test("lets young in that grow to hold their own once they are long enough", () => {
+    const young = (length?: number, cm = 5) =>
+      pairBy(
+        finNipping,
+        { species: nipper("any") },
+        { species: finned(false, { "size.adultLength": adults(cm) }), stage: "juvenile", length },
+      ).findings;
+    const longer = [
+      { weight: "restricting", condition: { on: "group.length", of: 1, wanted: { min: 3.5 } } },
+    ];
+    expect(young()).toMatchObject(longer);
+    expect(young(2)).toMatchObject(longer);
+    expect(young(3.5)).toMatchObject([{ weight: "advisory" }]);
+    expect(young(2, 3)).toMatchObject([{ weight: "blocking" }]);
+  });
+
   test("is a nuisance to others that hold their own", () => {
     expect(weights(nipper("any"), finned(false))).toEqual(["advisory"]);
     expect(weights(nipper("any"), finned(false, { "diet.pace": "ordinary" }))).toEqual(["advisory"]);

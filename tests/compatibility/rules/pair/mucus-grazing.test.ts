@@ -10,7 +10,7 @@ import { assessPlan } from "../../../../src/compatibility";
 import { mucusGrazing } from "../../../../src/compatibility/rules/pair/mucus-grazing";
 import type { Offering } from "../../../../src/plan";
 import type { SpeciesProfile, Stage } from "../../../../src/species";
-import { adults, animal, type Stated } from "../../animals";
+import { adults, adultsBySex, animal, type Stated } from "../../animals";
 import { pairBy, planBy, planOf, weighed } from "../../judging";
 
 const rasper = (from?: Stage) =>
@@ -64,6 +64,15 @@ test("where grown ones rasp for being grown, nothing mends it: young ones grow",
     );
   expect(kept({ unsexed: 1 })).toEqual({ findings: ["blocking"], met: [] });
   expect(kept({ juveniles: 1 })).toEqual({ findings: ["blocking"], met: [] });
+});
+
+test("where only the longer sex has broad flanks, the other is asked for", () => {
+  const long = flank({ "size.bodyShape": "fusiform", "size.adultLength": adultsBySex(9, 12) });
+  const beside = (sex?: "male" | "female") =>
+    pairBy(mucusGrazing, { species: rasper("adult") }, { species: long, sex }).findings;
+  expect(beside()).toMatchObject([{ condition: { on: "group.sex", of: 1, wanted: { oneOf: ["male"] } } }]);
+  expect(beside("male")).toEqual([]);
+  expect(beside("female")).toMatchObject([{ weight: "blocking" }]);
 });
 
 test("a shrimp has no flank to rasp, and who takes no greens cannot be fed off it", () => {

@@ -203,11 +203,30 @@ describe("lengths", () => {
 
   test("of the hunter are those of its larger sex, of the prey those of its smaller one that is kept", () => {
     const dimorphic = prey(2, { "size.adultLength": adultsBySex(2, 5) });
-    expect(fates(dimorphic, hunter(anyFish))).toEqual(["blocking"]);
+    expect(eaten(dimorphic, hunter(anyFish))).toMatchObject([
+      { weight: "restricting", condition: { on: "group.sex", of: 1, wanted: { oneOf: ["female"] } } },
+    ]);
     expect(fates(dimorphic, hunter(anyFish), { sex: "male" })).toEqual(["blocking"]);
     expect(fates(dimorphic, hunter(anyFish), { sex: "female" })).toEqual([]);
     const largeFemale = hunter(anyFish, 5, { "size.adultLength": adultsBySex(5, 20) });
-    expect(fates(prey(4), largeFemale)).toEqual(["blocking"]);
+    expect(eaten(prey(4), largeFemale)).toMatchObject([
+      { weight: "restricting", condition: { on: "group.sex", of: 0, wanted: { oneOf: ["male"] } } },
+    ]);
+  });
+
+  test("of the sex that is spared are asked for, where the plan leaves it open and that is surely safe", () => {
+    const dimorphic = prey(4, { "size.adultLength": adultsBySex(6, 4) });
+    const kept = (group: object, greatest: number) =>
+      planBy(predation, [
+        { species: hunter(upTo(greatest), 20), unsexed: 1 },
+        { species: dimorphic, ...group },
+      ]).findings.map((finding) => ("condition" in finding ? finding.condition.on : finding.weight));
+    expect(kept({ unsexed: 6 }, 4)).toEqual(["group.sex"]);
+    expect(kept({ males: 2, unsexed: 4 }, 4)).toEqual(["group.sex"]);
+    expect(kept({ males: 2, females: 4 }, 4)).toEqual(["blocking"]);
+    expect(kept({ females: 2, unsexed: 4 }, 4)).toEqual(["blocking"]);
+    expect(kept({ unsexed: 6 }, 5)).toEqual(["blocking"]);
+    expect(kept({ unsexed: 6 }, 3.5)).toEqual(["advisory"]);
   });
 
   test("of a young hunter are those it grows to, however small it is today", () => {
@@ -279,11 +298,32 @@ describe("prey that is shorter than its adults, which would be safe", () => {
     ]);
   });
 
-  test("is not eaten by its own group, which is as small and grows up with it", () => {
-    const cannibal = prey(8, { "predation.eats": upTo(4) });
-    const [one, other] = [4, 4].map((juveniles) => ({ species: cannibal, juveniles, length: 2 }));
-    expect(planBy(predation, [{ species: cannibal, juveniles: 8, length: 2 }]).findings).toEqual([]);
-    expect(one && other && planBy(predation, [one, other]).findings).toHaveLength(2);
+  test("is not eaten by its own kind, which is hardly longer and grows up with it", () => {
+    const species = prey(8, { "predation.eats": upTo(4) });
+    const two = (one?: number, other?: number) =>
+      planBy(predation, [
+        { species, juveniles: 4, length: one },
+        { species, juveniles: 4, length: other },
+      ]).findings.map((finding) => ("condition" in finding ? finding.condition.wanted : finding.weight));
+    expect(planBy(predation, [{ species, juveniles: 8, length: 2 }]).findings).toEqual([]);
+    expect(two(2, 2)).toEqual([]);
+    expect(two(3, 2)).toEqual([]);
+    expect(two()).toEqual([]);
+    // At 4 cm half of what it takes once grown: 2 cm surely, 2.5 cm perhaps.
+    expect(two(4, 2)).toMatchObject([{ min: 2.6 }]);
+    expect(two(8, 2)).toMatchObject([{ min: 5.1 }]);
+    expect(two(undefined, 3)).toMatchObject([{ min: 5.1 }, { min: 1.9 }]);
+  });
+
+  test("of no stated length never blocks for that: where grown ones may be tried, so may these", () => {
+    const juveniles = (length?: number) =>
+      eaten(prey(4.5), hunter(upTo(4)), { stage: "juvenile", length }).map((finding) =>
+        "couldBe" in finding ? "may try" : finding.weight,
+      );
+    expect(juveniles()).toEqual(["may try"]);
+    expect(juveniles(3)).toEqual(["blocking"]);
+    expect(fates(prey(4), hunter(upTo(4)), { stage: "juvenile" })).toEqual(["blocking"]);
+    expect(fates(prey(4.5), hunter(upTo(4)), { stage: "fry" })).toEqual(["blocking"]);
   });
 
   test("by the hunter's length where no prey is stated, and never past its own usual length", () => {

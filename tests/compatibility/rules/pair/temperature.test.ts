@@ -58,11 +58,15 @@ test("water that no heater holds blocks: less than half a degree between them", 
   expect(beside(kept(18, 22), kept(26, 28)).outcome).toBe("unsuitable");
 });
 
-test("an end that is a handbook's class gives way by twice as much", () => {
+test("where only a handbook's class, which gives way by twice as much, lets two meet, nobody can tell", () => {
   const asClass = kept(18, 22, { precision: { max: "class" } });
   expect(weights(kept(18, 22), kept(23, 28))).toEqual(["blocking"]);
-  expect(beside(asClass, kept(23, 28)).findings).toMatchObject([
-    { weight: "restricting", condition: { wanted: { min: 22.5, max: 23 } } },
+  expect(beside(asClass, kept(23, 28))).toMatchObject({
+    outcome: "undetermined",
+    findings: [{ weight: "advisory", couldBe: "blocking" }],
+  });
+  expect(beside(asClass, kept(22.5, 28)).findings).toMatchObject([
+    { weight: "restricting", condition: { wanted: { min: 22, max: 23 } } },
   ]);
   expect(weights(kept(18, 22, { precision: { min: "class" } }), kept(23, 28))).toEqual(["blocking"]);
 });

@@ -41,6 +41,12 @@ describe("how many are needed", () => {
     expect(asked([{ species, unsexed: 2 }])).toEqual([[0, 6]]);
   });
 
+  test("fewer of those that lie together", () => {
+    const shared: Need = { ...cave, holder: "each", sharedBy: 3 };
+    expect(asked([{ species: hider("a", [shared]), unsexed: 6 }])).toEqual([[0, 2]]);
+    expect(asked([{ species: hider("a", [shared]), unsexed: 7 }])).toEqual([[0, 3]]);
+  });
+
   test("none where none are stated", () => {
     expect(weighed(inTank([{ species: hider("a", []), unsexed: 4 }]))).toEqual({ findings: [], met: [] });
   });

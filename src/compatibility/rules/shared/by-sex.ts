@@ -1,0 +1,80 @@
+import type { Animals } from "../../../plan";
+import { kinOf } from "../../../plan/inner";
+import { classes, type Sex } from "../../../species";
+import type { Judged, PartyRole } from "../../engine/rule/finding";
+
+/** A party as a rule sees it. */
+interface Seen {
+  readonly party: Animals;
+}
+
+/** The sexes of two parties; absent where the plan may leave one open. */
+type Sexes = Readonly<Partial<Record<PartyRole, Sex>>>;
+
+const sexes = /* @__PURE__ */ Object.keys(classes.sex) as readonly Sex[];
+
+type Weights = "blocking" | "restricting" | "advisory";
+
+/**
+ * Judges two parties as the plan gives them. What blocks, and surely would not were they of a sex that the plan leaves
+ * open, restricts to that sex: the doer's, else the other's, else both.
+ */
+export function judgedBySex<From extends Seen, To extends Seen, Allowed extends Weights, Kinds>(
+  from: From,
+  to: To,
+  judge: (from: From, to: To) => readonly Judged<Allowed, Kinds>[],
+): readonly (Judged<Allowed, Kinds> | Judged<"restricting", Kinds>)[] {
+  const found = judge(from, to);
+  const grave = found.find(({ weight }) => weight === "blocking");
+  if (!grave || from.party === to.party) return found;
+  for (const named of choices(from.party, to.party)) {
+    const mild = judge(ofSex(from, named.from), ofSex(to, named.to));
+    if (!mild.some(mayEndBadly)) return [...asking(named, grave), ...mild];
+  }
+  return found;
+}
+
+const mayEndBadly = (answer: { readonly weight: Weights }): boolean =>
+  answer.weight === "blocking" || "couldBe" in answer;
+
+/** Asks for sexes because of what is found of others. */
+function asking<Kinds>(
+  named: Sexes,
+  { measures, watchFor }: Pick<Judged<Weights, Kinds>, "measures" | "watchFor">,
+): readonly Judged<"restricting", Kinds>[] {
+  const told = {
+    weight: "restricting",
+    ...(measures && { measures }),
+    ...(watchFor && { watchFor }),
+  } as const;
+  return (["from", "to"] as const).flatMap((of) => {
+    const sex = named[of];
+    return sex ? [{ ...told, condition: { on: "group.sex", of, wanted: { oneOf: [sex] } } }] : [];
+  });
+}
+
+/** What may be said of the sexes of two parties: of the doer first, then of the other, then of both. */
+function choices(doer: Animals, other: Animals): readonly Sexes[] {
+  const [ofDoer, ofOther] = [openSexes(doer), openSexes(other)];
+  return [
+    ...ofDoer.map((from) => ({ from })),
+    ...ofOther.map((to) => ({ to })),
+    ...ofDoer.flatMap((from) => ofOther.map((to) => ({ from, to }))),
+  ];
+}
+
+/** The sexes of which all animals of a party may be, where the plan does not say of which they are. */
+const openSexes = ({ sex, males, some = [] }: Animals): readonly Sex[] =>
+  sex !== undefined || males !== undefined ? [] : sexes.filter((each) => some.every((of) => of === each));
+
+/** A side of which all animals are of one sex, if one is named; its traits are read as before. */
+function ofSex<Side extends Seen>(side: Side, sex: Sex | undefined): Side {
+  if (!sex) return side;
+  const { party } = side;
+  const { count, kin } = party;
+  const [males, females] = sex === "male" ? [count, 0] : [0, count];
+  const named: Animals = { ...party, sex, ...(count !== undefined && { males, females }) };
+  return Object.create(side, {
+    party: { value: kin.count === count ? { ...named, kin: kinOf([named]) } : named },
+  });
+}
