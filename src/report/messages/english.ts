@@ -366,10 +366,9 @@ function numbered(animals: number, count: number | undefined, sex: Words["sex"])
   return `${animals} ${sex}${animals === 1 ? "" : "s"}`;
 }
 
-const conjunction = /* @__PURE__ */ new Intl.ListFormat("en-GB", { type: "conjunction" });
-const disjunction = /* @__PURE__ */ new Intl.ListFormat("en-GB", { type: "disjunction" });
+const listed = (type: "conjunction" | "disjunction") => new Intl.ListFormat("en-GB", { type });
 
-const allOf = (items: readonly string[]) => conjunction.format(items);
+const allOf = (items: readonly string[]) => listed("conjunction").format(items);
 
 const groundOf = (words: { readonly value: readonly Words["ground"][] } | undefined) =>
   anyOf((words?.value ?? []).map(groundWord));
@@ -429,7 +428,7 @@ const restsOn: Messages["basis"] = {
   derived: "reckoned from what is nearest known",
 };
 
-const anyOf = (choices: readonly string[]) => disjunction.format(choices);
+const anyOf = (choices: readonly string[]) => listed("disjunction").format(choices);
 
 const foods: Readonly<Record<string, string>> = {
   dry: "dry food",
