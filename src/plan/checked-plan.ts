@@ -10,8 +10,9 @@ import {
   waterConflicts,
 } from "./conflicts";
 import { type CheckedParty, partiesOf, partiesOfGroups } from "./party";
+import { partyShape } from "./party-shape";
 import type { Group, Offering, Party, Plan, PlannedTank, PlannedWater } from "./plan";
-import { partyShape, planShape } from "./plan-shape";
+import { planShape } from "./plan-shape";
 import { profileProblems } from "./profile-problems";
 import type { ProblemPath } from "./shape/shape";
 import { shapeProblems } from "./shape/shape-problems";

@@ -1,8 +1,7 @@
 import type { Measures, Quantity, WordKind, Words } from "../../compatibility";
 import { frozen } from "../../frozen";
 import { type FactName, facts } from "../../plan";
-import { classes, type TraitPath, traitPaths } from "../../species";
-import { traitWords } from "../../species/inner";
+import { classLists, traitLabels } from "../../species/inner";
 import type { Figure } from "../figure";
 import type { Messages, Told, ToldCondition, ToldRoom, ToldWater } from "./messages";
 
@@ -493,22 +492,17 @@ const said: { readonly [Kind in WordKind]?: { readonly [Word in Words[Kind]]?: s
   basis,
 };
 
-function labelled(): Messages["traits"] {
-  const labels = traitPaths.map((path) => [path, traitWords[path].label] as const);
-  return Object.fromEntries(labels) as Record<TraitPath, string>;
-}
-
 /** In English the words of traits are what they are called, but for their hyphens. */
 function spelled(): Messages["words"] {
-  const tables: Readonly<Record<string, object>> = {
-    ...classes,
-    basis,
-    plantHarm,
+  const lists: Readonly<Record<string, readonly string[]>> = {
+    ...classLists,
+    basis: Object.keys(basis),
+    plantHarm: Object.keys(plantHarm),
   };
   return Object.fromEntries(
-    Object.entries(tables).map(([kind, table]) => [
+    Object.entries(lists).map(([kind, list]) => [
       kind,
-      Object.fromEntries(Object.keys(table).map((word) => [word, wordIn(kind, word)])),
+      Object.fromEntries(list.map((word) => [word, wordIn(kind, word)])),
     ]),
   ) as Messages["words"];
 }
@@ -850,7 +844,7 @@ function messages(): Messages {
     basis,
     supported: (reason, of) => stopped(reason, ` (${{ ...basis, derived: "reckoned" }[of]}).`),
     unlessMarked: (of) => `Unless marked, this is ${restsOn[of]}.`,
-    traits: labelled(),
+    traits: traitLabels,
     open: {
       missing: (missing, of) => `${of}, ${allOf(missing)}`,
       disputed: (trait, of, values, planned) => {
