@@ -48,7 +48,8 @@ export type {
 export type { Weight } from "./engine/rule/weight";
 export { pairPlan } from "./pair-plan";
 export { pairRules, planRules } from "./rules";
-export { type Threshold, type ThresholdName, type ThresholdValues, thresholds } from "./thresholds";
+export type { ThresholdName, ThresholdValues } from "./threshold-values";
+export { type Threshold, thresholds } from "./thresholds";
 export type {
   Finding,
   JointCondition,
