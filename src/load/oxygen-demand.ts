@@ -1,6 +1,6 @@
 import { inDomain, objectOf, positive } from "../errors";
 import { frozen } from "../frozen";
-import { convert } from "../units";
+import { kelvins } from "../units/inner";
 
 /** What the oxygen use of a fish is reckoned from. */
 export interface OxygenDemandInput {
@@ -59,7 +59,7 @@ const factors = { routine: 560 / 364, active: 1110 / 364 } as const;
 export function oxygenDemand(fish: OxygenDemandInput): OxygenDemand {
   const { mass, temperature } = objectOf(fish, "");
   const grams = positive(mass, "mass");
-  const T = convert(inDomain(temperature, "temperature", oxygenDemandDomain.temperature, "°C"), "degC", "K");
+  const T = kelvins(inDomain(temperature, "temperature", oxygenDemandDomain.temperature, "°C"));
   const resting = Math.exp(15.7 - 5020 / T) * (grams / 50) ** 0.8 * oxygen;
   return { resting, routine: resting * factors.routine, active: resting * factors.active };
 }

@@ -1,6 +1,5 @@
 import { InvalidInputError, type Problem } from "../errors";
-import { type TankFloor, type TankGeometry, tankFloor, tankGeometry } from "../tank";
-import { convert } from "../units";
+import { lengthInCm, type TankFloor, type TankGeometry, tankFloor, tankGeometry } from "../tank";
 import {
   countConflicts,
   flowConflicts,
@@ -61,7 +60,7 @@ export function checkedPlan(plan: Plan): CheckedPlan {
     floor: tankFloor(tank),
     ...(height !== undefined && {
       geometry: tankGeometry({ ...tank, height }),
-      height: convert(height, tank.unit ?? "cm", "cm"),
+      height: lengthInCm(height, tank.unit),
     }),
     water,
     parties: partiesOfGroups(groups),
