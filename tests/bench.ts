@@ -1,11 +1,17 @@
 // Times the built library, each figure against a yardstick taken in turns with it in the same run. Fails where the
 // median misses its target.
 import { execFileSync } from "node:child_process";
+import { mkdtempSync, rmSync, writeFileSync } from "node:fs";
+import { tmpdir } from "node:os";
+import { join } from "node:path";
+import { pathToFileURL } from "node:url";
 
 /** A module as it was built. */
 const urlOf = (name: string) => new URL(`../dist/${name}.js`, import.meta.url).href;
 const { allSpecies }: typeof import("vivary/catalog") = await import(urlOf("catalog"));
 const { assessPair }: typeof import("vivary/compatibility") = await import(urlOf("compatibility"));
+const { overlap }: typeof import("vivary/ranges") = await import(urlOf("ranges"));
+const { convert }: typeof import("vivary/units") = await import(urlOf("units"));
 
 const median = (numbers: readonly number[]) =>
   [...numbers].sort((a, b) => a - b)[numbers.length >> 1] ?? Number.NaN;
@@ -44,16 +50,65 @@ const all = median(
   Array.from({ length: 9 }, () => timeOf(() => pairs.map(([x, y]) => assessPair(x, y).outcome))),
 );
 
-/** Milliseconds that a fresh Node takes to import a module. */
+/** Milliseconds of the processor that a fresh Node takes to import a module. */
 const importTime = (url: string) => () =>
   Number(
     execFileSync(process.execPath, [
       "--input-type=module",
       "--eval",
-      `const start = performance.now(); await import("${url}"); console.log(performance.now() - start);`,
+      `const start = process.cpuUsage(); await import("${url}"); const { user, system } = process.cpuUsage(start); console.log((user + system) / 1000);`,
     ]),
   );
-const [loaded, empty] = inTurns(21, importTime(urlOf("index")), importTime("data:text/javascript,"));
+const folder = mkdtempSync(join(tmpdir(), "vivary-bench-"));
+writeFileSync(join(folder, "empty.mjs"), "");
+const emptyFile = pathToFileURL(join(folder, "empty.mjs")).href;
+const [loaded, empty] = inTurns(21, importTime(urlOf("index")), importTime(emptyFile));
+const [schema, zod] = inTurns(11, importTime(urlOf("schema")), importTime(import.meta.resolve("zod")));
+rmSync(folder, { recursive: true });
+
+const numbers = Array.from({ length: 1024 }, (_, index) => 1 + index * 0.37);
+const spans = numbers.map((number) => ({ min: 10 + (number % 13), max: 24 + (number % 11) }));
+
+/** A range as `overlap` checks it. */
+function checkedSpan(span: { readonly min: number; readonly max: number }) {
+  if (typeof span !== "object" || span === null) throw new TypeError("no range");
+  if (!Number.isFinite(span.min) || !Number.isFinite(span.max) || span.min > span.max)
+    throw new RangeError("no range");
+  return span;
+}
+
+/** What two ranges share, by nothing but comparisons. */
+function compared(one: (typeof spans)[number], other: (typeof spans)[number]) {
+  const [a, b] = [checkedSpan(one), checkedSpan(other)];
+  const min = Math.max(a.min, b.min);
+  const max = Math.min(a.max, b.max);
+  return min > max ? undefined : { min, max };
+}
+
+/** Runs over many numbers, so that the clock is fine enough; the sum keeps the work from being left out. */
+const over = (of: (index: number) => number) => () =>
+  timeOf(() => {
+    let sum = 0;
+    for (let index = 1; index < numbers.length; index++) sum += of(index);
+    return sum;
+  });
+const spanAt = (index: number) => spans[index] ?? { min: 0, max: 1 };
+const numberAt = (index: number) => numbers[index] ?? 0;
+const [overlapped, comparison] = inTurns(
+  801,
+  over((index) => overlap(spanAt(index), spanAt(index - 1))?.min ?? 0),
+  over((index) => compared(spanAt(index), spanAt(index - 1))?.min ?? 0),
+);
+const [converted, factor] = inTurns(
+  801,
+  over((index) => convert(numberAt(index), "in", "cm")),
+  over((index) => numberAt(index) * 2.54),
+);
+const [heated, formula] = inTurns(
+  801,
+  over((index) => convert(numberAt(index), "degF", "degC")),
+  over((index) => ((numberAt(index) - 32) * 5) / 9),
+);
 
 const targets = [
   {
@@ -61,11 +116,11 @@ const targets = [
     found: judged / stringified,
     target: 3,
   },
-  {
-    figure: "import of the root in a fresh Node, ms beyond an empty module",
-    found: loaded - empty,
-    target: 20,
-  },
+  { figure: "import of the root, as times an empty file", found: loaded / empty, target: 3 },
+  { figure: "import of the schema, as times zod alone", found: schema / zod, target: 1.5 },
+  { figure: "overlap of two ranges, as times comparing them", found: overlapped / comparison, target: 5 },
+  { figure: "convert from in to cm, as times a bare factor", found: converted / factor, target: 10 },
+  { figure: "convert from degF to degC, as times the bare formula", found: heated / formula, target: 10 },
 ];
 console.log(
   `assessPair ${rounded(judged * 1000)} µs, JSON.stringify of both ${rounded(stringified * 1000)} µs`,
@@ -73,7 +128,9 @@ console.log(
 console.log(
   `${pairs.length} pairs of the catalog ${rounded(all)} ms, ${rounded((all * 1000) / pairs.length)} µs each`,
 );
-console.log(`import of the root ${rounded(loaded)} ms, of an empty module ${rounded(empty)} ms`);
+console.log(
+  `import of the root ${rounded(loaded)} ms, of an empty file ${rounded(empty)} ms, of the schema ${rounded(schema)} ms, of zod ${rounded(zod)} ms`,
+);
 for (const { figure, found, target } of targets) {
   console.log(`${found <= target ? "ok    " : "FAILED"}  ${figure}: ${rounded(found)}, at most ${target}`);
 }
