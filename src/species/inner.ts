@@ -7,7 +7,7 @@ export { weakestBasis } from "./record/basis";
 export { groupsOf, topicKey } from "./record/groups";
 export { hasValue, type Stated } from "./record/statements";
 export { inTraitUnit, sizeFields } from "./record/trait-unit";
-export * as classLists from "./traits/class-lists";
+export { classLists } from "./traits/class-list-table";
 export {
   bodyShape as bodyShapes,
   food as foods,
