@@ -40,7 +40,7 @@ const arrows = [...lower, ...Object.entries(beside), ["shelf", []]].map(([floor,
 }));
 
 /** The rooms of compatibility, from the ground up. */
-const rooms = ["(thresholds\\.ts|animals/)", "engine/", "rules/", "(?!thresholds\\.ts)[^/]+\\.ts"];
+const rooms = ["(threshold(s|-values)\\.ts|animals/)", "engine/", "rules/", "(?!threshold)[^/]+\\.ts"];
 
 const stairs = rooms.slice(0, -1).map((room, level) => ({
   name: `stairs-of-compatibility-${level + 1}`,

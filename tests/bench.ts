@@ -1,5 +1,6 @@
 // Times the built library, each figure against a yardstick taken in turns with it in the same run. Fails where a target is
 // missed.
+import { kernelFigures } from "./bench/kernels";
 import { pairFigures } from "./bench/pairs";
 import { planFigures } from "./bench/plans";
 import { rangeTargets } from "./bench/ranges";
@@ -8,6 +9,7 @@ import { urlOf } from "./bench/timing";
 
 const figures = [
   ...(await rangeTargets(await import(urlOf("ranges")))),
+  ...kernelFigures(),
   ...startFigures(),
   ...pairFigures(),
   ...planFigures(),

@@ -1,7 +1,7 @@
 import { InvalidInputError, objectOf, type Problem } from "../errors";
 import { checkedRules } from "./engine/rule/define-rule";
 import type { Rule } from "./engine/rule/rule";
-import { type ThresholdValues, thresholdValues } from "./thresholds";
+import { type ThresholdValues, thresholdValues } from "./threshold-values";
 
 /** What a caller may change of an assessment. */
 export interface AssessOptions {

@@ -51,7 +51,8 @@ export { pairPlan } from "./pair-plan";
 export type { PlanChange } from "./plan-change";
 export { type Planner, planner } from "./planner";
 export { pairRules, planRules } from "./rules";
-export { type Threshold, type ThresholdName, type ThresholdValues, thresholds } from "./thresholds";
+export type { ThresholdName, ThresholdValues } from "./threshold-values";
+export { type Threshold, thresholds } from "./thresholds";
 export type {
   Finding,
   JointCondition,

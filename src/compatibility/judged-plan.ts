@@ -7,7 +7,7 @@ import { type Judgement, silent } from "./engine/judgement";
 import { isPairRule, type PlanRule, type Rule } from "./engine/rule/rule";
 import type { PlanSubjects } from "./engine/standing";
 import { type Subject, subjectOf } from "./engine/subject";
-import type { ThresholdValues } from "./thresholds";
+import type { ThresholdValues } from "./threshold-values";
 
 /** A plan with what every rule says of it. */
 export interface JudgedPlan extends PlanSubjects {

@@ -1,5 +1,5 @@
-import { finite, objectOf, refusal } from "../errors";
 import { frozen } from "../frozen";
+import { numbers, type ThresholdName } from "./threshold-values";
 
 /** A number a rule decides by. */
 export interface Threshold {
@@ -13,272 +13,250 @@ export interface Threshold {
 
 const commonPractice = "common practice, no source";
 
+/** A call that bundlers leave out where nobody reads the reasons. */
+const table = () =>
+  ({
+    givesTemperature: {
+      value: numbers.givesTemperature,
+      unit: "K",
+      about: "How far each end of a kept temperature gives way.",
+      source: `${commonPractice}: handbook figures are rounded to whole degrees, and this is half of one`,
+    },
+    leastTemperature: {
+      value: numbers.leastTemperature,
+      unit: "K",
+      about: "The least width of a temperature range that a heater and a room can hold.",
+      source: `${commonPractice}: the switching range of a thermostat`,
+    },
+    sharedTemperature: {
+      value: numbers.sharedTemperature,
+      unit: "K",
+      about: "The least width of a shared kept temperature range that counts as room to spare.",
+      source: `${commonPractice}: the daily swing of a heater and a room`,
+    },
+    givesPH: {
+      value: numbers.givesPH,
+      unit: "",
+      about: "How far each end of a kept pH range gives way.",
+      source: `${commonPractice}: handbook figures are rounded to halves`,
+    },
+    leastPH: {
+      value: numbers.leastPH,
+      unit: "",
+      about: "The least width of a pH range that can be held.",
+      source: `${commonPractice}: pH moves by more than that from morning to evening in a planted tank`,
+    },
+    sharedPH: {
+      value: numbers.sharedPH,
+      unit: "",
+      about: "The least width of a shared kept pH range that counts as room to spare.",
+      source: `${commonPractice}: the reading error of a drop test`,
+    },
+    givesHardness: {
+      value: numbers.givesHardness,
+      unit: "dH",
+      about: "How far each end of a kept hardness range gives way.",
+      source: `${commonPractice}: handbook figures are classes of several degrees`,
+    },
+    leastHardness: {
+      value: numbers.leastHardness,
+      unit: "dH",
+      about: "The least width of a hardness range that can be held.",
+      source: `${commonPractice}: a drop test counts whole degrees`,
+    },
+    sharedHardness: {
+      value: numbers.sharedHardness,
+      unit: "dH",
+      about: "The least width of a shared kept hardness range that counts as room to spare.",
+      source: `${commonPractice}: a drop test counts whole degrees`,
+    },
+    likelyPrey: {
+      value: numbers.likelyPrey,
+      unit: "1",
+      about: "Prey up to this share of the hunter's total length is likely eaten.",
+      source:
+        "Gaeta et al. 2018, PLoS ONE 13:e0194092: medians of seven freshwater fish-eaters lie from 0.10 to 0.20",
+    },
+    possiblePrey: {
+      value: numbers.possiblePrey,
+      unit: "1",
+      about: "Prey up to this share of the hunter's total length may be eaten.",
+      source:
+        "Gaeta et al. 2018, PLoS ONE 13:e0194092: the greatest 99th percentile of seven freshwater fish-eaters",
+    },
+    preyDepth: {
+      value: numbers.preyDepth,
+      unit: "1",
+      about: "Prey deeper than this share of the hunter's standard length does not go down.",
+      source: "Mihalitsis & Bellwood 2017, PLoS ONE 12:e0184679: the greater of two predators measured",
+    },
+    bandAboveStated: {
+      value: numbers.bandAboveStated,
+      unit: "1",
+      about: "Up to this many times a stated greatest prey length a hunter may still try.",
+      source: `${commonPractice}: a stated greatest prey is what somebody saw, not what the jaw allows`,
+    },
+    youngFish: {
+      value: numbers.youngFish,
+      unit: "cm",
+      about: "Fish up to this length count as fry where no length of prey is stated.",
+      source: commonPractice,
+    },
+    youngCrustacean: {
+      value: numbers.youngCrustacean,
+      unit: "cm",
+      about: "Shrimps, crayfish and crabs up to this length count as newly hatched likewise.",
+      source: commonPractice,
+    },
+    youngSnail: {
+      value: numbers.youngSnail,
+      unit: "cm",
+      about: "Snails up to this size count as newly hatched likewise.",
+      source: commonPractice,
+    },
+    clawReach: {
+      value: numbers.clawReach,
+      unit: "1",
+      about: "Crayfish and crabs seize what rests beside them up to this share of their own length.",
+      source: commonPractice,
+    },
+    muchSmaller: {
+      value: numbers.muchSmaller,
+      unit: "1",
+      about: "Below this share of a fin nipper's length another cannot hold its own.",
+      source: commonPractice,
+    },
+    farTooSmall: {
+      value: numbers.farTooSmall,
+      unit: "1",
+      about: "Below this share of the least run or floor no furnishing helps.",
+      source: `${commonPractice}: published answers refuse tanks at 0.07 to 0.22 of it and accept 0.49 and more`,
+    },
+    coverInsteadOfCompany: {
+      value: numbers.coverInsteadOfCompany,
+      unit: "1",
+      about:
+        "The cover, as a multiple of what it needs, in which a shy animal settles by itself, more slowly.",
+      source: commonPractice,
+    },
+    coverForYoung: {
+      value: numbers.coverForYoung,
+      unit: "1",
+      about: "The share of dense cover in which some of the young survive.",
+      source: `${commonPractice}; that cover lowers the number eaten is shown for guppies and a pike cichlid`,
+    },
+    coverAgainstChase: {
+      value: numbers.coverAgainstChase,
+      unit: "1",
+      about: "The share of cover in which a chased animal gets out of sight.",
+      source: `${commonPractice}; no source gives a share`,
+    },
+    coverFromBustle: {
+      value: numbers.coverFromBustle,
+      unit: "1",
+      about: "The share of cover in which a shy animal stays at ease beside restless company.",
+      source: `${commonPractice}; plants lowered fighting in zebrafish, Basquill & Grant 1998`,
+    },
+    roomBesideBrood: {
+      value: numbers.roomBesideBrood,
+      unit: "1",
+      about: "The floor, as a multiple of the parents' territory, on which company stays out of their reach.",
+      source: `${commonPractice}: half of the tank for the pair`,
+    },
+    spreadsFrom: {
+      value: numbers.spreadsFrom,
+      unit: "",
+      about: "The least group of a kind in which rivals that only chase each other spread it.",
+      source: `${commonPractice}; less aggression in groups of ten than in pairs, Saxby et al. 2010`,
+    },
+    clearlySmaller: {
+      value: numbers.clearlySmaller,
+      unit: "1",
+      about: "Below this share of an animal's length another is clearly smaller and gives way.",
+      source:
+        "Wazlavek & Figler, Aggressive Behavior, abstract: a lead of 20 to 30 % in length decides contests of convict cichlids",
+    },
+    muchLonger: {
+      value: numbers.muchLonger,
+      unit: "1",
+      about: "From this many times its length on, fast company pushes a fish aside.",
+      source: commonPractice,
+    },
+    oxygenForLow: {
+      value: numbers.oxygenForLow,
+      unit: "mg/L",
+      about: "The oxygen down to which an animal of low need may come for a night.",
+      source: "EPA 440/5-86-003, from memory: one-day minimum for grown warm-water fish",
+    },
+    oxygenForOrdinary: {
+      value: numbers.oxygenForOrdinary,
+      unit: "mg/L",
+      about: "The oxygen down to which an animal of ordinary need may come for a night.",
+      source: "Directive 78/659/EEC, Annex I (repealed): guide value for cyprinid waters, all values",
+    },
+    oxygenForHigh: {
+      value: numbers.oxygenForHigh,
+      unit: "mg/L",
+      about: "The oxygen down to which an animal of high need may come for a night.",
+      source: "Model Conditions for Pet Vending Licensing 2013, from memory: least dissolved oxygen in shops",
+    },
+    nightHours: {
+      value: numbers.nightHours,
+      unit: "h",
+      about: "How long the oxygen must last without any exchange at the surface.",
+      source: `${commonPractice}: a tropical night, and a power cut`,
+    },
+    openSurface: {
+      value: numbers.openSurface,
+      unit: "1",
+      about: "The share of the surface at which air breathers find air at once.",
+      source: commonPractice,
+    },
+    broadFlank: {
+      value: numbers.broadFlank,
+      unit: "cm",
+      about: "The length from which any fish has flanks broad enough to be rasped.",
+      source: commonPractice,
+    },
+    besideOthers: {
+      value: numbers.besideOthers,
+      unit: "1",
+      about:
+        "The share of its own least floor that a group adds beside another that lives on the same ground.",
+      source: commonPractice,
+    },
+    tallBody: {
+      value: numbers.tallBody,
+      unit: "cm",
+      about: "The length from which a deep-bodied fish needs more height than tanks commonly have.",
+      source: commonPractice,
+    },
+    restsOnHeaters: {
+      value: numbers.restsOnHeaters,
+      unit: "cm",
+      about: "The length from which an animal that rests on the ground also rests on a heater.",
+      source: commonPractice,
+    },
+    floorLoad: {
+      value: numbers.floorLoad,
+      unit: "kN/m2",
+      about: "The load of a filled tank on its footprint from which the caution on floors is given.",
+      source: "NHBC Standards 2022, 6.4.8: imposed load behind the span tables for domestic floor joists",
+    },
+    floorForce: {
+      value: numbers.floorForce,
+      unit: "kN",
+      about: "The weight of tank, water, gravel and stand from which the caution on floors is given.",
+      source:
+        "EN 1991-1-1:2002, table 6.2, from memory: concentrated load on floors of dwellings, 2.0 to 3.0 kN",
+    },
+    floorUnknownHeight: {
+      value: numbers.floorUnknownHeight,
+      unit: "cm2",
+      about: "The floor of a tank from which the caution is given where nobody says how high it is.",
+      source: `${commonPractice}: 300 L at 60 cm`,
+    },
+  }) as const satisfies Record<ThresholdName, Threshold>;
+
 /** Every number that rules decide by. Callers replace any of them with the `thresholds` option. */
-export const thresholds = /* @__PURE__ */ frozen({
-  givesTemperature: {
-    value: 0.5,
-    unit: "K",
-    about: "How far each end of a kept temperature gives way.",
-    source: `${commonPractice}: handbook figures are rounded to whole degrees, and this is half of one`,
-  },
-  leastTemperature: {
-    value: 0.5,
-    unit: "K",
-    about: "The least width of a temperature range that a heater and a room can hold.",
-    source: `${commonPractice}: the switching range of a thermostat`,
-  },
-  sharedTemperature: {
-    value: 2,
-    unit: "K",
-    about: "The least width of a shared kept temperature range that counts as room to spare.",
-    source: `${commonPractice}: the daily swing of a heater and a room`,
-  },
-  givesPH: {
-    value: 0.25,
-    unit: "",
-    about: "How far each end of a kept pH range gives way.",
-    source: `${commonPractice}: handbook figures are rounded to halves`,
-  },
-  leastPH: {
-    value: 0.2,
-    unit: "",
-    about: "The least width of a pH range that can be held.",
-    source: `${commonPractice}: pH moves by more than that from morning to evening in a planted tank`,
-  },
-  sharedPH: {
-    value: 0.5,
-    unit: "",
-    about: "The least width of a shared kept pH range that counts as room to spare.",
-    source: `${commonPractice}: the reading error of a drop test`,
-  },
-  givesHardness: {
-    value: 2,
-    unit: "dH",
-    about: "How far each end of a kept hardness range gives way.",
-    source: `${commonPractice}: handbook figures are classes of several degrees`,
-  },
-  leastHardness: {
-    value: 1,
-    unit: "dH",
-    about: "The least width of a hardness range that can be held.",
-    source: `${commonPractice}: a drop test counts whole degrees`,
-  },
-  sharedHardness: {
-    value: 2,
-    unit: "dH",
-    about: "The least width of a shared kept hardness range that counts as room to spare.",
-    source: `${commonPractice}: a drop test counts whole degrees`,
-  },
-  likelyPrey: {
-    value: 0.2,
-    unit: "1",
-    about: "Prey up to this share of the hunter's total length is likely eaten.",
-    source:
-      "Gaeta et al. 2018, PLoS ONE 13:e0194092: medians of seven freshwater fish-eaters lie from 0.10 to 0.20",
-  },
-  possiblePrey: {
-    value: 0.46,
-    unit: "1",
-    about: "Prey up to this share of the hunter's total length may be eaten.",
-    source:
-      "Gaeta et al. 2018, PLoS ONE 13:e0194092: the greatest 99th percentile of seven freshwater fish-eaters",
-  },
-  preyDepth: {
-    value: 0.27,
-    unit: "1",
-    about: "Prey deeper than this share of the hunter's standard length does not go down.",
-    source: "Mihalitsis & Bellwood 2017, PLoS ONE 12:e0184679: the greater of two predators measured",
-  },
-  bandAboveStated: {
-    value: 1.25,
-    unit: "1",
-    about: "Up to this many times a stated greatest prey length a hunter may still try.",
-    source: `${commonPractice}: a stated greatest prey is what somebody saw, not what the jaw allows`,
-  },
-  youngFish: {
-    value: 1.5,
-    unit: "cm",
-    about: "Fish up to this length count as fry where no length of prey is stated.",
-    source: commonPractice,
-  },
-  youngCrustacean: {
-    value: 1,
-    unit: "cm",
-    about: "Shrimps, crayfish and crabs up to this length count as newly hatched likewise.",
-    source: commonPractice,
-  },
-  youngSnail: {
-    value: 0.5,
-    unit: "cm",
-    about: "Snails up to this size count as newly hatched likewise.",
-    source: commonPractice,
-  },
-  clawReach: {
-    value: 0.5,
-    unit: "1",
-    about: "Crayfish and crabs seize what rests beside them up to this share of their own length.",
-    source: commonPractice,
-  },
-  muchSmaller: {
-    value: 0.5,
-    unit: "1",
-    about: "Below this share of a fin nipper's length another cannot hold its own.",
-    source: commonPractice,
-  },
-  farTooSmall: {
-    value: 0.45,
-    unit: "1",
-    about: "Below this share of the least run or floor no furnishing helps.",
-    source: `${commonPractice}: published answers refuse tanks at 0.07 to 0.22 of it and accept 0.49 and more`,
-  },
-  coverInsteadOfCompany: {
-    value: 1.5,
-    unit: "1",
-    about: "The cover, as a multiple of what it needs, in which a shy animal settles by itself, more slowly.",
-    source: commonPractice,
-  },
-  coverForYoung: {
-    value: 0.3,
-    unit: "1",
-    about: "The share of dense cover in which some of the young survive.",
-    source: `${commonPractice}; that cover lowers the number eaten is shown for guppies and a pike cichlid`,
-  },
-  coverAgainstChase: {
-    value: 0.3,
-    unit: "1",
-    about: "The share of cover in which a chased animal gets out of sight.",
-    source: `${commonPractice}; no source gives a share`,
-  },
-  coverFromBustle: {
-    value: 0.3,
-    unit: "1",
-    about: "The share of cover in which a shy animal stays at ease beside restless company.",
-    source: `${commonPractice}; plants lowered fighting in zebrafish, Basquill & Grant 1998`,
-  },
-  roomBesideBrood: {
-    value: 2,
-    unit: "1",
-    about: "The floor, as a multiple of the parents' territory, on which company stays out of their reach.",
-    source: `${commonPractice}: half of the tank for the pair`,
-  },
-  spreadsFrom: {
-    value: 4,
-    unit: "",
-    about: "The least group of a kind in which rivals that only chase each other spread it.",
-    source: `${commonPractice}; less aggression in groups of ten than in pairs, Saxby et al. 2010`,
-  },
-  clearlySmaller: {
-    value: 0.8,
-    unit: "1",
-    about: "Below this share of an animal's length another is clearly smaller and gives way.",
-    source:
-      "Wazlavek & Figler, Aggressive Behavior, abstract: a lead of 20 to 30 % in length decides contests of convict cichlids",
-  },
-  muchLonger: {
-    value: 4,
-    unit: "1",
-    about: "From this many times its length on, fast company pushes a fish aside.",
-    source: commonPractice,
-  },
-  oxygenForLow: {
-    value: 3,
-    unit: "mg/L",
-    about: "The oxygen down to which an animal of low need may come for a night.",
-    source: "EPA 440/5-86-003, from memory: one-day minimum for grown warm-water fish",
-  },
-  oxygenForOrdinary: {
-    value: 5,
-    unit: "mg/L",
-    about: "The oxygen down to which an animal of ordinary need may come for a night.",
-    source: "Directive 78/659/EEC, Annex I (repealed): guide value for cyprinid waters, all values",
-  },
-  oxygenForHigh: {
-    value: 6,
-    unit: "mg/L",
-    about: "The oxygen down to which an animal of high need may come for a night.",
-    source: "Model Conditions for Pet Vending Licensing 2013, from memory: least dissolved oxygen in shops",
-  },
-  nightHours: {
-    value: 12,
-    unit: "h",
-    about: "How long the oxygen must last without any exchange at the surface.",
-    source: `${commonPractice}: a tropical night, and a power cut`,
-  },
-  openSurface: {
-    value: 0.2,
-    unit: "1",
-    about: "The share of the surface at which air breathers find air at once.",
-    source: commonPractice,
-  },
-  broadFlank: {
-    value: 10,
-    unit: "cm",
-    about: "The length from which any fish has flanks broad enough to be rasped.",
-    source: commonPractice,
-  },
-  besideOthers: {
-    value: 0.5,
-    unit: "1",
-    about: "The share of its own least floor that a group adds beside another that lives on the same ground.",
-    source: commonPractice,
-  },
-  tallBody: {
-    value: 10,
-    unit: "cm",
-    about: "The length from which a deep-bodied fish needs more height than tanks commonly have.",
-    source: commonPractice,
-  },
-  restsOnHeaters: {
-    value: 20,
-    unit: "cm",
-    about: "The length from which an animal that rests on the ground also rests on a heater.",
-    source: commonPractice,
-  },
-  floorLoad: {
-    value: 1.5,
-    unit: "kN/m2",
-    about: "The load of a filled tank on its footprint from which the caution on floors is given.",
-    source: "NHBC Standards 2022, 6.4.8: imposed load behind the span tables for domestic floor joists",
-  },
-  floorForce: {
-    value: 3,
-    unit: "kN",
-    about: "The weight of tank, water, gravel and stand from which the caution on floors is given.",
-    source:
-      "EN 1991-1-1:2002, table 6.2, from memory: concentrated load on floors of dwellings, 2.0 to 3.0 kN",
-  },
-  floorUnknownHeight: {
-    value: 5000,
-    unit: "cm2",
-    about: "The floor of a tank from which the caution is given where nobody says how high it is.",
-    source: `${commonPractice}: 300 L at 60 cm`,
-  },
-} as const satisfies Record<string, Threshold>);
-
-/** The name of a threshold. */
-export type ThresholdName = keyof typeof thresholds;
-
-/** The numbers that rules decide by, by name. */
-export type ThresholdValues = Readonly<Record<ThresholdName, number>>;
-
-const defaults: ThresholdValues = /* @__PURE__ */ valuesOf(thresholds);
-
-function valuesOf(table: Readonly<Record<ThresholdName, Threshold>>): ThresholdValues {
-  const values = Object.entries(table).map(([name, { value }]) => [name, value]);
-  return Object.freeze(Object.fromEntries(values));
-}
-
-/**
- * The numbers to decide by: those of the table, with the changed ones in their place.
- *
- * @throws InvalidInputError for a name the table does not have, or a value that is no finite number.
- */
-export function thresholdValues(changed?: Partial<ThresholdValues>): ThresholdValues {
-  if (changed === undefined) return defaults;
-  for (const [name, value] of Object.entries(objectOf(changed, "thresholds"))) {
-    const names = Object.keys(thresholds);
-    if (!names.includes(name)) throw refusal("thresholds", `one of ${names.join(", ")}`, name);
-    finite(value, `thresholds.${name}`);
-  }
-  return Object.freeze({ ...defaults, ...changed });
-}
+export const thresholds = /* @__PURE__ */ frozen(/* @__PURE__ */ table());

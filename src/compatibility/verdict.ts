@@ -6,7 +6,7 @@ import type { FindingOf } from "./engine/rule/finding";
 import type { MeasureKinds, MeasuresOf } from "./engine/rule/measures";
 import type { pairRules, planRules } from "./rules";
 import type { conditionsExclude } from "./rules/conditions-exclude";
-import type { ThresholdValues } from "./thresholds";
+import type { ThresholdValues } from "./threshold-values";
 
 /** Any rule of the library. */
 type LibraryRule = (typeof pairRules | typeof planRules)[number] | typeof conditionsExclude;

@@ -1,7 +1,7 @@
 import { inDomain, objectOf, positive } from "../errors";
 import { frozen } from "../frozen";
 import type { Range } from "../ranges";
-import { convert } from "../units";
+import { kelvins } from "../units/inner";
 
 /** What the oxygen use of a fish is reckoned from. */
 export interface OxygenDemandInput {
@@ -86,7 +86,7 @@ const within95 = 1.96;
 export function oxygenDemand(fish: OxygenDemandInput): OxygenDemand {
   const { mass, temperature } = objectOf(fish, "");
   const grams = positive(mass, "mass");
-  const T = convert(inDomain(temperature, "temperature", oxygenDemandDomain.temperature, "°C"), "degC", "K");
+  const T = kelvins(inDomain(temperature, "temperature", oxygenDemandDomain.temperature, "°C"));
   const resting = Math.exp(15.7 - 5020 / T) * (grams / 50) ** 0.8 * oxygen;
   return {
     resting,

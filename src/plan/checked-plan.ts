@@ -1,6 +1,5 @@
 import { InvalidInputError, type Problem } from "../errors";
-import { type TankFloor, type TankGeometry, tankFloor, tankGeometry } from "../tank";
-import { convert } from "../units";
+import { lengthInCm, type TankFloor, type TankGeometry, tankFloor, tankGeometry } from "../tank";
 import {
   countConflicts,
   flowConflicts,
@@ -10,8 +9,9 @@ import {
   waterConflicts,
 } from "./conflicts";
 import { type CheckedParty, partiesOf, partiesOfGroups } from "./party";
+import { partyShape } from "./party-shape";
 import type { Group, Offering, Party, Plan, PlannedTank, PlannedWater } from "./plan";
-import { partyShape, planShape } from "./plan-shape";
+import { planShape } from "./plan-shape";
 import { profileProblems } from "./profile-problems";
 import type { ProblemPath } from "./shape/shape";
 import { shapeProblems } from "./shape/shape-problems";
@@ -60,7 +60,7 @@ export function checkedPlan(plan: Plan): CheckedPlan {
     floor: tankFloor(tank),
     ...(height !== undefined && {
       geometry: tankGeometry({ ...tank, height }),
-      height: convert(height, tank.unit ?? "cm", "cm"),
+      height: lengthInCm(height, tank.unit),
     }),
     water,
     parties: partiesOfGroups(groups),

@@ -1,24 +1,14 @@
-import { classes } from "../species";
+import { currents, foods, grounds, hides, lights, zones } from "../species/inner";
 import { lawgivers } from "./generated";
+import { bodyLength, count, object, temper, text, word, yesOrNo } from "./shape/parts";
 import type { ObjectShape, Shape, ShapeCheck } from "./shape/shape";
 
-/** The most groups that are judged at once, and the most animals in one of them. */
+/** The most groups that are judged at once. */
 export const mostGroups = 100;
-const mostAnimals = 1_000_000;
 
 const share: Shape = { is: "number", min: 0, max: 1 };
-const yesOrNo: Shape = { is: "yes-or-no" };
-const count: Shape = { is: "count", min: 0, max: mostAnimals };
 /** Any length of a tank or a part of it; `tankGeometry` says which are too small or too great. */
 const length: Shape = { is: "number" };
-const bodyLength: Shape = { is: "number", above: 0, max: 1000, unit: "cm" };
-const text: Shape = { is: "text", longest: 120 };
-const word = (of: Readonly<Record<string, string>>): Shape => ({ is: "word", words: Object.keys(of) });
-const object = (fields: ObjectShape["fields"], required: readonly string[] = []): ObjectShape => ({
-  is: "object",
-  fields,
-  required,
-});
 
 const base = (shape: string, fields: Readonly<Record<string, Shape>>) =>
   object({ shape: { is: "word", words: [shape] }, ...fields }, ["shape", ...Object.keys(fields)]);
@@ -37,9 +27,7 @@ const bases: Shape = {
   },
 };
 
-const temper: Shape = { is: "word", words: ["shyer", "typical", "bolder", "bully"] };
-
-const current = word(classes.flow);
+const current = word(currents);
 
 const tank = object(
   {
@@ -55,10 +43,8 @@ const tank = object(
     openWater: share,
     openSurface: share,
     sightBreaks: { is: "count", min: 0, max: 1000 },
-    substrate: word(classes.ground),
-    hides: object(
-      Object.fromEntries(Object.keys(classes.hide).map((kind) => [kind, { is: "count", min: 0, max: 1000 }])),
-    ),
+    substrate: word(grounds),
+    hides: object(Object.fromEntries(hides.map((kind) => [kind, { is: "count", min: 0, max: 1000 }]))),
     plants: { is: "word", words: ["none", "planted", "grown-in"] },
     filter: object(
       {
@@ -89,10 +75,10 @@ const offerings: Shape = {
   is: "list",
   least: 0,
   most: 200,
-  of: object(
-    { food: word(classes.food), place: word(classes.zone), light: word(classes.light), apart: yesOrNo },
-    ["food", "place"],
-  ),
+  of: object({ food: word(foods), place: word(zones), light: word(lights), apart: yesOrNo }, [
+    "food",
+    "place",
+  ]),
 };
 
 /** A plan whose species are as the check wants them. */
@@ -102,10 +88,10 @@ export function planShape(species: ShapeCheck): ObjectShape {
       id: text,
       species: { is: "checked", check: species },
       form: text,
-      males: count,
-      females: count,
-      unsexed: count,
-      juveniles: count,
+      males: count(0),
+      females: count(0),
+      unsexed: count(0),
+      juveniles: count(0),
       length: bodyLength,
       temper,
       raises: yesOrNo,
@@ -117,18 +103,3 @@ export function planShape(species: ShapeCheck): ObjectShape {
   const jurisdiction: Shape = { is: "list", of: { is: "word", words: lawgivers }, least: 0, most: 50 };
   return object({ tank, water, groups, offerings, jurisdiction }, ["tank", "groups"]);
 }
-
-/** A party whose species is as the check wants it. */
-export const partyShape = (species: ShapeCheck): ObjectShape =>
-  object(
-    {
-      species: { is: "checked", check: species },
-      form: text,
-      sex: word(classes.sex),
-      stage: word(classes.stage),
-      length: bodyLength,
-      count: { is: "count", min: 1, max: mostAnimals },
-      temper,
-    },
-    ["species"],
-  );

@@ -1,6 +1,7 @@
 import * as z from "zod";
 import { oneOf, type Problem } from "../errors";
 import { frozen } from "../frozen";
+import { frozenWhenRead, once } from "../later";
 import { checked, type FileSchema } from "./checked";
 import { explained } from "./explained";
 import { idsAreUnique, jurisdictionSchema } from "./files/jurisdiction";
@@ -21,25 +22,34 @@ const folders: Readonly<Record<Exclude<DataFolder, "species">, FileSchema>> = {
   standards: { shape: jurisdictionSchema, checks: [idsAreUnique] },
 };
 
-/** The schema as JSON Schema, draft 2020-12. */
-const asJson = (schema: z.ZodType): Readonly<Record<string, unknown>> =>
-  frozen(z.toJSONSchema(schema, { io: "input" }) as Record<string, unknown>);
+type JsonSchema = Readonly<Record<string, unknown>>;
+
+/** The fields of a JSON Schema of a file. */
+const fields = ["$schema", "type", "properties", "required", "additionalProperties"];
+
+/** The schema as JSON Schema, draft 2020-12. It is worked out when it is first read: few programs do. */
+function asJson(schema: z.ZodType): JsonSchema {
+  const json = once(() => frozen<JsonSchema>(z.toJSONSchema(schema, { io: "input" })));
+  return frozenWhenRead(
+    {},
+    fields.map((field) => [field, () => json()[field]]),
+  );
+}
 
 /** The JSON Schema (draft 2020-12) of a record. */
-export const speciesJsonSchema: Readonly<Record<string, unknown>> = /* @__PURE__ */ asJson(recordSchema);
+export const speciesJsonSchema: JsonSchema = /* @__PURE__ */ asJson(recordSchema);
 
 /**
  * The JSON Schemas (draft 2020-12) of the files of each folder of data, for editors: completion, explanations and
  * errors while typing. They know the shape of a file; `problemsIn` also checks that what it says makes sense together.
  */
-export const jsonSchemas: Readonly<Record<DataFolder, Readonly<Record<string, unknown>>>> =
-  /* @__PURE__ */ frozen({
-    species: speciesJsonSchema,
-    sources: /* @__PURE__ */ asJson(sourceSchema),
-    moved: /* @__PURE__ */ asJson(movedIdSchema),
-    legal: /* @__PURE__ */ asJson(listingsSchema),
-    standards: /* @__PURE__ */ asJson(jurisdictionSchema),
-  });
+export const jsonSchemas: Readonly<Record<DataFolder, JsonSchema>> = /* @__PURE__ */ frozen({
+  species: speciesJsonSchema,
+  sources: /* @__PURE__ */ asJson(sourceSchema),
+  moved: /* @__PURE__ */ asJson(movedIdSchema),
+  legal: /* @__PURE__ */ asJson(listingsSchema),
+  standards: /* @__PURE__ */ asJson(jurisdictionSchema),
+});
 
 /**
  * Everything that is wrong with a file of a folder of data: its shape, and what does not make sense together.

@@ -1,4 +1,5 @@
 import { frozen } from "../frozen";
+import { frozenWhenRead, once } from "../later";
 import { moved } from "./generated";
 
 /** Entries that are kept as JSON: each is parsed when it is first asked for, and can never be changed. */
@@ -12,23 +13,11 @@ export interface Shelf<Entry> {
 /** A shelf of entries, each given as its id and its JSON. */
 export function shelf<Entry>(texts: readonly (readonly [id: string, json: string])[]): Shelf<Entry> {
   const takes = new Map(texts.map(([id, json]) => [id, once(() => frozen<Entry>(JSON.parse(json)))]));
-  const all: Entry[] = [];
-  for (const [index, get] of [...takes.values()].entries()) {
-    Object.defineProperty(all, index, { get, enumerable: true });
-  }
+  const all: readonly Entry[] = [];
   return {
-    all: Object.freeze(all),
+    all: frozenWhenRead(all, [...takes.values()].entries()),
     byId: (id) => takes.get(currentIds.get(id) ?? id)?.(),
   };
 }
 
 const currentIds: ReadonlyMap<string, string> = /* @__PURE__ */ new Map(moved);
-
-/** What makes a value on the first call, and gives the same one ever after. */
-function once<Value>(make: () => Value): () => Value {
-  let made: { readonly value: Value } | undefined;
-  return () => {
-    made ??= { value: make() };
-    return made.value;
-  };
-}

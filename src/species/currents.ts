@@ -1,12 +1,9 @@
 import { oneOf } from "../errors";
-import { frozen } from "../frozen";
+import { flow } from "./traits/class-lists";
 import type { FlowClass } from "./traits/class-names";
-import { flow } from "./traits/classes";
 
 /** The currents, the calmest first. */
-export const currents: readonly FlowClass[] = /* @__PURE__ */ frozen(
-  /* @__PURE__ */ Object.keys(flow) as FlowClass[],
-);
+export const currents: readonly FlowClass[] = flow;
 
 /**
  * The currents that are no stronger than one, the calmest first.

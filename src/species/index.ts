@@ -19,7 +19,7 @@ export type * from "./record/source";
 export type * from "./record/statement";
 export { statementsOf } from "./record/statements";
 export type * from "./traits/class-names";
-export * as classes from "./traits/classes";
+export { classes } from "./traits/class-table";
 export type { TraitDefinition, TraitWay } from "./traits/definitions";
 export { essentialTraits, splitPath, traitPaths } from "./traits/path";
 export { type Trait, traitTable } from "./traits/table";

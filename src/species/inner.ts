@@ -7,5 +7,16 @@ export { weakestBasis } from "./record/basis";
 export { groupsOf, topicKey } from "./record/groups";
 export { hasValue, type Stated } from "./record/statements";
 export { inTraitUnit, sizeFields } from "./record/trait-unit";
+export { classLists } from "./traits/class-list-table";
+export {
+  bodyShape as bodyShapes,
+  food as foods,
+  ground as grounds,
+  hide as hides,
+  light as lights,
+  sex as sexes,
+  stage as stages,
+  zone as zones,
+} from "./traits/class-lists";
 export { type HasUnit, traitDefinitions } from "./traits/definitions";
-export { traitWords } from "./traits/words";
+export { traitLabels } from "./traits/labels";

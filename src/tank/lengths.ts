@@ -1,5 +1,6 @@
 import { finite, oneOf, refusal } from "../errors";
-import { convert, type LengthUnit, unitsOf } from "../units";
+import type { LengthUnit } from "../units";
+import { micrometres } from "../units/inner";
 
 /** What counts as a length of a tank: a tenth of a millimetre to a kilometre, in cm. */
 export const lengthDomain = { min: 0.01, max: 100_000 } as const;
@@ -14,7 +15,8 @@ export function distance(value: unknown, unit: LengthUnit, subject: string): num
 /** A place along an axis, in cm, at most a kilometre from the origin. */
 export function coordinate(value: unknown, unit: LengthUnit, subject: string): number {
   const length = finite(value, subject);
-  oneOf(unit, unitsOf("length"), "unit");
-  if (Math.abs(length) <= convert(lengthDomain.max, "cm", unit)) return convert(length, unit, "cm");
+  oneOf(unit, Object.keys(micrometres), "unit");
+  const cm = unit === "cm" ? length : (length * micrometres[unit]) / micrometres.cm;
+  if (Math.abs(cm) <= lengthDomain.max) return cm;
   throw refusal(subject, "a length of at most 1 km", value, "range");
 }

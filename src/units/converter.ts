@@ -11,9 +11,10 @@ export const amounts: Converter = /* @__PURE__ */ configureMeasurements<Measure,
 /** Converts a checked value between checked units. */
 export function convertBy(converter: Converter, value: number, from: Unit, to: Unit): number {
   const conversion = converter(finite(value, "value"));
-  const measure = measureIfKnown(from);
-  if (!measure) throw refusal("from", unitsFor(measureIfKnown(to)), from, "word");
-  if (measureIfKnown(to) !== measure) throw refusal("to", unitsFor(measure), to, "word");
+  const measure = conversion.getUnit(from)?.measure;
+  const other = conversion.getUnit(to)?.measure;
+  if (!measure) throw refusal("from", unitsFor(other), from, "word");
+  if (other !== measure) throw refusal("to", unitsFor(measure), to, "word");
   if (from === to) return value;
   const result = conversion.from(from).to(to);
   if (Number.isFinite(result)) return result;

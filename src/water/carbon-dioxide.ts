@@ -1,6 +1,7 @@
 import { inDomain, objectOf } from "../errors";
 import { frozen } from "../frozen";
 import { convert } from "../units";
+import { kelvins } from "../units/inner";
 
 /** What dissolved carbon dioxide is computed from. */
 export interface CarbonDioxideConditions {
@@ -69,7 +70,7 @@ export function carbonDioxide(conditions: CarbonDioxideConditions): number {
   );
   inDomain(salinity, "salinity", carbonDioxideDomain.salinity, "g/kg");
 
-  const { K1, K2, Kw } = constants(convert(t, "degC", "K"));
+  const { K1, K2, Kw } = constants(kelvins(t));
   const hydrogen = 10 ** -acidity;
   const alkalinity = convert(hardness, "dH", "meq/L") / 1000;
   const inCarbonates = alkalinity - Kw / hydrogen + hydrogen;

@@ -1,6 +1,6 @@
 import { inDomain, objectOf } from "../errors";
 import { frozen } from "../frozen";
-import { convert } from "../units";
+import { kelvins } from "../units/inner";
 
 /** What the solubility of oxygen depends on. */
 export interface OxygenConditions {
@@ -54,7 +54,7 @@ export function oxygenSaturation(conditions: OxygenConditions): number {
 }
 
 function atOneAtmosphere(t: number, s: number): number {
-  const T = convert(t, "degC", "K");
+  const T = kelvins(t);
   const fresh = -139.34411 + 1.575701e5 / T - 6.642308e7 / T ** 2 + 1.2438e10 / T ** 3 - 8.621949e11 / T ** 4;
   const salt = 0.017674 - 10.754 / T + 2140.7 / T ** 2;
   return Math.exp(fresh - s * salt);
@@ -62,7 +62,7 @@ function atOneAtmosphere(t: number, s: number): number {
 
 /** By what the solubility changes from one atmosphere to `p` atmospheres. */
 function pressureFactor(t: number, p: number): number {
-  const T = convert(t, "degC", "K");
+  const T = kelvins(t);
   const vapour = Math.exp(11.8571 - 3840.7 / T - 216961 / T ** 2);
   const theta = 0.000975 - 1.426e-5 * t + 6.436e-8 * t ** 2;
   return ((p - vapour) * (1 - theta * p)) / ((1 - vapour) * (1 - theta));

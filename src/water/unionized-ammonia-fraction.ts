@@ -1,6 +1,6 @@
 import { inDomain, objectOf } from "../errors";
 import { frozen } from "../frozen";
-import { convert } from "../units";
+import { kelvins } from "../units/inner";
 
 /** What the share of un-ionized ammonia depends on. */
 export interface AmmoniaConditions {
@@ -41,6 +41,6 @@ export function unionizedAmmoniaFraction(conditions: AmmoniaConditions): number 
   const { temperature, pH } = objectOf(conditions, "");
   const t = inDomain(temperature, "temperature", ammoniaDomain.temperature, "°C");
   const acidity = inDomain(pH, "pH", ammoniaDomain.pH);
-  const pKa = 0.09018 + 2729.92 / convert(t, "degC", "K");
+  const pKa = 0.09018 + 2729.92 / kelvins(t);
   return 1 / (1 + 10 ** (pKa - acidity));
 }

@@ -1,6 +1,6 @@
 import { expect, test } from "vitest";
 import { bases, classes, essentialTraits, traitPaths, traitTable } from "../../src/species";
-import { currents, traitDefinitions, traitWords } from "../../src/species/inner";
+import { classLists, currents, traitDefinitions } from "../../src/species/inner";
 
 /** Every object within a value. */
 function objectsIn(value: unknown): readonly object[] {
@@ -16,7 +16,7 @@ test.each(
     traitDefinitions,
     traitPaths,
     traitTable,
-    traitWords,
+    ...classLists,
     ...classes,
   }),
 )("nobody can change %s", (_, table) => {

@@ -1,6 +1,7 @@
 import type { Animals, Kin } from "../../plan";
 import { mayHave } from "../../plan/inner";
-import { type Act, classes, type Sex, type Stage, type TraitValue, type Zone } from "../../species";
+import type { Act, Sex, TraitValue, Zone } from "../../species";
+import { stages } from "../../species/inner";
 
 /** Whether an act of some animals can fall on others, once grown: doer, target and occasion are there. */
 export function canHappen(act: Act, from: Animals, to: Animals): boolean {
@@ -64,8 +65,6 @@ function mayHaveTwo(animals: Animals, sex: Sex): boolean {
   const counted = sex === "male" ? animals.males : animals.females;
   return counted === undefined ? mayHave(animals, sex) : counted > 1;
 }
-
-const stages = /* @__PURE__ */ Object.keys(classes.stage) as readonly Stage[];
 
 function occasionArises({ when }: Act, { kin }: Animals): boolean {
   return !ofBrood(when) || mayPair(kin);

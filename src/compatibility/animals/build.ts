@@ -1,14 +1,12 @@
 import type { Animals } from "../../plan";
-import { classes, type TraitValue } from "../../species";
+import type { TraitValue } from "../../species";
+import { bodyShapes } from "../../species/inner";
 
 /** What tells of which build a fish is. */
 interface Built {
   readonly party: Pick<Animals, "kind" | "family" | "order">;
   readonly "size.bodyShape"?: TraitValue<"size.bodyShape">;
 }
-
-/** Body shapes, the slenderest first. */
-const shapes = /* @__PURE__ */ Object.keys(classes.bodyShape);
 
 /**
  * Whether two are of one build, so that a rival's outline is seen in the other: fish of one order that are equally deep,
@@ -20,6 +18,6 @@ export function ofOneBuild(one: Built, other: Built): boolean {
     return false;
   const [mine, theirs] = [one["size.bodyShape"], other["size.bodyShape"]];
   if (!mine || !theirs) return true;
-  const apart = Math.abs(shapes.indexOf(mine) - shapes.indexOf(theirs));
+  const apart = Math.abs(bodyShapes.indexOf(mine) - bodyShapes.indexOf(theirs));
   return apart <= (one.party.family === other.party.family ? 1 : 0);
 }

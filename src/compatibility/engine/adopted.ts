@@ -1,4 +1,4 @@
-import type { ThresholdValues } from "../thresholds";
+import type { ThresholdValues } from "../threshold-values";
 import { answerOf } from "./judge";
 import type { PartyRole } from "./rule/finding";
 import type { PairRule } from "./rule/rule";

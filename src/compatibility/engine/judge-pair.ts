@@ -1,4 +1,4 @@
-import type { ThresholdValues } from "../thresholds";
+import type { ThresholdValues } from "../threshold-values";
 import { judge, type Run } from "./judge";
 import type { Judgement } from "./judgement";
 import type { PartyRole } from "./rule/finding";

@@ -1,5 +1,5 @@
 import { noStock, type Stock, stocksOf, traitsWeighed, weighedBy } from "../animals/stock";
-import type { ThresholdValues } from "../thresholds";
+import type { ThresholdValues } from "../threshold-values";
 import { judge, type Run } from "./judge";
 import { type Judgement, leftOpen, silent } from "./judgement";
 import { missingQuestions } from "./questions";

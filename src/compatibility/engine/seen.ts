@@ -1,5 +1,5 @@
 import { type CheckedPlan, type PlanReadings, readPlan } from "../../plan/inner";
-import type { ThresholdName, ThresholdValues } from "../thresholds";
+import type { ThresholdName, ThresholdValues } from "../threshold-values";
 import type { GivenCondition } from "./rule/finding";
 import type { Rule } from "./rule/rule";
 

@@ -1,8 +1,7 @@
 import type { Measures, Quantity, WordKind, Words } from "../../compatibility";
 import { frozen } from "../../frozen";
 import { type FactName, facts } from "../../plan";
-import { classes, type TraitPath, traitPaths } from "../../species";
-import { traitWords } from "../../species/inner";
+import { classLists, traitLabels } from "../../species/inner";
 import type { Figure } from "../figure";
 import type { Messages, Told, ToldCondition, ToldRoom, ToldWater } from "./messages";
 
@@ -366,10 +365,9 @@ function numbered(animals: number, count: number | undefined, sex: Words["sex"])
   return `${animals} ${sex}${animals === 1 ? "" : "s"}`;
 }
 
-const conjunction = /* @__PURE__ */ new Intl.ListFormat("en-GB", { type: "conjunction" });
-const disjunction = /* @__PURE__ */ new Intl.ListFormat("en-GB", { type: "disjunction" });
+const listed = (type: "conjunction" | "disjunction") => new Intl.ListFormat("en-GB", { type });
 
-const allOf = (items: readonly string[]) => conjunction.format(items);
+const allOf = (items: readonly string[]) => listed("conjunction").format(items);
 
 const groundOf = (words: { readonly value: readonly Words["ground"][] } | undefined) =>
   anyOf((words?.value ?? []).map(groundWord));
@@ -429,7 +427,7 @@ const restsOn: Messages["basis"] = {
   derived: "reckoned from what is nearest known",
 };
 
-const anyOf = (choices: readonly string[]) => disjunction.format(choices);
+const anyOf = (choices: readonly string[]) => listed("disjunction").format(choices);
 
 const foods: Readonly<Record<string, string>> = {
   dry: "dry food",
@@ -494,22 +492,17 @@ const said: { readonly [Kind in WordKind]?: { readonly [Word in Words[Kind]]?: s
   basis,
 };
 
-function labelled(): Messages["traits"] {
-  const labels = traitPaths.map((path) => [path, traitWords[path].label] as const);
-  return Object.fromEntries(labels) as Record<TraitPath, string>;
-}
-
 /** In English the words of traits are what they are called, but for their hyphens. */
 function spelled(): Messages["words"] {
-  const tables: Readonly<Record<string, object>> = {
-    ...classes,
-    basis,
-    plantHarm,
+  const lists: Readonly<Record<string, readonly string[]>> = {
+    ...classLists,
+    basis: Object.keys(basis),
+    plantHarm: Object.keys(plantHarm),
   };
   return Object.fromEntries(
-    Object.entries(tables).map(([kind, table]) => [
+    Object.entries(lists).map(([kind, list]) => [
       kind,
-      Object.fromEntries(Object.keys(table).map((word) => [word, wordIn(kind, word)])),
+      Object.fromEntries(list.map((word) => [word, wordIn(kind, word)])),
     ]),
   ) as Messages["words"];
 }
@@ -851,7 +844,7 @@ function messages(): Messages {
     basis,
     supported: (reason, of) => stopped(reason, ` (${{ ...basis, derived: "reckoned" }[of]}).`),
     unlessMarked: (of) => `Unless marked, this is ${restsOn[of]}.`,
-    traits: labelled(),
+    traits: traitLabels,
     open: {
       missing: (missing, of) => `${of}, ${allOf(missing)}`,
       disputed: (trait, of, values, planned) => {

@@ -43,7 +43,8 @@ function traitFields(section: string, traits: Readonly<Record<string, z.ZodType>
   return Object.fromEntries(
     Object.entries(traits).map(([name, value]) => {
       const path = `${section}.${name}` as TraitPath;
-      const statements = listUpTo(500, statementSchema(path, value)).optional();
+      const statement = z.lazy(() => statementSchema(path, value));
+      const statements = listUpTo(500, statement).optional();
       return [name, statements.describe(explainTrait(traitTable[path]))];
     }),
   );

@@ -1,6 +1,6 @@
 import { listOf, oneOf, positive, refusal } from "../../errors";
+import { lengthMeaning, lengthMeasure, sex as sexes } from "../traits/class-lists";
 import type { LengthMeasure, Sex } from "../traits/class-names";
-import { lengthMeaning, lengthMeasure, sex as sexes } from "../traits/classes";
 import type { AdultLength } from "./profile";
 
 /**
@@ -26,7 +26,7 @@ const standardShare = { min: 0.8, max: 0.85 } as const;
  */
 export function totalLength(length: number, measure: LengthMeasure, share?: number): AdultLength["total"] {
   positive(length, "length");
-  oneOf(measure, Object.keys(lengthMeasure), "measure");
+  oneOf(measure, lengthMeasure, "measure");
   const { min, max } = sharesOf(share);
   if (measure === "SL") return { min: length / max, max: length / min };
   return { min: length, max: isMeasuredWhole(measure) ? length : length / min };
@@ -62,7 +62,7 @@ export function standardLength(total: number, share?: number): AdultLength["tota
  */
 export function lengthsOfSex(lengths: readonly AdultLength[], sex: Sex | undefined): readonly AdultLength[] {
   if (sex === undefined) return preferred(lengths, () => true);
-  oneOf(sex, Object.keys(sexes), "sex");
+  oneOf(sex, sexes, "sex");
   return preferred(lengths, (length) => !length.sex || length.sex === sex);
 }
 
@@ -72,7 +72,7 @@ export function lengthsOfSex(lengths: readonly AdultLength[], sex: Sex | undefin
  * @throws InvalidInputError if there are none at all, or for an unknown meaning.
  */
 export function lengthsMeant(lengths: readonly AdultLength[], as: AdultLength["as"]): readonly AdultLength[] {
-  oneOf(as, Object.keys(lengthMeaning), "as");
+  oneOf(as, lengthMeaning, "as");
   return preferred(lengths, (length) => length.as === as);
 }
 

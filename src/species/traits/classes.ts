@@ -1,5 +1,9 @@
 // The words a trait may be answered with, each with one sentence that an observer can check. Ordinals ascend.
 import { frozen } from "../../frozen";
+import type * as lists from "./class-lists";
+
+/** A sentence for each word of a list, and for no other. */
+type Explained<List extends readonly string[]> = Readonly<Record<List[number], string>>;
 
 /** What sort of animal a species is. */
 export const kind = /* @__PURE__ */ frozen({
@@ -10,10 +14,12 @@ export const kind = /* @__PURE__ */ frozen({
   snail: "A snail with one coiled shell.",
   mussel: "A mussel or clam with two shells.",
   frog: "A frog that stays in the water.",
-} as const);
+} as const satisfies Explained<typeof lists.kind>);
 
 /** The sexes. */
-export const sex = /* @__PURE__ */ frozen({ male: "Male.", female: "Female." } as const);
+export const sex = /* @__PURE__ */ frozen({ male: "Male.", female: "Female." } as const satisfies Explained<
+  typeof lists.sex
+>);
 
 /** Stages of life, the youngest first. */
 export const stage = /* @__PURE__ */ frozen({
@@ -21,7 +27,7 @@ export const stage = /* @__PURE__ */ frozen({
   fry: "Hatched, feeding on the finest food.",
   juvenile: "Looks like a small adult, not yet able to breed.",
   adult: "Able to breed.",
-} as const);
+} as const satisfies Explained<typeof lists.stage>);
 
 /** What a figure of water means. */
 export const waterMeaning = /* @__PURE__ */ frozen({
@@ -31,7 +37,7 @@ export const waterMeaning = /* @__PURE__ */ frozen({
   limit: "Past this it dies or loses balance in a test.",
   wild: "Measured where the animal was found; informs only.",
   tested: "A laboratory or farm value with another purpose, such as fastest growth; informs only.",
-} as const);
+} as const satisfies Explained<typeof lists.waterMeaning>);
 
 /** What ended a test, or what a tested figure was best for. */
 export const endpoint = /* @__PURE__ */ frozen({
@@ -46,13 +52,13 @@ export const endpoint = /* @__PURE__ */ frozen({
   housing: "A laboratory or a farm keeps them so.",
   mixed: "The source pools tests of several kinds.",
   unstated: "The source does not say.",
-} as const);
+} as const satisfies Explained<typeof lists.endpoint>);
 
 /** What a length or an age means. */
 export const lengthMeaning = /* @__PURE__ */ frozen({
   usual: "What most adults reach in aquaria.",
   greatest: "The greatest on record.",
-} as const);
+} as const satisfies Explained<typeof lists.lengthMeaning>);
 
 /** What was measured. */
 export const lengthMeasure = /* @__PURE__ */ frozen({
@@ -63,14 +69,14 @@ export const lengthMeasure = /* @__PURE__ */ frozen({
   shell: "Greatest dimension of the shell.",
   disc: "Width of a ray's disc.",
   unstated: "The source does not say what was measured.",
-} as const);
+} as const satisfies Explained<typeof lists.lengthMeasure>);
 
 /** Kinds of water. */
 export const waters = /* @__PURE__ */ frozen({
   fresh: "Grown animals live in fresh water.",
   brackish: "Grown animals live where fresh water and sea water mix.",
   marine: "Grown animals live in sea water.",
-} as const);
+} as const satisfies Explained<typeof lists.waters>);
 
 /** Red List categories of the IUCN, version 3.1. */
 export const conservation = /* @__PURE__ */ frozen({
@@ -83,7 +89,7 @@ export const conservation = /* @__PURE__ */ frozen({
   LC: "Least concern.",
   DD: "Data deficient.",
   NE: "Not evaluated.",
-} as const);
+} as const satisfies Explained<typeof lists.conservation>);
 
 /** Body shapes of Froese, Thorson & Reyes 2014, J. Appl. Ichthyol. 30:78-85. */
 export const bodyShape = /* @__PURE__ */ frozen({
@@ -91,7 +97,7 @@ export const bodyShape = /* @__PURE__ */ frozen({
   elongated: "Slender: clearly longer than the usual fish.",
   fusiform: "The usual fish: a spindle.",
   "short-deep": "Clearly deeper than a spindle, up to a disc seen from the side.",
-} as const);
+} as const satisfies Explained<typeof lists.bodyShape>);
 
 /** Currents. */
 export const flow = /* @__PURE__ */ frozen({
@@ -99,35 +105,35 @@ export const flow = /* @__PURE__ */ frozen({
   gentle: "A floating leaf drifts; fine leaves of plants just move.",
   moderate: "Leaves of plants sway all the time; food is carried along.",
   strong: "Leaves lie flat in the stream; a fish must swim to stay in place.",
-} as const);
+} as const satisfies Explained<typeof lists.flow>);
 
 /** How much oxygen it needs. */
 export const oxygenNeed = /* @__PURE__ */ frozen({
   low: "Comes through a warm night without a pump.",
   ordinary: "Breathes calmly wherever the surface moves a little.",
   high: "Breathes fast or leaves its place as soon as the current or the aeration stops.",
-} as const);
+} as const satisfies Explained<typeof lists.oxygenNeed>);
 
 /** Whether it breathes air. */
 export const airBreathing = /* @__PURE__ */ frozen({
   none: "Never takes air.",
   facultative: "Takes air when the water holds little oxygen.",
   obligate: "Drowns if it cannot reach the surface.",
-} as const);
+} as const satisfies Explained<typeof lists.airBreathing>);
 
 /** Parts of the water. */
 export const zone = /* @__PURE__ */ frozen({
   surface: "The upper third of the water.",
   midwater: "The middle third of the water.",
   bottom: "On the ground or holding on to wood, leaves, stones or panes at any height.",
-} as const);
+} as const satisfies Explained<typeof lists.zone>);
 
 /** How readily it leaves the water. */
 export const jumps = /* @__PURE__ */ frozen({
   seldom: "Is hardly ever found outside the water.",
   startled: "Leaves the water when frightened or chased.",
   readily: "Jumps or climbs out without any visible cause.",
-} as const);
+} as const satisfies Explained<typeof lists.jumps>);
 
 /** What covers the ground. Grain sizes follow ISO 14688-1 (from memory). */
 export const ground = /* @__PURE__ */ frozen({
@@ -136,7 +142,7 @@ export const ground = /* @__PURE__ */ frozen({
   "fine-gravel": "Grains of 2 to 6 mm.",
   "coarse-gravel": "Grains of 6 to 20 mm.",
   pebbles: "Rounded stones of more than 20 mm.",
-} as const);
+} as const satisfies Explained<typeof lists.ground>);
 
 /** What an animal hides, sleeps or spawns in. */
 export const hide = /* @__PURE__ */ frozen({
@@ -145,7 +151,7 @@ export const hide = /* @__PURE__ */ frozen({
   wood: "A root or a branch to hang on, under or behind.",
   leaves: "Fallen leaves on the ground, or broad leaves near it.",
   rocks: "A pile of stones with gaps.",
-} as const);
+} as const satisfies Explained<typeof lists.hide>);
 
 /** Who holds a territory. */
 export const territoryHolder = /* @__PURE__ */ frozen({
@@ -153,7 +159,7 @@ export const territoryHolder = /* @__PURE__ */ frozen({
   female: "Each female holds one.",
   pair: "A breeding pair holds one together.",
   each: "Each animal holds one.",
-} as const);
+} as const satisfies Explained<typeof lists.territoryHolder>);
 
 /** What an act does. */
 export const does = /* @__PURE__ */ frozen({
@@ -163,7 +169,7 @@ export const does = /* @__PURE__ */ frozen({
   "nips-fins": "Bites pieces out of fins.",
   "rasps-mucus": "Rasps the slime coat off another's flank.",
   "robs-food": "Takes food from another's mouth or place.",
-} as const);
+} as const satisfies Explained<typeof lists.does>);
 
 /** Whom an act falls on. */
 export const target = /* @__PURE__ */ frozen({
@@ -174,7 +180,7 @@ export const target = /* @__PURE__ */ frozen({
   "long-finned": "Animals with long, trailing fins.",
   smaller: "Animals clearly smaller than itself.",
   any: "Whoever is near.",
-} as const);
+} as const satisfies Explained<typeof lists.target>);
 
 /** When an act happens; at any time where it is not said. */
 export const when = /* @__PURE__ */ frozen({
@@ -183,7 +189,7 @@ export const when = /* @__PURE__ */ frozen({
   "guarding-brood": "While it has eggs or young.",
   feeding: "At food.",
   crowded: "When the other cannot get out of its sight or reach.",
-} as const);
+} as const satisfies Explained<typeof lists.when>);
 
 /** How many of a kind belong together. */
 export const living = /* @__PURE__ */ frozen({
@@ -193,7 +199,7 @@ export const living = /* @__PURE__ */ frozen({
   group: "Several animals that seek each other but do not swim as one.",
   shoal: "Many animals that swim together.",
   either: "Alone or with its kind: it is at ease both ways.",
-} as const);
+} as const satisfies Explained<typeof lists.living>);
 
 /** Features by which one species may take another for its own. */
 export const look = /* @__PURE__ */ frozen({
@@ -207,7 +213,7 @@ export const look = /* @__PURE__ */ frozen({
   "yellow-body": "Body mostly yellow.",
   "red-and-blue-bars": "Slanting bars of red and blue.",
   "sword-tail": "Lower rays of the tail fin drawn out to a sword.",
-} as const);
+} as const satisfies Explained<typeof lists.look>);
 
 /** What it lives on. */
 export const dietType = /* @__PURE__ */ frozen({
@@ -215,7 +221,7 @@ export const dietType = /* @__PURE__ */ frozen({
   omnivore: "Lives on animals and plants.",
   carnivore: "Lives on animals.",
   detritivore: "Lives on fine dead matter and what grows on it.",
-} as const);
+} as const satisfies Explained<typeof lists.dietType>);
 
 /** Foods. */
 export const food = /* @__PURE__ */ frozen({
@@ -233,21 +239,21 @@ export const food = /* @__PURE__ */ frozen({
   plants: "Leaves, vegetables and fruit.",
   wood: "Wood, rasped.",
   detritus: "Fine dead matter.",
-} as const);
+} as const satisfies Explained<typeof lists.food>);
 
 /** How fast it comes to food. */
 export const pace = /* @__PURE__ */ frozen({
   slow: "Looks at food before it takes it; others are there first.",
   ordinary: "Comes to food with the others.",
   fast: "Is at the food first and takes most of it.",
-} as const);
+} as const satisfies Explained<typeof lists.pace>);
 
 /** When it feeds. */
 export const light = /* @__PURE__ */ frozen({
   day: "Feeds by daylight.",
   dusk: "Feeds at dusk and dawn.",
   night: "Feeds in the dark.",
-} as const);
+} as const satisfies Explained<typeof lists.light>);
 
 /** Prey among tank mates. */
 export const prey = /* @__PURE__ */ frozen({
@@ -265,7 +271,7 @@ export const prey = /* @__PURE__ */ frozen({
   mussel: "Mussels and clams.",
   frog: "Frogs.",
   tadpole: "Tadpoles.",
-} as const);
+} as const satisfies Explained<typeof lists.prey>);
 
 /** How it breeds. */
 export const reproduction = /* @__PURE__ */ frozen({
@@ -277,7 +283,7 @@ export const reproduction = /* @__PURE__ */ frozen({
   "large-young": "Bears few young, too large for small fish to swallow.",
   "broods-young": "Carries eggs on the body; the young hatch complete and live in the same water.",
   "sea-larvae": "Larvae grow up only in brackish or sea water.",
-} as const);
+} as const satisfies Explained<typeof lists.reproduction>);
 
 /** What harms it. */
 export const sensitivity = /* @__PURE__ */ frozen({
@@ -286,7 +292,7 @@ export const sensitivity = /* @__PURE__ */ frozen({
   "ammonia-nitrite": "Among the first to die in an unripe filter.",
   handling: "Harmed by nets or by being lifted into air.",
   "soft-water": "Shell or moult fails in soft, acid water.",
-} as const);
+} as const satisfies Explained<typeof lists.sensitivity>);
 
 /** How it can hurt a person. */
 export const hazard = /* @__PURE__ */ frozen({
@@ -294,4 +300,4 @@ export const hazard = /* @__PURE__ */ frozen({
   spines: "Spines or fin rays that wound a hand or catch in a net.",
   bite: "A bite that can wound a person.",
   shock: "Electric shocks that a person feels.",
-} as const);
+} as const satisfies Explained<typeof lists.hazard>);

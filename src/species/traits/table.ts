@@ -1,5 +1,6 @@
 import { frozen } from "../../frozen";
 import { type TraitDefinition, traitDefinitions } from "./definitions";
+import { traitLabels } from "./labels";
 import { traitPaths } from "./path";
 import type { TraitPath } from "./values";
 import { type TraitWords, traitWords } from "./words";
@@ -10,6 +11,9 @@ export interface Trait extends TraitDefinition, TraitWords {}
 /** Every trait by path: label, unit, classes, way of resolving. */
 export const traitTable: Readonly<Record<TraitPath, Trait>> = /* @__PURE__ */ frozen(
   /* @__PURE__ */ Object.fromEntries(
-    /* @__PURE__ */ traitPaths.map((path) => [path, { ...traitWords[path], ...traitDefinitions[path] }]),
+    /* @__PURE__ */ traitPaths.map((path) => [
+      path,
+      { label: traitLabels[path], ...traitWords[path], ...traitDefinitions[path] },
+    ]),
   ) as Record<TraitPath, Trait>,
 );

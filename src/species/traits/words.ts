@@ -13,253 +13,201 @@ export interface TraitWords {
   readonly term?: string;
 }
 
-/** What a reader must know of each trait. */
-export const traitWords: Readonly<Record<TraitPath, TraitWords>> = /* @__PURE__ */ frozen({
+/** What a reader must know of each trait beside its label. */
+export const traitWords: Readonly<Record<TraitPath, Omit<TraitWords, "label">>> = /* @__PURE__ */ frozen({
   "origin.regions": {
-    label: "native range",
     about: "Countries, islands, rivers or lakes it is native to, one a statement.",
     term: "http://rs.tdwg.org/dwc/terms/locality",
   },
   "origin.waters": {
-    label: "waters",
     about: "The kinds of water it lives in.",
     classes: classes.waters,
     term: "http://rs.tdwg.org/dwc/terms/habitat",
   },
   "origin.conservation": {
-    label: "conservation status",
     about: "Red List category of the IUCN and the year of assessment.",
     classes: classes.conservation,
   },
   "size.adultLength": {
-    label: "adult length",
     about: "Length of grown animals, by sex and by what was measured.",
     term: "http://purl.org/obo/owlATOL_0001660",
   },
   "size.standardShare": {
-    label: "standard length",
     about: "Standard length as a share of total length.",
   },
   "size.bodyShape": {
-    label: "body shape",
     about: "The outline seen from the side.",
     classes: classes.bodyShape,
   },
   "size.bodyDepthShare": {
-    label: "body depth",
     about: "Greatest depth of the body as a share of standard length.",
   },
   "size.lengthWeight": {
-    label: "length and weight",
     about: "The constants of weight in g = a × (total length in cm) ^ b.",
     term: "http://purl.obolibrary.org/obo/VT_0001259",
   },
   "size.lifespan": {
-    label: "lifespan",
     about: "The age it reaches under good care, usually and at most.",
     term: "http://purl.obolibrary.org/obo/PATO_0000050",
   },
   "water.temperature": {
-    label: "temperature",
     about: "Temperature of the water.",
     term: "http://eol.org/schema/terms/WaterTemperature",
   },
   "water.pH": {
-    label: "pH",
     about: "Acidity of the water.",
     term: "http://eol.org/schema/terms/pH",
   },
   "water.generalHardness": {
-    label: "general hardness",
     about: "Calcium and magnesium in the water.",
   },
   "water.salinity": {
-    label: "salinity",
     about: "Salt in the water; fresh water holds less than 0.5 g/kg.",
     term: "http://eol.org/schema/terms/Salinity",
   },
   "water.flow": {
-    label: "current",
     about: "The currents it is kept in: below them it lacks movement or oxygen, above them it tires.",
     classes: classes.flow,
   },
   "water.oxygenNeed": {
-    label: "oxygen need",
     about: "How soon it shows distress when the water is no longer moved.",
     classes: classes.oxygenNeed,
   },
   "water.airBreathing": {
-    label: "air breathing",
     about: "Whether it takes air at the surface, and from which stage on.",
     classes: classes.airBreathing,
   },
   "space.baseLength": {
-    label: "tank length",
     about: "The shortest tank for the stated number of adults, by the size it is sold as.",
   },
   "space.footprint": {
-    label: "tank floor",
     about: "The least floor for the stated number of adults, the number that the tank length is stated for.",
   },
   "space.furtherFootprint": {
-    label: "further floor",
     about: "The floor that each animal past the stated number adds.",
   },
   "space.height": {
-    label: "tank height",
     about: "The least height of the tank.",
   },
   "space.zones": {
-    label: "zones",
     about: "Where in the water it spends most of its time, one zone a statement.",
     classes: classes.zone,
     term: "http://rs.tdwg.org/dwc/terms/habitat",
   },
   "space.cover": {
-    label: "cover",
     about: "The least share of the plan area with plants, roots, stones or floating leaves to hide in.",
   },
   "space.openWater": {
-    label: "open water",
     about: "The least share of the plan area free to swim in; floating leaves may cover it.",
   },
   "space.grownInPlants": {
-    label: "grown-in plants",
     about: "Stays pale, hides or starves unless the planting is dense and established.",
   },
   "space.substrate": {
-    label: "ground",
     about:
       'Grounds it needs one of, one a statement: on others its barbels wear, or it cannot dig, sift or spawn; "none" if any will do.',
     classes: classes.ground,
   },
   "space.hides": {
-    label: "hiding places",
     about:
       'What each holder needs to hide, sleep or spawn in, and how many; any of the kinds listed serves; "none" if it uses none.',
     classes: classes.hide,
   },
   "space.jumps": {
-    label: "leaving the water",
     about: "How readily it leaves the water, by jumping or climbing.",
     classes: classes.jumps,
   },
   "space.territory": {
-    label: "territory",
     about: 'The floor or wall that one holder defends, and where; "none" if it holds none.',
     classes: classes.territoryHolder,
   },
   "temperament.acts": {
-    label: "acts",
     about: 'What it does to others, to whom and when; "none" if it is known to leave all others alone.',
     classes: classes.does,
   },
   "temperament.shy": {
-    label: "shyness",
     about: "Stays hidden or pale in a bare tank or beside restless company.",
   },
   "temperament.varies": {
-    label: "individual difference",
     about: "Individuals differ so much that one may do what the next never does.",
   },
   "social.living": {
-    label: "way of living",
     about: "How many of its kind belong together.",
     classes: classes.living,
     term: "http://eol.org/schema/terms/SocialSystem",
   },
   "social.group": {
-    label: "group size",
     about: "The least number to keep, and numbers to avoid because one animal then takes all the harm.",
     term: "http://eol.org/schema/terms/SocialGroupSize",
   },
   "social.femalesPerMale": {
-    label: "females for each male",
     about: "The least number of females to one male; 0 where the ratio does not matter.",
   },
   "social.settledBy": {
-    label: "settled by company",
     about: "Comes out of hiding only where calm fish swim in the open water.",
   },
   "social.settles": {
-    label: "settles others",
     about: "Swims calmly in the open and so brings shy fish out of hiding.",
   },
   "appearance.looks": {
-    label: "markings",
     about: "Markings or outlines by which another species may take it for its own.",
     classes: classes.look,
   },
   "appearance.longFins": {
-    label: "long fins",
     about: "A fin, wild or bred, trails or is drawn out far enough for another fish to seize.",
   },
   "diet.type": {
-    label: "diet",
     about: "What it lives on.",
     classes: classes.dietType,
     term: "http://eol.org/schema/terms/Diet",
   },
   "diet.foods": {
-    label: "foods",
     about: "What it takes, one food a statement.",
     classes: classes.food,
   },
   "diet.reach": {
-    label: "feeding place",
     about: "Where it takes food, one place a statement.",
     classes: classes.zone,
   },
   "diet.pace": {
-    label: "feeding pace",
     about: "How fast it comes to food.",
     classes: classes.pace,
   },
   "diet.light": {
-    label: "feeding time",
     about: "When it feeds, one time a statement.",
     classes: classes.light,
   },
   "predation.eats": {
-    label: "prey among tank mates",
     about:
       'Living tank mates it swallows or picks apart, and up to which length; "none" if it eats no such animal.',
     classes: classes.prey,
     term: "http://purl.obolibrary.org/obo/RO_0002439",
   },
   "reproduction.mode": {
-    label: "reproduction",
     about: "How it breeds.",
     classes: classes.reproduction,
   },
   "reproduction.interbreedsWith": {
-    label: "interbreeds with",
     about: 'The id of a species with which it has offspring in a tank, or "none".',
   },
   "effects.digs": {
-    label: "digging",
     about: "Moves gravel or sand so that plants loosen or the water clouds.",
   },
   "effects.uproots": {
-    label: "uprooting",
     about: "Pulls rooted plants out.",
   },
   "effects.eatsPlants": {
-    label: "plant eating",
     about: "Eats leaves of healthy plants even when well fed.",
   },
   "care.sensitive": {
-    label: "sensitive to",
     about: "What harms it sooner than its tank mates.",
     classes: classes.sensitivity,
   },
   "care.hazards": {
-    label: "hazards to people",
     about: "How it can hurt a person.",
     classes: classes.hazard,
   },
   "care.rehoming": {
-    label: "rehoming",
     about: "What to know before buying an animal that may have to move on.",
   },
 });

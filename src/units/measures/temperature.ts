@@ -1,4 +1,5 @@
 import type { Measure as Definition } from "convert-units";
+import { zeroCelsius } from "../kelvin";
 import { multiples } from "../multiples";
 
 /** Degree Celsius, degree Fahrenheit, kelvin. */
@@ -19,14 +20,14 @@ export const temperature: Definition<string, string> = {
   anchors: {
     celsius: {
       fahrenheit: { transform: (t, n) => n.add(n.div(n.mul(t, 9), 5), 32) },
-      kelvin: { transform: (t, n) => n.add(t, 273.15) },
+      kelvin: { transform: (t, n) => n.add(t, zeroCelsius) },
     },
     fahrenheit: {
       celsius: { transform: (t, n) => n.div(n.mul(n.sub(t, 32), 5), 9) },
       kelvin: { transform: (t, n) => n.div(n.mul(n.add(t, 459.67), 5), 9) },
     },
     kelvin: {
-      celsius: { transform: (t, n) => n.sub(t, 273.15) },
+      celsius: { transform: (t, n) => n.sub(t, zeroCelsius) },
       fahrenheit: { transform: (t, n) => n.sub(n.div(n.mul(t, 9), 5), 459.67) },
     },
   },

@@ -12,7 +12,7 @@ import { pairJudge } from "../../../src/compatibility/engine/judge-pair";
 import { planJudge } from "../../../src/compatibility/engine/judge-plan";
 import type { Judgement } from "../../../src/compatibility/engine/judgement";
 import { subjectOf } from "../../../src/compatibility/engine/subject";
-import { thresholdValues } from "../../../src/compatibility/thresholds";
+import { thresholdValues } from "../../../src/compatibility/threshold-values";
 import type { Group, Party, Plan } from "../../../src/plan";
 import { checkedPair, checkedPlan } from "../../../src/plan/inner";
 import {

@@ -4,8 +4,7 @@ import { describe, expect, test } from "vitest";
 import type { Verdict } from "../../../src/compatibility";
 import { describeIn, english, profileMarkdownIn, sentenceIn } from "../../../src/report";
 import { escaped } from "../../../src/report/layout";
-import { classes, factAt, type SpeciesProfile } from "../../../src/species";
-import { traitWords } from "../../../src/species/inner";
+import { classes, factAt, type SpeciesProfile, traitTable } from "../../../src/species";
 import { everyKind, pairVerdicts, planVerdicts } from "../verdicts";
 import { pseudo, unmarked } from "./pseudo";
 
@@ -94,7 +93,7 @@ const englishTexts = [
   ...["have a tank ", "Past ", "residual-current device", "your plan does not say", "free to swim in"],
 ];
 const explanations = [
-  ...Object.values(traitWords).flatMap(({ label, about }) => [label, about].filter(isProse)),
+  ...Object.values(traitTable).flatMap(({ label, about }) => [label, about].filter(isProse)),
   ...textsIn(Object.values(classes)).filter(isProse),
 ];
 

@@ -1,7 +1,7 @@
 import { InvalidInputError, type Problem } from "../../../errors";
 import { frozen } from "../../../frozen";
 import type { PlanReadings } from "../../../plan/inner";
-import type { ThresholdName } from "../../thresholds";
+import type { ThresholdName } from "../../threshold-values";
 import type { MeasureKinds } from "./measures";
 import type { Rule, RuleWay, SideTraits, TypedRule } from "./rule";
 import { ruleProblems } from "./rule-problems";

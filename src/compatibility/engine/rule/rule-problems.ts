@@ -1,7 +1,7 @@
 import type { Problem } from "../../../errors";
 import { isReading } from "../../../plan/inner";
 import { traitPaths } from "../../../species";
-import { thresholds } from "../../thresholds";
+import { numbers } from "../../threshold-values";
 import type { RuleWay } from "./rule";
 import { isWeight } from "./weight";
 
@@ -66,7 +66,7 @@ export function ruleProblems(rule: unknown, path: Path): readonly Problem[] {
     ),
     refuse(
       !Array.isArray(decidesBy) ||
-        !decidesBy.every((name: unknown) => typeof name === "string" && Object.hasOwn(thresholds, name)),
+        !decidesBy.every((name: unknown) => typeof name === "string" && Object.hasOwn(numbers, name)),
       [...path, "decidesBy"],
       "names of thresholds",
       decidesBy,

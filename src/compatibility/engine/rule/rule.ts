@@ -2,7 +2,7 @@ import type { Animals } from "../../../plan";
 import type { PlanReadings } from "../../../plan/inner";
 import type { TraitPath, TraitValue } from "../../../species";
 import type { Stock } from "../../animals/stock";
-import type { ThresholdName } from "../../thresholds";
+import type { ThresholdName } from "../../threshold-values";
 import type { GivenCondition, Judged } from "./finding";
 import type { MeasureKinds } from "./measures";
 import type { Weight } from "./weight";

@@ -1,5 +1,6 @@
 import { mayHave } from "../../../plan/inner";
-import { type Act, classes, type Sex } from "../../../species";
+import type { Act, Sex } from "../../../species";
+import { sexes } from "../../../species/inner";
 import { canHappen, ofBrood, reaches } from "../../animals/acts";
 import { ofOneBuild } from "../../animals/build";
 import { placeOf } from "../../animals/rivals";
@@ -90,5 +91,3 @@ function unmarkedSex(from: Marked, to: Marked): GivenCondition | undefined {
   const free = sexes.find((each) => !shareAny(shown(from), shown(to, each)));
   return free && { on: "group.sex", of: "to", wanted: { oneOf: [free] } };
 }
-
-const sexes = /* @__PURE__ */ Object.keys(classes.sex) as readonly Sex[];

@@ -6,7 +6,7 @@ import { placeOf } from "../../animals/rivals";
 import { defineRule } from "../../engine/rule/define-rule";
 import type { GivenCondition } from "../../engine/rule/finding";
 import type { SeenParty } from "../../engine/rule/rule";
-import type { ThresholdValues } from "../../thresholds";
+import type { ThresholdValues } from "../../threshold-values";
 import { judgedBySex } from "../shared/by-sex";
 import { coverBeside } from "../shared/cover-beside";
 import { type ActAnswer, actMeasures, judgeTowards, restricts, roomAndSight } from "../shared/judge-act";

@@ -7,7 +7,7 @@ import { wantedBy, wantedKin } from "../../animals/wanted";
 import { defineRule } from "../../engine/rule/define-rule";
 import type { Judged } from "../../engine/rule/finding";
 import type { SeenParty } from "../../engine/rule/rule";
-import type { ThresholdName } from "../../thresholds";
+import type { ThresholdName } from "../../threshold-values";
 import { judgedBySex } from "../shared/by-sex";
 import { fateOf, isTooDeep, mealMeasures, type Reach, reachOf } from "../shared/meal";
 import { shareAny } from "../shared/share-any";

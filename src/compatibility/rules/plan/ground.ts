@@ -1,7 +1,5 @@
-import { classes } from "../../../species";
+import { grounds } from "../../../species/inner";
 import { defineRule } from "../../engine/rule/define-rule";
-
-const grounds = Object.keys(classes.ground);
 
 /** Restricts to the grounds that do not wear its barbels and in which it can dig, sift or spawn. */
 export const ground = /* @__PURE__ */ defineRule({

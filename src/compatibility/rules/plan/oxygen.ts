@@ -4,7 +4,7 @@ import { oxygenSaturation } from "../../../water";
 import { oxygenDemandOf, type Stock } from "../../animals/stock";
 import { wantedBy } from "../../animals/wanted";
 import { defineRule } from "../../engine/rule/define-rule";
-import type { ThresholdName } from "../../thresholds";
+import type { ThresholdName } from "../../threshold-values";
 
 const limits = {
   low: "oxygenForLow",

@@ -1,0 +1,21 @@
+// Of what the shapes of a plan and of a party are made.
+import type { ObjectShape, Shape } from "./shape";
+
+/** Yes or no. */
+export const yesOrNo: Shape = { is: "yes-or-no" };
+/** A number of animals, a million at most. */
+export const count = (min: number): Shape => ({ is: "count", min, max: 1_000_000 });
+/** A length of animals. */
+export const bodyLength: Shape = { is: "number", above: 0, max: 1000, unit: "cm" };
+/** A name or an id. */
+export const text: Shape = { is: "text", longest: 120 };
+/** What individuals are like. */
+export const temper: Shape = { is: "word", words: ["shyer", "typical", "bolder", "bully"] };
+/** One of some words. */
+export const word = (words: readonly string[]): Shape => ({ is: "word", words });
+/** An object with these fields and no others. */
+export const object = (fields: ObjectShape["fields"], required: readonly string[] = []): ObjectShape => ({
+  is: "object",
+  fields,
+  required,
+});

@@ -1,0 +1,3 @@
+/** What the floors above share of units; no part of the public surface. */
+export { kelvins } from "./kelvin";
+export { micrometres } from "./measures/length";

@@ -1,0 +1,23 @@
+import { expect, test, vi } from "vitest";
+import { frozenWhenRead, once } from "../src/later";
+
+test("what is made once is made at the first call, be it undefined", () => {
+  const make = vi.fn(() => undefined);
+  const get = once(make);
+  expect(make).not.toHaveBeenCalled();
+  expect([get(), get()]).toStrictEqual([undefined, undefined]);
+  expect(make).toHaveBeenCalledTimes(1);
+});
+
+test("a field is made when it is read, and no other", () => {
+  const [first, second] = [vi.fn(() => ({ of: 1 })), vi.fn(() => 2)];
+  const held: Readonly<Record<string, unknown>> = frozenWhenRead({}, [
+    ["first", first],
+    ["second", second],
+  ]);
+  expect(held.first).toBe(held.first);
+  expect(first).toHaveBeenCalledTimes(1);
+  expect(second).not.toHaveBeenCalled();
+  expect(Object.isFrozen(held)).toBe(true);
+  expect(JSON.stringify(held)).toBe('{"first":{"of":1},"second":2}');
+});
