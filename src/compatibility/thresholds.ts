@@ -21,11 +21,23 @@ export const thresholds = /* @__PURE__ */ frozen({
     about: "How far each end of a kept temperature gives way.",
     source: `${commonPractice}: handbook figures are rounded to whole degrees, and this is half of one`,
   },
+  givesHotDay: {
+    value: 2,
+    unit: "K",
+    about: "How far the upper end of a kept temperature gives way on hot days.",
+    source: `${commonPractice}; Brungs & Jones 1977, EPA-600/3-77-061, from memory: a third of the way from the best temperature to the deadly one for a week`,
+  },
+  givesCoolSeason: {
+    value: 1,
+    unit: "K",
+    about: "How far the lower end of a kept temperature gives way in a cool season.",
+    source: `${commonPractice}: a heater holds its setting within a degree`,
+  },
   leastTemperature: {
-    value: 0.5,
+    value: 1.5,
     unit: "K",
     about: "The least width of a temperature range that a heater and a room can hold.",
-    source: `${commonPractice}: the switching range of a thermostat`,
+    source: `${commonPractice}: the switching range of a thermostat, and what a room adds by day`,
   },
   sharedTemperature: {
     value: 2,
@@ -40,10 +52,10 @@ export const thresholds = /* @__PURE__ */ frozen({
     source: `${commonPractice}: handbook figures are rounded to halves`,
   },
   leastPH: {
-    value: 0.2,
+    value: 0.5,
     unit: "",
     about: "The least width of a pH range that can be held.",
-    source: `${commonPractice}: pH moves by more than that from morning to evening in a planted tank`,
+    source: `${commonPractice}: pH moves by as much from morning to evening in a planted tank`,
   },
   sharedPH: {
     value: 0.5,
@@ -130,6 +142,24 @@ export const thresholds = /* @__PURE__ */ frozen({
     unit: "1",
     about: "Below this share of the least run or floor no furnishing helps.",
     source: `${commonPractice}: published answers refuse tanks at 0.07 to 0.22 of it and accept 0.49 and more`,
+  },
+  nearlyLong: {
+    value: 0.9,
+    unit: "1",
+    about: "From this share of the least run on, a tank that is shorter is worth knowing and no more.",
+    source: `${commonPractice}: figures are told in the lengths that tanks are sold in, a fifth apart, and this is half of it`,
+  },
+  nearlyWide: {
+    value: 0.85,
+    unit: "1",
+    about: "From this share of a least floor on, a floor that is smaller is worth knowing and no more.",
+    source: `${commonPractice}: the floors of tanks that are sold are a third apart, and this is half of it`,
+  },
+  judgedByEye: {
+    value: 0.8,
+    unit: "1",
+    about: "From this share of the open water that is needed on, less is worth knowing and no more.",
+    source: `${commonPractice}: nobody judges a share of the tank by eye to better than a tenth of it`,
   },
   coverInsteadOfCompany: {
     value: 1.5,
