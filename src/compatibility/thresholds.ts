@@ -134,7 +134,8 @@ export const thresholds = /* @__PURE__ */ frozen({
   muchSmaller: {
     value: 0.5,
     unit: "1",
-    about: "Below this share of a fin nipper's length another cannot hold its own.",
+    about:
+      "Below this share of its length another cannot hold its own against a fin nipper, nor frighten a shy animal.",
     source: commonPractice,
   },
   farTooSmall: {

@@ -10,7 +10,10 @@ type Grazer = SeenParty<"temperament.acts", "diet.foods">;
 
 const greens: TraitValue<"diet.foods"> = ["algae", "plants"];
 
-/** Flat or broad flanks and slow swimmers suffer; small spindles that keep moving are let alone. */
+/**
+ * Slow swimmers suffer, and flat or broad flanks; small spindles and whoever is quick are let alone. Who rasps only where
+ * it finds too little is worth knowing.
+ */
 export const mucusGrazing = /* @__PURE__ */ defineRule({
   id: "mucus-grazing",
   question: "Does it rasp the slime coat off the other's flank?",
@@ -18,15 +21,17 @@ export const mucusGrazing = /* @__PURE__ */ defineRule({
   needs: { from: ["temperament.acts"], to: ["size.adultLength"] },
   uses: { from: ["diet.foods"], to: ["size.bodyShape", "diet.pace"] },
   decidesBy: ["broadFlank"],
-  mayYield: ["blocking", "restricting"],
+  mayYield: ["blocking", "restricting", "advisory"],
   judge: ({ from, to, thresholds }) => {
     const acts = from["temperament.acts"].filter(({ does }) => does === "rasps-mucus");
     const [act] = acts.filter((rasping) => canHappen(rasping, from.party, to.party));
     if (!act || to.party.kind !== "fish" || isOne(from.party, to.party)) return [];
     const flat = (to["size.bodyShape"] ?? "short-deep") === "short-deep";
-    const slow = (to["diet.pace"] ?? "slow") === "slow";
+    const pace = to["diet.pace"] ?? "slow";
     const broad = grownLength(to.party, to["size.adultLength"]) >= thresholds.broadFlank;
-    if (!flat && !slow && !broad) return [];
+    const isLetAlone = pace === "fast" || (pace !== "slow" && !flat && !broad);
+    if (isLetAlone) return [];
+    if (act.when === "crowded") return [{ weight: "advisory", watchFor: "torn fins" }];
     const condition = removedBy(act, from);
     return [
       condition
