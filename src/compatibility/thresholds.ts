@@ -34,10 +34,10 @@ export const thresholds = /* @__PURE__ */ frozen({
     source: `${commonPractice}: a heater holds its setting within a degree`,
   },
   leastTemperature: {
-    value: 1.5,
+    value: 0.5,
     unit: "K",
     about: "The least width of a temperature range that a heater and a room can hold.",
-    source: `${commonPractice}: the switching range of a thermostat, and what a room adds by day`,
+    source: `${commonPractice}: the switching range of a thermostat`,
   },
   sharedTemperature: {
     value: 2,

@@ -137,7 +137,7 @@ const cases: Readonly<
     other: "restricting",
   },
   givesTemperature: {
-    judge: apart("water.temperature", [18, 22], [21.5, 26]),
+    judge: apart("water.temperature", [18, 22], [22.5, 26]),
     answer: "restricting",
     changed: 0.4,
     other: "blocking",
@@ -155,9 +155,9 @@ const cases: Readonly<
     other: "conditional",
   },
   leastTemperature: {
-    judge: apart("water.temperature", [18, 22], [21.5, 26]),
+    judge: apart("water.temperature", [18, 22], [22.5, 26]),
     answer: "restricting",
-    changed: 1.6,
+    changed: 0.6,
     other: "blocking",
   },
   sharedPH: {

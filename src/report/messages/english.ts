@@ -642,8 +642,10 @@ function messages(): Messages {
         const text = `${from} ${verb(fromMany, "bites", "bite")} pieces out of the fins of ${to}`;
         return weight === "blocking" ? `${text}: choose company that does not nip.` : `${text} now and then.`;
       },
-      "mucus-grazing": ({ from, fromMany, to, oneKind }) =>
-        `${from} ${verb(fromMany, "rasps", "rasp")} the slime coat off the flanks of ${oneKind ? `${their(fromMany)} own kind` : to}.`,
+      "mucus-grazing": ({ weight, from, fromMany, to, oneKind }) => {
+        const text = `${from} ${verb(fromMany, "rasps", "rasp")} the slime coat off the flanks of ${oneKind ? `${their(fromMany)} own kind` : to}`;
+        return weight === "advisory" ? `${text} where there is too little to graze.` : `${text}.`;
+      },
       "territory-contest": ({ from, to, measures }) =>
         `${from} and ${to} both defend a place ${whereabouts(measures.zone)}.`,
       "size-and-pace": ({ from, fromMany, to, measures, figure }) =>

@@ -11,8 +11,8 @@ type Grazer = SeenParty<"temperament.acts", "diet.foods">;
 const greens: TraitValue<"diet.foods"> = ["algae", "plants"];
 
 /**
- * Slow swimmers suffer, and flat or broad flanks; small spindles and whoever is quick are let alone. Who rasps only where
- * it finds too little is worth knowing.
+ * Slow swimmers suffer, and flat or broad flanks; small spindles that keep moving are let alone, and whatever is small and
+ * quick. Who rasps only where it finds too little is worth knowing beside all that are not slow.
  */
 export const mucusGrazing = /* @__PURE__ */ defineRule({
   id: "mucus-grazing",
@@ -29,9 +29,9 @@ export const mucusGrazing = /* @__PURE__ */ defineRule({
     const flat = (to["size.bodyShape"] ?? "short-deep") === "short-deep";
     const pace = to["diet.pace"] ?? "slow";
     const broad = grownLength(to.party, to["size.adultLength"]) >= thresholds.broadFlank;
-    const isLetAlone = pace === "fast" || (pace !== "slow" && !flat && !broad);
+    const isLetAlone = !broad && (pace === "fast" || (pace !== "slow" && !flat));
     if (isLetAlone) return [];
-    if (act.when === "crowded") return [{ weight: "advisory", watchFor: "torn fins" }];
+    if (act.when === "crowded" && pace !== "slow") return [{ weight: "advisory", watchFor: "torn fins" }];
     const condition = removedBy(act, from);
     return [
       condition

@@ -38,50 +38,47 @@ test("fish that share less live in what each end gives way to, and aim at what t
   ]);
 });
 
-test("fish that share half a degree live in that and half a degree to either side", () => {
-  const verdict = beside(kept(18, 22), kept(21.5, 28));
+test("fish that share nothing meet where half a degree from either side is enough, in the middle of it", () => {
+  const verdict = beside(kept(18, 22), kept(22.5, 28));
   expect(verdict.findings).toMatchObject([
-    { weight: "restricting", condition: { wanted: { min: 21, max: 22.5 } } },
+    { weight: "restricting", condition: { wanted: { min: 22, max: 22.5 } } },
   ]);
-  expect(verdict.conditions).toMatchObject([{ aim: { min: 21.5, max: 22 } }]);
+  expect(verdict.conditions).toMatchObject([{ aim: { min: 22.25, max: 22.25 } }]);
 });
 
-test("water that no heater holds blocks: spans that only touch", () => {
-  expect(beside(kept(18, 22), kept(22, 28)).findings).toMatchObject([
+test("water that no heater holds blocks: less than half a degree between them", () => {
+  expect(beside(kept(18, 22), kept(22.6, 28)).findings).toMatchObject([
     {
       weight: "blocking",
       from: 0,
       to: 1,
-      measures: { from: { min: 18, max: 22 }, to: { min: 22, max: 28 } },
+      measures: { from: { min: 18, max: 22 }, to: { min: 22.6, max: 28 } },
     },
   ]);
   expect(beside(kept(18, 22), kept(26, 28)).outcome).toBe("unsuitable");
 });
 
-test("an end that is a handbook's class gives way by twice as much, and spans meet in the middle of it", () => {
+test("an end that is a handbook's class gives way by twice as much", () => {
   const asClass = kept(18, 22, { precision: { max: "class" } });
-  const other = kept(22.5, 28, { precision: { min: "class" } });
-  expect(weights(kept(18, 22), other)).toEqual(["blocking"]);
-  const verdict = beside(asClass, other);
-  expect(verdict.findings).toMatchObject([
-    { weight: "restricting", condition: { wanted: { min: 21.5, max: 23 } } },
+  expect(weights(kept(18, 22), kept(23, 28))).toEqual(["blocking"]);
+  expect(beside(asClass, kept(23, 28)).findings).toMatchObject([
+    { weight: "restricting", condition: { wanted: { min: 22.5, max: 23 } } },
   ]);
-  expect(verdict.conditions).toMatchObject([{ aim: { min: 22.25, max: 22.25 } }]);
-  expect(weights(kept(18, 22, { precision: { min: "class" } }), other)).toEqual(["blocking"]);
+  expect(weights(kept(18, 22, { precision: { min: "class" } }), kept(23, 28))).toEqual(["blocking"]);
 });
 
 describe("a limit", () => {
   test("is never passed, however far the end would give way", () => {
-    expect(beside(kept(20, 24, { limit: { max: 24.2 } }), kept(23, 28)).findings).toMatchObject([
-      { weight: "restricting", condition: { wanted: { min: 22.5, max: 24.2 } } },
+    expect(beside(kept(20, 24, { limit: { max: 24.2 } }), kept(23.5, 28)).findings).toMatchObject([
+      { weight: "restricting", condition: { wanted: { min: 23, max: 24.2 } } },
     ]);
-    expect(weights(kept(20, 24, { limit: { max: 24.2 } }), kept(23.5, 28))).toEqual(["blocking"]);
-    expect(weights(kept(20, 24, { limit: { max: 30 } }), kept(23.5, 28))).toEqual(["restricting"]);
+    expect(weights(kept(20, 24, { limit: { max: 24.2 } }), kept(24.5, 28))).toEqual(["blocking"]);
+    expect(weights(kept(20, 24, { limit: { max: 30 } }), kept(24.5, 28))).toEqual(["restricting"]);
   });
 
   test("holds for classes as well", () => {
     const asClass = kept(20, 24, { limit: { max: 24.2 }, precision: { max: "class" } });
-    expect(weights(asClass, kept(23.5, 28))).toEqual(["blocking"]);
+    expect(weights(asClass, kept(24.5, 28))).toEqual(["blocking"]);
   });
 });
 
