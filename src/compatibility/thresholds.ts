@@ -135,7 +135,7 @@ export const thresholds = /* @__PURE__ */ frozen({
     value: 0.5,
     unit: "1",
     about:
-      "Below this share of its length another cannot hold its own against a fin nipper, nor frighten a shy animal.",
+      "Below this share of its length another cannot hold its own against a fin nipper, nor drive or frighten it.",
     source: commonPractice,
   },
   farTooSmall: {

@@ -322,7 +322,11 @@ const cases: Readonly<
     judge: inCover(
       actsOthers,
       { "temperament.acts": [{ does: "chases", target: "any" }], "space.zones": ["bottom"] },
-      { "temperament.acts": [], "space.zones": ["bottom"] },
+      {
+        "temperament.acts": [],
+        "space.zones": ["bottom"],
+        "diet.pace": "fast",
+      },
     ),
     answer: "suitable",
     changed: 0.31,

@@ -16,7 +16,8 @@ type Answer = Judged<"blocking" | "advisory">;
 const ownKind: readonly Act["target"][] = ["own-sex", "other-sex", "own-kind", "any"];
 
 /**
- * Long fins are bitten until they are gone; who nips anyone wears out those that are slow or much smaller. Whoever is about
+ * Long fins are bitten until they are gone; who nips anyone wears out those that are slow or much smaller, and claws wear
+ * out whatever shorter rests beside them on the ground. Whoever is about
  * at night also comes to those that sleep in the next part of the water, and nobody can tell whether it finds them. Its own
  * kind holds its own.
  */
@@ -64,12 +65,20 @@ function fate(
   { muchSmaller }: { readonly muchSmaller: number },
 ): Answer {
   const always = acts.filter(({ when = "always" }) => when === "always");
-  const slow = (to["diet.pace"] ?? "slow") === "slow";
   const length = preyLength(to.party, to["size.adultLength"]) ?? 0;
   const small = length < decimal(muchSmaller * grownLength(from.party, from["size.adultLength"]));
+  const slow = (to["diet.pace"] ?? "slow") === "slow" || restsWithinClaws(from, to);
   if ((slow || small) && always.some(({ target }) => target === "any"))
     return { weight: "blocking", watchFor: "torn fins" };
   if (!always.some(({ target }) => target === "any" || target === "long-finned") || !long) return toKnow;
   const instead = { on: "group.longFins", of: "to", wanted: { oneOf: [false] } } as const;
   return { weight: "blocking", watchFor: "torn fins", instead };
+}
+
+/** Whether it lives on the ground alone, beside the claws of what is longer. */
+function restsWithinClaws(from: Nipper, to: Other): boolean {
+  const hasClaws = from.party.kind === "crayfish" || from.party.kind === "crab";
+  const onTheGround = to["space.zones"]?.every((zone) => zone === "bottom") ?? true;
+  const length = preyLength(to.party, to["size.adultLength"]) ?? 0;
+  return hasClaws && onTheGround && length < grownLength(from.party, from["size.adultLength"]);
 }
