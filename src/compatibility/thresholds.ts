@@ -156,12 +156,6 @@ export const thresholds = /* @__PURE__ */ frozen({
     about: "From this share of a least floor on, a floor that is smaller is worth knowing and no more.",
     source: `${commonPractice}: the floors of tanks that are sold are a third apart, and this is half of it`,
   },
-  judgedByEye: {
-    value: 0.8,
-    unit: "1",
-    about: "From this share of the open water that is needed on, less is worth knowing and no more.",
-    source: `${commonPractice}: nobody judges a share of the tank by eye to better than a tenth of it`,
-  },
   coverInsteadOfCompany: {
     value: 1.5,
     unit: "1",

@@ -458,12 +458,6 @@ const kept: Readonly<Record<string, Kept>> = {
       hides: { shells: 20, rocks: 3 },
     },
   },
-  "two fantail goldfish in 240 l": {
-    size: [120, 40, 50],
-    water: [20, 7.4, 12, 16, 25],
-    animals: { "carassius-auratus": { unsexed: 2, form: "fantail" } },
-    tank: { cover: 0.4, openWater: 0.5, filter: { mediaArea: 8, age: 200 } },
-  },
   "ember tetras and cherry shrimps in 54 l": {
     size: [60, 30, 30],
     water: [24, 6.8, 6, 23, 27],
@@ -556,12 +550,6 @@ const kept: Readonly<Record<string, Kept>> = {
       "mikrogeophagus-ramirezi": { males: 1, females: 1 },
     },
     tank: { cover: 0.4, openWater: 0.5, filter: { mediaArea: 5, age: 200 } },
-  },
-  "scissortails and zebra loaches in 300 l": {
-    size: [120, 50, 50],
-    water: [25, 6.9, 8, 23, 27],
-    animals: { "rasbora-trilineata": 10, "botia-striata": 6 },
-    tank: { cover: 0.4, openWater: 0.5, filter: { mediaArea: 7, age: 200 } },
   },
   "Endlers alone, males and females, in 54 l": {
     size: [60, 30, 30],

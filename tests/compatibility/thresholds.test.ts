@@ -23,7 +23,6 @@ import { cautionFloor } from "../../src/compatibility/rules/plan/caution-floor";
 import { footprint } from "../../src/compatibility/rules/plan/footprint";
 import { height } from "../../src/compatibility/rules/plan/height";
 import { longestRun } from "../../src/compatibility/rules/plan/longest-run";
-import { openWater } from "../../src/compatibility/rules/plan/open-water";
 import { oxygen } from "../../src/compatibility/rules/plan/oxygen";
 import { settlingCompany } from "../../src/compatibility/rules/plan/settling-company";
 import { waterTemperature } from "../../src/compatibility/rules/plan/water-temperature";
@@ -280,16 +279,6 @@ const cases: Readonly<
     },
     answer: "advisory",
     changed: 0.86,
-    other: "restricting",
-  },
-  judgedByEye: {
-    judge: (changed) => {
-      const species = animal("swimmer", { "space.openWater": 0.5 });
-      const tank = { tank: { openWater: 0.4 } };
-      return weightOf(planBy(openWater, [{ species, unsexed: 1 }], tank, changed));
-    },
-    answer: "advisory",
-    changed: 0.81,
     other: "restricting",
   },
   coverInsteadOfCompany: {

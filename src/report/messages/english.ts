@@ -687,10 +687,8 @@ function messages(): Messages {
       },
       territories: ({ from, fromMany, measures, figure }) =>
         `${holder(measures.holder, from, fromMany)} a place of about ${figure(square(measures.area))} ${whereabouts(measures.zone)}, out of sight of rivals.`,
-      "open-water": ({ from, fromMany, weight, measures, figure }) => {
-        const text = `${from} ${verb(fromMany, "needs", "need")} ${figure(measures.needed)} of the tank, seen from above, free to swim in.`;
-        return weight === "advisory" ? `${text} Yours has hardly less.` : text;
-      },
+      "open-water": ({ from, fromMany, measures, figure }) =>
+        `${from} ${verb(fromMany, "needs", "need")} ${figure(measures.needed)} of the tank, seen from above, free to swim in.`,
       ground: ({ from, fromMany, measures }) =>
         `${from} ${verb(fromMany, "needs", "need")} ${groundOf(measures.needed)} on the ground.`,
       "hiding-places": ({ from, fromMany, measures, figure }) =>
