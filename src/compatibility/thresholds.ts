@@ -52,10 +52,10 @@ export const thresholds = /* @__PURE__ */ frozen({
     source: `${commonPractice}: handbook figures are rounded to halves`,
   },
   leastPH: {
-    value: 0.5,
+    value: 0.2,
     unit: "",
     about: "The least width of a pH range that can be held.",
-    source: `${commonPractice}: pH moves by as much from morning to evening in a planted tank`,
+    source: `${commonPractice}: pH moves by more than that from morning to evening in a planted tank`,
   },
   sharedPH: {
     value: 0.5,

@@ -177,7 +177,6 @@ const asked: readonly Asked[] = [
     "breeding pair batters them",
   ],
   ["pygocentrus-nattereri", "metynnis-argenteus", "unsuitable", "eaten in the end"],
-  ["labidochromis-caeruleus", "paracheirodon-innesi", "unsuitable", "water and size"],
   [
     "labidochromis-caeruleus",
     "melanochromis-auratus",

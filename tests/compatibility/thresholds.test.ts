@@ -166,15 +166,15 @@ const cases: Readonly<
     other: "restricting",
   },
   givesPH: {
-    judge: apart("water.pH", [6, 7], [7, 9]),
+    judge: apart("water.pH", [6, 7], [7.3, 9]),
     answer: "restricting",
     changed: 0.2,
     other: "blocking",
   },
   leastPH: {
-    judge: apart("water.pH", [6, 7], [7, 9]),
+    judge: apart("water.pH", [6, 7], [7.3, 9]),
     answer: "restricting",
-    changed: 0.6,
+    changed: 0.25,
     other: "blocking",
   },
   sharedHardness: {

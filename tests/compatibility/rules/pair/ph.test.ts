@@ -24,11 +24,11 @@ test("half a pH shared is room to spare, less restricts, and aims at what is sha
   expect(weights(kept(6, 7), kept(7, 8))).toEqual(["restricting"]);
 });
 
-test("a quarter from either side may meet; less than half a pH cannot be held", () => {
-  expect(beside(kept(5, 6), kept(6, 8)).findings).toMatchObject([
-    { weight: "restricting", condition: { wanted: { min: 5.75, max: 6.25 } } },
+test("a quarter from either side may meet; less than a fifth of a pH cannot be held", () => {
+  expect(beside(kept(5, 6), kept(6.3, 8)).findings).toMatchObject([
+    { weight: "restricting", condition: { wanted: { min: 6.05, max: 6.25 } } },
   ]);
-  expect(weights(kept(5, 6), kept(6.01, 8))).toEqual(["blocking"]);
+  expect(weights(kept(5, 6), kept(6.31, 8))).toEqual(["blocking"]);
   expect(weights(kept(5, 6), kept(7.5, 8))).toEqual(["blocking"]);
 });
 
@@ -36,13 +36,13 @@ describe("handbook classes", () => {
   const asClass = { precision: { min: "class", max: "class" } } as const;
 
   test("give way by half a pH", () => {
-    expect(weights(kept(5, 6, asClass), kept(6.25, 8))).toEqual(["restricting"]);
-    expect(weights(kept(5, 6, asClass), kept(6.5, 8, asClass))).toEqual(["restricting"]);
-    expect(weights(kept(5, 6, asClass), kept(6.6, 8, asClass))).toEqual(["blocking"]);
+    expect(weights(kept(5, 6, asClass), kept(6.5, 8))).toEqual(["restricting"]);
+    expect(weights(kept(5, 6, asClass), kept(6.8, 8, asClass))).toEqual(["restricting"]);
+    expect(weights(kept(5, 6, asClass), kept(6.9, 8, asClass))).toEqual(["blocking"]);
   });
 
   test("never past a limit", () => {
-    expect(weights(kept(5, 6, { ...asClass, limit: { max: 6.2 } }), kept(6.25, 8))).toEqual(["blocking"]);
+    expect(weights(kept(5, 6, { ...asClass, limit: { max: 6.2 } }), kept(6.5, 8))).toEqual(["blocking"]);
   });
 });
 
@@ -65,8 +65,8 @@ describe("decimals count as they are written", () => {
   test("7.7 to 8.2 is half a pH wide", () => {
     expect(weights(kept(7, 8.2), kept(7.7, 9))).toEqual(["favourable"]);
   });
-  test("on both sides of 7.2 half a pH is left", () => {
-    expect(weights(kept(6, 7.2), kept(7.2, 9))).toEqual(["restricting"]);
+  test("between 7.2 and 7.5 a fifth of a pH is left", () => {
+    expect(weights(kept(6, 7.2), kept(7.5, 9))).toEqual(["restricting"]);
   });
 });
 
