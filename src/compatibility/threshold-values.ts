@@ -4,6 +4,8 @@ import { frozen } from "../frozen";
 /** Every number that rules decide by. What each decides, its unit and its source stand in thresholds.ts. */
 export const numbers = /* @__PURE__ */ frozen({
   givesTemperature: 0.5, // K
+  givesHotDay: 2, // K
+  givesCoolSeason: 1, // K
   leastTemperature: 0.5, // K
   sharedTemperature: 2, // K
   givesPH: 0.25,
@@ -22,6 +24,8 @@ export const numbers = /* @__PURE__ */ frozen({
   clawReach: 0.5,
   muchSmaller: 0.5,
   farTooSmall: 0.45,
+  nearlyLong: 0.9,
+  nearlyWide: 0.85,
   coverInsteadOfCompany: 1.5,
   coverForYoung: 0.3,
   coverAgainstChase: 0.3,

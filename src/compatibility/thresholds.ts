@@ -22,6 +22,18 @@ const table = () =>
       about: "How far each end of a kept temperature gives way.",
       source: `${commonPractice}: handbook figures are rounded to whole degrees, and this is half of one`,
     },
+    givesHotDay: {
+      value: numbers.givesHotDay,
+      unit: "K",
+      about: "How far the upper end of a kept temperature gives way on hot days.",
+      source: `${commonPractice}; Brungs & Jones 1977, EPA-600/3-77-061, from memory: a third of the way from the best temperature to the deadly one for a week`,
+    },
+    givesCoolSeason: {
+      value: numbers.givesCoolSeason,
+      unit: "K",
+      about: "How far the lower end of a kept temperature gives way in a cool season.",
+      source: `${commonPractice}: a heater holds its setting within a degree`,
+    },
     leastTemperature: {
       value: numbers.leastTemperature,
       unit: "K",
@@ -123,7 +135,8 @@ const table = () =>
     muchSmaller: {
       value: numbers.muchSmaller,
       unit: "1",
-      about: "Below this share of a fin nipper's length another cannot hold its own.",
+      about:
+        "Below this share of its length another cannot hold its own against a fin nipper, nor drive or frighten it.",
       source: commonPractice,
     },
     farTooSmall: {
@@ -131,6 +144,18 @@ const table = () =>
       unit: "1",
       about: "Below this share of the least run or floor no furnishing helps.",
       source: `${commonPractice}: published answers refuse tanks at 0.07 to 0.22 of it and accept 0.49 and more`,
+    },
+    nearlyLong: {
+      value: numbers.nearlyLong,
+      unit: "1",
+      about: "From this share of the least run on, a tank that is shorter is worth knowing and no more.",
+      source: `${commonPractice}: figures are told in the lengths that tanks are sold in, a fifth apart, and this is half of it`,
+    },
+    nearlyWide: {
+      value: numbers.nearlyWide,
+      unit: "1",
+      about: "From this share of a least floor on, a floor that is smaller is worth knowing and no more.",
+      source: `${commonPractice}: the floors of tanks that are sold are a third apart, and this is half of it`,
     },
     coverInsteadOfCompany: {
       value: numbers.coverInsteadOfCompany,

@@ -20,13 +20,15 @@ import { sizeAndPace } from "../../src/compatibility/rules/pair/size-and-pace";
 import { temperature } from "../../src/compatibility/rules/pair/temperature";
 import { cautionDevices } from "../../src/compatibility/rules/plan/caution-devices";
 import { cautionFloor } from "../../src/compatibility/rules/plan/caution-floor";
+import { footprint } from "../../src/compatibility/rules/plan/footprint";
 import { height } from "../../src/compatibility/rules/plan/height";
 import { longestRun } from "../../src/compatibility/rules/plan/longest-run";
 import { oxygen } from "../../src/compatibility/rules/plan/oxygen";
 import { settlingCompany } from "../../src/compatibility/rules/plan/settling-company";
+import { waterTemperature } from "../../src/compatibility/rules/plan/water-temperature";
 import { zones } from "../../src/compatibility/rules/plan/zones";
 import { InvalidInputError } from "../../src/errors";
-import type { Group } from "../../src/plan";
+import type { Group, PlannedWater } from "../../src/plan";
 import type { Kind, SpeciesProfile, TraitValue as Value } from "../../src/species";
 import { adults, animal, type Stated } from "./animals";
 import { findingsOf, pairBy, planBy } from "./judging";
@@ -114,6 +116,15 @@ const breathing =
     return hours && "value" in hours && Number(Number(hours.value).toFixed(1));
   };
 
+/** Kept at 20 to 24 °C, in water of 22 °C with a season. */
+const inSeason =
+  (season: PlannedWater): Judge =>
+  (changed) => {
+    const species = animal("fish", { "water.temperature": { kept: { min: 20, max: 24 } } });
+    const water = { temperature: 22, ...season };
+    return planBy(waterTemperature, [{ species, unsexed: 1 }], { water }, changed).outcome;
+  };
+
 /** For each threshold a case that stands on it, and the answers with it and with it changed. */
 const cases: Readonly<
   Record<ThresholdName, { judge: Judge; answer: unknown; changed: number; other: unknown }>
@@ -129,6 +140,18 @@ const cases: Readonly<
     answer: "restricting",
     changed: 0.4,
     other: "blocking",
+  },
+  givesHotDay: {
+    judge: inSeason({ hottest: 26 }),
+    answer: "suitable",
+    changed: 1.9,
+    other: "conditional",
+  },
+  givesCoolSeason: {
+    judge: inSeason({ coolest: 19 }),
+    answer: "suitable",
+    changed: 0.9,
+    other: "conditional",
   },
   leastTemperature: {
     judge: apart("water.temperature", [18, 22], [22.5, 26]),
@@ -237,6 +260,27 @@ const cases: Readonly<
     changed: 0.46,
     other: "blocking",
   },
+  nearlyLong: {
+    judge: (changed) => {
+      const species = animal("swimmer", { "space.baseLength": [{ least: 110, for: 1 }] });
+      return weightOf(planBy(longestRun, [{ species, unsexed: 1 }], smallTank, changed));
+    },
+    answer: "advisory",
+    changed: 0.91,
+    other: "restricting",
+  },
+  nearlyWide: {
+    judge: (changed) => {
+      const species = animal("dweller", {
+        "space.footprint": [{ least: 4700, for: 1 }],
+        "size.adultLength": adults(5),
+      });
+      return weightOf(planBy(footprint, [{ species, unsexed: 1 }], smallTank, changed));
+    },
+    answer: "advisory",
+    changed: 0.86,
+    other: "restricting",
+  },
   coverInsteadOfCompany: {
     judge: (changed) => {
       const species = animal("shy", { "social.settledBy": true, "space.cover": 0.4 });
@@ -267,7 +311,11 @@ const cases: Readonly<
     judge: inCover(
       actsOthers,
       { "temperament.acts": [{ does: "chases", target: "any" }], "space.zones": ["bottom"] },
-      { "temperament.acts": [], "space.zones": ["bottom"] },
+      {
+        "temperament.acts": [],
+        "space.zones": ["bottom"],
+        "diet.pace": "fast",
+      },
     ),
     answer: "suitable",
     changed: 0.31,

@@ -72,6 +72,8 @@ function plannedWater(water: keyof typeof at) {
     if (optimum)
       return `${from} ${verb(fromMany, "does", "do")} best at ${at[water](figure(optimum))}${plan}.`;
     const text = `${from} ${verb(fromMany, "needs", "need")} ${at[water](figure(kept))}${plan}.`;
+    if (weight === "advisory" && season)
+      return `${text} ${capital(they(fromMany))} ${verb(fromMany, "bears", "bear")} that for a while, not for good.`;
     if (weight === "advisory")
       return `${text} That is at the edge of what ${they(fromMany)} can take for long.`;
     return limit
@@ -267,8 +269,12 @@ function footprint({
     return `${from} ${verb(fromMany, "grows", "grow")} to ${figure(length)} and cannot turn in a tank ${figure(width)} wide.${now}`;
   }
   const text = `${from} ${verb(fromMany, "needs", "need")} a floor of ${figure(needed)}${yours("has", figure(planned))}.`;
+  if (weight === "advisory") return `${text} ${hardlyLess}`;
   return weight === "blocking" ? `This tank is far too small: ${text}` : text;
 }
+
+/** Of room that falls short by less than the figures can tell. */
+const hardlyLess = "That is hardly less, and more would be better.";
 
 /** `goldfish need a tank of about 150 × 60 cm; yours is 30 × 20 cm`. */
 function room({ weight, who, many, growing, ...told }: ToldRoom): string {
@@ -629,8 +635,10 @@ function messages(): Messages {
         const text = `${from} ${verb(fromMany, "bites", "bite")} pieces out of the fins of ${to}`;
         return weight === "blocking" ? `${text}: choose company that does not nip.` : `${text} now and then.`;
       },
-      "mucus-grazing": ({ from, fromMany, to, oneKind }) =>
-        `${from} ${verb(fromMany, "rasps", "rasp")} the slime coat off the flanks of ${oneKind ? `${their(fromMany)} own kind` : to}.`,
+      "mucus-grazing": ({ weight, from, fromMany, to, oneKind }) => {
+        const text = `${from} ${verb(fromMany, "rasps", "rasp")} the slime coat off the flanks of ${oneKind ? `${their(fromMany)} own kind` : to}`;
+        return weight === "advisory" ? `${text} where there is too little to graze.` : `${text}.`;
+      },
       "territory-contest": ({ from, to, measures }) =>
         `${from} and ${to} both defend a place ${whereabouts(measures.zone)}.`,
       "size-and-pace": ({ from, fromMany, to, measures, figure }) =>
@@ -667,6 +675,7 @@ function messages(): Messages {
         if (weight === "restricting")
           return `${from} ${verb(fromMany, "shares", "share")} the room ${whereabouts(measures.zone)}, where what each needs adds up.`;
         const text = `${from} ${verb(fromMany, "lives", "live")} ${whereabouts(measures.zone)}, and all that live there need a floor of ${figure(measures.needed)}${yours("has", figure(measures.planned))}.`;
+        if (weight === "advisory") return `${text} ${hardlyLess}`;
         return weight === "blocking" ? `This tank is far too small: ${text}` : text;
       },
       territories: ({ from, fromMany, measures, figure }) =>
@@ -688,6 +697,7 @@ function messages(): Messages {
       },
       "longest-run": ({ from, fromMany, weight, measures, figure }) => {
         const text = `${from} ${verb(fromMany, "needs", "need")} a tank ${figure(measures.needed)} long${yours("is", figure(measures.planned))}.`;
+        if (weight === "advisory") return `${text} ${hardlyLess}`;
         return weight === "blocking" ? `This tank is far too short: ${text}` : text;
       },
       footprint: (told) => footprint(told),

@@ -9,20 +9,33 @@ import type { SeenParty } from "../../engine/rule/rule";
 import type { ThresholdValues } from "../../threshold-values";
 import { judgedBySex } from "../shared/by-sex";
 import { coverBeside } from "../shared/cover-beside";
-import { type ActAnswer, actMeasures, judgeTowards, restricts, roomAndSight } from "../shared/judge-act";
+import {
+  type ActAnswer,
+  actMeasures,
+  deadly,
+  judgeTowards,
+  restricts,
+  roomAndSight,
+} from "../shared/judge-act";
 
 type Doer = SeenParty<
   "temperament.acts" | "size.adultLength",
   "space.zones" | "space.territory" | "space.openWater"
 >;
-type Other = SeenParty<"size.adultLength", "space.zones" | "appearance.longFins" | "space.openWater">;
-type Deciding = Pick<ThresholdValues, "coverAgainstChase" | "clearlySmaller" | "roomBesideBrood">;
+type Other = SeenParty<
+  "size.adultLength",
+  "space.zones" | "appearance.longFins" | "space.openWater" | "diet.pace"
+>;
+type Deciding = Pick<
+  ThresholdValues,
+  "coverAgainstChase" | "clearlySmaller" | "muchSmaller" | "roomBesideBrood"
+>;
 
 /**
  * Killing and wounding whoever is near block, or restrict to the sex that does neither where the plan states none; a brood
- * that is defended with bites needs room beside it; whoever is only chased needs cover to get out of sight. Young that are
- * harmed for being small, and would not be once grown, restrict to the length at which they enter. A bully chases all that
- * are not clearly larger.
+ * that is defended with bites needs room beside it; whoever is only chased needs cover to get out of sight. Who chases
+ * anyone at any time leaves no peace to what cannot get away from it, which blocks. Young that are harmed for being small,
+ * and would not be once grown, restrict to the length at which they enter. A bully chases all that are not clearly larger.
  */
 export const actsOthers = /* @__PURE__ */ defineRule({
   id: "acts-others",
@@ -31,10 +44,10 @@ export const actsOthers = /* @__PURE__ */ defineRule({
   needs: { from: ["temperament.acts", "size.adultLength"], to: ["size.adultLength"] },
   uses: {
     from: ["space.zones", "space.territory", "space.openWater"],
-    to: ["space.zones", "appearance.longFins", "space.openWater"],
+    to: ["space.zones", "appearance.longFins", "space.openWater", "diet.pace"],
   },
   mayRestrict: ["space.territory"],
-  decidesBy: ["coverAgainstChase", "clearlySmaller", "roomBesideBrood"],
+  decidesBy: ["coverAgainstChase", "clearlySmaller", "muchSmaller", "roomBesideBrood"],
   mayYield: ["blocking", "restricting", "advisory"],
   measures: actMeasures,
   judge: ({ from, to, thresholds }) => {
@@ -59,6 +72,7 @@ function judged(act: Act, from: Doer, to: Other, thresholds: Deciding): readonly
     (ofBrood(when) && besideBrood(from, thresholds)) || coverBeside(thresholds.coverAgainstChase, from, to),
   ];
   const instead = act.target === "long-finned" ? shortFinned : undefined;
+  if (isChasedForGood(act, from, to, thresholds)) return [deadly(act, from.party)];
   const found = judgeTowards(act, from.party, { removedBy, instead });
   const least = clearlySmaller(from, thresholds);
   const outgrowsIt = act.target === "smaller" && grownPreyLength(to.party, to["size.adultLength"]) >= least;
@@ -68,6 +82,20 @@ function judged(act: Act, from: Doer, to: Other, thresholds: Deciding): readonly
 }
 
 const shortFinned: GivenCondition = { on: "group.longFins", of: "to", wanted: { oneOf: [false] } };
+
+/** Whether it is chased by what is not much smaller, always, and cannot get away: slow, or with long fins and not quick. */
+function isChasedForGood(
+  { does, target, when = "always" }: Act,
+  from: Doer,
+  to: Other,
+  { muchSmaller: share }: Deciding,
+): boolean {
+  if (does !== "chases" || target !== "any" || when !== "always") return false;
+  const pace = to["diet.pace"] ?? "slow";
+  const canGetAway = pace === "fast" || (pace === "ordinary" && to["appearance.longFins"] === false);
+  const other = preyLength(to.party, to["size.adultLength"]) ?? 0;
+  return !canGetAway && grownLength(from.party, from["size.adultLength"]) >= decimal(share * other);
+}
 
 /** A floor of which the brood's territory takes a part only. */
 function besideBrood(from: Doer, { roomBesideBrood }: Deciding): GivenCondition | undefined {

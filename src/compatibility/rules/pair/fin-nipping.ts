@@ -16,9 +16,10 @@ type Answer = Judged<"blocking" | "restricting" | "advisory">;
 const ownKind: readonly Act["target"][] = ["own-sex", "other-sex", "own-kind", "any"];
 
 /**
- * Long fins are bitten until they are gone; who nips anyone wears out those that are slow or much smaller. Whoever is about
- * at night also comes to those that sleep in the next part of the water, and nobody can tell whether it finds them. Young
- * that grow out of being small enter longer. Its own kind holds its own.
+ * Long fins are bitten until they are gone; who nips anyone wears out those that are slow or much smaller, and claws wear
+ * out whatever shorter rests beside them on the ground. Whoever is about at night also comes to those that sleep in the next
+ * part of the water, and nobody can tell whether it finds them. Young that grow out of being small enter longer. Its own
+ * kind holds its own.
  */
 export const finNipping = /* @__PURE__ */ defineRule({
   id: "fin-nipping",
@@ -66,7 +67,7 @@ function fate(
 ): Answer {
   const always = acts.filter(({ when = "always" }) => when === "always");
   const ofAny = always.some(({ target }) => target === "any");
-  const slow = (to["diet.pace"] ?? "slow") === "slow";
+  const slow = (to["diet.pace"] ?? "slow") === "slow" || restsWithinClaws(from, to);
   const now = preyLength(to.party, to["size.adultLength"]) ?? 0;
   const grown = Math.max(now, grownPreyLength(to.party, to["size.adultLength"]));
   const least = decimal(muchSmaller * grownLength(from.party, from["size.adultLength"]));
@@ -78,4 +79,12 @@ function fate(
   if (!ofAny || now >= least) return toKnow;
   const condition = { on: "group.length", of: "to", wanted: { min: least } } as const;
   return { weight: "restricting", watchFor: "torn fins", condition };
+}
+
+/** Whether it lives on the ground alone, beside the claws of what is longer. */
+function restsWithinClaws(from: Nipper, to: Other): boolean {
+  const hasClaws = from.party.kind === "crayfish" || from.party.kind === "crab";
+  const onTheGround = to["space.zones"]?.every((zone) => zone === "bottom") ?? true;
+  const length = preyLength(to.party, to["size.adultLength"]) ?? 0;
+  return hasClaws && onTheGround && length < grownLength(from.party, from["size.adultLength"]);
 }

@@ -10,11 +10,14 @@ import { judgedBySex } from "../shared/by-sex";
 
 type Grazer = SeenParty<"temperament.acts", "diet.foods">;
 type Flank = SeenParty<"size.adultLength", "size.bodyShape" | "diet.pace">;
-type Answer = Judged<"blocking" | "restricting">;
+type Answer = Judged<"blocking" | "restricting" | "advisory">;
 
 const greens: TraitValue<"diet.foods"> = ["algae", "plants"];
 
-/** Flat or broad flanks and slow swimmers suffer; small spindles that keep moving are let alone. */
+/**
+ * Slow swimmers suffer, and flat or broad flanks; small spindles that keep moving are let alone, and whatever is small and
+ * quick. Who rasps only where it finds too little is worth knowing beside all that are not slow.
+ */
 export const mucusGrazing = /* @__PURE__ */ defineRule({
   id: "mucus-grazing",
   question: "Does it rasp the slime coat off the other's flank?",
@@ -22,9 +25,9 @@ export const mucusGrazing = /* @__PURE__ */ defineRule({
   needs: { from: ["temperament.acts"], to: ["size.adultLength"] },
   uses: { from: ["diet.foods"], to: ["size.bodyShape", "diet.pace"] },
   decidesBy: ["broadFlank"],
-  mayYield: ["blocking", "restricting"],
+  mayYield: ["blocking", "restricting", "advisory"],
   judge: ({ from, to, thresholds }) =>
-    judgedBySex<Grazer, Flank, "blocking" | "restricting", MeasureKinds>(from, to, (grazer, flank) =>
+    judgedBySex<Grazer, Flank, Answer["weight"], MeasureKinds>(from, to, (grazer, flank) =>
       rasped(grazer, flank, thresholds),
     ),
 });
@@ -34,9 +37,11 @@ function rasped(from: Grazer, to: Flank, { broadFlank }: { readonly broadFlank: 
   const [act] = acts.filter((rasping) => canHappen(rasping, from.party, to.party));
   if (!act || to.party.kind !== "fish" || isOne(from.party, to.party)) return [];
   const flat = (to["size.bodyShape"] ?? "short-deep") === "short-deep";
-  const slow = (to["diet.pace"] ?? "slow") === "slow";
+  const pace = to["diet.pace"] ?? "slow";
   const broad = grownLength(to.party, to["size.adultLength"]) >= broadFlank;
-  if (!flat && !slow && !broad) return [];
+  const isLetAlone = !broad && (pace === "fast" || (pace !== "slow" && !flat));
+  if (isLetAlone) return [];
+  if (act.when === "crowded" && pace !== "slow") return [{ weight: "advisory", watchFor: "torn fins" }];
   const condition = removedBy(act, from);
   return [
     condition

@@ -1,24 +1,31 @@
+import { decimal } from "../../../decimal";
+import { grownLength, preyLength } from "../../animals/lengths";
 import { defineRule } from "../../engine/rule/define-rule";
+import type { SeenParty } from "../../engine/rule/rule";
 import { coverBeside } from "../shared/cover-beside";
 import { shareAny } from "../shared/share-any";
 
-/** Restless: first at the food, and not of those that swim calmly. */
+/**
+ * Restless: first at the food, and not of those that swim calmly. Who is much smaller frightens nobody: small fish that
+ * swim about in the open rather tell larger ones that no danger is near (Barlow 1968, from memory).
+ */
 export const shyness = /* @__PURE__ */ defineRule({
   id: "shyness",
   question: "Does the other's bustle keep it in hiding?",
   way: "each-way",
   needs: { from: ["temperament.shy"], to: ["diet.pace"] },
   uses: {
-    from: ["space.zones", "space.openWater"],
-    to: ["space.zones", "space.openWater", "social.settles"],
+    from: ["space.zones", "space.openWater", "size.adultLength"],
+    to: ["space.zones", "space.openWater", "social.settles", "size.adultLength"],
   },
-  decidesBy: ["coverFromBustle"],
+  decidesBy: ["coverFromBustle", "muchSmaller"],
   mayYield: ["restricting"],
   mayAsk: ({ coverFromBustle }) => [{ on: "tank.cover", wanted: { min: coverFromBustle } }],
   judge: ({ from, to, thresholds }) => {
     if (from.party.id === to.party.id) return [];
     if (!from["temperament.shy"] || to["diet.pace"] !== "fast" || to["social.settles"]) return [];
     if (!shareAny(from["space.zones"], to["space.zones"])) return [];
+    if (isMuchSmaller(to, from, thresholds)) return [];
     return [
       {
         weight: "restricting",
@@ -28,3 +35,13 @@ export const shyness = /* @__PURE__ */ defineRule({
     ];
   },
 });
+
+type Sized = SeenParty<never, "size.adultLength">;
+
+/** Whether even the longest of one are much shorter than the shortest of the other; what nobody knows is not. */
+function isMuchSmaller(one: Sized, other: Sized, { muchSmaller }: { readonly muchSmaller: number }): boolean {
+  const [lengths, others] = [one["size.adultLength"], other["size.adultLength"]];
+  if (!lengths || !others) return false;
+  const shortest = preyLength(other.party, others) ?? 0;
+  return grownLength(one.party, lengths) < decimal(muchSmaller * shortest);
+}

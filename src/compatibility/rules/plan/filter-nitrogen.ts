@@ -4,10 +4,12 @@ import { nitrogenOf } from "../../animals/stock";
 import { wantedBy } from "../../animals/wanted";
 import { defineRule } from "../../engine/rule/define-rule";
 
-/** Least that a square metre of ripe media takes up, mg/d. */
-const leastRate = /* @__PURE__ */ filterCapacity({ mediaArea: 1, age: filterCapacityDomain.age.max }).min;
+const ripe = /* @__PURE__ */ filterCapacity({ mediaArea: 1, age: filterCapacityDomain.age.max });
 
-/** By the least that is known of filters, for the most that the grown stock is fed. */
+/** What a square metre of ripe media likely takes up, mg/d: what is known of filters spans a factor, of which this is the middle. */
+const likelyRate = /* @__PURE__ */ Math.sqrt(ripe.min * ripe.max);
+
+/** By what filters likely take up, for the most that the grown stock is fed: one caution, not the product of two. */
 export const filterNitrogen = /* @__PURE__ */ defineRule({
   id: "filter-nitrogen",
   question: "Does the filter take up the ammonia that the whole stock gives off?",
@@ -25,7 +27,7 @@ export const filterNitrogen = /* @__PURE__ */ defineRule({
         weight: "restricting",
         measures: { nitrogen, age: plan["tank.filter.age"] },
         watchFor: "gasping",
-        condition: { on: "tank.filter.ripeArea", wanted: { min: decimal(nitrogen / leastRate) } },
+        condition: { on: "tank.filter.ripeArea", wanted: { min: decimal(nitrogen / likelyRate) } },
       },
     ];
   },

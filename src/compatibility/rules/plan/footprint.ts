@@ -3,10 +3,11 @@ import { grownLength } from "../../animals/lengths";
 import { floorNeeded } from "../../animals/room";
 import { wantedBy, wantedKin } from "../../animals/wanted";
 import { defineRule } from "../../engine/rule/define-rule";
+import { isNearlyEnough } from "../shared/nearly-enough";
 
 /**
  * Grown, and as many as belong together: a floor far too small is refused, and so is a tank narrower than the animal is
- * long, in which it cannot turn unless it is as supple as an eel.
+ * long, in which it cannot turn unless it is as supple as an eel. A floor that is hardly too small is worth knowing.
  */
 export const footprint = /* @__PURE__ */ defineRule({
   id: "footprint",
@@ -16,8 +17,8 @@ export const footprint = /* @__PURE__ */ defineRule({
   uses: { from: ["space.furtherFootprint", "size.bodyShape", ...wantedBy] },
   mayAdd: wantedBy,
   reads: ["tank.footprint", "tank.width"],
-  decidesBy: ["farTooSmall"],
-  mayYield: ["blocking", "restricting"],
+  decidesBy: ["farTooSmall", "nearlyWide"],
+  mayYield: ["blocking", "restricting", "advisory"],
   measures: { needed: "cm2", planned: "cm2", length: "cm", width: "cm" },
   judge: ({ from, plan, thresholds }) => {
     const { count } = wantedKin(from);
@@ -29,6 +30,8 @@ export const footprint = /* @__PURE__ */ defineRule({
     const measures = { needed, planned };
     const turning = cannotTurn ? [{ weight: "blocking" as const, measures: { length, width } }] : [];
     if (tooSmall) return [...turning, { weight: "blocking", measures }];
+    if (isNearlyEnough(planned, needed, thresholds.nearlyWide))
+      return [...turning, { weight: "advisory", measures }];
     const condition = { on: "tank.footprint", wanted: { min: needed } } as const;
     return [...turning, { weight: "restricting", measures, condition }];
   },

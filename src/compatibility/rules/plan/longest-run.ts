@@ -2,8 +2,9 @@ import { decimal } from "../../../decimal";
 import { runNeeded } from "../../animals/room";
 import { wantedBy, wantedKin } from "../../animals/wanted";
 import { defineRule } from "../../engine/rule/define-rule";
+import { isNearlyEnough } from "../shared/nearly-enough";
 
-/** A tank far too short for grown animals is refused: no furnishing helps. */
+/** A tank far too short for grown animals is refused: no furnishing helps. One that is hardly too short is worth knowing. */
 export const longestRun = /* @__PURE__ */ defineRule({
   id: "longest-run",
   question: "Is the tank long enough for the group to swim?",
@@ -12,14 +13,15 @@ export const longestRun = /* @__PURE__ */ defineRule({
   uses: { from: wantedBy },
   mayAdd: wantedBy,
   reads: ["tank.longestRun"],
-  decidesBy: ["farTooSmall"],
-  mayYield: ["blocking", "restricting"],
+  decidesBy: ["farTooSmall", "nearlyLong"],
+  mayYield: ["blocking", "restricting", "advisory"],
   measures: { needed: "cm", planned: "cm" },
   judge: ({ from, plan, thresholds }) => {
     const needed = runNeeded(from["space.baseLength"], wantedKin(from).count);
     const planned = plan["tank.longestRun"];
     const measures = { needed, planned };
     if (planned < decimal(thresholds.farTooSmall * needed)) return [{ weight: "blocking", measures }];
+    if (isNearlyEnough(planned, needed, thresholds.nearlyLong)) return [{ weight: "advisory", measures }];
     return [
       { weight: "restricting", measures, condition: { on: "tank.longestRun", wanted: { min: needed } } },
     ];

@@ -1,38 +1,51 @@
+import type { PartialRange } from "../../../ranges";
+import type { Figures } from "../../../species";
 import { defineRule } from "../../engine/rule/define-rule";
 import { anyWater, judgePlannedWater, plannedWaterMeasures } from "../shared/water";
 
-/** A hot day is held to the upper end, a cool season to the lower. */
+/**
+ * The water as it usually is must be what the animals are kept in. A hot day is held to the upper end, a cool season to
+ * the lower: to what they are said to stand for a while, else to what each end gives way, and never past a limit.
+ */
 export const waterTemperature = /* @__PURE__ */ defineRule({
   id: "water-temperature",
   question: "Is the water as warm as the group is kept, on the hottest and coolest day too?",
   way: "each-group",
   needs: { from: ["water.temperature"] },
   reads: ["water.temperature", "water.hottest", "water.coolest"],
-  decidesBy: ["givesTemperature"],
+  decidesBy: ["givesTemperature", "givesHotDay", "givesCoolSeason"],
   mayYield: ["restricting", "advisory"],
   measures: /* @__PURE__ */ plannedWaterMeasures("degC"),
   mayAsk: () => anyWater("water.temperature"),
   judge: ({ from, plan, thresholds }) => {
     const figures = from["water.temperature"];
-    const giving = { gives: thresholds.givesTemperature };
-    const { min, max } = figures.kept;
-    const { "water.hottest": hottest, "water.coolest": coolest } = plan;
+    const { "water.temperature": usual, "water.hottest": hottest, "water.coolest": coolest } = plan;
+    const { givesTemperature, givesHotDay, givesCoolSeason } = thresholds;
     return [
-      ...judgePlannedWater(figures, { on: "water.temperature", figure: plan["water.temperature"] }, giving),
-      ...(hottest === undefined || max === undefined
-        ? []
-        : judgePlannedWater(
-            { ...figures, kept: { max } },
-            { on: "water.hottest", as: "hottest", figure: hottest },
-            giving,
-          )),
-      ...(coolest === undefined || min === undefined
-        ? []
-        : judgePlannedWater(
-            { ...figures, kept: { min } },
-            { on: "water.coolest", as: "coolest", figure: coolest },
-            giving,
-          )),
+      ...judgePlannedWater(figures, { on: "water.temperature", figure: usual }, { gives: givesTemperature }),
+      ...judgeSeason(figures, "max", { as: "hottest", figure: hottest }, givesHotDay),
+      ...judgeSeason(figures, "min", { as: "coolest", figure: coolest }, givesCoolSeason),
     ];
   },
 });
+
+interface Season {
+  readonly as: "hottest" | "coolest";
+  readonly figure: number | undefined;
+}
+
+/** Judges a season by one end of what is kept. */
+function judgeSeason(
+  { kept, tolerated, limit }: Figures<PartialRange>,
+  end: "min" | "max",
+  { as, figure }: Season,
+  gives: number,
+) {
+  const [edge, borne] = [kept[end], tolerated?.[end]];
+  if (figure === undefined || edge === undefined) return [];
+  return judgePlannedWater(
+    { kept: { [end]: edge }, limit },
+    { on: `water.${as}`, as, figure },
+    { gives: borne === undefined ? gives : Math.abs(borne - edge) },
+  );
+}

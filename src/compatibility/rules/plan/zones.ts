@@ -4,6 +4,7 @@ import { floorNeeded } from "../../animals/room";
 import { wantedBy, wantedKin } from "../../animals/wanted";
 import { defineRule } from "../../engine/rule/define-rule";
 import type { SeenParty } from "../../engine/rule/rule";
+import { isNearlyEnough } from "../shared/nearly-enough";
 
 type Dweller = SeenParty<
   "space.zones" | "space.footprint",
@@ -23,8 +24,8 @@ export const zones = /* @__PURE__ */ defineRule({
   uses: { from: ["space.furtherFootprint", "diet.type", "diet.foods", ...wantedBy] },
   mayAdd: wantedBy,
   reads: ["tank.footprint"],
-  decidesBy: ["besideOthers", "farTooSmall"],
-  mayYield: ["blocking", "restricting"],
+  decidesBy: ["besideOthers", "farTooSmall", "nearlyWide"],
+  mayYield: ["blocking", "restricting", "advisory"],
   measures: { zone: "zone", needed: "cm2", planned: "cm2" },
   judge: ({ groups, plan, thresholds }) =>
     groups.flatMap((own, about) => {
@@ -36,9 +37,10 @@ export const zones = /* @__PURE__ */ defineRule({
       const measures = { zone, needed, planned };
       const condition = { on: "tank.footprint", wanted: { min: needed } } as const;
       const isFarTooSmall = planned < decimal(thresholds.farTooSmall * needed);
+      const isNearly = isNearlyEnough(planned, needed, thresholds.nearlyWide);
       return [
-        isFarTooSmall
-          ? { about, weight: "blocking" as const, measures }
+        isFarTooSmall || isNearly
+          ? { about, weight: isFarTooSmall ? ("blocking" as const) : ("advisory" as const), measures }
           : { about, weight: "restricting" as const, measures, condition },
       ];
     }),

@@ -10,6 +10,9 @@ import { pairBy, planBy, weighed } from "../../judging";
 
 type Act = Value<"temperament.acts">[number];
 
+/** Of those that get away when they are chased. */
+const agile: Stated = { "diet.pace": "ordinary", "appearance.longFins": false };
+
 const doing = (act: Act, more: Stated = {}) =>
   animal("doer", {
     "temperament.acts": [act],
@@ -27,6 +30,7 @@ const other = (length = 5, zones: readonly Zone[] = ["midwater"], more: Stated =
       "size.adultLength": adults(length),
       "space.zones": zones,
       "space.openWater": 0,
+      ...agile,
       ...more,
     },
     { kind },
@@ -57,6 +61,17 @@ test("chases need cover to get out of sight, bites when crowded as well", () => 
   expect(found(doing(atAny("bites", "crowded")), other())).toMatchObject([
     { weight: "restricting", condition: cover },
   ]);
+});
+
+test("who is always chased and cannot get away has no peace: the slow, and long fins that are not quick", () => {
+  const beside = (more: Stated, length = 5) =>
+    weights(doing(atAny("chases")), other(length, ["midwater"], more));
+  expect(beside({ "diet.pace": "slow" })).toEqual(["blocking"]);
+  expect(beside({ "appearance.longFins": true })).toEqual(["blocking"]);
+  expect(beside({ "appearance.longFins": true, "diet.pace": "fast" })).toEqual(["restricting"]);
+  // The doer measures 8 cm, half of 16.
+  expect(beside({ "diet.pace": "slow" }, 16)).toEqual(["blocking"]);
+  expect(beside({ "diet.pace": "slow" }, 16.1)).toEqual(["restricting"]);
 });
 
 test("chases when crowded, at food or beside a brood are worth knowing, and so is robbing food", () => {
@@ -104,7 +119,7 @@ describe("who bites those that are clearly smaller", () => {
 test("who never meets is never chased; who says nothing of its place may meet", () => {
   expect(weights(doing(atAny("chases")), other(5, ["bottom"]))).toEqual([]);
   expect(weights(doing(atAny("chases")), other(5, ["bottom", "midwater"]))).toEqual(["restricting"]);
-  const anywhere = animal("other", { "temperament.acts": [], "size.adultLength": adults(5) });
+  const anywhere = animal("other", { "temperament.acts": [], "size.adultLength": adults(5), ...agile });
   expect(weights(doing(atAny("chases")), anywhere)).toEqual(["restricting"]);
 });
 
@@ -145,7 +160,8 @@ describe("bites at trailing fins", () => {
   });
 
   test("count where nobody described the fins", () => {
-    expect(weights(bites, finned())).toEqual(["blocking"]);
+    const nameless: Stated = { "temperament.acts": [], "size.adultLength": adults(5) };
+    expect(weights(bites, animal("other", nameless))).toEqual(["blocking"]);
   });
 
   test("no other act names a form", () => {

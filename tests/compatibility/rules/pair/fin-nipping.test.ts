@@ -52,6 +52,30 @@ test("who nips long fins lets short ones be", () => {
   expect(weights(nipper("long-finned"), finned(false, { "diet.pace": "slow" }))).toEqual([]);
 });
 
+describe("claws", () => {
+  const crayfish = animal(
+    "crayfish",
+    {
+      "temperament.acts": [{ does: "nips-fins", target: "any" }],
+      "size.adultLength": adults(10),
+      "space.zones": ["bottom"],
+      "diet.light": ["night"],
+    },
+    { kind: "crayfish" },
+  );
+  const resting = (length: number, ...zones: Value<"space.zones">) =>
+    weights(
+      crayfish,
+      finned(false, { "size.adultLength": adults(length), "space.zones": zones, "diet.light": ["day"] }),
+    );
+
+  test("wear out what is shorter and lives on the ground alone", () => {
+    expect(resting(9.9, "bottom")).toEqual(["blocking"]);
+    expect(resting(10, "bottom")).toEqual(["advisory"]);
+    expect(resting(9.9, "bottom", "midwater")).toEqual(["advisory"]);
+  });
+});
+
 describe("who nips any", () => {
   test("wears out the slow, and who is much smaller, whatever their fins", () => {
     expect(weights(nipper("any"), finned(false, { "diet.pace": "slow" }))).toEqual(["blocking"]);

@@ -9,14 +9,16 @@ import symphysodonAequifasciatus from "vivary/catalog/symphysodon-aequifasciatus
 import { assessPlan } from "../../../../src/compatibility";
 import { mucusGrazing } from "../../../../src/compatibility/rules/pair/mucus-grazing";
 import type { Offering } from "../../../../src/plan";
-import type { SpeciesProfile, Stage } from "../../../../src/species";
+import type { Act, SpeciesProfile, Stage, TraitValue as Value } from "../../../../src/species";
 import { adults, adultsBySex, animal, type Stated } from "../../animals";
 import { pairBy, planBy, planOf, weighed } from "../../judging";
 
-const rasper = (from?: Stage) =>
+const rasper = (from?: Stage, when?: Act["when"]) =>
   animal("rasper", {
     "size.adultLength": adults(15),
-    "temperament.acts": [{ does: "rasps-mucus", target: "any", ...(from && { from }) }],
+    "temperament.acts": [
+      { does: "rasps-mucus", target: "any", ...(from && { from }), ...(when && { when }) },
+    ],
     "diet.foods": ["algae", "dry"],
     "diet.reach": ["bottom"],
     "diet.light": ["day"],
@@ -38,6 +40,22 @@ test("flat flanks and slow fish are rasped, quick spindles are let alone", () =>
   expect(weights({ "size.bodyShape": "fusiform" })).toEqual([]);
   expect(weights({ "size.bodyShape": "fusiform", "size.adultLength": adults(9.9) })).toEqual([]);
   expect(weights({ "size.bodyShape": "fusiform", "size.adultLength": adults(10) })).toEqual(["restricting"]);
+});
+
+test("small quick fish are let alone whatever their shape, broad ones are not", () => {
+  expect(weights({ "diet.pace": "fast" })).toEqual([]);
+  expect(weights({ "diet.pace": "fast", "size.adultLength": adults(10) })).toEqual(["restricting"]);
+});
+
+test("who rasps only where it finds too little is worth knowing beside all that are not slow", () => {
+  const beside = (pace: Value<"diet.pace">) =>
+    pairBy(
+      mucusGrazing,
+      { species: rasper(undefined, "crowded") },
+      { species: flank({ "diet.pace": pace }) },
+    ).findings.map(({ weight }) => weight);
+  expect(beside("ordinary")).toEqual(["advisory"]);
+  expect(beside("slow")).toEqual(["restricting"]);
 });
 
 test("greens every day mend it where it rasps for want of them", () => {

@@ -4,7 +4,8 @@ import paracheirodonInnesi from "vivary/catalog/paracheirodon-innesi";
 import poeciliaReticulata from "vivary/catalog/poecilia-reticulata";
 import xiphophorusHellerii from "vivary/catalog/xiphophorus-hellerii";
 import { shyness } from "../../../../src/compatibility/rules/pair/shyness";
-import { animal, type Stated } from "../../animals";
+import type { Party } from "../../../../src/plan";
+import { adults, animal, type Stated } from "../../animals";
 import { pairBy, planBy, weighed } from "../../judging";
 
 const shy = animal("shy", { "temperament.shy": true, "diet.pace": "ordinary", "space.zones": ["midwater"] });
@@ -24,6 +25,19 @@ test("restless company keeps a shy fish in hiding", () => {
   expect(weights({ "social.settles": true })).toEqual([]);
   expect(weights({ "diet.pace": "ordinary" })).toEqual([]);
   expect(weights({ "space.zones": ["bottom"] })).toEqual([]);
+});
+
+test("of those that are less than half as long only a young one is afraid, which may be as small", () => {
+  const beside = (length: number, more: Partial<Party> = {}) =>
+    pairBy(
+      shyness,
+      { species: { ...shy, size: animal("sized", { "size.adultLength": adults(20) }).size }, ...more },
+      { species: restless({ "size.adultLength": adults(length) }) },
+    ).findings.map(({ weight }) => weight);
+  expect(beside(9.9)).toEqual([]);
+  expect(beside(10)).toEqual(["restricting"]);
+  expect(beside(9.9, { stage: "juvenile" })).toEqual(["restricting"]);
+  expect(beside(9.9, { stage: "juvenile", length: 6 })).toEqual(["restricting"]);
 });
 
 test("its own kind does not", () => {

@@ -23,12 +23,17 @@ const inTank = (length: number, width: number, unsexed: number, species = needin
 describe("the floor a group needs", () => {
   test("is the stated one for the stated number", () => {
     expect(weighed(inTank(50, 40, 4))).toEqual({ findings: [], met: ["restricting"] });
-    expect(weighed(inTank(49, 40, 4)).findings).toEqual(["restricting"]);
+    expect(weighed(inTank(42, 40, 4)).findings).toEqual(["restricting"]);
+  });
+
+  test("counts as there where hardly anything is missing, which is worth knowing", () => {
+    for (const length of [42.5, 49])
+      expect(weighed(inTank(length, 40, 4))).toEqual({ findings: ["advisory"], met: [] });
   });
 
   test("shrinks by the stated floor for each fewer, never below half", () => {
     const floorFor = (count: number, species = needing()) =>
-      inTank(24, 40, count, species).findings.flatMap((finding) =>
+      inTank(20, 40, count, species).findings.flatMap((finding) =>
         finding.weight === "restricting" ? [finding.condition] : [],
       );
     expect(floorFor(3)).toMatchObject([{ wanted: { min: 1750 } }]);

@@ -12,13 +12,21 @@ const inTank = (length: number, width: number, species = swimmer) =>
 
 test("a tank as long as is stated is long enough", () => {
   expect(weighed(inTank(80, 35))).toEqual({ findings: [], met: ["restricting"] });
-  expect(inTank(79, 35).findings).toMatchObject([
+  expect(inTank(71, 35).findings).toMatchObject([
     {
       weight: "restricting",
       condition: { on: "tank.longestRun", wanted: { min: 80 } },
-      measures: { needed: { value: 80, unit: "cm" }, planned: { value: 79, unit: "cm" } },
+      measures: { needed: { value: 80, unit: "cm" }, planned: { value: 71, unit: "cm" } },
     },
   ]);
+});
+
+test("one that is hardly shorter is worth knowing", () => {
+  for (const length of [72, 79.9])
+    expect(inTank(length, 35)).toMatchObject({
+      outcome: "suitable",
+      findings: [{ weight: "advisory", measures: { needed: { value: 80 }, planned: { value: length } } }],
+    });
 });
 
 test("of several stated lengths that for the number of animals counts, or for the next greater one", () => {

@@ -109,11 +109,26 @@ test("a plan that does not say is held to it in both bounds", () => {
 describe("the hottest and the coolest day", () => {
   test("restrict to the one end each, however far out", () => {
     expect(inWater({ temperature: 24, hottest: 35 }).findings).toMatchObject([
-      { weight: "restricting", condition: { on: "water.hottest", wanted: { max: 26.5 } } },
+      { weight: "restricting", condition: { on: "water.hottest", wanted: { max: 28 } } },
     ]);
     expect(inWater({ temperature: 24, coolest: 10 }).findings).toMatchObject([
-      { weight: "restricting", condition: { on: "water.coolest", wanted: { min: 19.5 } } },
+      { weight: "restricting", condition: { on: "water.coolest", wanted: { min: 19 } } },
     ]);
+  });
+
+  test("go to what is tolerated for a while, where that is known", () => {
+    const tolerated = { min: 17, max: 27 };
+    const inSeason = (hottest: number, coolest: number) =>
+      inWater({ temperature: 24, hottest, coolest }, { tolerated }).outcome;
+    expect(inSeason(27, 17)).toBe("suitable");
+    expect(inSeason(27.1, 17)).toBe("conditional");
+    expect(inSeason(27, 16.9)).toBe("conditional");
+  });
+
+  test("never go past a limit", () => {
+    const hottest = (figure: number) =>
+      inWater({ temperature: 24, hottest: figure }, { limit: { max: 27 } }).outcome;
+    expect([hottest(27), hottest(27.1)]).toEqual(["suitable", "conditional"]);
   });
 
   test("say what limit they pass", () => {
@@ -125,12 +140,12 @@ describe("the hottest and the coolest day", () => {
     ]);
   });
 
-  test("are met within what the animal can be given", () => {
+  test("are met within what the animal bears for a while, which is worth knowing", () => {
     expect(weighed(inWater({ temperature: 24, hottest: 26, coolest: 20 }))).toEqual({
       findings: [],
       met: ["restricting", "restricting", "restricting"],
     });
-    expect(weighed(inWater({ temperature: 24, hottest: 26.5, coolest: 19.5 })).findings).toEqual([
+    expect(weighed(inWater({ temperature: 24, hottest: 28, coolest: 19 })).findings).toEqual([
       "advisory",
       "advisory",
     ]);

@@ -90,6 +90,15 @@ test("who grazes panes and wood adds nothing to the floor of those on the ground
   expect(asked([a, grazer(["plants"])])).toHaveLength(2);
 });
 
+test("hardly less than what all need is worth knowing", () => {
+  const groups = ["a", "b"].map((id) => ({ species: dweller(id, ["bottom"]), unsexed: 4 }));
+  expect(asked(groups, 25.5)).toEqual(["advisory", "advisory"]);
+  expect(asked(groups, 25.4)).toEqual([
+    [0, bottom, 3000],
+    [1, bottom, 3000],
+  ]);
+});
+
 test("less than 0.45 of what all on the ground need is far too small", () => {
   const groups = ["a", "b"].map((id) => ({ species: dweller(id, ["bottom"]), unsexed: 4 }));
   expect(asked(groups, 13.5)).toEqual([

@@ -1,0 +1,210 @@
+// Common practice, no source, from memory: what keepers answer about two species, grown and as usually sold, and why.
+import { expect, test } from "vitest";
+import { speciesById } from "vivary/catalog";
+import { assessPair } from "../../src/compatibility";
+import type { SpeciesProfile } from "../../src/species";
+
+function kind(id: string): SpeciesProfile {
+  const species = speciesById(id);
+  if (!species) throw new Error(`The catalog has no ${id}.`);
+  return species;
+}
+
+/** Two species, the answers that a keeper would sign, and the reason. */
+type Asked = readonly [one: string, other: string, answers: string, because: string];
+
+const asked: readonly Asked[] = [
+  ["paracheirodon-innesi", "osteogaster-aenea", "suitable", "peaceful, other levels, 22-25"],
+  ["paracheirodon-axelrodi", "mikrogeophagus-ramirezi", "suitable", "the classic warm pairing"],
+  [
+    "paracheirodon-axelrodi",
+    "symphysodon-aequifasciatus",
+    "suitable",
+    "classic; cardinals bear 28; grown discus seldom take grown cardinals",
+  ],
+  [
+    "paracheirodon-innesi",
+    "poecilia-reticulata",
+    "suitable or conditional",
+    "middle water; both long tank-bred",
+  ],
+  ["betta-splendens", "osteogaster-aenea", "suitable", "usual company for a betta"],
+  ["betta-splendens", "otocinclus-vittatus", "suitable", "otos left alone"],
+  ["betta-splendens", "vittina-natalensis", "suitable", "nerites left alone"],
+  ["poecilia-reticulata", "xiphophorus-maculatus", "suitable", "livebearers together"],
+  ["poecilia-reticulata", "danio-rerio", "suitable", "about 23-24"],
+  ["poecilia-reticulata", "neocaridina-davidi", "suitable", "fry of shrimps eaten, colony goes on"],
+  ["xiphophorus-maculatus", "hoplisoma-paleatum", "suitable", "22-24"],
+  ["xiphophorus-hellerii", "ancistrus-cirrhosus", "suitable", "classic"],
+  ["poecilia-sphenops", "xiphophorus-maculatus", "suitable", "hard water livebearers"],
+  [
+    "carassius-auratus",
+    "misgurnus-anguillicaudatus",
+    "suitable or conditional",
+    "the usual loach for unheated tanks",
+  ],
+  ["tanichthys-albonubes", "danio-rerio", "suitable", "both cool, quick"],
+  ["tanichthys-albonubes", "hoplisoma-paleatum", "suitable", "classic unheated"],
+  ["danio-rerio", "osteogaster-aenea", "suitable", "beginners' tank"],
+  ["trichogaster-lalius", "paracheirodon-innesi", "suitable", "usual"],
+  ["trichogaster-chuna", "puntius-titteya", "suitable", "both quiet"],
+  ["trichopodus-leerii", "trigonostigma-heteromorpha", "suitable", "classic"],
+  ["pterophyllum-scalare", "hoplisoma-sterbai", "suitable", "warm corydoras, too big to eat"],
+  ["pterophyllum-scalare", "ancistrus-cirrhosus", "suitable", "usual"],
+  ["symphysodon-aequifasciatus", "petitella-bleheri", "suitable", "classic"],
+  ["symphysodon-aequifasciatus", "hoplisoma-sterbai", "suitable", "the corydoras for discus"],
+  ["cyprichromis-leptosoma", "julidochromis-transcriptus", "suitable or conditional", "open water and rocks"],
+  ["neocaridina-davidi", "hyphessobrycon-amandae", "suitable", "only shrimplets eaten"],
+  ["neocaridina-davidi", "boraras-brigittae", "suitable", "usual nano"],
+  ["neocaridina-davidi", "otocinclus-vittatus", "suitable", "the safest fish"],
+  ["neocaridina-davidi", "caridina-multidentata", "suitable", "usual"],
+  ["puntigrus-tetrazona", "epalzeorhynchos-bicolor", "suitable or conditional", "quick enough; room"],
+  ["puntigrus-tetrazona", "pethia-conchonius", "suitable or conditional", "temperatures meet at 22-24"],
+  ["pethia-conchonius", "danio-rerio", "suitable", "both cool"],
+  ["melanotaenia-boesemani", "osteogaster-aenea", "suitable", "usual"],
+  ["melanotaenia-boesemani", "crossocheilus-oblongus", "suitable", "usual"],
+  ["melanotaenia-praecox", "hoplisoma-sterbai", "suitable", "usual"],
+  ["pangio-kuhlii", "trigonostigma-heteromorpha", "suitable", "usual"],
+  ["pantodon-buchholzi", "phenacogrammus-interruptus", "suitable", "too deep to be eaten, stay below"],
+  ["phenacogrammus-interruptus", "pelvicachromis-pulcher", "suitable or conditional", "West African classic"],
+  ["synodontis-petricola", "labidochromis-caeruleus", "suitable", "usual"],
+  ["monodactylus-argenteus", "toxotes-jaculatrix", "suitable or conditional", "brackish together"],
+  ["apistogramma-cacatuoides", "paracheirodon-axelrodi", "suitable", "classic"],
+  ["danio-margaritatus", "neocaridina-davidi", "suitable", "usual nano"],
+  [
+    "paracheirodon-innesi",
+    "mikrogeophagus-ramirezi",
+    "conditional or unsuitable",
+    "rams want 27+, neons last badly above 26",
+  ],
+  [
+    "paracheirodon-innesi",
+    "betta-splendens",
+    "conditional or suitable",
+    "works in a planted 60 if the betta is no bully",
+  ],
+  [
+    "betta-splendens",
+    "neocaridina-davidi",
+    "conditional or undetermined",
+    "hunts young and some grown; dense moss",
+  ],
+  ["poecilia-reticulata", "gymnocorymbus-ternetzi", "conditional or unsuitable", "skirts nip trailing tails"],
+  [
+    "poecilia-sphenops",
+    "paracheirodon-axelrodi",
+    "conditional or unsuitable",
+    "mollies want hard, cardinals soft",
+  ],
+  ["danio-rerio", "trichogaster-lalius", "conditional or suitable", "danios bustle, gourami is slow at food"],
+  [
+    "trichogaster-lalius",
+    "trichopodus-trichopterus",
+    "conditional or unsuitable",
+    "big rival hounds the small one",
+  ],
+  [
+    "pterophyllum-scalare",
+    "symphysodon-aequifasciatus",
+    "conditional or unsuitable",
+    "angels outcompete discus",
+  ],
+  ["pterophyllum-scalare", "pelvicachromis-pulcher", "conditional", "both defend broods; room and caves"],
+  [
+    "symphysodon-aequifasciatus",
+    "pterygoplichthys-gibbiceps",
+    "conditional or unsuitable",
+    "rasps flanks at night",
+  ],
+  ["astronotus-ocellatus", "heros-severus", "conditional", "very large tank"],
+  [
+    "astronotus-ocellatus",
+    "metynnis-argenteus",
+    "conditional or suitable",
+    "large tank, shoal of grown ones",
+  ],
+  ["astronotus-ocellatus", "pterygoplichthys-gibbiceps", "conditional or suitable", "large tank"],
+  ["astronotus-ocellatus", "rocio-octofasciata", "conditional or unsuitable", "fights"],
+  ["amatitlania-nigrofasciata", "thorichthys-meeki", "conditional", "large tank with breaks"],
+  ["labidochromis-caeruleus", "maylandia-estherae", "conditional or suitable", "rocks and room"],
+  [
+    "aulonocara-jacobfreibergi",
+    "sciaenochromis-fryeri",
+    "conditional or suitable",
+    "males of like colour; large tank",
+  ],
+  [
+    "neolamprologus-multifasciatus",
+    "julidochromis-transcriptus",
+    "conditional or suitable",
+    "shells apart from rocks",
+  ],
+  [
+    "procambarus-virginalis",
+    "paracheirodon-innesi",
+    "conditional or unsuitable or undetermined",
+    "catches sleepers",
+  ],
+  [
+    "paracheirodon-innesi",
+    "pterophyllum-scalare",
+    "unsuitable or undetermined",
+    "grown angels swallow neons at night",
+  ],
+  ["betta-splendens", "puntigrus-tetrazona", "unsuitable", "barbs shred the fins"],
+  ["betta-splendens", "carinotetraodon-travancoricus", "unsuitable", "puffer nips, betta bites"],
+  ["betta-splendens", "macropodus-opercularis", "unsuitable", "fight"],
+  ["poecilia-reticulata", "puntigrus-tetrazona", "unsuitable", "guppy tails are nipped"],
+  [
+    "poecilia-reticulata",
+    "pterophyllum-scalare",
+    "unsuitable or conditional or undetermined",
+    "grown angels eat guppies, males first",
+  ],
+  ["carassius-auratus", "paracheirodon-innesi", "unsuitable", "eaten; cool water"],
+  ["tanichthys-albonubes", "symphysodon-aequifasciatus", "unsuitable", "20 against 29"],
+  ["trichogaster-chuna", "puntigrus-tetrazona", "unsuitable or conditional", "nips the feelers, bustles"],
+  ["trichopodus-leerii", "puntigrus-tetrazona", "unsuitable", "nips the feelers"],
+  ["pterophyllum-scalare", "puntigrus-tetrazona", "unsuitable", "fins shredded"],
+  ["pterophyllum-scalare", "megalamphodus-eques", "unsuitable", "serpae nip"],
+  ["pterophyllum-scalare", "neocaridina-davidi", "unsuitable", "food"],
+  ["astronotus-ocellatus", "paracheirodon-innesi", "unsuitable", "food"],
+  ["parachromis-managuensis", "poecilia-reticulata", "unsuitable", "food"],
+  [
+    "amatitlania-nigrofasciata",
+    "osteogaster-aenea",
+    "unsuitable or conditional",
+    "breeding pair batters them",
+  ],
+  ["pygocentrus-nattereri", "metynnis-argenteus", "unsuitable", "eaten in the end"],
+  [
+    "labidochromis-caeruleus",
+    "melanochromis-auratus",
+    "unsuitable or conditional",
+    "auratus kill milder mbuna",
+  ],
+  ["maylandia-estherae", "aulonocara-jacobfreibergi", "unsuitable or conditional", "peacock is worn down"],
+  ["neocaridina-davidi", "puntigrus-tetrazona", "unsuitable", "eaten"],
+  ["neocaridina-davidi", "chromobotia-macracanthus", "unsuitable", "eaten"],
+  ["anentome-helena", "planorbella-duryi", "unsuitable", "eats them"],
+  ["carinotetraodon-travancoricus", "planorbella-duryi", "unsuitable", "food"],
+  ["carinotetraodon-travancoricus", "paracheirodon-innesi", "unsuitable or conditional", "nips"],
+  [
+    "crossocheilus-oblongus",
+    "epalzeorhynchos-bicolor",
+    "unsuitable or conditional",
+    "redtail hounds its like",
+  ],
+  ["gyrinocheilus-aymonieri", "carassius-auratus", "unsuitable", "rasps slow fish"],
+  ["polypterus-senegalus", "paracheirodon-innesi", "unsuitable", "food"],
+  ["polypterus-senegalus", "pangio-kuhlii", "unsuitable", "swallowed"],
+  ["pimelodus-pictus", "paracheirodon-innesi", "unsuitable", "food"],
+  ["brachygobius-doriae", "paracheirodon-innesi", "unsuitable or conditional", "brackish against soft"],
+  ["phractocephalus-hemioliopterus", "astronotus-ocellatus", "unsuitable", "swallowed"],
+  ["sphaerichthys-osphromenoides", "xiphophorus-maculatus", "unsuitable", "soft acid against hard"],
+];
+
+test.each(asked)("%s beside %s: %s, because %s", (one, other, answers) => {
+  const { outcome } = assessPair({ species: kind(one) }, { species: kind(other) });
+  expect(answers.split(" or ")).toContain(outcome);
+});
