@@ -11,9 +11,14 @@ interface Recalled {
 export const recalled: readonly Recalled[] = [
   {
     file: "compatibility/thresholds.ts",
-    what: "The oxygen down to which animals of low and of high need may come, and the weight from which floors are cautioned about.",
+    what: "The oxygen down to which animals of low and of high need may come, how far a hot day may exceed what is kept, and the weight from which floors are cautioned about.",
     settledBy:
-      "EPA 440/5-86-003, the table of criteria; the schedule on fish of the Model Conditions for Pet Vending Licensing 2013; table 6.2 of EN 1991-1-1:2002.",
+      "EPA 440/5-86-003, the table of criteria; Brungs & Jones 1977, EPA-600/3-77-061, on limits for a week; the schedule on fish of the Model Conditions for Pet Vending Licensing 2013; table 6.2 of EN 1991-1-1:2002.",
+  },
+  {
+    file: "compatibility/rules/pair/shyness.ts",
+    what: "That calm fish in the open tell shy larger ones that no danger is near.",
+    settledBy: "Barlow 1968, on calm company in the open, in the orange chromide.",
   },
   {
     file: "load/body-mass.ts",

@@ -48,7 +48,7 @@ export type {
 export type { Weight } from "./engine/rule/weight";
 export { type Outcomes, outcomes } from "./outcomes";
 export { pairPlan } from "./pair-plan";
-export type { PlanChange } from "./plan-change";
+export type { Changed, PlanChange } from "./plan-change";
 export { type Planner, planner } from "./planner";
 export { pairRules, planRules } from "./rules";
 export type { ThresholdName, ThresholdValues } from "./threshold-values";

@@ -15,7 +15,8 @@ export interface PlanChange {
   readonly add?: readonly Group[] | undefined;
 }
 
-type Changed<Whole> = { readonly [Field in keyof Whole]?: Whole[Field] | undefined };
+/** Some fields of something, each as it is to be; `undefined` takes one away. */
+export type Changed<Whole> = { readonly [Field in keyof Whole]?: Whole[Field] | undefined };
 
 const parts = ["tank", "water", "offerings", "groups", "add"];
 

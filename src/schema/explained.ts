@@ -19,11 +19,15 @@ function meaningAt(shape: z.ZodType, [key, ...deeper]: Path): string | undefined
 
 /** What the schema says of what it holds. */
 const meaningOf = (shape: z.ZodType): string | undefined =>
-  shape.description ?? (shape instanceof z.ZodOptional ? meaningOf(shape.unwrap() as z.ZodType) : undefined);
+  shape.description ?? (isWrapped(shape) ? meaningOf(shape.unwrap() as z.ZodType) : undefined);
+
+/** Whether a schema is another one that may be absent, or that is made when it is first needed. */
+const isWrapped = (shape: z.ZodType): shape is z.ZodOptional | z.ZodLazy =>
+  shape instanceof z.ZodOptional || shape instanceof z.ZodLazy;
 
 /** The schema of a field, or of the entries of a list; of alternatives the first that has such a field. */
 function within(shape: z.ZodType, key: string | number): z.ZodType | undefined {
-  if (shape instanceof z.ZodOptional) return within(shape.unwrap() as z.ZodType, key);
+  if (isWrapped(shape)) return within(shape.unwrap() as z.ZodType, key);
   if (shape instanceof z.ZodArray) return shape.element as z.ZodType;
   if (shape instanceof z.ZodRecord) return shape.valueType as z.ZodType;
   if (shape instanceof z.ZodObject) return Object.hasOwn(shape.shape, key) ? shape.shape[key] : undefined;

@@ -22,7 +22,8 @@ const folders: Readonly<Record<Exclude<DataFolder, "species">, FileSchema>> = {
   standards: { shape: jurisdictionSchema, checks: [idsAreUnique] },
 };
 
-type JsonSchema = Readonly<Record<string, unknown>>;
+/** A JSON Schema, as plain data. */
+export type JsonSchema = Readonly<Record<string, unknown>>;
 
 /** The fields of a JSON Schema of a file. */
 const fields = ["$schema", "type", "properties", "required", "additionalProperties"];

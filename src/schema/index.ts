@@ -8,5 +8,5 @@ export { describeProblem, InvalidInputError, type Problem, type ProblemCode } fr
 export type { Observation, Source, SourceAuthor } from "../species";
 export type { LegalListing, Listings } from "./files/listings";
 export type { MovedId } from "./files/moved-id";
-export { type DataFolder, jsonSchemas, problemsIn, speciesJsonSchema } from "./folders";
+export { type DataFolder, type JsonSchema, jsonSchemas, problemsIn, speciesJsonSchema } from "./folders";
 export { type ParsedSpecies, parseSpecies, safeParseSpecies } from "./species/parse";

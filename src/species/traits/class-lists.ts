@@ -91,7 +91,7 @@ export const zone = /* @__PURE__ */ frozen(["surface", "midwater", "bottom"] as 
 /** How readily it leaves the water. */
 export const jumps = /* @__PURE__ */ frozen(["seldom", "startled", "readily"] as const);
 
-/** What covers the ground. Grain sizes follow ISO 14688-1 (from memory). */
+/** What covers the ground. */
 export const ground = /* @__PURE__ */ frozen([
   "bare",
   "sand",

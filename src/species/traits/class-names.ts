@@ -1,4 +1,4 @@
-import type * as classes from "./classes";
+import type { classes } from "./class-table";
 
 /** What sort of animal a species is. */
 export type Kind = keyof typeof classes.kind;

@@ -39,7 +39,7 @@ export const toKnow = (act: Act, animals: Animals): ActAnswer => ({
 });
 
 /** An act that nothing prevents. */
-export const blocks = (act: Act, animals: Animals, instead?: GivenCondition): ActAnswer => ({
+const blocks = (act: Act, animals: Animals, instead?: GivenCondition): ActAnswer => ({
   weight: "blocking",
   measures: measuresOf(act, animals),
   watchFor: act.does === "kills" ? "missing animals" : "torn fins",
