@@ -7,6 +7,7 @@ import { type Judgement, silent } from "./engine/judgement";
 import { isPairRule, type PlanRule, type Rule } from "./engine/rule/rule";
 import type { PlanSubjects } from "./engine/standing";
 import { type Subject, subjectOf } from "./engine/subject";
+import type { ReadTrait } from "./engine/worlds";
 import type { ThresholdValues } from "./threshold-values";
 
 /** A plan with what every rule says of it. */
@@ -78,7 +79,7 @@ function judgeBy(
 ): (sides: readonly Subject[]) => readonly Judgement[] {
   if (isPairRule(rule)) {
     const judge = pairJudge(rule, thresholds, given);
-    return (sides) => [judge(sides)];
+    return (sides) => [judge(sides, meeting(sides))];
   }
   let judge: ReturnType<typeof planJudge> | undefined;
   return (sides) => {
@@ -120,4 +121,12 @@ function mayBeSeveral({ animals, standing }: Subject): boolean {
   if (animals.kin.count !== 1) return (animals.count ?? 1) > 1;
   const living = standing("social.living");
   return living.length === 0 || living.some((way) => way !== "alone");
+}
+
+/** Where one animal meets others of its group only if its kind does not live alone, and that is not certain. */
+function meeting([from, to]: readonly Subject[]) {
+  if (!from || from !== to || from.animals.kin.count !== 1) return undefined;
+  const living = from.reading("social.living");
+  const isCertain = living.possible.length > 0 && living.possible.every(({ value }) => value !== "alone");
+  return isCertain ? undefined : (read: ReadTrait) => read(living) !== "alone";
 }

@@ -1,5 +1,5 @@
 import type { ThresholdValues } from "../threshold-values";
-import { judge, type Run } from "./judge";
+import { type Case, judge, type Run } from "./judge";
 import type { Judgement } from "./judgement";
 import type { PartyRole } from "./rule/finding";
 import type { PairRule } from "./rule/rule";
@@ -13,5 +13,6 @@ const roles: readonly PartyRole[] = ["from", "to"];
 export function pairJudge(rule: PairRule, values: ThresholdValues, plan?: PlanSubjects) {
   const { thresholds, mayAsk } = decidingBy(rule, values);
   const runs: readonly Run[] = [([from, to]) => rule.judge({ from, to, thresholds } as never)];
-  return (sides: readonly Subject[]): Judgement => judge(rule, runs, { sides, roles, plan, mayAsk });
+  return (sides: readonly Subject[], takesPlace?: Case["takesPlace"]): Judgement =>
+    judge(rule, runs, { sides, roles, plan, mayAsk, takesPlace });
 }

@@ -40,6 +40,8 @@ export interface Case {
   readonly mayAsk: readonly GivenCondition[];
   /** What the runs rest on besides what they read. */
   readonly beside?: readonly Reading[];
+  /** Whether there is anything to judge, where that hangs on what is read. */
+  readonly takesPlace?: ((read: ReadTrait) => boolean) | undefined;
 }
 
 /** What a rule answers in one world. */
@@ -93,6 +95,7 @@ function judging(rule: Rule, run: Run, given: Case, read: ReadTrait): () => Worl
   const views = sides.map((side, index) => viewOf(rule, roles[index] ?? "from", side, read, tell));
   return () => {
     told = [];
+    if (given.takesPlace?.(read) === false) return nothing;
     const answer = answerOf(rule, () => run(views), given, read);
     return answer.standing.length > 0 ? { ...answer, told } : answer;
   };
