@@ -113,7 +113,8 @@ function joined(items: readonly Item[]): readonly Item[] {
   const byReasons = new Map<string, Item>();
   for (const { clauses, reasons } of items) {
     const key = JSON.stringify(reasons.length > 0 ? reasons : clauses);
-    byReasons.set(key, { clauses: [...(byReasons.get(key)?.clauses ?? []), ...clauses], reasons });
+    const all = new Set([...(byReasons.get(key)?.clauses ?? []), ...clauses]);
+    byReasons.set(key, { clauses: [...all], reasons });
   }
   return [...byReasons.values()];
 }

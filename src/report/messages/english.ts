@@ -126,7 +126,10 @@ function act(whom: (told: Told<Measures[ActRule]>) => string) {
     const harmed = told.ownToo
       ? `${their(many)} own kind${others.includes(" and ") ? "," : " and"} ${others}`
       : others;
-    return `${once ? "once grown, " : ""}${again ? `${they(many)} also` : who} ${verb(many, harms, harm)} ${harmed}${when && deed?.value !== "robs-food" ? occasions[when.value](many) : ""}.`;
+    const occasion = when && deed?.value !== "robs-food" ? occasions[when.value](many) : "";
+    const isLasting = told.weight === "blocking" && deed?.value === "chases";
+    const lasting = isLasting ? `, which cannot get away from ${them(many)}` : "";
+    return `${once ? "once grown, " : ""}${again ? `${they(many)} also` : who} ${verb(many, harms, harm)} ${harmed}${occasion}${lasting}.`;
   };
 }
 
@@ -232,7 +235,7 @@ function predation(told: Told<Measures["predation"]>): string {
   const takes = greatestPrey
     ? `${verb(fromMany, "takes", "take")} prey of up to about ${figure(greatestPrey)}`
     : hunter && `${verb(fromMany, "grows", "grow")} to ${figure(hunter)}`;
-  if (weight === "restricting") {
+  if (safeFrom) {
     if (oneKind)
       return `${from} ${eats} ${their(fromMany)} own kind while it is small; from ${figure(upwards(safeFrom))} on ${they(toMany)} ${verb(toMany, "is", "are")} safe.`;
     const small = prey ? `${to} of ${figure(prey)}` : `small ${to}`;
@@ -247,7 +250,7 @@ function predation(told: Told<Measures["predation"]>): string {
   const later =
     told.fromNow &&
     ` Bought at ${told.fromNow}, ${they(fromMany)} ${verb(fromMany, "seems", "seem")} harmless; grown, ${they(fromMany)} ${verb(fromMany, "is", "are")} not.`;
-  if (weight === "blocking") return `${from} ${eats} ${to}${night}${why && `: ${why}`}.${spines}${later}`;
+  if (weight !== "advisory") return `${from} ${eats} ${to}${night}${why && `: ${why}`}.${spines}${later}`;
   const stated = greatestPrey
     ? `prey of about ${figure(greatestPrey)} is the largest that is told of`
     : hunter && `${they(fromMany)} ${verb(fromMany, "grows", "grow")} to ${figure(hunter)}`;

@@ -1,0 +1,30 @@
+import { expect, test } from "vitest";
+import andinoacaraPulcher from "vivary/catalog/andinoacara-pulcher";
+import bettaSplendens from "vivary/catalog/betta-splendens";
+import maylandiaEstherae from "vivary/catalog/maylandia-estherae";
+import trichopodusLeerii from "vivary/catalog/trichopodus-leerii";
+import xiphophorusMaculatus from "vivary/catalog/xiphophorus-maculatus";
+import { assessPair } from "../../../src/compatibility";
+import { describe } from "../../../src/report";
+import type { SpeciesProfile } from "../../../src/species";
+
+/** A report of two, on one line. */
+const told = (a: SpeciesProfile, b: SpeciesProfile) =>
+  describe(assessPair({ species: a }, { species: b })).replaceAll(/\s+/g, " ");
+
+test("whoever is spared for being of one sex is told what would become of the other", () => {
+  const report = told(andinoacaraPulcher, xiphophorusMaculatus);
+  expect(report).toContain(
+    "Keep female platies only. Blue acaras eat platies: they take prey of up to about",
+  );
+});
+
+test("what is asked of both sides is told once", () => {
+  const report = told(bettaSplendens, bettaSplendens);
+  expect(report.match(/keep female Siamese fighting fish only/gi)).toHaveLength(1);
+});
+
+test("whoever is chased for good is told to have no way out", () => {
+  const report = told(maylandiaEstherae, trichopodusLeerii);
+  expect(report).toContain("chase pearl gouramis, which cannot get away from them");
+});
