@@ -1,6 +1,7 @@
 import type { Animals } from "../../../plan";
 import { kinOf } from "../../../plan/inner";
-import { classes, type Sex } from "../../../species";
+import type { Sex } from "../../../species";
+import { sexes } from "../../../species/inner";
 import type { Judged, PartyRole } from "../../engine/rule/finding";
 
 /** A party as a rule sees it. */
@@ -10,8 +11,6 @@ interface Seen {
 
 /** The sexes of two parties; absent where the plan may leave one open. */
 type Sexes = Readonly<Partial<Record<PartyRole, Sex>>>;
-
-const sexes = /* @__PURE__ */ Object.keys(classes.sex) as readonly Sex[];
 
 type Weights = "blocking" | "restricting" | "advisory";
 
