@@ -1,5 +1,5 @@
 import type { Condition } from "../plan";
-import { type CheckedParty, type CheckedPlan, changedFacts, meetsAlike } from "../plan/inner";
+import { type CheckedParty, type CheckedPlan, changedFacts, isSameParty, meetsAlike } from "../plan/inner";
 import type { AssessWith } from "./assess-options";
 import { pairJudge } from "./engine/judge-pair";
 import { planJudge } from "./engine/judge-plan";
@@ -59,17 +59,12 @@ export const judgementsOf = ({ cases }: JudgedPlan): readonly Judgement[] =>
 function subjectsOf(parties: readonly CheckedParty[], before: readonly Subject[]): readonly Subject[] {
   const subjects = parties.map((party, index) => {
     const known = before[index];
-    return known && isSame(known.party, party) ? known : subjectOf(party, index);
+    return known && isSameParty(known.party, party) ? known : subjectOf(party, index);
   });
   const isUnchanged =
     subjects.length === before.length && subjects.every((each, index) => each === before[index]);
   return isUnchanged ? before : subjects;
 }
-
-const isSame = (one: CheckedParty, other: CheckedParty) =>
-  one.species === other.species &&
-  one.group === other.group &&
-  JSON.stringify(one.animals) === JSON.stringify(other.animals);
 
 /** How a rule judges some groups of a plan; what it sees of the plan is gathered when it first judges. */
 function judgeBy(

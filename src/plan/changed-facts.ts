@@ -1,14 +1,7 @@
 import type { CheckedPlan } from "./checked-plan";
 import { type Condition, holds } from "./condition";
+import { isSameParty } from "./party";
 import { isOfGroup, type PlanReadings, readPlan, tankFacts, tankReadings } from "./read-fact";
-
-/** The facts of a group that hang on more of the plan than the group itself: on what it is fed, hides in, lives with. */
-const besideTheGroup = {
-  "group.offerings": ({ offerings }: CheckedPlan) => offerings,
-  "tank.hides": ({ tank }: CheckedPlan) => tank.hides,
-  "group.company": ({ parties }: CheckedPlan) =>
-    parties.map(({ animals: { id, form, kin } }) => [id, form, kin.count]),
-} as const;
 
 /**
  * The names of what a rule or a condition may read of a plan, and of which two plans say something else; what hangs on
@@ -20,9 +13,15 @@ export function changedFacts(before: CheckedPlan, after: CheckedPlan): ReadonlyS
     JSON.stringify(read(before)) !== JSON.stringify(read(after));
   return new Set<string>([
     ...ofPlan.filter((name) => changed((plan) => readPlan(plan, name))),
-    ...Object.entries(besideTheGroup).flatMap(([name, read]) => (changed(read) ? [name] : [])),
+    ...(changed(({ offerings }) => offerings) ? ["group.offerings"] : []),
+    ...(changed(({ tank }) => tank.hides) ? ["tank.hides"] : []),
+    ...(haveSameParties(before, after) ? [] : ["group.company"]),
   ]);
 }
+
+const haveSameParties = (before: CheckedPlan, after: CheckedPlan): boolean =>
+  before.parties.length === after.parties.length &&
+  after.parties.every((party, index) => isSameParty(before.parties[index] ?? party, party));
 
 /** Whether two plans both meet a condition, or both do not, or both leave it open; no where it hangs on a group. */
 export function meetsAlike(condition: Condition, before: CheckedPlan, after: CheckedPlan): boolean {

@@ -34,6 +34,12 @@ export interface CheckedParty {
   readonly group?: string;
 }
 
+/** Whether two parties are the same animals, by the same profile and under the same name. */
+export const isSameParty = (one: CheckedParty, other: CheckedParty): boolean =>
+  one.species === other.species &&
+  one.group === other.group &&
+  JSON.stringify(one.animals) === JSON.stringify(other.animals);
+
 /** A party by itself, without the others of its species. */
 type LoneParty = Omit<CheckedParty, "animals"> & { readonly animals: Omit<Animals, "kin"> };
 

@@ -7,6 +7,8 @@ import tanichthysAlbonubes from "vivary/catalog/tanichthys-albonubes";
 import { assessPlan, type PlanChange, type Planner, planner } from "../../src/compatibility";
 import { InvalidInputError } from "../../src/errors";
 import type { Plan } from "../../src/plan";
+import type { SpeciesProfile } from "../../src/species";
+import { animal } from "./animals";
 import { animals, fish, tanks, waters } from "./arbitrary";
 import { profileOf } from "./worlds";
 
@@ -114,6 +116,29 @@ describe("a plan that is being made", () => {
     const after = before.with({ add: [{ species: carinotetraodonTravancoricus, unsexed: 6 }] });
     expect(after.verdict.findings.length).toBeGreaterThan(before.verdict.findings.length);
     expect(before.verdict).toEqual(assessPlan(start));
+  });
+
+  test("is judged by the profiles it has, whatever their ids", () => {
+    const shy = animal("shy", { "social.settledBy": true, "predation.eats": [] });
+    const calm = {
+      "social.settles": true,
+      "space.zones": ["midwater" as const],
+      "social.group": { least: 6 },
+    };
+    const company = (settles: boolean) =>
+      animal("calm", { ...calm, "social.settles": settles, "predation.eats": [] });
+    const beside = (other: SpeciesProfile): Plan => ({
+      ...start,
+      groups: [
+        { species: shy, unsexed: 1 },
+        { species: other, unsexed: 8 },
+      ],
+    });
+    const settled = planner(beside(company(true)));
+    expect(settled.verdict.met.map(({ rule }) => rule)).toContain("settling-company");
+    const unsettled = settled.with({ groups: { 1: { species: company(false) } } });
+    expect(unsettled.verdict.findings.map(({ rule }) => rule)).toContain("settling-company");
+    expect(unsettled.verdict).toEqual(assessPlan(unsettled.plan));
   });
 
   test("is a copy: changing what was given changes nothing", () => {
