@@ -4,7 +4,7 @@ import { allSpecies } from "vivary/catalog";
 import carinotetraodonTravancoricus from "vivary/catalog/carinotetraodon-travancoricus";
 import danioRerio from "vivary/catalog/danio-rerio";
 import tanichthysAlbonubes from "vivary/catalog/tanichthys-albonubes";
-import { assessPlan, type PlanChange, type Planner, planner } from "../../src/compatibility";
+import { assessPlan, defineRule, type PlanChange, type Planner, planner } from "../../src/compatibility";
 import { InvalidInputError } from "../../src/errors";
 import type { Plan } from "../../src/plan";
 import type { SpeciesProfile } from "../../src/species";
@@ -83,6 +83,18 @@ describe("a planner, after any changes", () => {
   }, 120_000);
 });
 
+/** An app's rule that looks at each group by itself, and asks for what the others are. */
+const companyForEach = defineRule({
+  id: "x-company",
+  question: "Has it calm company?",
+  way: "each-group",
+  needs: { from: ["social.settledBy"] },
+  mayYield: ["restricting"],
+  judge: () => [
+    { weight: "restricting", condition: { on: "group.company", of: "from", wanted: { oneOf: [true] } } },
+  ],
+});
+
 describe("a plan that is being made", () => {
   const start: Plan = {
     tank: { base: { shape: "rectangle", length: 80, width: 35 }, height: 40, lid: true },
@@ -134,11 +146,12 @@ describe("a plan that is being made", () => {
         { species: other, unsexed: 8 },
       ],
     });
-    const settled = planner(beside(company(true)));
-    expect(settled.verdict.met.map(({ rule }) => rule)).toContain("settling-company");
+    const rules = [companyForEach];
+    const settled = planner(beside(company(true)), { rules });
+    expect(settled.verdict.met.map(({ from }) => from)).toContain(0);
     const unsettled = settled.with({ groups: { 1: { species: company(false) } } });
-    expect(unsettled.verdict.findings.map(({ rule }) => rule)).toContain("settling-company");
-    expect(unsettled.verdict).toEqual(assessPlan(unsettled.plan));
+    expect(unsettled.verdict.findings.map(({ from }) => from)).toContain(0);
+    expect(unsettled.verdict).toEqual(assessPlan(unsettled.plan, { rules }));
   });
 
   test("is a copy: changing what was given changes nothing", () => {
