@@ -80,7 +80,7 @@ function asSides(species: SpeciesProfile): Sides {
 function outcomeOf(standing: readonly Standing[]): Outcome | undefined {
   if (standing.some(({ answer }) => answer.weight === "blocking")) return "unsuitable";
   const asking = standing.flatMap(({ condition }) => (condition ? [{ condition }] : []));
-  if (clashes(asking).length > 0) return undefined;
+  if (asking.length > 1 && clashes(asking).length > 0) return undefined;
   if (standing.some(({ answer }) => couldBe(answer))) return "undetermined";
   return asking.length > 0 ? "conditional" : "suitable";
 }

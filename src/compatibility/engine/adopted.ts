@@ -5,7 +5,7 @@ import type { PairRule } from "./rule/rule";
 import { decidingBy } from "./seen";
 import type { Standing } from "./standing";
 import type { Subject } from "./subject";
-import { type View, viewOf } from "./view";
+import { traitsOf, type View, viewOf } from "./view";
 import type { ReadTrait } from "./worlds";
 
 const adopted: ReadTrait = ({ possible }) => possible[0]?.value;
@@ -30,8 +30,19 @@ export function adoptedAnswers(
 function seenAs(rule: PairRule, role: PartyRole): (subject: Subject) => View {
   const views = new Map<Subject, View>();
   return (subject) => {
-    const view = views.get(subject) ?? viewOf(rule, role, subject, adopted, adopted);
+    const known = views.get(subject);
+    if (known) return known;
+    const view = withOwnValues(viewOf(rule, role, subject, adopted, adopted), subject);
     views.set(subject, view);
     return view;
   };
+}
+
+/** A view that holds what is known, so that nothing is looked up again. */
+function withOwnValues(view: View, subject: Subject): View {
+  for (const trait of traitsOf(view)) {
+    const value = adopted(subject.reading(trait));
+    if (value !== undefined) Object.defineProperty(view, trait, { value });
+  }
+  return view;
 }
