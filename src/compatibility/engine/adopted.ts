@@ -1,14 +1,12 @@
 import type { ThresholdValues } from "../threshold-values";
 import { answerOf } from "./judge";
+import { adopted, plainView } from "./plain-view";
 import type { PartyRole } from "./rule/finding";
 import type { PairRule } from "./rule/rule";
 import { decidingBy } from "./seen";
 import type { Standing } from "./standing";
 import type { Subject } from "./subject";
-import { traitsOf, type View, viewOf } from "./view";
-import type { ReadTrait } from "./worlds";
-
-const adopted: ReadTrait = ({ possible }) => possible[0]?.value;
+import type { View } from "./view";
 
 /**
  * What a rule answers of pairs on the adopted values alone. It sees each of them as often as it likes at the price of once:
@@ -32,17 +30,8 @@ function seenAs(rule: PairRule, role: PartyRole): (subject: Subject) => View {
   return (subject) => {
     const known = views.get(subject);
     if (known) return known;
-    const view = withOwnValues(viewOf(rule, role, subject, adopted, adopted), subject);
+    const view = plainView(rule, role, subject);
     views.set(subject, view);
     return view;
   };
-}
-
-/** A view that holds what is known, so that nothing is looked up again. */
-function withOwnValues(view: View, subject: Subject): View {
-  for (const trait of traitsOf(view)) {
-    const value = adopted(subject.reading(trait));
-    if (value !== undefined) Object.defineProperty(view, trait, { value });
-  }
-  return view;
 }
