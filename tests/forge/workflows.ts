@@ -5,7 +5,7 @@ import { parse } from "yaml";
 import { root } from "../../data/files";
 
 /** A step: an action that it uses, or a script that it runs. */
-export interface Step {
+interface Step {
   readonly name?: string;
   readonly uses?: string;
   readonly run?: string;
