@@ -76,6 +76,6 @@ export function dataPackageFiles(rows: ReleasedRows): Files {
 
 /** A source as a descriptor names it. */
 function told({ title, year, doi, url }: ReleasedRows["sources"][number]) {
-  const path = doi === null ? url : `https://doi.org/${doi}`;
+  const path = doi === null ? url : `https://doi.org/${encodeURI(doi)}`;
   return { title: year === null ? title : `${title} (${year})`, ...(path !== null && { path }) };
 }

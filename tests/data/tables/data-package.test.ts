@@ -54,7 +54,7 @@ test("the descriptor points to the terms of the figures, and names every source"
     title: "Thermal tolerance of thirteen popular ornamental fish species (2019)",
     path: "https://doi.org/10.1016/j.aquaculture.2018.11.041",
   });
-  for (const { path } of sources) expect(path ?? "https://").toMatch(/^https?:\/\//);
+  for (const { path } of sources) expect(path ?? "https://").toMatch(/^https?:\/\/[^<>\s]*$/);
 });
 
 function withField(field: object): object {
