@@ -58,6 +58,7 @@ describe("the flips of a pull request", () => {
     commit("The merge");
     run(root, scriptOf("flips.yml", "Tell the flips"));
     expect(read("flips.txt")).toMatch(/^[^\n]+ → unsuitable; now blocking predation\n/);
+    expect(read("flips.txt")).toMatch(/\n {2}predation: .*\n(?: {4}.*\n)* {4}predation\.eats: /);
     expect(read("flips.txt")).toMatch(/\n\d+ of 12 verdicts differ\.\n$/);
   });
 
@@ -74,7 +75,7 @@ describe("the flips of a pull request", () => {
       "3 of 12 verdicts differ.",
       "1 are new: 1 suitable.",
     ]);
-    for (const told of block.split("\n")) expect(told.length).toBeLessThanOrEqual(60);
+    for (const told of block.split("\n")) expect(told.length).toBeLessThanOrEqual(44);
     expect(block.replaceAll("\n", "")).toContain(line);
     const called = read("called.txt").trim().split("\n");
     expect(called).toContain("head=keeper:a-branch");
