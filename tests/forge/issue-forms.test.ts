@@ -4,8 +4,10 @@ import { describe, expect, test } from "vitest";
 import { parse } from "yaml";
 import { check } from "../../data/commands/check";
 import { startFrom } from "../../data/commands/new";
+import { startFile } from "../../data/commands/new-file";
 import { root as here } from "../../data/files";
 import { format } from "../../data/formatting";
+import { answersIn } from "../../data/issue-form";
 import { traitPaths } from "../../src/species";
 import { project, textOf } from "../data/project";
 
@@ -66,8 +68,8 @@ test("a report without a form is possible", () => {
 const missing: Form = read("a-species-is-missing.yml");
 
 /** The text that the forge makes of a form that was filled in. */
-const issueOf = (answers: (label: string, item: Item) => string | undefined) =>
-  questionsOf(missing)
+const issueOf = (answers: (label: string, item: Item) => string | undefined, form = missing) =>
+  questionsOf(form)
     .map((item) => {
       const { label = "" } = item.attributes;
       return `### ${label}\n\n${answers(label, item) ?? "_No response_"}\n`;
@@ -109,4 +111,46 @@ test("what must be answered is enough to start a record, and the checks ask for 
   expect(await startFrom(root, issue)).toMatchObject({ failed: false });
   expect(readFile(file)).not.toContain("The issue says");
   expect(textOf(await check(root, "danio-kyathit"))).toContain("a question of the new file");
+});
+
+const fought: Form = read("two-of-mine-fought.yml");
+const sighting = "data/sources/smith-2026.json";
+
+/** The source that an issue of two that fought starts, with some answers. */
+async function sourceOf(given: Readonly<Record<string, string>>) {
+  const labels = questionsOf(fought).map(({ attributes: { label } }) => label);
+  expect(labels).toStrictEqual(expect.arrayContaining(Object.keys(given)));
+  const { root, read: readFile, write } = project();
+  const answers = answersIn(issueOf((label) => given[label], fought));
+  const answer = await startFile(root, "observation", "smith-2026", { now: new Date("2026-03-01"), answers });
+  expect(answer).toMatchObject({ failed: false });
+  return { root, write, source: JSON.parse(readFile(sighting)) };
+}
+
+test("what was seen starts a source: who, when, how many animals and days", async () => {
+  const seen = "The male chased the other one into a corner.";
+  const { root, write, source } = await sourceOf({
+    "What was seen": seen,
+    Animals: "6 and 1",
+    Days: "400",
+    "Your name": "Jane Smith",
+    When: "2026-02",
+  });
+  expect(source).toMatchObject({
+    title: expect.stringContaining(`The issue says: ${seen}`),
+    author: [{ literal: "Jane Smith" }],
+    issued: { "date-parts": [[2026, 2]] },
+    custom: { observation: { animals: 7, days: 400 } },
+  });
+  expect(textOf(await check(root, sighting))).toContain("a question of the new file");
+  write(sighting, JSON.stringify({ ...source, title: "A male that chased another one" }));
+  await format(root);
+  expect(textOf(await check(root, sighting))).toMatch(/is cited by no record.*\n.*: 1 problem/s);
+});
+
+test("what is no number or no day is asked for, not guessed", async () => {
+  const { root, source } = await sourceOf({ Animals: "some", Days: "about 14 months", When: "last spring" });
+  expect(source.custom.observation).toStrictEqual({ animals: 0, days: 0 });
+  expect(source.issued).toStrictEqual({ "date-parts": [[2026, 3, 1]] });
+  expect(textOf(await check(root, sighting))).toContain("days is 0; expected");
 });
