@@ -84,6 +84,19 @@ describe("the flips of a pull request", () => {
     );
   });
 
+  test("are folded away where they are many, but for the gravest", () => {
+    const { root, read, write, env } = desk();
+    const lines = Array.from({ length: 100 }, (_, index) => `pair ${index}: suitable → conditional\n`);
+    write("told/flips.txt", `${lines.join("")}100 of 171 verdicts differ.\n`);
+    run(root, comment, { ...env, ...pull });
+    const [open = "", folded = ""] = read("comment.md").split("<details>");
+    expect(open).toContain("100 of 171 verdicts differ.");
+    expect(open).toContain(lines[39]);
+    expect(open).not.toContain(lines[40]);
+    expect(folded).toContain(lines[40]);
+    expect(folded).toContain(lines[99]);
+  });
+
   test.each([
     [
       "the end of the block",
@@ -98,8 +111,9 @@ describe("the flips of a pull request", () => {
     write("told/flips.txt", text);
     run(root, comment, { ...env, ...pull });
     const written = read("comment.md");
-    expect(written.match(/```/g)).toHaveLength(2);
-    expect(written).toMatch(/^Verdicts [^`]+\n```text\n[^`]*\n```\n$/);
+    expect(written).toMatch(
+      /^Verdicts [^`<]+\n```text\n[^`]*\n```\n(\n<details><summary>The rest<\/summary>\n\n```text\n[^`]*\n```\n\n<\/details>\n)?$/,
+    );
     expect(written).not.toMatch(/[^\P{Cc}\n]/u);
     expect(written.length).toBeLessThan(65_536);
   });
