@@ -62,9 +62,4 @@ export const recalled: readonly Recalled[] = [
     what: "The grain sizes of ground.",
     settledBy: "ISO 14688-1, the table of particle sizes.",
   },
-  {
-    file: "units/measures/volume.ts",
-    what: "The US and the imperial gallon.",
-    settledBy: "NIST Handbook 44, appendix C; Schedule 1 of the Weights and Measures Act 1985.",
-  },
 ];
