@@ -1,6 +1,6 @@
 // Runs the scripts of workflows as the forge would, with its own shell, on a repository of a few species.
 import { execFileSync } from "node:child_process";
-import { chmodSync, cpSync, existsSync, mkdirSync, readFileSync, symlinkSync } from "node:fs";
+import { chmodSync, cpSync, existsSync, mkdirSync, readFileSync, rmSync, symlinkSync } from "node:fs";
 import { delimiter, join } from "node:path";
 import { unzipSync } from "fflate";
 import { describe, expect, test } from "vitest";
@@ -95,6 +95,17 @@ describe("the flips of a pull request", () => {
     expect(open).not.toContain(lines[40]);
     expect(folded).toContain(lines[40]);
     expect(folded).toContain(lines[99]);
+  });
+
+  test("are taken from a file, never from where it leads", () => {
+    const { root, write, env } = desk();
+    const fetched = scriptOf("flips-comment.yml", "Fetch what was told");
+    expect(() => run(root, fetched, { ...env, RUN: "1" })).toThrow("Command failed");
+    write("told/flips.txt", "");
+    run(root, fetched, { ...env, RUN: "1" });
+    rmSync(join(root, "told/flips.txt"));
+    symlinkSync(join(root, "data/families.csv"), join(root, "told/flips.txt"));
+    expect(() => run(root, fetched, { ...env, RUN: "1" })).toThrow("Command failed");
   });
 
   test.each([
