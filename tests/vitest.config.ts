@@ -5,7 +5,7 @@ const source = (path: string) => fileURLToPath(new URL(`../src/${path}`, import.
 
 /** What takes seconds: programs run on copies, properties, and whatever goes through the whole catalog. */
 const thorough = [
-  "tests/{data,generated,house,judgements,release,surface}/**/*.test.ts",
+  "tests/{data,forge,generated,house,judgements,release,surface}/**/*.test.ts",
   "tests/{catalog,evidence}/{find-species,generated}.test.ts",
   "tests/bad-input.test.ts",
   "tests/evidence/bibliography/*.test.ts",
