@@ -604,8 +604,8 @@ function messages(): Messages {
           `${to}, which ${verb(toMany, "looks", "look")} like ${their(fromMany)} own kind`,
       ),
       "acts-others": act(({ to }) => to),
-      "fin-nipping": ({ weight, from, fromMany, to }) => {
-        const text = `${from} ${verb(fromMany, "bites", "bite")} pieces out of the fins of ${to}`;
+      "fin-nipping": ({ weight, from, fromMany, to, oneKind }) => {
+        const text = `${from} ${verb(fromMany, "bites", "bite")} pieces out of the fins of ${oneKind ? `${their(fromMany)} own kind` : to}`;
         return weight === "blocking" ? `${text}: choose company that does not nip.` : `${text} now and then.`;
       },
       "mucus-grazing": ({ weight, from, fromMany, to, oneKind }) => {

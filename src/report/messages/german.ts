@@ -4,6 +4,7 @@ import type { FactName } from "../../plan";
 import type { Figure } from "../figure";
 import { effectIn, jurisdictionIn } from "./german-laws";
 import { oneOf, severalOf } from "./german-names";
+import { regionIn } from "./german-regions";
 import type { Messages, Told, ToldCondition, ToldRoom, ToldWater } from "./messages";
 import {
   sentenceCase as capital,
@@ -326,7 +327,7 @@ const feedingHours: Readonly<Record<Words["light"], string>> = {
 const feedingWays: Readonly<Record<string, string>> = {
   ...feedingPlaces,
   ...feedingHours,
-  apart: "dort, wo Schnellere nicht hinkommen",
+  apart: "abseits der Schnelleren",
 };
 
 /** `Frostfutter geben, wo und wann Neonsalmler fressen`, `im Dunkeln füttern (Neonsalmler)`. */
@@ -351,13 +352,17 @@ const sensitivities: Readonly<Record<Words["sensitivity"], (whom: string) => str
 const thingOf = (fact: string | undefined) =>
   fact !== undefined && Object.hasOwn(asked, fact) ? asked[fact as FactName] : "eine Bedingung";
 
+/** `3 Männchen`; `Männchen` of a single animal. */
+const numbered = (animals: number, count: number | undefined, sex: Words["sex"]) =>
+  animals === count && count === 1 ? sexWords[sex][0] : `${animals} ${sexWords[sex][1]}`;
+
 const listed = (type: "conjunction" | "disjunction") => new Intl.ListFormat("de", { type });
 
 const allOf = (items: readonly string[]) => listed("conjunction").format(items);
 const anyOf = (choices: readonly string[]) => listed("disjunction").format(choices);
 
 const grounds: Readonly<Record<Words["ground"], string>> = {
-  bare: "nackte Scheibe",
+  bare: "nacktes Glas",
   sand: "Sand",
   "fine-gravel": "feiner Kies",
   "coarse-gravel": "grober Kies",
@@ -513,7 +518,7 @@ const targets: Readonly<Record<Words["target"], string>> = {
   "look-alike": "ähnlich aussehende Fische",
   "long-finned": "langflossige Fische",
   smaller: "kleinere Tiere",
-  any: "wer in der Nähe ist",
+  any: "alle in der Nähe",
 };
 
 const looks: Readonly<Record<Words["look"], string>> = {
@@ -681,7 +686,7 @@ const traits: Messages["traits"] = {
   "water.airBreathing": "Luftatmung",
   "space.baseLength": "Beckenlänge",
   "space.footprint": "Grundfläche",
-  "space.furtherFootprint": "weitere Grundfläche",
+  "space.furtherFootprint": "Grundfläche je weiteres Tier",
   "space.height": "Beckenhöhe",
   "space.zones": "Aufenthalt",
   "space.cover": "Deckung",
@@ -729,7 +734,7 @@ const waters = ({ temperature, pH, hardness, salinity }: Omit<ToldWater, "kinds"
 const seenFromAbove = " (von oben gesehen)";
 
 const lawsSomewhere = (whom: string, entries: number) =>
-  `Recht: ${entries} ${entries === 1 ? "hier bekannter Eintrag betrifft" : "hier bekannte Einträge betreffen"} ${whom}. Der Standort des Beckens im Plan entscheidet, was davon gilt; maßgeblich ist der geltende Wortlaut.`;
+  `Recht: ${entries} ${entries === 1 ? "hier bekannter Eintrag betrifft" : "hier bekannte Einträge betreffen"} ${whom}. Den Standort des Beckens angeben, um zu lesen, was davon gilt; maßgeblich ist der geltende Wortlaut.`;
 
 /** The report in German. */
 export const german: Messages = /* @__PURE__ */ frozen(/* @__PURE__ */ messages());
@@ -779,15 +784,15 @@ function messages(): Messages {
       watchFor: "Achten auf",
       meanwhile: "Bis dahin achten auf",
       everyTank: "In jedem Becken",
-      ifItStarts: "Wenn Quälereien beginnen",
+      ifItStarts: "Bei Streit",
       cautions: "Vorsicht",
     },
     party: ({ name, several, scientific, count, males = 0, females = 0, sex, stage, temper, length }) => {
       const known = males + females;
       const rest = (count ?? 0) - known;
       const sexes = [
-        males > 0 && `${males} ${sexWords.male[0]}`,
-        females > 0 && `${females} ${sexWords.female[0]}`,
+        males > 0 && numbered(males, count, "male"),
+        females > 0 && numbered(females, count, "female"),
         known > 0 && rest > 0 && `${rest} nicht bestimmt`,
       ].filter(Boolean);
       const size = length && `${length} lang${stage === "juvenile" ? " beim Kauf" : ""}`;
@@ -826,11 +831,12 @@ function messages(): Messages {
       "acts-own-kind": act(() => "Artgenossen"),
       "acts-look-alike": act(({ toObject }) => `${toObject} wegen der Ähnlichkeit mit Artgenossen`),
       "acts-others": act(({ toObject }) => toObject),
-      "fin-nipping": ({ weight, from, fromMany, toObject }) => {
+      "fin-nipping": ({ weight, from, fromMany, toObject, oneKind }) => {
+        const whom = oneKind ? "Artgenossen" : toObject;
         const bites = verb(fromMany, "verletzt", "verletzen");
         return weight === "blocking"
-          ? `${from} ${bites} ${toObject} an den Flossen: Gesellschaft wählen, die nicht an Flossen zupft.`
-          : `${from} ${bites} ${toObject} hin und wieder an den Flossen.`;
+          ? `${from} ${bites} ${whom} an den Flossen: Gesellschaft wählen, die nicht an Flossen zupft.`
+          : `${from} ${bites} ${whom} hin und wieder an den Flossen.`;
       },
       "mucus-grazing": ({ weight, from, fromMany, toObject, oneKind }) => {
         const text = `${from} ${verb(fromMany, "raspelt", "raspeln")} ${oneKind ? "Artgenossen" : toObject} an der Flanke an und ${verb(fromMany, "verletzt", "verletzen")} die Schleimhaut`;
@@ -1082,7 +1088,7 @@ function messages(): Messages {
           disputed: `die Quellen widersprechen sich${bad ? ", und es könnte den Plan ausschließen" : ""}: ${named}`,
           "not-given": `im Plan fehlt: ${named}`,
           "outside-domain": `außerhalb des Bereichs, in dem die Gleichung gilt: ${named}`,
-          individual: `die Tiere sind sehr verschieden${bad ? ", und ein grobes könnte den Plan ausschließen" : ""}: ${named}`,
+          individual: `von Tier zu Tier sehr verschieden${bad ? ", und ein Raufbold könnte den Plan ausschließen" : ""}: ${named}`,
         }[reason];
         return `${said}${more}.`;
       },
@@ -1124,7 +1130,7 @@ function messages(): Messages {
     },
     words,
     profile: {
-      columns: ["Merkmal", "Wert", "auch gesagt", "Beleg"],
+      columns: ["Merkmal", "Wert", "auch angegeben", "Beleg"],
       sections: {
         origin: "Herkunft",
         size: "Größe",
@@ -1170,7 +1176,7 @@ function messages(): Messages {
         "social.group": ({ least, avoid }) =>
           [`mindestens ${least}`, avoid && `aber nicht ${avoid.min} bis ${avoid.max}`]
             .filter(Boolean)
-            .join(" "),
+            .join(", "),
         "appearance.looks": ({ tag, sex }) =>
           [looks[tag], sex && `(${sexWords[sex][1]})`].filter(Boolean).join(" "),
         "temperament.acts": ({ doer, does, target, when, from }) => {
@@ -1188,6 +1194,7 @@ function messages(): Messages {
         "predation.eats": ({ prey: of, greatest }, size) =>
           [prey[of], greatest && `bis ${size(greatest)}`].filter(Boolean).join(" "),
         "reproduction.interbreedsWith": scientificOf,
+        "origin.regions": regionIn,
         "care.rehoming": (text) => `auf Englisch: ${text}`,
       },
     },
