@@ -16,6 +16,8 @@ const jurisdictions: Readonly<Record<string, string>> = {
   Brazil: "Brasilien",
   "United Kingdom": "Vereinigtes Königreich",
   "Great Britain": "Großbritannien",
+  "England and Wales": "England und Wales",
+  Scotland: "Schottland",
   "European Union": "Europäische Union",
   Switzerland: "Schweiz",
   "New Zealand": "Neuseeland",
@@ -60,7 +62,7 @@ const effects: Readonly<Record<string, string>> = {
   "Keeping live crayfish other than the native one needs a licence, and none may be sold alive.":
     "Die Haltung lebender Flusskrebse außer dem heimischen braucht eine Lizenz, und keiner darf lebend verkauft werden.",
   "Keeping or releasing a fish of the orders it lists needs a licence; a general licence covers indoor ornamental aquaria.":
-    "Haltung oder Freisetzung von Fischen der genannten Verordnungen braucht eine Lizenz; für Zieraquarien in Innenräumen gilt eine allgemeine Lizenz.",
+    "Haltung oder Freisetzung von Fischen der genannten Ordnungen braucht eine Lizenz; für Zieraquarien in Innenräumen gilt eine allgemeine Lizenz.",
   "Wild animals may not be caught for aquaria unless a rule or permit of their own allows it.":
     "Wildtiere dürfen nicht für Aquarien gefangen werden, wenn nicht eine eigene Regelung oder Genehmigung es erlaubt.",
   "Catching, moving, keeping and trading animals from the wild are prohibited.":
