@@ -583,9 +583,8 @@ function messages(): Messages {
       const detail = [sexes.length > 0 ? sexes.join(" and ") : sex, young, size, nature]
         .filter(Boolean)
         .join(", ");
-      return [count, count === 1 ? name : several, `(${scientific}${detail && `; ${detail}`})`]
-        .filter(Boolean)
-        .join(" ");
+      const further = [name === scientific ? "" : scientific, detail].filter(Boolean).join("; ");
+      return [count, count === 1 ? name : several, further && `(${further})`].filter(Boolean).join(" ");
     },
     rules: {
       temperature: sharedWater("temperature"),

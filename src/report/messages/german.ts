@@ -288,7 +288,7 @@ function room({ weight, who, many, growing, ...told }: ToldRoom): string {
       ? `eine Grundfläche wie ${exampleSides}`
       : `ein Becken von mindestens ${neededLength} Länge`;
   const own = planned(neededFloor ? ownSides || ownFloor : ownLength);
-  if (!who) return `${needed} wählen${own}`;
+  if (!who) return `${needed} ${neededFloor && !neededSides ? "bieten" : "wählen"}${own}`;
   const text = growing ? `ausgewachsen ${needs(many)} ${who} ${needed}` : `${who} ${needs(many)} ${needed}`;
   return `${weight === "blocking" ? "Dieses Becken ist viel zu klein: " : ""}${text}${own}.`;
 }
@@ -388,6 +388,13 @@ const flows: Readonly<Record<Words["flow"], string>> = {
 
 const flowOf = (word: string | boolean | undefined) =>
   typeof word === "string" && Object.hasOwn(flows, word) ? flows[word as Words["flow"]] : String(word);
+
+/** What water does in a current between two. */
+function flowing(from: string | boolean | undefined, to: string | boolean | undefined): string {
+  if (to === "still") return "das Wasser stillsteht";
+  if (from === "still") return `das Wasser höchstens ${flowOf(to)} strömt`;
+  return `das Wasser ${[...new Set([from, to])].map(flowOf).join(" bis ")} strömt`;
+}
 
 /** What a plan may say or leave open. */
 const asked: Readonly<Record<FactName, string>> = {
@@ -811,9 +818,8 @@ function messages(): Messages {
       ]
         .filter(Boolean)
         .join(", ");
-      return [count, count === 1 ? name : several, `(${scientific}${detail && `; ${detail}`})`]
-        .filter(Boolean)
-        .join(" ");
+      const further = [name === scientific ? "" : scientific, detail].filter(Boolean).join("; ");
+      return [count, count === 1 ? name : several, further && `(${further})`].filter(Boolean).join(" ");
     },
     rules: {
       temperature: sharedWater("temperature"),
@@ -929,7 +935,7 @@ function messages(): Messages {
           ? `${from} ${verb(fromMany, "springt", "springen")} aus offenen Becken: lückenlos abdecken.`
           : `${from} ${verb(fromMany, "kann", "können")} bei Schreck springen: eine Abdeckung ist sicherer.`,
       "flow-places": ({ from, fromMany, measures: { calmest, strongest } }) =>
-        `${from} ${needs(fromMany)} einen Platz, an dem das Wasser ${[...new Set([calmest?.value, strongest?.value])].filter(Boolean).map(flowOf).join(" bis ")} strömt.`,
+        `${from} ${needs(fromMany)} einen Platz, an dem ${flowing(calmest?.value ?? strongest?.value, strongest?.value ?? calmest?.value)}.`,
       "caution-floor": ({ measures: { total }, figure }) =>
         total
           ? `Gewicht: etwa ${figure(total)} mit Glas, Kies und Unterschrank. Quer zu den Deckenbalken an eine tragende Wand stellen; bei alten oder hölzernen Decken und im Zweifel einen Statiker fragen.`
@@ -1021,7 +1027,7 @@ function messages(): Messages {
           ? "nur Pflanzen halten, um die es nicht schade ist"
           : "die Pflanzen zuerst einwachsen lassen",
       "tank.flow.calmest": ({ words: any }) =>
-        `einen ruhigen Platz bieten, an dem das Wasser höchstens ${flowOf(any.at(-1))} strömt`,
+        `einen ruhigen Platz bieten, an dem ${flowing("still", any.at(-1))}`,
       "tank.flow.strongest": ({ words: any }) =>
         `das Wasser irgendwo mindestens ${flowOf(any[0])} strömen lassen`,
       "water.temperature": ({ wanted }) => `das Wasser bei ${wanted} halten`,
