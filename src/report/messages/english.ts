@@ -517,7 +517,7 @@ export const english: Messages = /* @__PURE__ */ frozen(/* @__PURE__ */ messages
 
 function messages(): Messages {
   return {
-    language: "en",
+    language: "en-GB",
     several: plural,
     theOthers: "all the others",
     this: (name) => `the ${name}`,
