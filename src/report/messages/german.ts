@@ -845,7 +845,7 @@ function messages(): Messages {
           : `${from} ${bites} ${whom} hin und wieder an den Flossen.`;
       },
       "mucus-grazing": ({ weight, from, fromMany, toObject, oneKind }) => {
-        const text = `${from} ${verb(fromMany, "raspelt", "raspeln")} ${oneKind ? "Artgenossen" : toObject} an der Flanke an und ${verb(fromMany, "verletzt", "verletzen")} die Schleimhaut`;
+        const text = `${from} ${verb(fromMany, "verletzt", "verletzen")} ${oneKind ? "Artgenossen" : toObject} an der Schleimhaut der Flanken`;
         return weight === "advisory" ? `${text}, wenn zu wenig abzuweiden ist.` : `${text}.`;
       },
       "territory-contest": ({ from, to, measures: { zone } }) =>
@@ -863,7 +863,7 @@ function messages(): Messages {
       furnishing: ({ weight, from, fromMany, to, measures: known, figure }) => {
         const { cover, openWater, harm } = known;
         if (harm)
-          return `von beiden (${from}, ${to}) ${plantHarm[harm.value][0]} eine Art, und die andere kommt ohne Pflanzen nicht aus${weight === "advisory" ? ": robuste Farne und Moos pflanzen" : ""}.`;
+          return `eine der beiden Arten (${from}, ${to}) ${plantHarm[harm.value][0]}, und die andere kommt ohne Pflanzen nicht aus${weight === "advisory" ? ": robuste Farne und Moos pflanzen" : ""}.`;
         if (cover)
           return `${from} und ${to} verlangen zusammen ${figure(cover)} des Beckens als Deckung, von oben gesehen, und ${figure(openWater)} als freien Schwimmraum: beides zugleich hat kein Becken.`;
         return `${from} ${needs(fromMany)} als Boden ${groundOf(known.from)}, ${to} ${groundOf(known.to)}.`;
@@ -1009,7 +1009,7 @@ function messages(): Messages {
       "tank.height": ({ wanted }) => `ein Becken mit ${wanted} Höhe wählen`,
       "tank.openWater": ({ wanted }) => `${wanted} des Beckens${seenFromAbove} zum Schwimmen frei lassen`,
       "tank.substrate": ({ words: any }) =>
-        `als Boden ${anyOf(any.map((word) => groundsHad[String(word)] ?? String(word)))} einbringen`,
+        `als Boden ${anyOf(any.map((word) => groundsHad[String(word)] ?? String(word)))} wählen`,
       "tank.hides": ({ of, wanted, min }) =>
         `${min === 1 ? "einen Platz" : `${wanted} Plätze`} zum Verstecken, Schlafen oder Laichen bieten (${of})`,
       "tank.openSurface": ({ wanted }) =>
