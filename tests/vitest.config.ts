@@ -17,7 +17,7 @@ const thorough = [
   "tests/plan/shape/shape-problems.test.ts",
   "tests/plan/saved/{parse-plan,plan-data,plan-json-schema}.test.ts",
   "tests/ranges/{gap,limiting-pair,measures}.test.ts",
-  "tests/report/**/{blocks,describe,english,hostile,language,profile-markdown,trait-text}.test.ts",
+  "tests/report/**/{blocks,describe,english,german,hostile,language,profile-markdown,trait-text}.test.ts",
   "tests/schema/{folders,hostile,json-schema}.test.ts",
   "tests/schema/species/parse.test.ts",
   "tests/species/profile/{admission,facts,resolve}.test.ts",
