@@ -1,12 +1,8 @@
 import * as z from "zod";
 import { classes } from "../../species";
-import { currents } from "../../species/inner";
+import { currents, currentsFrom } from "../../species/inner";
 import { listUpTo, name, note, speciesId } from "../bounded";
-import { oneOf as word } from "./words";
-
-/** One of the classes of a trait, which the trait explains. */
-const oneOf = <Class extends string>(of: Readonly<Record<Class, string>>) =>
-  z.enum(Object.keys(of) as [Class, ...Class[]]);
+import { wordOf as oneOf, oneOf as word } from "./words";
 
 /** The trait may be known to be absent or empty. */
 const orNone = <Value extends z.ZodType>(value: Value) => z.union([value, z.literal("none")]);
@@ -21,11 +17,17 @@ const range = z
     max: z.number().optional().describe("The upper end; absent where it is not known."),
   })
   .refine(({ min, max }) => min !== undefined || max !== undefined, "a range with at least one end")
-  .refine(({ min = -Infinity, max = Infinity }) => min <= max, "min not above max");
+  .refine(({ min = -Infinity, max = Infinity }) => min <= max, "min not above max")
+  .meta({ minProperties: 1 });
 
 const flowRange = z
   .strictObject({ min: word(classes.flow, "The weakest."), max: word(classes.flow, "The strongest.") })
-  .refine(({ min, max }) => currents.indexOf(min) <= currents.indexOf(max), "min not above max");
+  .refine(({ min, max }) => currents.indexOf(min) <= currents.indexOf(max), "min not above max")
+  .meta({
+    anyOf: currents.map((min) => ({
+      properties: { min: { const: min }, max: { enum: currentsFrom(min) } },
+    })),
+  });
 
 const counts = z
   .strictObject({ min: count.describe("The least of them."), max: count.describe("The most of them.") })
