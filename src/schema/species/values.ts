@@ -1,4 +1,5 @@
 import * as z from "zod";
+import type { PartialRange } from "../../ranges";
 import { classes } from "../../species";
 import { currents, currentsFrom } from "../../species/inner";
 import { listUpTo, name, note, speciesId } from "../bounded";
@@ -11,14 +12,28 @@ const share = z.number().min(0).max(1);
 const count = z.int().min(1);
 const size = z.number().positive();
 
+const ends = {
+  min: z.number().optional().describe("The lower end; absent where it is not known."),
+  max: z.number().optional().describe("The upper end; absent where it is not known."),
+};
+
+const hasAnEnd = ({ min, max }: PartialRange) => min !== undefined || max !== undefined;
+const ascends = ({ min = -Infinity, max = Infinity }: PartialRange) => min <= max;
+
 const range = z
-  .strictObject({
-    min: z.number().optional().describe("The lower end; absent where it is not known."),
-    max: z.number().optional().describe("The upper end; absent where it is not known."),
-  })
-  .refine(({ min, max }) => min !== undefined || max !== undefined, "a range with at least one end")
-  .refine(({ min = -Infinity, max = Infinity }) => min <= max, "min not above max")
+  .strictObject(ends)
+  .refine(hasAnEnd, "a range with at least one end")
+  .refine(ascends, "min not above max")
   .meta({ minProperties: 1 });
+
+const coolSeason = z
+  .strictObject({
+    ...ends,
+    months: z.number().positive().max(12).optional().describe("How many months it lasts."),
+  })
+  .refine(hasAnEnd, "a range with at least one end")
+  .refine(ascends, "min not above max")
+  .meta({ anyOf: [{ required: ["min"] }, { required: ["max"] }] });
 
 const flowRange = z
   .strictObject({ min: word(classes.flow, "The weakest."), max: word(classes.flow, "The strongest.") })
@@ -52,6 +67,7 @@ export const values = {
   origin: {
     regions: name,
     waters: oneOf(classes.waters),
+    supply: oneOf(classes.supply),
     conservation: z.strictObject({
       status: word(classes.conservation, "The category."),
       year: z.int().min(1960).max(2100).optional().describe("The year of the assessment."),
@@ -66,12 +82,15 @@ export const values = {
       a: size.describe("The factor, for cm and g."),
       b: size.describe("The exponent, about 3."),
     }),
+    grownAt: size,
     lifespan: size,
   },
   water: {
     temperature: range,
     pH: range,
     generalHardness: range,
+    carbonateHardness: range,
+    coolSeason: orNone(coolSeason),
     salinity: range,
     flow: flowRange,
     oxygenNeed: oneOf(classes.oxygenNeed),
@@ -120,6 +139,7 @@ export const values = {
         avoid: counts.optional().describe("Numbers at which they fight most."),
       })
       .refine(({ least, avoid }) => !avoid || least < avoid.min || least > avoid.max, "least outside avoid"),
+    largestGroup: count,
     femalesPerMale: z.number().min(0),
     settledBy: z.boolean(),
     settles: z.boolean(),
@@ -150,6 +170,7 @@ export const values = {
   },
   reproduction: {
     mode: oneOf(classes.reproduction),
+    breedsFrom: size,
     interbreedsWith: orNone(speciesId),
   },
   effects: {
