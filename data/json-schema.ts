@@ -16,7 +16,7 @@ const snippets = Object.fromEntries(
   traitPaths.map((path) => {
     const [section, name] = splitPath(path);
     const [example] = schemaAt("species", [section, name, 0])?.examples ?? [];
-    const body = [`"${name}": [`, `  ${snippetOf(example)}`, "]"];
+    const body = `"${name}": [\n  ${snippetOf(example)}\n]`;
     const { label, about } = traitTable[path];
     return [label, { scope: "json", prefix: path, description: about, body }];
   }),

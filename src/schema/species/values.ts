@@ -3,7 +3,7 @@ import type { PartialRange } from "../../ranges";
 import { classes } from "../../species";
 import { currents, currentsFrom } from "../../species/inner";
 import { listUpTo, name, note, speciesId } from "../bounded";
-import { wordOf as oneOf, oneOf as word } from "./words";
+import { oneOf } from "./words";
 
 /** The trait may be known to be absent or empty. */
 const orNone = <Value extends z.ZodType>(value: Value) => z.union([value, z.literal("none")]);
@@ -36,7 +36,7 @@ const coolSeason = z
   .meta({ anyOf: [{ required: ["min"] }, { required: ["max"] }] });
 
 const flowRange = z
-  .strictObject({ min: word(classes.flow, "The weakest."), max: word(classes.flow, "The strongest.") })
+  .strictObject({ min: oneOf(classes.flow, "The weakest."), max: oneOf(classes.flow, "The strongest.") })
   .refine(({ min, max }) => currents.indexOf(min) <= currents.indexOf(max), "min not above max")
   .meta({
     anyOf: currents.map((min) => ({
@@ -55,11 +55,11 @@ const sizeForGroup = z.strictObject({
 });
 
 const act = z.strictObject({
-  does: word(classes.does, "What it does."),
-  doer: word(classes.sex, "Which sex does it; both if absent.").optional(),
-  target: word(classes.target, "Whom it falls on."),
-  when: word(classes.when, "When it happens; at any time if absent.").optional(),
-  from: word(classes.stage, "From which stage of life on.").optional(),
+  does: oneOf(classes.does, "What it does."),
+  doer: oneOf(classes.sex, "Which sex does it; both if absent.").optional(),
+  target: oneOf(classes.target, "Whom it falls on."),
+  when: oneOf(classes.when, "When it happens; at any time if absent.").optional(),
+  from: oneOf(classes.stage, "From which stage of life on.").optional(),
 });
 
 /** What one statement of each trait holds: `StatedValues` as the schema checks it. */
@@ -69,7 +69,7 @@ export const values = {
     waters: oneOf(classes.waters),
     supply: oneOf(classes.supply),
     conservation: z.strictObject({
-      status: word(classes.conservation, "The category."),
+      status: oneOf(classes.conservation, "The category."),
       year: z.int().min(1960).max(2100).optional().describe("The year of the assessment."),
     }),
   },
@@ -95,8 +95,8 @@ export const values = {
     flow: flowRange,
     oxygenNeed: oneOf(classes.oxygenNeed),
     airBreathing: z.strictObject({
-      kind: word(classes.airBreathing, "Whether it takes air."),
-      from: word(classes.stage, "From which stage of life on.").optional(),
+      kind: oneOf(classes.airBreathing, "Whether it takes air."),
+      from: oneOf(classes.stage, "From which stage of life on.").optional(),
     }),
   },
   space: {
@@ -111,9 +111,9 @@ export const values = {
     substrate: orNone(oneOf(classes.ground)),
     hides: orNone(
       z.strictObject({
-        anyOf: listUpTo(10, word(classes.hide, "What serves.")).describe("Any of these serves."),
+        anyOf: listUpTo(10, oneOf(classes.hide, "What serves.")).describe("Any of these serves."),
         each: count.describe("How many each holder needs."),
-        holder: word(classes.territoryHolder, "Who needs them."),
+        holder: oneOf(classes.territoryHolder, "Who needs them."),
         sharedBy: count.optional().describe("How many holders lie in one of these together; 1 if absent."),
       }),
     ),
@@ -121,8 +121,8 @@ export const values = {
     territory: orNone(
       z.strictObject({
         area: size.describe("The floor that it defends."),
-        zone: word(classes.zone, "Where it lies."),
-        holder: word(classes.territoryHolder, "Who holds it."),
+        zone: oneOf(classes.zone, "Where it lies."),
+        holder: oneOf(classes.territoryHolder, "Who holds it."),
       }),
     ),
   },
@@ -147,8 +147,8 @@ export const values = {
   appearance: {
     looks: orNone(
       z.strictObject({
-        tag: word(classes.look, "What it looks like."),
-        sex: word(classes.sex, "Which sex looks so; both if absent.").optional(),
+        tag: oneOf(classes.look, "What it looks like."),
+        sex: oneOf(classes.sex, "Which sex looks so; both if absent.").optional(),
       }),
     ),
     longFins: z.boolean(),
@@ -163,7 +163,7 @@ export const values = {
   predation: {
     eats: orNone(
       z.strictObject({
-        prey: word(classes.prey, "What it eats."),
+        prey: oneOf(classes.prey, "What it eats."),
         greatest: size.optional().describe("The greatest length that it swallows."),
       }),
     ),

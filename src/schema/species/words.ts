@@ -1,12 +1,16 @@
 import * as z from "zod";
 
-/** One of the classes of a trait, each with its sentence for editors. */
-export const wordOf = <Word extends string>(of: Readonly<Record<Word, string>>) =>
-  z.enum(Object.keys(of) as [Word, ...Word[]]).meta({ oneOf: choices(of) });
-
-/** One of several words, each explained. */
-export const oneOf = <Word extends string>(of: Readonly<Record<Word, string>>, description: string) =>
-  wordOf(of).meta({ description: `${description} ${explained(of)}`, oneOf: choices(of) });
+/** One of several words, each with its sentence for editors; `description` says what they answer. */
+export function oneOf<Word extends string>(of: Readonly<Record<Word, string>>, description?: string) {
+  const words = Object.entries<string>(of).map(([word, sentence]) => ({
+    const: word,
+    description: sentence,
+  }));
+  return z.enum(Object.keys(of) as [Word, ...Word[]]).meta({
+    ...(description && { description: `${description} ${explained(of)}` }),
+    oneOf: words,
+  });
+}
 
 /** Classes, each with its sentence. */
 export function explained(of: Readonly<Record<string, string>>): string {
@@ -14,7 +18,3 @@ export function explained(of: Readonly<Record<string, string>>): string {
     .map(([name, sentence]) => `${name}: ${sentence}`)
     .join(" ");
 }
-
-/** Classes as a JSON Schema lists them with a sentence each. */
-const choices = (of: Readonly<Record<string, string>>) =>
-  Object.entries(of).map(([word, description]) => ({ const: word, description }));
