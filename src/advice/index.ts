@@ -1,0 +1,19 @@
+/**
+ * What to change: the water, the tank and the mixture that serve some animals, each checked by the rules that judge plans.
+ *
+ * @packageDocumentation
+ */
+export type {
+  LargestCompany,
+  Limits,
+  NoSetPoint,
+  OpenWater,
+  PerAxis,
+  SetPoint,
+  WaterConflict,
+} from "./set-point/answer";
+export type { WaterAxis } from "./set-point/axes";
+export { type HotEnd, unionizedAmmoniaLimit } from "./set-point/hot-end";
+export type { Swing } from "./set-point/kept-water";
+export { setPoint } from "./set-point/set-point";
+export type { SetPointOptions } from "./set-point/terms";
