@@ -1,3 +1,4 @@
+import { decimal } from "../../decimal";
 import type { PartialRange } from "../../ranges";
 
 /** Both ends of a span, infinite where open; crossed where nothing is left of it. */
@@ -21,8 +22,8 @@ export const sharedBy = (spans: readonly Ends[]): Ends =>
 
 /** What is left of a span where the water moves so far either way. */
 export const movedWithin = ({ min, max }: Ends, swing: number): Ends => ({
-  min: min + swing,
-  max: max - swing,
+  min: decimal(min + swing),
+  max: decimal(max - swing),
 });
 
 /** How wide it is; below zero where its ends are crossed. */

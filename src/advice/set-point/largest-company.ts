@@ -1,37 +1,54 @@
+import { decimal } from "../../decimal";
 import type { Ends } from "./ends";
 
-/** Some animals as boxes: on each axis, where the lower end of a span that is just held may lie. */
+/** Some animals, each of which bears some water, as boxes. */
 export interface Boxes {
-  /** By animal, then by axis. */
+  /** What each can be given, by animal, then by axis; open at both ends where nobody knows. */
   readonly spans: readonly (readonly Ends[])[];
-  /** Whether the water whose spans begin at this corner is bearable for these animals. */
-  readonly isBearable: (corner: readonly number[], members: readonly number[]) => boolean;
+  /** How wide a span must be on each axis to be shared. */
+  readonly least: readonly number[];
+  /** Whether some water that these animals share is bearable. */
+  readonly isBearable: (members: readonly number[]) => boolean;
 }
 
 /**
- * The largest company whose boxes share a corner, by its places; of equally large ones that of the earliest animals. A
- * box holds a corner that others hold if and only if it holds the one made of the lower ends of theirs, so that only lower
- * ends are tried, axis by axis, and a branch is left where fewer are in it than were found: exact, in steps that are at
- * most the product of the numbers of different lower ends.
+ * The largest company whose boxes share water, by its places; of equally large ones that of the earliest animals. What
+ * boxes share begins at one of their lower ends, so that only these are tried, axis by axis, and a branch is left where
+ * fewer are in it than were found: exact, in steps that are at most the product of the numbers of different lower ends.
  */
-export function largestCompany({ spans, isBearable }: Boxes): readonly number[] {
-  const axes = spans[0]?.length ?? 0;
+export function largestCompany({ spans, least, isBearable }: Boxes): readonly number[] {
   let best: readonly number[] = [];
-  const search = (members: readonly number[], corner: readonly number[]) => {
+  const search = (members: readonly number[], axis: number) => {
     if (!isBetter(members, best)) return;
-    const axis = corner.length;
-    if (axis === axes) {
-      if (isBearable(corner, members)) best = members;
-      return;
-    }
-    const endsOf = (member: number) => spans[member]?.[axis] ?? { min: 0, max: 0 };
-    for (const end of new Set(members.map((member) => endsOf(member).min))) {
-      const holding = members.filter((member) => endsOf(member).min <= end && end <= endsOf(member).max);
-      search(holding, [...corner, end]);
-    }
+    const narrowest = least[axis];
+    if (narrowest !== undefined) {
+      const spanOf = (member: number) => spans[member]?.[axis] ?? open;
+      for (const holding of sharing(members, spanOf, narrowest)) search(holding, axis + 1);
+    } else if (isBearable(members)) best = members;
   };
-  search([...spans.keys()], []);
+  search([...spans.keys()], 0);
   return best;
+}
+
+const open: Ends = { min: Number.NEGATIVE_INFINITY, max: Number.POSITIVE_INFINITY };
+
+/** Who shares a span from each lower end on; and one by one, beside those of whom nobody knows, who has too narrow a span to share. */
+function sharing(
+  members: readonly number[],
+  spanOf: (member: number) => Ends,
+  narrowest: number,
+): readonly (readonly number[])[] {
+  const holds = (member: number, min: number) =>
+    spanOf(member).min <= min && decimal(min + narrowest) <= spanOf(member).max;
+  const isNarrow = (member: number) => !holds(member, spanOf(member).min);
+  const lowerEnds = new Set(
+    members.filter((member) => !isNarrow(member)).map((member) => spanOf(member).min),
+  );
+  const together = [...lowerEnds].map((min) => members.filter((member) => holds(member, min)));
+  const alone = members
+    .filter(isNarrow)
+    .map((one) => members.filter((member) => member === one || spanOf(member).min === open.min));
+  return [...together, ...alone];
 }
 
 /** Whether some animals are more than others, or as many and earlier. */
