@@ -5,13 +5,9 @@ import type { KeptWater } from "./kept-water";
 
 /** What some animals leave each other of one figure of water. */
 export interface Room {
-  /** What all can be given. */
-  readonly given: Ends;
-  /** What all are kept in; crossed where there is nothing of the sort. */
-  readonly kept: Ends;
-  /** The one of the two in which the margin is measured. */
-  readonly within: Ends;
-  /** The animal whose lower end decides that, by its index; absent where none has one. */
+  /** Around the figure to aim at, as far as it may move either way. */
+  readonly span: Ends;
+  /** The animal whose lower end decides, by its index; absent where none has one. */
   readonly least?: number | undefined;
   /** The animal whose upper end decides. */
   readonly most?: number | undefined;
@@ -24,24 +20,40 @@ type Waters = readonly (KeptWater | undefined)[];
 
 /**
  * The room that animals leave each other; those of which nobody knows leave all. Undefined where nobody knows of any.
+ * Its middle is that of what all are kept in, and it ends there too where that is wide enough to be held; else with what
+ * all can be given.
  *
- * @param by - In which span the margin is measured: in what all are kept in where that is wide enough to be held.
+ * @param by - `given`: whatever they are kept in.
  */
-export function roomOf(waters: Waters, { least: narrowest, roomy }: Giving, by?: "given"): Room | undefined {
+export function roomOf(waters: Waters, { least, roomy }: Giving, by?: "given"): Room | undefined {
   const known = waters.flatMap((water, index) => (water ? [{ index, ...water }] : []));
   if (known.length === 0) return undefined;
-  const given = closed(sharedBy(known.map((each) => each.given)), roomy);
-  const kept = closed(sharedBy(known.map((each) => each.kept)), roomy);
-  const span = by ?? (isWide(kept, narrowest) ? "kept" : "given");
-  const within = { given, kept }[span];
-  const decides = (end: keyof Ends) => known.find((each) => each[span][end] === within[end])?.index;
-  return { given, kept, within, least: decides("min"), most: decides("max") };
+  const given = sharedBy(known.map((each) => each.given));
+  const kept = sharedBy(known.map((each) => each.kept));
+  const meaning = by ?? (isWide(kept, least) ? "kept" : "given");
+  const ends = { given, kept }[meaning];
+  const aim = by !== "given" && isWide(kept, 0) ? kept : given;
+  const decides = (end: keyof Ends) => known.find((each) => each[meaning][end] === ends[end])?.index;
+  return {
+    span: around(middleOf(closed(aim, roomy)), closed(ends, roomy)),
+    least: decides("min"),
+    most: decides("max"),
+  };
 }
 
 /** A span that is open at one end, as wide as what counts as room to spare. */
 function closed({ min, max }: Ends, roomy: number): Ends {
   if (!Number.isFinite(max)) return { min, max: min + roomy };
   return Number.isFinite(min) ? { min, max } : { min: max - roomy, max };
+}
+
+/** The middle of a span. */
+export const middleOf = ({ min, max }: Ends): number => (min + max) / 2;
+
+/** What of a span lies evenly around a figure. */
+function around(figure: number, { min, max }: Ends): Ends {
+  const reach = Math.min(figure - min, max - figure);
+  return { min: figure - reach, max: figure + reach };
 }
 
 /** The two animals that prove that no water of a kind serves all; undefined where some does. */
@@ -57,4 +69,4 @@ export function opposedIn(waters: Waters, { least }: Giving): Opposed | undefine
 }
 
 /** Whether a span is as wide as it must be to be held. */
-export const isWide = (span: Ends, least: number): boolean => decimal(widthOf(span)) >= least;
+const isWide = (span: Ends, least: number): boolean => decimal(widthOf(span)) >= least;

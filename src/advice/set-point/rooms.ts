@@ -62,7 +62,7 @@ function bearableRooms(rooms: Rooms, hot: HotTerms, { thresholds, swing }: Terms
   const { temperature, pH } = rooms;
   if (!temperature || !pH) return rooms;
   const spans = lowered(
-    { temperature: temperature.within, pH: pH.within },
+    { temperature: temperature.span, pH: pH.span },
     { temperature: thresholds.leastTemperature, pH: thresholds.leastPH },
     (warmest, mostAlkaline) =>
       isBearable(warmest + (swing.temperature ?? 0), mostAlkaline + (swing.pH ?? 0), hot),
@@ -71,9 +71,5 @@ function bearableRooms(rooms: Rooms, hot: HotTerms, { thresholds, swing }: Terms
 }
 
 /** A room of which the upper end came down; no animal limits it there then. */
-function upTo(room: Room, { max }: Ends): Room {
-  if (max >= room.within.max) return room;
-  const below = (span: Ends) => ({ min: span.min, max: Math.min(span.max, max) });
-  const { given, kept, within } = room;
-  return { ...room, given: below(given), kept: below(kept), within: below(within), most: undefined };
-}
+const upTo = (room: Room, { max }: Ends): Room =>
+  max >= room.span.max ? room : { ...room, span: { min: room.span.min, max }, most: undefined };
