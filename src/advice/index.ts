@@ -3,6 +3,8 @@
  *
  * @packageDocumentation
  */
+export { type LeastTank, type LeastTankOptions, leastTank } from "./least-tank/least-tank";
+export { standardTanks } from "./least-tank/standard-tanks";
 export type {
   LargestCompany,
   Limits,
