@@ -5,6 +5,19 @@
  */
 export { type LeastTank, type LeastTankOptions, leastTank } from "./least-tank/least-tank";
 export { standardTanks } from "./least-tank/standard-tanks";
+export {
+  type MixedWater,
+  type MixWaterInput,
+  mixWater,
+  type OutOfReach,
+  type WantedHardness,
+} from "./mix-water/mix-water";
+export {
+  nitrateLimit,
+  type WeeklyChange,
+  type WeeklyChangeInput,
+  weeklyChange,
+} from "./mix-water/weekly-change";
 export type {
   LargestCompany,
   Limits,

@@ -1,0 +1,151 @@
+import fc from "fast-check";
+import { describe, expect, test } from "vitest";
+import { solve } from "yalps";
+import { mixWater } from "../../../src/advice";
+import { expectRefused } from "../../refused";
+
+const tap = { generalHardness: 16, carbonateHardness: 12, nitrate: 20 };
+const demineralised = { generalHardness: 0, carbonateHardness: 0, nitrate: 0 };
+const softened = { generalHardness: 1, carbonateHardness: 12 };
+
+describe("a mixture", () => {
+  test("has as much of the first water as goes", () => {
+    expect(
+      mixWater({
+        sources: [tap, demineralised],
+        wanted: { generalHardness: { min: 4, max: 8 }, carbonateHardness: { max: 6 } },
+      }),
+    ).toEqual({
+      shares: [0.5, 0.5],
+      result: { generalHardness: 8, carbonateHardness: 6, nitrate: 10 },
+      outOfReach: [],
+    });
+  });
+
+  test("is tap water alone where that is as wanted", () => {
+    const { shares } = mixWater({ sources: [tap, demineralised], wanted: { generalHardness: { min: 10 } } });
+    expect(shares).toEqual([1, 0]);
+  });
+
+  test("of three waters meets both hardnesses where two cannot", () => {
+    const wanted = { generalHardness: { min: 4, max: 4 }, carbonateHardness: { min: 6, max: 6 } };
+    const { shares, result, outOfReach } = mixWater({ sources: [tap, demineralised, softened], wanted });
+    expect(outOfReach).toEqual([]);
+    expect(result).toEqual({ generalHardness: 4, carbonateHardness: 6 });
+    // 16 a + c = 4 and 12 (a + c) = 6: a = 3.5 / 15.
+    expect(shares.map((share) => Number(share.toFixed(6)))).toEqual([0.233333, 0.5, 0.266667]);
+    expect(mixWater({ sources: [tap, demineralised], wanted }).outOfReach).toHaveLength(1);
+  });
+
+  test("that is out of reach comes as near as it can, and says by how much", () => {
+    expect(mixWater({ sources: [tap, softened], wanted: { carbonateHardness: { max: 4 } } })).toEqual({
+      shares: [1, 0],
+      result: tap,
+      outOfReach: [{ on: "carbonateHardness", by: -8, reachable: { min: 12, max: 12 } }],
+    });
+    expect(
+      mixWater({ sources: [demineralised], wanted: { generalHardness: { min: 3 } } }).outOfReach,
+    ).toEqual([{ on: "generalHardness", by: 3, reachable: { min: 0, max: 0 } }]);
+  });
+
+  test("tells the weekly change that keeps nitrate under its limit", () => {
+    const mixed = mixWater({
+      sources: [tap, demineralised],
+      wanted: { generalHardness: { min: 4, max: 8 } },
+      tank: { nitrogen: 40, volume: 100 },
+    });
+    // 7 × 40 mg of nitrogen are 1240 mg of nitrate, 12.4 mg/L, of the 34 between 10 and 44.
+    expect(mixed.weeklyChange?.share).toBeCloseTo(12.395 / 34, 4);
+    expect(mixed.weeklyChange?.litres).toBeCloseTo(36.46, 2);
+  });
+
+  test("says where no weekly change does, and nothing where nobody knows the nitrate", () => {
+    const wanted = { generalHardness: { min: 4, max: 8 } };
+    const tank = { nitrogen: 400, volume: 100 };
+    expect(mixWater({ sources: [tap, demineralised], wanted, tank })).toMatchObject({
+      outOfReach: [{ on: "nitrate", by: expect.closeTo(44 - 10 - 123.95, 1) }],
+    });
+    const unknown = mixWater({ sources: [softened, tap], wanted: { carbonateHardness: { min: 1 } }, tank });
+    expect(unknown).not.toHaveProperty("weeklyChange");
+    expect(unknown.outOfReach).toEqual([]);
+  });
+});
+
+const figure = fc.integer({ min: 0, max: 30 });
+const waters = fc.array(fc.record({ generalHardness: figure, carbonateHardness: figure }), {
+  minLength: 1,
+  maxLength: 5,
+});
+const span = fc
+  .tuple(figure, fc.integer({ min: 0, max: 8 }))
+  .map(([min, width]) => ({ min, max: min + width }));
+
+test("misses by what a linear programme misses by, and has the first water that it has", () => {
+  fc.assert(
+    fc.property(waters, span, span, (sources, generalHardness, carbonateHardness) => {
+      const wanted = { generalHardness, carbonateHardness };
+      const mixed = mixWater({ sources, wanted });
+      const missed = mixed.outOfReach.reduce((sum, { by }) => sum + Math.abs(by), 0);
+      const names = ["generalHardness", "carbonateHardness"] as const;
+      const shares = sources.map((source, index) => [
+        `share${index}`,
+        {
+          whole: 1,
+          ...(index === 0 && { first: 1 }),
+          ...Object.fromEntries(
+            names.flatMap((name) => [
+              [`${name}Least`, source[name]],
+              [`${name}Most`, source[name]],
+            ]),
+          ),
+        },
+      ]);
+      const misses = names.flatMap((name) => [
+        [`${name}Lacks`, { [`${name}Least`]: 1, miss: 1 }],
+        [`${name}Exceeds`, { [`${name}Most`]: -1, miss: 1 }],
+      ]);
+      const constraints = {
+        whole: { equal: 1 },
+        ...Object.fromEntries(
+          names.flatMap((name) => [
+            [`${name}Least`, { min: wanted[name].min }],
+            [`${name}Most`, { max: wanted[name].max }],
+          ]),
+        ),
+      };
+      const variables = Object.fromEntries([...shares, ...misses]);
+      const nearest = solve({ direction: "minimize", objective: "miss", constraints, variables });
+      expect(nearest.status).toBe("optimal");
+      expect(missed).toBeCloseTo(nearest.result, 6);
+      const most = solve({
+        direction: "maximize",
+        objective: "first",
+        constraints: { ...constraints, miss: { max: nearest.result + 1e-7 } },
+        variables,
+      });
+      expect(mixed.shares[0]).toBeCloseTo(most.result, 4);
+      expect(mixed.shares.reduce((sum, share) => sum + share, 0)).toBeCloseTo(1, 9);
+    }),
+    { numRuns: 300 },
+  );
+});
+
+test("a water that is not known, a span the wrong way round, or nothing wanted is refused", () => {
+  const wanted = { generalHardness: { min: 4, max: 8 } };
+  expectRefused(() => mixWater({ sources: [], wanted }), "sources");
+  expectRefused(
+    () => mixWater({ sources: [{ carbonateHardness: 3 }], wanted }),
+    "sources[0].generalHardness",
+  );
+  expectRefused(() => mixWater({ sources: [{ generalHardness: -3 }], wanted }), "sources[0].generalHardness");
+  expectRefused(() => mixWater({ sources: [tap], wanted: {} }), "wanted");
+  expectRefused(
+    () => mixWater({ sources: [tap], wanted: { generalHardness: {} } }),
+    "wanted.generalHardness",
+  );
+  expectRefused(
+    () => mixWater({ sources: [tap], wanted: { generalHardness: { min: 8, max: 4 } } }),
+    "wanted.generalHardness",
+  );
+  expectRefused(() => mixWater({ sources: [tap], wanted, tank: { nitrogen: 1, volume: 0 } }), "volume");
+});
