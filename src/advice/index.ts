@@ -27,8 +27,8 @@ export type {
   SetPoint,
   WaterConflict,
 } from "./set-point/answer";
-export type { WaterAxis } from "./set-point/axes";
-export { type HotEnd, unionizedAmmoniaLimit } from "./set-point/hot-end";
-export type { Swing } from "./set-point/kept-water";
+export type { WaterAxis } from "./set-point/room/axes";
+export { type HotEnd, unionizedAmmoniaLimit } from "./set-point/room/hot-end";
+export type { Swing } from "./set-point/room/kept-water";
 export { setPoint } from "./set-point/set-point";
 export type { SetPointOptions } from "./set-point/terms";

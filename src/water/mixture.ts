@@ -36,8 +36,8 @@ const dissolved = ["generalHardness", "carbonateHardness", "nitrate"] as const;
  *
  * const tap = { generalHardness: 16, carbonateHardness: 12 };
  * const demineralised = { generalHardness: 0, carbonateHardness: 0 };
- * mixture([{ amount: 3, water: tap }, { amount: 1, water: demineralised }]);
- * // => { generalHardness: 12, carbonateHardness: 9 }
+ * const mixed = mixture([{ amount: 3, water: tap }, { amount: 1, water: demineralised }]);
+ * mixed; // => { generalHardness: 12, carbonateHardness: 9 }
  * ```
  */
 export function mixture(parts: readonly PartOfMixture[]): Dissolved {

@@ -45,7 +45,7 @@ export interface WeeklyChange {
  * ```ts
  * import { weeklyChange } from "vivary/advice";
  *
- * weeklyChange({ nitrogen: 40, volume: 100, nitrate: 10 }); // ≈ { share: 0.365, litres: 36.5 }
+ * weeklyChange({ nitrogen: 40, volume: 100, nitrate: 10 })?.share; // ≈ 0.365
  * ```
  */
 export function weeklyChange(tank: WeeklyChangeInput): WeeklyChange | undefined {

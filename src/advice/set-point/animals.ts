@@ -2,8 +2,8 @@ import { InvalidInputError, listOf, refusal } from "../../errors";
 import { profileProblems } from "../../plan/inner";
 import type { SpeciesProfile } from "../../species";
 import type { PerAxis } from "./answer";
-import { waterAxes } from "./axes";
-import { type KeptWater, keptWater } from "./kept-water";
+import { waterAxes } from "./room/axes";
+import { type KeptWater, keptWater } from "./room/kept-water";
 import type { Terms } from "./terms";
 
 /** A species of a list, with what its water may be. */

@@ -1,8 +1,8 @@
 import type { Animal } from "./animals";
 import type { WaterConflict } from "./answer";
-import { axes, waterAxes } from "./axes";
-import { opposedIn } from "./room";
-import { roomsOf, sharedWaterOf } from "./rooms";
+import { axes, waterAxes } from "./room/axes";
+import { opposedIn } from "./room/room";
+import { roomsOf, sharedWaterOf } from "./room/rooms";
 import type { Terms } from "./terms";
 
 /** Two animals that prove that no water serves all; undefined where some does. */

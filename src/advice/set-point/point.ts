@@ -2,11 +2,11 @@ import { decimal } from "../../decimal";
 import type { PlannedWater } from "../../plan";
 import type { Animal } from "./animals";
 import type { Limits, OpenWater, PerAxis, SetPoint } from "./answer";
-import { type WaterAxis, waterAxes } from "./axes";
-import { type Figure, freshestIn, middleIn } from "./figure";
-import { type HotEnd, hotEndAt } from "./hot-end";
-import type { Room } from "./room";
-import { type Shared, sharedWaterOf } from "./rooms";
+import { type WaterAxis, waterAxes } from "./room/axes";
+import { type Figure, freshestIn, middleIn } from "./room/figure";
+import { type HotEnd, hotEndAt } from "./room/hot-end";
+import type { Room } from "./room/room";
+import { type Shared, sharedWaterOf } from "./room/rooms";
 import type { Terms } from "./terms";
 
 /** The water for animals that share some. */

@@ -33,7 +33,7 @@ import { type SetPointOptions, termsOf } from "./terms";
  * import { setPoint } from "vivary/advice";
  *
  * const found = setPoint([paracheirodonInnesi, danioRerio]);
- * found.conflict; // => undefined
+ * found.conflict ?? found.water.temperature; // => 23
  * ```
  */
 export function setPoint(

@@ -1,8 +1,8 @@
 import type { Animal } from "./animals";
-import { axes, waterAxes } from "./axes";
 import { conflictOf } from "./conflict";
 import { largestCompany } from "./largest-company";
-import { sharedWaterOf } from "./rooms";
+import { axes, waterAxes } from "./room/axes";
+import { sharedWaterOf } from "./room/rooms";
 import type { Terms } from "./terms";
 
 /** The most animals that share water; of equally many the earliest. */

@@ -1,9 +1,9 @@
 import type { ThresholdValues } from "../../compatibility";
 import { thresholdValues } from "../../compatibility/inner";
 import { finite, objectOf, positive, refusal } from "../../errors";
-import type { HotTerms } from "./hot-end";
-import { unionizedAmmoniaLimit } from "./hot-end";
-import type { Swing } from "./kept-water";
+import type { HotTerms } from "./room/hot-end";
+import { unionizedAmmoniaLimit } from "./room/hot-end";
+import type { Swing } from "./room/kept-water";
 
 /** What may be said of the water that is sought. */
 export interface SetPointOptions {

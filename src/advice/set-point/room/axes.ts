@@ -1,5 +1,5 @@
-import type { ThresholdValues } from "../../compatibility";
-import { type Giving, givingHardness, givingPH, givingTemperature } from "../../compatibility/inner";
+import type { ThresholdValues } from "../../../compatibility";
+import { type Giving, givingHardness, givingPH, givingTemperature } from "../../../compatibility/inner";
 
 /** A figure of water that all animals of a tank share. */
 export type WaterAxis = "temperature" | "pH" | "generalHardness" | "salinity";

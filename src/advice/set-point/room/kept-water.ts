@@ -1,7 +1,7 @@
-import type { ThresholdValues } from "../../compatibility";
-import { inSeason, wantedOf } from "../../compatibility/inner";
-import type { PartialRange } from "../../ranges";
-import { type Figures, factAt, type SpeciesProfile } from "../../species";
+import type { ThresholdValues } from "../../../compatibility";
+import { inSeason, wantedOf } from "../../../compatibility/inner";
+import type { PartialRange } from "../../../ranges";
+import { type Figures, factAt, type SpeciesProfile } from "../../../species";
 import { axes, type WaterAxis } from "./axes";
 import { type Ends, endsOf, movedWithin, sharedBy } from "./ends";
 

@@ -1,11 +1,11 @@
-import type { Animal } from "./animals";
-import type { PerAxis } from "./answer";
+import type { Animal } from "../animals";
+import type { PerAxis } from "../answer";
+import type { Terms } from "../terms";
 import { axes, waterAxes } from "./axes";
 import type { Ends } from "./ends";
 import { freshestIn } from "./figure";
 import { type HotTerms, isBearable, leastOxygenOf, lowered } from "./hot-end";
 import { type Room, roomOf } from "./room";
-import type { Terms } from "./terms";
 
 /** What some animals leave each other of each figure. */
 export type Rooms = PerAxis<Room | undefined>;

@@ -1,4 +1,4 @@
-import { decimal } from "../../decimal";
+import { decimal } from "../../../decimal";
 import { widthOf } from "./ends";
 import { middleOf, type Room } from "./room";
 

@@ -1,5 +1,5 @@
-import type { Giving } from "../../compatibility/inner";
-import { decimal } from "../../decimal";
+import type { Giving } from "../../../compatibility/inner";
+import { decimal } from "../../../decimal";
 import { type Ends, sharedBy, widthOf } from "./ends";
 import type { KeptWater } from "./kept-water";
 

@@ -1,7 +1,7 @@
-import type { ThresholdValues } from "../../compatibility";
-import { oxygenLimits } from "../../compatibility/inner";
-import { factAt, type SpeciesProfile } from "../../species";
-import { ammoniaDomain, oxygenDomain, oxygenSaturation, unionizedAmmoniaFraction } from "../../water";
+import type { ThresholdValues } from "../../../compatibility";
+import { oxygenLimits } from "../../../compatibility/inner";
+import { factAt, type SpeciesProfile } from "../../../species";
+import { ammoniaDomain, oxygenDomain, oxygenSaturation, unionizedAmmoniaFraction } from "../../../water";
 import type { Ends } from "./ends";
 
 /** Un-ionized ammonia, as NH3, of which one gram of nitrogen makes so many: molar masses 17.0305 and 14.0067. */
