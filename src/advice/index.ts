@@ -3,6 +3,13 @@
  *
  * @packageDocumentation
  */
+export {
+  type FedGroup,
+  type FeedingPlan,
+  feedingPlan,
+  type GivenOffering,
+  type NitrogenOfFood,
+} from "./feeding-plan/feeding-plan";
 export { type LeastTank, type LeastTankOptions, leastTank } from "./least-tank/least-tank";
 export { standardTanks } from "./least-tank/standard-tanks";
 export {
