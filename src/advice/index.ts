@@ -26,6 +26,7 @@ export {
   weeklyChange,
 } from "./mix-water/weekly-change";
 export type {
+  DoubtfulWater,
   LargestCompany,
   Limits,
   NoSetPoint,

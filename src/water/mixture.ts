@@ -43,7 +43,8 @@ const dissolved = ["generalHardness", "carbonateHardness", "nitrate"] as const;
 export function mixture(parts: readonly PartOfMixture[]): Dissolved {
   const checked = listOf(parts, "parts").map(checkedPart);
   const whole = checked.reduce((sum, { amount }) => sum + amount, 0);
-  if (whole <= 0) throw refusal("parts", "some amount of water", parts, "range");
+  if (whole <= 0 || whole === Number.POSITIVE_INFINITY)
+    throw refusal("parts", "some amount of water, and less than 1.8e308", parts, "range");
   const there = checked.filter(({ amount }) => amount > 0);
   return Object.fromEntries(
     dissolved.flatMap((name) => {

@@ -20,7 +20,16 @@ export interface SetPoint {
   readonly hotEnd?: HotEnd;
   /** Of whom nobody says what they are kept in: the others decide alone. */
   readonly open: readonly OpenWater[];
+  /** Figures that two share only by the vague end of a handbook's class: whether they do, nobody knows, nor `assessPlan`. */
+  readonly doubtful: readonly DoubtfulWater[];
   readonly conflict?: undefined;
+}
+
+/** A figure of water that two animals perhaps do not share. */
+export interface DoubtfulWater {
+  readonly on: WaterAxis;
+  /** Places in the list, as in a {@link WaterConflict}. */
+  readonly between: readonly [number, number];
 }
 
 /** Whose ends limit a figure of water, by place in the list. */
@@ -54,6 +63,8 @@ export interface WaterConflict {
    * that needs it warmest, and the one that needs it most alkaline. One place twice where an animal alone proves it.
    */
   readonly between: readonly [number, number];
+  /** Whether it is certain; not where the optimum of one stands in for what nobody states that it is kept in. */
+  readonly isCertain: boolean;
 }
 
 /** Those that can stay together. */

@@ -38,17 +38,15 @@ function sharing(
   spanOf: (member: number) => Ends,
   narrowest: number,
 ): readonly (readonly number[])[] {
+  const lowerEnds = [...new Set(members.map((member) => spanOf(member).min))];
+  const upperEnds = new Map(lowerEnds.map((min) => [min, decimal(min + narrowest)]));
   const holds = (member: number, min: number) =>
-    spanOf(member).min <= min && decimal(min + narrowest) <= spanOf(member).max;
+    spanOf(member).min <= min && (upperEnds.get(min) ?? min) <= spanOf(member).max;
   const isNarrow = (member: number) => !holds(member, spanOf(member).min);
-  const lowerEnds = new Set(
-    members.filter((member) => !isNarrow(member)).map((member) => spanOf(member).min),
-  );
-  const together = [...lowerEnds].map((min) => members.filter((member) => holds(member, min)));
   const alone = members
     .filter(isNarrow)
     .map((one) => members.filter((member) => member === one || spanOf(member).min === open.min));
-  return [...together, ...alone];
+  return [...lowerEnds.map((min) => members.filter((member) => holds(member, min))), ...alone];
 }
 
 /** Whether some animals are more than others, or as many and earlier. */

@@ -2,16 +2,16 @@ import { decimal } from "../../decimal";
 import type { PlannedWater } from "../../plan";
 import type { Animal } from "./animals";
 import type { Limits, OpenWater, PerAxis, SetPoint } from "./answer";
+import { doubtsOf } from "./conflict";
 import { type WaterAxis, waterAxes } from "./room/axes";
 import { type Figure, freshestIn, middleIn } from "./room/figure";
 import { type HotEnd, hotEndAt } from "./room/hot-end";
 import type { Room } from "./room/room";
-import { type Shared, sharedWaterOf } from "./room/rooms";
+import type { Shared } from "./room/rooms";
 import type { Terms } from "./terms";
 
-/** The water for animals that share some. */
-export function pointOf(animals: readonly Animal[], terms: Terms): SetPoint {
-  const shared = sharedWaterOf(animals, terms) ?? { rooms: {} };
+/** The water for animals, in what they share. */
+export function pointOf(animals: readonly Animal[], shared: Shared, terms: Terms): SetPoint {
   const figures = mapped(shared.rooms, (room, axis) =>
     axis === "salinity" ? freshestIn(room) : middleIn(room),
   );
@@ -27,6 +27,7 @@ export function pointOf(animals: readonly Animal[], terms: Terms): SetPoint {
     open: animals.flatMap(({ place, waters }) =>
       waterAxes.flatMap((on): readonly OpenWater[] => (waters[on] ? [] : [{ on, of: place }])),
     ),
+    doubtful: doubtsOf(animals, terms),
   };
 }
 

@@ -1,8 +1,9 @@
 import type { SpeciesProfile } from "../../species";
 import { animalsOf } from "./animals";
 import type { NoSetPoint, SetPoint } from "./answer";
-import { conflictOf } from "./conflict";
+import { sharedOrConflict } from "./conflict";
 import { pointOf } from "./point";
+import { sharedWaterOf } from "./room/rooms";
 import { stayingOf } from "./staying";
 import { type SetPointOptions, termsOf } from "./terms";
 
@@ -20,7 +21,7 @@ import { type SetPointOptions, termsOf } from "./terms";
  * not saturated there is less oxygen: this shows only where even the best aeration does not do.
  *
  * The largest company is found exactly, in steps that are at most the product of the numbers of different lower ends:
- * for the whole catalog, whose figures are round, in milliseconds. Of equally large ones it is that of the earliest.
+ * for the whole catalog, whose figures are round, in a fraction of a second. Of equally large ones it is that of the earliest.
  *
  * @param profiles One or more species, with forms applied: grown animals, on the adopted facts.
  * @returns Places (`least`, `between`, `stay`, …) are indices into `profiles`.
@@ -42,16 +43,17 @@ export function setPoint(
 ): SetPoint | NoSetPoint {
   const terms = termsOf(options);
   const animals = animalsOf(profiles, terms);
-  const conflict = conflictOf(animals, terms);
-  if (!conflict) return pointOf(animals, terms);
+  const water = sharedOrConflict(animals, terms);
+  if ("rooms" in water) return pointOf(animals, water, terms);
   const staying = stayingOf(animals, terms);
+  const shared = sharedWaterOf(staying, terms);
   const places = (some: typeof animals) => some.map(({ place }) => place);
   return {
-    conflict,
+    conflict: water,
     largest: {
       stay: places(staying),
       leave: places(animals.filter((animal) => !staying.includes(animal))),
-      ...(staying.length > 0 && { setPoint: pointOf(staying, terms) }),
+      ...(staying.length > 0 && shared && { setPoint: pointOf(staying, shared, terms) }),
     },
   };
 }

@@ -1,5 +1,5 @@
 import type { Animal } from "./animals";
-import { conflictOf } from "./conflict";
+import { sharedOrConflict } from "./conflict";
 import { largestCompany } from "./largest-company";
 import { axes, waterAxes } from "./room/axes";
 import { sharedWaterOf } from "./room/rooms";
@@ -7,7 +7,7 @@ import type { Terms } from "./terms";
 
 /** The most animals that share water; of equally many the earliest. */
 export function stayingOf(animals: readonly Animal[], terms: Terms): readonly Animal[] {
-  const able = animals.filter((animal) => !conflictOf([animal], terms));
+  const able = animals.filter((animal) => "rooms" in sharedOrConflict([animal], terms));
   const anything = { min: Number.NEGATIVE_INFINITY, max: Number.POSITIVE_INFINITY };
   const those = (places: readonly number[]) => able.filter((_, place) => places.includes(place));
   const staying = largestCompany({

@@ -77,6 +77,21 @@ test("the water that is found is water that assessPlan accepts, to the ends of i
   );
 });
 
+test("what is doubtful or no certain conflict is what assessPlan leaves open", () => {
+  fc.assert(
+    fc.property(swimmers(4), (profiles) => {
+      const found = setPoint(profiles);
+      const { findings } = judged(profiles, found.conflict ? {} : found.water);
+      const blocks = findings.some(({ weight }) => weight === "blocking");
+      const couldBlock = findings.some((finding) => "couldBe" in finding);
+      if (!found.conflict) expect([blocks, couldBlock]).toEqual([false, found.doubtful.length > 0]);
+      else if (found.conflict.isCertain) expect(blocks).toBe(true);
+      else expect([blocks, couldBlock]).toEqual([false, true]);
+    }),
+    { numRuns: 100 },
+  );
+});
+
 test("where none is found, assessPlan accepts no water on a grid", () => {
   fc.assert(
     fc.property(swimmers(4), (profiles) => {

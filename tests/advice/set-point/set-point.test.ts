@@ -21,6 +21,7 @@ describe("water for all", () => {
         salinity: { least: 0, most: 0 },
       },
       open: [],
+      doubtful: [],
     });
   });
 
@@ -86,6 +87,30 @@ describe("water for all", () => {
       { on: "generalHardness", of: 1 },
       { on: "salinity", of: 1 },
     ]);
+  });
+});
+
+describe("what nobody knows for certain", () => {
+  test("water shared only by the end of a handbook's class is doubtful", () => {
+    const acid = animal("acid", { "water.pH": { kept: { min: 5, max: 6 }, precision: { max: "class" } } });
+    const neutral = animal("neutral", { "water.pH": { kept: { min: 6.5, max: 7.5 } } });
+    // 6 gives way by half a unit to 6.5, and were it the animal's own by a quarter to 6.25; 6.5 to 6.25.
+    expect(setPoint([acid, neutral])).toMatchObject({
+      water: { pH: 6.375 },
+      doubtful: [{ on: "pH", between: [1, 0] }],
+    });
+  });
+
+  test("a conflict with an optimum that stands in is not certain", () => {
+    const optimum = animal("optimum", {
+      "water.temperature": { kept: { min: 26, max: 28 }, optimum: { min: 26, max: 28 }, standIn: true },
+    });
+    expect(setPoint([keptAt(18, 22), optimum])).toMatchObject({
+      conflict: { between: [1, 0], isCertain: false },
+    });
+    expect(setPoint([keptAt(18, 22), optimum, keptAt(24, 27)])).toMatchObject({
+      conflict: { between: [2, 0], isCertain: true },
+    });
   });
 });
 

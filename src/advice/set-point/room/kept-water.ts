@@ -1,5 +1,5 @@
 import type { ThresholdValues } from "../../../compatibility";
-import { inSeason, wantedOf } from "../../../compatibility/inner";
+import { inSeason, surelyOf, wantedOf } from "../../../compatibility/inner";
 import type { PartialRange } from "../../../ranges";
 import { type Figures, factAt, type SpeciesProfile } from "../../../species";
 import { axes, type WaterAxis } from "./axes";
@@ -19,8 +19,12 @@ export interface Swing {
 export interface KeptWater {
   /** By what it can be given, as `assessPlan` has it. */
   readonly given: Ends;
+  /** By what it can be given were every end of it the animal's own, and none that of a handbook's class. */
+  readonly surely: Ends;
   /** By what it is kept in. */
   readonly kept: Ends;
+  /** Whether its optimum stands in for what nobody states that it is kept in. */
+  readonly standsIn: boolean;
 }
 
 /** By what water is judged. */
@@ -38,13 +42,28 @@ export function keptWater(
   const figures = factAt(profile, `water.${axis}`)?.value;
   if (!figures) return undefined;
   const { giving, floor } = axes[axis];
-  const given = endsOf(wantedOf(figures, giving(thresholds)), floor);
-  const kept = endsOf(figures.kept, floor);
+  const gives = giving(thresholds);
+  const inSwing = (span: PartialRange) =>
+    withSwing(endsOf(span, floor), axis, figures, { thresholds, swing });
+  return {
+    given: inSwing(wantedOf(figures, gives)),
+    surely: inSwing(surelyOf(figures, gives)),
+    kept: inSwing(figures.kept),
+    standsIn: figures.standIn ?? false,
+  };
+}
+
+/** What is left of a span for usual water that moves either way. */
+function withSwing(
+  span: Ends,
+  axis: WaterAxis,
+  figures: Figures<PartialRange>,
+  { thresholds, swing }: WaterTerms,
+): Ends {
   const moves = axis === "salinity" ? 0 : (swing[axis] ?? 0);
-  if (moves === 0) return { given, kept };
-  if (axis !== "temperature") return { given: movedWithin(given, moves), kept: movedWithin(kept, moves) };
-  const seasons = movedWithin(betweenSeasons(figures, thresholds), moves);
-  return { given: sharedBy([given, seasons]), kept: sharedBy([kept, seasons]) };
+  if (moves === 0) return span;
+  if (axis !== "temperature") return movedWithin(span, moves);
+  return sharedBy([span, movedWithin(betweenSeasons(figures, thresholds), moves)]);
 }
 
 /** From the coolest that an animal can be given for a season to the hottest for a day. */

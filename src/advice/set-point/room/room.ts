@@ -56,9 +56,9 @@ function around(figure: number, { min, max }: Ends): Ends {
   return { min: figure - reach, max: figure + reach };
 }
 
-/** The two animals that prove that no water of a kind serves all; undefined where some does. */
-export function opposedIn(waters: Waters, { least }: Giving): Opposed | undefined {
-  const known = waters.flatMap((water, index) => (water ? [{ index, ...water.given }] : []));
+/** The two animals whose spans prove that no water of a kind serves all; undefined where some does. */
+export function opposedIn(spans: readonly (Ends | undefined)[], { least }: Giving): Opposed | undefined {
+  const known = spans.flatMap((span, index) => (span ? [{ index, ...span }] : []));
   const shared = sharedBy(known);
   if (isWide(shared, known.length > 1 ? least : 0)) return undefined;
   const needsMore = known.find(({ min }) => min === shared.min);

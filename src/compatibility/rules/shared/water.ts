@@ -26,7 +26,8 @@ export const wantedOf = (span: Span, { gives }: Pick<Giving, "gives">): PartialR
   widened(span, (end) => (span.precision?.[end] === "class" ? 2 * gives : gives));
 
 /** That water, were each end as sure as one that is the animal's own. */
-const surelyOf = (span: Span, { gives }: Pick<Giving, "gives">): PartialRange => widened(span, () => gives);
+export const surelyOf = (span: Span, { gives }: Pick<Giving, "gives">): PartialRange =>
+  widened(span, () => gives);
 
 function widened({ kept, limit }: Span, give: (end: "min" | "max") => number): PartialRange {
   const { min, max } = wellFormed(kept);
