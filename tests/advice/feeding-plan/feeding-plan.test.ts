@@ -1,35 +1,11 @@
-import fc from "fast-check";
 import { describe, expect, test } from "vitest";
 import { feedingPlan } from "../../../src/advice";
-import { assessPlan } from "../../../src/compatibility";
-import { feedingCompetition } from "../../../src/compatibility/rules/pair/feeding-competition";
-import { feeding } from "../../../src/compatibility/rules/plan/feeding";
 import { nitrogenLoad, ration } from "../../../src/load";
-import type { Group, Offering, Plan } from "../../../src/plan";
-import type { TraitValue } from "../../../src/species";
+import type { Group, Offering } from "../../../src/plan";
 import { adults, animal, type Stated } from "../../compatibility/animals";
 import { planOf } from "../../compatibility/judging";
 import { expectRefused } from "../../refused";
-
-/** Takes dry and live food in open water by day, neither fast nor slow. */
-const plain: Stated = {
-  "diet.foods": ["dry", "live"],
-  "diet.reach": ["surface", "midwater"],
-  "diet.light": ["day"],
-  "diet.pace": "ordinary",
-};
-
-const eater = (id: string, stated: Stated = {}): Group => ({
-  species: animal(id, { ...plain, ...stated }),
-  unsexed: 6,
-});
-
-const rules = [feeding, feedingCompetition];
-const fed = (...groups: readonly Group[]) => feedingPlan(planOf(groups), { rules });
-
-/** What still speaks against how a plan is fed. */
-const hungry = (plan: Plan) =>
-  assessPlan(plan, { rules }).findings.filter(({ weight }) => weight === "restricting");
+import { eater, fed, plain, rules } from "./eaters";
 
 describe("what is given in a day", () => {
   test("is one food where all take it at one place and hour", () => {
@@ -121,46 +97,6 @@ test("one day in the week is without food, but not where there are young or are 
   expect(fed(eater("a")).restDays).toBe(1);
   expect(fed({ ...eater("a"), raises: true }).restDays).toBe(0);
   expect(fed({ species: animal("young", plain), juveniles: 2 }).restDays).toBe(0);
-});
-
-const some = <Word extends string>(...words: readonly Word[]) => fc.subarray([...words], { minLength: 1 });
-const diets = fc.record({
-  "diet.foods": some("dry", "live", "algae"),
-  "diet.reach": some("surface", "midwater", "bottom"),
-  "diet.light": some("day", "night"),
-  "diet.pace": fc.constantFrom<TraitValue<"diet.pace">>("slow", "ordinary", "fast"),
-});
-const companies = fc
-  .array(diets, { minLength: 1, maxLength: 4 })
-  .map((list) => list.map((diet, index) => eater(`eater-${index}`, diet)));
-
-test("whatever they eat, the rules about food have nothing more to ask", () => {
-  fc.assert(
-    fc.property(companies, (groups) => {
-      const { plan, unreached, offerings, groups: told } = fed(...groups);
-      expect(unreached).toEqual([]);
-      expect(hungry(plan)).toEqual([]);
-      for (const [of, { offerings: got }] of told.entries()) {
-        expect(got.length).toBeGreaterThan(0);
-        for (const index of got) expect(offerings[index]?.reaches).toContain(of);
-      }
-    }),
-    { numRuns: 60 },
-  );
-});
-
-test("no offering can be left out", () => {
-  fc.assert(
-    fc.property(companies, (groups) => {
-      const { offerings } = fed(...groups);
-      for (const left of offerings) {
-        const others = offerings.filter((one) => one !== left);
-        const reached = new Set(others.flatMap(({ reaches }) => reaches));
-        expect(reached.size).toBeLessThan(groups.length);
-      }
-    }),
-    { numRuns: 60 },
-  );
 });
 
 test("what is no plan is refused", () => {
