@@ -25,10 +25,8 @@ export interface LeastTank extends TankDimensions {
   /** The plan that was judged suitable: with the water, furnishing and food that the animals need, all of them met. */
   readonly plan: Plan;
   /** The caution of its weight on the floor, where there is one. */
-  readonly caution?: CautionOfFloor;
+  readonly caution?: Extract<LibraryFinding, { readonly rule: "caution-floor" }>;
 }
-
-type CautionOfFloor = Extract<LibraryFinding, { readonly rule: "caution-floor" }>;
 
 /**
  * The smallest tanks in which some animals are judged suitable, the smallest floor first: those that hold no smaller one
@@ -90,4 +88,5 @@ function told({ tank, judged }: Found, refused: readonly MeasuredTank[]): LeastT
   };
 }
 
-const isCautionOfFloor = (finding: Finding): finding is CautionOfFloor => finding.rule === "caution-floor";
+const isCautionOfFloor = (finding: Finding): finding is NonNullable<LeastTank["caution"]> =>
+  finding.rule === "caution-floor";

@@ -173,7 +173,7 @@ describe("with ammonia", () => {
   test("that is borne even where it is warmest, nothing changes", () => {
     const { hotEnd, ...found } = setPoint([keptAt(20, 26)], { totalAmmonia: 0.1 }) as { hotEnd?: object };
     expect(found).toEqual(setPoint([keptAt(20, 26)]));
-    // Emerson et al. 1975, table: 5.71 % at 26 °C and pH 8.0; 0.1 mg/L of nitrogen are 0.1216 mg/L of NH3.
+    // Emerson et al. 1975: pKa 9.2158 at 26 °C, of which pH 8 leaves 5.74 %; 0.1 mg/L of nitrogen are 0.1216 mg/L of NH3.
     expect(hotEnd).toMatchObject({
       temperature: 26,
       pH: 8,
