@@ -16,7 +16,9 @@ export function furnishedFor(groups: readonly Group[], seeking: WitnessOptions):
 
 /** A plan in a tank of another shape, furnished alike. */
 const inTank = (furnished: Planner, shape: TankDimensions): Planner =>
-  furnished.with({ tank: { unit: undefined, measured: undefined, glass: undefined, ...shape } });
+  furnished.with({
+    tank: { unit: undefined, measured: undefined, glass: undefined, waterBelowRim: undefined, ...shape },
+  });
 
 /** What no furnishing changes. */
 const ofSize: readonly FactName[] = ["tank.longestRun", "tank.footprint", "tank.height"];
