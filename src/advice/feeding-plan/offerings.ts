@@ -1,5 +1,5 @@
 import type { Condition, Offering, Plan } from "../../plan";
-import { isMet } from "../../plan";
+import { adoptedTraits, checkedPlan, holds } from "../../plan/inner";
 import { factAt, type SpeciesProfile } from "../../species";
 import { foods, lights, zones } from "../../species/inner";
 
@@ -32,15 +32,21 @@ export function takes(species: SpeciesProfile, { food, place, light = "day" }: O
 export function reaching(plan: Plan, appetites: readonly Appetite[]): readonly Reaching[] {
   const plainest = new Map<string, Reaching>();
   for (const offering of possibleOfferings(plan)) {
-    const fed = { ...plan, offerings: [offering] };
-    const reaches = appetites
-      .filter(({ isOutpaced }) => isOutpaced || !offering.apart)
-      .filter(({ conditions }) => conditions.every((condition) => isMet(condition, fed)))
-      .map(({ of }) => of);
+    const reaches = reachedBy(offering, plan, appetites);
     const key = reaches.join();
     if (reaches.length > 0 && !plainest.has(key)) plainest.set(key, { offering, reaches });
   }
   return [...plainest.values()];
+}
+
+/** The groups of which an offering meets all conditions. */
+function reachedBy(offering: Offering, plan: Plan, appetites: readonly Appetite[]): readonly number[] {
+  const fed = checkedPlan({ ...plan, offerings: [offering] });
+  const trait = adoptedTraits(fed);
+  return appetites
+    .filter(({ isOutpaced }) => isOutpaced || !offering.apart)
+    .filter(({ conditions }) => conditions.every((condition) => holds(condition, fed, trait)))
+    .map(({ of }) => of);
 }
 
 /** All that some group of a plan takes, the plainest first. */
