@@ -1,5 +1,6 @@
 /**
- * What to change: the water, the tank and the mixture that serve some animals, each checked by the rules that judge plans.
+ * What to change: the water, the tank, the mixture of waters and the food that serve some animals, each checked by the
+ * rules that judge plans.
  *
  * @packageDocumentation
  */

@@ -4,11 +4,11 @@ import { finite, objectOf, positive, refusal } from "../../errors";
 const perNitrogen = 62.0049 / 14.0067;
 
 /**
- * Nitrate, as NO3, that is borne for long, mg/L: 10 mg/L of nitrate nitrogen, which harms some freshwater animals in long
- * exposure (Camargo, Alonso & Salamanca 2005, Chemosphere 58:1255-1267, from memory; they advise 2 for the most
- * sensitive).
+ * Nitrate, as NO3, up to which a tank is let come, mg/L: common practice, between what Camargo, Alonso & Salamanca 2005
+ * (Chemosphere 58:1255-1267, abstract) advise for the most sensitive freshwater animals, 2 mg/L of nitrate nitrogen or 9
+ * of NO3, and what harms some in long exposure, 10 or 44.
  */
-export const nitrateLimit = 44;
+export const nitrateLimit = 20;
 
 /** What a weekly change is reckoned from. */
 export interface WeeklyChangeInput {
@@ -45,7 +45,7 @@ export interface WeeklyChange {
  * ```ts
  * import { weeklyChange } from "vivary/advice";
  *
- * weeklyChange({ nitrogen: 40, volume: 100, nitrate: 10 })?.share; // ≈ 0.365
+ * weeklyChange({ nitrogen: 20, volume: 100, nitrate: 10 })?.share; // ≈ 0.62
  * ```
  */
 export function weeklyChange(tank: WeeklyChangeInput): WeeklyChange | undefined {

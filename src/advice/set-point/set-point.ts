@@ -25,6 +25,7 @@ import { type SetPointOptions, termsOf } from "./terms";
  *
  * @param profiles One or more species, with forms applied: grown animals, on the adopted facts.
  * @returns Places (`least`, `between`, `stay`, …) are indices into `profiles`.
+ * @throws OutsideDomainError with `totalAmmonia` for water colder than 0 °C or salter than 40 g/kg.
  * @throws InvalidInputError for no profile, a swing below zero, ammonia that is no number above zero, an unknown threshold.
  *
  * @example
