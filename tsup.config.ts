@@ -14,6 +14,7 @@ const entry = {
   plan: "src/plan/index.ts",
   compatibility: "src/compatibility/index.ts",
   advice: "src/advice/index.ts",
+  rules: "src/compatibility/rules/index.ts",
   standards: "src/standards/index.ts",
   report: "src/report/index.ts",
   tables: "src/tables/index.ts",
