@@ -1,0 +1,7 @@
+/**
+ * What to change: advice that is computed, each piece of it judged again by the rules of `vivary/compatibility`.
+ *
+ * @packageDocumentation
+ */
+export type { Move, MoveKind } from "./remedies/move";
+export { type Remedies, type Remedy, type RemedyOptions, remedies } from "./remedies/remedies";
