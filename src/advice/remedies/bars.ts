@@ -8,6 +8,7 @@ import {
   type Rule,
   type Verdict,
 } from "../../compatibility";
+import { coverInsteadOfCompany } from "../../compatibility/inner";
 import type { Plan } from "../../plan";
 import { kindOf, ofGroups } from "./kind-of";
 import type { MoveKind } from "./move";
@@ -103,12 +104,24 @@ function removersOf(told: Bar["told"], parties: readonly (number | undefined)[],
   if ("reason" in told) for (const on of askedBy(told.rule, judged.verdict)) kinds.add(kindOf(on));
   for (const name of rule?.reads ?? []) kinds.add(kindOf(name));
   const seen = groupsSeen(rule, told, parties, judged);
-  const removes = ({ kind, of }: Step) => {
+  const removes = (step: Step) => {
+    const { kind, of } = step;
+    if (!hasEffect(step, judged)) return false;
     if (rule === undefined) return true;
     if (kind === "company") return kinds.has(kind) || looksAtAll(rule);
     return of !== undefined && ofGroups.has(kind) ? seen.has(of) : kinds.has(kind);
   };
   return new Set(sought.steps.filter(removes).map(({ key }) => key));
+}
+
+/** Whether a step does anything: animals leave or come in, or something that it sees to is asked for. */
+function hasEffect({ kind, of, group, joining }: Step, { verdict, places }: Judged): boolean {
+  if (group || joining || kind === "rehome") return true;
+  if (kind === "tank" && verdict.findings.some(({ weight }) => weight === "blocking")) return true;
+  if (kind === "cover" && coverInsteadOfCompany(verdict.findings) !== undefined) return true;
+  return verdict.conditions.some(
+    (condition) => kindOf(condition.on) === kind && (of === undefined || places[condition.of ?? -1] === of),
+  );
 }
 
 const looksAtAll = ({ way, weighs }: Rule) => way === "all-groups" || way === "once" || weighs === true;

@@ -47,8 +47,8 @@ export function carriedOut(
   const seen = new Map<string, SeenTo>();
   for (let round = 0; round < mostRounds && !isEnough(planner); round += 1) {
     const next = asSeenTo(planner, { steps, places, given: given.plan, fills, seen });
-    if (next === planner.plan) break;
-    planner = planner.with(changeBetween(planner.plan, next));
+    if (next === planner) break;
+    planner = next;
   }
   const told = [...seen.values()];
   const toGroups = (change: PlanChange) => placed(change, places);
@@ -61,7 +61,7 @@ export function carriedOut(
     return [{ kind, ...(of !== undefined && { of }), moved, change, meets }];
   });
   const provided = told.filter(({ step }) => step === undefined).map(({ condition }) => condition);
-  return { planner, moves: [...moves].sort(groupsLast), provided, places };
+  return { planner, moves: [...moves].sort(inOrder), provided, places };
 }
 
 /** What was seen to, and by which step; by none where the plan said nothing of it. */
@@ -78,8 +78,8 @@ interface Seeing {
   readonly seen: Map<string, SeenTo>;
 }
 
-/** The plan with all that is asked for and may be changed as it is asked for. */
-function asSeenTo(planner: Planner, { steps, places, given, fills, seen }: Seeing): Plan {
+/** The plan with all that is asked for and may be changed as it is asked for; the same where that is nothing. */
+function asSeenTo(planner: Planner, { steps, places, given, fills, seen }: Seeing): Planner {
   const { verdict } = planner;
   const kinds = new Set(steps.map(({ kind }) => kind));
   const note = (condition: JointCondition, step: Step | undefined) => {
@@ -95,17 +95,20 @@ function asSeenTo(planner: Planner, { steps, places, given, fills, seen }: Seein
     kinds.has("cover") && !kinds.has("company") ? coverInsteadOfCompany(verdict.findings) : undefined;
   const inPlaceOf: readonly JointCondition[] =
     dense === undefined ? [] : [{ on: "tank.cover", wanted: { min: dense }, findings: [] }];
-  return [...verdict.conditions, ...inPlaceOf].reduce((plan, condition) => {
+  const before = larger?.planner ?? planner;
+  const after = [...verdict.conditions, ...inPlaceOf].reduce((plan, condition) => {
     const kind = kindOf(condition.on);
     if (kind === undefined || kind === "tank" || isMet(condition, plan) === true) return plan;
     const of = condition.of === undefined ? undefined : places[condition.of];
     const step = steps.find((one) => one.kind === kind && (!ofGroups.has(kind) || one.of === of));
-    if (!step && !(fills && isMet(condition, plan) === undefined)) return plan;
+    const isUnsaid = fills && !ofGroups.has(kind) && isMet(condition, plan) === undefined;
+    if (!step && !isUnsaid) return plan;
     const next = meeting(plan, condition);
     if (next === plan || (!step && altersSaid(given, next, kinds))) return plan;
     note(condition, step);
     return next;
-  }, larger?.plan ?? planner.plan);
+  }, before.plan);
+  return after === before.plan ? before : before.with(changeBetween(before.plan, after));
 }
 
 /** Whether a plan says otherwise what it said, beside what moves of these kinds change. */
@@ -180,13 +183,28 @@ function placed(change: PlanChange, places: readonly number[]): PlanChange {
   return { ...change, groups: Object.fromEntries(there) };
 }
 
-/** Groups that leave stand last, the later ones first, so that the places of the others stay theirs. */
-function groupsLast(one: Move, other: Move): number {
-  return leaving(one) - leaving(other);
-}
+/**
+ * The tank is made ready before animals come in. Groups that leave stand last, the later ones first, so that the places of
+ * the others stay theirs.
+ */
+const inOrder = (one: Move, other: Move): number =>
+  order.indexOf(one.kind) - order.indexOf(other.kind) ||
+  Number(one.change.groups?.[one.of ?? -1] === null) -
+    Number(other.change.groups?.[other.of ?? -1] === null) ||
+  (other.of ?? 0) - (one.of ?? 0);
 
-/** 0 for whatever takes no group out; else the later the place, the less. */
-function leaving({ of, change }: Move): number {
-  if (of === undefined || change.groups?.[of] !== null) return 0;
-  return 1 / (1 + of);
-}
+const order: readonly MoveKind[] = [
+  "tank",
+  "filter",
+  "water",
+  "current",
+  "ground",
+  "cover",
+  "lid",
+  "feeding",
+  "form",
+  "entry",
+  "numbers",
+  "company",
+  "rehome",
+];

@@ -36,7 +36,7 @@ export function possibleSteps(
       ...(plan.groups.length > 1
         ? [{ kind: "rehome", key: `rehome ${of}`, of, moved: countOf(group) } as const]
         : []),
-      ...someLeave(group, of),
+      ...(ruleEachOtherOut(verdict, of) ? someLeave(group, of) : []),
       ...exchanged(plan, verdict, of),
     ]),
   ];
@@ -46,6 +46,17 @@ const tankKinds = ["feeding", "cover", "lid", "ground", "current", "water", "fil
 
 const countOf = ({ males = 0, females = 0, unsexed = 0, juveniles = 0 }: Group) =>
   males + females + unsexed + juveniles;
+
+/** Whether animals of one kind, of this group or with it, cannot be kept together. */
+const ruleEachOtherOut = ({ findings, parties }: Verdict, of: number) =>
+  findings.some(
+    ({ weight, from, to }) =>
+      weight === "blocking" &&
+      (from === of || to === of) &&
+      from !== undefined &&
+      to !== undefined &&
+      parties[from]?.id === parties[to]?.id,
+  );
 
 /** All but one of its males go, or all but one animal of a group of which nobody tells the animals apart. */
 function someLeave(

@@ -53,7 +53,8 @@ export function search(planner: Planner, sought: Sought, most: number): Searched
       const done = carriedOut(steps, given, begun);
       const isReached = isEnough(done.planner) && !harms(planner.verdict, done.planner.verdict, done.places);
       if (isReached && done.moves.length === steps.length) {
-        if (!couldLeaveOne(done, planner, isEnough)) found.push({ ...done, steps });
+        const isNeeded = (step: Step) => steps.length === 1 || isLeftBy(bars ?? [], steps, step);
+        if (steps.every(isNeeded) || !couldLeaveOne(done, planner, isEnough)) found.push({ ...done, steps });
         continue;
       }
       standing = isReached ? [] : barsOf(done.planner.verdict, done.planner.plan, done.places, sought);
@@ -63,7 +64,7 @@ export function search(planner: Planner, sought: Sought, most: number): Searched
       if (!left || standing.length < left.length) left = standing;
       continue;
     }
-    for (const step of nextSteps(standing, way, sought.steps)) {
+    for (const step of nextSteps(standing, way, sought.steps, planner.plan.groups.length)) {
       const further = [...steps, step];
       const key = further
         .map((one) => one.key)
@@ -94,6 +95,10 @@ function remembered(planner: Planner): (change: PlanChange) => Planner {
 const holdsOne = (found: readonly Found[], steps: readonly Step[]) =>
   found.some((one) => one.steps.every((step) => steps.includes(step)));
 
+/** Whether one of some bars stays if a step is left out. */
+const isLeftBy = (bars: readonly Bar[], steps: readonly Step[], left: Step) =>
+  bars.some(({ removers }) => steps.every(({ key }) => key === left.key || !removers.has(key)));
+
 /** Whether the outcome is reached with one of the moves left out, as the others stand. */
 const couldLeaveOne = ({ moves }: CarriedOut, planner: Planner, isEnough: Given["isEnough"]) =>
   moves.some((left) =>
@@ -101,12 +106,24 @@ const couldLeaveOne = ({ moves }: CarriedOut, planner: Planner, isEnough: Given[
   );
 
 /** The steps that the bar with the fewest could give way to, as far as they can be taken beside the others. */
-function nextSteps(bars: readonly Bar[], { steps }: Way, all: readonly Step[]): readonly Step[] {
+function nextSteps(
+  bars: readonly Bar[],
+  { steps }: Way,
+  all: readonly Step[],
+  groups: number,
+): readonly Step[] {
   const fewest = bars.reduce((least, bar) => (bar.removers.size < least.removers.size ? bar : least));
   return all.filter(
-    (step) => fewest.removers.has(step.key) && steps.every((one) => !excludeEachOther(one, step)),
+    (step) =>
+      fewest.removers.has(step.key) &&
+      steps.every((one) => !excludeEachOther(one, step)) &&
+      leavesAnybody([...steps, step], groups),
   );
 }
+
+/** Whether a group of so many stays. */
+const leavesAnybody = (steps: readonly Step[], groups: number) =>
+  steps.filter(({ kind, group }) => kind === "rehome" && !group).length < groups;
 
 /** What a group does that leaves, is told of no group that stays; and a company is one. */
 function excludeEachOther(one: Step, other: Step): boolean {
