@@ -5,3 +5,5 @@
  */
 export type { Move, MoveKind } from "./remedies/move";
 export { type Remedies, type Remedy, type RemedyOptions, remedies } from "./remedies/remedies";
+export type { Followed, TurningFact } from "./turning-points/axis";
+export { type Stretch, type TurningOptions, turningPoints } from "./turning-points/turning-points";
