@@ -101,8 +101,7 @@ function asSeenTo(planner: Planner, { steps, places, given, fills, seen }: Seein
     if (kind === undefined || kind === "tank" || isMet(condition, plan) === true) return plan;
     const of = condition.of === undefined ? undefined : places[condition.of];
     const step = steps.find((one) => one.kind === kind && (!ofGroups.has(kind) || one.of === of));
-    const isUnsaid = fills && !ofGroups.has(kind) && isMet(condition, plan) === undefined;
-    if (!step && !isUnsaid) return plan;
+    if (!step && !(fills && !ofGroups.has(kind) && isUnsaid(condition, plan, given))) return plan;
     const next = meeting(plan, condition);
     if (next === plan || (!step && altersSaid(given, next, kinds))) return plan;
     note(condition, step);
@@ -110,6 +109,10 @@ function asSeenTo(planner: Planner, { steps, places, given, fills, seen }: Seein
   }, before.plan);
   return after === before.plan ? before : before.with(changeBetween(before.plan, after));
 }
+
+/** Whether the plan as given said nothing of what a condition asks of its tank, its water or its food. */
+const isUnsaid = (condition: JointCondition, { groups }: Plan, { tank, water, offerings }: Plan) =>
+  isMet(condition, { tank, water, offerings, groups }) === undefined;
 
 /** Whether a plan says otherwise what it said, beside what moves of these kinds change. */
 function altersSaid(given: Plan, next: Plan, kinds: ReadonlySet<MoveKind>): boolean {
