@@ -14,6 +14,8 @@ export interface CarriedOut {
   readonly moves: readonly Move[];
   /** What the plan did not say and now does, as it is asked for. */
   readonly provided: Move["meets"];
+  /** What that changes. */
+  readonly filling: PlanChange;
   /** For each group that is left or came in, its place in the plan as given; those that came in stand after those. */
   readonly places: readonly number[];
 }
@@ -60,8 +62,17 @@ export function carriedOut(
     const meets = told.filter((one) => one.step === step).map(({ condition }) => condition);
     return [{ kind, ...(of !== undefined && { of }), moved, change, meets }];
   });
+  const { tank = {}, water = {}, offerings } = changes;
+  const isDone = new Set(steps.map(({ kind }) => kind));
+  const filling = {
+    tank: Object.fromEntries(
+      Object.entries(tank).filter(([name]) => !isDone.has(kindOfField[name as keyof PlannedTank])),
+    ),
+    ...(!isDone.has("water") && { water }),
+    ...(offerings && !isDone.has("feeding") && { offerings }),
+  };
   const provided = told.filter(({ step }) => step === undefined).map(({ condition }) => condition);
-  return { planner, moves: [...moves].sort(inOrder), provided, places };
+  return { planner, moves: [...moves].sort(inOrder), provided, filling, places };
 }
 
 /** What was seen to, and by which step; by none where the plan said nothing of it. */

@@ -99,11 +99,17 @@ const holdsOne = (found: readonly Found[], steps: readonly Step[]) =>
 const isLeftBy = (bars: readonly Bar[], steps: readonly Step[], left: Step) =>
   bars.some(({ removers }) => steps.every(({ key }) => key === left.key || !removers.has(key)));
 
-/** Whether the outcome is reached with one of the moves left out, as the others stand. */
-const couldLeaveOne = ({ moves }: CarriedOut, planner: Planner, isEnough: Given["isEnough"]) =>
-  moves.some((left) =>
-    isEnough(moves.filter((move) => move !== left).reduce((now, { change }) => now.with(change), planner)),
+/** Whether the outcome is reached with one of the moves left out, all else being as it is. */
+function couldLeaveOne(
+  { moves, filling }: CarriedOut,
+  planner: Planner,
+  isEnough: Given["isEnough"],
+): boolean {
+  const filled = planner.with(filling);
+  return moves.some((left) =>
+    isEnough(moves.filter((move) => move !== left).reduce((now, { change }) => now.with(change), filled)),
   );
+}
 
 /** The steps that the bar with the fewest could give way to, as far as they can be taken beside the others. */
 function nextSteps(
