@@ -18,6 +18,8 @@ import type { Step } from "./possible-step";
 export interface Bar {
   /** What tells of it; its groups named by their places in the plan that was judged. */
   readonly told: Finding | OpenQuestion;
+  /** Tells it from others, whatever became of the plan. */
+  readonly sign: string;
   /** How grave it is; the graver, the greater. */
   readonly gravity: number;
   /** The steps without which it stays: no other changes anything that its rule sees. */
@@ -30,6 +32,9 @@ export const ranked: readonly Outcome[] = ["suitable", "conditional", "undetermi
 /** Whether an outcome is as good as the one wanted. */
 export const isAsGood = (outcome: Outcome, wanted: Outcome) =>
   ranked.indexOf(outcome) <= ranked.indexOf(wanted);
+
+/** Of what more may help at worst, where nobody knows how much is enough: the filter and the tank. */
+export const isPressed = (kind: MoveKind) => kind === "filter" || kind === "tank";
 
 /** What is sought, and by what is judged. */
 export interface Sought {
@@ -68,6 +73,11 @@ export function barsOf(
     .filter(({ gravity }) => gravity >= least);
   return [...ofFindings, ...ofQuestions].map(({ told, gravity, parties }) => ({
     told,
+    sign: JSON.stringify([
+      told.rule,
+      parties.map((party) => places[party ?? -1]),
+      "trait" in told ? told.trait : "condition" in told && told.condition.on,
+    ]),
     gravity,
     removers: removersOf(told, parties, { plan, places, verdict, sought }),
   }));
@@ -115,8 +125,9 @@ function removersOf(told: Bar["told"], parties: readonly (number | undefined)[],
 }
 
 /** Whether a step does anything: animals leave or come in, or something that it sees to is asked for. */
-function hasEffect({ kind, of, group, joining }: Step, { verdict, places }: Judged): boolean {
+function hasEffect({ kind, of, group, joining }: Step, { verdict, places, sought }: Judged): boolean {
   if (group || joining || kind === "rehome") return true;
+  if (sought.atWorst && isPressed(kind)) return true;
   if (kind === "tank" && verdict.findings.some(({ weight }) => weight === "blocking")) return true;
   if (kind === "cover" && coverInsteadOfCompany(verdict.findings) !== undefined) return true;
   return verdict.conditions.some(

@@ -36,7 +36,7 @@ export function possibleSteps(
       ...(plan.groups.length > 1
         ? [{ kind: "rehome", key: `rehome ${of}`, of, moved: countOf(group) } as const]
         : []),
-      ...(ruleEachOtherOut(verdict, of) ? someLeave(group, of) : []),
+      ...someLeave(group, of, verdict),
       ...exchanged(plan, verdict, of),
     ]),
   ];
@@ -47,28 +47,19 @@ const tankKinds = ["feeding", "cover", "lid", "ground", "current", "water", "fil
 const countOf = ({ males = 0, females = 0, unsexed = 0, juveniles = 0 }: Group) =>
   males + females + unsexed + juveniles;
 
-/** Whether animals of one kind, of this group or with it, cannot be kept together. */
-const ruleEachOtherOut = ({ findings, parties }: Verdict, of: number) =>
-  findings.some(
-    ({ weight, from, to }) =>
-      weight === "blocking" &&
-      (from === of || to === of) &&
-      from !== undefined &&
-      to !== undefined &&
-      parties[from]?.id === parties[to]?.id,
-  );
-
-/** All but one of its males go, or all but one animal of a group of which nobody tells the animals apart. */
-function someLeave(
-  { males = 0, females = 0, unsexed = 0, juveniles = 0 }: Group,
-  of: number,
-): readonly Step[] {
-  const leave = (who: string, moved: number, group: Partial<Group>): readonly Step[] =>
-    moved > 0 ? [{ kind: "rehome", key: `rehome ${of} ${who}`, of, moved, group }] : [];
-  const sorts = [males, females, unsexed, juveniles].filter((count) => count > 0);
+/**
+ * Of animals that cannot be kept together all but one go; males that fight, or are too many for the females, may be left one
+ * by one of their own.
+ */
+function someLeave(group: Group, of: number, verdict: Verdict): readonly Step[] {
+  const { males = 0, females = 0, unsexed = 0, juveniles = 0 } = group;
+  const leave = (who: string, moved: number, left: Partial<Group>): readonly Step[] =>
+    moved > 0 ? [{ kind: "rehome", key: `rehome ${of} ${who}`, of, moved, group: left }] : [];
+  const gravest = againstItsKind(verdict, of);
+  const areAlike = [males, females, unsexed, juveniles].filter((count) => count > 0).length === 1;
   return [
-    ...leave("males", males - 1, { males: 1 }),
-    ...(sorts.length > 1
+    ...(gravest === undefined ? [] : leave("males", males - 1, { males: 1 })),
+    ...(gravest !== "blocking" || !areAlike
       ? []
       : [
           ...leave("females", females - 1, { females: 1 }),
@@ -76,6 +67,17 @@ function someLeave(
           ...leave("juveniles", juveniles - 1, { juveniles: 1 }),
         ]),
   ];
+}
+
+/** The gravest of what animals of one kind do to each other, or of there being too few females. */
+function againstItsKind({ findings, parties }: Verdict, of: number): "blocking" | "restricting" | undefined {
+  const own = findings.filter(({ from, to, ...finding }) => {
+    const isAmongThem = to !== undefined && parties[from ?? -1]?.id === parties[to]?.id;
+    const isOfSexes = "condition" in finding && finding.condition.on === "group.femalesPerMale";
+    return (from === of || to === of) && (isAmongThem || isOfSexes);
+  });
+  if (own.some(({ weight }) => weight === "blocking")) return "blocking";
+  return own.some(({ weight }) => weight === "restricting") ? "restricting" : undefined;
 }
 
 /** Animals of a form that a finding would have instead. */

@@ -94,7 +94,8 @@ export function remedies(plan: Plan, options: RemedyOptions = {}): Remedies {
     const done = moves.map((move) => ({ ...move, change: alike.changeBack(move.change) }));
     return { moves: done, provided, plan: changed, outcome, bounds };
   });
-  const obstacle = gravestOf(left.filter((bar) => bars.includes(bar))) ?? gravestOf(bars);
+  const signs = new Set(left.map(({ sign }) => sign));
+  const obstacle = gravestOf(bars.filter(({ sign }) => signs.has(sign))) ?? gravestOf(bars);
   return { remedies: told, ...(told.length === 0 && obstacle && { obstacle: obstacle.told }) };
 }
 

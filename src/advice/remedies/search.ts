@@ -36,7 +36,7 @@ interface Way {
 export function search(planner: Planner, sought: Sought, most: number): Searched {
   const isEnough = ({ outcome, bounds }: Planner) =>
     isAsGood(outcome, sought.want) && (!sought.atWorst || isAsGood(bounds.atWorst, sought.want));
-  const given: Given = { planner, isEnough, fills: sought.want === "suitable" };
+  const given: Given = { planner, isEnough, fills: sought.want === "suitable", presses: sought.atWorst };
   const begun = remembered(planner);
   const tried = new Set<string>();
   const found: Found[] = [];
