@@ -33,8 +33,8 @@ export const ranked: readonly Outcome[] = ["suitable", "conditional", "undetermi
 export const isAsGood = (outcome: Outcome, wanted: Outcome) =>
   ranked.indexOf(outcome) <= ranked.indexOf(wanted);
 
-/** Of what more may help at worst, where nobody knows how much is enough: the filter and the tank. */
-export const isPressed = (kind: MoveKind) => kind === "filter" || kind === "tank";
+/** Of what more may help at worst, where nobody knows how much is enough: filter, tank, and animals of a kind. */
+const isPressed = (kind: MoveKind) => kind === "filter" || kind === "tank" || kind === "numbers";
 
 /** What is sought, and by what is judged. */
 export interface Sought {

@@ -6,6 +6,7 @@ import { kindOf, kindOfField, ofGroups } from "./kind-of";
 import { inLargerTank } from "./larger-tank";
 import type { Move, MoveKind } from "./move";
 import type { Step } from "./possible-step";
+import { pressed } from "./pressed";
 
 /** A plan to which something was done. */
 export interface CarriedOut {
@@ -54,7 +55,7 @@ export function carriedOut(
     if (next === planner) break;
     planner = next;
   }
-  if (presses && !isEnough(planner)) planner = pressed(planner, steps, isEnough);
+  if (presses && !isEnough(planner)) planner = pressed(planner, steps, places, isEnough);
   const told = [...seen.values()];
   const toGroups = (change: PlanChange) => placed(change, places);
   const changes = changeBetween(start, planner.plan);
@@ -76,38 +77,6 @@ export function carriedOut(
   };
   const provided = told.filter(({ step }) => step === undefined).map(({ condition }) => condition);
   return { planner, moves: [...moves].sort(inOrder), provided, filling, places };
-}
-
-/** By so much more is tried, one after another. */
-const pressures = [1.25, 1.5, 2, 3, 4];
-
-/** The plan with as much more of filter and tank, as far as the steps reach, as is enough; as it is where none is. */
-function pressed(planner: Planner, steps: readonly Step[], isEnough: Given["isEnough"]): Planner {
-  const kinds = new Set(steps.map(({ kind }) => kind));
-  const { filter, base } = planner.plan.tank;
-  const roundedUp = (figure: number) => Math.ceil(figure * 10) / 10;
-  const larger = (times: number): PlannedTank["base"] =>
-    base.shape === "rectangle"
-      ? {
-          ...base,
-          length: Math.ceil(base.length * Math.sqrt(times)),
-          width: Math.ceil(base.width * Math.sqrt(times)),
-        }
-      : base;
-  const tried = pressures
-    .filter(() => kinds.has("filter") || kinds.has("tank"))
-    .map(
-      (times): Partial<PlannedTank> => ({
-        ...(filter &&
-          kinds.has("filter") && { filter: { ...filter, mediaArea: roundedUp(filter.mediaArea * times) } }),
-        ...(kinds.has("tank") && { base: larger(times) }),
-      }),
-    );
-  for (const tank of tried) {
-    const more = planner.with({ tank });
-    if (isEnough(more)) return more;
-  }
-  return planner;
 }
 
 /** What was seen to, and by which step; by none where the plan said nothing of it. */

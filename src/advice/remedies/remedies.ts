@@ -23,7 +23,8 @@ export interface RemedyOptions extends AssessOptions {
   readonly most?: number | undefined;
   /**
    * Whether the outcome has to be reached at worst too, over all that is disputed or missing; what hangs on individuals alone
-   * is left out. Default no.
+   * is left out. More filter, room and animals are tried than is asked for, up to four times as much; other figures stay as
+   * the adopted facts ask for them. Default no.
    */
   readonly atWorst?: boolean | undefined;
   /** Calm species of which a group may be added where a shy one asks for company; those to try first. Default none. */

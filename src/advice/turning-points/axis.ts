@@ -5,7 +5,7 @@ import { checkedPlan } from "../../plan/inner";
 import type { Range } from "../../ranges";
 import { type FlowClass, factAt } from "../../species";
 import { currents } from "../../species/inner";
-import { counted } from "./counted";
+import { counted } from "../counted";
 import { longer, scaledTo } from "./resized";
 
 /** The facts of a plan along which an outcome can be followed. */

@@ -1,4 +1,4 @@
-import type { Group } from "../../plan";
+import type { Group } from "../plan";
 
 const sorts = ["males", "females", "unsexed", "juveniles"] as const;
 
