@@ -21,7 +21,7 @@ export interface Stretch {
 const places = 32;
 
 /** In every so manieth of them the findings are read. */
-const readEvery = 8;
+const readEvery = 16;
 
 /**
  * Where the outcome of a plan changes along one of its facts: the longest run of the tank (cm; of a rectangle the other side
@@ -32,7 +32,7 @@ const readEvery = 8;
  * animals are not assumed to help.
  *
  * The points are those at which the library's rules decide, exact but for the rounding of decimals; of an app's rules that tell
- * no such figure they are found to less than a millionth of the span, where a stretch is wider than a sixty-fourth of it.
+ * no such figure they are found to less than a millionth of the span, where a stretch is wider than a thirty-second of it.
  * Without a span: what aquaria have, 1 to 50 animals, lengths up to the greatest of the species.
  *
  * @throws InvalidInputError for what `assessPlan` refuses, a fact that cannot be followed, a group that is not there, and a
@@ -81,9 +81,12 @@ const wholeNumbers = ({ min, max }: Axis) => Array.from({ length: max - min + 1 
 function samplesOf({ min, max }: Axis, read: (number: number) => readonly number[]): readonly number[] {
   const spread = Array.from({ length: places + 1 }, (_, place) => min + ((max - min) * place) / places);
   const told = spread.filter((_, place) => place % readEvery === 0).flatMap(read);
-  const within = told.map(shortest).filter((number) => number > min && number < max);
+  const within = new Set(told.map(shortest).filter((number) => number > min && number < max));
   const points = ascending([...within, ...spread]);
-  const between = points.slice(1).map((point, index) => (point + (points[index] ?? point)) / 2);
+  const between = points.slice(1).flatMap((point, index) => {
+    const last = points[index] ?? point;
+    return within.has(point) || within.has(last) ? [(point + last) / 2] : [];
+  });
   return ascending([...points, ...between]);
 }
 
