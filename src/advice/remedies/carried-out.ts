@@ -113,7 +113,8 @@ function asSeenTo(planner: Planner, { steps, places, given, fills, seen }: Seein
   const before = larger?.planner ?? planner;
   const after = [...verdict.conditions, ...inPlaceOf].reduce((plan, condition) => {
     const kind = kindOf(condition.on);
-    if (kind === undefined || kind === "tank" || isMet(condition, plan) === true) return plan;
+    if (kind === undefined || isMet(condition, plan) === true) return plan;
+    if (kind === "tank" && (tank || condition.on !== "tank.height")) return plan;
     const of = condition.of === undefined ? undefined : places[condition.of];
     const step = steps.find((one) => one.kind === kind && (!ofGroups.has(kind) || one.of === of));
     if (!step && !(fills && !ofGroups.has(kind) && isUnsaid(condition, plan, given))) return plan;

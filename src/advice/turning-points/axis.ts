@@ -93,8 +93,7 @@ export function axisOf(plan: Plan, followed: Followed): Axis {
         ...axis,
         min: Math.ceil(min),
         max: Math.floor(max),
-        at: (count) =>
-          ofGroup(counted(group ?? { species: plan.groups[0]?.species as Group["species"] }, count)),
+        at: (count) => ofGroup(counted(group as Group, count)),
       };
     case "group.length":
       return { ...axis, at: (length) => ofGroup({ length }) };
@@ -156,7 +155,7 @@ function usualSpan(plan: Plan, on: TurningFact, group: Group | undefined): Range
     case "group.count":
       return { min: 1, max: 50 };
     default:
-      return { min: 0.5, max: Math.max(1, ...lengths.map(({ total }) => total.max)) };
+      return { min: 0.5, max: Math.ceil(Math.max(1, ...lengths.map(({ total }) => total.max))) };
   }
 }
 
