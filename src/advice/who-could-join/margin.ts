@@ -1,18 +1,20 @@
 import type { Verdict } from "../../compatibility";
-import type { Plan, Wanted } from "../../plan";
-import { checkedPlan, isReading, readPlan } from "../../plan/inner";
+import type { Wanted } from "../../plan";
+import { type CheckedPlan, isReading, readPlan } from "../../plan/inner";
 
 /**
  * How far a plan is from where it would no longer do for a group, from 0 (at the very edge) to 1: the least over the figures
  * of tank and water that the group asks for. Of a span: how far from the nearer end, as a share of half its width; of a least
  * or a greatest alone: by what share the plan has more or less.
+ *
+ * @param plan - Of which tank and water are read.
+ * @param verdict - What is told once the group is there.
  */
-export function marginOf(plan: Plan, { met }: Verdict, group: number): number {
-  const checked = checkedPlan(plan);
+export function marginOf(plan: CheckedPlan, { met }: Verdict, group: number): number {
   return met.reduce((least, finding) => {
     const concerns = finding.from === undefined || finding.from === group || finding.to === group;
     if (!concerns || finding.weight !== "restricting" || !isReading(finding.condition.on)) return least;
-    const figure = readPlan(checked, finding.condition.on);
+    const figure = readPlan(plan, finding.condition.on);
     return typeof figure === "number" ? Math.min(least, slackIn(finding.condition.wanted, figure)) : least;
   }, 1);
 }

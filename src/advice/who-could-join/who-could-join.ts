@@ -8,6 +8,7 @@ import {
 } from "../../compatibility";
 import { listOf, refusal } from "../../errors";
 import type { Group, Plan } from "../../plan";
+import { checkedPlan } from "../../plan/inner";
 import type { SpeciesProfile } from "../../species";
 import { askedAlone } from "./asked-alone";
 import { marginOf } from "./margin";
@@ -86,6 +87,7 @@ export function whoCouldJoin(
   const wanted = isPromise(planner.outcome) ? planner.outcome : "conditional";
   const alone = askedAlone(planner.plan, groups, assessing);
   const beside = ruledOutBeside(planner.plan, candidates, assessing);
+  const checked = checkedPlan(planner.plan);
   const joins: Joining[] = [];
   const refused: Refused[] = [];
   for (const [place, group] of groups.entries()) {
@@ -106,7 +108,7 @@ export function whoCouldJoin(
       (settles === undefined || relations.settles.includes(settles)) &&
       !(robbedByNobody && relations.robbedBy.length > 0) &&
       !(chasesNobody && relations.chases.length > 0);
-    const margin = marginOf(joined.plan, joined.verdict, planner.plan.groups.length);
+    const margin = marginOf(checked, joined.verdict, planner.plan.groups.length);
     if (isSought) joins.push({ species, group, margin, ...relations });
   }
   return { joins: joins.sort((one, other) => other.margin - one.margin), refused };

@@ -9,7 +9,7 @@ import { spoiledPlans } from "./spoiled";
 test("every set of steps is found that trying all of them finds", () => {
   const small = spoiledPlans(24, 8)
     .filter(({ groups }) => groups.length === 2)
-    .slice(0, 4);
+    .slice(0, 3);
   for (const plan of small) {
     const planner = plannerOf(plan);
     const steps = possibleSteps(plan, planner.verdict, [], {});
@@ -17,5 +17,5 @@ test("every set of steps is found that trying all of them finds", () => {
     const { found } = search(planner, sought, 50);
     expect(found.map(({ steps: done }) => keysOf(done)).sort()).toEqual(byTryingAll(plan));
   }
-  expect(small.length).toBe(4);
+  expect(small.length).toBe(3);
 });
