@@ -8,6 +8,7 @@ const thorough = [
   "tests/{data,forge,generated,house,judgements,release,surface}/**/*.test.ts",
   "tests/{catalog,evidence}/{find-species,generated}.test.ts",
   "tests/advice/least-tank/catalog.test.ts",
+  "tests/advice/{remedies,turning-points,who-could-join}/*.test.ts",
   "tests/bad-input.test.ts",
   "tests/evidence/bibliography/*.test.ts",
   "tests/compatibility/{assess-pair,assess-plan,bad-input,ceilings,forms,witness}.test.ts",

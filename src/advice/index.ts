@@ -1,6 +1,6 @@
 /**
- * What to change: the water, the tank, the mixture of waters and the food that serve some animals, each checked by the
- * rules that judge plans.
+ * What to change: remedies and turning points of a plan, who could join it, and the water, the tank, the mixture of waters
+ * and the food that serve some animals; each judged again by the rules that judge plans.
  *
  * @packageDocumentation
  */
@@ -26,6 +26,8 @@ export {
   type WeeklyChangeInput,
   weeklyChange,
 } from "./mix-water/weekly-change";
+export type { Move, MoveKind } from "./remedies/move";
+export { type Remedies, type Remedy, type RemedyOptions, remedies } from "./remedies/remedies";
 export type {
   DoubtfulWater,
   LargestCompany,
@@ -41,3 +43,13 @@ export { type HotEnd, unionizedAmmoniaLimit } from "./set-point/room/hot-end";
 export type { Swing } from "./set-point/room/kept-water";
 export { setPoint } from "./set-point/set-point";
 export type { SetPointOptions } from "./set-point/terms";
+export type { Followed, TurningFact } from "./turning-points/axis";
+export { type Stretch, type TurningOptions, turningPoints } from "./turning-points/turning-points";
+export type { Relations } from "./who-could-join/newcomer";
+export {
+  type Joining,
+  type JoinOptions,
+  type Refused,
+  type WhoCouldJoin,
+  whoCouldJoin,
+} from "./who-could-join/who-could-join";

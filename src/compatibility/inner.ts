@@ -1,4 +1,6 @@
 /** What the floors above share with the rules; no part of the public surface. */
+export { coverInsteadOfCompany } from "./dense-cover";
+export { meeting } from "./meeting";
 export { givingHardness, givingPH, givingTemperature } from "./rules/shared/givings";
 export { oxygenLimits } from "./rules/shared/oxygen-limits";
 export { type Giving, inSeason, surelyOf, wantedOf } from "./rules/shared/water";

@@ -78,7 +78,7 @@ const leftBeside = (name: "cover" | "openWater", share: number | undefined, othe
 
 /** A ripe filter with at least so much media. */
 const filterWith = (filter: PlannedTank["filter"], least: number): PlannedTank["filter"] => ({
-  mediaArea: Math.max(filter?.mediaArea ?? 0, least),
+  mediaArea: Math.max(filter?.mediaArea ?? 0, roundedUp(least)),
   age: Math.max(filter?.age ?? 0, ripe),
 });
 

@@ -4,6 +4,7 @@ import type { SpeciesProfile } from "../species";
 import type { AssessOptions } from "./assess-options";
 import { assessPair } from "./assess-pair";
 import { assessPlan } from "./assess-plan";
+import { coverInsteadOfCompany } from "./dense-cover";
 import { meeting } from "./meeting";
 import type { JointCondition, Verdict } from "./verdict";
 
@@ -95,12 +96,10 @@ function withCompany(plan: Plan, condition: JointCondition, seeking: Seeking): P
 
 /** The plan in cover so dense that all settle by themselves, where the cover may be changed and nothing else asks for company. */
 function inDenseCover(plan: Plan, { assessing, mayChange }: Seeking): Plan | undefined {
-  const shares = assessPlan(plan, assessing).findings.flatMap(({ rule, measures }) => {
-    const share = rule === "settling-company" && measures?.cover;
-    return share && "value" in share && typeof share.value === "number" ? [share.value] : [];
-  });
-  const dense = { on: "tank.cover", wanted: { min: Math.max(...shares) }, findings: [] } as const;
-  if (shares.length === 0 || !mayChange(dense)) return undefined;
+  const share = coverInsteadOfCompany(assessPlan(plan, assessing).findings);
+  if (share === undefined) return undefined;
+  const dense = { on: "tank.cover", wanted: { min: share }, findings: [] } as const;
+  if (!mayChange(dense)) return undefined;
   const covered = meeting(plan, dense);
   const { outcome, conditions } = assessPlan(covered, assessing);
   const isSettled = outcome === "suitable" || outcome === "conditional";

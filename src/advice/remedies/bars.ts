@@ -1,0 +1,157 @@
+import {
+  type AssessOptions,
+  type Finding,
+  type OpenQuestion,
+  type Outcome,
+  pairRules,
+  planRules,
+  type Rule,
+  type Verdict,
+} from "../../compatibility";
+import { coverInsteadOfCompany } from "../../compatibility/inner";
+import type { Plan } from "../../plan";
+import { kindOf, ofGroups } from "./kind-of";
+import type { MoveKind } from "./move";
+import type { Step } from "./possible-step";
+
+/** What stands between a plan and the outcome that is wanted. */
+export interface Bar {
+  /** What tells of it; its groups named by their places in the plan that was judged. */
+  readonly told: Finding | OpenQuestion;
+  /** Tells it from others, whatever became of the plan. */
+  readonly sign: string;
+  /** How grave it is; the graver, the greater. */
+  readonly gravity: number;
+  /** The steps without which it stays: no other changes anything that its rule sees. */
+  readonly removers: ReadonlySet<string>;
+}
+
+/** The outcomes, the best first. */
+export const ranked: readonly Outcome[] = ["suitable", "conditional", "undetermined", "unsuitable"];
+
+/** Whether an outcome is as good as the one wanted. */
+export const isAsGood = (outcome: Outcome, wanted: Outcome) =>
+  ranked.indexOf(outcome) <= ranked.indexOf(wanted);
+
+/** Of what more may help at worst, where nobody knows how much is enough: filter, tank, and animals of a kind. */
+const isPressed = (kind: MoveKind) => kind === "filter" || kind === "tank" || kind === "numbers";
+
+/** What is sought, and by what is judged. */
+export interface Sought {
+  readonly want: "suitable" | "conditional";
+  /** Whether it has to be so at worst too. */
+  readonly atWorst: boolean;
+  readonly rules: ReadonlyMap<string, Rule>;
+  readonly steps: readonly Step[];
+}
+
+/** The rules that a plan is judged by, by id. */
+export const rulesById = ({
+  rules = [...planRules, ...pairRules],
+}: AssessOptions): ReadonlyMap<string, Rule> => new Map(rules.map((rule) => [rule.id, rule]));
+
+/**
+ * All that bars a plan from the outcome wanted: findings that rule it out, or restrict where nothing may; what nobody can
+ * tell; at worst also what hangs on traits that are disputed or missing.
+ *
+ * @param places - For each group its place in the plan as given.
+ */
+export function barsOf(
+  verdict: Verdict,
+  plan: Plan,
+  places: readonly number[],
+  sought: Sought,
+): readonly Bar[] {
+  const { want, atWorst } = sought;
+  const least = want === "suitable" ? 1 : 2;
+  const ofFindings = verdict.findings
+    .map((told) => ({ told, gravity: gravityOf(told), parties: [told.from, told.to] }))
+    .filter(({ gravity }) => gravity >= least);
+  const ofQuestions = verdict.open
+    .filter((told) => isBarring(told, verdict, atWorst))
+    .map((told) => ({ told, gravity: told.couldBe === "blocking" ? 2 : 1, parties: [told.of] }))
+    .filter(({ gravity }) => gravity >= least);
+  return [...ofFindings, ...ofQuestions].map(({ told, gravity, parties }) => ({
+    told,
+    sign: JSON.stringify([
+      told.rule,
+      parties.map((party) => places[party ?? -1]),
+      "trait" in told ? told.trait : "condition" in told && told.condition.on,
+    ]),
+    gravity,
+    removers: removersOf(told, parties, { plan, places, verdict, sought }),
+  }));
+}
+
+function gravityOf(finding: Finding): number {
+  if (finding.weight === "blocking") return 3;
+  if (finding.weight === "advisory" && finding.couldBe) return 2;
+  return finding.weight === "restricting" ? 1 : 0;
+}
+
+/** Whether an open question bars: where nobody can tell at all, or at worst. */
+function isBarring({ reason }: OpenQuestion, { outcome }: Verdict, atWorst: boolean): boolean {
+  if (reason === "individual" || reason === "not-given") return false;
+  return atWorst || (outcome === "undetermined" && reason === "missing");
+}
+
+interface Judged {
+  readonly plan: Plan;
+  readonly places: readonly number[];
+  readonly verdict: Verdict;
+  readonly sought: Sought;
+}
+
+/**
+ * The steps that change something of what a rule sees, by what it declares: what it reads of the plan, the condition that
+ * it was held to, and the animals it is about, with all others of their species; all animals, where it looks at all.
+ */
+function removersOf(told: Bar["told"], parties: readonly (number | undefined)[], judged: Judged) {
+  const { sought } = judged;
+  const rule = sought.rules.get(told.rule);
+  const kinds = new Set<MoveKind | undefined>();
+  if ("condition" in told) kinds.add(kindOf(told.condition.on));
+  if ("reason" in told) for (const on of askedBy(told.rule, judged.verdict)) kinds.add(kindOf(on));
+  for (const name of rule?.reads ?? []) kinds.add(kindOf(name));
+  const seen = groupsSeen(rule, told, parties, judged);
+  const removes = (step: Step) => {
+    const { kind, of } = step;
+    if (!hasEffect(step, judged)) return false;
+    if (rule === undefined) return true;
+    if (kind === "company") return kinds.has(kind) || looksAtAll(rule);
+    return of !== undefined && ofGroups.has(kind) ? seen.has(of) : kinds.has(kind);
+  };
+  return new Set(sought.steps.filter(removes).map(({ key }) => key));
+}
+
+/** Whether a step does anything: animals leave or come in, or something that it sees to is asked for. */
+function hasEffect({ kind, of, group, joining }: Step, { verdict, places, sought }: Judged): boolean {
+  if (group || joining || kind === "rehome") return true;
+  if (sought.atWorst && isPressed(kind)) return true;
+  if (kind === "tank" && verdict.findings.some(({ weight }) => weight === "blocking")) return true;
+  if (kind === "cover" && coverInsteadOfCompany(verdict.findings) !== undefined) return true;
+  return verdict.conditions.some(
+    (condition) => kindOf(condition.on) === kind && (of === undefined || places[condition.of ?? -1] === of),
+  );
+}
+
+const looksAtAll = ({ way, weighs }: Rule) => way === "all-groups" || way === "once" || weighs === true;
+
+/** The facts that a rule asks for anywhere in a plan. */
+const askedBy = (id: string, { findings, met }: Verdict) =>
+  [...findings, ...met].flatMap(({ rule, ...finding }) =>
+    rule === id && "condition" in finding ? [finding.condition.on] : [],
+  );
+
+/** The places in the plan as given of the groups that a rule sees where it tells something. */
+function groupsSeen(
+  rule: Rule | undefined,
+  told: Bar["told"],
+  parties: readonly (number | undefined)[],
+  { plan, places }: Judged,
+): ReadonlySet<number> {
+  const ofTwo = rule?.way === "mutual" || rule?.way === "each-way";
+  if (!rule || looksAtAll(rule) || (ofTwo && "reason" in told)) return new Set(places);
+  const ids = new Set(parties.map((party) => plan.groups[party ?? -1]?.species.id));
+  return new Set(places.filter((_, index) => ids.has(plan.groups[index]?.species.id)));
+}

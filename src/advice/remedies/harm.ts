@@ -1,0 +1,24 @@
+import type { Verdict } from "../../compatibility";
+
+/**
+ * Whether a group that stays is worse off than before: whether what is told of it is graver than what was told.
+ *
+ * @param places - For each group of the later plan its place in the earlier one.
+ */
+export function harms(before: Verdict, after: Verdict, places: readonly number[]): boolean {
+  const was = gravestOfEach(before);
+  const is = gravestOfEach(after);
+  return places.some((place, index) => place < before.parties.length && is(index) > was(place));
+}
+
+const weights = ["favourable", "advisory", "restricting", "couldBe", "blocking"];
+
+/** How grave the gravest of all that is told of a group is. */
+function gravestOfEach({ findings }: Verdict): (group: number) => number {
+  return (group) =>
+    findings.reduce((gravest, finding) => {
+      if (finding.from !== group && finding.to !== group) return gravest;
+      const isOpen = finding.weight === "advisory" && finding.couldBe !== undefined;
+      return Math.max(gravest, weights.indexOf(isOpen ? "couldBe" : finding.weight), 1);
+    }, 1);
+}

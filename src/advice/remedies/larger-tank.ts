@@ -1,0 +1,82 @@
+import type { JointCondition, Planner, Verdict } from "../../compatibility";
+import { meeting } from "../../compatibility/inner";
+import type { Plan } from "../../plan";
+import { checkedPlan } from "../../plan/inner";
+import { convert } from "../../units";
+import { kindOf } from "./kind-of";
+
+/** A tank in which nothing is short of room, cm. */
+const roomy = { length: 1000, width: 500 };
+
+/** A plan in a tank that has room, and what its animals ask for of that. */
+export interface Roomier {
+  readonly planner: Planner;
+  readonly asked: readonly JointCondition[];
+}
+
+/**
+ * The plan in the least rectangle that is at least as long, wide and large as the tank was and has all the room that its
+ * animals ask for. What they ask is read where nothing is short of room: in a tank far too small nothing is asked, since it
+ * is ruled out.
+ */
+export function inLargerTank(now: Planner): Roomier {
+  const { unit = "cm" } = now.plan.tank;
+  const sized = (cm: number) => convert(cm, "cm", unit);
+  const base = { shape: "rectangle", length: sized(roomy.length), width: sized(roomy.width) } as const;
+  const inRoom = now.with({ tank: { base } }).verdict;
+  const ruledOut = blocks(inRoom);
+  const asked = roomAsked(inRoom);
+  const inTankOf = (plan: Plan) => now.with({ tank: plan.tank });
+  const isNarrow = ({ verdict }: Planner) => blocks(verdict).some((one) => !ruledOut.includes(one));
+  const grown = inWholeUnits(asked.reduce((plan, condition) => meeting(plan, condition), now.plan));
+  const planner = inTankOf(grown);
+  return { planner: isNarrow(planner) ? wideEnough(grown, inTankOf, isNarrow) : planner, asked };
+}
+
+/** The least run, floor and height that all ask for. */
+function roomAsked({ findings, met }: Verdict): readonly JointCondition[] {
+  const least = new Map<JointCondition["on"], number>();
+  for (const finding of [...findings, ...met]) {
+    if (finding.weight !== "restricting") continue;
+    const { on, wanted } = finding.condition;
+    if (kindOf(on) !== "tank" || "oneOf" in wanted) continue;
+    least.set(on, Math.max(least.get(on) ?? 0, wanted.min ?? 0));
+  }
+  return [...least].map(([on, min]) => ({ on, wanted: { min }, findings: [] }));
+}
+
+/** The sides of a rectangle rounded up, so that one can buy it. */
+function inWholeUnits(plan: Plan): Plan {
+  const { base, unit = "cm" } = plan.tank;
+  if (base.shape !== "rectangle" || unit === "m" || unit === "ft") return plan;
+  const [length, width] = [base.length, base.width].map(Math.ceil);
+  return { ...plan, tank: { ...plan.tank, base: { ...base, ...(length && width && { length, width }) } } };
+}
+
+/** What rules a plan out, each with whom it concerns. */
+const blocks = ({ findings }: Verdict) =>
+  findings
+    .filter(({ weight }) => weight === "blocking")
+    .map(({ rule, from, to }) => JSON.stringify([rule, from, to]));
+
+/** The plan in the narrowest tank of that length, in whole centimetres, in which nothing is ruled out for want of width. */
+function wideEnough(
+  plan: Plan,
+  inTankOf: (plan: Plan) => Planner,
+  isNarrow: (planner: Planner) => boolean,
+): Planner {
+  const { longestRun, footprint } = checkedPlan(plan).floor.nominal;
+  const ofWidth = (width: number) =>
+    inTankOf(
+      inWholeUnits(
+        meeting(plan, { on: "tank.footprint", wanted: { min: longestRun * width }, findings: [] }),
+      ),
+    );
+  let [narrow, wide] = [Math.floor(footprint / longestRun), roomy.width];
+  while (wide - narrow > 1) {
+    const middle = Math.floor((narrow + wide) / 2);
+    if (isNarrow(ofWidth(middle))) narrow = middle;
+    else wide = middle;
+  }
+  return ofWidth(wide);
+}

@@ -1,0 +1,127 @@
+import { type AssessOptions, assessPair, type Verdict } from "../../compatibility";
+import { type Condition, type Group, isMet, type Plan } from "../../plan";
+import { factAt, type SpeciesProfile } from "../../species";
+import type { MoveKind } from "./move";
+
+/** One thing that could be done to a plan. What exactly it changes hangs on what else is done. */
+export interface Step {
+  readonly kind: MoveKind;
+  /** Tells it from all others. */
+  readonly key: string;
+  /** The group it is about, by its place in the plan as given. */
+  readonly of?: number;
+  /** How many animals leave by it. */
+  readonly moved: number;
+  /** Of a group of which some are rehomed or which is exchanged: what is different. */
+  readonly group?: Partial<Group>;
+  /** The group that comes in as company. */
+  readonly joining?: Group;
+}
+
+/** Of so many species is tried whether they are the company that a shy one lacks, in the order given. */
+const mostCompany = 3;
+
+/** Everything that could be done to a plan, each kind of move for each group that it could be about. */
+export function possibleSteps(
+  plan: Plan,
+  verdict: Verdict,
+  company: readonly SpeciesProfile[],
+  { thresholds }: AssessOptions,
+): readonly Step[] {
+  return [
+    ...tankKinds.map((kind): Step => ({ kind, key: kind, moved: 0 })),
+    ...companyFor(plan, verdict, company, { thresholds }),
+    ...plan.groups.flatMap((group, of) => [
+      ...(["numbers", "entry"] as const).map((kind): Step => ({ kind, key: `${kind} ${of}`, of, moved: 0 })),
+      ...(plan.groups.length > 1
+        ? [{ kind: "rehome", key: `rehome ${of}`, of, moved: countOf(group) } as const]
+        : []),
+      ...someLeave(group, of, verdict),
+      ...exchanged(plan, verdict, of),
+    ]),
+  ];
+}
+
+const tankKinds = ["feeding", "cover", "lid", "ground", "current", "water", "filter", "tank"] as const;
+
+const countOf = ({ males = 0, females = 0, unsexed = 0, juveniles = 0 }: Group) =>
+  males + females + unsexed + juveniles;
+
+/**
+ * Of animals that cannot be kept together all but one go; males that fight, or are too many for the females, may be left one
+ * by one of their own.
+ */
+function someLeave(group: Group, of: number, verdict: Verdict): readonly Step[] {
+  const { males = 0, females = 0, unsexed = 0, juveniles = 0 } = group;
+  const leave = (who: string, moved: number, left: Partial<Group>): readonly Step[] =>
+    moved > 0 ? [{ kind: "rehome", key: `rehome ${of} ${who}`, of, moved, group: left }] : [];
+  const gravest = againstItsKind(verdict, of);
+  const areAlike = [males, females, unsexed, juveniles].filter((count) => count > 0).length === 1;
+  return [
+    ...(gravest === undefined ? [] : leave("males", males - 1, { males: 1 })),
+    ...(gravest !== "blocking" || !areAlike
+      ? []
+      : [
+          ...leave("females", females - 1, { females: 1 }),
+          ...leave("unsexed", unsexed - 1, { unsexed: 1 }),
+          ...leave("juveniles", juveniles - 1, { juveniles: 1 }),
+        ]),
+  ];
+}
+
+/** The gravest of what animals of one kind do to each other, or of there being too few females. */
+function againstItsKind({ findings, parties }: Verdict, of: number): "blocking" | "restricting" | undefined {
+  const own = findings.filter(({ from, to, ...finding }) => {
+    const isAmongThem = to !== undefined && parties[from ?? -1]?.id === parties[to]?.id;
+    const isOfSexes = "condition" in finding && finding.condition.on === "group.femalesPerMale";
+    return (from === of || to === of) && (isAmongThem || isOfSexes);
+  });
+  if (own.some(({ weight }) => weight === "blocking")) return "blocking";
+  return own.some(({ weight }) => weight === "restricting") ? "restricting" : undefined;
+}
+
+/** Animals of a form that a finding would have instead. */
+function exchanged(plan: Plan, { findings }: Verdict, of: number): readonly Step[] {
+  const group = plan.groups[of];
+  const instead = findings.flatMap((finding): readonly Condition[] =>
+    finding.weight === "blocking" && finding.instead?.of === of ? [finding.instead] : [],
+  );
+  if (!group || instead.length === 0 || group.species.form !== undefined) return [];
+  const forms = [undefined, ...Object.keys(group.species.forms ?? {})].filter((form) => form !== group.form);
+  const isWanted = (form: string | undefined) => {
+    const groups = plan.groups.map((one, index) => (index === of ? { ...one, form } : one));
+    return instead.every((condition) => isMet(condition, { ...plan, groups }) === true);
+  };
+  return forms
+    .filter(isWanted)
+    .map((form) => ({ kind: "form", key: `form ${of} ${form}`, of, moved: countOf(group), group: { form } }));
+}
+
+/** Species that settle those who ask for it, and are ruled out by none of them. */
+function companyFor(
+  { groups }: Plan,
+  { conditions }: Verdict,
+  company: readonly SpeciesProfile[],
+  options: AssessOptions,
+): readonly Step[] {
+  const shy = conditions.flatMap(({ on, of }) => (on === "group.company" ? (groups[of ?? 0] ?? []) : []));
+  if (shy.length === 0) return [];
+  const goesWith = (calm: SpeciesProfile) =>
+    groups.every(({ species }) => species.id !== calm.id) &&
+    shy.every(({ species }) => {
+      const { outcome } = assessPair({ species: calm }, { species }, options);
+      return outcome === "suitable" || outcome === "conditional";
+    });
+  return company
+    .filter(goesWith)
+    .slice(0, mostCompany)
+    .map((species) => {
+      const unsexed = factAt(species, "social.group")?.value.least ?? 1;
+      return {
+        kind: "company",
+        key: `company ${species.id}`,
+        moved: 0,
+        joining: { species, unsexed },
+      };
+    });
+}

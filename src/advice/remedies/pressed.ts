@@ -1,0 +1,49 @@
+import type { Planner } from "../../compatibility";
+import type { Group, Plan, PlannedTank } from "../../plan";
+import { counted } from "../counted";
+import type { Step } from "./possible-step";
+
+/** By so much more is tried, one after another. */
+const pressures = [1.25, 1.5, 2, 3, 4];
+
+/**
+ * The plan with as much more of filter, tank and animals of a kind, as far as the steps reach, as is enough: where nobody knows
+ * what is true, more may be needed than the adopted facts ask for. The plan as it is where none is enough.
+ *
+ * @param places - For each group its place in the plan as given.
+ */
+export function pressed(
+  planner: Planner,
+  steps: readonly Step[],
+  places: readonly number[],
+  isEnough: (planner: Planner) => boolean,
+): Planner {
+  const has = (kind: Step["kind"], of?: number) => steps.some((step) => step.kind === kind && step.of === of);
+  const { tank, groups } = planner.plan;
+  const growing = [...groups.keys()].filter((index) => has("numbers", places[index]));
+  if (!has("filter") && !has("tank") && growing.length === 0) return planner;
+  for (const times of pressures) {
+    const more = planner.with({
+      tank: { ...(has("filter") && moreFilter(tank, times)), ...(has("tank") && moreRoom(tank, times)) },
+      groups: Object.fromEntries(growing.map((index) => [index, moreAnimals(groups, index, times)])),
+    });
+    if (isEnough(more)) return more;
+  }
+  return planner;
+}
+
+function moreFilter({ filter }: PlannedTank, times: number): Partial<PlannedTank> {
+  return filter ? { filter: { ...filter, mediaArea: Math.ceil(filter.mediaArea * times * 10) / 10 } } : {};
+}
+
+function moreRoom({ base }: PlannedTank, times: number): Partial<PlannedTank> {
+  if (base.shape !== "rectangle") return {};
+  const longer = (side: number) => Math.ceil(side * Math.sqrt(times));
+  return { base: { ...base, length: longer(base.length), width: longer(base.width) } };
+}
+
+function moreAnimals(groups: Plan["groups"], index: number, times: number): Partial<Group> {
+  const group = groups[index] as Group;
+  const { males = 0, females = 0, unsexed = 0, juveniles = 0 } = group;
+  return counted(group, Math.ceil((males + females + unsexed + juveniles) * times));
+}

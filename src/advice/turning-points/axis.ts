@@ -1,0 +1,180 @@
+import type { PlanChange } from "../../compatibility";
+import { finite, objectOf, refusal } from "../../errors";
+import { type FactName, type FactUnit, facts, type Group, type Plan } from "../../plan";
+import { checkedPlan } from "../../plan/inner";
+import type { Range } from "../../ranges";
+import { type FlowClass, factAt } from "../../species";
+import { currents } from "../../species/inner";
+import { counted } from "../counted";
+import { longer, scaledTo } from "./resized";
+
+/** The facts of a plan along which an outcome can be followed. */
+export type TurningFact = Extract<
+  FactName,
+  | "tank.longestRun"
+  | "tank.footprint"
+  | "tank.cover"
+  | "tank.flow.calmest"
+  | "tank.flow.strongest"
+  | "water.temperature"
+  | "water.pH"
+  | "water.generalHardness"
+  | "group.count"
+  | "group.length"
+>;
+
+/** What a caller asks to follow. */
+export interface Followed {
+  /** The fact that is varied. */
+  readonly on: TurningFact;
+  /** The group it is about, by its place in the plan; of facts of groups alone. */
+  readonly of?: number | undefined;
+  /** From where to where, both ends included, in the fact's unit. Currents are all tried. */
+  readonly span?: Range | undefined;
+}
+
+/** A fact that is varied, by a number. */
+export interface Axis {
+  readonly min: number;
+  readonly max: number;
+  /** Whether only whole numbers count. */
+  readonly goesInSteps: boolean;
+  readonly unit: FactUnit | undefined;
+  /** What is different in the plan at a number. */
+  readonly at: (number: number) => PlanChange;
+  /** What the number stands for. */
+  readonly told: (number: number) => number | FlowClass;
+}
+
+const facing: readonly TurningFact[] = [
+  "tank.longestRun",
+  "tank.footprint",
+  "tank.cover",
+  "tank.flow.calmest",
+  "tank.flow.strongest",
+  "water.temperature",
+  "water.pH",
+  "water.generalHardness",
+  "group.count",
+  "group.length",
+];
+
+/** The most animals of a group that are tried. */
+const mostAnimals = 1000;
+
+/**
+ * The axis of a fact of a plan.
+ *
+ * @throws InvalidInputError where the plan has none such, or the span is none.
+ */
+export function axisOf(plan: Plan, followed: Followed): Axis {
+  const { on, of, span } = objectOf(followed, "options");
+  if (!facing.includes(on)) throw refusal("on", `one of ${facing.join(", ")}`, on, "word");
+  const isOfGroup = on === "group.count" || on === "group.length";
+  const group = of === undefined ? undefined : plan.groups[of];
+  if (isOfGroup && !group)
+    throw refusal("of", `the index of one of ${plan.groups.length} groups`, of, "range");
+  if (!isOfGroup && of !== undefined) throw refusal("of", "nothing, since it is about the tank", of, "range");
+  if (on === "tank.flow.calmest" || on === "tank.flow.strongest") return currentAxis(plan, on, span);
+  const { min, max } = spanOf(span) ?? usualSpan(plan, on, group);
+  const axis = { min, max, goesInSteps: on === "group.count", unit: facts[on].unit, told: asNumber };
+  const ofGroup = (changed: Partial<Group>): PlanChange => ({ groups: { [of ?? 0]: changed } });
+  switch (on) {
+    case "tank.longestRun":
+      if (min < sideBeside(plan)) throw refusal("span.min", "no less than the other side", min, "range");
+      return { ...axis, at: (run) => ({ tank: { base: longer(plan, run) } }) };
+    case "tank.footprint":
+      return { ...axis, at: (area) => ({ tank: { base: scaledTo(plan, { area }) } }) };
+    case "tank.cover":
+      return { ...axis, at: (cover) => ({ tank: { cover, ...openBeside(plan, cover) } }) };
+    case "group.count":
+      if (max > mostAnimals) throw refusal("span.max", `at most ${mostAnimals} animals`, max, "range");
+      return {
+        ...axis,
+        min: Math.ceil(min),
+        max: Math.floor(max),
+        at: (count) => ofGroup(counted(group as Group, count)),
+      };
+    case "group.length":
+      return { ...axis, at: (length) => ofGroup({ length }) };
+    case "water.temperature":
+      return {
+        ...axis,
+        at: (temperature) => ({ water: { temperature, ...seasonsAbout(plan, temperature) } }),
+      };
+    case "water.pH":
+      return { ...axis, at: (pH) => ({ water: { pH } }) };
+    default:
+      return { ...axis, at: (generalHardness) => ({ water: { generalHardness } }) };
+  }
+}
+
+const asNumber = (number: number) => number;
+
+function spanOf(span: Range | undefined): Range | undefined {
+  if (span === undefined) return undefined;
+  const [min, max] = [finite(objectOf(span, "span").min, "span.min"), finite(span.max, "span.max")];
+  if (min > max) throw refusal("span", "an end that is not below the other", span, "range");
+  return { min, max };
+}
+
+/** All currents, by their place from still to strong; the other end of the tank's goes along where it has to. */
+function currentAxis(plan: Plan, on: TurningFact, span: Range | undefined): Axis {
+  if (span !== undefined) throw refusal("span", "nothing, since all currents are tried", span, "conflict");
+  const place = (current: FlowClass | undefined, other: number) =>
+    current ? currents.indexOf(current) : other;
+  const told = (number: number) => currents[number] as FlowClass;
+  const { calmest, strongest } = plan.tank.flow ?? {};
+  const at = (number: number): PlanChange => {
+    const ends =
+      on === "tank.flow.calmest"
+        ? [number, Math.max(number, place(strongest, number))]
+        : [Math.min(number, place(calmest, number)), number];
+    const [least = number, most = number] = ends;
+    return { tank: { flow: { calmest: told(least), strongest: told(most) } } };
+  };
+  return { min: 0, max: currents.length - 1, goesInSteps: true, unit: undefined, at, told };
+}
+
+/** From where to where a fact is followed if nobody says: what aquaria have. */
+function usualSpan(plan: Plan, on: TurningFact, group: Group | undefined): Range {
+  const lengths = group ? (factAt(group.species, "size.adultLength")?.value ?? []) : [];
+  switch (on) {
+    case "tank.longestRun":
+      return { min: sideBeside(plan), max: Math.max(500, 2 * sideBeside(plan)) };
+    case "tank.footprint":
+      return { min: 200, max: 100_000 };
+    case "tank.cover":
+      return { min: 0, max: 1 };
+    case "water.temperature":
+      return { min: 4, max: 36 };
+    case "water.pH":
+      return { min: 4, max: 9.5 };
+    case "water.generalHardness":
+      return { min: 0, max: 30 };
+    case "group.count":
+      return { min: 1, max: 50 };
+    default:
+      return { min: 0.5, max: Math.ceil(Math.max(1, ...lengths.map(({ total }) => total.max))) };
+  }
+}
+
+/** The side of a rectangle that is not its longest run, cm; of another base 1, which its run may shrink to. */
+function sideBeside(plan: Plan): number {
+  const { longestRun, footprint } = checkedPlan(plan).floor.nominal;
+  return plan.tank.base.shape === "rectangle" ? footprint / longestRun : 1;
+}
+
+/** What is cover is not free to swim in. */
+function openBeside({ tank: { openWater } }: Plan, cover: number) {
+  return openWater === undefined ? {} : { openWater: Math.min(openWater, 1 - cover) };
+}
+
+/** The hottest day is no cooler than usual, the coolest season no warmer. */
+function seasonsAbout({ water = {} }: Plan, temperature: number) {
+  const { hottest, coolest } = water;
+  return {
+    ...(hottest !== undefined && { hottest: Math.max(hottest, temperature) }),
+    ...(coolest !== undefined && { coolest: Math.min(coolest, temperature) }),
+  };
+}

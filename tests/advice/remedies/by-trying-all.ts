@@ -1,0 +1,57 @@
+// Seeks remedies the slow way: every set of at most three steps from the closed list, each done and judged.
+
+import { isAsGood } from "../../../src/advice/remedies/bars";
+import { carriedOut } from "../../../src/advice/remedies/carried-out";
+import { harms } from "../../../src/advice/remedies/harm";
+import { possibleSteps, type Step } from "../../../src/advice/remedies/possible-step";
+import { type AssessOptions, type Planner, planner as plannerOf } from "../../../src/compatibility";
+import type { Plan } from "../../../src/plan";
+import type { SpeciesProfile } from "../../../src/species";
+
+/** The sets of steps, each as its keys in order, that reach a suitable plan and hold no smaller one that does. */
+export function byTryingAll(
+  plan: Plan,
+  company: readonly SpeciesProfile[] = [],
+  options: AssessOptions = {},
+): readonly string[] {
+  const planner = plannerOf(plan, options);
+  const isEnough = ({ outcome }: Planner) => isAsGood(outcome, "suitable");
+  const steps = possibleSteps(plan, planner.verdict, company, options);
+  const reached: (readonly Step[])[] = [];
+  for (const set of [[], ...subsets(steps, 1), ...subsets(steps, 2), ...subsets(steps, 3)]) {
+    if (reached.some((smaller) => smaller.every((step) => set.includes(step)))) continue;
+    if (!canBeDone(set, plan)) continue;
+    const done = carriedOut(set, { planner, isEnough, fills: true, presses: false }, (change) =>
+      planner.with(change),
+    );
+    if (!isEnough(done.planner) || harms(planner.verdict, done.planner.verdict, done.places)) continue;
+    if (done.moves.length === set.length) reached.push(set);
+  }
+  return reached.map(keysOf).sort();
+}
+
+export const keysOf = (steps: readonly Step[]) =>
+  steps
+    .map(({ key }) => key)
+    .sort()
+    .join(" + ");
+
+function subsets(steps: readonly Step[], size: number): readonly (readonly Step[])[] {
+  if (size === 0) return [[]];
+  return steps.flatMap((step, index) =>
+    subsets(steps.slice(index + 1), size - 1).map((rest) => [step, ...rest]),
+  );
+}
+
+/** Whether somebody stays, no group does anything after it left, and at most one company comes. */
+function canBeDone(set: readonly Step[], { groups }: Plan): boolean {
+  const leaving = set.filter(({ kind, group }) => kind === "rehome" && !group).map(({ of }) => of);
+  const others = set.filter(({ kind, of, group }) => of !== undefined && (kind !== "rehome" || group));
+  const about = others.map(({ kind, of }) => `${kind} ${of}`);
+  return (
+    leaving.length < groups.length &&
+    others.every(({ of }) => !leaving.includes(of)) &&
+    new Set(about).size === about.length &&
+    set.filter(({ kind }) => kind === "company").length < 2
+  );
+}

@@ -1,0 +1,267 @@
+import { describe, expect, test } from "vitest";
+import { allSpecies, speciesById } from "vivary/catalog";
+import { type Remedy, remedies } from "../../../src/advice";
+import { assessPlan, planner } from "../../../src/compatibility";
+import { InvalidInputError } from "../../../src/errors";
+import type { Group, Plan } from "../../../src/plan";
+import { factAt, type SpeciesProfile } from "../../../src/species";
+import { spoiledPlans } from "./spoiled";
+
+function species(id: string): SpeciesProfile {
+  const found = speciesById(id);
+  if (!found) throw new Error(id);
+  return found;
+}
+
+const food: Plan["offerings"] = [
+  { food: "dry", place: "surface" },
+  { food: "dry", place: "midwater" },
+  { food: "dry", place: "bottom", light: "night", apart: true },
+  { food: "algae", place: "bottom", light: "dusk", apart: true },
+];
+
+/** A tank in which nothing is amiss for most, with these animals. */
+function kept(groups: readonly Group[], tank: Partial<Plan["tank"]> = {}, water: Plan["water"] = {}): Plan {
+  return {
+    tank: {
+      base: { shape: "rectangle", length: 120, width: 50 },
+      height: 50,
+      lid: true,
+      cover: 0.4,
+      openWater: 0.5,
+      openSurface: 0.5,
+      sightBreaks: 4,
+      substrate: "sand",
+      hides: { caves: 4, wood: 3, leaves: 10 },
+      plants: "planted",
+      flow: { calmest: "still", strongest: "moderate" },
+      filter: { mediaArea: 20, age: 200 },
+      ...tank,
+    },
+    water: { temperature: 25, pH: 6.8, generalHardness: 8, ...water },
+    groups,
+    offerings: food,
+  };
+}
+
+const plans: Readonly<Record<string, Plan>> = {
+  "angelfish and neons": kept([
+    { species: species("pterophyllum-scalare"), unsexed: 2 },
+    { species: species("paracheirodon-innesi"), unsexed: 12 },
+  ]),
+  "too few neons in too warm water": kept(
+    [{ species: species("paracheirodon-innesi"), unsexed: 4 }],
+    {},
+    { temperature: 29 },
+  ),
+  "tiger barbs and angelfish": kept([
+    { species: species("puntigrus-tetrazona"), unsexed: 4 },
+    { species: species("pterophyllum-scalare"), unsexed: 2 },
+  ]),
+  "danios without a lid in a short tank": kept([{ species: species("danio-rerio"), unsexed: 8 }], {
+    base: { shape: "rectangle", length: 50, width: 35 },
+    lid: false,
+  }),
+  "nothing said but the base": {
+    tank: { base: { shape: "rectangle", length: 100, width: 40 } },
+    groups: [
+      { species: species("danio-rerio"), unsexed: 3 },
+      { species: species("pterophyllum-scalare"), unsexed: 1 },
+    ],
+  },
+};
+
+const told = ({ moves }: Remedy) => moves.map(({ kind, of }) => (of === undefined ? kind : `${kind} ${of}`));
+
+/** The plan with what it did not say as the remedy provides it. */
+function provided({ tank, water = {}, groups, offerings }: Plan, { plan, moves }: Remedy): Plan {
+  const later = planner(plan).plan;
+  const fed = offerings ?? (moves.some(({ kind }) => kind === "feeding") ? undefined : later.offerings);
+  return {
+    tank: { ...onlyBeside(later.tank, moves, "tank"), ...tank },
+    water: { ...onlyBeside(later.water ?? {}, moves, "water"), ...water },
+    groups,
+    ...(fed && { offerings: fed }),
+  };
+}
+
+/** The fields of a later part that no move changes. */
+function onlyBeside<Part extends object>(part: Part, moves: Remedy["moves"], name: "tank" | "water"): Part {
+  const moved = new Set(moves.flatMap(({ change }) => Object.keys(change[name] ?? {})));
+  return Object.fromEntries(Object.entries(part).filter(([field]) => !moved.has(field))) as Part;
+}
+
+describe("each remedy", () => {
+  const all = [...Object.values(plans), ...spoiledPlans(8, 21)].map((plan) => ({
+    plan,
+    found: remedies(plan),
+  }));
+
+  test("makes the plan suitable when it is judged afresh", () => {
+    for (const { found } of all)
+      for (const { plan, outcome, bounds } of found.remedies) {
+        const verdict = assessPlan(plan);
+        expect([outcome, bounds]).toEqual(["suitable", verdict.bounds]);
+        expect(verdict.outcome).toBe("suitable");
+      }
+    expect(all.filter(({ found }) => found.remedies.length > 0).length).toBeGreaterThan(5);
+  });
+
+  test("is its moves one after another, beside what the plan did not say", () => {
+    for (const { plan, found } of all)
+      for (const remedy of found.remedies) {
+        const start = planner(provided(plan, remedy));
+        const done = remedy.moves.reduce((now, { change }) => now.with(change), start);
+        expect(assessPlan(done.plan).outcome).toBe("suitable");
+        expect(done.plan.groups).toEqual(remedy.plan.groups);
+      }
+  });
+
+  test("does not help with any move left out", () => {
+    for (const { plan, found } of all)
+      for (const remedy of found.remedies)
+        for (const left of remedy.moves) {
+          const rest = remedy.moves.filter((move) => move !== left);
+          const leavesNobody = plan.groups.length <= rest.filter(({ kind }) => kind === "rehome").length;
+          if (leavesNobody) continue;
+          const start = planner(provided(plan, remedy));
+          expect(rest.reduce((now, { change }) => now.with(change), start).outcome).not.toBe("suitable");
+        }
+  });
+
+  test("is at most three moves, those with fewest animals moved first, and not all animals", () => {
+    for (const { plan, found } of all) {
+      const moved = found.remedies.map(({ moves }) => moves.reduce((sum, move) => sum + move.moved, 0));
+      expect(moved).toEqual([...moved].sort((one, other) => one - other));
+      expect(found.remedies.every(({ moves }) => moves.length <= 3)).toBe(true);
+      expect(found.remedies.every((remedy) => remedy.plan.groups.length > 0)).toBe(true);
+      expect(plan.groups.length).toBeGreaterThan(0);
+    }
+  });
+
+  test("is there, or what stands in the way is named", () => {
+    for (const { found } of all) expect(found.remedies.length === 0).toBe(found.obstacle !== undefined);
+  });
+});
+
+describe("a keeper is told", () => {
+  const first = (plan: Plan, options = {}) => remedies(plan, options).remedies[0];
+
+  test("to part those of whom one eats the other, the fewer animals first", () => {
+    const { remedies: found } = remedies(plans["angelfish and neons"] as Plan);
+    expect(found.map(told)).toEqual([["rehome 0"], ["rehome 1"]]);
+    expect(found.map(({ moves }) => moves[0]?.moved)).toEqual([2, 12]);
+  });
+
+  test("to cool the water and to get more of the shoal", () => {
+    const remedy = first(plans["too few neons in too warm water"] as Plan);
+    expect(remedy && told(remedy)).toEqual(["water", "numbers 0"]);
+    expect(remedy?.plan.water?.temperature).toBe(23);
+    expect(remedy?.plan.groups[0]?.unsexed).toBe(8);
+  });
+
+  test("that one of two male fighting fish goes", () => {
+    const remedy = first(kept([{ species: species("betta-splendens"), males: 2 }], {}, { temperature: 26 }));
+    expect(remedy && told(remedy)).toEqual(["rehome 0"]);
+    expect(remedy?.moves[0]?.moved).toBe(1);
+    expect(remedy?.plan.groups[0]?.males).toBe(1);
+  });
+
+  test("the least tank, wide enough to turn, in place of one far too small", () => {
+    const tank = { base: { shape: "rectangle", length: 60, width: 30 }, height: 30 } as const;
+    const remedy = first(kept([{ species: species("astronotus-ocellatus"), unsexed: 1 }], tank));
+    expect(remedy && told(remedy)).toEqual(["tank"]);
+    const { base } = remedy?.plan.tank ?? {};
+    expect(base?.shape === "rectangle" && base.length >= 120 && base.width >= 36).toBe(true);
+  });
+
+  test("to take a form that nobody nips at", () => {
+    const { remedies: found } = remedies(
+      kept(
+        [
+          { species: species("betta-splendens"), males: 1 },
+          { species: species("poecilia-reticulata"), males: 2, females: 4 },
+        ],
+        {},
+        { pH: 7, generalHardness: 10 },
+      ),
+    );
+    const exchange = found.find(({ moves }) => moves[0]?.kind === "form");
+    expect(exchange?.plan.groups[1]?.form).toBe("short-finned");
+    expect(exchange?.moves[0]?.moved).toBe(6);
+  });
+
+  test("nothing to do where nothing is amiss, and what to provide where nothing is said", () => {
+    const fine = remedies(kept([{ species: species("danio-rerio"), unsexed: 8 }], {}, { temperature: 23 }));
+    expect(fine.remedies.map(told)).toEqual([[]]);
+    expect(fine.remedies[0]?.provided).toEqual([]);
+    const bare = remedies({
+      tank: { base: { shape: "rectangle", length: 100, width: 40 } },
+      groups: [{ species: species("danio-rerio"), unsexed: 8 }],
+    });
+    expect(bare.remedies.map(told)).toEqual([[]]);
+    expect(bare.remedies[0]?.provided.map(({ on }) => on)).toContain("tank.cover");
+  });
+
+  test("to bring calm company, or to plant so densely that none is needed", () => {
+    const shy = kept(
+      [{ species: species("trichogaster-lalius"), males: 1, females: 1 }],
+      { cover: 0.35, plants: "grown-in" },
+      { pH: 7 },
+    );
+    const asks = assessPlan(shy).conditions.map(({ on }) => on);
+    expect(asks).toEqual(["group.company"]);
+    const company = allSpecies.filter((one) => factAt(one, "social.settles")?.value);
+    const { remedies: found } = remedies(shy, { company });
+    expect(found.map(({ moves }) => moves[0]?.kind).slice(0, 2)).toEqual(["cover", "company"]);
+  });
+
+  test("what stands in the way where three moves are too few", () => {
+    const ids = ["paracheirodon-innesi", "danio-margaritatus", "puntigrus-tetrazona", "danio-rerio"];
+    const few = kept(
+      ids.map((id) => ({ species: species(id), unsexed: 3 })),
+      { cover: 0, lid: false },
+      { temperature: 29 },
+    );
+    const { remedies: found, obstacle } = remedies(few);
+    expect(found).toEqual([]);
+    expect(assessPlan(few).findings).toContainEqual(obstacle);
+  });
+});
+
+test("what was wanted at worst too holds at worst, whatever individuals are like", () => {
+  const [plan] = spoiledPlans(1, 4);
+  if (!plan) throw new Error("no plan");
+  const alike = (given: Plan) => ({
+    ...given,
+    groups: given.groups.map((group) => ({
+      ...group,
+      species: {
+        ...group.species,
+        temperament: {
+          ...group.species.temperament,
+          varies: { value: false, basis: "common-practice" as const },
+        },
+      },
+    })),
+  });
+  const found = remedies(plan, { atWorst: true });
+  for (const remedy of found.remedies) {
+    expect(assessPlan(alike(remedy.plan)).bounds.atWorst).toBe("suitable");
+    expect(remedy.plan.groups.every(({ species: one }) => allSpecies.includes(one))).toBe(true);
+  }
+  expect(found.remedies.length > 0 || found.obstacle !== undefined).toBe(true);
+});
+
+test("where conditions may stay, only what rules out is mended", () => {
+  const { remedies: found } = remedies(plans["nothing said but the base"] as Plan, { want: "conditional" });
+  expect(found.map(told)).toEqual([["rehome 1"], ["rehome 0"]]);
+  expect(found.map(({ provided: filled }) => filled)).toEqual([[], []]);
+});
+
+test("what is no such wish is refused, and a plan that is none", () => {
+  const plan = plans["angelfish and neons"] as Plan;
+  expect(() => remedies(plan, { most: 0 })).toThrow(InvalidInputError);
+  expect(() => remedies(plan, { want: "fine" as "suitable" })).toThrow(InvalidInputError);
+  expect(() => remedies({ ...plan, groups: [] })).toThrow(InvalidInputError);
+});

@@ -1,0 +1,154 @@
+import { describe, expect, test } from "vitest";
+import danioRerio from "vivary/catalog/danio-rerio";
+import paracheirodonInnesi from "vivary/catalog/paracheirodon-innesi";
+import pterophyllumScalare from "vivary/catalog/pterophyllum-scalare";
+import { type Stretch, type TurningOptions, turningPoints } from "../../../src/advice";
+import { axisOf } from "../../../src/advice/turning-points/axis";
+import {
+  assessPlan,
+  defineRule,
+  type Outcome,
+  pairRules,
+  planner,
+  planRules,
+} from "../../../src/compatibility";
+import { InvalidInputError } from "../../../src/errors";
+import type { Plan } from "../../../src/plan";
+
+const danios: Plan = {
+  tank: {
+    base: { shape: "rectangle", length: 100, width: 40 },
+    height: 45,
+    lid: true,
+    cover: 0.3,
+    openWater: 0.6,
+    flow: { calmest: "still", strongest: "moderate" },
+    filter: { mediaArea: 4, age: 200 },
+  },
+  water: { temperature: 23, pH: 7, generalHardness: 10 },
+  groups: [{ species: danioRerio, unsexed: 8 }],
+};
+
+const beside: Plan = {
+  ...danios,
+  tank: { ...danios.tank, base: { shape: "rectangle", length: 150, width: 60 }, height: 60, sightBreaks: 4 },
+  water: { temperature: 25.5, pH: 6.8, generalHardness: 8 },
+  groups: [
+    { species: pterophyllumScalare, unsexed: 2 },
+    { species: paracheirodonInnesi, unsexed: 10 },
+  ],
+};
+
+const followed: readonly (readonly [string, Plan, TurningOptions])[] = [
+  ["the length of the tank", danios, { on: "tank.longestRun" }],
+  ["its floor", danios, { on: "tank.footprint", span: { min: 400, max: 9000 } }],
+  ["the cover", danios, { on: "tank.cover" }],
+  ["the temperature", danios, { on: "water.temperature" }],
+  ["the pH", danios, { on: "water.pH" }],
+  ["the hardness", danios, { on: "water.generalHardness" }],
+  ["the length of what may be eaten", beside, { on: "group.length", of: 1 }],
+  ["the length of what may eat", beside, { on: "group.length", of: 0 }],
+];
+
+const outcomesOf = (stretches: readonly Stretch[]) => stretches.map(({ outcome }) => outcome);
+
+/** The stretches in which a number lies; of two that meet there, both. */
+const at = (stretches: readonly Stretch[], number: number) =>
+  stretches.filter(({ from, to }) => number >= Number(from) && number <= Number(to));
+
+describe.each(followed)("along %s", (_, plan, options) => {
+  const stretches = turningPoints(plan, options);
+  const start = planner(plan);
+  const axis = axisOf(plan, options);
+  const outcomeAt = (number: number): Outcome => start.with(axis.at(number)).outcome;
+  const span = axis.max - axis.min;
+
+  test("the outcome differs on either side of each point", () => {
+    for (const { from } of stretches.slice(1)) {
+      const [before, after] = [outcomeAt(Number(from) - span * 1e-7), outcomeAt(Number(from) + span * 1e-7)];
+      expect(before).not.toBe(after);
+    }
+    expect(stretches[0]?.from).toBe(axis.min);
+    expect(stretches.at(-1)?.to).toBe(axis.max);
+  });
+
+  test("and nowhere else on a fine grid", () => {
+    for (let place = 0; place <= 150; place += 1) {
+      const number = axis.min + (span * place) / 150;
+      const told = at(stretches, number).map(({ outcome }) => outcome);
+      expect(told).toContain(outcomeAt(number));
+    }
+  });
+});
+
+test("the points are those at which the rules decide, to the digit", () => {
+  const asked = assessPlan({ ...danios, water: { ...danios.water, temperature: 30 } });
+  const wanted = asked.conditions.find(({ on }) => on === "water.temperature")?.wanted;
+  const [cold, fine, warm] = turningPoints(danios, { on: "water.temperature" });
+  expect([cold?.outcome, fine?.outcome, warm?.outcome]).toEqual(["conditional", "suitable", "conditional"]);
+  expect(wanted).toEqual({ min: fine?.from, max: fine?.to, unit: "degC" });
+});
+
+test("a number goes in whole animals, and a current by its name", () => {
+  const counts = turningPoints(danios, { on: "group.count", of: 0, span: { min: 1, max: 20 } });
+  expect(counts[0]).toEqual({ from: 1, to: 5, outcome: "conditional" });
+  expect(counts[1]?.from).toBe(6);
+  for (const { from, to, outcome } of counts)
+    for (const unsexed of [Number(from), Number(to)])
+      expect(assessPlan({ ...danios, groups: [{ species: danioRerio, unsexed }] }).outcome).toBe(outcome);
+  const currents = turningPoints(danios, { on: "tank.flow.calmest" });
+  expect(currents[0]?.from).toBe("still");
+  expect(currents.at(-1)?.to).toBe("strong");
+});
+
+describe("by an app's rule", () => {
+  const tooLong = defineRule({
+    id: "x-too-long",
+    question: "Is the tank longer than anybody would think of?",
+    way: "once",
+    reads: ["tank.longestRun"],
+    mayYield: ["blocking"],
+    judge: ({ plan }) => (plan["tank.longestRun"] > 100 * Math.SQRT2 ? [{ weight: "blocking" }] : []),
+  });
+  const tooMild = defineRule({
+    id: "x-too-mild",
+    question: "Is the water neither cool nor warm?",
+    way: "once",
+    reads: ["water.temperature"],
+    mayYield: ["blocking"],
+    judge: ({ plan: { "water.temperature": warm = 0 } }) =>
+      warm > Math.PI * 7 && warm < Math.PI * 7.5 ? [{ weight: "blocking" }] : [],
+  });
+
+  test("more room may be worse, and the point is found to a millionth of the span", () => {
+    const found = turningPoints(danios, {
+      on: "tank.longestRun",
+      span: { min: 50, max: 250 },
+      rules: [tooLong],
+    });
+    expect(outcomesOf(found)).toEqual(["suitable", "unsuitable"]);
+    expect(Math.abs(Number(found[1]?.from) - 100 * Math.SQRT2)).toBeLessThan(200e-6);
+  });
+
+  test("and of a stretch both ends", () => {
+    const rules = [...planRules, ...pairRules, tooMild];
+    const found = turningPoints(danios, { on: "water.temperature", span: { min: 20, max: 25 }, rules });
+    expect(outcomesOf(found)).toEqual(["suitable", "unsuitable", "suitable"]);
+    expect(Number(found[1]?.from)).toBeCloseTo(Math.PI * 7, 6);
+    expect(Number(found[1]?.to)).toBeCloseTo(Math.PI * 7.5, 6);
+  });
+});
+
+test("what cannot be followed is refused", () => {
+  const refused = (options: object) =>
+    expect(() => turningPoints(danios, options as TurningOptions)).toThrow(InvalidInputError);
+  refused({ on: "tank.lid" });
+  refused({ on: "group.count" });
+  refused({ on: "group.count", of: 1 });
+  refused({ on: "water.pH", of: 0 });
+  refused({ on: "water.temperature", span: { min: 25, max: 20 } });
+  refused({ on: "water.temperature", span: { min: -50, max: 20 } });
+  refused({ on: "group.count", of: 0, span: { min: 0, max: 9 } });
+  refused({ on: "tank.longestRun", span: { min: 10, max: 90 } });
+  refused({ on: "tank.flow.calmest", span: { min: 0, max: 1 } });
+});

@@ -1,0 +1,130 @@
+import { describe, expect, test } from "vitest";
+import { allSpecies, speciesById } from "vivary/catalog";
+import { whoCouldJoin } from "../../../src/advice";
+import { assessPlan, type Finding, planner } from "../../../src/compatibility";
+import { InvalidInputError } from "../../../src/errors";
+import type { Plan } from "../../../src/plan";
+import { factAt, type SpeciesProfile } from "../../../src/species";
+
+function species(id: string): SpeciesProfile {
+  const found = speciesById(id);
+  if (!found) throw new Error(id);
+  return found;
+}
+
+const tank: Plan["tank"] = {
+  base: { shape: "rectangle", length: 120, width: 50 },
+  height: 50,
+  lid: true,
+  cover: 0.4,
+  openWater: 0.5,
+  openSurface: 0.5,
+  sightBreaks: 4,
+  substrate: "sand",
+  hides: { caves: 4, wood: 3, leaves: 10 },
+  plants: "planted",
+  flow: { calmest: "still", strongest: "moderate" },
+  filter: { mediaArea: 20, age: 200 },
+};
+
+const community: Plan = {
+  tank,
+  water: { temperature: 25, pH: 6.8, generalHardness: 8 },
+  groups: [
+    { species: species("trigonostigma-heteromorpha"), unsexed: 10 },
+    { species: species("hoplisoma-sterbai"), unsexed: 8 },
+  ],
+  offerings: [
+    { food: "dry", place: "midwater" },
+    { food: "dry", place: "bottom", light: "dusk" },
+  ],
+};
+
+/** Every fifth of the catalog, and those of the plan. */
+const candidates = [
+  ...allSpecies.filter((_, index) => index % 5 === 0),
+  ...community.groups.map(({ species: one }) => one),
+];
+
+describe("of a plan that works", () => {
+  const { joins, refused } = whoCouldJoin(community, candidates);
+
+  test("every species joins or is refused, as judging all of them together tells", () => {
+    expect(assessPlan(community).outcome).toBe("suitable");
+    const joining = new Set(joins.map(({ species: one }) => one.id));
+    expect(joins.length + refused.length).toBe(candidates.length);
+    expect(joins.length).toBeGreaterThan(3);
+    const start = planner(community);
+    for (const one of candidates) {
+      const unsexed = factAt(one, "social.group")?.value.least ?? 1;
+      const { outcome } = start.with({ add: [{ species: one, unsexed }] });
+      expect([one.id, joining.has(one.id)]).toEqual([one.id, outcome === "suitable"]);
+    }
+  });
+
+  test("each refusal has a reason that judging all together tells too", () => {
+    for (const { species: one, because } of refused) {
+      const unsexed = factAt(one, "social.group")?.value.least ?? 1;
+      const verdict = assessPlan({ ...community, groups: [...community.groups, { species: one, unsexed }] });
+      if ("reason" in because) expect(verdict.open.map(signOf)).toContain(signOf(because));
+      else {
+        expect(verdict.findings.map(signOf)).toContain(signOf(because));
+        expect(
+          because.weight === "blocking" || because.weight === "restricting" || "couldBe" in because,
+        ).toBe(true);
+      }
+    }
+  });
+
+  test("the widest margin comes first, and none lies outside what is asked for", () => {
+    const margins = joins.map(({ margin }) => margin);
+    expect(margins).toEqual([...margins].sort((one, other) => other - one));
+    expect(margins.every((margin) => margin >= 0 && margin <= 1)).toBe(true);
+  });
+});
+
+const signOf = ({ rule, ...told }: Finding | { rule: string; of?: number; trait?: string }) =>
+  JSON.stringify([rule, "weight" in told ? [told.weight, told.from, told.to] : told]);
+
+test("water at the edge of what a species is given leaves it no margin", () => {
+  const { joins } = whoCouldJoin({ ...community, water: { ...community.water, temperature: 26.5 } }, [
+    species("paracheirodon-innesi"),
+  ]);
+  expect(joins[0]?.margin).toBe(0);
+});
+
+test("whom a newcomer settles, who takes its food and whom it chases is told, and sought by", () => {
+  const shy: Plan = {
+    ...community,
+    tank: { ...tank, plants: "grown-in" },
+    groups: [{ species: species("trichogaster-lalius"), males: 1, females: 1 }],
+  };
+  const some = ["trigonostigma-heteromorpha", "ancistrus-cirrhosus", "apistogramma-borellii"].map(species);
+  const { joins } = whoCouldJoin(shy, some);
+  const settling = whoCouldJoin(shy, some, { settles: 0 }).joins;
+  expect(settling.length).toBeLessThan(joins.length);
+  expect(settling.every(({ settles }) => settles.includes(0))).toBe(true);
+  const peaceful = whoCouldJoin(shy, some, { chasesNobody: true, robbedByNobody: true }).joins;
+  expect(peaceful.every(({ chases, robbedBy }) => chases.length + robbedBy.length === 0)).toBe(true);
+});
+
+test("where the plan does not work, those are named whom nothing rules out there", () => {
+  const predators: Plan = {
+    ...community,
+    groups: [
+      { species: species("pterophyllum-scalare"), unsexed: 2 },
+      { species: species("paracheirodon-innesi"), unsexed: 10 },
+    ],
+  };
+  const { joins, refused } = whoCouldJoin(predators, [
+    species("hoplisoma-sterbai"),
+    species("boraras-brigittae"),
+  ]);
+  expect(joins.map(({ species: one }) => one.id)).toEqual(["hoplisoma-sterbai"]);
+  expect(refused.map(({ because }) => because.rule)).toEqual(["predation"]);
+});
+
+test("a group that is not there is refused", () => {
+  expect(() => whoCouldJoin(community, [], { settles: 2 })).toThrow(InvalidInputError);
+  expect(() => whoCouldJoin({ ...community, groups: [] }, [])).toThrow(InvalidInputError);
+});
