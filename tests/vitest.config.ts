@@ -31,6 +31,7 @@ export default defineConfig({
     alias: [
       { find: /^vivary$/, replacement: source("index.ts") },
       { find: /^vivary\/(catalog|evidence)\/(.+)$/, replacement: source("$1/species/$2.ts") },
+      { find: /^vivary\/search\/(.+)$/, replacement: source("search/languages/$1.ts") },
       { find: /^vivary\/(.+)$/, replacement: source("$1/index.ts") },
     ],
   },
@@ -49,7 +50,7 @@ export default defineConfig({
     coverage: {
       provider: "v8",
       include: ["src/**/*.ts"],
-      exclude: ["src/**/generated.ts", "src/{catalog,evidence}/species/**", "src/**/index.ts"],
+      exclude: ["src/**/generated.ts", "src/{catalog,evidence}/species/**", "src/search/languages/**", "src/**/index.ts"],
     },
   },
 });

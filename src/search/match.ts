@@ -1,0 +1,97 @@
+import { folded } from "../folded";
+import type { NameKind } from "./names";
+import { slips } from "./slips";
+
+/** A name as it is searched. */
+export interface Searched {
+  /** Its letters alone: spaces are set as one likes. */
+  readonly letters: string;
+  /** Where its words begin among them. */
+  readonly words: readonly number[];
+  /** Which letters there are, a bit each, some letters sharing one: a quick way to tell that a name lacks some. */
+  readonly held: number;
+}
+
+/** What was typed, as it is searched for. */
+export interface Typed extends Searched {
+  /** Its words, each by itself. */
+  readonly parts: readonly string[];
+}
+
+/** How well a name fits. */
+export interface Match {
+  /** See {@link Suggestion.rank}. */
+  readonly rank: number;
+  /** Of names of one rank, the lower come first. */
+  readonly finer: number;
+}
+
+export function searched(name: string): Searched {
+  let length = 0;
+  const parts = folded(name).split(" ");
+  const words = parts.map((part) => {
+    const begin = length;
+    length += part.length;
+    return begin;
+  });
+  const letters = parts.join("");
+  return { letters, words, held: heldIn(letters) };
+}
+
+function heldIn(letters: string): number {
+  let held = 0;
+  for (let at = 0; at < letters.length; at += 1) held |= 1 << (letters.charCodeAt(at) & 31);
+  return held;
+}
+
+/** How many bits are set. */
+function count(bits: number): number {
+  let counted = 0;
+  for (let left = bits; left !== 0; left &= left - 1) counted += 1;
+  return counted;
+}
+
+export const typedIn = (text: string): Typed => ({
+  ...searched(text),
+  parts: folded(text).split(" "),
+});
+
+/** How well a name fits as it is spelt. */
+export function matchOf(typed: Typed, name: Searched, as: NameKind): Match | undefined {
+  const { letters, words } = name;
+  if (as === "group") return letters.startsWith(typed.letters) ? { rank: 5, finer: 0 } : undefined;
+  if (letters === typed.letters) return { rank: 0, finer: 0 };
+  const way = wayOf(typed, letters, words);
+  if (way === undefined) return undefined;
+  return as === "synonym" ? { rank: 4, finer: way } : { rank: way, finer: 0 };
+}
+
+/** 1 for its beginning, 2 for beginnings of words, 3 for within. */
+function wayOf({ letters, parts }: Typed, name: string, words: readonly number[]): number | undefined {
+  if (name.startsWith(letters)) return 1;
+  const begins = (part: string) => words.some((word) => name.startsWith(part, word));
+  if (begins(letters) || (parts.length > 1 && parts.every(begins))) return 2;
+  return letters.length >= leastWithin && name.includes(letters) ? 3 : undefined;
+}
+
+/** Fewer letters stand within too many names. */
+const leastWithin = 3;
+
+/** How well a name fits if what was typed is misspelt. Names that science has given up come last. */
+export function nearMatchOf({ letters, held }: Typed, name: Searched, as: NameKind): Match | undefined {
+  const most = slipsAllowed(letters.length);
+  if (most === 0 || count(held & ~name.held) > most) return undefined;
+  const counts = name.words.map((word) => slips(letters, name.letters, most, 0, word));
+  const fewest = Math.min(...counts);
+  if (fewest > most) return undefined;
+  return {
+    rank: 5 + Math.max(fewest, 1),
+    finer: (as === "synonym" ? 2 : 0) + (counts[0] === fewest ? 0 : 1),
+  };
+}
+
+/** How many slips may lie in so many letters. */
+function slipsAllowed(length: number): number {
+  if (length < 4) return 0;
+  return length < 8 ? 1 : 2;
+}
