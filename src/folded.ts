@@ -4,9 +4,9 @@
  */
 export function folded(name: string): string {
   return name
+    .normalize("NFKD")
     .toLowerCase()
     .replaceAll(/[ßæœøłđ]/g, (letter) => plainLetters[letter] ?? letter)
-    .normalize("NFKD")
     .replaceAll(/[\p{M}'’‘ʼ´\x60]/gu, "")
     .replaceAll(/[^\p{L}\p{N}]+/gu, " ")
     .trim();

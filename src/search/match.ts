@@ -44,11 +44,11 @@ function heldIn(letters: string): number {
   return held;
 }
 
-/** How many bits are set. */
-function count(bits: number): number {
-  let counted = 0;
-  for (let left = bits; left !== 0; left &= left - 1) counted += 1;
-  return counted;
+/** At least so many of the letters typed are not in a name. */
+function lacking(typed: Searched, name: Searched): number {
+  let count = 0;
+  for (let left = typed.held & ~name.held; left !== 0; left &= left - 1) count += 1;
+  return count;
 }
 
 export const typedIn = (text: string): Typed => ({
@@ -58,30 +58,34 @@ export const typedIn = (text: string): Typed => ({
 
 /** How well a name fits as it is spelt. */
 export function matchOf(typed: Typed, name: Searched, as: NameKind): Match | undefined {
-  const { letters, words } = name;
-  if (as === "group") return letters.startsWith(typed.letters) ? { rank: 5, finer: 0 } : undefined;
-  if (letters === typed.letters) return { rank: 0, finer: 0 };
-  const way = wayOf(typed, letters, words);
+  if (lacking(typed, name) > 0) return undefined;
+  if (as === "group") return name.letters.startsWith(typed.letters) ? { rank: 5, finer: 0 } : undefined;
+  if (name.letters === typed.letters) return { rank: 0, finer: 0 };
+  const way = wayOf(typed, name);
   if (way === undefined) return undefined;
-  return as === "synonym" ? { rank: 4, finer: way } : { rank: way, finer: 0 };
+  return as === "synonym" ? { rank: 4, finer: way } : { rank: way, finer: as === "form" ? 1 : 0 };
 }
 
 /** 1 for its beginning, 2 for beginnings of words, 3 for within. */
-function wayOf({ letters, parts }: Typed, name: string, words: readonly number[]): number | undefined {
-  if (name.startsWith(letters)) return 1;
-  const begins = (part: string) => words.some((word) => name.startsWith(part, word));
-  if (begins(letters) || (parts.length > 1 && parts.every(begins))) return 2;
-  return letters.length >= leastWithin && name.includes(letters) ? 3 : undefined;
+function wayOf({ letters, parts }: Typed, name: Searched): number | undefined {
+  const at = name.letters.indexOf(letters);
+  if (at === 0) return 1;
+  if (at > 0 && beginsWord(letters, name)) return 2;
+  if (parts.length > 1 && parts.every((part) => beginsWord(part, name))) return 2;
+  return at > 0 && letters.length >= leastWithin ? 3 : undefined;
 }
+
+const beginsWord = (letters: string, name: Searched) =>
+  name.words.some((word) => name.letters.startsWith(letters, word));
 
 /** Fewer letters stand within too many names. */
 const leastWithin = 3;
 
 /** How well a name fits if what was typed is misspelt. Names that science has given up come last. */
-export function nearMatchOf({ letters, held }: Typed, name: Searched, as: NameKind): Match | undefined {
-  const most = slipsAllowed(letters.length);
-  if (most === 0 || count(held & ~name.held) > most) return undefined;
-  const counts = name.words.map((word) => slips(letters, name.letters, most, 0, word));
+export function nearMatchOf(typed: Typed, name: Searched, as: NameKind): Match | undefined {
+  const most = slipsAllowed(typed.letters.length);
+  if (most === 0 || lacking(typed, name) > most) return undefined;
+  const counts = name.words.map((word) => slips(typed.letters, name.letters, most, 0, word));
   const fewest = Math.min(...counts);
   if (fewest > most) return undefined;
   return {

@@ -8,10 +8,12 @@ export function slips(typed: string, name: string, most: number, at = 0, from = 
   const [here, there] = [at + alike, from + alike];
   if (here === typed.length) return 0;
   if (most === 0) return Number.POSITIVE_INFINITY;
-  const after = (typedFurther: number, nameFurther: number) =>
-    slips(typed, name, most - 1, here + typedFurther, there + nameFurther);
-  const swapped = typed[here] === name[there + 1] && typed[here + 1] === name[there];
-  return (
-    1 + Math.min(after(0, 1), after(1, 0), after(1, 1), swapped ? after(2, 2) : Number.POSITIVE_INFINITY)
+  const left = most - 1;
+  const fewest = Math.min(
+    slips(typed, name, left, here, there + 1),
+    slips(typed, name, left, here + 1, there),
+    slips(typed, name, left, here + 1, there + 1),
   );
+  const swapped = typed[here] === name[there + 1] && typed[here + 1] === name[there];
+  return 1 + (swapped ? Math.min(fewest, slips(typed, name, left, here + 2, there + 2)) : fewest);
 }
