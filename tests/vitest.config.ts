@@ -18,6 +18,7 @@ const thorough = [
   "tests/plan/saved/{parse-plan,plan-data,plan-json-schema}.test.ts",
   "tests/ranges/{gap,limiting-pair,measures}.test.ts",
   "tests/report/**/{blocks,describe,english,hostile,language,profile-markdown,trait-text}.test.ts",
+  "tests/search/suggest-species.test.ts",
   "tests/schema/{folders,hostile,json-schema}.test.ts",
   "tests/schema/species/parse.test.ts",
   "tests/species/profile/{admission,facts,resolve}.test.ts",
@@ -50,7 +51,12 @@ export default defineConfig({
     coverage: {
       provider: "v8",
       include: ["src/**/*.ts"],
-      exclude: ["src/**/generated.ts", "src/{catalog,evidence}/species/**", "src/search/languages/**", "src/**/index.ts"],
+      exclude: [
+        "src/**/generated.ts",
+        "src/{catalog,evidence}/species/**",
+        "src/search/languages/**",
+        "src/**/index.ts",
+      ],
     },
   },
 });

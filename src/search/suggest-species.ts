@@ -1,4 +1,4 @@
-import { refusal } from "../errors";
+import { listOf, objectOf, refusal } from "../errors";
 import { typedName } from "../typed-name";
 import {
   acceptedNames,
@@ -45,7 +45,7 @@ export interface SuggestOptions {
  * eight or more with two. A form is given where its own name fits better than those of its species.
  *
  * @param typed - At most 200 characters; nothing is found by none.
- * @throws InvalidInputError for anything but a text, for a longer one, and for a limit below 1.
+ * @throws InvalidInputError for anything but a text, for a longer one, for a limit below 1, and for languages that are none.
  *
  * @example
  * ```ts
@@ -61,7 +61,7 @@ export function suggestSpecies(typed: string, options: SuggestOptions = {}): rea
   const wanted = typedIn(typedName(typed, "typed"));
   const limit = limitOf(options.limit);
   if (wanted.letters === "") return [];
-  const languages = [...(options.languages ?? []), en].map(languageOf);
+  const languages = [...languagesIn(options), en].map(languageOf);
   const entries = [...languages.map((language) => language.entries), scientificEntries()];
   const found = new Map<string, Found>();
   gather(found, entries, (entry) => matchOf(wanted, entry, entry.as));
@@ -130,6 +130,16 @@ const byFit = (a: Shown, b: Shown) =>
 function compared(a: string, b: string): number {
   if (a === b) return 0;
   return a < b ? -1 : 1;
+}
+
+function languagesIn({ languages = [] }: SuggestOptions): readonly SearchNames[] {
+  for (const [index, given] of listOf(languages, "options.languages").entries()) {
+    const subject = `options.languages[${index}]`;
+    const { names, groups } = objectOf(given, subject);
+    objectOf(names, `${subject}.names`);
+    objectOf(groups, `${subject}.groups`);
+  }
+  return languages;
 }
 
 function limitOf(limit = 10): number {
