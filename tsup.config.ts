@@ -47,14 +47,10 @@ const withoutBareImports = {
 const modulesApart: NonNullable<Options["esbuildPlugins"]>[number] = {
   name: "modules-apart",
   setup({ onResolve }) {
-    onResolve({ filter: /\/species\/[\w-]+$/ }, ({ path }) => ({
-      path: `./catalog/${basename(path)}.js`,
-      external: true,
-    }));
-    onResolve({ filter: /\/languages\/[\w-]+$/ }, ({ path }) => ({
-      path: `./search/${basename(path)}.js`,
-      external: true,
-    }));
+    const keep = (filter: RegExp, folder: string) =>
+      onResolve({ filter }, ({ path }) => ({ path: `./${folder}/${basename(path)}.js`, external: true }));
+    keep(/^\.\.\/catalog\/species\//, "catalog");
+    keep(/^\.\/languages\//, "search");
   },
 };
 

@@ -1,6 +1,5 @@
 // Bundles code of a consumer in the ways that apps do.
 import { readdir, readFile } from "node:fs/promises";
-import { createRequire } from "node:module";
 import { basename, join } from "node:path";
 import { build as buildWithEsbuild } from "esbuild";
 import { rollup } from "rollup";
@@ -27,10 +26,12 @@ export const bundlers: Readonly<Record<string, (folder: string) => Promise<Bundl
   },
 
   async rollup(folder) {
-    const { resolve } = createRequire(join(folder, "page.js"));
     const installed = {
       name: "installed",
-      resolveId: (name: string) => (name.startsWith("vivary/") ? resolve(name) : null),
+      resolveId: (name: string) =>
+        name.startsWith("vivary/")
+          ? join(folder, `node_modules/vivary/dist/${name.slice("vivary/".length)}.js`)
+          : null,
     };
     const bundle = await rollup({ input: join(folder, "page.js"), plugins: [installed] });
     const { output } = await bundle.generate({ format: "es", entryFileNames: "page.js" });
@@ -48,6 +49,7 @@ export const bundlers: Readonly<Record<string, (folder: string) => Promise<Bundl
         modulePreload: false,
         rolldownOptions: {
           input: join(folder, "page.js"),
+          preserveEntrySignatures: "strict",
           output: { entryFileNames: "page.js", chunkFileNames: "[name].js" },
         },
       },

@@ -77,22 +77,24 @@ export async function seenIn(browser: Browser, bundle: Bundle): Promise<Seen> {
     response.end(text);
   });
   await new Promise<void>((ready) => server.listen(0, "127.0.0.1", ready));
-  const { port } = server.address() as AddressInfo;
   const page = await browser.newPage();
-  const complaints: string[] = [];
-  page.on("pageerror", (error) => complaints.push(error.message));
-  page.on("console", (message) => complaints.push(message.text()));
-  await page.goto(`http://127.0.0.1:${port}/`);
-  const ofPage = await page.evaluate("globalThis.answered");
-  const atFirst = new Map(loaded);
-  const ofWorker = await page.evaluate(
-    `new Promise((given, failed) => {
-      const worker = new Worker("/worker.js", { type: "module" });
-      worker.onmessage = ({ data }) => given(data);
-      worker.onerror = ({ message }) => failed(new Error(message));
-    })`,
-  );
-  await page.close();
-  await new Promise((closed) => server.close(closed));
-  return { page: ofPage, worker: ofWorker, complaints, loaded: atFirst };
+  try {
+    const complaints: string[] = [];
+    page.on("pageerror", (error) => complaints.push(error.message));
+    page.on("console", (message) => complaints.push(message.text()));
+    await page.goto(`http://127.0.0.1:${(server.address() as AddressInfo).port}/`);
+    const ofPage = await page.evaluate("globalThis.answered");
+    const atFirst = new Map(loaded);
+    return { page: ofPage, worker: await page.evaluate(askWorker), complaints, loaded: atFirst };
+  } finally {
+    await page.close();
+    server.closeAllConnections();
+    server.close();
+  }
 }
+
+const askWorker = `new Promise((given, failed) => {
+  const worker = new Worker("/worker.js", { type: "module" });
+  worker.onmessage = ({ data }) => given(data);
+  worker.onerror = ({ message }) => failed(new Error(message ?? "The worker did not load."));
+})`;

@@ -17,13 +17,14 @@ export async function answers() {
   const typed = suggestSpecies("neon tet");
   const neon = await loadSpecies(typed[0].id);
   const parsed = safeParsePlan(saved, (name) => findSpecies(name)[0]);
-  const verdict = parsed.success && assessPlan(parsed.plan);
+  if (!parsed.success) throw new Error("The plan could not be read.");
+  const verdict = assessPlan(parsed.plan);
   return {
     typed,
     loaded: neon.taxonomy.name,
     refused: await loadSpecies("unicorn").catch(({ name }) => name),
     pair: assessPair({ species: neon }, { species: bettaSplendens }),
     verdict,
-    said: verdict && describe(verdict, { units: "us" }),
+    said: describe(verdict, { units: "us" }),
   };
 }
