@@ -2,7 +2,7 @@
 // behind it picks the checks that have it in their names.
 import { execFile } from "node:child_process";
 import { readFile, rm, writeFile } from "node:fs/promises";
-import { join } from "node:path";
+import { join, posix } from "node:path";
 import { fileURLToPath, pathToFileURL } from "node:url";
 import { promisify } from "node:util";
 import { createContext, runInContext } from "node:vm";
@@ -104,6 +104,19 @@ const checks: Readonly<Record<string, Check>> = {
       ...missing.map((file) => `${file} is missing`),
       ...strange.map((file) => `${file} does not belong there`),
     ];
+  },
+
+  "Every link of a page leads to a file of the package, or to an address": async () => {
+    const pages = files.filter((file) => file.endsWith(".md"));
+    const broken = pages.map(async (page) => {
+      const text = await readFile(join(installed, page), "utf8");
+      const links = [...text.matchAll(/\]\(([^)\s]+)\)/g)].map(([, link = ""]) => link);
+      const own = links.filter((link) => !/^(https:|#)/.test(link)).map((link) => link.replace(/#.*/, ""));
+      return own
+        .filter((link) => !files.includes(posix.join(posix.dirname(page), link)))
+        .map((link) => `${page}: ${link}`);
+    });
+    return (await Promise.all(broken)).flat();
   },
 
   "No file tells of a source map or of the machine": async () => {
@@ -216,9 +229,18 @@ const checks: Readonly<Record<string, Check>> = {
       const own = beyond ? zipped(JSON.stringify(catalog.speciesById(beyond))) : 0;
       measured.push({ name, plain: text.length, gzip: zipped(text), counted: zipped(text) - own, ceiling });
     }
-    return measured
+    const readme = await readFile(join(root, "README.md"), "utf8");
+    const told = [...readme.matchAll(/^\| ([\w ,]+) \| ([\d.]+) kB \|$/gm)];
+    const wrong = told.flatMap(([, name = "", size]) => {
+      const bytes = measured.find((one) => one.name === name)?.gzip ?? Number.NaN;
+      return Math.abs(Number(size) * 1000 - bytes) <= Math.max(100, bytes / 10)
+        ? []
+        : [`README.md says ${size} kB for ${name}, measured ${bytes} B`];
+    });
+    const over = measured
       .filter(({ counted, ceiling }) => counted >= ceiling)
       .map(({ name, counted, ceiling }) => `${name}: ${counted} B, ceiling ${ceiling} B`);
+    return [...over, ...wrong, ...(told.length > 0 ? [] : ["README.md tells no size"])];
   },
 };
 
