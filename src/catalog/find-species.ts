@@ -5,9 +5,9 @@ import { typedName } from "../typed-name";
 import { allSpecies } from "./all-species";
 
 /**
- * The species that bear a name, whatever its case and accents, the best match first: by accepted name or id, by an id once used or a
- * synonym, by vernacular name in any language, by the name of a form. A form's name gives the profile with the form
- * applied.
+ * The species that bear a name, the best match first: by accepted name or id, by an id once used or a synonym, by
+ * vernacular name in any language, by the name of a form. Case, accents, apostrophes and hyphens do not matter. A form's
+ * name gives the profile with the form applied.
  *
  * @param name - At most 200 characters.
  * @throws InvalidInputError for anything but a text, and for a longer one.
