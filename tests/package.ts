@@ -100,7 +100,7 @@ const checks: Readonly<Record<string, Check>> = {
     const entries = exported.flatMap(({ targets }) => targets.map((file) => ofExample(file).slice(2)));
     const needed = ["package.json", "README.md", "LICENSE", "NOTICE.md", "CITATION.cff", ...entries];
     const allowed =
-      /^(CHANGELOG\.md|dist\/[\w.-]+\.(js|d\.ts)|dist\/(catalog|evidence|search)\/[a-z-]+\.js)$/;
+      /^((CHANGELOG|DEVELOPERS)\.md|docs\/(rules|guides\/[\w-]+)\.md|dist\/[\w.-]+\.(js|d\.ts)|dist\/(catalog|evidence|search)\/[a-z-]+\.js)$/;
     const missing = needed.filter((file) => !files.includes(file));
     const strange = files.filter((file) => !needed.includes(file) && !allowed.test(file));
     return [

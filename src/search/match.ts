@@ -40,7 +40,7 @@ export function searched(name: string): Searched {
 
 function heldIn(letters: string): number {
   let held = 0;
-  for (let at = 0; at < letters.length; at += 1) held |= 1 << (letters.charCodeAt(at) & 31);
+  for (let at = 0; at < letters.length; at += 1) held |= 1 << (letters.charCodeAt(at) % 30);
   return held;
 }
 
@@ -75,8 +75,10 @@ function wayOf({ letters, parts }: Typed, name: Searched): number | undefined {
   return at > 0 && letters.length >= leastWithin ? 3 : undefined;
 }
 
-const beginsWord = (letters: string, name: Searched) =>
-  name.words.some((word) => name.letters.startsWith(letters, word));
+function beginsWord(letters: string, name: Searched): boolean {
+  for (const word of name.words) if (name.letters.startsWith(letters, word)) return true;
+  return false;
+}
 
 /** Fewer letters stand within too many names. */
 const leastWithin = 3;
@@ -85,13 +87,14 @@ const leastWithin = 3;
 export function nearMatchOf(typed: Typed, name: Searched, as: NameKind): Match | undefined {
   const most = slipsAllowed(typed.letters.length);
   if (most === 0 || lacking(typed, name) > most) return undefined;
-  const counts = name.words.map((word) => slips(typed.letters, name.letters, most, 0, word));
-  const fewest = Math.min(...counts);
+  const first = slips(typed.letters, name.letters, most);
+  let fewest = first;
+  for (const word of name.words) {
+    if (word > 0 && fewest > 0) fewest = Math.min(fewest, slips(typed.letters, name.letters, most, 0, word));
+  }
   if (fewest > most) return undefined;
-  return {
-    rank: 5 + Math.max(fewest, 1),
-    finer: (as === "synonym" ? 2 : 0) + (counts[0] === fewest ? 0 : 1),
-  };
+  const finer = (as === "synonym" ? 2 : 0) + (first === fewest ? 0 : 1);
+  return { rank: 5 + Math.max(fewest, 1), finer };
 }
 
 /** How many slips may lie in so many letters. */

@@ -90,14 +90,19 @@ function gather(
   entries: readonly (readonly Entry[])[],
   matchOf: (entry: Entry) => Match | undefined,
 ): void {
-  for (const entry of entries.flat()) {
-    const match = matchOf(entry);
-    if (!match) continue;
-    for (const bearer of entry.bearers) {
-      const key = keyOf(bearer);
-      const known = found.get(key);
-      if (!known || ranked(match, known.match) < 0) found.set(key, { bearer, entry, match });
+  for (const list of entries) {
+    for (const entry of list) {
+      const match = matchOf(entry);
+      if (match) add(found, entry, match);
     }
+  }
+}
+
+function add(found: Map<string, Found>, entry: Entry, match: Match): void {
+  for (const bearer of entry.bearers) {
+    const key = keyOf(bearer);
+    const known = found.get(key);
+    if (!known || ranked(match, known.match) < 0) found.set(key, { bearer, entry, match });
   }
 }
 
