@@ -26,7 +26,7 @@ export interface Language {
 
 export const keyOf = ({ id, form }: Bearer): string => (form === undefined ? id : `${id}/${form}`);
 
-export const idOf = (name: string): string => name.toLowerCase().replaceAll(" ", "-");
+const idOf = (name: string): string => name.toLowerCase().replaceAll(" ", "-");
 
 const entry = (text: string, as: NameKind, bearers: readonly Bearer[]): Entry => ({
   text,
