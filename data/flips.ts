@@ -46,14 +46,25 @@ export function flipLine({ before, after }: Flip): string {
   ].join("; ");
 }
 
-/** All that a change does, as lines. */
-export function tellFlips(before: Judgements, after: Judgements): readonly string[] {
+/** How many flips are told with their reasons. */
+const explained = 12;
+
+/**
+ * All that a change does, as lines.
+ *
+ * @param why - The reasons of a flip, a line each, which the gravest flips are told with.
+ */
+export function tellFlips(
+  before: Judgements,
+  after: Judgements,
+  why: (flip: Flip) => readonly string[] = () => [],
+): readonly string[] {
   const flips = flipsOf(before, after);
   const isNew = ([pair]: readonly [string, Judgement]) => !before.has(pair);
   const added = [...after].filter(isNew).map(([, judgement]) => judgement);
   const gone = [...before.keys()].filter((pair) => !after.has(pair)).length;
   return [
-    ...flips.map(flipLine),
+    ...flips.flatMap((flip, index) => [flipLine(flip), ...(index < explained ? why(flip) : [])]),
     `${flips.length} of ${after.size} verdicts differ.`,
     ...(added.length > 0 ? [`${added.length} are new: ${countOf(added)}.`] : []),
     ...(gone > 0 ? [`${gone} are gone.`] : []),

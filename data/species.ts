@@ -12,6 +12,7 @@ import { show } from "./commands/show";
 import { split } from "./commands/split";
 import { wanted } from "./commands/wanted";
 import { root } from "./files";
+import { answersIn } from "./issue-form";
 
 /** Prints an answer, with what is wrong as errors. */
 function print({ lines, failed }: Answer): void {
@@ -19,9 +20,19 @@ function print({ lines, failed }: Answer): void {
   if (failed) process.exitCode = 1;
 }
 
-async function startFromFile(path: string, like?: string): Promise<Answer> {
-  const issue = await readFile(path, "utf8").catch(() => undefined);
-  return issue === undefined ? refused(`There is no file ${path}.`) : startFrom(root, issue, like);
+/** Starts what is asked for: a species by its name or by an issue, or another file by its kind and name. */
+async function startAsked(
+  words: readonly string[],
+  { like, from }: { readonly like?: string; readonly from?: string },
+): Promise<Answer> {
+  const issue = from === undefined ? undefined : await readFile(from, "utf8").catch(() => null);
+  if (issue === null) return refused(`There is no file ${from}.`);
+  const [what = "", ...rest] = words.join(" ").trim().split(/\s+/);
+  if (isStartable(what))
+    return startFile(root, what, rest.join("-"), issue === undefined ? {} : { answers: answersIn(issue) });
+  return issue === undefined
+    ? start(root, [what, ...rest].join(" "), { like })
+    : startFrom(root, issue, like);
 }
 
 program.name("npm run species");
@@ -31,17 +42,12 @@ program
     'starts the record of a species, such as "Danio rerio"; or, before a name of its own, a source, an observation or a law',
   )
   .option("--like <species>", "a relative whose values show how the answers may look")
-  .option("--from <issue>", "a file with the text of an issue that asks for the species")
-  .action(
-    async (words: readonly string[], { like, from }: { readonly like?: string; readonly from?: string }) => {
-      if (from !== undefined) return print(await startFromFile(from, like));
-      const [what = "", ...rest] = words.join(" ").trim().split(/\s+/);
-      print(
-        isStartable(what)
-          ? await startFile(root, what, rest.join("-"))
-          : await start(root, [what, ...rest].join(" "), { like }),
-      );
-    },
+  .option(
+    "--from <issue>",
+    "a file with the text of an issue that asks for the species, or tells what was seen",
+  )
+  .action(async (words: readonly string[], options: { readonly like?: string; readonly from?: string }) =>
+    print(await startAsked(words, options)),
   );
 program
   .command("check [file...]")

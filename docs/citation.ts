@@ -1,11 +1,9 @@
-// Writes the version of the package into CITATION.cff, for the package and for its data.
+// Writes the version of the package and the day of its release into CITATION.cff.
 import { readFile, writeFile } from "node:fs/promises";
 import { fileURLToPath } from "node:url";
-import { parseDocument } from "yaml";
 import { version } from "../package.json";
+import { released } from "./released";
 
 const file = fileURLToPath(new URL("../CITATION.cff", import.meta.url));
-const citation = parseDocument(await readFile(file, "utf8"));
-citation.set("version", version);
-citation.setIn(["references", 0, "version"], version);
-await writeFile(file, citation.toString({ lineWidth: 120 }));
+const today = new Date().toISOString().slice(0, 10);
+await writeFile(file, released(await readFile(file, "utf8"), version, today));

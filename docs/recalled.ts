@@ -41,16 +41,6 @@ export const recalled: readonly Recalled[] = [
     what: "The surface of a litre of coarse foam.",
     settledBy: "Tables of media in Timmons & Ebeling, or a maker's data sheet of foam of 20 pores an inch.",
   },
-  ...(
-    [
-      ["schoener", "Schoener 1970, Ecology 51:408-418."],
-      ["simpson", "Simpson 1960, American Journal of Science 258-A:300-311."],
-    ] as const
-  ).map(([measure, settledBy]) => ({
-    file: `ranges/${measure}.ts`,
-    what: "The reference; the formula itself is plain.",
-    settledBy,
-  })),
   {
     file: "report/messages/english.ts",
     what: "The surface of foam, as in `plan/plan.ts`.",
@@ -71,10 +61,5 @@ export const recalled: readonly Recalled[] = [
     file: "species/traits/classes.ts",
     what: "The grain sizes of ground.",
     settledBy: "ISO 14688-1, the table of particle sizes.",
-  },
-  {
-    file: "units/measures/volume.ts",
-    what: "The US and the imperial gallon.",
-    settledBy: "NIST Handbook 44, appendix C; Schedule 1 of the Weights and Measures Act 1985.",
   },
 ];

@@ -5,7 +5,7 @@ const source = (path: string) => fileURLToPath(new URL(`../src/${path}`, import.
 
 /** What takes seconds: programs run on copies, properties, and whatever goes through the whole catalog. */
 const thorough = [
-  "tests/{data,generated,house,judgements,release,surface}/**/*.test.ts",
+  "tests/{data,forge,generated,house,judgements,release,surface}/**/*.test.ts",
   "tests/{catalog,evidence}/{find-species,generated}.test.ts",
   "tests/bad-input.test.ts",
   "tests/evidence/bibliography/*.test.ts",
@@ -17,7 +17,7 @@ const thorough = [
   "tests/plan/shape/shape-problems.test.ts",
   "tests/plan/saved/{parse-plan,plan-data,plan-json-schema}.test.ts",
   "tests/ranges/{gap,limiting-pair,measures}.test.ts",
-  "tests/report/**/{blocks,describe,english,hostile,language,profile-markdown,trait-text}.test.ts",
+  "tests/report/**/{blocks,describe,english,german,hostile,language,profile-markdown,trait-text}.test.ts",
   "tests/search/suggest-species.test.ts",
   "tests/schema/{folders,hostile,json-schema}.test.ts",
   "tests/schema/species/parse.test.ts",

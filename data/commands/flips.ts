@@ -6,10 +6,11 @@ import { basename, join } from "node:path";
 import { promisify } from "node:util";
 import { safeParseSpecies } from "vivary/schema";
 import { resolve, type SpeciesProfile } from "vivary/species";
-import { readCollection } from "../collection";
+import { type Collection, readCollection } from "../collection";
 import { tellFlips } from "../flips";
 import { baseOf, changedSince, git, gitOrNothing } from "../history";
 import { type Judgements, judgePairs } from "../judge";
+import { reasonsOf } from "../reasons";
 import { type Answer, refused } from "./answer";
 
 /** The program of a commit that prints its judgements, as {@link judgementsText} writes them. */
@@ -19,9 +20,9 @@ export async function flips(root: string, given?: string): Promise<Answer> {
   const base = await baseOf(root, given);
   if (base === undefined)
     return refused(given ? `git knows no commit ${given}.` : "No commit is at hand to compare with.");
-  const profiles = await profilesOf(root);
+  const collection = await readCollection(root);
   if ((await changedSince(root, base, "src")).length === 0) {
-    return { lines: await flipsOfRecords(root, base, profiles), failed: false };
+    return { lines: await flipsOfRecords(root, base, collection), failed: false };
   }
   if ((await gitOrNothing(root, "cat-file", "-e", `${base}:${program[0]}`)) === undefined) {
     return refused(
@@ -29,7 +30,7 @@ export async function flips(root: string, given?: string): Promise<Answer> {
     );
   }
   const before = judgementsAt(root, base);
-  const after = judgePairs(profiles);
+  const after = judgePairs(profilesOf(collection));
   return { lines: tellFlips(await before, after), failed: false };
 }
 
@@ -37,19 +38,22 @@ export async function flips(root: string, given?: string): Promise<Answer> {
 async function flipsOfRecords(
   root: string,
   base: string,
-  profiles: readonly SpeciesProfile[],
+  collection: Collection,
 ): Promise<readonly string[]> {
+  const profiles = profilesOf(collection);
   const files = await changedSince(root, base, "data/species");
   const ids = new Set(files.map((file) => basename(file, ".json")));
   const past = await Promise.all(files.map((file) => profileAt(root, base, file)));
   const before = [...profiles.filter(({ id }) => !ids.has(id)), ...past.flat()];
   const takesPart = (id: string) => ids.has(id);
-  return tellFlips(judgePairs(before, takesPart), judgePairs(profiles, takesPart));
+  const changed = collection.records.flatMap(({ record }) => (ids.has(record.id) ? [record] : []));
+  return tellFlips(judgePairs(before, takesPart), judgePairs(profiles, takesPart), (flip) =>
+    reasonsOf(flip, changed, profiles),
+  );
 }
 
-async function profilesOf(root: string): Promise<readonly SpeciesProfile[]> {
-  return (await readCollection(root)).records.map(({ profile }) => profile);
-}
+const profilesOf = ({ records }: Collection): readonly SpeciesProfile[] =>
+  records.map(({ profile }) => profile);
 
 /** The profile that a file gave in a commit, or none. */
 export async function profileAt(
@@ -88,4 +92,4 @@ async function judgementsAt(root: string, commit: string): Promise<Judgements> {
 
 /** All judgements, as a program of another commit reads them. */
 export const judgementsText = async (root: string): Promise<string> =>
-  JSON.stringify([...judgePairs(await profilesOf(root))]);
+  JSON.stringify([...judgePairs(profilesOf(await readCollection(root)))]);

@@ -105,7 +105,7 @@ function questions(answers: Answers, relative?: Relative): Readonly<Record<strin
   for (const trait of asked) {
     const [section, key] = splitPath(trait);
     const { description } = schemaAt("species", [section, key]) ?? {};
-    const told = answers.get(traitTable[trait].label);
+    const told = answers.get(traitTable[trait].label.toLowerCase());
     const said = told === undefined ? "" : ` The issue says: ${told}`;
     const line = { ...exampleFor(trait, relative), by: "source", note: `${question} ${description}${said}` };
     sections.set(section, { ...sections.get(section), [key]: [line] });

@@ -1,8 +1,8 @@
 // The tables of the whole catalog as files of a Data Package.
 import { allSpecies } from "vivary/catalog";
-import { allRecords, recordById } from "vivary/evidence";
+import { allRecords, recordById, sources } from "vivary/evidence";
+import { resolve } from "vivary/species";
 import {
-  type CslSource,
   dataPackage,
   factRows,
   nameRows,
@@ -16,7 +16,6 @@ import {
   toCsv,
   traitRows,
 } from "vivary/tables";
-import { readFolder, root } from "../files";
 
 /** Files by name. */
 export type Files = Readonly<Record<string, string>>;
@@ -37,15 +36,15 @@ export interface ReleasedRows {
  *
  * @param compared - The species whose overlaps are told; all of them if absent.
  */
-export async function releasedRows(compared = allSpecies): Promise<ReleasedRows> {
-  const sources = (await readFolder(root, "sources")).map(({ json }) => json as CslSource);
+export function releasedRows(compared = allSpecies): ReleasedRows {
   return {
     taxa: taxonRows(allSpecies),
     names: nameRows(allSpecies),
     traits: traitRows(),
-    sources: sourceRows(Object.fromEntries(sources.map((source) => [source.id, source]))),
+    sources: sourceRows(sources),
     statements: statementRows(allRecords),
-    facts: factRows(allSpecies),
+    // Resolved anew, since profiles of the catalog do not say who said a fact.
+    facts: factRows(allRecords.map((record) => resolve(record))),
     overlaps: overlapRows(compared, {
       axes: ["water.temperature", "water.pH", "water.generalHardness", "water.salinity"],
       measures: ["jaccard"],
@@ -54,10 +53,29 @@ export async function releasedRows(compared = allSpecies): Promise<ReleasedRows>
   };
 }
 
+/** The terms of code and figures, which lie beside the tables. */
+const licenses = [
+  {
+    title:
+      "Figures keep the terms of their sources, some of which forbid commercial use; what contributors wrote is MIT.",
+    path: "NOTICE.md",
+  },
+];
+
 /** The files of the package. */
 export function dataPackageFiles(rows: ReleasedRows): Files {
   const named = Object.entries(rows) as readonly (readonly [TableName, readonly Row[]])[];
   const csv = named.map(([name, held]) => [`${name}.csv`, toCsv(held, Object.keys(tables[name].columns))]);
-  const descriptor = dataPackage(named.map(([name]) => name));
+  const descriptor = {
+    ...dataPackage(named.map(([name]) => name)),
+    licenses,
+    sources: rows.sources.map(told),
+  };
   return { "datapackage.json": `${JSON.stringify(descriptor, null, 2)}\n`, ...Object.fromEntries(csv) };
+}
+
+/** A source as a descriptor names it. */
+function told({ title, year, doi, url }: ReleasedRows["sources"][number]) {
+  const path = doi === null ? url : `https://doi.org/${encodeURI(doi)}`;
+  return { title: year === null ? title : `${title} (${year})`, ...(path !== null && { path }) };
 }

@@ -1,40 +1,42 @@
 import { InvalidInputError, objectOf, type Problem } from "../errors";
-import { checkedRules } from "./engine/rule/define-rule";
+import { checkedRules } from "./engine/rule/checked-rules";
+import { isOwn } from "./engine/rule/own-rule";
 import type { Rule } from "./engine/rule/rule";
 import { type ThresholdValues, thresholdValues } from "./threshold-values";
 
-/** What a caller may change of an assessment. */
-export interface AssessOptions {
-  /** The rules to judge by, in place of all of the library's. Those of an app have ids `x-…`. */
-  readonly rules?: readonly Rule[] | undefined;
+/** What a caller may change of how is judged. */
+export interface ThresholdOptions {
   /** Numbers to decide by, in place of those of `thresholds`. */
   readonly thresholds?: Partial<ThresholdValues> | undefined;
 }
 
+/** What a caller may change of an assessment. */
+export interface AssessOptions extends ThresholdOptions {
+  /** The rules to judge by, in place of all of the library's. Those of an app have ids `x-…`. */
+  readonly rules?: readonly Rule[] | undefined;
+}
+
 /** The rules and numbers that an assessment is made with. */
-export interface AssessWith {
-  readonly rules: readonly Rule[];
+export interface AssessWith<Judging extends Rule = Rule> {
+  readonly rules: readonly Judging[];
   readonly thresholds: ThresholdValues;
 }
 
 /**
- * What to judge with, or an {@link InvalidInputError} where the options are none.
+ * What to judge with, or an {@link InvalidInputError} where the rules or options are none.
  *
- * @param usual - The library's rules of the sort that is run, by which is judged where none are named.
- * @param isRun - Whether a rule is of that sort: no other passes for anything.
+ * @param isRun - Whether a rule is of the sort that is run: no other has to be the library's own.
  */
 export function assessWith(
-  options: AssessOptions,
-  usual: readonly Rule[],
+  rules: readonly Rule[],
+  options: ThresholdOptions,
   isRun: (rule: Rule) => boolean = () => true,
 ): AssessWith {
-  const { rules = usual, thresholds } = objectOf(options, "options");
-  if (rules !== usual) {
-    const foreign = checkedRules(rules).flatMap((rule, index) =>
-      usual.includes(rule) || !isRun(rule) ? [] : foreignProblems(rule, index),
-    );
-    if (foreign.length > 0) throw new InvalidInputError(foreign);
-  }
+  const { thresholds } = objectOf(options, "options");
+  const foreign = checkedRules(rules).flatMap((rule, index) =>
+    isOwn(rule) || !isRun(rule) ? [] : foreignProblems(rule, index),
+  );
+  if (foreign.length > 0) throw new InvalidInputError(foreign);
   return { rules, thresholds: thresholdValues(thresholds) };
 }
 

@@ -1,14 +1,10 @@
-import { refusal } from "../errors";
+import { objectOf } from "../errors";
 import type { Party } from "../plan";
-import { checkedPair } from "../plan/inner";
-import { type AssessOptions, type AssessWith, assessWith } from "./assess-options";
-import { pairJudge } from "./engine/judge-pair";
-import { isPairRule, type PairRule } from "./engine/rule/rule";
-import { subjectOf } from "./engine/subject";
+import type { AssessOptions } from "./assess-options";
+import { assessPairBy } from "./assess-pair-by";
+import type { Rule } from "./engine/rule/rule";
 import { pairRules } from "./rules";
-import { takenTogether } from "./taken-together";
 import type { Verdict } from "./verdict";
-import { verdictOf } from "./verdict-of";
 
 /**
  * Whether two kinds of animals can be kept together, whatever the tank: the findings of every pair rule, the outcome
@@ -29,27 +25,11 @@ import { verdictOf } from "./verdict-of";
  * ```
  */
 export function assessPair(a: Party, b: Party, options: AssessOptions = {}): Verdict {
-  const by = pairRulesOf(options);
-  const [one, other] = checkedPair(a, b);
-  const [first, second] = [subjectOf(one, 0), subjectOf(other, 1)];
-  const judgements = by.rules.flatMap((rule) => {
-    const judge = pairJudge(rule, by.thresholds);
-    const there = judge([first, second]);
-    return rule.way === "mutual" ? [there] : [there, judge([second, first])];
-  });
-  const subjects = [first, second];
-  return verdictOf(subjects, takenTogether(subjects, judgements, by), by);
+  return assessPairBy(usualPairRules(options), a, b, options);
 }
 
-/** The rules and numbers that pairs are judged with. */
-interface AssessPairWith extends AssessWith {
-  readonly rules: readonly PairRule[];
-}
-
-/** What to judge pairs with, or an {@link InvalidInputError} where none of the rules is about pairs. */
-export function pairRulesOf(options: AssessOptions): AssessPairWith {
-  const { rules, thresholds } = assessWith(options, pairRules, isPairRule);
-  const ofPairs = rules.filter(isPairRule);
-  if (ofPairs.length === 0) throw refusal("rules", "at least one rule about pairs", rules.length);
-  return { rules: ofPairs, thresholds };
+/** The rules that are named, or all of the library's about pairs. */
+export function usualPairRules(options: AssessOptions): readonly Rule[] {
+  const { rules = pairRules } = objectOf(options, "options");
+  return rules;
 }

@@ -1,13 +1,10 @@
-import { refusal } from "../errors";
+import { objectOf } from "../errors";
 import type { Plan } from "../plan";
-import { checkedPlan } from "../plan/inner";
-import { type AssessOptions, type AssessWith, assessWith } from "./assess-options";
+import type { AssessOptions } from "./assess-options";
+import { assessPlanBy } from "./assess-plan-by";
 import type { Rule } from "./engine/rule/rule";
-import { judgedPlan, judgementsOf } from "./judged-plan";
 import { pairRules, planRules } from "./rules";
-import { takenTogether } from "./taken-together";
 import type { Verdict } from "./verdict";
-import { verdictOf } from "./verdict-of";
 
 /**
  * Whether a tank, its water and its animals go together: every plan rule, every pair rule on each two groups, and
@@ -39,22 +36,11 @@ import { verdictOf } from "./verdict-of";
  * ```
  */
 export function assessPlan(plan: Plan, options: AssessOptions = {}): Verdict {
-  const by = planRulesOf(options);
-  const judged = judgedPlan(checkedPlan(plan), by);
-  const { subjects } = judged;
-  return verdictOf(subjects, takenTogether(subjects, judgementsOf(judged), by), by);
+  return assessPlanBy(usualRules(options), plan, options);
 }
 
-/** The rules and numbers by which a plan is judged. */
-export function planRulesOf(options: AssessOptions): AssessWith {
-  const by = assessWith(options, allRules);
-  if (by.rules.length === 0) throw refusal("rules", "at least one rule", 0);
-  return by;
-}
-
-const allRules: readonly Rule[] = /* @__PURE__ */ rulesOf(planRules, pairRules);
-
-/** All rules, those about plans first. A call that bundlers can leave out where nobody judges plans. */
-function rulesOf(ofPlans: readonly Rule[], ofPairs: readonly Rule[]): readonly Rule[] {
-  return Object.freeze([...ofPlans, ...ofPairs]);
+/** The rules that are named, or all of the library's: those about plans first. */
+export function usualRules(options: AssessOptions): readonly Rule[] {
+  const { rules = [...planRules, ...pairRules] } = objectOf(options, "options");
+  return rules;
 }

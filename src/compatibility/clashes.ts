@@ -23,14 +23,18 @@ export function clashes<Each extends Asking>(asking: readonly Each[]): readonly 
     if (known) known.push(each);
     else byFact.set(fact, [each]);
   }
-  const about = (on: FactName) => byFact.get(`${on} undefined`) ?? [];
   const ofOneFact = [...byFact.values()].flatMap((asked) => [
-    ...apart(mostAsked(asked, "min"), mostAsked(asked, "max")),
+    ...apartInNumbers(asked),
     ...apartInWords(asked),
   ]);
-  const ofBoundFacts = bound.flatMap(({ one, other, by }) =>
-    apart(mostAsked(about(one), by[0]), mostAsked(about(other), by[1])),
-  );
+  const ofBoundFacts = bound.flatMap(({ one, other, by, exclude }) => {
+    const [first, second] = [byFact.get(`${one} undefined`), byFact.get(`${other} undefined`)];
+    if (!first || !second) return [];
+    const [most, least] = [mostAsked(first, by[0]), mostAsked(second, by[1])];
+    return most !== undefined && least !== undefined && exclude(most, least)
+      ? [[askingFor(first, by[0], most), askingFor(second, by[1], least)] as const]
+      : [];
+  });
   return [...ofOneFact, ...ofBoundFacts];
 }
 
@@ -91,41 +95,55 @@ function areBoundApart(a: Condition, b: Condition): boolean {
 const endOf = ({ wanted }: Condition, end: End): number | undefined =>
   "oneOf" in wanted ? undefined : wanted[end];
 
-/** Those that ask for the greatest least or the least greatest of a fact. */
-function mostAsked<Each extends Asking>(asked: readonly Each[], end: End): readonly Each[] {
-  const figures = asked.flatMap(({ condition }) => endOf(condition, end) ?? []);
-  const most = end === "min" ? Math.max(...figures) : Math.min(...figures);
-  return asked.filter(({ condition }) => endOf(condition, end) === most);
+/** The greatest least or the least greatest that is asked for. */
+function mostAsked(asked: readonly Asking[], end: End): number | undefined {
+  let most: number | undefined;
+  for (const { condition } of asked) {
+    const figure = endOf(condition, end);
+    if (figure === undefined) continue;
+    if (most === undefined || (end === "min" ? figure > most : figure < most)) most = figure;
+  }
+  return most;
 }
 
-/** The two, if they exclude each other. */
-function apart<Each extends Asking>(one: readonly Each[], other: readonly Each[]): readonly Clash<Each>[] {
-  const [[a], [b]] = [one, other];
-  return a && b && excludeEachOther(a.condition, b.condition) ? [[one, other]] : [];
+/** Those that ask for a figure. */
+const askingFor = <Each extends Asking>(asked: readonly Each[], end: End, figure: number) =>
+  asked.filter(({ condition }) => endOf(condition, end) === figure);
+
+/** Those that ask for more than others allow. */
+function apartInNumbers<Each extends Asking>(asked: readonly Each[]): readonly Clash<Each>[] {
+  const [least, most] = [mostAsked(asked, "min"), mostAsked(asked, "max")];
+  return least !== undefined && most !== undefined && least > most
+    ? [[askingFor(asked, "min", least), askingFor(asked, "max", most)]]
+    : [];
 }
 
 /** Each two that share no word; where each two share one, but not all of them, each two that differ. */
 function apartInWords<Each extends Asking>(asked: readonly Each[]): readonly Clash<Each>[] {
+  const worded = asked.filter(({ condition }) => "oneOf" in condition.wanted);
+  if (sharedWords(worded.map(({ condition }) => condition))) return [];
   const byWords = new Map<string, Each[]>();
-  for (const each of asked) {
-    const { wanted } = each.condition;
-    if (!("oneOf" in wanted)) continue;
-    const words = JSON.stringify([...wanted.oneOf].sort());
+  for (const each of worded) {
+    const words = JSON.stringify([...wordsOf(each.condition)].sort());
     byWords.set(words, [...(byWords.get(words) ?? []), each]);
   }
   const distinct = [...byWords.values()];
   const twos = distinct.flatMap((one, index) =>
     distinct.slice(index + 1).map((other): Clash<Each> => [one, other]),
   );
-  const strangers = twos.filter(([one, other]) => apart(one, other).length > 0);
-  return strangers.length > 0 || sharedWords(asked.map(({ condition }) => condition)) ? strangers : twos;
+  const strangers = twos.filter(
+    ([[one], [other]]) => one && other && !sharedWords([one.condition, other.condition]),
+  );
+  return strangers.length > 0 ? strangers : twos;
 }
 
 /** Whether one word is accepted by all of them. */
 function sharedWords(asked: readonly Condition[]): boolean {
-  const accepted = asked.map(({ wanted }) => ("oneOf" in wanted ? wanted.oneOf : []));
+  const accepted = asked.map(wordsOf);
   return (
     accepted.length === 0 ||
     (accepted[0] ?? []).some((word) => accepted.every((words) => words.includes(word)))
   );
 }
+
+const wordsOf = ({ wanted }: Condition) => ("oneOf" in wanted ? wanted.oneOf : []);

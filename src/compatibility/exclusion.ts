@@ -3,29 +3,46 @@ import type { AskingWorld, Judgement } from "./engine/judgement";
 import type { AimedCondition } from "./engine/rule/finding";
 import { canBeOne } from "./engine/worlds";
 
-/** Whether conditions that judgements ask for exclude each other: at least, in every world; at most, in some. */
-export interface Exclusion {
-  readonly always: boolean;
-  readonly ever: boolean;
+/**
+ * Whether conditions that judgements ask for exclude each other in some world: of one judgement, or of two in worlds that
+ * can be parts of one.
+ */
+export function mayExclude(judgements: readonly Judgement[]): boolean {
+  return someOrTwo(inDispute(judgements), ({ certain, further }) => [...certain, ...further], some);
+}
+
+/** Whether conditions exclude each other whatever is true: where one judgement, or two, ask for them in every world. */
+export function mustExclude(judgements: readonly Judgement[]): boolean {
+  return someOrTwo(inDispute(judgements), ({ certain }) => certain, every);
 }
 
 /**
- * Compares what is asked by one judgement in a world, and by each two in worlds that can be parts of one. Conditions that
- * exclude each other whatever is true are found where one judgement, or two, ask for them in every world.
+ * What is asked about the facts on which conditions exclude each other, if all that may be asked were asked at once. What
+ * is asked in every world of its own stands together.
  */
-export function exclusionOf(judgements: readonly Judgement[]): Exclusion {
+function inDispute(judgements: readonly Judgement[]): readonly Asking[] {
   const facts = factsInDispute(judgements);
-  if (facts.size === 0) return { always: false, ever: false };
-  const asking = judgements.map((judgement) => askingAbout(judgement, facts)).filter(asksAnything);
-  const ever = someOrTwo(asking, ({ certain, further }) => [...certain, ...further], some);
-  return { ever, always: ever && someOrTwo(asking, ({ certain }) => certain, every) };
+  if (facts.size === 0) return [];
+  const settled = judgements.filter(isSettled).flatMap(({ worlds }) => askingAbout(worlds, facts));
+  const together = { choices: [], asks: distinct(settled.flatMap(({ asks }) => asks)) };
+  const others = judgements.filter((judgement) => !isSettled(judgement));
+  return [
+    { certain: [together], further: [] },
+    ...others.map(({ worlds, mayAsk }) => ({
+      certain: askingAbout(worlds, facts),
+      further: mayAsk.filter(isAbout(facts)).map((asked) => ({ choices: [], asks: [asked] })),
+    })),
+  ].filter(asksAnything);
 }
+
+/** Whether a judgement asks for the same whatever is true. */
+const isSettled = ({ worlds, mayAsk }: Judgement) => worlds.length === 1 && mayAsk.length === 0;
 
 type Asking = Readonly<Record<"certain" | "further", readonly AskingWorld[]>>;
 type Judge = (worlds: readonly AskingWorld[], excluded: (world: AskingWorld) => boolean) => boolean;
 
 const some: Judge = (worlds, excluded) => worlds.some(excluded);
-const every: Judge = (worlds, excluded) => worlds.every(excluded);
+const every: Judge = (worlds, excluded) => worlds.length > 0 && worlds.every(excluded);
 
 /** Whether conditions exclude each other in some or in every world of one judgement or of two. */
 function someOrTwo(
@@ -48,7 +65,6 @@ function someOrTwo(
   );
 }
 
-/** The facts about which conditions exclude each other, if all that may be asked were asked at once. */
 function factsInDispute(judgements: readonly Judgement[]): ReadonlySet<string> {
   const asked = judgements.flatMap(({ worlds, mayAsk }) => [
     ...worlds.flatMap(({ asks }) => asks),
@@ -57,14 +73,15 @@ function factsInDispute(judgements: readonly Judgement[]): ReadonlySet<string> {
   return new Set(clashesOf(asked).flatMap((clash) => clash.flat().map(({ condition }) => factOf(condition))));
 }
 
-/** What a judgement asks for about some facts, in each world; what else it may ask for is asked in a world of its own. */
-function askingAbout({ worlds, mayAsk }: Judgement, facts: ReadonlySet<string>): Asking {
-  const about = (asks: readonly AimedCondition[]) => asks.filter((asked) => facts.has(factOf(asked)));
-  return {
-    certain: worlds.map(({ choices, asks }) => ({ choices, asks: about(asks) })),
-    further: about(mayAsk).map((asked) => ({ choices: [], asks: [asked] })),
-  };
-}
+/** What is asked for about some facts, in each world. */
+const askingAbout = (worlds: readonly AskingWorld[], facts: ReadonlySet<string>): readonly AskingWorld[] =>
+  worlds.map(({ choices, asks }) => ({ choices, asks: asks.filter(isAbout(facts)) }));
+
+const isAbout = (facts: ReadonlySet<string>) => (asked: AimedCondition) => facts.has(factOf(asked));
+
+const distinct = (asks: readonly AimedCondition[]): readonly AimedCondition[] => [
+  ...new Map(asks.map((asked) => [JSON.stringify([asked.on, asked.of, asked.wanted]), asked])).values(),
+];
 
 const asksAnything = ({ certain, further }: Asking) =>
   further.length > 0 || certain.some(({ asks }) => asks.length > 0);

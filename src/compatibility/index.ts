@@ -5,9 +5,11 @@
  * @packageDocumentation
  */
 export type { OnScales, Stock, Weighed } from "./animals/stock";
-export type { AssessOptions } from "./assess-options";
+export type { AssessOptions, ThresholdOptions } from "./assess-options";
 export { assessPair } from "./assess-pair";
+export { assessPairBy } from "./assess-pair-by";
 export { assessPlan } from "./assess-plan";
+export { assessPlanBy } from "./assess-plan-by";
 export type { OpenQuestion, QuestionCore } from "./engine/questions";
 export { defineRule } from "./engine/rule/define-rule";
 export type {

@@ -13,7 +13,18 @@ import type { ThresholdValues } from "./threshold-values";
 /** A plan with what every rule says of it. */
 export interface JudgedPlan extends PlanSubjects {
   /** By rule. */
-  readonly cases: readonly (readonly JudgedCase[])[];
+  readonly rules: readonly JudgedRule[];
+}
+
+/** What a rule says of a plan. */
+interface JudgedRule {
+  readonly cases: readonly JudgedCase[];
+  /** The judgements that say anything. */
+  readonly said: readonly Judgement[];
+  /** What the conditions are about to which it held the plan. */
+  readonly heldTo: ReadonlySet<string>;
+  /** What it says of some groups. */
+  readonly of: (sides: readonly Subject[]) => JudgedCase | undefined;
 }
 
 /** What a rule says of some groups of a plan. */
@@ -34,26 +45,45 @@ export function judgedPlan(plan: CheckedPlan, by: AssessWith, before?: JudgedPla
   const changed = before ? changedFacts(before.plan, plan) : new Set<string>();
   const isMetAsBefore = (condition: Condition) =>
     !changed.has(condition.on) || (before && meetsAlike(condition, before.plan, plan));
-  const isAsBefore = (judgement: Judgement) => judgement === silent || judgement.hangsOn.every(isMetAsBefore);
-  const cases = by.rules.map((rule, index) => {
+  const isAsBefore = ({ judgements }: JudgedCase) =>
+    judgements.every((judgement) => judgement.hangsOn.every(isMetAsBefore));
+  const rules = by.rules.map((rule, index) => {
     const judge = judgeBy(rule, by.thresholds, given);
     const judged = (sides: readonly Subject[]): JudgedCase => ({ sides, judgements: judge(sides) });
-    const known = before?.cases[index] ?? [];
-    const isSettled = rule.reads?.some((name) => changed.has(name)) !== true;
-    const stands = ({ judgements }: JudgedCase) => isSettled && judgements.every(isAsBefore);
-    if (subjects === before?.subjects) return known.map((one) => (stands(one) ? one : judged(one.sides)));
-    const knownOf = finder(known);
-    return sidesOf(rule, subjects).map((sides) => {
-      const one = knownOf(sides);
-      return one && stands(one) ? one : judged(sides);
-    });
+    const known = before?.rules[index];
+    if (!known || rule.reads?.some((name) => changed.has(name)))
+      return judgedRule(sidesOf(rule, subjects).map(judged));
+    const isHeldToOthers = [...known.heldTo].some((fact) => changed.has(fact));
+    const stands = (one: JudgedCase) => !isHeldToOthers || isAsBefore(one);
+    if (subjects === before.subjects)
+      return isHeldToOthers
+        ? judgedRule(known.cases.map((one) => (stands(one) ? one : judged(one.sides))))
+        : known;
+    return judgedRule(
+      sidesOf(rule, subjects).map((sides) => {
+        const one = known.of(sides);
+        return one && stands(one) ? one : judged(sides);
+      }),
+    );
   });
-  return { ...given, cases };
+  return { ...given, rules };
 }
 
-/** All that the rules say. */
-export const judgementsOf = ({ cases }: JudgedPlan): readonly Judgement[] =>
-  cases.flatMap((ofRule) => ofRule.flatMap(({ judgements }) => judgements));
+/** All that the rules say; those that say nothing are left out. */
+export const judgementsOf = ({ rules }: JudgedPlan): readonly Judgement[] =>
+  rules.flatMap(({ said }) => said);
+
+function judgedRule(cases: readonly JudgedCase[]): JudgedRule {
+  const said = cases.flatMap(({ judgements }) => judgements).filter((judgement) => judgement !== silent);
+  const heldTo = new Set<string>();
+  for (const { hangsOn } of said) for (const { on } of hangsOn) heldTo.add(on);
+  let find: JudgedRule["of"] | undefined;
+  const of: JudgedRule["of"] = (sides) => {
+    find ??= finder(cases);
+    return find(sides);
+  };
+  return { cases, said, heldTo, of };
+}
 
 /** The parties as subjects: those that stand where they stood before and are the same are the same subjects. */
 function subjectsOf(parties: readonly CheckedParty[], before: readonly Subject[]): readonly Subject[] {
@@ -84,13 +114,17 @@ function judgeBy(
 }
 
 /** The case of some sides, among those that were judged. */
-function finder(cases: readonly JudgedCase[]): (sides: readonly Subject[]) => JudgedCase | undefined {
-  const placeOf = (sides: readonly Subject[]) => sides.map(({ index }) => index).join();
-  const byPlace = new Map(cases.map((one) => [placeOf(one.sides), one]));
-  return (sides) => {
-    const found = byPlace.get(placeOf(sides));
-    return found?.sides.every((side, index) => side === sides[index]) ? found : undefined;
-  };
+function finder(cases: readonly JudgedCase[]): JudgedRule["of"] {
+  const byFirst = new Map<Subject | undefined, JudgedCase[]>();
+  for (const one of cases) {
+    const ofFirst = byFirst.get(one.sides[0]);
+    if (ofFirst) ofFirst.push(one);
+    else byFirst.set(one.sides[0], [one]);
+  }
+  return (sides) =>
+    byFirst
+      .get(sides[0])
+      ?.find((one) => one.sides.length === sides.length && one.sides.every((side, at) => side === sides[at]));
 }
 
 /** Of whom a rule judges: of each two, of each group, or of all of them where it looks at all. */

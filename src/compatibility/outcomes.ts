@@ -2,7 +2,8 @@ import { listOf, refusal } from "../errors";
 import { checkedPair } from "../plan/inner";
 import { essentialTraits, type SpeciesProfile } from "../species";
 import type { AssessOptions } from "./assess-options";
-import { assessPair, pairRulesOf } from "./assess-pair";
+import { assessPair, usualPairRules } from "./assess-pair";
+import { pairRulesOf } from "./assess-pair-by";
 import { clashes } from "./clashes";
 import { adoptedAnswers } from "./engine/adopted";
 import { couldBe, type Standing } from "./engine/standing";
@@ -38,7 +39,7 @@ export interface Outcomes {
  * ```
  */
 export function outcomes(profiles: readonly SpeciesProfile[], options: AssessOptions = {}): Outcomes {
-  const { rules, thresholds } = pairRulesOf(options);
+  const { rules, thresholds } = pairRulesOf(usualPairRules(options), options);
   const sides = listOf(profiles, "profiles").map(asSides);
   const judges = rules.map((rule) => ({ rule, answers: adoptedAnswers(rule, thresholds) }));
   const answersOf = (a: Subject, b: Subject) =>
@@ -80,7 +81,7 @@ function asSides(species: SpeciesProfile): Sides {
 function outcomeOf(standing: readonly Standing[]): Outcome | undefined {
   if (standing.some(({ answer }) => answer.weight === "blocking")) return "unsuitable";
   const asking = standing.flatMap(({ condition }) => (condition ? [{ condition }] : []));
-  if (clashes(asking).length > 0) return undefined;
+  if (asking.length > 1 && clashes(asking).length > 0) return undefined;
   if (standing.some(({ answer }) => couldBe(answer))) return "undetermined";
   return asking.length > 0 ? "conditional" : "suitable";
 }

@@ -2,7 +2,8 @@ import { frozen } from "../frozen";
 import type { Plan } from "../plan";
 import { checkedPlan } from "../plan/inner";
 import type { AssessOptions, AssessWith } from "./assess-options";
-import { planRulesOf } from "./assess-plan";
+import { usualRules } from "./assess-plan";
+import { planRulesOf } from "./assess-plan-by";
 import { type JudgedPlan, judgedPlan, judgementsOf } from "./judged-plan";
 import { type PlanChange, withChange } from "./plan-change";
 import { type Together, takenTogether } from "./taken-together";
@@ -49,7 +50,7 @@ export interface Planner {
  * ```
  */
 export function planner(plan: Plan, options: AssessOptions = {}): Planner {
-  return plannerOf(ownCopy(plan), planRulesOf(options));
+  return plannerOf(ownCopy(plan), planRulesOf(usualRules(options), options));
 }
 
 /** @param knownBefore - What is known of a plan from which this one came. */

@@ -5,7 +5,7 @@ import { type Judgement, silent } from "./engine/judgement";
 import type { AnyFinding } from "./engine/rule/finding";
 import { gravity } from "./engine/rule/weight";
 import type { Subject } from "./engine/subject";
-import { exclusionOf } from "./exclusion";
+import { mayExclude, mustExclude } from "./exclusion";
 import type { Outcome, Verdict } from "./verdict";
 
 /** What all judgements come to. */
@@ -42,7 +42,9 @@ export function takenTogether(
         .map((finding) => (restsOnStandIn(finding, subjects) ? asUncertain(finding) : finding));
   const best = greatest(judgements, (judgement) => judgement.least);
   const worst = greatest(judgements, (judgement) => judgement.greatest);
-  const { always, ever } = best < gravity.blocking ? exclusionOf(judgements) : { always: false, ever: false };
+  const isOutOfReach = best === gravity.blocking || mustExclude(judgements);
+  const mayFail =
+    worst === gravity.blocking || excluding.length > 0 || isOutOfReach || mayExclude(judgements);
   const adopted = Math.max(greatest(judged, gravityOf), greatest(excluding, gravityOf));
   const isOpen = excluding.some(({ weight }) => weight === "advisory");
   const undetermined =
@@ -50,8 +52,8 @@ export function takenTogether(
   return {
     outcome: undetermined ? "undetermined" : outcomeOf(adopted),
     bounds: {
-      atBest: outcomeOf(always ? gravity.blocking : best),
-      atWorst: outcomeOf(ever || excluding.length > 0 ? gravity.blocking : worst),
+      atBest: outcomeOf(isOutOfReach ? gravity.blocking : best),
+      atWorst: outcomeOf(mayFail ? gravity.blocking : worst),
     },
     judged,
     excluding,

@@ -15,8 +15,8 @@ export const schoenerOf: WidthFormula = ({ a, b, shared }) => shared / Math.max(
  * another value, and so does counting use in bins: of 20 to 26 °C and 24 to 28 °C this gives 1/3, and bins of one whole
  * degree 3/7.
  *
- * Source: the R package spaa, niche.overlap.pair, which names the formula after him: Schoener, T. W. (1970) Nonsynchronous
- * spatial overlap of lizards in patchy habitats, Ecology 51: 408–418 (this reference from memory).
+ * Source: Schoener, T. W. (1970) Nonsynchronous spatial overlap of lizards in patchy habitats, Ecology 51: 408–418, as the
+ * R packages FSAmisc (dietOverlap, by D. H. Ogle) and spaa (niche.overlap.pair) give formula and reference.
  *
  * @param a A range, in any unit.
  * @param b A range, in the unit of `a`.

@@ -10,8 +10,9 @@ export const simpsonOf: WidthFormula = ({ a, b, shared }) => shared / Math.min(a
  * Formula: s / min(a, b), of widths a and b that share s. Of sets it is also called the Szymkiewicz–Simpson or overlap
  * coefficient; what statistics calls the coefficient of overlapping is another measure, {@link schoener}.
  *
- * Source (from memory): Simpson, G. G. (1960) Notes on the measurement of faunal resemblance, American Journal of Science
- * 258-A: 300–311, with widths in place of counts of species.
+ * Source: Simpson, G. G. (1960) Notes on the measurement of faunal resemblance, American Journal of Science 258-A: 300–311,
+ * as the R package proxy (similarities.R) gives formula and reference, with widths in place of counts of species; the same
+ * formula in Palaeontologia Electronica 14(1) of 2011, article 238, table 1.
  *
  * @param a A range, in any unit.
  * @param b A range, in the unit of `a`.

@@ -16,8 +16,10 @@ export {
 } from "./describe/describe";
 export type { Figure } from "./figure";
 export { english } from "./messages/english";
+export { german } from "./messages/german";
 export type {
   Messages,
+  Place,
   RuleSentences,
   SpelledWords,
   Told,

@@ -52,12 +52,12 @@ function wrapped(text: string, first: string, further: string): string {
 const pieces = (word: string) => word.match(/.{1,78}/gu) ?? [word];
 
 /**
- * Text without line breaks, control characters or marks that turn the direction of reading. Joiners stay: some scripts
- * need them.
+ * Text without line breaks, control characters or marks that turn the direction of reading. Joiners stay, since some
+ * scripts need them, and so do the spaces at which no line may break.
  */
 export function oneLine(text: string): string {
   return text
     .replaceAll(/(?:(?![\u200c\u200d])\p{C})+/gu, " ")
-    .replaceAll(/\s+/g, " ")
+    .replaceAll(/[^\S\u00a0\u202f]+/g, " ")
     .trim();
 }

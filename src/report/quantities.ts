@@ -56,7 +56,8 @@ const systems: Readonly<Record<UnitSystem, Units>> = { metric, us, imperial };
 export type WriteQuantity = (figure: Figure | undefined) => string;
 
 /** How figures are written in a language and a system of units. Refuses an unknown system. */
-export function quantityWriter({ language, ranges, units }: Messages, system: UnitSystem): WriteQuantity {
+export function quantityWriter(messages: Messages, system: UnitSystem): WriteQuantity {
+  const { language, ranges, units, beforeUnit } = messages;
   if (!Object.hasOwn(systems, system)) {
     throw refusal("units", `one of ${Object.keys(systems).join(", ")}`, system, "word");
   }
@@ -66,7 +67,7 @@ export function quantityWriter({ language, ranges, units }: Messages, system: Un
     const { unit = "", value, by, min, max } = figure;
     const [name, change] = shownIn(systems[system], unit);
     const symbol = name === undefined ? unit : units[name];
-    const suffix = symbol && ` ${symbol}`;
+    const suffix = symbol && beforeUnit + symbol;
     const text = (number: number) => written(change(number));
     const whole = (number: number) => written(Math.round(change(number)));
     if (value !== undefined && by !== undefined) return ranges.across(whole(value), whole(by), suffix);

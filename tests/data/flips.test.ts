@@ -42,6 +42,22 @@ describe("the gravest flip comes first", () => {
     ]);
   });
 
+  test("the gravest dozen with their reasons", () => {
+    const why = ({ after }: { readonly after: Judgement }) => [`  because of ${after.name}`];
+    expect(tellFlips(before, after, why).slice(0, 2)).toStrictEqual([
+      "to fine: unsuitable → suitable; no longer blocking predation",
+      "  because of to fine",
+    ]);
+    const many = Array.from({ length: 15 }, (_, index) => `pair ${index}`);
+    const told = tellFlips(
+      all(...many.map((name) => judged(name, "suitable"))),
+      all(...many.map((name) => judged(name, "unsuitable"))),
+      why,
+    );
+    expect(told.filter((line) => line.startsWith("  because"))).toHaveLength(12);
+    expect(told).toHaveLength(15 + 12 + 1);
+  });
+
   test("what is new and what is gone is counted", () => {
     expect(tellFlips(before, after).slice(-2)).toStrictEqual([
       "5 of 7 verdicts differ.",

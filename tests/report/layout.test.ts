@@ -93,8 +93,15 @@ describe("text in Markdown", () => {
     );
   });
 
-  test("keeps what joins letters, and letters of every script", () => {
-    for (const text of ["می\u200cخواهم", "👨\u200d👩\u200d👧", "ネオンテトラ", "Zebrabärbling"]) {
+  test("keeps what joins letters, letters of every script, and spaces at which no line breaks", () => {
+    for (const text of [
+      "22\u202f°C",
+      "22\u00a0°C",
+      "می\u200cخواهم",
+      "👨\u200d👩\u200d👧",
+      "ネオンテトラ",
+      "Zebrabärbling",
+    ]) {
       expect(escaped(text)).toBe(text);
       expect(plainText([{ lead: [text] }])).toBe(text);
     }

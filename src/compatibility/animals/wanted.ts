@@ -1,9 +1,14 @@
 import type { Kin } from "../../plan";
-import type { TraitValue } from "../../species";
+import type { TraitPath, TraitValue } from "../../species";
 import { leastNumber } from "./least-number";
 
 /** What tells how many of a species are wanted; without one of them more may be wanted than is known. */
 export const wantedBy = ["social.group", "social.living", "social.femalesPerMale"] as const;
+
+/** These traits, with what tells how many are wanted; a call, so that bundlers can leave out whoever lists them. */
+export const besideWanted = <const Traits extends readonly TraitPath[]>(
+  ...traits: Traits
+): readonly [...Traits, ...typeof wantedBy] => [...traits, ...wantedBy];
 
 type Counted = { readonly party: { readonly kin: Kin } } & {
   readonly [Path in (typeof wantedBy)[number]]?: TraitValue<Path>;

@@ -1,14 +1,12 @@
 import type { ThresholdValues } from "../threshold-values";
 import { answerOf } from "./judge";
+import { adopted, plainView } from "./plain-view";
 import type { PartyRole } from "./rule/finding";
 import type { PairRule } from "./rule/rule";
 import { decidingBy } from "./seen";
 import type { Standing } from "./standing";
 import type { Subject } from "./subject";
-import { type View, viewOf } from "./view";
-import type { ReadTrait } from "./worlds";
-
-const adopted: ReadTrait = ({ possible }) => possible[0]?.value;
+import type { View } from "./view";
 
 /**
  * What a rule answers of pairs on the adopted values alone. It sees each of them as often as it likes at the price of once:
@@ -30,7 +28,9 @@ export function adoptedAnswers(
 function seenAs(rule: PairRule, role: PartyRole): (subject: Subject) => View {
   const views = new Map<Subject, View>();
   return (subject) => {
-    const view = views.get(subject) ?? viewOf(rule, role, subject, adopted, adopted);
+    const known = views.get(subject);
+    if (known) return known;
+    const view = plainView(rule, role, subject);
     views.set(subject, view);
     return view;
   };

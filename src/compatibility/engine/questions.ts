@@ -53,8 +53,7 @@ export function missingQuestions(rule: Rule, read: readonly Reading[], couldBe =
 
 /** What was read and on which sources differ. */
 export function disputedQuestions(rule: Rule, read: readonly Reading[], couldBe = gravest(rule.mayYield)) {
-  return read.flatMap(({ subject, trait, possible, varies }): readonly OpenQuestion[] => {
-    const values = distinct(possible.map(({ value }) => value));
+  return read.flatMap(({ subject, trait, values, varies }): readonly OpenQuestion[] => {
     if (values.length < 2) return [];
     if (varies) return [{ rule: rule.id, of: subject.index, reason: "individual", couldBe }];
     return [{ rule: rule.id, of: subject.index, trait, reason: "disputed", values, couldBe }];
@@ -67,10 +66,6 @@ export function unstatedQuestions(rule: Rule, plan: CheckedPlan, couldBe = grave
   return reads
     .filter((name) => isFact(name) && readPlan(plan, name) === undefined)
     .map((name): OpenQuestion => ({ rule: id, input: name as FactName, reason: "not-given", couldBe }));
-}
-
-function distinct(values: readonly unknown[]): readonly unknown[] {
-  return [...new Map(values.map((value) => [JSON.stringify(value), value])).values()];
 }
 
 /** What the plan does not say, of the conditions that hang on it. */

@@ -36,15 +36,17 @@ export function standingOf(
   read: ReadTrait,
 ): Standing {
   refuseUndeclared(rule, given);
-  const { about, ...answer } = given;
+  const { about } = given;
   const [first, second] = about === undefined ? sides : sides.slice(about, about + 1);
-  const concerned = { answer, from: first?.index, to: second?.index };
-  const count = (plan?.subjects ?? sides).length;
-  if (answer.weight === "blocking" && answer.instead)
-    return { ...concerned, instead: located(rule, answer.instead, concerned, count), state: "unmet" };
-  if (answer.weight !== "restricting") return { ...concerned, state: "unmet" };
-  const condition = located(rule, answer.condition, concerned, count);
-  return { ...concerned, condition, state: plan ? stateOf(condition, plan, read) : "unmet" };
+  const concerned = { answer: given, from: first?.index, to: second?.index, state: "unmet" } as const;
+  const within = (plan?.subjects ?? sides).length;
+  if (given.weight === "restricting") {
+    const condition = located(rule, given.condition, concerned, within);
+    return { ...concerned, condition, state: plan ? stateOf(condition, plan, read) : "unmet" };
+  }
+  return given.weight === "blocking" && given.instead
+    ? { ...concerned, instead: located(rule, given.instead, concerned, within) }
+    : concerned;
 }
 
 /** A condition with the index of its party and the unit of its numbers; refused where no plan could be held to it. */

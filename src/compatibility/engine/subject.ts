@@ -23,6 +23,8 @@ interface KnownTrait {
   readonly fact: Fact<unknown> | undefined;
   /** What it may be, the adopted value first; nothing where it is unknown. */
   readonly possible: readonly Possible[];
+  /** The values that it may have, each once. */
+  readonly values: readonly unknown[];
   /** Whether individuals differ in it, and the plan does not say what these are like. */
   readonly varies: boolean;
 }
@@ -108,11 +110,8 @@ function knownTrait(species: SpeciesProfile, temper: TemperOf, path: TraitPath):
     fact !== undefined &&
     factAt(species, "temperament.varies")?.value !== false;
   const stated = fact ? standingValues(path, fact) : [];
-  return {
-    fact,
-    varies,
-    possible: numbered(stated.map((values) => ofIndividuals(path, values, temper, varies))),
-  };
+  const possible = numbered(stated.map((values) => ofIndividuals(path, values, temper, varies)));
+  return { fact, varies, possible, values: distinct(possible.map(({ value }) => value)) };
 }
 
 /** The values that a source supports, as individuals of a temper have them; where individuals differ, theirs beside them. */

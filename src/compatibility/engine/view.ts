@@ -44,6 +44,12 @@ export function viewOf(
   return view as unknown as View;
 }
 
+/** The traits that a view shows. */
+export const traitsOf = (view: View): readonly TraitPath[] =>
+  Object.keys(Object.getOwnPropertyDescriptors(Object.getPrototypeOf(view))).filter(
+    (name): name is TraitPath => name !== "constructor",
+  );
+
 const source = Symbol("where the traits are read");
 
 /** A side of a rule: a party, with a property a trait. */

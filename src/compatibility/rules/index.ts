@@ -1,3 +1,8 @@
+/**
+ * The library's rules by name, for those who judge by some of them: a bundle holds those that are named.
+ *
+ * @packageDocumentation
+ */
 import { frozen } from "../../frozen";
 import type { PairRule, PlanRule } from "../engine/rule/rule";
 import { actsLookAlike } from "./pair/acts-look-alike";
@@ -104,3 +109,52 @@ export const planRules = /* @__PURE__ */ frozen([
   cautionLaw,
   cautionRelease,
 ] as const satisfies readonly PlanRule[]);
+
+export { actsLookAlike } from "./pair/acts-look-alike";
+export { actsOthers } from "./pair/acts-others";
+export { actsOwnKind } from "./pair/acts-own-kind";
+export { feedingCompetition } from "./pair/feeding-competition";
+export { finNipping } from "./pair/fin-nipping";
+export { flow } from "./pair/flow";
+export { furnishing } from "./pair/furnishing";
+export { generalHardness } from "./pair/general-hardness";
+export { interbreeding } from "./pair/interbreeding";
+export { mucusGrazing } from "./pair/mucus-grazing";
+export { ph } from "./pair/ph";
+export { predation } from "./pair/predation";
+export { salinity } from "./pair/salinity";
+export { shyness } from "./pair/shyness";
+export { sizeAndPace } from "./pair/size-and-pace";
+export { temperature } from "./pair/temperature";
+export { territoryContest } from "./pair/territory-contest";
+export { cautionDevices } from "./plan/caution-devices";
+export { cautionElectricity } from "./plan/caution-electricity";
+export { cautionFloor } from "./plan/caution-floor";
+export { cautionHazards } from "./plan/caution-hazards";
+export { cautionLaw } from "./plan/caution-law";
+export { cautionRelease } from "./plan/caution-release";
+export { cautionZoonoses } from "./plan/caution-zoonoses";
+export { cover } from "./plan/cover";
+export { feeding } from "./plan/feeding";
+export { filterNitrogen } from "./plan/filter-nitrogen";
+export { flowPlaces } from "./plan/flow-places";
+export { footprint } from "./plan/footprint";
+export { ground } from "./plan/ground";
+export { groupSize } from "./plan/group-size";
+export { height } from "./plan/height";
+export { hidingPlaces } from "./plan/hiding-places";
+export { lid } from "./plan/lid";
+export { longestRun } from "./plan/longest-run";
+export { openWater } from "./plan/open-water";
+export { oxygen } from "./plan/oxygen";
+export { plants } from "./plan/plants";
+export { plantsAtRisk } from "./plan/plants-at-risk";
+export { sensitive } from "./plan/sensitive";
+export { settlingCompany } from "./plan/settling-company";
+export { sexRatio } from "./plan/sex-ratio";
+export { territories } from "./plan/territories";
+export { waterHardness } from "./plan/water-hardness";
+export { waterPh } from "./plan/water-ph";
+export { waterSalinity } from "./plan/water-salinity";
+export { waterTemperature } from "./plan/water-temperature";
+export { zones } from "./plan/zones";

@@ -54,7 +54,7 @@ function told(alike: Alike, teller: Teller, messages: Messages): readonly string
   const [{ rule }] = alike;
   if (rule === "caution-hazards") return [teller.hazards(alike)];
   if (rule !== "caution-law") return [teller.findings(alike)];
-  const { who } = teller.named(alike.map(({ from }) => from));
+  const { whom } = teller.named(alike.map(({ from }) => from));
   const entries = alike.flatMap((finding) => {
     const laws = measured(finding, "laws");
     return typeof laws === "number" ? laws : [];
@@ -62,11 +62,12 @@ function told(alike: Alike, teller: Teller, messages: Messages): readonly string
   if (entries.length > 0)
     return [
       messages.lawsSomewhere(
-        who,
+        whom,
         entries.reduce((sum, next) => sum + next),
       ),
     ];
   const each = [...new Set(alike.map((finding) => teller.findings([finding])))];
   if (each.length <= mostLaws) return each;
-  return [messages.laws(who, teller.listed(alike.map((one) => String(measured(one, "jurisdiction") ?? ""))))];
+  const places = alike.map((one) => String(measured(one, "jurisdiction") ?? ""));
+  return [messages.laws(whom, [...new Set(places)])];
 }

@@ -1,4 +1,5 @@
-import type { Finding, JointCondition, Verdict } from "../../compatibility";
+import type { Finding, JointCondition, Verdict, Weight } from "../../compatibility";
+import type { FactName } from "../../plan";
 import { demandsOf } from "../matters/matters";
 import { isFarTooSmall, isOfRoom, isPastLimit } from "../matters/order";
 import type { Messages } from "../messages/messages";
@@ -23,8 +24,25 @@ export function headline(verdict: Verdict, teller: Teller, messages: Messages): 
     individuals: outcome === "undetermined" ? teller.named(undecided.map(({ of }) => of)).who : "",
   });
   const certain = atBest === atWorst && atBest === outcome;
-  return [[answer, ...(certain ? [] : [messages.bounds(atBest, atWorst, outcome)])].join(" ")];
+  const first = outcome === "unsuitable" ? [] : unsaidFacts(verdict);
+  return [
+    [answer, ...(certain ? [] : [messages.bounds(atBest, atWorst, outcome)])].join(" "),
+    ...(first.length > 0 ? [messages.measureFirst(first)] : []),
+  ];
 }
+
+/** How many facts are asked for first. */
+const mostAsked = 3;
+
+/** What the plan does not say and would decide most. */
+function unsaidFacts({ open }: Verdict): readonly FactName[] {
+  const asked = open.flatMap((question) =>
+    question.reason === "not-given" && decisive.includes(question.couldBe) ? [question.input] : [],
+  );
+  return [...new Set(asked)].slice(0, mostAsked);
+}
+
+const decisive: readonly Weight[] = ["blocking", "restricting"];
 
 /** Whether nothing but the length and the floor of the tank rules it out. */
 export function onlyTooSmall({ findings }: Verdict): boolean {
@@ -42,7 +60,7 @@ function clashOf({ parties, findings }: Verdict, teller: Teller): readonly [stri
   const clashes = new Set(blocking.map((finding) => idsOf(finding).join(" ")));
   const [first] = blocking;
   if (!first || clashes.size !== 1 || new Set(parties.map(({ id }) => id)).size < 3) return undefined;
-  const [one, other] = [teller.named([first.from]).who, teller.named([first.to]).who];
+  const [one, other] = [teller.named([first.from]).whom, teller.named([first.to]).whom];
   return one && other && one !== other ? [one, other] : undefined;
 }
 

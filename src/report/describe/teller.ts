@@ -8,7 +8,7 @@ import type {
 } from "../../compatibility";
 import type { TraitPath } from "../../species";
 import type { Figure } from "../figure";
-import type { Messages, Told, ToldCondition, ToldRoom } from "../messages/messages";
+import type { Messages, Place, Told, ToldCondition, ToldRoom } from "../messages/messages";
 import { capitalised, nameIn } from "../names";
 import { traitText } from "../profile/trait-text";
 import { quantityWriter, type UnitSystem } from "../quantities";
@@ -19,6 +19,8 @@ export type Alike = readonly [Finding, ...Finding[]];
 /** Some parties by name, with the number of their verb. */
 interface Named {
   readonly who: string;
+  /** The same as the object of a verb. */
+  readonly whom: string;
   readonly many: boolean;
 }
 
@@ -41,7 +43,7 @@ export interface Teller {
   readonly capital: (text: string) => string;
   /** Phrases as one sentence without a capital; empty where there are none. */
   readonly sentence: (phrases: readonly string[]) => string;
-  readonly room: (told: Omit<ToldRoom, "who" | "many"> & Named) => string;
+  readonly room: (told: Omit<ToldRoom, keyof Named> & Named) => string;
   /** On whom findings fall; empty where that is whoever is there. */
   readonly sufferers: (findings: readonly Finding[]) => string;
   /** Those of a hazard. */
@@ -69,11 +71,16 @@ export function tellerOf(verdict: Verdict, messages: Messages, units: UnitSystem
 
   const named = (indices: readonly (number | undefined)[]): Named => {
     const parties = [...new Set(indices)].flatMap((index) => partyAt(index) ?? []);
-    const texts = new Set(
-      parties.map((party) => (isOne(party) ? messages.this(bare(party)) : several(party))),
-    );
+    const textsAs = (place: Place) => [
+      ...new Set(parties.map((party) => (isOne(party) ? messages.this(bare(party), place) : several(party)))),
+    ];
+    const texts = textsAs("subject");
     const [first] = parties;
-    return { who: listed([...texts]), many: texts.size > 1 || (first !== undefined && !isOne(first)) };
+    return {
+      who: listed(texts),
+      whom: listed(textsAs("object")),
+      many: texts.length > 1 || (first !== undefined && !isOne(first)),
+    };
   };
   const lengthOf = (party: VerdictParty | undefined) =>
     party?.length === undefined ? "" : figure({ value: party.length, unit: "cm" });
@@ -84,7 +91,8 @@ export function tellerOf(verdict: Verdict, messages: Messages, units: UnitSystem
     const from = new Set(alike.map((one) => one.from));
     const others = [...verdict.parties.keys()].filter((index) => !from.has(index));
     const isAll = others.length >= manyOthers && others.every((index) => to.has(index));
-    return isAll ? { who: messages.theOthers, many: true } : named([...to]);
+    const all = { who: messages.theOthers, whom: messages.theOthers, many: true };
+    return isAll ? all : named([...to]);
   };
 
   const clauseOf = (alike: Alike, before?: Alike) => {
@@ -97,8 +105,10 @@ export function tellerOf(verdict: Verdict, messages: Messages, units: UnitSystem
     const told = {
       weight: finding.weight,
       from: from.who,
+      fromObject: from.whom,
       fromMany: from.many,
       to: to.who,
+      toObject: to.whom,
       toMany: to.many,
       oneKind: alike.every(({ from: one, to: other }) => named([one]).who === named([other]).who),
       again: before !== undefined && isAbout(alike, before),
@@ -118,9 +128,10 @@ export function tellerOf(verdict: Verdict, messages: Messages, units: UnitSystem
   const clause = ({ on, of, wanted, aim }: AimedCondition) => {
     const [words, range] = "oneOf" in wanted ? [wanted.oneOf, {}] : [[], wanted];
     const party = partyAt(of);
-    const { who, many: areMany } = named([of]);
+    const { who, whom, many: areMany } = named([of]);
     const told: ToldCondition = {
       of: who,
+      ofObject: whom,
       many: areMany,
       one: party ? bare(party) : "",
       several: party ? several(party) : "",

@@ -1,6 +1,7 @@
 import type { Finding, JointCondition, RuleId, Verdict } from "../../compatibility";
 import type { FactName } from "../../plan";
 import type { Alike } from "../describe/teller";
+import { ofBothSexes } from "./both-sexes";
 import { gravestFirst, isOfRoom, isOfYoung, rankOf } from "./order";
 
 /** Findings that differ only in what is left out of account are told in one sentence. */
@@ -71,7 +72,8 @@ const waterOf: Readonly<Record<string, FactName>> = {
 };
 
 /** What is told of the findings: of what one does to another only the gravest, and nothing twice. */
-function worthTelling({ findings, parties }: Verdict): readonly Finding[] {
+function worthTelling({ findings: all, parties }: Verdict): readonly Finding[] {
+  const findings = ofBothSexes(all);
   const speciesOf = (index: number | undefined) => (index === undefined ? "" : parties[index]?.id);
   const towards = ({ from, to }: Finding) => `${speciesOf(from)} ${speciesOf(to ?? from)}`;
   const gravestDeeds = new Map<string, Finding>();
@@ -158,7 +160,7 @@ export function reasonsFor({ conditions, findings: all }: Demand): readonly Alik
   const decisive = telling.filter((finding) =>
     conditions.some((condition) => asksAsMuch(finding, condition)),
   );
-  return folded(gravestFirst(decisive.length > 0 ? decisive : telling), overParties);
+  return folded(gravestFirst(ofBothSexes(decisive.length > 0 ? decisive : telling)), overParties);
 }
 
 /** Whether a finding says of both sexes what another says of one. */

@@ -1,9 +1,23 @@
 import type { Measures, Quantity, WordKind, Words } from "../../compatibility";
 import { frozen } from "../../frozen";
-import { type FactName, facts } from "../../plan";
+import { facts } from "../../plan";
 import { classLists, traitLabels } from "../../species/inner";
 import type { Figure } from "../figure";
 import type { Messages, Told, ToldCondition, ToldRoom, ToldWater } from "./messages";
+import {
+  sentenceCase as capital,
+  choicesOfFood,
+  halfUp,
+  isMeasurable,
+  rightThings,
+  saidOnce,
+  scientificOf,
+  spaced,
+  square,
+  stopped,
+  type Things,
+  upwards,
+} from "./sentences";
 
 const basis: Messages["basis"] = {
   published: "published",
@@ -84,12 +98,6 @@ function plannedWater(water: keyof typeof at) {
       : text;
   };
 }
-
-/** A sentence with its capital. */
-const capital = (text: string) => text.charAt(0).toUpperCase() + text.slice(1);
-
-/** A sentence in which something stands in place of its full stop. */
-const stopped = (text: string, by: string) => text.replace(/\.(?=[^\p{L}\d]*$)/u, by);
 
 const yours = (is: string, figure: string) => figure && `; yours ${is} ${figure}`;
 
@@ -209,20 +217,7 @@ const hazards: Messages["hazards"] = (hazard, of) => {
 
 /** How long those are that are measurably long. */
 const shownLength = (length: Figure | undefined, figure: (length: Figure | undefined) => string) =>
-  (length?.value ?? 0) >= 0.5 ? ` of ${figure(length)}` : "";
-
-/** A square as large as an area, its sides in steps of 5 cm. */
-function square(area: Figure | undefined): Figure | undefined {
-  if (area?.value === undefined) return area;
-  const side = Math.ceil(Math.sqrt(area.value) / 5 - 0.001) * 5;
-  return { value: side, by: side, unit: "cm" };
-}
-
-/** A length to grow to, in steps of half a centimetre: a reader cannot measure more closely. */
-const upwards = (length: Figure | undefined) =>
-  length?.value === undefined ? length : { ...length, value: halfUp(length.value) };
-
-const halfUp = (cm: number) => Math.ceil(cm * 2 - 0.001) / 2;
+  isMeasurable(length) ? ` of ${figure(length)}` : "";
 
 function predation(told: Told<Measures["predation"]>): string {
   const { from, fromMany, to, toMany, oneKind, weight, measures, figure } = told;
@@ -326,21 +321,16 @@ const feedingHours: Readonly<Record<Words["light"], string>> = {
   night: "after dark",
 };
 
-/** How food reaches an animal, if a choice is about that. */
-function wayOf(choice: string): string | undefined {
-  const ways: Readonly<Record<string, string>> = {
-    ...feedingPlaces,
-    ...feedingHours,
-    apart: "where the quicker ones do not get at it",
-  };
-  return Object.hasOwn(ways, choice) ? ways[choice] : undefined;
-}
+/** How food reaches an animal. */
+const feedingWays: Readonly<Record<string, string>> = {
+  ...feedingPlaces,
+  ...feedingHours,
+  apart: "where the quicker ones do not get at it",
+};
 
 /** `give neon tetras frozen food where and when they feed`, `let food reach neon tetras after dark`. */
 function fedWith({ of, many, words }: ToldCondition): string {
-  const choices = words.map(String);
-  const given = boughtOf(choices.filter((choice) => wayOf(choice) === undefined));
-  const reached = choices.flatMap((choice) => wayOf(choice) ?? []);
+  const { given, reached } = choicesOfFood(words, foods, feedingWays);
   return [
     given.length > 0 &&
       `give ${of} ${anyOf(given)} where and when ${they(many)} ${verb(many, "feeds", "feed")}`,
@@ -348,13 +338,6 @@ function fedWith({ of, many, words }: ToldCondition): string {
   ]
     .filter(Boolean)
     .join(", or ");
-}
-
-/** What a keeper can buy or grow of some foods, else all of them. */
-function boughtOf(choices: readonly string[]): readonly string[] {
-  const bought = ["dry", "frozen", "live", "fallen-insects", "algae", "plants", "wood"];
-  const known = bought.filter((food) => choices.includes(food));
-  return (known.length > 0 ? known : choices).map((food) => foods[food] ?? spaced(food));
 }
 
 const sensitivities: Readonly<Record<Words["sensitivity"], (who: string, many: boolean) => string>> = {
@@ -384,7 +367,7 @@ const groundOf = (words: { readonly value: readonly Words["ground"][] } | undefi
 const groundWord = (word: string) => (word === "bare" ? "bare glass" : spaced(word));
 
 /** The facts of a plan in a word or two, and what they are part of. */
-const things: Readonly<Record<FactName, readonly [fact: string, part: string]>> = {
+const things: Things = {
   "tank.longestRun": ["length", "tank"],
   "tank.footprint": ["floor", "tank"],
   "tank.height": ["height", "tank"],
@@ -418,14 +401,6 @@ const things: Readonly<Record<FactName, readonly [fact: string, part: string]>> 
   "group.company": ["calm company", "company"],
   "group.offerings": ["food", "food"],
 };
-
-/** What of a plan is right: parts where nothing of them is wrong, else facts. */
-function rightThings(right: readonly FactName[], wrong: ReadonlySet<FactName>): readonly string[] {
-  const spoilt = new Set([...wrong].map((fact) => things[fact][1]));
-  const wrongThings = new Set([...wrong].map((fact) => things[fact][0]));
-  const named = right.map((fact) => things[fact][spoilt.has(things[fact][1]) ? 0 : 1]);
-  return [...new Set(named)].filter((thing) => !wrongThings.has(thing));
-}
 
 const restsOn: Messages["basis"] = {
   published: "published",
@@ -523,8 +498,6 @@ function wordIn(kind: string, word: string): string {
   return (Object.hasOwn(own, word) ? own[word] : undefined) ?? spaced(word);
 }
 
-const spaced = (word: string) => word.replaceAll("-", " ");
-
 const waters = ({ temperature, pH, hardness, salinity }: Omit<ToldWater, "kinds" | "current">) =>
   [
     temperature,
@@ -533,12 +506,7 @@ const waters = ({ temperature, pH, hardness, salinity }: Omit<ToldWater, "kinds"
     salinity && `salinity ${salinity}`,
   ].filter(Boolean);
 
-/** How a share of the tank is seen is said once in a sentence. */
-const onceAbove = (text: string) => {
-  const [first = "", ...further] = text.split(seenFromAbove);
-  return further.length > 1 ? first + seenFromAbove + further.join("") : text;
-};
-
+/** How a share of the tank is seen, which is said once in a sentence. */
 const seenFromAbove = ", seen from above,";
 
 const lawsSomewhere = (who: string, entries: number) =>
@@ -549,7 +517,7 @@ export const english: Messages = /* @__PURE__ */ frozen(/* @__PURE__ */ messages
 
 function messages(): Messages {
   return {
-    language: "en",
+    language: "en-GB",
     several: plural,
     theOthers: "all the others",
     this: (name) => `the ${name}`,
@@ -580,6 +548,8 @@ function messages(): Messages {
       const worst = atWorst !== outcome && `at worst ${told[atWorst as keyof typeof told]}`;
       return `${capital([best, worst].filter(Boolean).join(", "))}.`;
     },
+    measureFirst: (first) =>
+      `Measure or settle first: ${allOf([...new Set(first.map((fact) => things[fact][0]))])}.`,
     titles: {
       parties: "Animals",
       blocking: "Why not",
@@ -613,9 +583,8 @@ function messages(): Messages {
       const detail = [sexes.length > 0 ? sexes.join(" and ") : sex, young, size, nature]
         .filter(Boolean)
         .join(", ");
-      return [count, count === 1 ? name : several, `(${scientific}${detail && `; ${detail}`})`]
-        .filter(Boolean)
-        .join(" ");
+      const further = [name === scientific ? "" : scientific, detail].filter(Boolean).join("; ");
+      return [count, count === 1 ? name : several, further && `(${further})`].filter(Boolean).join(" ");
     },
     rules: {
       temperature: sharedWater("temperature"),
@@ -634,8 +603,8 @@ function messages(): Messages {
           `${to}, which ${verb(toMany, "looks", "look")} like ${their(fromMany)} own kind`,
       ),
       "acts-others": act(({ to }) => to),
-      "fin-nipping": ({ weight, from, fromMany, to }) => {
-        const text = `${from} ${verb(fromMany, "bites", "bite")} pieces out of the fins of ${to}`;
+      "fin-nipping": ({ weight, from, fromMany, to, oneKind }) => {
+        const text = `${from} ${verb(fromMany, "bites", "bite")} pieces out of the fins of ${oneKind ? `${their(fromMany)} own kind` : to}`;
         return weight === "blocking" ? `${text}: choose company that does not nip.` : `${text} now and then.`;
       },
       "mucus-grazing": ({ weight, from, fromMany, to, oneKind }) => {
@@ -778,7 +747,7 @@ function messages(): Messages {
     waterToHave: (told) => `Water: ${waters(told).join(", ")}; measure yours first.`,
     hazards,
     laws: (who, jurisdictions) =>
-      `Laws name ${who}: ${jurisdictions}. Read those of your place before you buy; the text in force decides.`,
+      `Laws name ${who}: ${allOf(jurisdictions)}. Read those of your place before you buy; the text in force decides.`,
     lawsSomewhere,
     ifItStarts:
       "break lines of sight with roots, stones or plants; take out the bully rather than its victim, return it last, into a rearranged tank, and have somewhere to rehome it.",
@@ -846,7 +815,7 @@ function messages(): Messages {
         `keep calm fish in the open water that neither eat ${several} nor are eaten by them`,
     },
     demand: (clauses, reasons) => {
-      const clause = onceAbove(clauses.join("; "));
+      const clause = saidOnce(clauses.join("; "), seenFromAbove);
       const [first, ...further] = reasons;
       const isPlain = further.length === 0 && !/[:;.] |;/.test(clause + first?.slice(0, -1));
       if (first && isPlain) return `${clause}: ${first}`;
@@ -884,8 +853,9 @@ function messages(): Messages {
         return `${said}${more}.`;
       },
     },
-    alreadyRight: (right, wrong) => `right as planned: ${allOf(rightThings(right, wrong))}.`,
+    alreadyRight: (right, wrong) => `right as planned: ${allOf(rightThings(things, right, wrong))}.`,
     closing: "Advice about typical animals; individuals vary: watch them, and have a second tank ready.",
+    beforeUnit: " ",
     ranges: {
       atLeast: (min, unit) => `at least ${min}${unit}`,
       atMost: (max, unit) => `at most ${max}${unit}`,
@@ -978,6 +948,7 @@ function messages(): Messages {
           [said.prey?.[prey] ?? spaced(prey), greatest && `up to ${size(greatest)}`]
             .filter(Boolean)
             .join(" "),
+        "reproduction.interbreedsWith": scientificOf,
       },
     },
   };

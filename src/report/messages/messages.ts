@@ -14,15 +14,22 @@ import type { Basis, Section, TraitPath, TraitValue } from "../../species";
 import type { Figure } from "../figure";
 import type { ShownUnit } from "../shown-unit";
 
+/** What a name is in its sentence: some languages decline it. */
+export type Place = "subject" | "object";
+
 /** What a sentence about a finding of a rule may use. Names are ready to be printed. */
 export interface Told<MeasuresOfRule> {
   readonly weight: Weight;
   /** The party or parties it starts from; empty for the tank. */
   readonly from: string;
+  /** The same as the object of a verb. */
+  readonly fromObject: string;
   /** Whether `from` takes the verb of several. */
   readonly fromMany: boolean;
   /** The party or parties it falls on; empty for the tank. */
   readonly to: string;
+  /** The same as the object of a verb. */
+  readonly toObject: string;
   /** Whether `to` takes the verb of several. */
   readonly toMany: boolean;
   /** Whether both are one species. */
@@ -43,6 +50,8 @@ export interface Told<MeasuresOfRule> {
 export interface ToldCondition {
   /** The party it is about; empty for the tank. */
   readonly of: string;
+  /** The same as the object of a verb. */
+  readonly ofObject: string;
   /** Whether `of` takes the verb of several. */
   readonly many: boolean;
   /** What one of the party is called, without an article. */
@@ -80,6 +89,8 @@ export interface ToldRoom {
   readonly weight: Weight;
   /** Who needs the room. */
   readonly who: string;
+  /** The same as the object of a verb. */
+  readonly whom: string;
   readonly many: boolean;
   /** Whether some of them have still to grow. */
   readonly growing: boolean;
@@ -109,7 +120,7 @@ export interface ToldHeadline {
   readonly tooSmall: boolean;
   /** The clause that says in which water they could live, where the planned one is all that is wrong. */
   readonly otherWater: string;
-  /** Two of several that cannot live together, if their clash is all that speaks against it. */
+  /** Two of several that cannot live together, as objects of a verb, if their clash is all that speaks against it. */
   readonly clash: readonly [string, string] | undefined;
   /** Those whose individual nature decides. */
   readonly individuals: string;
@@ -151,11 +162,13 @@ export interface Messages {
   /** Whoever else is in the tank, of three groups or more. */
   readonly theOthers: string;
   /** One that was named before. */
-  readonly this: (name: string) => string;
+  readonly this: (name: string, as: Place) => string;
   /** The answer. */
   readonly headline: (told: ToldHeadline) => string;
   /** What open questions could still make of the outcome: the best and the worst. */
   readonly bounds: (atBest: Outcome, atWorst: Outcome, outcome: Outcome) => string;
+  /** What the plan does not say and decides most, as a sentence. */
+  readonly measureFirst: (facts: readonly FactName[]) => string;
   /** `meanwhile` heads the signs where it should not be kept so; `deciding` heads what nobody can tell in advance and would rule it out; `besides` heads the conditions that would still stand if what blocks were solved, `unsaid` those on what the plan does not say. */
   readonly titles: Readonly<
     Record<
@@ -192,10 +205,10 @@ export interface Messages {
     hazard: Words["hazard"],
     of: readonly { readonly who: string; readonly many: boolean; readonly family: string }[],
   ) => string;
-  /** Laws that name a species, where they are too many to be told one by one. */
-  readonly laws: (who: string, jurisdictions: string) => string;
+  /** Laws that name a species, the object of a verb, where they are too many to be told one by one. */
+  readonly laws: (whom: string, jurisdictions: readonly string[]) => string;
   /** How many entries in the law name some species, where the plan does not say where it stands. */
-  readonly lawsSomewhere: (who: string, entries: number) => string;
+  readonly lawsSomewhere: (whom: string, entries: number) => string;
   /** What to do when chasing or biting begins. */
   readonly ifItStarts: string;
   /** The sentence for a rule of an app's own. */
@@ -239,7 +252,9 @@ export interface Messages {
   /** The facts of the plan that are as they should be, and those that are not, as a sentence. */
   readonly alreadyRight: (facts: readonly FactName[], wrong: ReadonlySet<FactName>) => string;
   readonly closing: string;
-  /** Figures with one end or two, each end already written; `unit` is empty or begins with a space. */
+  /** What stands between a figure and its unit. */
+  readonly beforeUnit: string;
+  /** Figures with one end or two, each end already written; `unit` is empty or begins with what stands before it. */
   readonly ranges: {
     /** `at least 60 cm`. */
     readonly atLeast: (min: string, unit: string) => string;

@@ -63,7 +63,7 @@ const columns = {
   saidBy: {
     type: "string",
     about:
-      "The keys of the sources that it comes from; empty for profiles of the catalog, which ship no sources.",
+      "Who says so, as the by of statements names them; empty for profiles of the catalog, which ship no sources.",
   },
 } as const;
 

@@ -8,7 +8,10 @@ export type VolumeUnit = "mL" | "L" | "m3" | "in3" | "ft3" | "qt-us" | "gal-us" 
 
 const cubicInch = 16_387_064; // (25.4 mm)³ = 16 387.064 mm³, and 1 mm³ = 1000 nL
 
-/** Nanolitres in each unit. US gallon: NIST Handbook 44, appendix C. Imperial gallon: Weights and Measures Act 1985 (UK); both from memory. */
+/**
+ * Nanolitres in each unit. US gallon: NIST Handbook 44, appendix C, units of capacity. Imperial gallon: Weights and Measures
+ * Act 1985 (UK), schedule 1, part IV, as made, in a transcript of its units.
+ */
 export const volume = /* @__PURE__ */ multiples<VolumeUnit>({
   mL: 1e6,
   L: 1e9,

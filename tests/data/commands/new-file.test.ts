@@ -11,7 +11,7 @@ test("a source, an observation and a law are started, and every question is aske
     ["law", "atlantis", "data/legal/atlantis.json", 5],
   ] as const;
   for (const [what, id, path, questions] of started) {
-    const answer = await startFile(root, what, id, new Date("2026-03-01"));
+    const answer = await startFile(root, what, id, { now: new Date("2026-03-01") });
     expect(answer.failed).toBe(false);
     expect(textOf(answer)).toContain(`${path} waits to be filled in.`);
     const told = textOf(await check(root, path));

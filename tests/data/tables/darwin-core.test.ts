@@ -10,7 +10,7 @@ import { releasedRows } from "../../../data/tables/data-package";
 
 const standard = (name: string) => readFile(join(root, "tests/tables/standards", name), "utf8");
 
-const rows = await releasedRows([]);
+const rows = releasedRows([]);
 const files = darwinCoreFiles(rows);
 const meta = files["meta.xml"] ?? "";
 const terms: Readonly<Record<string, { readonly terms: readonly string[] }>> = JSON.parse(

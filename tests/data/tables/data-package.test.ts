@@ -12,7 +12,7 @@ import { allSpecies } from "../../../src/catalog";
 import { allRecords } from "../../../src/evidence";
 import { type DataPackage, type DataResource, type Row, tables } from "../../../src/tables";
 
-const rows = await releasedRows(allSpecies.slice(0, 25));
+const rows = releasedRows(allSpecies.slice(0, 25));
 const files = dataPackageFiles(rows);
 const described: DataPackage = JSON.parse(files["datapackage.json"] ?? "");
 
@@ -45,6 +45,18 @@ describe("the descriptor", () => {
   });
 });
 
+test("the descriptor points to the terms of the figures, and names every source", () => {
+  expect(described).toMatchObject({ licenses: [{ path: "NOTICE.md" }] });
+  const { sources }: { readonly sources: readonly { readonly title: string; readonly path?: string }[] } =
+    JSON.parse(files["datapackage.json"] ?? "");
+  expect(sources).toHaveLength(rows.sources.length);
+  expect(sources.find(({ title }) => title.startsWith("Thermal tolerance of thirteen"))).toStrictEqual({
+    title: "Thermal tolerance of thirteen popular ornamental fish species (2019)",
+    path: "https://doi.org/10.1016/j.aquaculture.2018.11.041",
+  });
+  for (const { path } of sources) expect(path ?? "https://").toMatch(/^https?:\/\/[^<>\s]*$/);
+});
+
 function withField(field: object): object {
   const [first, ...others] = described.resources;
   return {
@@ -74,6 +86,13 @@ test.each(Object.entries(rows))(
     for (const row of held) expect(Object.keys(row)).toStrictEqual(columns);
   },
 );
+
+test.each(Object.entries(rows))("%s: no column is empty throughout", (name, held: readonly Row[]) => {
+  const columns = Object.keys(tables[name as keyof typeof rows].columns);
+  const empty = columns.filter((column) => held.every((row) => row[column] === null));
+  // Overlaps are those of the species; of their forms whoever asks makes them.
+  expect(empty).toStrictEqual(name === "overlaps" ? ["form", "otherForm"] : []);
+});
 
 test("no statement of a record is lost", () => {
   const count = (value: unknown): number =>
@@ -174,5 +193,14 @@ describe("a database", () => {
       JOIN statements USING ("taxonID", trait, meaning) JOIN sources USING ("sourceID")
       WHERE facts."taxonID" = 'puntigrus-tetrazona' AND trait = 'water.pH' AND statements.counts = 'used'`);
     expect(found).toStrictEqual([{ id: "fishbase" }]);
+  });
+
+  test("leads from every fact to who said it", async () => {
+    const unsaid = await ask(`
+      WITH voices AS (SELECT "factID", "taxonID", unnest(string_split("saidBy", ' | ')) AS "by" FROM facts)
+      SELECT "factID" FROM facts WHERE "saidBy" IS NULL
+      UNION SELECT "factID" FROM voices WHERE NOT EXISTS
+        (SELECT 1 FROM statements WHERE statements."taxonID" = voices."taxonID" AND statements."by" = voices."by")`);
+    expect(unsaid).toStrictEqual([]);
   });
 });

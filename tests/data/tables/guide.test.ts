@@ -10,12 +10,12 @@ import { allSpecies } from "../../../src/catalog";
 const guide = await readFile(join(root, "docs/guides/research.md"), "utf8");
 const queries = [...guide.matchAll(/^```sql\n(.*?)^```/gms)].map(({ 1: sql = "" }) => sql);
 
+const files = dataPackageFiles(releasedRows(allSpecies.slice(0, 40)));
 let folder: string;
 let connection: DuckDBConnection;
 
 beforeAll(async () => {
   folder = await mkdtemp(join(tmpdir(), "vivary-guide-"));
-  const files = dataPackageFiles(await releasedRows(allSpecies.slice(0, 40)));
   await Promise.all(Object.entries(files).map(([name, text]) => writeFile(join(folder, name), text)));
   connection = await (await DuckDBInstance.create(":memory:")).connect();
   await connection.run(`SET file_search_path = '${folder}'`);

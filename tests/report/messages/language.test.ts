@@ -2,7 +2,7 @@ import { fileURLToPath } from "node:url";
 import { build } from "esbuild";
 import { describe, expect, test } from "vitest";
 import type { Verdict } from "../../../src/compatibility";
-import { describeIn, english, profileMarkdownIn, sentenceIn } from "../../../src/report";
+import { describeIn, english, german, profileMarkdownIn, sentenceIn } from "../../../src/report";
 import { escaped } from "../../../src/report/layout";
 import { classes, factAt, type SpeciesProfile, traitTable } from "../../../src/species";
 import { everyKind, pairVerdicts, planVerdicts } from "../verdicts";
@@ -53,6 +53,13 @@ describe("no word of a report lives outside the language", () => {
     }
   });
 
+  test("and one that does would be found", () => {
+    for (const verdict of some(verdicts, 40)) {
+      const told = describeIn({ ...pseudo, closing: "Watch them." }, verdict);
+      expect(unmarked(told).trim()).toMatch(/Watch them\.$/);
+    }
+  });
+
   test("and what English says without marks is English", () => {
     for (const verdict of some(verdicts, 20)) {
       const bare = describeIn(pseudo, verdict, { format: "markdown" }).replaceAll(/[⟦⟧]/gu, "");
@@ -96,6 +103,30 @@ const explanations = [
   ...Object.values(traitTable).flatMap(({ label, about }) => [label, about].filter(isProse)),
   ...textsIn(Object.values(classes)).filter(isProse),
 ];
+
+/** What stands in German alone. */
+const germanTexts = [
+  ...textsIn(german).filter(isProse),
+  ...["Wo nichts anderes steht", "das Wasser bei ", "Fehlerstromschutzschalter", "garnele", "Elfenbeinküste"],
+].filter((text) => !englishTexts.includes(text));
+
+describe("an app in English", () => {
+  test("ships no German", async () => {
+    const code = await shipped(["describe", "sentence", "profileMarkdown"]);
+    expect(germanTexts.length).toBeGreaterThan(30);
+    expect(germanTexts.filter((text) => code.includes(text))).toEqual([]);
+  });
+});
+
+describe("an app in German", () => {
+  test("ships German and no English", async () => {
+    const code = await shipped(["describeIn", "sentenceIn", "profileMarkdownIn", "german"]);
+    const ids = Object.keys(german.signs);
+    expect(englishTexts.filter((text) => !ids.includes(text) && code.includes(text))).toEqual([]);
+    expect(explanations.filter((text) => code.includes(text))).toEqual([]);
+    expect(germanTexts.filter((text) => !code.includes(text))).toEqual([]);
+  });
+});
 
 describe("an app that brings its own language", () => {
   test("ships no English", async () => {

@@ -1,9 +1,9 @@
-import { InvalidInputError, type Problem } from "../../../errors";
+import { InvalidInputError } from "../../../errors";
 import { frozen } from "../../../frozen";
 import type { PlanReadings } from "../../../plan/inner";
 import type { ThresholdName } from "../../threshold-values";
 import type { MeasureKinds } from "./measures";
-import type { Rule, RuleWay, SideTraits, TypedRule } from "./rule";
+import type { RuleWay, SideTraits, TypedRule } from "./rule";
 import { ruleProblems } from "./rule-problems";
 import type { Weight } from "./weight";
 
@@ -51,24 +51,4 @@ export function defineRule<
   const problems = ruleProblems(rule, ["rule"]);
   if (problems.length > 0) throw new InvalidInputError(problems);
   return frozen(rule);
-}
-
-/** The rules of an assessment, or an {@link InvalidInputError} where they are no list of rules, each once. */
-export function checkedRules(rules: readonly Rule[]): readonly Rule[] {
-  if (!Array.isArray(rules)) {
-    throw new InvalidInputError([
-      { path: ["rules"], code: "type", expected: "a list of rules", found: rules },
-    ]);
-  }
-  const problems = Array.from(rules, (rule: Rule, index) => ruleProblems(rule, ["rules", index])).flat();
-  if (problems.length > 0) throw new InvalidInputError(problems);
-  const twice = rules.flatMap((rule, index): readonly Problem[] => {
-    const first = rules.findIndex(({ id }) => id === rule.id);
-    const expected = `another id than that of rules[${first}]`;
-    return first === index
-      ? []
-      : [{ path: ["rules", index, "id"], code: "conflict", expected, found: rule.id }];
-  });
-  if (twice.length > 0) throw new InvalidInputError(twice);
-  return rules;
 }

@@ -4,8 +4,8 @@ import { sexes } from "../../../species/inner";
 import { canHappen, ofBrood, reaches } from "../../animals/acts";
 import { ofOneBuild } from "../../animals/build";
 import { placeOf } from "../../animals/rivals";
-import { defineRule } from "../../engine/rule/define-rule";
 import type { GivenCondition } from "../../engine/rule/finding";
+import { ownRule } from "../../engine/rule/own-rule";
 import type { SeenParty } from "../../engine/rule/rule";
 import { coverBeside } from "../shared/cover-beside";
 import { type ActAnswer, actMeasures, judgeTowards, roomAndSight, toKnow } from "../shared/judge-act";
@@ -20,7 +20,7 @@ type Other = SeenParty<never, Looks | "space.openWater">;
  * restricts to one that does not wound, else to one without the markings. A build alone makes a lesser rival, which is
  * chased and not wounded. Who is only chased needs room and something between.
  */
-export const actsLookAlike = /* @__PURE__ */ defineRule({
+export const actsLookAlike = /* @__PURE__ */ ownRule({
   id: "acts-look-alike",
   question: "Does it take the other for one of its own, and what does it do then?",
   way: "each-way",

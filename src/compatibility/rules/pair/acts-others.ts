@@ -3,8 +3,8 @@ import type { Act } from "../../../species";
 import { canHappen, ofBrood, reaches } from "../../animals/acts";
 import { grownLength, grownPreyLength, preyLength } from "../../animals/lengths";
 import { placeOf } from "../../animals/rivals";
-import { defineRule } from "../../engine/rule/define-rule";
 import type { GivenCondition } from "../../engine/rule/finding";
+import { ownRule } from "../../engine/rule/own-rule";
 import type { SeenParty } from "../../engine/rule/rule";
 import type { ThresholdValues } from "../../threshold-values";
 import { judgedBySex } from "../shared/by-sex";
@@ -37,7 +37,7 @@ type Deciding = Pick<
  * anyone at any time leaves no peace to what cannot get away from it, which blocks. Young that are harmed for being small,
  * and would not be once grown, restrict to the length at which they enter. A bully chases all that are not clearly larger.
  */
-export const actsOthers = /* @__PURE__ */ defineRule({
+export const actsOthers = /* @__PURE__ */ ownRule({
   id: "acts-others",
   question: "What does it do to other species?",
   way: "each-way",

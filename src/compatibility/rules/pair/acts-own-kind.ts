@@ -3,9 +3,9 @@ import type { Act } from "../../../species";
 import { canHappen, ofBrood } from "../../animals/acts";
 import { leastNumber } from "../../animals/least-number";
 import { placeOf, rivalsOf } from "../../animals/rivals";
-import { staysAlone, wantedBy, wantedKin } from "../../animals/wanted";
-import { defineRule } from "../../engine/rule/define-rule";
+import { besideWanted, staysAlone, type wantedBy, wantedKin } from "../../animals/wanted";
 import type { GivenCondition } from "../../engine/rule/finding";
+import { ownRule } from "../../engine/rule/own-rule";
 import type { SeenParty } from "../../engine/rule/rule";
 import { coverBeside } from "../shared/cover-beside";
 import {
@@ -33,13 +33,13 @@ const targets: readonly Act["target"][] = ["own-sex", "other-sex", "own-kind", "
  * restrict to the one that does neither. Others that fight need room and something between them; chases in a shoal are
  * spread over it, those of a bully are not.
  */
-export const actsOwnKind = /* @__PURE__ */ defineRule({
+export const actsOwnKind = /* @__PURE__ */ ownRule({
   id: "acts-own-kind",
   question: "What does it do to its own kind, and to rivals of its sex?",
   way: "each-way",
   needs: { from: ["temperament.acts"] },
-  uses: { from: ["space.territory", "space.openWater", ...wantedBy] },
-  mayRestrict: ["space.territory", ...wantedBy],
+  uses: { from: /* @__PURE__ */ besideWanted("space.territory", "space.openWater") },
+  mayRestrict: /* @__PURE__ */ besideWanted("space.territory"),
   decidesBy: ["coverAgainstChase", "spreadsFrom", "roomBesideBrood"],
   mayYield: ["blocking", "restricting", "advisory"],
   measures: actMeasures,

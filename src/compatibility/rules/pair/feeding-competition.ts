@@ -1,4 +1,4 @@
-import { defineRule } from "../../engine/rule/define-rule";
+import { ownRule } from "../../engine/rule/own-rule";
 import type { SeenParty } from "../../engine/rule/rule";
 import { shareAny } from "../shared/share-any";
 
@@ -7,7 +7,7 @@ type Eater = SeenParty<"diet.pace", "diet.reach" | "diet.light" | "diet.foods">;
 const eater = ["diet.reach", "diet.light", "diet.foods"] as const;
 
 /** Slow beside fast at one place and hour: what reaches only the slower one, or is given to it apart, mends it. */
-export const feedingCompetition = /* @__PURE__ */ defineRule({
+export const feedingCompetition = /* @__PURE__ */ ownRule({
   id: "feeding-competition",
   question: "Does it take the food before the other gets to it?",
   way: "each-way",

@@ -2,8 +2,8 @@ import { decimal } from "../../../decimal";
 import type { Act } from "../../../species";
 import { canHappen, reaches, reachesAsleep } from "../../animals/acts";
 import { grownLength, grownPreyLength, preyLength } from "../../animals/lengths";
-import { defineRule } from "../../engine/rule/define-rule";
 import type { Judged } from "../../engine/rule/finding";
+import { ownRule } from "../../engine/rule/own-rule";
 import type { SeenParty } from "../../engine/rule/rule";
 
 type Nipper = SeenParty<"temperament.acts" | "size.adultLength", "space.zones" | "diet.light">;
@@ -21,7 +21,7 @@ const ownKind: readonly Act["target"][] = ["own-sex", "other-sex", "own-kind", "
  * part of the water, and nobody can tell whether it finds them. Young that grow out of being small enter longer. Its own
  * kind holds its own.
  */
-export const finNipping = /* @__PURE__ */ defineRule({
+export const finNipping = /* @__PURE__ */ ownRule({
   id: "fin-nipping",
   question: "Does it bite pieces out of the other's fins?",
   way: "each-way",

@@ -1,8 +1,8 @@
 import { currents, currentsBetween, currentsFrom, currentsUpTo } from "../../../species/inner";
-import { defineRule } from "../../engine/rule/define-rule";
+import { ownRule } from "../../engine/rule/own-rule";
 
 /** A tank has places: without a shared current, each needs one of its own. */
-export const flow = /* @__PURE__ */ defineRule({
+export const flow = /* @__PURE__ */ ownRule({
   id: "flow",
   question: "Is there a current in which both are at ease?",
   way: "mutual",

@@ -1,5 +1,5 @@
 import { decimal } from "../../../decimal";
-import { defineRule } from "../../engine/rule/define-rule";
+import { ownRule } from "../../engine/rule/own-rule";
 import type { SeenParty } from "../../engine/rule/rule";
 
 type Dweller = SeenParty<
@@ -25,7 +25,7 @@ const asks = [
  * One tank has one ground and one planting, and what is cover is not free to swim in. No planting holds where plants are
  * pulled out; where they are eaten, tough ones stay. What nobody knows leaves it open.
  */
-export const furnishing = /* @__PURE__ */ defineRule({
+export const furnishing = /* @__PURE__ */ ownRule({
   id: "furnishing",
   question: "Can one tank be furnished for both?",
   way: "mutual",

@@ -1,6 +1,6 @@
 import { mayHave } from "../../../plan/inner";
-import { defineRule } from "../../engine/rule/define-rule";
 import type { GivenCondition } from "../../engine/rule/finding";
+import { ownRule } from "../../engine/rule/own-rule";
 import type { SeenParty } from "../../engine/rule/rule";
 import { sexThatSpares } from "../shared/judge-act";
 
@@ -23,7 +23,7 @@ function sexesApart(from: Parent, to: Parent): GivenCondition | undefined {
  * that a cross nobody knows of decides nothing; where young of either are wanted, males of one and females of the other are
  * kept apart.
  */
-export const interbreeding = /* @__PURE__ */ defineRule({
+export const interbreeding = /* @__PURE__ */ ownRule({
   id: "interbreeding",
   question: "Do its males have offspring with the other's females?",
   way: "each-way",

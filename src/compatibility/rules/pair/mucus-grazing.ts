@@ -2,9 +2,9 @@ import type { Animals } from "../../../plan";
 import type { Act, TraitValue } from "../../../species";
 import { canHappen } from "../../animals/acts";
 import { grownLength } from "../../animals/lengths";
-import { defineRule } from "../../engine/rule/define-rule";
 import type { GivenCondition, Judged } from "../../engine/rule/finding";
 import type { MeasureKinds } from "../../engine/rule/measures";
+import { ownRule } from "../../engine/rule/own-rule";
 import type { SeenParty } from "../../engine/rule/rule";
 import { judgedBySex } from "../shared/by-sex";
 
@@ -18,7 +18,7 @@ const greens: TraitValue<"diet.foods"> = ["algae", "plants"];
  * Slow swimmers suffer, and flat or broad flanks; small spindles that keep moving are let alone, and whatever is small and
  * quick. Who rasps only where it finds too little is worth knowing beside all that are not slow.
  */
-export const mucusGrazing = /* @__PURE__ */ defineRule({
+export const mucusGrazing = /* @__PURE__ */ ownRule({
   id: "mucus-grazing",
   question: "Does it rasp the slime coat off the other's flank?",
   way: "each-way",

@@ -1,8 +1,8 @@
-import { defineRule } from "../../engine/rule/define-rule";
+import { ownRule } from "../../engine/rule/own-rule";
 import { judgeSharedWater, sharedWaterMeasures } from "../shared/water";
 
 /** Blocks where what both can be given is narrower than can be held; restricts to it where what both are kept in leaves little. */
-export const ph = /* @__PURE__ */ defineRule({
+export const ph = /* @__PURE__ */ ownRule({
   id: "ph",
   question: "Is there a pH at which both can be kept?",
   way: "mutual",

@@ -3,9 +3,9 @@ import type { Kin } from "../../../plan";
 import type { Kind } from "../../../species";
 import { grownLength, grownPreyLength, isUnmeasured, preyLength } from "../../animals/lengths";
 import { appetiteFor, preyKinds } from "../../animals/prey";
-import { wantedBy, wantedKin } from "../../animals/wanted";
-import { defineRule } from "../../engine/rule/define-rule";
+import { besideWanted, wantedBy, wantedKin } from "../../animals/wanted";
 import type { Judged } from "../../engine/rule/finding";
+import { ownRule } from "../../engine/rule/own-rule";
 import type { SeenParty } from "../../engine/rule/rule";
 import type { ThresholdName } from "../../threshold-values";
 import { judgedBySex } from "../shared/by-sex";
@@ -45,22 +45,21 @@ type Answer = Judged<"blocking" | "restricting" | "advisory", typeof mealMeasure
  * them is told at once. Young of which nobody says how long they are may be as short as can be: they never block for that. Eggs and young that are born among the others are a loss that keepers
  * accept, unless they are wanted.
  */
-export const predation = /* @__PURE__ */ defineRule({
+export const predation = /* @__PURE__ */ ownRule({
   id: "predation",
   question: "Does one eat the other, its young or its eggs?",
   way: "each-way",
   needs: { from: ["predation.eats", "size.adultLength"], to: ["size.adultLength"] },
   uses: {
     from: ["diet.light", "diet.reach", "space.zones"],
-    to: [
+    to: /* @__PURE__ */ besideWanted(
       "size.bodyShape",
       "size.bodyDepthShare",
       "reproduction.mode",
       "space.zones",
       "diet.reach",
       "care.hazards",
-      ...wantedBy,
-    ],
+    ),
   },
   mayAdd: wantedBy,
   decidesBy,

@@ -1,9 +1,9 @@
 import { overlap } from "../../../ranges";
-import { defineRule } from "../../engine/rule/define-rule";
+import { ownRule } from "../../engine/rule/own-rule";
 import { notShared, sharedWaterMeasures } from "../shared/water";
 
 /** Salinity gives way by nothing: whatever is shared is room enough, and nothing bridges fresh and brackish water. */
-export const salinity = /* @__PURE__ */ defineRule({
+export const salinity = /* @__PURE__ */ ownRule({
   id: "salinity",
   question: "Is there a salinity at which both can be kept?",
   way: "mutual",

@@ -1,6 +1,6 @@
 import { decimal } from "../../../decimal";
 import { grownLength, preyLength } from "../../animals/lengths";
-import { defineRule } from "../../engine/rule/define-rule";
+import { ownRule } from "../../engine/rule/own-rule";
 import type { SeenParty } from "../../engine/rule/rule";
 import { coverBeside } from "../shared/cover-beside";
 import { shareAny } from "../shared/share-any";
@@ -9,7 +9,7 @@ import { shareAny } from "../shared/share-any";
  * Restless: first at the food, and not of those that swim calmly. Who is much smaller frightens nobody: small fish that
  * swim about in the open rather tell larger ones that no danger is near (Barlow 1968, from memory).
  */
-export const shyness = /* @__PURE__ */ defineRule({
+export const shyness = /* @__PURE__ */ ownRule({
   id: "shyness",
   question: "Does the other's bustle keep it in hiding?",
   way: "each-way",

@@ -1,11 +1,11 @@
 import { decimal } from "../../../decimal";
 import { grownLength, preyLength } from "../../animals/lengths";
-import { defineRule } from "../../engine/rule/define-rule";
+import { ownRule } from "../../engine/rule/own-rule";
 import { coverBeside } from "../shared/cover-beside";
 import { shareAny } from "../shared/share-any";
 
 /** Not about being eaten: a large fish that moves about leaves a small one no rest, unless it can withdraw. */
-export const sizeAndPace = /* @__PURE__ */ defineRule({
+export const sizeAndPace = /* @__PURE__ */ ownRule({
   id: "size-and-pace",
   question: "Is it so much longer that the other is pushed aside?",
   way: "each-way",

@@ -1,5 +1,5 @@
 import { claimsOf, type Territory } from "../../animals/territories";
-import { defineRule } from "../../engine/rule/define-rule";
+import { ownRule } from "../../engine/rule/own-rule";
 import type { SeenParty } from "../../engine/rule/rule";
 
 type Holder = SeenParty<never, "space.territory">;
@@ -8,7 +8,7 @@ type Holder = SeenParty<never, "space.territory">;
  * What a tank yields to all holders together is asked by `territories`. Where one surely holds none, nothing hangs on
  * the other.
  */
-export const territoryContest = /* @__PURE__ */ defineRule({
+export const territoryContest = /* @__PURE__ */ ownRule({
   id: "territory-contest",
   question: "Do both defend a place in the same part of the tank?",
   way: "mutual",

@@ -1,8 +1,8 @@
 import { grownLength } from "../../animals/lengths";
-import { defineRule } from "../../engine/rule/define-rule";
+import { ownRule } from "../../engine/rule/own-rule";
 
 /** Large animals that rest on the ground burn themselves on heaters; small, climbing and weak ones get into pumps. */
-export const cautionDevices = /* @__PURE__ */ defineRule({
+export const cautionDevices = /* @__PURE__ */ ownRule({
   id: "caution-devices",
   question: "Can a heater or a pump hurt it?",
   way: "each-group",

@@ -1,4 +1,4 @@
-import { defineRule } from "../../engine/rule/define-rule";
+import { ownRule } from "../../engine/rule/own-rule";
 
 /** Standard acceleration of gravity, m/s²: exact, CGPM 1901. */
 const standardGravity = 9.80665;
@@ -7,7 +7,7 @@ const standardGravity = 9.80665;
 const allTold = 1.25;
 
 /** Where the height is not given nobody knows the weight: from a floor of 5000 cm² on it may be told, without figures. */
-export const cautionFloor = /* @__PURE__ */ defineRule({
+export const cautionFloor = /* @__PURE__ */ ownRule({
   id: "caution-floor",
   question: "Is the filled tank heavier than an ordinary floor is reckoned for?",
   way: "once",

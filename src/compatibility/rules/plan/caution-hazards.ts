@@ -1,7 +1,7 @@
-import { defineRule } from "../../engine/rule/define-rule";
+import { ownRule } from "../../engine/rule/own-rule";
 
 /** Tells each way in which an animal can hurt a person, and of which family it is: their spines differ. */
-export const cautionHazards = /* @__PURE__ */ defineRule({
+export const cautionHazards = /* @__PURE__ */ ownRule({
   id: "caution-hazards",
   question: "Can it hurt a person?",
   way: "each-group",

@@ -1,7 +1,7 @@
-import { defineRule } from "../../engine/rule/define-rule";
+import { ownRule } from "../../engine/rule/own-rule";
 
 /** Where the plan says where the tank stands, each law that applies there; else how many there are. */
-export const cautionLaw = /* @__PURE__ */ defineRule({
+export const cautionLaw = /* @__PURE__ */ ownRule({
   id: "caution-law",
   question: "Does a law name it?",
   way: "each-group",

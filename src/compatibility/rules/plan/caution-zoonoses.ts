@@ -1,7 +1,7 @@
-import { defineRule } from "../../engine/rule/define-rule";
+import { ownRule } from "../../engine/rule/own-rule";
 
 /** Given with every plan. */
-export const cautionZoonoses = /* @__PURE__ */ defineRule({
+export const cautionZoonoses = /* @__PURE__ */ ownRule({
   id: "caution-zoonoses",
   question: "Can the animals or their water make a person ill?",
   way: "once",

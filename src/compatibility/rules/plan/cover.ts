@@ -1,7 +1,7 @@
-import { defineRule } from "../../engine/rule/define-rule";
+import { ownRule } from "../../engine/rule/own-rule";
 
 /** Restricts to the cover that it needs. */
-export const cover = /* @__PURE__ */ defineRule({
+export const cover = /* @__PURE__ */ ownRule({
   id: "cover",
   question: "Is there as much cover as it needs?",
   way: "each-group",

@@ -2,7 +2,7 @@ import { decimal } from "../../../decimal";
 import { filterCapacity, filterCapacityDomain } from "../../../load";
 import { nitrogenOf } from "../../animals/stock";
 import { wantedBy } from "../../animals/wanted";
-import { defineRule } from "../../engine/rule/define-rule";
+import { ownRule } from "../../engine/rule/own-rule";
 
 const ripe = /* @__PURE__ */ filterCapacity({ mediaArea: 1, age: filterCapacityDomain.age.max });
 
@@ -10,7 +10,7 @@ const ripe = /* @__PURE__ */ filterCapacity({ mediaArea: 1, age: filterCapacityD
 const likelyRate = /* @__PURE__ */ Math.sqrt(ripe.min * ripe.max);
 
 /** By what filters likely take up, for the most that the grown stock is fed: one caution, not the product of two. */
-export const filterNitrogen = /* @__PURE__ */ defineRule({
+export const filterNitrogen = /* @__PURE__ */ ownRule({
   id: "filter-nitrogen",
   question: "Does the filter take up the ammonia that the whole stock gives off?",
   way: "once",

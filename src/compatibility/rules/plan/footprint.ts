@@ -1,20 +1,20 @@
 import { decimal } from "../../../decimal";
 import { grownLength } from "../../animals/lengths";
 import { floorNeeded } from "../../animals/room";
-import { wantedBy, wantedKin } from "../../animals/wanted";
-import { defineRule } from "../../engine/rule/define-rule";
+import { besideWanted, wantedBy, wantedKin } from "../../animals/wanted";
+import { ownRule } from "../../engine/rule/own-rule";
 import { isNearlyEnough } from "../shared/nearly-enough";
 
 /**
  * Grown, and as many as belong together: a floor far too small is refused, and so is a tank narrower than the animal is
  * long, in which it cannot turn unless it is as supple as an eel. A floor that is hardly too small is worth knowing.
  */
-export const footprint = /* @__PURE__ */ defineRule({
+export const footprint = /* @__PURE__ */ ownRule({
   id: "footprint",
   question: "Is the floor large enough for the group, and wide enough to turn?",
   way: "each-group",
   needs: { from: ["space.footprint", "size.adultLength"] },
-  uses: { from: ["space.furtherFootprint", "size.bodyShape", ...wantedBy] },
+  uses: { from: /* @__PURE__ */ besideWanted("space.furtherFootprint", "size.bodyShape") },
   mayAdd: wantedBy,
   reads: ["tank.footprint", "tank.width"],
   decidesBy: ["farTooSmall", "nearlyWide"],

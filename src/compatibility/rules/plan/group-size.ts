@@ -1,8 +1,8 @@
 import { leastNumber } from "../../animals/least-number";
-import { defineRule } from "../../engine/rule/define-rule";
+import { ownRule } from "../../engine/rule/own-rule";
 
 /** More of its kind may be asked for, fewer never: what several of a solitary kind do to each other, their acts say. */
-export const groupSize = /* @__PURE__ */ defineRule({
+export const groupSize = /* @__PURE__ */ ownRule({
   id: "group-size",
   question: "Are there as many of it as belong together?",
   way: "each-group",

@@ -1,8 +1,8 @@
 import { grownLength } from "../../animals/lengths";
-import { defineRule } from "../../engine/rule/define-rule";
+import { ownRule } from "../../engine/rule/own-rule";
 
 /** Only long, deep bodies need more height than tanks commonly have. */
-export const height = /* @__PURE__ */ defineRule({
+export const height = /* @__PURE__ */ ownRule({
   id: "height",
   question: "Is the tank high enough for its body?",
   way: "each-group",

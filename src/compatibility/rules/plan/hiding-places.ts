@@ -1,12 +1,12 @@
 import { claimsOf } from "../../animals/territories";
 import { wantedBy, wantedKin } from "../../animals/wanted";
-import { defineRule } from "../../engine/rule/define-rule";
+import { ownRule } from "../../engine/rule/own-rule";
 import type { SeenParty } from "../../engine/rule/rule";
 
 type Hider = SeenParty<"space.hides", (typeof wantedBy)[number]>;
 
 /** Who uses the same kinds of hiding places needs its own beside the others'; those that lie together share one. */
-export const hidingPlaces = /* @__PURE__ */ defineRule({
+export const hidingPlaces = /* @__PURE__ */ ownRule({
   id: "hiding-places",
   question: "Does each find a place to hide, sleep or spawn in?",
   way: "all-groups",

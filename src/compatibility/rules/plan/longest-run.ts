@@ -1,11 +1,11 @@
 import { decimal } from "../../../decimal";
 import { runNeeded } from "../../animals/room";
 import { wantedBy, wantedKin } from "../../animals/wanted";
-import { defineRule } from "../../engine/rule/define-rule";
+import { ownRule } from "../../engine/rule/own-rule";
 import { isNearlyEnough } from "../shared/nearly-enough";
 
 /** A tank far too short for grown animals is refused: no furnishing helps. One that is hardly too short is worth knowing. */
-export const longestRun = /* @__PURE__ */ defineRule({
+export const longestRun = /* @__PURE__ */ ownRule({
   id: "longest-run",
   question: "Is the tank long enough for the group to swim?",
   way: "each-group",

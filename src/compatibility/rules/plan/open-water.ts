@@ -1,7 +1,7 @@
-import { defineRule } from "../../engine/rule/define-rule";
+import { ownRule } from "../../engine/rule/own-rule";
 
 /** Restricts to the share of the tank that it needs free to swim in. */
-export const openWater = /* @__PURE__ */ defineRule({
+export const openWater = /* @__PURE__ */ ownRule({
   id: "open-water",
   question: "Is enough of the tank free to swim in?",
   way: "each-group",

@@ -3,7 +3,7 @@ import { currentsFrom } from "../../../species/inner";
 import { oxygenSaturation } from "../../../water";
 import { oxygenDemandOf, type Stock } from "../../animals/stock";
 import { wantedBy } from "../../animals/wanted";
-import { defineRule } from "../../engine/rule/define-rule";
+import { ownRule } from "../../engine/rule/own-rule";
 import type { ThresholdName } from "../../threshold-values";
 
 const limits = {
@@ -12,14 +12,17 @@ const limits = {
   high: "oxygenForHigh",
 } as const satisfies Record<TraitValue<"water.oxygenNeed">, ThresholdName>;
 
-const movedSurface = { on: "tank.flow.strongest", wanted: { oneOf: currentsFrom("gentle") } } as const;
+const movedSurface = {
+  on: "tank.flow.strongest",
+  wanted: { oneOf: /* @__PURE__ */ currentsFrom("gentle") },
+} as const;
 
 /**
  * On the hottest night water holds least oxygen and fish use most. If what it holds lasts through the night without any
  * exchange, nothing is said; else, or where nobody knows how warm or how much water it is, the surface must be moved.
  * Air breathers need a surface they can reach.
  */
-export const oxygen = /* @__PURE__ */ defineRule({
+export const oxygen = /* @__PURE__ */ ownRule({
   id: "oxygen",
   question: "Does it get enough oxygen on the hottest night, with the whole stock?",
   way: "each-group",

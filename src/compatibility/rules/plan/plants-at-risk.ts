@@ -1,7 +1,7 @@
-import { defineRule } from "../../engine/rule/define-rule";
+import { ownRule } from "../../engine/rule/own-rule";
 
 /** A loss of plants harms no animal; where another cannot do without them, `furnishing` says so. */
-export const plantsAtRisk = /* @__PURE__ */ defineRule({
+export const plantsAtRisk = /* @__PURE__ */ ownRule({
   id: "plants-at-risk",
   question: "Does it leave the plants alone?",
   way: "each-group",

@@ -1,7 +1,7 @@
-import { defineRule } from "../../engine/rule/define-rule";
+import { ownRule } from "../../engine/rule/own-rule";
 
 /** Restricts to plants that have grown in, for what stays pale, hides or starves without them. */
-export const plants = /* @__PURE__ */ defineRule({
+export const plants = /* @__PURE__ */ ownRule({
   id: "plants",
   question: "Does it need plants that have grown in?",
   way: "each-group",

@@ -1,7 +1,7 @@
-import { defineRule } from "../../engine/rule/define-rule";
+import { ownRule } from "../../engine/rule/own-rule";
 
 /** Tells what harms it sooner than its tank mates, so that no remedy does. */
-export const sensitive = /* @__PURE__ */ defineRule({
+export const sensitive = /* @__PURE__ */ ownRule({
   id: "sensitive",
   question: "What harms it sooner than its tank mates?",
   way: "each-group",

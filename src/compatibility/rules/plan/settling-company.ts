@@ -1,6 +1,6 @@
 import { decimal } from "../../../decimal";
-import { defineRule } from "../../engine/rule/define-rule";
 import type { Judged } from "../../engine/rule/finding";
+import { ownRule } from "../../engine/rule/own-rule";
 
 type Answer = Judged<"restricting" | "advisory", { readonly cover: "1" }> & { readonly about: number };
 
@@ -8,7 +8,7 @@ type Answer = Judged<"restricting" | "advisory", { readonly cover: "1" }> & { re
  * Dense cover settles it too, more slowly, as far as the open water leaves it that any of them needs. Who eats fish is
  * settled by none of another kind: it hides, and more cover than it needs anyway is a help and no need.
  */
-export const settlingCompany = /* @__PURE__ */ defineRule({
+export const settlingCompany = /* @__PURE__ */ ownRule({
   id: "settling-company",
   question: "Does calm company in the open water bring it out of hiding?",
   way: "all-groups",

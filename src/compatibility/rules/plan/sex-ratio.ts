@@ -1,7 +1,7 @@
-import { defineRule } from "../../engine/rule/define-rule";
+import { ownRule } from "../../engine/rule/own-rule";
 
 /** Animals sold unsexed are told, not asked for. */
-export const sexRatio = /* @__PURE__ */ defineRule({
+export const sexRatio = /* @__PURE__ */ ownRule({
   id: "sex-ratio",
   question: "Are there enough females that no male wears one out?",
   way: "each-group",

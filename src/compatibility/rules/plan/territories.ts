@@ -1,6 +1,6 @@
 import { claimsOf, type Territory } from "../../animals/territories";
 import { wantedBy, wantedKin } from "../../animals/wanted";
-import { defineRule } from "../../engine/rule/define-rule";
+import { ownRule } from "../../engine/rule/own-rule";
 import type { SeenParty } from "../../engine/rule/rule";
 
 type Holder = SeenParty<"space.territory", (typeof wantedBy)[number]>;
@@ -18,7 +18,7 @@ interface Claim extends Territory {
  * A floor yields territories in two ways: by area, and by sight, since holders that see each other keep fighting. Things
  * that break the line of sight part the ground into one place more than they are.
  */
-export const territories = /* @__PURE__ */ defineRule({
+export const territories = /* @__PURE__ */ ownRule({
   id: "territories",
   question: "Does the furnished floor yield as many territories as are held?",
   way: "all-groups",

@@ -1,8 +1,8 @@
-import { defineRule } from "../../engine/rule/define-rule";
+import { ownRule } from "../../engine/rule/own-rule";
 import { anyWater, judgePlannedWater, plannedWaterMeasures } from "../shared/water";
 
 /** Water of which no salinity is stated counts as fresh, but the figure is asked for. */
-export const waterSalinity = /* @__PURE__ */ defineRule({
+export const waterSalinity = /* @__PURE__ */ ownRule({
   id: "water-salinity",
   question: "Is the water as salt or fresh as the group is kept?",
   way: "each-group",

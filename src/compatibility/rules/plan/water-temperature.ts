@@ -1,13 +1,13 @@
 import type { PartialRange } from "../../../ranges";
 import type { Figures } from "../../../species";
-import { defineRule } from "../../engine/rule/define-rule";
+import { ownRule } from "../../engine/rule/own-rule";
 import { anyWater, judgePlannedWater, plannedWaterMeasures } from "../shared/water";
 
 /**
  * The water as it usually is must be what the animals are kept in. A hot day is held to the upper end, a cool season to
  * the lower: to what they are said to stand for a while, else to what each end gives way, and never past a limit.
  */
-export const waterTemperature = /* @__PURE__ */ defineRule({
+export const waterTemperature = /* @__PURE__ */ ownRule({
   id: "water-temperature",
   question: "Is the water as warm as the group is kept, on the hottest and coolest day too?",
   way: "each-group",

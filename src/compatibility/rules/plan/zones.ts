@@ -1,8 +1,8 @@
 import { decimal } from "../../../decimal";
 import type { TraitValue } from "../../../species";
 import { floorNeeded } from "../../animals/room";
-import { wantedBy, wantedKin } from "../../animals/wanted";
-import { defineRule } from "../../engine/rule/define-rule";
+import { besideWanted, wantedBy, wantedKin } from "../../animals/wanted";
+import { ownRule } from "../../engine/rule/own-rule";
 import type { SeenParty } from "../../engine/rule/rule";
 import { isNearlyEnough } from "../shared/nearly-enough";
 
@@ -16,12 +16,12 @@ type Dweller = SeenParty<
  * themselves hold spare room, so each further group adds a part of its own. Open water is parted by moving, and whoever
  * grazes panes and wood is in nobody's way.
  */
-export const zones = /* @__PURE__ */ defineRule({
+export const zones = /* @__PURE__ */ ownRule({
   id: "zones",
   question: "Have those that live only on the ground, or only at the surface, room beside each other?",
   way: "all-groups",
   needs: { from: ["space.zones", "space.footprint"] },
-  uses: { from: ["space.furtherFootprint", "diet.type", "diet.foods", ...wantedBy] },
+  uses: { from: /* @__PURE__ */ besideWanted("space.furtherFootprint", "diet.type", "diet.foods") },
   mayAdd: wantedBy,
   reads: ["tank.footprint"],
   decidesBy: ["besideOthers", "farTooSmall", "nearlyWide"],

@@ -1,0 +1,53 @@
+import { refusal } from "../errors";
+import type { Party } from "../plan";
+import { checkedPair } from "../plan/inner";
+import { type AssessWith, assessWith, type ThresholdOptions } from "./assess-options";
+import { pairJudge } from "./engine/judge-pair";
+import { isPairRule, type PairRule, type Rule } from "./engine/rule/rule";
+import { subjectOf } from "./engine/subject";
+import { takenTogether } from "./taken-together";
+import type { Verdict } from "./verdict";
+import { verdictOf } from "./verdict-of";
+
+/**
+ * As `assessPair`, by the rules that are named: a bundle holds those alone. What no rule looks at is not judged, so
+ * `suitable` says no more than that these rules have nothing against it.
+ *
+ * @param rules - Rules of `vivary/compatibility/rules` or of an app; those that are not about pairs are left out.
+ * @throws InvalidInputError for what `assessPair` refuses.
+ *
+ * @example
+ * ```ts
+ * import carassiusAuratus from "vivary/catalog/carassius-auratus";
+ * import symphysodon from "vivary/catalog/symphysodon-aequifasciatus";
+ * import { assessPairBy } from "vivary/compatibility";
+ * import { temperature } from "vivary/compatibility/rules";
+ *
+ * assessPairBy([temperature], { species: carassiusAuratus }, { species: symphysodon }).outcome; // => "unsuitable"
+ * ```
+ */
+export function assessPairBy(
+  rules: readonly Rule[],
+  a: Party,
+  b: Party,
+  options: ThresholdOptions = {},
+): Verdict {
+  const by = pairRulesOf(rules, options);
+  const [one, other] = checkedPair(a, b);
+  const [first, second] = [subjectOf(one, 0), subjectOf(other, 1)];
+  const judgements = by.rules.flatMap((rule) => {
+    const judge = pairJudge(rule, by.thresholds);
+    const there = judge([first, second]);
+    return rule.way === "mutual" ? [there] : [there, judge([second, first])];
+  });
+  const subjects = [first, second];
+  return verdictOf(subjects, takenTogether(subjects, judgements, by), by);
+}
+
+/** What to judge pairs with, or an {@link InvalidInputError} where none of the rules is about pairs. */
+export function pairRulesOf(rules: readonly Rule[], options: ThresholdOptions): AssessWith<PairRule> {
+  const { thresholds } = assessWith(rules, options, isPairRule);
+  const ofPairs = rules.filter(isPairRule);
+  if (ofPairs.length === 0) throw refusal("rules", "at least one rule about pairs", rules.length);
+  return { rules: ofPairs, thresholds };
+}

@@ -1,0 +1,26 @@
+import { InvalidInputError, type Problem } from "../../../errors";
+import { isOwn } from "./own-rule";
+import type { Rule } from "./rule";
+import { ruleProblems } from "./rule-problems";
+
+/** The rules of an assessment, or an {@link InvalidInputError} where they are no list of rules, each once. */
+export function checkedRules(rules: readonly Rule[]): readonly Rule[] {
+  if (!Array.isArray(rules)) {
+    throw new InvalidInputError([
+      { path: ["rules"], code: "type", expected: "a list of rules", found: rules },
+    ]);
+  }
+  const problems = Array.from(rules, (rule: Rule, index) =>
+    isOwn(rule) ? [] : ruleProblems(rule, ["rules", index]),
+  ).flat();
+  if (problems.length > 0) throw new InvalidInputError(problems);
+  const twice = rules.flatMap((rule, index): readonly Problem[] => {
+    const first = rules.findIndex(({ id }) => id === rule.id);
+    const expected = `another id than that of rules[${first}]`;
+    return first === index
+      ? []
+      : [{ path: ["rules", index, "id"], code: "conflict", expected, found: rule.id }];
+  });
+  if (twice.length > 0) throw new InvalidInputError(twice);
+  return rules;
+}

@@ -1,0 +1,72 @@
+// What sentences of any language need.
+import type { FactName } from "../../plan";
+import type { Figure } from "../figure";
+
+/** A sentence with its capital. */
+export const sentenceCase = (text: string) => text.charAt(0).toUpperCase() + text.slice(1);
+
+/** A sentence in which something stands in place of its full stop. */
+export const stopped = (text: string, by: string) => text.replace(/\.(?=[^\p{L}\d]*$)/u, by);
+
+/** A sentence in which a phrase stands but once. */
+export function saidOnce(text: string, phrase: string): string {
+  const [first = "", ...further] = text.split(phrase);
+  return further.length > 1 ? first + phrase + further.join("") : text;
+}
+
+/** A word of the vocabulary without its hyphens. */
+export const spaced = (word: string) => word.replaceAll("-", " ");
+
+/** The scientific name that an id is made of. */
+export const scientificOf = (id: string) => sentenceCase(spaced(id));
+
+/** Whether a keeper can measure a length. */
+export const isMeasurable = (length: Figure | undefined) => (length?.value ?? 0) >= 0.5;
+
+/** A square as large as an area, its sides in steps of 5 cm. */
+export function square(area: Figure | undefined): Figure | undefined {
+  if (area?.value === undefined) return area;
+  const side = Math.ceil(Math.sqrt(area.value) / 5 - 0.001) * 5;
+  return { value: side, by: side, unit: "cm" };
+}
+
+/** A length to grow to, in steps of half a centimetre: a reader cannot measure more closely. */
+export const upwards = (length: Figure | undefined) =>
+  length?.value === undefined ? length : { ...length, value: halfUp(length.value) };
+
+export const halfUp = (cm: number) => Math.ceil(cm * 2 - 0.001) / 2;
+
+/** The facts of a plan in a word or two, and what they are part of. */
+export type Things = Readonly<Record<FactName, readonly [fact: string, part: string]>>;
+
+/** What of a plan is right: parts where nothing of them is wrong, else facts. */
+export function rightThings(
+  things: Things,
+  right: readonly FactName[],
+  wrong: ReadonlySet<FactName>,
+): readonly string[] {
+  const spoilt = new Set([...wrong].map((fact) => things[fact][1]));
+  const wrongThings = new Set([...wrong].map((fact) => things[fact][0]));
+  const named = right.map((fact) => things[fact][spoilt.has(things[fact][1]) ? 0 : 1]);
+  return [...new Set(named)].filter((thing) => !wrongThings.has(thing));
+}
+
+const bought = ["dry", "frozen", "live", "fallen-insects", "algae", "plants", "wood"];
+
+/**
+ * Choices of food in words: what to give, of which a keeper can buy or grow some, else all of it; and the ways by which it
+ * reaches an animal.
+ */
+export function choicesOfFood(
+  words: readonly (string | boolean)[],
+  foods: Readonly<Record<string, string>>,
+  ways: Readonly<Record<string, string>>,
+): { readonly given: readonly string[]; readonly reached: readonly string[] } {
+  const choices = words.map(String);
+  const given = choices.filter((choice) => !Object.hasOwn(ways, choice));
+  const known = bought.filter((food) => given.includes(food));
+  return {
+    given: (known.length > 0 ? known : given).map((food) => foods[food] ?? spaced(food)),
+    reached: choices.flatMap((choice) => (Object.hasOwn(ways, choice) ? (ways[choice] ?? []) : [])),
+  };
+}
