@@ -15,6 +15,7 @@ const entry = {
   load: "src/load/index.ts",
   plan: "src/plan/index.ts",
   compatibility: "src/compatibility/index.ts",
+  advice: "src/advice/index.ts",
   rules: "src/compatibility/rules/index.ts",
   standards: "src/standards/index.ts",
   report: "src/report/index.ts",

@@ -1,3 +1,5 @@
+import { pointedAt } from "./pointer";
+
 /** What a JSON Schema says of the order of fields. */
 interface Schema {
   readonly properties?: Readonly<Record<string, Schema>>;
@@ -5,7 +7,6 @@ interface Schema {
   readonly items?: Schema;
   readonly anyOf?: readonly Schema[];
   readonly $ref?: string;
-  readonly $defs?: Readonly<Record<string, Schema>>;
 }
 
 type Printer = (value: unknown, schema: Schema | undefined, indent: string) => string;
@@ -17,8 +18,9 @@ type Printer = (value: unknown, schema: Schema | undefined, indent: string) => s
 export function formatRecord(record: unknown, recordSchema: Schema): string {
   /** The schema itself, where a reference or a choice stands for it. */
   const meant = (schema: Schema | undefined): Schema | undefined => {
-    if (schema?.$ref) return meant(recordSchema.$defs?.[schema.$ref.replace("#/$defs/", "")]);
-    return schema?.anyOf ? meant(schema.anyOf[0]) : schema;
+    if (schema?.$ref) return meant(pointedAt<Schema>(recordSchema, schema.$ref));
+    const isChoice = schema?.anyOf && !schema.properties && !schema.items;
+    return isChoice ? meant(schema.anyOf?.[0]) : schema;
   };
 
   /** The schema of a field, or of the entries of a list. */

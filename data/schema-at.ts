@@ -1,22 +1,32 @@
 // What the JSON Schemas say of what stands at a path.
 import { type DataFolder, jsonSchemas } from "vivary/schema";
+import { pointedAt } from "./pointer";
 
 /** What a JSON Schema says of a place in a file. */
 export interface Schema {
   readonly description?: string;
   readonly examples?: readonly unknown[];
-  readonly enum?: readonly string[];
+  /** Classes, each with its sentence. */
+  readonly oneOf?: readonly { readonly const?: string }[];
   readonly properties?: Readonly<Record<string, Schema>>;
   readonly additionalProperties?: Schema | boolean;
   readonly items?: Schema;
   readonly anyOf?: readonly Schema[];
+  readonly $ref?: string;
 }
 
 type Path = readonly (string | number)[];
 
 /** The schema of a place; undefined where no such place may be. */
 export const schemaAt = (folder: DataFolder, path: Path): Schema | undefined =>
-  path.reduce<Schema | undefined>((schema, key) => schema && within(schema, key), jsonSchemas[folder]);
+  path.reduce<Schema | undefined>(
+    (schema, key) => schema && referred(folder, within(schema, key)),
+    jsonSchemas[folder],
+  );
+
+/** The schema that a reference stands for. */
+const referred = (folder: DataFolder, schema: Schema | undefined): Schema | undefined =>
+  schema?.$ref ? pointedAt<Schema>(jsonSchemas[folder], schema.$ref) : schema;
 
 function within(schema: Schema, key: string | number): Schema | undefined {
   const { properties = {}, additionalProperties, items, anyOf = [] } = schema;
@@ -38,8 +48,8 @@ export function exampleAt(folder: DataFolder, path: Path): string | undefined {
   const ends = [...path.keys()].map((index) => path.length - index);
   const held = ends.map((end) => exampleOf(schemaAt(folder, path.slice(0, end))));
   const nearest = held.find((example) => example !== undefined);
-  const [word] = schemaAt(folder, path)?.enum ?? [];
-  if (nearest === undefined) return word && `${spaced(path.at(-1))}: ${spaced(word)}`;
+  const [word] = schemaAt(folder, path)?.oneOf ?? [];
+  if (nearest === undefined) return word?.const && `${spaced(path.at(-1))}: ${spaced(word.const)}`;
   return spaced(nearest);
 }
 

@@ -4,6 +4,7 @@
  *
  * @packageDocumentation
  */
+export * from "./advice";
 export * from "./compatibility";
 export {
   describeProblem,

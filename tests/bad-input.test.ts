@@ -77,6 +77,7 @@ const goodArguments: Readonly<Record<string, readonly (readonly unknown[])[]>> =
   carbonDioxide: [[{ temperature: 25, pH: 7, carbonateHardness: 4 }]],
   unionizedAmmoniaFraction: [[{ temperature: 25, pH: 7 }]],
   waterDensity: [[{ temperature: 25, salinity: 5 }]],
+  mixture: [[[{ amount: 1, water: { generalHardness: 8, carbonateHardness: 6, nitrate: 20 } }]]],
   bodyMass: [
     [{ length: 5, shape: "fusiform" }],
     [{ length: 5, shape: "elongated", lengthWeight: { a: 0.01, b: 3 } }],

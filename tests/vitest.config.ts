@@ -7,6 +7,7 @@ const source = (path: string) => fileURLToPath(new URL(`../src/${path}`, import.
 const thorough = [
   "tests/{data,forge,generated,house,judgements,release,surface}/**/*.test.ts",
   "tests/{catalog,evidence}/{find-species,generated}.test.ts",
+  "tests/advice/least-tank/catalog.test.ts",
   "tests/bad-input.test.ts",
   "tests/evidence/bibliography/*.test.ts",
   "tests/compatibility/{assess-pair,assess-plan,bad-input,ceilings,forms,witness}.test.ts",

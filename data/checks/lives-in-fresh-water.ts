@@ -10,6 +10,6 @@ export const livesInFreshWater: Check = {
         at: ["origin", "waters"],
         found: "an animal of the sea alone",
         expected: "fresh or brackish among its waters",
-        mend: "Correct origin.waters; animals of the sea are out of scope.",
+        mend: 'Correct origin.waters; animals of the sea are out of scope: see "Which animals" in DEVELOPERS.md.',
       })),
 };

@@ -40,6 +40,28 @@ const contradictions: readonly Contradiction[] = [
     mend: "Correct social.group or social.living.",
   },
   {
+    trait: "social.largestGroup",
+    found: "a largest group smaller than the least",
+    expected: "as many as social.group.least, or more",
+    holds: ({ social }) => (social?.largestGroup?.value ?? Infinity) < (social?.group?.value.least ?? 0),
+    mend: "Correct social.largestGroup or social.group.",
+  },
+  {
+    trait: "water.coolSeason",
+    found: "a cool season outside of the water it is kept in",
+    expected: "a season within water.temperature as kept",
+    holds: ({ water }) => {
+      const season = water?.coolSeason?.value ?? "none";
+      const kept = water?.temperature?.value.kept;
+      if (season === "none" || kept === undefined) return false;
+      return (
+        (season.max ?? -Infinity) > (kept.max ?? Infinity) ||
+        (season.min ?? Infinity) < (kept.min ?? -Infinity)
+      );
+    },
+    mend: "Correct water.coolSeason or water.temperature.",
+  },
+  {
     trait: "water.flow",
     found: "an air breather in a strong current",
     expected: "an animal that must reach the surface in calmer water",

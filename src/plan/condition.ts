@@ -65,7 +65,7 @@ export function holds(
 }
 
 /** The values that resolving adopted. */
-const adoptedTraits =
+export const adoptedTraits =
   ({ parties }: CheckedPlan): TraitReader =>
   (of, path) => {
     const party = parties[of];

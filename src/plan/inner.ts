@@ -1,7 +1,7 @@
 /** What the floors above read of a checked plan; no part of the public surface. */
 export { changedFacts, meetsAlike } from "./changed-facts";
 export { type CheckedPlan, checkedPair, checkedPlan } from "./checked-plan";
-export { conditionProblems, holds, jointCondition } from "./condition";
+export { adoptedTraits, conditionProblems, holds, jointCondition } from "./condition";
 export { factUnits } from "./fact-units";
 export { kinOf, mayHave } from "./kin";
 export { type CheckedParty, isSameParty } from "./party";

@@ -33,6 +33,7 @@ const metric: Units = {
   "mg/d": ["mg/d", same],
   h: ["h", same],
   d: ["d", same],
+  mo: ["mo", same],
   a: ["a", same],
   "kN/m2": ["kN/m2", same],
 };

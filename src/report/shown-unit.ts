@@ -20,6 +20,7 @@ export type ShownUnit =
   | "mg/d"
   | "h"
   | "d"
+  | "mo"
   | "a"
   | "kN/m2"
   | "lb/ft2";

@@ -31,7 +31,9 @@ export const speciesId = keyLike(/^[a-z]+(-[a-z0-9]+)+$/, "lower-case words join
 export const slug = keyLike(/^[a-z0-9]+(-[a-z0-9]+)*$/, "lower-case words joined by hyphens");
 
 /** The address of the JSON Schema, for editors. */
-export const schemaAddress = place.optional();
+export const schemaAddress = place
+  .optional()
+  .describe("The address of the JSON Schema, from which an editor takes its help.");
 
 /** A list that is not empty, of bounded length. */
 export const listUpTo = <Item extends z.ZodType>(most: number, item: Item) => z.array(item).min(1).max(most);

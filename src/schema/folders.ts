@@ -1,7 +1,8 @@
-import * as z from "zod";
+import type * as z from "zod";
 import { oneOf, type Problem } from "../errors";
 import { frozen } from "../frozen";
 import { frozenWhenRead, once } from "../later";
+import { type JsonSchema, jsonSchemaOf } from "./as-json";
 import { checked, type FileSchema } from "./checked";
 import { explained } from "./explained";
 import { idsAreUnique, jurisdictionSchema } from "./files/jurisdiction";
@@ -22,15 +23,12 @@ const folders: Readonly<Record<Exclude<DataFolder, "species">, FileSchema>> = {
   standards: { shape: jurisdictionSchema, checks: [idsAreUnique] },
 };
 
-/** A JSON Schema, as plain data. */
-export type JsonSchema = Readonly<Record<string, unknown>>;
-
 /** The fields of a JSON Schema of a file. */
 const fields = ["$schema", "type", "properties", "required", "additionalProperties"];
 
 /** The schema as JSON Schema, draft 2020-12. It is worked out when it is first read: few programs do. */
 function asJson(schema: z.ZodType): JsonSchema {
-  const json = once(() => frozen<JsonSchema>(z.toJSONSchema(schema, { io: "input" })));
+  const json = once(() => frozen(jsonSchemaOf(schema)));
   return frozenWhenRead(
     {},
     fields.map((field) => [field, () => json()[field]]),

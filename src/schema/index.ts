@@ -6,7 +6,8 @@
  */
 export { describeProblem, InvalidInputError, type Problem, type ProblemCode } from "../errors";
 export type { Observation, Source, SourceAuthor } from "../species";
+export type { JsonSchema } from "./as-json";
 export type { LegalListing, Listings } from "./files/listings";
 export type { MovedId } from "./files/moved-id";
-export { type DataFolder, type JsonSchema, jsonSchemas, problemsIn, speciesJsonSchema } from "./folders";
+export { type DataFolder, jsonSchemas, problemsIn, speciesJsonSchema } from "./folders";
 export { type ParsedSpecies, parseSpecies, safeParseSpecies } from "./species/parse";

@@ -26,7 +26,7 @@ describe.each(allSpecies)("$id", (profile) => {
   const { listings: _, ...facts } = profile;
 
   test("has a module of its own that holds the same", async () => {
-    const module = await import(`../../src/catalog/species/${profile.id}.ts`);
+    const module = await import(/* @vite-ignore */ `../../src/catalog/species/${profile.id}.ts`);
     expect(module.default).toStrictEqual(profile);
     expect(Object.isFrozen(module.default.taxonomy)).toBe(true);
   });

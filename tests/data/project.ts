@@ -66,7 +66,7 @@ export function project(whenDone: (clean: () => void) => void = onTestFinished) 
   };
   for (const file of allFiles(collection).filter(belongs)) write(file.path, ofFew(file));
   cpSync(join(root, "data/families.csv"), path("data/families.csv"));
-  cpSync(join(root, "data/schemas"), path("data/schemas"), { recursive: true });
+  for (const held of ["data/schemas", ".vscode"]) cpSync(join(root, held), path(held), { recursive: true });
   return {
     root: folder,
     /** How many species there are. */

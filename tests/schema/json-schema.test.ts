@@ -68,6 +68,39 @@ describe("an editor and parseSpecies agree", () => {
     ["a form without names", ["forms", "long-fin"], {}],
     ["a form in capitals", ["forms", "LongFin"], { names: { en: ["long-fin tiger barb"] } }],
     ["a form with a form", ["forms", "long-fin", "forms"], {}],
+    ["a range without ends", [...water, "value"], {}],
+    ["a unit of another measure", [...water, "unit"], "cm"],
+    ["a unit as nobody spells it here", [...water, "unit"], "°F"],
+    ["a unit of a share", ["space", "cover", 0, "unit"], "cm"],
+    ["°F without saying so", [...water, "value"], { min: 68, max: 78 }],
+    ["a current that falls", ["water", "flow", 0, "value"], { min: "strong", max: "gentle" }],
+    ["a figure without meaning", [...water, "as"]],
+    ["a length without measure", [...statement, "measure"]],
+    ["a source that nobody read", ["sources", "usgs"], { cite: "usgs-nas" }],
+    ["a source called as the trade is", ["sources", "common-practice"], { cite: "usgs-nas", at: "page 7" }],
+    ["a blend without a word on how", ["diet", "pace"], [{ by: "curator", value: "fast" }]],
+    ["a statement that says nothing", ["diet", "pace"], [{ by: "curator" }]],
+    [
+      "a line adopted and set aside",
+      ["diet", "pace"],
+      [{ by: "common-practice", value: "fast", adopt: "Seen.", setAside: "Not seen." }],
+    ],
+    [
+      "a line that stands twice",
+      ["diet", "pace"],
+      [
+        { by: "common-practice", note: "Seen." },
+        { by: "common-practice", note: "Seen." },
+      ],
+    ],
+    [
+      "none beside something",
+      ["care", "hazards"],
+      [
+        { by: "common-practice", value: "none" },
+        { by: "common-practice", value: "bite" },
+      ],
+    ],
   ];
 
   for (const [mistake, place, put] of broken) {
@@ -83,11 +116,8 @@ describe("an editor and parseSpecies agree", () => {
 
   const senseless: readonly (readonly [mistake: string, place: Place, put: unknown])[] = [
     ["a reversed range", [...water, "value"], { min: 26, max: 20 }],
-    ["a range without ends", [...water, "value"], {}],
     ["a source not in the record", [...water, "by"], "nobody"],
     ["an id of another name", ["id"], "puntius-tetrazona"],
-    ["a unit of another measure", [...water, "unit"], "cm"],
-    ["°F without saying so", [...water, "value"], { min: 68, max: 78 }],
   ];
 
   for (const [mistake, place, put] of senseless) {

@@ -27,7 +27,8 @@ test("what the catalog exports is a profile, what the evidence exports a record"
 });
 
 test("the traits of water are these and no others", () => {
-  type Water = "temperature" | "pH" | "generalHardness" | "salinity" | "flow" | "oxygenNeed" | "airBreathing";
+  type Chemistry = "pH" | "generalHardness" | "carbonateHardness" | "salinity" | "oxygenNeed";
+  type Water = Chemistry | "temperature" | "coolSeason" | "flow" | "airBreathing";
   expectTypeOf<keyof NonNullable<SpeciesProfile["water"]>>().toEqualTypeOf<Water>();
   expectTypeOf<keyof NonNullable<SpeciesRecord["water"]>>().toEqualTypeOf<Water>();
   expectTypeOf<Extract<TraitPath, `water.${string}`>>().toEqualTypeOf<`water.${Water}`>();

@@ -48,6 +48,7 @@ describe("definitions, to the last digit", () => {
     [1, "kPa", "hPa", 10],
     [760, "mmHg", "hPa", 1013.250144354],
     [1, "a", "d", 365.25],
+    [12, "mo", "a", 1],
     [1, "d", "min", 1_440],
     [1, "h", "s", 3_600],
   ] satisfies [number, Unit, Unit, number][])("%d %s in %s is %d", (value, from, to, expected) => {

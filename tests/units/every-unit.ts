@@ -13,7 +13,7 @@ export const everyUnit: Readonly<Record<Measure, readonly Unit[]>> = {
   conductivity: ["uS/cm", "mS/cm"],
   salinity: ["g/kg"],
   pressure: ["kPa", "hPa", "atm", "mmHg"],
-  time: ["s", "min", "h", "d", "a"],
+  time: ["s", "min", "h", "d", "mo", "a"],
 };
 
 /** Every ordered pair of units of one measure, a unit with itself among them. */

@@ -431,6 +431,7 @@ const said: { readonly [Kind in WordKind]?: { readonly [Word in Words[Kind]]?: s
     fusiform: "a spindle",
     "short-deep": "short and deep",
   },
+  supply: { mixed: "both", wild: "caught" },
   jumps: { startled: "when frightened" },
   living: { either: "alone or with its kind" },
   light: { day: "by day", dusk: "at dusk", night: "after dark" },
@@ -883,6 +884,7 @@ function messages(): Messages {
       "mg/d": "mg a day",
       h: "hours",
       d: "days",
+      mo: "months",
       a: "years",
       "kN/m2": "kN/m²",
       "lb/ft2": "lb/sq ft",
@@ -919,6 +921,10 @@ function messages(): Messages {
           [airs[kind], from && `from ${from}`].filter(Boolean).join(" "),
         "size.lifespan": ({ usual, greatest }, size) =>
           [usual && size(usual), greatest && `at most ${size(greatest)}`].filter(Boolean).join(", "),
+        "water.coolSeason": (season, size) =>
+          season === "none"
+            ? season
+            : [size(season), season.months && `for ${season.months} months`].filter(Boolean).join(" "),
         "space.baseLength": (needed, size) => `${size(needed.least)} for ${needed.for}`,
         "space.footprint": (needed, size) => `${size(needed.least)} for ${needed.for}`,
         "space.hides": ({ anyOf, each, holder, sharedBy = 1 }) =>

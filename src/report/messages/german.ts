@@ -658,6 +658,7 @@ const words: Messages["words"] = {
   },
   sex: { male: "Männchen", female: "Weibchen" },
   stage: stages,
+  supply: { farmed: "Nachzucht", mixed: "beides", wild: "Wildfang" },
   target: targets,
   territoryHolder: holders,
   waterMeaning: meanings,
@@ -677,16 +678,20 @@ const words: Messages["words"] = {
 const traits: Messages["traits"] = {
   "origin.regions": "Herkunft",
   "origin.waters": "Gewässer",
+  "origin.supply": "Nachzucht oder Wildfang",
   "origin.conservation": "Gefährdung",
   "size.adultLength": "Länge ausgewachsen",
   "size.standardShare": "Anteil der Standardlänge",
   "size.bodyShape": "Körperform",
   "size.bodyDepthShare": "Körperhöhe",
   "size.lengthWeight": "Länge und Gewicht",
+  "size.grownAt": "ausgewachsen mit",
   "size.lifespan": "Lebenserwartung",
   "water.temperature": "Temperatur",
   "water.pH": "pH-Wert",
   "water.generalHardness": "Gesamthärte",
+  "water.carbonateHardness": "Karbonathärte",
+  "water.coolSeason": "kühle Jahreszeit",
   "water.salinity": "Salzgehalt",
   "water.flow": "Strömung",
   "water.oxygenNeed": "Sauerstoffbedarf",
@@ -708,6 +713,7 @@ const traits: Messages["traits"] = {
   "temperament.varies": "Unterschiede zwischen Tieren",
   "social.living": "Lebensweise",
   "social.group": "Gruppengröße",
+  "social.largestGroup": "größte Gruppe",
   "social.femalesPerMale": "Weibchen je Männchen",
   "social.settledBy": "beruhigt durch Gesellschaft",
   "social.settles": "beruhigt andere",
@@ -720,6 +726,7 @@ const traits: Messages["traits"] = {
   "diet.light": "Futterzeit",
   "predation.eats": "Beute unter Mitbewohnern",
   "reproduction.mode": "Fortpflanzung",
+  "reproduction.breedsFrom": "geschlechtsreif mit",
   "reproduction.interbreedsWith": "kreuzt sich mit",
   "effects.digs": "Graben",
   "effects.uproots": "Ausreißen von Pflanzen",
@@ -1130,6 +1137,7 @@ function messages(): Messages {
       "mg/d": "mg am Tag",
       h: "Stunden",
       d: "Tage",
+      mo: "Monate",
       a: "Jahre",
       "kN/m2": "kN/m²",
       "lb/ft2": "lb/Quadratfuß",
@@ -1166,6 +1174,10 @@ function messages(): Messages {
           [airs[kind], from && `(ab: ${stages[from]})`].filter(Boolean).join(" "),
         "size.lifespan": ({ usual, greatest }, size) =>
           [usual && size(usual), greatest && `höchstens ${size(greatest)}`].filter(Boolean).join(", "),
+        "water.coolSeason": (season, size) =>
+          season === "none"
+            ? "keine"
+            : [size(season), season.months && `${season.months} Monate lang`].filter(Boolean).join(", "),
         "space.baseLength": (needed, size) => `${size(needed.least)} für ${needed.for}`,
         "space.footprint": (needed, size) => `${size(needed.least)} für ${needed.for}`,
         "space.hides": ({ anyOf: kinds, each, holder: of, sharedBy = 1 }) =>

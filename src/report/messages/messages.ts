@@ -10,6 +10,7 @@ import type {
   Words,
 } from "../../compatibility";
 import type { FactName, Numbers, Temper } from "../../plan";
+import type { PartialRange } from "../../ranges";
 import type { Basis, Section, TraitPath, TraitValue } from "../../species";
 import type { Figure } from "../figure";
 import type { ShownUnit } from "../shown-unit";
@@ -148,9 +149,12 @@ export type RuleSentences = { readonly [Id in RuleId]: (told: Told<Measures[Id]>
 /** What each word is called, by kind. */
 export type SpelledWords = { readonly [Kind in WordKind]: Readonly<Record<Words[Kind], string>> };
 
-/** A value of each trait that has parts, in words; `size` writes its figures. */
+/** A value of each trait that has parts, in words; `size` writes its figures and spans. */
 export type ValueSentences = {
-  readonly [Path in TraitPath]?: (value: TraitItem<Path>, size: (number: number) => string) => string;
+  readonly [Path in TraitPath]?: (
+    value: TraitItem<Path>,
+    size: (figure: number | PartialRange) => string,
+  ) => string;
 };
 
 /** Everything a report says, in one language. */

@@ -5,13 +5,16 @@ import type { Messages } from "../messages/messages";
 import type { WriteQuantity } from "../quantities";
 import { wordKinds } from "./word-kinds";
 
+/** A figure or a span, in the unit of its trait. */
+type Sized = number | PartialRange;
+
 /** A resolved value of any trait in words. */
 export function traitText(path: TraitPath, value: unknown, messages: Messages, write: WriteQuantity): string {
   const { unit, way } = traitDefinitions[path];
   const { profile } = messages;
   const withUnit = (figure: { readonly value: number } | PartialRange) =>
     write({ ...figure, ...(unit && { unit }) });
-  const size = (number: number) => withUnit({ value: number });
+  const size = (sized: Sized) => withUnit(typeof sized === "number" ? { value: sized } : sized);
   const item = (one: unknown) => itemText(path, one, messages, size);
   switch (way) {
     case "figures":
@@ -48,11 +51,11 @@ function itemText(
   path: TraitPath,
   item: unknown,
   messages: Messages,
-  size: (number: number) => string,
+  size: (sized: Sized) => string,
 ): string {
   const { values, yes, no, none } = messages.profile;
   if (item === "none") return none;
-  const write = values[path] as ((value: unknown, size: (number: number) => string) => string) | undefined;
+  const write = values[path] as ((value: unknown, size: (sized: Sized) => string) => string) | undefined;
   if (write) return write(item, size);
   if (typeof item === "number") return size(item);
   if (typeof item === "boolean") return item ? yes : no;

@@ -4,6 +4,7 @@ import type { TraitPath } from "../../species";
 /** The kind of words that a trait is answered with, where a whole value is one word. */
 export const wordKinds: { readonly [Path in TraitPath]?: WordKind } = {
   "origin.waters": "waters",
+  "origin.supply": "supply",
   "size.bodyShape": "bodyShape",
   "water.oxygenNeed": "oxygenNeed",
   "space.zones": "zone",

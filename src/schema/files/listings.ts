@@ -40,6 +40,6 @@ export const listingsSchema = heldTo<Listings & { readonly $schema?: string | un
   z.strictObject({
     $schema: schemaAddress,
     jurisdiction: name.describe("Where the rules apply, in words."),
-    listings: listUpTo(500, listing),
+    listings: listUpTo(500, listing).describe("The rules that restrict, one each."),
   }),
 );

@@ -30,8 +30,12 @@ const sourceTypes = [
 ] as const satisfies readonly SourceType[];
 
 const author = z.union([
-  z.strictObject({ family: name, given: name.optional(), suffix: name.optional() }),
-  z.strictObject({ literal: name }),
+  z.strictObject({
+    family: name.describe("The family name of a person."),
+    given: name.optional().describe("The given names or their initials."),
+    suffix: name.optional().describe("What stands after the name, such as Jr."),
+  }),
+  z.strictObject({ literal: name.describe("The name of a body, such as an agency.") }),
 ]);
 
 /** One file of `data/sources`. */
@@ -40,28 +44,36 @@ export const sourceSchema = heldTo<Source & { readonly $schema?: string | undefi
     $schema: schemaAddress,
     id: slug.describe("The name of this file, without .json."),
     type: z.enum(sourceTypes).describe("The sort of source, as CSL names it."),
-    title: note,
-    author: listUpTo(100, author).optional(),
+    title: note.describe("The title, as it is printed."),
+    author: listUpTo(100, author).optional().describe("Who wrote it, in the order printed."),
     issued: z
-      .strictObject({ "date-parts": listUpTo(2, z.array(z.int().min(1)).min(1).max(3)) })
+      .strictObject({
+        "date-parts": listUpTo(2, z.array(z.int().min(1)).min(1).max(3)).meta({
+          description: "A list with one date: year, month, day. Two dates are a span.",
+          examples: [[[2019]], [[2019, 4, 30]]],
+        }),
+      })
       .optional()
       .describe("Year, month and day, as far as they are known."),
     "container-title": note.optional().describe("The journal or the book that it stands in."),
     "collection-title": note.optional().describe("The series."),
-    "collection-number": key.optional(),
-    volume: key.optional(),
-    issue: key.optional(),
-    page: key.optional(),
-    number: key.optional(),
-    edition: key.optional(),
+    "collection-number": key.optional().describe("The number within the series."),
+    volume: key.optional().describe("The volume of the journal."),
+    issue: key.optional().describe("The issue of the volume."),
+    page: key.optional().describe("The first page and the last, as in 78-85."),
+    number: key.optional().describe("The number of a report, a standard or a law."),
+    edition: key.optional().describe("The edition of a book, or the version of a data set."),
     genre: name.optional().describe("The sort of thesis or report, in words."),
-    publisher: name.optional(),
+    publisher: name.optional().describe("Who published it."),
     DOI: place
       .regex(/^10\.\d{4,9}\/\S+$/, "a DOI without https://doi.org/")
       .optional()
       .describe("Without https://doi.org/."),
-    URL: place.regex(/^https?:\/\/\S+$/, "an address of the web").optional(),
-    note: note.optional(),
+    URL: place
+      .regex(/^https?:\/\/\S+$/, "an address of the web")
+      .optional()
+      .describe("Where it is found on the web."),
+    note: note.optional().describe("How it was read, what of the reference was recalled, and its terms."),
     custom: z
       .strictObject({
         commercial: z

@@ -13,6 +13,9 @@ import {
   speciesId,
 } from "../bounded";
 import { heldTo } from "../held-to";
+import { rulesOfList } from "./editor-rules";
+import { reserved } from "./reserved";
+import { sectionWords } from "./section-words";
 import { explainTrait, type StatementSchema, statementSchema } from "./statement";
 import { values } from "./values";
 import { oneOf } from "./words";
@@ -35,7 +38,10 @@ type SectionSchema<S extends Section> = z.ZodOptional<
 const sections = Object.fromEntries(
   Object.entries(values).map(([section, traits]) => [
     section,
-    z.strictObject(traitFields(section, traits)).optional(),
+    z
+      .strictObject(traitFields(section, traits))
+      .optional()
+      .describe(sectionWords[section as Section]),
   ]),
 ) as unknown as { [S in Section]: SectionSchema<S> };
 
@@ -45,7 +51,8 @@ function traitFields(section: string, traits: Readonly<Record<string, z.ZodType>
       const path = `${section}.${name}` as TraitPath;
       const statement = z.lazy(() => statementSchema(path, value));
       const statements = listUpTo(500, statement).optional();
-      return [name, statements.describe(explainTrait(traitTable[path]))];
+      const description = explainTrait(traitTable[path]);
+      return [name, statements.meta({ description, ...rulesOfList(path, value) })];
     }),
   );
 }
@@ -57,7 +64,9 @@ const names = keyedUpTo(200, language, listUpTo(60, name)).meta({
 });
 
 const database = keyLike(/^[a-z][A-Za-z]*$/, "the name of a database in camel case");
-const sourceKey = keyLike(/^[a-z][a-z0-9-]*$/, "lower-case letters, digits and hyphens");
+const sourceKey = keyLike(/^[a-z][a-z0-9-]*$/, "lower-case letters, digits and hyphens").meta({
+  not: { enum: reserved },
+});
 
 const sourceFields = z.strictObject({
   cite: key.describe("The name of a file in data/sources, without .json."),
@@ -74,9 +83,13 @@ const sourceFields = z.strictObject({
     .optional()
     .describe("Whether its licence leaves commercial use free. Set from data/sources, not by hand."),
 });
-const source = sourceFields.meta({ examples: [{ cite: "yanar-2019", at: "table 2" }] });
+const source = sourceFields.meta({
+  examples: [{ cite: "yanar-2019", at: "table 2" }],
+  anyOf: [{ required: ["at"] }, { required: ["memory"] }, { required: ["observed"] }],
+});
 
-const form = z.strictObject({
+/** What a form may state: the fields of its sections are those of the species. */
+export const formSchema = z.strictObject({
   names,
   once: listUpTo(20, slug)
     .optional()
@@ -89,36 +102,38 @@ export const recordSchema = heldTo<SpeciesRecord & { readonly $schema?: string |
   z.strictObject({
     $schema: schemaAddress,
     id: speciesId.describe("The accepted name in lower case, words joined by hyphens."),
-    taxonomy: z.strictObject({
-      name: keyLike(/^[A-Z][a-z]+( [a-z-]+)+$/, "a scientific name such as Danio rerio").meta({
-        description: "The accepted scientific name.",
-        examples: ["Danio rerio"],
-      }),
-      authority: name
-        .regex(/^(\(.+, \d{4}\)|[^(].*, \d{4})$/, "author and year, such as Hora, 1928 or (Hamilton, 1822)")
-        .meta({
-          description: "Who described it, and when; in brackets where it was under another genus.",
-          examples: ["Hora, 1928", "(Hamilton, 1822)"],
+    taxonomy: z
+      .strictObject({
+        name: keyLike(/^[A-Z][a-z]+( [a-z-]+)+$/, "a scientific name such as Danio rerio").meta({
+          description: "The accepted scientific name.",
+          examples: ["Danio rerio"],
         }),
-      family: name
-        .regex(/^[A-Z][a-z]+idae$/, "a family such as Danionidae")
-        .meta({ description: "The family, in Latin.", examples: ["Danionidae"] }),
-      order: name
-        .regex(/^[A-Z][a-z]+$/, "an order such as Cypriniformes")
-        .meta({ description: "The order, in Latin.", examples: ["Cypriniformes"] }),
-      kind: oneOf(classes.kind, "What sort of animal it is."),
-      synonyms: listUpTo(200, name)
-        .optional()
-        .describe("Names by which it was known before, or which are spelt otherwise."),
-      note: note.optional().describe("What a reader should know of its name."),
-    }),
+        authority: name
+          .regex(/^(\(.+, \d{4}\)|[^(].*, \d{4})$/, "author and year, such as Hora, 1928 or (Hamilton, 1822)")
+          .meta({
+            description: "Who described it, and when; in brackets where it was under another genus.",
+            examples: ["Hora, 1928", "(Hamilton, 1822)"],
+          }),
+        family: name
+          .regex(/^[A-Z][a-z]+idae$/, "a family such as Danionidae")
+          .meta({ description: "The family, in Latin.", examples: ["Danionidae"] }),
+        order: name
+          .regex(/^[A-Z][a-z]+$/, "an order such as Cypriniformes")
+          .meta({ description: "The order, in Latin.", examples: ["Cypriniformes"] }),
+        kind: oneOf(classes.kind, "What sort of animal it is."),
+        synonyms: listUpTo(200, name)
+          .optional()
+          .describe("Names by which it was known before, or which are spelt otherwise."),
+        note: note.optional().describe("What a reader should know of its name."),
+      })
+      .describe("What it is called in science, and where it stands."),
     names,
     identifiers: keyedUpTo(60, database, key)
       .optional()
       .meta({ description: "Its number in databases.", examples: [{ ncbi: "7955", fishbase: "4653" }] }),
     sources: keyedUpTo(500, sourceKey, source).describe("The sources of its statements, by a key each."),
     ...sections,
-    forms: keyedUpTo(40, slug, form)
+    forms: keyedUpTo(40, slug, formSchema)
       .optional()
       .meta({
         description: "Forms that were bred, by an id each, with what differs from the species.",

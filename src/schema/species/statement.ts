@@ -2,14 +2,17 @@ import * as z from "zod";
 import { classes, type Trait, type TraitPath, type TraitWay, traitTable } from "../../species";
 import type { HasUnit } from "../../species/inner";
 import { key, note, place } from "../bounded";
+import { rulesOfStatement } from "./editor-rules";
 import { exampleOf } from "./examples";
+import { unitsFor } from "./units";
 import { explained, oneOf } from "./words";
 
 /** A trait in words: what it is, its unit and classes. */
-export function explainTrait({ about, unit, classes }: Trait): string {
+export function explainTrait({ about, unit, plausible, classes }: Trait): string {
   return [
     about,
     unit && unit !== "1" && `In ${unit} unless the statement names a unit.`,
+    plausible && `Figures lie between ${plausible.min} and ${plausible.max}.`,
     classes && explained(classes),
   ]
     .filter(Boolean)
@@ -82,10 +85,21 @@ export function statementSchema<Path extends TraitPath, Value extends z.ZodType>
   const fields = {
     by,
     value: value.optional().describe(explainTrait(trait)),
-    ...(trait.unit && { unit: key.optional().describe(`The source's unit, if it is not ${trait.unit}.`) }),
+    ...(trait.unit && { unit: unitField(path, trait.unit) }),
     ...topics[trait.way],
     ...others,
   };
-  const described = z.strictObject(fields).meta({ description: trait.label, examples: [exampleOf(path)] });
+  const described = z.strictObject(fields).meta({
+    description: trait.label,
+    examples: [exampleOf(path)],
+    ...rulesOfStatement(path, value),
+  });
   return described as z.ZodType as StatementSchema<Path, Value>;
 }
+
+/** The unit that a source tells a size in. */
+const unitField = (path: TraitPath, own: string) =>
+  key.optional().meta({
+    description: own === "1" ? "A share has no unit." : `The source's unit, if it is not ${own}.`,
+    enum: unitsFor(path),
+  });

@@ -1,12 +1,9 @@
 import * as z from "zod";
+import type { PartialRange } from "../../ranges";
 import { classes } from "../../species";
-import { currents } from "../../species/inner";
+import { currents, currentsFrom } from "../../species/inner";
 import { listUpTo, name, note, speciesId } from "../bounded";
-import { oneOf as word } from "./words";
-
-/** One of the classes of a trait, which the trait explains. */
-const oneOf = <Class extends string>(of: Readonly<Record<Class, string>>) =>
-  z.enum(Object.keys(of) as [Class, ...Class[]]);
+import { oneOf } from "./words";
 
 /** The trait may be known to be absent or empty. */
 const orNone = <Value extends z.ZodType>(value: Value) => z.union([value, z.literal("none")]);
@@ -15,17 +12,37 @@ const share = z.number().min(0).max(1);
 const count = z.int().min(1);
 const size = z.number().positive();
 
+const ends = {
+  min: z.number().optional().describe("The lower end; absent where it is not known."),
+  max: z.number().optional().describe("The upper end; absent where it is not known."),
+};
+
+const hasAnEnd = ({ min, max }: PartialRange) => min !== undefined || max !== undefined;
+const ascends = ({ min = -Infinity, max = Infinity }: PartialRange) => min <= max;
+
 const range = z
+  .strictObject(ends)
+  .refine(hasAnEnd, "a range with at least one end")
+  .refine(ascends, "min not above max")
+  .meta({ minProperties: 1 });
+
+const coolSeason = z
   .strictObject({
-    min: z.number().optional().describe("The lower end; absent where it is not known."),
-    max: z.number().optional().describe("The upper end; absent where it is not known."),
+    ...ends,
+    months: z.number().positive().max(12).optional().describe("How many months it lasts."),
   })
-  .refine(({ min, max }) => min !== undefined || max !== undefined, "a range with at least one end")
-  .refine(({ min = -Infinity, max = Infinity }) => min <= max, "min not above max");
+  .refine(hasAnEnd, "a range with at least one end")
+  .refine(ascends, "min not above max")
+  .meta({ anyOf: [{ required: ["min"] }, { required: ["max"] }] });
 
 const flowRange = z
-  .strictObject({ min: word(classes.flow, "The weakest."), max: word(classes.flow, "The strongest.") })
-  .refine(({ min, max }) => currents.indexOf(min) <= currents.indexOf(max), "min not above max");
+  .strictObject({ min: oneOf(classes.flow, "The weakest."), max: oneOf(classes.flow, "The strongest.") })
+  .refine(({ min, max }) => currents.indexOf(min) <= currents.indexOf(max), "min not above max")
+  .meta({
+    anyOf: currents.map((min) => ({
+      properties: { min: { const: min }, max: { enum: currentsFrom(min) } },
+    })),
+  });
 
 const counts = z
   .strictObject({ min: count.describe("The least of them."), max: count.describe("The most of them.") })
@@ -38,11 +55,11 @@ const sizeForGroup = z.strictObject({
 });
 
 const act = z.strictObject({
-  does: word(classes.does, "What it does."),
-  doer: word(classes.sex, "Which sex does it; both if absent.").optional(),
-  target: word(classes.target, "Whom it falls on."),
-  when: word(classes.when, "When it happens; at any time if absent.").optional(),
-  from: word(classes.stage, "From which stage of life on.").optional(),
+  does: oneOf(classes.does, "What it does."),
+  doer: oneOf(classes.sex, "Which sex does it; both if absent.").optional(),
+  target: oneOf(classes.target, "Whom it falls on."),
+  when: oneOf(classes.when, "When it happens; at any time if absent.").optional(),
+  from: oneOf(classes.stage, "From which stage of life on.").optional(),
 });
 
 /** What one statement of each trait holds: `StatedValues` as the schema checks it. */
@@ -50,8 +67,9 @@ export const values = {
   origin: {
     regions: name,
     waters: oneOf(classes.waters),
+    supply: oneOf(classes.supply),
     conservation: z.strictObject({
-      status: word(classes.conservation, "The category."),
+      status: oneOf(classes.conservation, "The category."),
       year: z.int().min(1960).max(2100).optional().describe("The year of the assessment."),
     }),
   },
@@ -64,18 +82,21 @@ export const values = {
       a: size.describe("The factor, for cm and g."),
       b: size.describe("The exponent, about 3."),
     }),
+    grownAt: size,
     lifespan: size,
   },
   water: {
     temperature: range,
     pH: range,
     generalHardness: range,
+    carbonateHardness: range,
+    coolSeason: orNone(coolSeason),
     salinity: range,
     flow: flowRange,
     oxygenNeed: oneOf(classes.oxygenNeed),
     airBreathing: z.strictObject({
-      kind: word(classes.airBreathing, "Whether it takes air."),
-      from: word(classes.stage, "From which stage of life on.").optional(),
+      kind: oneOf(classes.airBreathing, "Whether it takes air."),
+      from: oneOf(classes.stage, "From which stage of life on.").optional(),
     }),
   },
   space: {
@@ -90,9 +111,9 @@ export const values = {
     substrate: orNone(oneOf(classes.ground)),
     hides: orNone(
       z.strictObject({
-        anyOf: listUpTo(10, word(classes.hide, "What serves.")).describe("Any of these serves."),
+        anyOf: listUpTo(10, oneOf(classes.hide, "What serves.")).describe("Any of these serves."),
         each: count.describe("How many each holder needs."),
-        holder: word(classes.territoryHolder, "Who needs them."),
+        holder: oneOf(classes.territoryHolder, "Who needs them."),
         sharedBy: count.optional().describe("How many holders lie in one of these together; 1 if absent."),
       }),
     ),
@@ -100,8 +121,8 @@ export const values = {
     territory: orNone(
       z.strictObject({
         area: size.describe("The floor that it defends."),
-        zone: word(classes.zone, "Where it lies."),
-        holder: word(classes.territoryHolder, "Who holds it."),
+        zone: oneOf(classes.zone, "Where it lies."),
+        holder: oneOf(classes.territoryHolder, "Who holds it."),
       }),
     ),
   },
@@ -118,6 +139,7 @@ export const values = {
         avoid: counts.optional().describe("Numbers at which they fight most."),
       })
       .refine(({ least, avoid }) => !avoid || least < avoid.min || least > avoid.max, "least outside avoid"),
+    largestGroup: count,
     femalesPerMale: z.number().min(0),
     settledBy: z.boolean(),
     settles: z.boolean(),
@@ -125,8 +147,8 @@ export const values = {
   appearance: {
     looks: orNone(
       z.strictObject({
-        tag: word(classes.look, "What it looks like."),
-        sex: word(classes.sex, "Which sex looks so; both if absent.").optional(),
+        tag: oneOf(classes.look, "What it looks like."),
+        sex: oneOf(classes.sex, "Which sex looks so; both if absent.").optional(),
       }),
     ),
     longFins: z.boolean(),
@@ -141,13 +163,14 @@ export const values = {
   predation: {
     eats: orNone(
       z.strictObject({
-        prey: word(classes.prey, "What it eats."),
+        prey: oneOf(classes.prey, "What it eats."),
         greatest: size.optional().describe("The greatest length that it swallows."),
       }),
     ),
   },
   reproduction: {
     mode: oneOf(classes.reproduction),
+    breedsFrom: size,
     interbreedsWith: orNone(speciesId),
   },
   effects: {

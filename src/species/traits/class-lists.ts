@@ -60,6 +60,9 @@ export const lengthMeasure = /* @__PURE__ */ frozen([
 /** Kinds of water. */
 export const waters = /* @__PURE__ */ frozen(["fresh", "brackish", "marine"] as const);
 
+/** How those that are sold came to be. */
+export const supply = /* @__PURE__ */ frozen(["farmed", "mixed", "wild"] as const);
+
 /** Red List categories of the IUCN, version 3.1. */
 export const conservation = /* @__PURE__ */ frozen([
   "EX",

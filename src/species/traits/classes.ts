@@ -78,6 +78,13 @@ export const waters = /* @__PURE__ */ frozen({
   marine: "Grown animals live in sea water.",
 } as const satisfies Explained<typeof lists.waters>);
 
+/** How those that are sold came to be. */
+export const supply = /* @__PURE__ */ frozen({
+  farmed: "Nearly all that are sold were bred on farms or by keepers.",
+  mixed: "Both bred and caught animals are sold.",
+  wild: "Nearly all that are sold were caught.",
+} as const satisfies Explained<typeof lists.supply>);
+
 /** Red List categories of the IUCN, version 3.1. */
 export const conservation = /* @__PURE__ */ frozen({
   EX: "Extinct.",

@@ -24,6 +24,12 @@ export interface Hides {
   readonly sharedBy?: number | undefined;
 }
 
+/** A part of the year in which an animal is kept cooler. */
+export interface CoolSeason extends PartialRange {
+  /** How long it lasts. */
+  readonly months?: number | undefined;
+}
+
 /** What an animal does to another. */
 export interface Act {
   readonly does: keyof typeof classes.does;
@@ -42,6 +48,7 @@ export interface OriginValues {
   /** A country, an island, a river or a lake. */
   readonly regions: string;
   readonly waters: keyof typeof classes.waters;
+  readonly supply: keyof typeof classes.supply;
   readonly conservation: {
     readonly status: keyof typeof classes.conservation;
     /** The year of assessment. */
@@ -60,6 +67,8 @@ export interface SizeValues {
   readonly bodyDepthShare: number;
   /** Weight in g is a × (total length in cm) ^ b. */
   readonly lengthWeight: { readonly a: number; readonly b: number };
+  /** Months. */
+  readonly grownAt: number;
   /** Years. */
   readonly lifespan: number;
 }
@@ -71,8 +80,11 @@ export interface WaterValues {
   readonly pH: PartialRange;
   /** °dH. */
   readonly generalHardness: PartialRange;
+  /** °dH. */
+  readonly carbonateHardness: PartialRange;
   /** g/kg. */
   readonly salinity: PartialRange;
+  readonly coolSeason: OrNone<CoolSeason>;
   /** From the calmest current to the strongest. */
   readonly flow: { readonly min: FlowClass; readonly max: FlowClass };
   readonly oxygenNeed: keyof typeof classes.oxygenNeed;
@@ -126,6 +138,8 @@ export interface SocialValues {
     /** Numbers of animals to keep away from. */
     readonly avoid?: Range | undefined;
   };
+  /** The greatest number of animals. */
+  readonly largestGroup: number;
   /** Females to one male. */
   readonly femalesPerMale: number;
   readonly settledBy: boolean;
@@ -163,6 +177,8 @@ export interface PredationValues {
 /** What one statement of each trait of reproduction holds. */
 export interface ReproductionValues {
   readonly mode: keyof typeof classes.reproduction;
+  /** Months. */
+  readonly breedsFrom: number;
   /** The id of a species. */
   readonly interbreedsWith: OrNone<string>;
 }

@@ -24,6 +24,10 @@ export const traitWords: Readonly<Record<TraitPath, Omit<TraitWords, "label">>> 
     classes: classes.waters,
     term: "http://rs.tdwg.org/dwc/terms/habitat",
   },
+  "origin.supply": {
+    about: "How those that are sold came to be.",
+    classes: classes.supply,
+  },
   "origin.conservation": {
     about: "Red List category of the IUCN and the year of assessment.",
     classes: classes.conservation,
@@ -46,6 +50,9 @@ export const traitWords: Readonly<Record<TraitPath, Omit<TraitWords, "label">>> 
     about: "The constants of weight in g = a × (total length in cm) ^ b.",
     term: "http://purl.obolibrary.org/obo/VT_0001259",
   },
+  "size.grownAt": {
+    about: "The age at which it has nine tenths of its adult length.",
+  },
   "size.lifespan": {
     about: "The age it reaches under good care, usually and at most.",
     term: "http://purl.obolibrary.org/obo/PATO_0000050",
@@ -60,6 +67,13 @@ export const traitWords: Readonly<Record<TraitPath, Omit<TraitWords, "label">>> 
   },
   "water.generalHardness": {
     about: "Calcium and magnesium in the water.",
+  },
+  "water.carbonateHardness": {
+    about: "Carbonate and hydrogen carbonate in the water, which hold its pH: the alkalinity.",
+  },
+  "water.coolSeason": {
+    about:
+      'The temperature of a season each year without which it ails or does not breed, and for how many months; "none" if it needs none.',
   },
   "water.salinity": {
     about: "Salt in the water; fresh water holds less than 0.5 g/kg.",
@@ -140,6 +154,9 @@ export const traitWords: Readonly<Record<TraitPath, Omit<TraitWords, "label">>> 
     about: "The least number to keep, and numbers to avoid because one animal then takes all the harm.",
     term: "http://eol.org/schema/terms/SocialGroupSize",
   },
+  "social.largestGroup": {
+    about: "The most that live together for good: past it the weaker are driven out or killed.",
+  },
   "social.femalesPerMale": {
     about: "The least number of females to one male; 0 where the ratio does not matter.",
   },
@@ -186,6 +203,9 @@ export const traitWords: Readonly<Record<TraitPath, Omit<TraitWords, "label">>> 
   "reproduction.mode": {
     about: "How it breeds.",
     classes: classes.reproduction,
+  },
+  "reproduction.breedsFrom": {
+    about: "The youngest age at which it breeds.",
   },
   "reproduction.interbreedsWith": {
     about: 'The id of a species with which it has offspring in a tank, or "none".',

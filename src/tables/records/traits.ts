@@ -60,6 +60,7 @@ export type TraitRow = RowWith<typeof columns>;
 const ucum: Readonly<Record<string, string>> = {
   cm: "cm",
   cm2: "cm2",
+  mo: "mo",
   a: "a",
   degC: "Cel",
   dH: "10.mg{CaO}/L",

@@ -1,7 +1,7 @@
 import { multiples } from "../multiples";
 
-/** Second, minute, hour, day, and Julian year of 365.25 days. */
-export type TimeUnit = "s" | "min" | "h" | "d" | "a";
+/** Second, minute, hour, day, Julian year of 365.25 days, and its twelfth, the mean month. */
+export type TimeUnit = "s" | "min" | "h" | "d" | "mo" | "a";
 
 const day = 86_400;
 
@@ -11,5 +11,6 @@ export const time = /* @__PURE__ */ multiples<TimeUnit>({
   min: 60,
   h: 3_600,
   d: day,
+  mo: (365.25 / 12) * day, // the mean Julian month of UCUM, mo_j
   a: 365.25 * day, // Julian year, the year of the International Astronomical Union (IAU Style Manual 1989, 5.15, as encyclopedias cite it)
 });

@@ -73,3 +73,21 @@ test("a fish of 4 cm grows thirteen years old, and not fourteen", async () => {
   expect(await found(13)).toStrictEqual([]);
   expect(await found(14)).toStrictEqual([`${danio}: an age that no animal of its length reaches`]);
 });
+
+test("a largest group is no smaller than the least", async () => {
+  const found = (most: number) =>
+    foundBy(neighboursAgree, { social: { group: said({ least: 8 }), largestGroup: said(most) } });
+  expect(await found(8)).toStrictEqual([]);
+  expect(await found(7)).toStrictEqual([`${danio}: a largest group smaller than the least`]);
+});
+
+test("a cool season lies in the water that the animal is kept in", async () => {
+  const kept = [{ by: "common-practice" as const, value: { min: 16, max: 24 }, as: "kept" as const }];
+  const found = (season: "none" | { min: number; max: number }) =>
+    foundBy(neighboursAgree, { water: { temperature: kept, coolSeason: said(season) } });
+  const outside = [`${danio}: a cool season outside of the water it is kept in`];
+  expect(await found("none")).toStrictEqual([]);
+  expect(await found({ min: 16, max: 20 })).toStrictEqual([]);
+  expect(await found({ min: 12, max: 20 })).toStrictEqual(outside);
+  expect(await found({ min: 20, max: 26 })).toStrictEqual(outside);
+});

@@ -154,7 +154,12 @@ const mistakes: readonly (readonly [path: string, found: unknown, expected: RegE
     ],
     ["size.lifespan[0].note", undefined, /how the sources were weighed/, /What a reader should know/],
     ["size.lifespan[1].as", undefined, /usual or greatest/, /usual: What most adults reach in aquaria\./],
-    ["water.temprature", [{ by: "study", value: { min: 18, max: 24 }, as: "kept" }], /no such field/],
+    [
+      "water.temprature",
+      [{ by: "study", value: { min: 18, max: 24 }, as: "kept" }],
+      /no such field/,
+      /The water that it is kept in/,
+    ],
     [
       "water.temperature[0].by",
       "handbook",

@@ -50,6 +50,7 @@ describe("traits", () => {
       rows.filter(({ least }) => least !== null).map(({ trait, least }) => [trait, least]),
     ).toStrictEqual([
       ["water.generalHardness", 0],
+      ["water.carbonateHardness", 0],
       ["water.salinity", 0],
     ]);
   });

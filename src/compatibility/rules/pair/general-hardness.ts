@@ -1,4 +1,5 @@
 import { ownRule } from "../../engine/rule/own-rule";
+import { givingHardness } from "../shared/givings";
 import { judgeSharedWater, sharedWaterMeasures } from "../shared/water";
 
 /** Blocks where what both can be given is narrower than can be held; restricts to it where what both are kept in leaves little. */
@@ -11,9 +12,10 @@ export const generalHardness = /* @__PURE__ */ ownRule({
   mayYield: ["blocking", "restricting", "advisory", "favourable"],
   measures: /* @__PURE__ */ sharedWaterMeasures("dH"),
   judge: ({ from, to, thresholds }) =>
-    judgeSharedWater(from["water.generalHardness"], to["water.generalHardness"], "water.generalHardness", {
-      gives: thresholds.givesHardness,
-      least: thresholds.leastHardness,
-      roomy: thresholds.sharedHardness,
-    }),
+    judgeSharedWater(
+      from["water.generalHardness"],
+      to["water.generalHardness"],
+      "water.generalHardness",
+      givingHardness(thresholds),
+    ),
 });

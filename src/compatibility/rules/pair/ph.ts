@@ -1,4 +1,5 @@
 import { ownRule } from "../../engine/rule/own-rule";
+import { givingPH } from "../shared/givings";
 import { judgeSharedWater, sharedWaterMeasures } from "../shared/water";
 
 /** Blocks where what both can be given is narrower than can be held; restricts to it where what both are kept in leaves little. */
@@ -11,9 +12,5 @@ export const ph = /* @__PURE__ */ ownRule({
   mayYield: ["blocking", "restricting", "advisory", "favourable"],
   measures: /* @__PURE__ */ sharedWaterMeasures("pH"),
   judge: ({ from, to, thresholds }) =>
-    judgeSharedWater(from["water.pH"], to["water.pH"], "water.pH", {
-      gives: thresholds.givesPH,
-      least: thresholds.leastPH,
-      roomy: thresholds.sharedPH,
-    }),
+    judgeSharedWater(from["water.pH"], to["water.pH"], "water.pH", givingPH(thresholds)),
 });

@@ -1,4 +1,5 @@
 import { ownRule } from "../../engine/rule/own-rule";
+import { givingTemperature } from "../shared/givings";
 import { judgeSharedWater, sharedWaterMeasures } from "../shared/water";
 
 /** Blocks where what both can be given is narrower than can be held; restricts to it where what both are kept in leaves little. */
@@ -11,9 +12,10 @@ export const temperature = /* @__PURE__ */ ownRule({
   mayYield: ["blocking", "restricting", "advisory", "favourable"],
   measures: /* @__PURE__ */ sharedWaterMeasures("degC"),
   judge: ({ from, to, thresholds }) =>
-    judgeSharedWater(from["water.temperature"], to["water.temperature"], "water.temperature", {
-      gives: thresholds.givesTemperature,
-      least: thresholds.leastTemperature,
-      roomy: thresholds.sharedTemperature,
-    }),
+    judgeSharedWater(
+      from["water.temperature"],
+      to["water.temperature"],
+      "water.temperature",
+      givingTemperature(thresholds),
+    ),
 });

@@ -1,16 +1,9 @@
-import type { TraitValue } from "../../../species";
 import { currentsFrom } from "../../../species/inner";
 import { oxygenSaturation } from "../../../water";
 import { oxygenDemandOf, type Stock } from "../../animals/stock";
 import { wantedBy } from "../../animals/wanted";
 import { ownRule } from "../../engine/rule/own-rule";
-import type { ThresholdName } from "../../threshold-values";
-
-const limits = {
-  low: "oxygenForLow",
-  ordinary: "oxygenForOrdinary",
-  high: "oxygenForHigh",
-} as const satisfies Record<TraitValue<"water.oxygenNeed">, ThresholdName>;
+import { oxygenLimits } from "../shared/oxygen-limits";
 
 const movedSurface = {
   on: "tank.flow.strongest",
@@ -54,7 +47,7 @@ export const oxygen = /* @__PURE__ */ ownRule({
         volume: plan["tank.waterVolume"],
       },
       stock,
-      thresholds[limits[need]],
+      thresholds[oxygenLimits[need]],
     );
     const short = air === "none" && (night.hours ?? 0) < thresholds.nightHours;
     if (!short && need !== "high") return [];

@@ -1,7 +1,7 @@
 import type { PartialRange } from "../../../ranges";
 import type { Figures } from "../../../species";
 import { ownRule } from "../../engine/rule/own-rule";
-import { anyWater, judgePlannedWater, plannedWaterMeasures } from "../shared/water";
+import { anyWater, inSeason, judgePlannedWater, plannedWaterMeasures } from "../shared/water";
 
 /**
  * The water as it usually is must be what the animals are kept in. A hot day is held to the upper end, a cool season to
@@ -36,16 +36,12 @@ interface Season {
 
 /** Judges a season by one end of what is kept. */
 function judgeSeason(
-  { kept, tolerated, limit }: Figures<PartialRange>,
+  figures: Figures<PartialRange>,
   end: "min" | "max",
   { as, figure }: Season,
   gives: number,
 ) {
-  const [edge, borne] = [kept[end], tolerated?.[end]];
-  if (figure === undefined || edge === undefined) return [];
-  return judgePlannedWater(
-    { kept: { [end]: edge }, limit },
-    { on: `water.${as}`, as, figure },
-    { gives: borne === undefined ? gives : Math.abs(borne - edge) },
-  );
+  const season = inSeason(figures, end, gives);
+  if (figure === undefined || !season) return [];
+  return judgePlannedWater(season.span, { on: `water.${as}`, as, figure }, season.giving);
 }

@@ -5,6 +5,7 @@ import type { Figures } from "../../../species";
 import type { GivenCondition, Judged } from "../../engine/rule/finding";
 import type { MeasureUnit } from "../../engine/rule/measures";
 
+/** What is known of the water that an animal is kept in. */
 type Span = Figures<PartialRange>;
 
 /** How a figure of water gives way, in its own unit. */
@@ -21,11 +22,12 @@ export interface Giving {
  * The water that an animal can be given for lasting keeping: its kept span, each end of which gives way, an end that is
  * a handbook's class twice as far; never past a limit, and hardness and salinity never below zero.
  */
-const wantedOf = (span: Span, { gives }: Pick<Giving, "gives">): PartialRange =>
+export const wantedOf = (span: Span, { gives }: Pick<Giving, "gives">): PartialRange =>
   widened(span, (end) => (span.precision?.[end] === "class" ? 2 * gives : gives));
 
 /** That water, were each end as sure as one that is the animal's own. */
-const surelyOf = (span: Span, { gives }: Pick<Giving, "gives">): PartialRange => widened(span, () => gives);
+export const surelyOf = (span: Span, { gives }: Pick<Giving, "gives">): PartialRange =>
+  widened(span, () => gives);
 
 function widened({ kept, limit }: Span, give: (end: "min" | "max") => number): PartialRange {
   const { min, max } = wellFormed(kept);
@@ -43,6 +45,18 @@ function widened({ kept, limit }: Span, give: (end: "min" | "max") => number): P
 function wellFormed(span: PartialRange): PartialRange {
   overlap(span, span);
   return span;
+}
+
+/** The one end of what is kept that a season is held to, and how far it gives way then; undefined where nobody states it. */
+export function inSeason(
+  { kept, tolerated, limit }: Span,
+  end: "min" | "max",
+  gives: number,
+): { readonly span: Span; readonly giving: Pick<Giving, "gives"> } | undefined {
+  const [edge, borne] = [kept[end], tolerated?.[end]];
+  if (edge === undefined) return undefined;
+  const span = { kept: { [end]: edge }, limit };
+  return { span, giving: { gives: borne === undefined ? gives : Math.abs(borne - edge) } };
 }
 
 /** Whether a span of water is wide enough to be held; none is not. */

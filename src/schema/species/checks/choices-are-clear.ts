@@ -24,12 +24,12 @@ export const choicesAreClear: Check = (record) =>
 function repeated({ trait, statements }: TraitAt): readonly Problem[] {
   const seen = new Map<string, Path>();
   return statements.flatMap(({ path, statement }) => {
-    if (!hasValue(statement)) return [];
-    const said = JSON.stringify([statement.by, statement.value, topicKey(statement, trait)]);
+    const { by, value, note } = statement;
+    const said = JSON.stringify([by, value ?? note, topicKey(statement, trait)]);
     const same = seen.get(said);
     seen.set(said, path);
     const expected = same && `something ${pathText(same)} does not say already`;
-    return expected ? [{ path, code: "conflict", found: statement.value, expected }] : [];
+    return expected ? [{ path, code: "conflict", found: value ?? note, expected }] : [];
   });
 }
 

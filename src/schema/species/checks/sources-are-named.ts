@@ -1,8 +1,7 @@
 import type { Problem } from "../../../errors";
 import type { Check } from "../../checked";
+import { reserved } from "../reserved";
 import { sourcesOf, traitsOf } from "../walk";
-
-const reserved = ["common-practice", "curator"];
 
 /**
  * Every statement names a source of the record or a reserved word, every source is used, and each says where the figure

@@ -1,7 +1,8 @@
 import type { Problem } from "../../../errors";
-import type { Statement, TraitPath } from "../../../species";
+import type { Statement, TraitPath, TraitWay } from "../../../species";
 import { traitDefinitions } from "../../../species/inner";
 import type { Check } from "../../checked";
+import { neededFields } from "../needed";
 import { traitsOf } from "../walk";
 
 /** A statement has a value or a note; figures, lengths and ages say what they mean, lengths also what was measured. */
@@ -19,19 +20,23 @@ export const statementsSayEnough: Check = (record) =>
 
 /** The fields that a statement lacks, each with what should stand there; the statement itself where it says nothing. */
 function missing(
-  { value, note, by, as, measure }: Statement,
+  statement: Statement,
   trait: TraitPath,
 ): readonly (readonly [field: string, expected: string])[] {
+  const { value, note, by } = statement;
   if (value === undefined) return note === undefined ? [["", "a value, or a note"]] : [];
   const { way } = traitDefinitions[trait];
   const unweighed = by === "curator" && note === undefined;
-  const unmeant = as === undefined && way === "figures";
-  const unnamed = as === undefined && (way === "lengths" || way === "ages");
-  const unmeasured = measure === undefined && way === "lengths";
   return [
     ...(unweighed ? [["note", "a note on how the sources were weighed"] as const] : []),
-    ...(unmeant ? [["as", "what the figure means, such as kept"] as const] : []),
-    ...(unnamed ? [["as", "usual or greatest"] as const] : []),
-    ...(unmeasured ? [["measure", "what was measured, or unstated"] as const] : []),
+    ...neededFields[way]
+      .filter((field) => statement[field] === undefined)
+      .map((field) => [field, wanted(field, way)] as const),
   ];
+}
+
+/** What stands in a field that a statement needs. */
+function wanted(field: "as" | "measure", way: TraitWay): string {
+  if (field === "measure") return "what was measured, or unstated";
+  return way === "figures" ? "what the figure means, such as kept" : "usual or greatest";
 }

@@ -1,8 +1,8 @@
 import { InvalidInputError } from "../../../errors";
 import type { TraitPath } from "../../../species";
-import { hasValue, inTraitUnit, type Stated, traitDefinitions } from "../../../species/inner";
-import { measureOf, type Unit, unitsOf } from "../../../units";
+import { hasValue, inTraitUnit, type Stated } from "../../../species/inner";
 import type { Check } from "../../checked";
+import { unitsFor } from "../units";
 import { traitsOf } from "../walk";
 
 /** A statement's figure converts from its unit to the trait's unit. */
@@ -14,16 +14,13 @@ export const unitsConvert: Check = (record) =>
         path: [...path, "unit"],
         code: "word",
         found: statement.unit,
-        expected: unitsFor(trait),
+        expected: unitsExpected(trait),
       })),
   );
 
-/** The units that a trait may be told in. */
-function unitsFor(trait: TraitPath): string {
-  const { unit = "1" } = traitDefinitions[trait];
-  return unit === "1"
-    ? "no unit, and a share from 0 to 1"
-    : `one of ${unitsOf(measureOf(unit as Unit)).join(", ")}`;
+function unitsExpected(trait: TraitPath): string {
+  const units = unitsFor(trait);
+  return units.length > 1 ? `one of ${units.join(", ")}` : "no unit, and a share from 0 to 1";
 }
 
 /** Whether a statement's figure can be told in the trait's unit. */

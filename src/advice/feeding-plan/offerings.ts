@@ -1,0 +1,86 @@
+import type { Condition, Offering, Plan } from "../../plan";
+import { adoptedTraits, checkedPlan, holds } from "../../plan/inner";
+import { factAt, type SpeciesProfile } from "../../species";
+import { foods, lights, zones } from "../../species/inner";
+
+/** What must hold of the food of one group of a plan. */
+export interface Appetite {
+  /** The index of the group. */
+  readonly of: number;
+  readonly conditions: readonly Condition[];
+  /** Whether faster ones would take its food unless they are kept from it. */
+  readonly isOutpaced: boolean;
+}
+
+/** An offering, and the groups that it reaches by itself, by index. */
+export interface Reaching {
+  readonly offering: Offering;
+  readonly reaches: readonly number[];
+}
+
+/** Whether a species takes an offering: what, where and when it eats. */
+export function takes(species: SpeciesProfile, { food, place, light = "day" }: Offering): boolean {
+  const isOf = (path: "diet.foods" | "diet.reach" | "diet.light", word: string) =>
+    factAt(species, path)?.value.some((one) => one === word) ?? false;
+  return isOf("diet.foods", food) && isOf("diet.reach", place) && isOf("diet.light", light);
+}
+
+/**
+ * The offerings that reach some group by themselves; of those that reach the same the plainest: freely before apart, by day
+ * before dusk and night, dry before frozen and live. What is given apart reaches only those that faster ones outpace.
+ */
+export function reaching(plan: Plan, appetites: readonly Appetite[]): readonly Reaching[] {
+  const plainest = new Map<string, Reaching>();
+  for (const offering of possibleOfferings(plan)) {
+    const reaches = reachedBy(offering, plan, appetites);
+    const key = reaches.join();
+    if (reaches.length > 0 && !plainest.has(key)) plainest.set(key, { offering, reaches });
+  }
+  return [...plainest.values()];
+}
+
+/** The groups of which an offering meets all conditions. */
+function reachedBy(offering: Offering, plan: Plan, appetites: readonly Appetite[]): readonly number[] {
+  const fed = checkedPlan({ ...plan, offerings: [offering] });
+  const trait = adoptedTraits(fed);
+  return appetites
+    .filter(({ isOutpaced }) => isOutpaced || !offering.apart)
+    .filter(({ conditions }) => conditions.every((condition) => holds(condition, fed, trait)))
+    .map(({ of }) => of);
+}
+
+/** All that some group of a plan takes, the plainest first. */
+const possibleOfferings = ({ groups }: Plan): readonly Offering[] =>
+  [false, true].flatMap((apart) =>
+    lights.flatMap((light) =>
+      foods.flatMap((food) =>
+        zones
+          .map((place): Offering => ({ food, place, light, ...(apart && { apart }) }))
+          .filter((offering) => groups.some(({ species }) => takes(species, offering))),
+      ),
+    ),
+  );
+
+/**
+ * The fewest offerings that reach every group that any reaches; of equally few those that stand first. Each step takes the
+ * first group that is still hungry and tries all that reach it, and leaves off where it comes to as many as were found:
+ * exact.
+ */
+export function fewest(found: readonly Reaching[]): readonly Reaching[] {
+  let best = found;
+  const search = (chosen: readonly Reaching[], hungry: readonly number[]) => {
+    const [first] = hungry;
+    if (first === undefined) {
+      if (chosen.length < best.length) best = chosen;
+      return;
+    }
+    if (chosen.length + 1 >= best.length) return;
+    for (const one of found.filter(({ reaches }) => reaches.includes(first)))
+      search(
+        [...chosen, one],
+        hungry.filter((of) => !one.reaches.includes(of)),
+      );
+  };
+  search([], [...new Set(found.flatMap(({ reaches }) => reaches))]);
+  return best;
+}

@@ -1,0 +1,53 @@
+import { bodyMass, nitrogenLoad, ration } from "../../load";
+import type { Group, Plan } from "../../plan";
+import { type CheckedPlan, checkedPlan } from "../../plan/inner";
+import type { Range } from "../../ranges";
+import { factAt } from "../../species";
+import { lengthsMeant, lengthsOfSex } from "../../species/inner";
+
+/** What every group of a plan eats, dry, g a day, from upkeep to plenty; undefined where nobody can tell. */
+export function rationsOf(plan: Plan): readonly (Range | undefined)[] {
+  const { parties } = checkedPlan(plan);
+  return plan.groups.map((group, index) => rationOf(group, parties[index], plan.water?.temperature));
+}
+
+/** For the lightest and the heaviest that grown fish of the group may be. */
+function rationOf(
+  { juveniles = 0 }: Group,
+  party: CheckedPlan["parties"][number] | undefined,
+  temperature: number | undefined,
+): Range | undefined {
+  const masses = party && massesOf(party);
+  if (!masses || juveniles > 0) return undefined;
+  const { count = 0 } = party.animals;
+  const each = (mass: number) => ration({ mass, temperature });
+  return { min: count * each(masses.min).min, max: count * each(masses.max).max };
+}
+
+/** What one grown fish weighs, g; undefined for other animals, and where nobody knows its length. */
+function massesOf({ animals, species }: CheckedPlan["parties"][number]): Range | undefined {
+  const adult = factAt(species, "size.adultLength")?.value;
+  if (animals.kind !== "fish" || (!adult && animals.length === undefined)) return undefined;
+  const usual = lengthsMeant(lengthsOfSex(adult ?? [], animals.sex), "usual").map(({ total }) => total);
+  const lengths = animals.length === undefined ? usual : [{ min: animals.length, max: animals.length }];
+  const shape = factAt(species, "size.bodyShape")?.value;
+  const lengthWeight = factAt(species, "size.lengthWeight")?.value;
+  const likely = (length: number) => bodyMass({ length, shape, lengthWeight }).likely;
+  return {
+    min: Math.min(...lengths.map(({ min }) => likely(min).min)),
+    max: Math.max(...lengths.map(({ max }) => likely(max).max)),
+  };
+}
+
+/** The sum of what is known. */
+export const totalOf = (rations: readonly (Range | undefined)[]): Range =>
+  rations.reduce<Range>((sum, one) => ({ min: sum.min + (one?.min ?? 0), max: sum.max + (one?.max ?? 0) }), {
+    min: 0,
+    max: 0,
+  });
+
+/** Ammonia nitrogen that comes of so much dry food, mg a day. */
+export const nitrogenOf = ({ min, max }: Range): Range => ({
+  min: nitrogenLoad({ food: min }),
+  max: nitrogenLoad({ food: max }),
+});

@@ -1,0 +1,43 @@
+/**
+ * What to change: the water, the tank, the mixture of waters and the food that serve some animals, each checked by the
+ * rules that judge plans.
+ *
+ * @packageDocumentation
+ */
+export {
+  type FedGroup,
+  type FeedingPlan,
+  feedingPlan,
+  type GivenOffering,
+  type NitrogenOfFood,
+} from "./feeding-plan/feeding-plan";
+export { type LeastTank, type LeastTankOptions, leastTank } from "./least-tank/least-tank";
+export { standardTanks } from "./least-tank/standard-tanks";
+export {
+  type MixedWater,
+  type MixWaterInput,
+  mixWater,
+  type OutOfReach,
+  type WantedHardness,
+} from "./mix-water/mix-water";
+export {
+  nitrateLimit,
+  type WeeklyChange,
+  type WeeklyChangeInput,
+  weeklyChange,
+} from "./mix-water/weekly-change";
+export type {
+  DoubtfulWater,
+  LargestCompany,
+  Limits,
+  NoSetPoint,
+  OpenWater,
+  PerAxis,
+  SetPoint,
+  WaterConflict,
+} from "./set-point/answer";
+export type { WaterAxis } from "./set-point/room/axes";
+export { type HotEnd, unionizedAmmoniaLimit } from "./set-point/room/hot-end";
+export type { Swing } from "./set-point/room/kept-water";
+export { setPoint } from "./set-point/set-point";
+export type { SetPointOptions } from "./set-point/terms";

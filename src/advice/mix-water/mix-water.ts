@@ -1,0 +1,185 @@
+import { decimal } from "../../decimal";
+import { finite, listOf, objectOf, refusal } from "../../errors";
+import type { PartialRange, Range } from "../../ranges";
+import { type Dissolved, mixture } from "../../water";
+import { corners, nothing } from "./corners";
+import {
+  nitrateLimit,
+  type WeeklyChange,
+  type WeeklyChangeInput,
+  weeklyChange,
+  weeklyRise,
+} from "./weekly-change";
+
+/** Waters to mix, and what is wanted of the mixture. */
+export interface MixWaterInput {
+  /**
+   * The waters at hand, that one first of which most is to be used: tap water, then rain or demineralised water. A figure
+   * that is wanted must be known of all.
+   */
+  readonly sources: readonly Dissolved[];
+  /** A set point with its margin either way, or what a condition of a verdict wants; one-sided if need be. */
+  readonly wanted: WantedHardness;
+  /** Ammonia nitrogen that the animals give off, and water in the tank: then the weekly change is told too. */
+  readonly tank?: Omit<WeeklyChangeInput, "nitrate"> | undefined;
+}
+
+/** What is wanted of a mixture: at least one of the two. */
+export interface WantedHardness {
+  /** °dH. */
+  readonly generalHardness?: PartialRange | undefined;
+  /** °dH. */
+  readonly carbonateHardness?: PartialRange | undefined;
+}
+
+/** A mixture of waters. */
+export interface MixedWater {
+  /** How much of each source, in their order; together 1. */
+  readonly shares: readonly number[];
+  /** What the mixture holds, as far as it is known of all that is in it. */
+  readonly result: Dissolved;
+  /** What no mixture reaches together; empty where the mixture is as wanted. */
+  readonly outOfReach: readonly OutOfReach[];
+  /** What nitrogen asks for, with this mixture as the new water: where `tank` is given and its nitrate is known. */
+  readonly weeklyChange?: WeeklyChange;
+}
+
+/** A figure that is not as wanted: °dH, or of nitrate mg/L. */
+export interface OutOfReach {
+  /** `nitrate` where the tank passes its limit though all water is changed each week. */
+  readonly on: keyof WantedHardness | "nitrate";
+  /** What is lacking (above zero) or too much (below zero). */
+  readonly by: number;
+  /** What mixtures of these sources reach of this figure by itself; of nitrate, what the tank reaches. */
+  readonly reachable: Range;
+}
+
+/**
+ * How to mix water at hand so that its hardness and carbonate hardness are as wanted.
+ *
+ * Of the mixtures that are, the one with most of the first source, of these the one with most of the second, and so on: so
+ * put first what is cheapest, and demineralised water last. Where none is, the one that misses by the fewest °dH in all.
+ * Both are exact: they lie at one of few corners, and all of these are tried. What is dissolved adds up when waters are
+ * mixed (see `mixture`); the pH does not, and is not told: it settles with carbonate hardness and carbon dioxide.
+ *
+ * @throws InvalidInputError for no sources, nothing wanted, a reversed range, a figure that is wanted and unknown of a
+ * source, or one below zero.
+ *
+ * @example
+ * ```ts
+ * import { mixWater } from "vivary/advice";
+ *
+ * const tap = { generalHardness: 16, carbonateHardness: 12, nitrate: 20 };
+ * const demineralised = { generalHardness: 0, carbonateHardness: 0, nitrate: 0 };
+ * const { shares, result } = mixWater({
+ *   sources: [tap, demineralised],
+ *   wanted: { generalHardness: { min: 4, max: 8 }, carbonateHardness: { max: 6 } },
+ * });
+ * shares; // => [0.5, 0.5]
+ * result; // => { generalHardness: 8, carbonateHardness: 6, nitrate: 10 }
+ * ```
+ */
+export function mixWater(input: MixWaterInput): MixedWater {
+  const { sources, wanted, tank } = objectOf(input, "");
+  const figures = figuresOf(listOf(sources, "sources"), objectOf(wanted, "wanted"));
+  const missedBy = (shares: readonly number[]) => figures.map((figure) => missing(figure, shares));
+  const best = corners(sources.length, figures)
+    .map((shares) => ({ shares, miss: missedBy(shares).reduce((sum, by) => sum + Math.abs(by), 0) }))
+    .reduce((one, other) => (isBetter(other, one) ? other : one));
+  const shares = best.shares.map(decimal);
+  const result = rounded(
+    mixture(sources.map((water, index) => ({ amount: best.shares[index] ?? 0, water }))),
+  );
+  return {
+    shares,
+    result,
+    ...weekly(
+      tank,
+      result,
+      figures.flatMap((figure) => outOfReach(figure, shares)),
+    ),
+  };
+}
+
+/** A figure that a mixture misses. */
+function outOfReach(figure: WantedFigure, shares: readonly number[]): readonly OutOfReach[] {
+  const by = missing(figure, shares);
+  const { on, ofSources } = figure;
+  const reachable = { min: Math.min(...ofSources), max: Math.max(...ofSources) };
+  return Math.abs(by) < nothing ? [] : [{ on, by: decimal(by), reachable }];
+}
+
+/** The weekly change, where a tank is given and the nitrate of the mixture is known; or that there is none. */
+function weekly(
+  tank: MixWaterInput["tank"],
+  { nitrate }: Dissolved,
+  missed: readonly OutOfReach[],
+): Pick<MixedWater, "outOfReach" | "weeklyChange"> {
+  if (!tank || nitrate === undefined) return { outOfReach: missed };
+  const change = weeklyChange({ ...tank, nitrate });
+  if (change) return { outOfReach: missed, weeklyChange: change };
+  const reached = decimal(nitrate + weeklyRise(tank));
+  const by = decimal((tank.most ?? nitrateLimit) - reached);
+  return { outOfReach: [...missed, { on: "nitrate", by, reachable: { min: reached, max: reached } }] };
+}
+
+/** A figure that is wanted, and what each source has of it. */
+interface WantedFigure {
+  readonly on: keyof WantedHardness;
+  readonly span: PartialRange;
+  readonly ofSources: readonly number[];
+  readonly ends: readonly number[];
+}
+
+const hardnesses = ["generalHardness", "carbonateHardness"] as const;
+
+function figuresOf(sources: readonly Dissolved[], wanted: WantedHardness): readonly WantedFigure[] {
+  if (sources.length === 0) throw refusal("sources", "at least one water", sources);
+  const figures = hardnesses.flatMap((on): readonly WantedFigure[] => {
+    const span = wanted[on];
+    if (span === undefined) return [];
+    checkSpan(span, `wanted.${on}`);
+    const ofSources = sources.map((source, index) => notNegative(source?.[on], `sources[${index}].${on}`));
+    return [{ on, span, ofSources, ends: [span.min, span.max].filter((end) => end !== undefined) }];
+  });
+  if (figures.length === 0) throw refusal("wanted", `at least one of ${hardnesses.join(", ")}`, wanted);
+  return figures;
+}
+
+function checkSpan(span: PartialRange, subject: string) {
+  const { min, max } = objectOf(span, subject);
+  if (min === undefined && max === undefined) throw refusal(subject, "a range with a min or a max", span);
+  const least = min === undefined ? 0 : finite(min, `${subject}.min`);
+  const most = max === undefined ? least : finite(max, `${subject}.max`);
+  if (most < least) throw refusal(subject, "min at most max, neither below 0", span, "range");
+}
+
+function notNegative(value: number | undefined, subject: string): number {
+  const number = finite(value, subject);
+  if (number >= 0) return number;
+  throw refusal(subject, "a number of 0 or more", value, "range");
+}
+
+/** What a mixture lacks of a figure, above zero, or has too much of, below zero. */
+function missing({ span: { min, max }, ofSources }: WantedFigure, shares: readonly number[]): number {
+  const figure = ofSources.reduce((sum, source, index) => sum + source * (shares[index] ?? 0), 0);
+  if (min !== undefined && figure < min) return min - figure;
+  return max !== undefined && figure > max ? max - figure : 0;
+}
+
+interface Tried {
+  readonly shares: readonly number[];
+  readonly miss: number;
+}
+
+/** Whether a mixture misses by less; where both miss alike, whether it has more of the first source in which they differ. */
+function isBetter(one: Tried, other: Tried): boolean {
+  if (Math.abs(one.miss - other.miss) > nothing) return one.miss < other.miss;
+  const differing = one.shares.findIndex(
+    (share, index) => Math.abs(share - (other.shares[index] ?? 0)) > nothing,
+  );
+  return (one.shares[differing] ?? 0) > (other.shares[differing] ?? 0);
+}
+
+const rounded = (water: Dissolved): Dissolved =>
+  Object.fromEntries(Object.entries(water).map(([name, figure]) => [name, decimal(figure)]));

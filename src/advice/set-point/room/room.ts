@@ -1,0 +1,72 @@
+import type { Giving } from "../../../compatibility/inner";
+import { decimal } from "../../../decimal";
+import { type Ends, sharedBy, widthOf } from "./ends";
+import type { KeptWater } from "./kept-water";
+
+/** What some animals leave each other of one figure of water. */
+export interface Room {
+  /** Around the figure to aim at, as far as it may move either way. */
+  readonly span: Ends;
+  /** The animal whose lower end decides, by its index; absent where none has one. */
+  readonly least?: number | undefined;
+  /** The animal whose upper end decides. */
+  readonly most?: number | undefined;
+}
+
+/** Two animals that share no water of a kind, by their indices; one twice where there is none even for that one. */
+export type Opposed = readonly [needsMore: number, bearsLess: number];
+
+type Waters = readonly (KeptWater | undefined)[];
+
+/**
+ * The room that animals leave each other; those of which nobody knows leave all. Undefined where nobody knows of any.
+ * Its middle is that of what all are kept in, and it ends there too where that is wide enough to be held; else with what
+ * all can be given.
+ *
+ * @param by - `given`: whatever they are kept in.
+ */
+export function roomOf(waters: Waters, { least, roomy }: Giving, by?: "given"): Room | undefined {
+  const known = waters.flatMap((water, index) => (water ? [{ index, ...water }] : []));
+  if (known.length === 0) return undefined;
+  const given = sharedBy(known.map((each) => each.given));
+  const kept = sharedBy(known.map((each) => each.kept));
+  const meaning = by ?? (isWide(kept, least) ? "kept" : "given");
+  const ends = { given, kept }[meaning];
+  const aim = by !== "given" && isWide(kept, 0) ? kept : given;
+  const decides = (end: keyof Ends) => known.find((each) => each[meaning][end] === ends[end])?.index;
+  return {
+    span: around(middleOf(closed(aim, roomy)), closed(ends, roomy)),
+    least: decides("min"),
+    most: decides("max"),
+  };
+}
+
+/** A span that is open at one end, as wide as what counts as room to spare. */
+function closed({ min, max }: Ends, roomy: number): Ends {
+  if (!Number.isFinite(max)) return { min, max: min + roomy };
+  return Number.isFinite(min) ? { min, max } : { min: max - roomy, max };
+}
+
+/** The middle of a span. */
+export const middleOf = ({ min, max }: Ends): number => (min + max) / 2;
+
+/** What of a span lies evenly around a figure. */
+function around(figure: number, { min, max }: Ends): Ends {
+  const reach = Math.min(figure - min, max - figure);
+  return { min: figure - reach, max: figure + reach };
+}
+
+/** The two animals whose spans prove that no water of a kind serves all; undefined where some does. */
+export function opposedIn(spans: readonly (Ends | undefined)[], { least }: Giving): Opposed | undefined {
+  const known = spans.flatMap((span, index) => (span ? [{ index, ...span }] : []));
+  const shared = sharedBy(known);
+  if (isWide(shared, known.length > 1 ? least : 0)) return undefined;
+  const needsMore = known.find(({ min }) => min === shared.min);
+  const isOther = (each: (typeof known)[number]) => each !== needsMore;
+  const bearsLess = known.filter(({ max }) => max === shared.max);
+  const beside = bearsLess.find(isOther) ?? (isWide(shared, 0) ? known.find(isOther) : needsMore);
+  return needsMore && beside && [needsMore.index, beside.index];
+}
+
+/** Whether a span is as wide as it must be to be held. */
+const isWide = (span: Ends, least: number): boolean => decimal(widthOf(span)) >= least;

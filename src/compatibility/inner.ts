@@ -1,0 +1,5 @@
+/** What the floors above share with the rules; no part of the public surface. */
+export { givingHardness, givingPH, givingTemperature } from "./rules/shared/givings";
+export { oxygenLimits } from "./rules/shared/oxygen-limits";
+export { type Giving, inSeason, surelyOf, wantedOf } from "./rules/shared/water";
+export { thresholdValues } from "./threshold-values";

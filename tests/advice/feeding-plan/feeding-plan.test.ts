@@ -1,0 +1,107 @@
+import { describe, expect, test } from "vitest";
+import { feedingPlan } from "../../../src/advice";
+import { nitrogenLoad, ration } from "../../../src/load";
+import type { Group, Offering } from "../../../src/plan";
+import { adults, animal, type Stated } from "../../compatibility/animals";
+import { planOf } from "../../compatibility/judging";
+import { expectRefused } from "../../refused";
+import { eater, fed, plain, rules } from "./eaters";
+
+describe("what is given in a day", () => {
+  test("is one food where all take it at one place and hour", () => {
+    expect(fed(eater("a"), eater("b"))).toMatchObject({
+      offerings: [{ food: "dry", place: "surface", light: "day", reaches: [0, 1], holdBack: [] }],
+      groups: [{ offerings: [0] }, { offerings: [0] }],
+      unreached: [],
+    });
+  });
+
+  test("is more where they feed at different places or hours", () => {
+    const { offerings } = fed(eater("a"), eater("b", { "diet.reach": ["bottom"], "diet.light": ["night"] }));
+    expect(offerings).toMatchObject([
+      { place: "surface", light: "day", reaches: [0] },
+      { place: "bottom", light: "night", reaches: [1] },
+    ]);
+  });
+
+  test("reaches a slow one where the fast one does not feed", () => {
+    const { offerings } = fed(
+      eater("fast", { "diet.pace": "fast" }),
+      eater("slow", { "diet.pace": "slow", "diet.reach": ["midwater", "bottom"] }),
+    );
+    expect(offerings).toMatchObject([
+      { place: "surface", reaches: [0], holdBack: [] },
+      { place: "bottom", reaches: [1], holdBack: [] },
+    ]);
+    expect(offerings.some(({ apart }) => apart)).toBe(false);
+  });
+
+  test("is given to a slow one apart where the fast one feeds everywhere, and that is sated first", () => {
+    const { offerings } = fed(eater("slow", { "diet.pace": "slow" }), eater("fast", { "diet.pace": "fast" }));
+    expect(offerings).toEqual([
+      { food: "dry", place: "surface", light: "day", reaches: [1], holdBack: [] },
+      { food: "dry", place: "surface", light: "day", apart: true, reaches: [0], holdBack: [1] },
+    ]);
+  });
+
+  test("leaves out whom nobody knows how to feed", () => {
+    const unknown: Group = { species: animal("unknown", { "diet.pace": "ordinary" }), unsexed: 1 };
+    expect(fed(unknown, eater("a"))).toMatchObject({ unreached: [0], offerings: [{ reaches: [1] }] });
+  });
+
+  test("takes the place of what the plan gave", () => {
+    const given: Offering = { food: "wood", place: "bottom" };
+    const found = feedingPlan({ ...planOf([eater("a")]), offerings: [given] }, { rules });
+    expect(found.plan.offerings).toMatchObject([{ food: "dry", place: "surface" }]);
+  });
+});
+
+describe("what it weighs", () => {
+  const measured: Stated = { "size.adultLength": adults(10), "size.lengthWeight": { a: 0.01, b: 3 } };
+
+  test("is the ration of so many grown fish, at the temperature of the water", () => {
+    // 0.01 × 10³ = 10 g each; six of them at 24 °C.
+    const each = ration({ mass: 10, temperature: 24 });
+    const { groups, nitrogen } = fed(eater("a", measured));
+    expect(groups[0]?.ration?.min).toBeCloseTo(6 * each.min, 9);
+    expect(groups[0]?.ration?.max).toBeCloseTo(6 * each.max, 9);
+    expect(nitrogen?.given.max).toBeCloseTo(nitrogenLoad({ food: 6 * each.max }), 9);
+  });
+
+  test("is that of the lightest and the heaviest where nobody weighed them", () => {
+    const { groups } = fed(eater("a", { "size.adultLength": adults(10), "size.bodyShape": "fusiform" }));
+    const known = fed(eater("a", measured)).groups[0]?.ration;
+    expect(groups[0]?.ration?.min).toBeLessThan(known?.min ?? 0);
+    expect(groups[0]?.ration?.max).toBeGreaterThan(known?.max ?? Number.POSITIVE_INFINITY);
+  });
+
+  test("is not told of young, nor of shrimps, nor where nobody knows a length", () => {
+    const young: Group = { species: animal("young", { ...plain, ...measured }), juveniles: 4 };
+    const shrimp: Group = {
+      species: animal("shrimp", { ...plain, ...measured }, { kind: "shrimp" }),
+      unsexed: 9,
+    };
+    const found = fed(young, shrimp, eater("unmeasured"));
+    for (const group of found.groups) expect(group).not.toHaveProperty("ration");
+    expect(found).not.toHaveProperty("nitrogen");
+  });
+
+  test("stands beside what the filter takes up", () => {
+    const tank = { filter: { mediaArea: 2, age: 90 } };
+    const { nitrogen } = feedingPlan(planOf([eater("a", measured)], { tank }), { rules });
+    expect(nitrogen?.filter).toEqual({ min: 40, max: 200 });
+  });
+});
+
+test("one day in the week is without food, but not where there are young or are to be", () => {
+  expect(fed(eater("a")).restDays).toBe(1);
+  expect(fed({ ...eater("a"), raises: true }).restDays).toBe(0);
+  expect(fed({ species: animal("young", plain), juveniles: 2 }).restDays).toBe(0);
+});
+
+test("what is no plan is refused", () => {
+  const { groups: _, ...tank } = planOf([]);
+  // @ts-expect-error: no groups
+  expectRefused(() => feedingPlan(tank), "groups");
+  expectRefused(() => feedingPlan(planOf([eater("a")]), { rules: [] }), "rules");
+});

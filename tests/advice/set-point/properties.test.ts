@@ -1,0 +1,241 @@
+import fc from "fast-check";
+import { expect, test } from "vitest";
+import { solve } from "yalps";
+import { type SetPointOptions, setPoint, type WaterAxis } from "../../../src/advice";
+import { assessPlan } from "../../../src/compatibility";
+import { generalHardness } from "../../../src/compatibility/rules/pair/general-hardness";
+import { ph } from "../../../src/compatibility/rules/pair/ph";
+import { salinity } from "../../../src/compatibility/rules/pair/salinity";
+import { temperature } from "../../../src/compatibility/rules/pair/temperature";
+import { waterHardness } from "../../../src/compatibility/rules/plan/water-hardness";
+import { waterPh } from "../../../src/compatibility/rules/plan/water-ph";
+import { waterSalinity } from "../../../src/compatibility/rules/plan/water-salinity";
+import { waterTemperature } from "../../../src/compatibility/rules/plan/water-temperature";
+import type { PlannedWater } from "../../../src/plan";
+import { factAt, type SpeciesProfile } from "../../../src/species";
+import { unionizedAmmoniaFraction } from "../../../src/water";
+import { planOf } from "../../compatibility/judging";
+import { swimmers } from "./waters";
+
+const rules = [
+  temperature,
+  ph,
+  generalHardness,
+  salinity,
+  waterTemperature,
+  waterPh,
+  waterHardness,
+  waterSalinity,
+];
+
+/** What assessPlan says of animals in a water, by the rules about water alone. */
+const judged = (profiles: readonly SpeciesProfile[], water: PlannedWater) =>
+  assessPlan({ ...planOf(profiles.map((species) => ({ species, unsexed: 1 }))), water }, { rules });
+
+const swings = fc.record({
+  temperature: fc.constantFrom(0, 0.5, 2),
+  pH: fc.constantFrom(0, 0.25),
+  generalHardness: fc.constantFrom(0, 1),
+});
+
+/** Weights of what speaks against a water whose every figure is given. */
+const against = (profiles: readonly SpeciesProfile[], water: PlannedWater) =>
+  judged(profiles, water)
+    .findings.map(({ weight }) => weight)
+    .filter((weight) => weight === "blocking" || weight === "restricting");
+
+test("the water that is found is water that assessPlan accepts, to the ends of its margin", () => {
+  fc.assert(
+    fc.property(swimmers(4), swings, (profiles, swing) => {
+      const found = setPoint(profiles, { swing });
+      if (found.conflict) return;
+      const { water, margin } = found;
+      for (const share of [-1, -0.5, 0, 0.5, 1]) {
+        const moved = (axis: Exclude<WaterAxis, "salinity">) =>
+          water[axis] === undefined ? {} : { [axis]: water[axis] + share * (margin[axis] ?? 0) };
+        const season = share * (margin.temperature ?? 0);
+        const changed = {
+          ...water,
+          ...moved("temperature"),
+          ...moved("pH"),
+          ...moved("generalHardness"),
+          ...(water.hottest !== undefined && { hottest: water.hottest + season }),
+          ...(water.coolest !== undefined && { coolest: water.coolest + season }),
+        };
+        const rounded = Object.fromEntries(
+          Object.entries(changed).map(([name, figure = 0]) => [name, Number(figure.toFixed(9))]),
+        );
+        const stated = judged(profiles, rounded).findings.filter(
+          (finding) =>
+            finding.weight === "restricting" && Object.hasOwn(rounded, finding.condition.on.slice(6)),
+        );
+        expect(stated).toEqual([]);
+      }
+      expect(against(profiles, water).includes("blocking")).toBe(false);
+    }),
+    { numRuns: 100 },
+  );
+});
+
+test("what is doubtful or no certain conflict is what assessPlan leaves open", () => {
+  fc.assert(
+    fc.property(swimmers(4), (profiles) => {
+      const found = setPoint(profiles);
+      const { findings } = judged(profiles, found.conflict ? {} : found.water);
+      const blocks = findings.some(({ weight }) => weight === "blocking");
+      const couldBlock = findings.some((finding) => "couldBe" in finding);
+      if (!found.conflict) expect([blocks, couldBlock]).toEqual([false, found.doubtful.length > 0]);
+      else if (found.conflict.isCertain) expect(blocks).toBe(true);
+      else expect([blocks, couldBlock]).toEqual([false, true]);
+    }),
+    { numRuns: 100 },
+  );
+});
+
+test("where none is found, assessPlan accepts no water on a grid", () => {
+  fc.assert(
+    fc.property(swimmers(4), (profiles) => {
+      const found = setPoint(profiles);
+      if (!found.conflict) return;
+      const { on } = found.conflict;
+      const [from, to, step] = {
+        temperature: [17, 34, 0.25],
+        pH: [5, 10, 0.05],
+        generalHardness: [0, 32, 0.5],
+        salinity: [0, 16, 0.5],
+        ammonia: [0, 0, 1],
+      }[on] as [number, number, number];
+      for (let figure = from; figure <= to; figure += step) {
+        const said = judged(profiles, { [on]: Number(figure.toFixed(6)) });
+        const isAccepted = said.findings.every(
+          (finding) =>
+            finding.weight !== "blocking" &&
+            !("couldBe" in finding) &&
+            (finding.weight !== "restricting" || finding.condition.on !== `water.${on}`),
+        );
+        expect(isAccepted).toBe(false);
+      }
+    }),
+    { numRuns: 20 },
+  );
+});
+
+test("figure and margin are those of a linear programme", () => {
+  const least = { temperature: 0.5, pH: 0.2, generalHardness: 1 } as const;
+  fc.assert(
+    fc.property(swimmers(6), (profiles) => {
+      const found = setPoint(profiles);
+      if (found.conflict) return;
+      for (const axis of ["temperature", "pH", "generalHardness"] as const) {
+        const kept = profiles.flatMap((profile) => factAt(profile, `water.${axis}`)?.value.kept ?? []);
+        if (kept.length === 0) continue;
+        const solved = solve({
+          direction: "maximize",
+          objective: "margin",
+          constraints: Object.fromEntries(
+            kept.flatMap(({ min, max }, index) => [
+              [`min${index}`, { min: min ?? 0 }],
+              [`max${index}`, { max: max ?? 0 }],
+            ]),
+          ),
+          variables: {
+            at: Object.fromEntries(
+              kept.flatMap((_, index) => [
+                [`min${index}`, 1],
+                [`max${index}`, 1],
+              ]),
+            ),
+            margin: {
+              margin: 1,
+              ...Object.fromEntries(
+                kept.flatMap((_, index) => [
+                  [`min${index}`, -1],
+                  [`max${index}`, 1],
+                ]),
+              ),
+            },
+          },
+        });
+        if (solved.status !== "optimal" || solved.result < least[axis] / 2 - 1e-9) continue;
+        const [at, margin] = ["at", "margin"].map((name) => new Map(solved.variables).get(name) ?? 0);
+        expect(found.margin[axis]).toBeCloseTo(margin ?? 0, 6);
+        expect(found.water[axis]).toBeCloseTo(at ?? 0, 6);
+      }
+    }),
+    { numRuns: 100 },
+  );
+});
+
+test("the largest company is that of trying all, and the earliest of them", () => {
+  const options = fc.constantFrom<SetPointOptions>({}, { totalAmmonia: 1 }, { swing: { temperature: 2 } });
+  fc.assert(
+    fc.property(swimmers(6), options, (profiles, given) => {
+      const found = setPoint(profiles, given);
+      if (!found.conflict) return;
+      const places = [...profiles.keys()];
+      const companies = Array.from({ length: 2 ** profiles.length - 1 }, (_, mask) =>
+        places.filter((place) => (mask + 1) & (1 << place)),
+      );
+      const sharing = companies.filter(
+        (company) =>
+          !setPoint(
+            company.flatMap((place) => profiles[place] ?? []),
+            given,
+          ).conflict,
+      );
+      const most = Math.max(0, ...sharing.map(({ length }) => length));
+      expect(found.largest.stay).toHaveLength(most);
+      if (most === 0) return;
+      const earliest = sharing
+        .filter(({ length }) => length === most)
+        .sort((one, other) => {
+          const differing = one.findIndex((place, index) => place !== other[index]);
+          return (one[differing] ?? 0) - (other[differing] ?? 0);
+        })[0];
+      expect(found.largest.stay).toEqual(earliest);
+      expect(found.largest.leave).toEqual(places.filter((place) => !earliest?.includes(place)));
+      const alone = setPoint(
+        found.largest.stay.flatMap((place) => profiles[place] ?? []),
+        given,
+      );
+      expect(found.largest.setPoint?.water).toEqual("water" in alone ? alone.water : undefined);
+    }),
+    { numRuns: 100 },
+  );
+});
+
+test("each two that share water, all do", () => {
+  fc.assert(
+    fc.property(swimmers(5), (profiles) => {
+      const pairs = profiles.flatMap((one, index) => profiles.slice(index + 1).map((other) => [one, other]));
+      const isShared = !setPoint(profiles).conflict;
+      expect(isShared).toBe(pairs.every((pair) => !setPoint(pair).conflict));
+    }),
+    { numRuns: 100 },
+  );
+});
+
+test("with ammonia, the hot end is borne, and no warmer and more alkaline one is", () => {
+  fc.assert(
+    fc.property(swimmers(3), fc.constantFrom(0.5, 2, 8), (profiles, totalAmmonia) => {
+      const [free, found] = [setPoint(profiles), setPoint(profiles, { totalAmmonia })];
+      if (free.conflict || found.conflict || !found.hotEnd) return;
+      const nh3 = (at: number, pH: number) =>
+        totalAmmonia * unionizedAmmoniaFraction({ temperature: at, pH }) * (17.0305 / 14.0067);
+      expect(found.hotEnd.unionizedAmmonia).toBeLessThanOrEqual(0.025);
+      const endsOf = ({ water, margin }: typeof free, axis: "temperature" | "pH") => {
+        const [at, reach] = [water[axis] ?? 0, margin[axis] ?? 0];
+        return { min: at - reach, max: at + reach };
+      };
+      const corner = (some: typeof free) =>
+        [endsOf(some, "temperature").max, endsOf(some, "pH").max] as const;
+      if (nh3(...corner(free)) <= 0.025) {
+        expect(found.water).toEqual(free.water);
+        return;
+      }
+      const [warmest, mostAlkaline] = corner(found);
+      expect(nh3(warmest + 1e-3, mostAlkaline + 1e-3)).toBeGreaterThan(0.025);
+    }),
+    { numRuns: 100 },
+  );
+});
