@@ -1,3 +1,4 @@
+import { basename } from "node:path";
 import { defineConfig, type Options } from "tsup";
 
 const entry = {
@@ -9,6 +10,7 @@ const entry = {
   species: "src/species/index.ts",
   schema: "src/schema/index.ts",
   catalog: "src/catalog/index.ts",
+  search: "src/search/index.ts",
   evidence: "src/evidence/index.ts",
   load: "src/load/index.ts",
   plan: "src/plan/index.ts",
@@ -20,11 +22,19 @@ const entry = {
   tables: "src/tables/index.ts",
 };
 
+/** What is declared for each module of a folder alike. */
+const alike = {
+  profile: "src/catalog/profile.ts",
+  record: "src/evidence/record.ts",
+  names: "src/search/language.ts",
+};
+
 /** The declarations that tsc wrote, each put into one file a module: tsc alone checks types. */
 const declared = Object.fromEntries(
-  Object.entries({ ...entry, profile: "src/catalog/profile.ts", record: "src/evidence/record.ts" }).map(
-    ([name, path]) => [name, `.cache/types/${path.replace(/\.ts$/, ".d.ts")}`],
-  ),
+  Object.entries({ ...entry, ...alike }).map(([name, path]) => [
+    name,
+    `.cache/types/${path.replace(/\.ts$/, ".d.ts")}`,
+  ]),
 );
 
 const everywhere: Options = { format: ["esm"], target: "es2022", platform: "neutral", silent: true };
@@ -35,11 +45,22 @@ const withoutBareImports = {
   renderChunk: (code: string) => ({ code: code.replaceAll(/^import "\.\/chunk-\w+\.js";\n/gm, "") }),
 };
 
-/** One module a species, each by itself; all share one file of types. */
-const speciesOf = (floor: string): Options => ({
+/** Modules of one species or one language stay files of their own, whoever imports them. */
+const modulesApart: NonNullable<Options["esbuildPlugins"]>[number] = {
+  name: "modules-apart",
+  setup({ onResolve }) {
+    const keep = (filter: RegExp, folder: string) =>
+      onResolve({ filter }, ({ path }) => ({ path: `./${folder}/${basename(path)}.js`, external: true }));
+    keep(/^\.\.\/catalog\/species\//, "catalog");
+    keep(/^\.\/languages\//, "search");
+  },
+};
+
+/** The modules of a folder, each by itself; all share one file of types. */
+const apart = (folder: string, outDir: string): Options => ({
   ...everywhere,
-  entry: [`src/${floor}/species/*.ts`],
-  outDir: `dist/${floor}`,
+  entry: [`${folder}/*.ts`],
+  outDir,
   bundle: false,
   clean: true,
 });
@@ -50,10 +71,12 @@ export default defineConfig([
     entry,
     dts: { entry: declared },
     splitting: true,
-    clean: ["!catalog/**", "!evidence/**"],
+    clean: ["!catalog/**", "!evidence/**", "!search/**"],
     noExternal: ["convert-units"],
     plugins: [withoutBareImports],
+    esbuildPlugins: [modulesApart],
   },
-  speciesOf("catalog"),
-  speciesOf("evidence"),
+  apart("src/catalog/species", "dist/catalog"),
+  apart("src/evidence/species", "dist/evidence"),
+  apart("src/search/languages", "dist/search"),
 ]);

@@ -21,6 +21,9 @@ const beside = {
   search: ["shelf", "species"],
 };
 
+/** Modules of one species each, generated: users import them one by one, and search loads them so. */
+const modulesOfSpecies = "^src/(catalog|evidence)/species/";
+
 const floors = [...storeys.flat(), ...Object.keys(beside), "shelf"];
 
 const lower = storeys.flatMap((storey, level) =>
@@ -36,7 +39,10 @@ const arrows = [...lower, ...Object.entries(beside), ["shelf", []]].map(([floor,
   comment: `${floor} may use ${allowed.join(", ") || "none of the floors"}.`,
   severity: "error",
   from: { path: `^src/${floor}/` },
-  to: { path: anyOf(floors.filter((other) => other !== floor && !allowed.includes(other))) },
+  to: {
+    path: anyOf(floors.filter((other) => other !== floor && !allowed.includes(other))),
+    ...(floor === "search" && { pathNot: modulesOfSpecies }),
+  },
 }));
 
 /** The rooms of compatibility, from the ground up. */
@@ -65,14 +71,14 @@ export default {
         "A floor is entered by its index.ts, or by inner.ts: what other floors share and no user sees.",
       severity: "error",
       from: { path: "^src/([^/]+)/" },
-      to: { path: "^src/[^/]+/", pathNot: ["^src/$1/", "^src/[^/]+/(index|inner)\\.ts$"] },
+      to: { path: "^src/[^/]+/", pathNot: ["^src/$1/", "^src/[^/]+/(index|inner)\\.ts$", modulesOfSpecies] },
     },
     {
       name: "by-the-front-door",
       comment: "The root and the programs see of a floor what users see.",
       severity: "error",
       from: { path: "^(src/index\\.ts$|data/|docs/)" },
-      to: { path: "^src/[^/]+/", pathNot: ["^src/[^/]+/index\\.ts$", "^src/(catalog|evidence)/species/"] },
+      to: { path: "^src/[^/]+/", pathNot: ["^src/[^/]+/index\\.ts$", modulesOfSpecies] },
     },
     {
       name: "every-floor-is-in-the-plan",

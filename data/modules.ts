@@ -3,6 +3,7 @@ import { createHash } from "node:crypto";
 import type { LegalListing } from "vivary/schema";
 import { type CitableSource, resolve, type SpeciesProfile, type SpeciesRecord } from "vivary/species";
 import { bibtexOf } from "./bibtex";
+import { languagesOf, scientificNames, searchNames } from "./search-names";
 
 /** All data, well formed. */
 export interface Data {
@@ -30,6 +31,8 @@ export function modulesOf(data: Data): ReadonlyMap<string, string> {
     ...floorOf("evidence", "SpeciesRecord", records, moved),
     ["evidence/bibliography/generated.ts", bibliographyModule(sources)],
     ["plan/generated.ts", lawgiversModule(lawgivers)],
+    ["search/generated.ts", searchModule(records, moved)],
+    ...languagesOf(records).map((language) => languageModule(language, records)),
     ["shelf/generated.ts", movedModule(moved)],
     ["standards/generated.ts", standardsModule(jurisdictions)],
     ["generated.ts", versionModule(data)],
@@ -37,7 +40,7 @@ export function modulesOf(data: Data): ReadonlyMap<string, string> {
 }
 
 /** The folders that hold generated modules alone. */
-export const generatedFolders = ["catalog/species", "evidence/species"];
+export const generatedFolders = ["catalog/species", "evidence/species", "search/languages"];
 
 /** A profile with the laws that name the species, its genus or its family, now or before. */
 function profileOf(record: SpeciesRecord, legal: readonly CodedListing[]): SpeciesProfile {
@@ -84,6 +87,32 @@ export default species;
 `;
 
 const forwardModule = (to: string) => `export { default } from ${quoted(`./${to}.js`)};\n`;
+
+const searchModule = (
+  records: readonly SpeciesRecord[],
+  moved: Data["moved"],
+) => `import type { SpeciesProfile } from "../species";
+import type { ScientificNames } from "./names";
+
+/** Every species. */
+export const scientific: readonly ScientificNames[] = /* @__PURE__ */ JSON.parse(${jsonOf(scientificNames(records, moved))});
+
+/** What loads a species, by id. */
+export const loaders: ReadonlyMap<string, () => Promise<{ readonly default: SpeciesProfile }>> = /* @__PURE__ */ new Map([
+${records.map(({ id }) => `[${quoted(id)}, () => import(${quoted(`../catalog/species/${id}`)})],\n`).join("")}]);
+`;
+
+/** The module of one language, which needs no other. */
+const languageModule = (language: string, records: readonly SpeciesRecord[]) =>
+  [
+    `search/languages/${language}.ts`,
+    `import type { SearchNames } from "../names";
+
+const names: SearchNames = /* @__PURE__ */ JSON.parse(${jsonOf(searchNames(language, records))}, (_, held) => Object.freeze(held));
+
+export default names;
+`,
+  ] as const;
 
 const bibliographyModule = (
   sources: readonly CitableSource[],

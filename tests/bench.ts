@@ -4,6 +4,7 @@ import { kernelFigures } from "./bench/kernels";
 import { pairFigures } from "./bench/pairs";
 import { planFigures } from "./bench/plans";
 import { rangeTargets } from "./bench/ranges";
+import { searchFigures } from "./bench/search";
 import { startFigures } from "./bench/start";
 import { urlOf } from "./bench/timing";
 
@@ -11,6 +12,7 @@ const figures = [
   ...(await rangeTargets(await import(urlOf("ranges")))),
   ...kernelFigures(),
   ...startFigures(),
+  ...searchFigures(),
   ...pairFigures(),
   ...planFigures(),
 ];

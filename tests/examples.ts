@@ -2,7 +2,7 @@
 //   expression; // => value     deeply equal, numbers to within 1e-9 of their size
 //   expression; // ≈ number     equal to three significant figures
 //   expression; // throws
-// A statement without such a comment just runs.
+// A statement without such a comment just runs. A text fence right behind is what the example prints last.
 import { mkdir, readFile, writeFile } from "node:fs/promises";
 import { join } from "node:path";
 import { glob } from "tinyglobby";
@@ -30,19 +30,23 @@ const rounded = (value: unknown) => Number(Number(value).toPrecision(3));
 interface Fence {
   readonly at: string;
   readonly code: string;
+  /** What it prints last, where the page says so. */
+  readonly printed?: string | undefined;
 }
 
 /** The ts fences of a text. */
 function fencesOf(path: string, text: string): readonly Fence[] {
   const plain = path.endsWith(".ts") ? text.replace(/^[ \t]*\* ?/gm, "") : text;
-  return [...plain.matchAll(/^```ts\n(.*?)^```/gms)].map(({ 1: code = "", index }) => ({
+  const fences = plain.matchAll(/^```ts\n(.*?)^```(?:\n\n```text\n(.*?)^```)?/gms);
+  return [...fences].map(({ 1: code = "", 2: printed, index }) => ({
     at: `${path}:${plain.slice(0, index).split("\n").length}`,
     code,
+    printed,
   }));
 }
 
 /** The statements of a fence, with imports that can stand in a test and with what their comments claim. */
-function testOf({ at, code }: Fence): string {
+function testOf({ at, code, printed }: Fence): string {
   const source = ts.createSourceFile("example.ts", code, ts.ScriptTarget.Latest, true);
   const lines = source.statements.map((statement) =>
     ts.isImportDeclaration(statement) ? imported(statement) : checked(statement, claimOf(statement, code)),
@@ -51,7 +55,10 @@ function testOf({ at, code }: Fence): string {
   const claims = code.match(/\/\/\s*(=>|≈|throws)/g)?.length ?? 0;
   if (checks < claims) throw new Error(`${at}: a claim stands elsewhere than behind a statement`);
   if (checks === 0 && !code.includes("console.log(")) throw new Error(`${at}: the example checks nothing`);
-  return `test("${at}", async () => {\n${lines.join("\n")}\n});\n`;
+  const last =
+    printed &&
+    `expect(vi.mocked(console.log).mock.lastCall).toStrictEqual([${JSON.stringify(printed.trimEnd())}]);`;
+  return `test("${at}", async () => {\n${[...lines, ...(last ? [last] : [])].join("\n")}\n});\n`;
 }
 
 function imported({ importClause, moduleSpecifier }: ts.ImportDeclaration): string {

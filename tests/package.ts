@@ -1,7 +1,8 @@
-// Checks what a consumer gets: packs the package, installs it elsewhere, and loads, types and bundles it there.
+// Checks what a consumer gets: packs the package, installs it elsewhere, and loads, types and bundles it there. A word
+// behind it picks the checks that have it in their names.
 import { execFile } from "node:child_process";
-import { readFile, rm } from "node:fs/promises";
-import { join } from "node:path";
+import { readFile, rm, writeFile } from "node:fs/promises";
+import { join, posix } from "node:path";
 import { fileURLToPath, pathToFileURL } from "node:url";
 import { promisify } from "node:util";
 import { createContext, runInContext } from "node:vm";
@@ -11,7 +12,10 @@ import { publint } from "publint";
 import { formatMessage } from "publint/utils";
 import ts from "typescript";
 import { root } from "../data/files";
+import { type Bundle, bundlers } from "./consumer/bundlers";
+import { chromiumHere, launched, type Seen, seenIn } from "./consumer/chromium";
 import { install } from "./consumer/install";
+import { answersOfNode } from "./consumer/smoke";
 
 const run = promisify(execFile);
 
@@ -38,8 +42,9 @@ interface Measured {
   readonly ceiling: number;
 }
 
-/** The species that stands for all where a check looks at one. */
+/** The species, and the language, that stand for all where a check looks at one. */
 const example = "danio-rerio";
+const exampleLanguage = "en";
 
 const manifest: Manifest = JSON.parse(await readFile(join(root, "package.json"), "utf8"));
 const sizes: Readonly<Record<string, Size>> = JSON.parse(
@@ -48,7 +53,8 @@ const sizes: Readonly<Record<string, Size>> = JSON.parse(
 const exported = Object.entries(manifest.exports).flatMap(([path, target]) =>
   typeof target === "string" ? [] : [{ path, targets: Object.values(target) }],
 );
-const ofExample = (text: string) => text.replace("*", example);
+const ofExample = (text: string) =>
+  text.replace("search/*", `search/${exampleLanguage}`).replace("*", example);
 const specifiers = exported.map(({ path }) => manifest.name + ofExample(path).slice(1));
 
 const { folder, installed, tarball, files } = await install();
@@ -56,6 +62,11 @@ const catalog: typeof import("vivary/catalog") = await import(
   pathToFileURL(join(installed, "dist/catalog.js")).href
 );
 const measured: Measured[] = [];
+
+const ids = catalog.allSpecies.map(({ id }) => id);
+
+/** Why a check could not be made: it has neither passed nor failed. */
+class Skipped extends Error {}
 
 type Check = () => readonly string[] | Promise<readonly string[]>;
 
@@ -67,21 +78,48 @@ const resolutions: readonly (readonly [mode: string, options: ts.CompilerOptions
   ["nodenext", { module: ts.ModuleKind.NodeNext }],
 ];
 
+/** The oldest TypeScript that types are promised for, in the ways of those above that it knows. */
+const oldest = fileURLToPath(import.meta.resolve("typescript-5.4/lib/tsc.js"));
+const resolutionsOfOldest: readonly (readonly [mode: string, ...options: string[]])[] = [
+  ["bundler", "--module", "esnext", "--moduleResolution", "bundler"],
+  ["node16", "--module", "node16"],
+  ["nodenext", "--module", "nodenext"],
+];
+
 /** How many types a consumer's compiler may make of our declarations. */
 const mostInstantiations = 40_000;
+
+const tscOptions = ["--target", "es2022", "--lib", "es2022,dom", "--strict", "--noEmit"];
+
+/** Bytes, zipped, that the search may take besides names. */
+const searchItself = 3000;
 
 /** Each check answers one line a problem. */
 const checks: Readonly<Record<string, Check>> = {
   "The tarball holds what it should": () => {
     const entries = exported.flatMap(({ targets }) => targets.map((file) => ofExample(file).slice(2)));
     const needed = ["package.json", "README.md", "LICENSE", "NOTICE.md", "CITATION.cff", ...entries];
-    const allowed = /^(CHANGELOG\.md|dist\/[\w.-]+\.(js|d\.ts)|dist\/(catalog|evidence)\/[a-z-]+\.js)$/;
+    const allowed =
+      /^((CHANGELOG|DEVELOPERS)\.md|docs\/(rules|guides\/[\w-]+)\.md|dist\/[\w.-]+\.(js|d\.ts)|dist\/(catalog|evidence|search)\/[a-z-]+\.js)$/;
     const missing = needed.filter((file) => !files.includes(file));
     const strange = files.filter((file) => !needed.includes(file) && !allowed.test(file));
     return [
       ...missing.map((file) => `${file} is missing`),
       ...strange.map((file) => `${file} does not belong there`),
     ];
+  },
+
+  "Every link of a page leads to a file of the package, or to an address": async () => {
+    const pages = files.filter((file) => file.endsWith(".md"));
+    const broken = pages.map(async (page) => {
+      const text = await readFile(join(installed, page), "utf8");
+      const links = [...text.matchAll(/\]\(([^)\s]+)\)/g)].map(([, link = ""]) => link);
+      const own = links.filter((link) => !/^(https:|#)/.test(link)).map((link) => link.replace(/#.*/, ""));
+      return own
+        .filter((link) => !files.includes(posix.join(posix.dirname(page), link)))
+        .map((link) => `${page}: ${link}`);
+    });
+    return (await Promise.all(broken)).flat();
   },
 
   "No file tells of a source map or of the machine": async () => {
@@ -112,6 +150,13 @@ const checks: Readonly<Record<string, Check>> = {
     resolutions.flatMap(([mode, options]) => [
       [`tsc finds the types as ${mode}`, () => typeProblems("app.ts", options)],
       [`The declarations hold by themselves as ${mode}, without a browser`, () => bareTypeProblems(options)],
+    ]),
+  ),
+
+  ...Object.fromEntries(
+    resolutionsOfOldest.map(([mode, ...options]) => [
+      `TypeScript 5.4 finds the types as ${mode}`,
+      () => node(oldest, ...tscOptions, ...options, "app.ts", "types.ts"),
     ]),
   ),
 
@@ -150,17 +195,112 @@ const checks: Readonly<Record<string, Check>> = {
     return found === expected ? [] : [`found ${found}, expected ${expected}`];
   },
 
+  "Chromium gives the same answers as Node, in a page and in a worker, under a strict policy": async () => {
+    await writeFile(join(folder, "page.js"), 'export { answers } from "./smoke.mjs";');
+    const expected = await answersOfNode(folder);
+    return inChromium("esbuild", ({ page, worker, complaints }) => [
+      ...complaints,
+      ...Object.entries({ page, worker }).flatMap(([where, found]) =>
+        JSON.stringify(found) === expected ? [] : [`in the ${where}: ${JSON.stringify(found)}`],
+      ),
+    ]);
+  },
+
+  ...Object.fromEntries(
+    Object.keys(bundlers).map((bundler) => [
+      `A page that shows three fishes loads three of them: ${bundler}`,
+      async () => {
+        await writeFile(join(folder, "page.js"), pageOfThree);
+        return inChromium(bundler, threeFishesProblems);
+      },
+    ]),
+  ),
+
+  "The names of a language take no more than 50 bytes a species, zipped, those of science neither":
+    async () => {
+      const most = 50 * catalog.allSpecies.length;
+      const languages = files.filter((file) => /^dist\/search\/.+\.js$/.test(file));
+      const named = await Promise.all(
+        languages.map(async (file) => ({
+          file,
+          bytes: zipped(await readFile(join(installed, file), "utf8")),
+        })),
+      );
+      const { text } = await bundleOf('export { suggestSpecies } from "vivary/search";');
+      const english = named.find(({ file }) => file.endsWith("/en.js"))?.bytes ?? 0;
+      const counted = zipped(text) - english;
+      measured.push({
+        name: "suggestSpecies, beyond its English",
+        plain: text.length,
+        gzip: zipped(text),
+        counted,
+        ceiling: searchItself + most,
+      });
+      for (const { file, bytes } of named) console.log(`        ${file}: ${bytes} B, at most ${most} B`);
+      return named.filter(({ bytes }) => bytes > most).map(({ file, bytes }) => `${file}: ${bytes} B`);
+    },
+
   "Bundles stay under their ceilings": async () => {
     for (const [name, { code, beyond, ceiling }] of Object.entries(sizes)) {
       const { text } = await bundleOf(code);
       const own = beyond ? zipped(JSON.stringify(catalog.speciesById(beyond))) : 0;
       measured.push({ name, plain: text.length, gzip: zipped(text), counted: zipped(text) - own, ceiling });
     }
-    return measured
+    const readme = await readFile(join(root, "README.md"), "utf8");
+    const told = [...readme.matchAll(/^\| ([\w ,]+) \| ([\d.]+) kB \|$/gm)];
+    const wrong = told.flatMap(([, name = "", size]) => {
+      const bytes = measured.find((one) => one.name === name)?.gzip ?? Number.NaN;
+      return Math.abs(Number(size) * 1000 - bytes) <= Math.max(100, bytes / 10)
+        ? []
+        : [`README.md says ${size} kB for ${name}, measured ${bytes} B`];
+    });
+    const over = measured
       .filter(({ counted, ceiling }) => counted >= ceiling)
       .map(({ name, counted, ceiling }) => `${name}: ${counted} B, ceiling ${ceiling} B`);
+    return [...over, ...wrong, ...(told.length > 0 ? [] : ["README.md tells no size"])];
   },
 };
+
+/** A page that shows three fishes, one of them by an old id, and searches. */
+const pageOfThree = `import { loadSpecies, suggestSpecies } from "vivary/search";
+export async function answers() {
+  const shown = await Promise.all(["danio-rerio", "betta-splendens", "corydoras-paleatus"].map(loadSpecies));
+  return [suggestSpecies("gupp")[0].name, ...shown.map(({ id }) => id)];
+}
+`;
+
+/** Bundles `page.js` and looks at it in Chromium, or says that nothing was looked at where there is none. */
+async function inChromium(
+  bundler: string,
+  problems: (seen: Seen, bundle: Bundle) => readonly string[],
+): Promise<readonly string[]> {
+  const program = chromiumHere();
+  if (!program) {
+    if (process.env.CI) return ["Chromium is not installed"];
+    throw new Skipped("Chromium is not installed");
+  }
+  const bundle = (await bundlers[bundler]?.(folder)) ?? new Map<string, string>();
+  const browser = await launched(program);
+  try {
+    return problems(await seenIn(browser, bundle), bundle);
+  } finally {
+    await browser.close();
+  }
+}
+
+function threeFishesProblems({ page, complaints, loaded }: Seen, bundle: Bundle): readonly string[] {
+  const expected = ["guppy", "danio-rerio", "betta-splendens", "hoplisoma-paleatum"];
+  const ofOne = [...bundle.keys()].filter((name) => ids.some((id) => name.startsWith(id)));
+  const shown = ofOne.filter((name) => loaded.has(name));
+  const bytes = [...loaded].map(([name, size]) => `${name} ${size} B`);
+  console.log(`        ${bytes.join(", ")}`);
+  return [
+    ...complaints,
+    ...(JSON.stringify(page) === JSON.stringify(expected) ? [] : [`answered ${JSON.stringify(page)}`]),
+    ...(ofOne.length === ids.length ? [] : [`${ofOne.length} files of one species, expected ${ids.length}`]),
+    ...(shown.length === 3 ? [] : [`loaded ${shown.join(", ")}`]),
+  ];
+}
 
 /** Runs a script in the consumer's folder; what it prints is a problem if it fails. */
 async function node(...args: readonly string[]): Promise<readonly string[]> {
@@ -224,17 +364,23 @@ async function bundle(options: BuildOptions) {
 const bundleOf = (contents: string) => bundle({ stdin: { contents, resolveDir: folder } });
 const zipped = (text: string) => gzipSync(text, { level: 9 }).length;
 
-async function problemsOf(check: Check): Promise<readonly string[]> {
+async function problemsOf(check: Check): Promise<readonly string[] | Skipped> {
   try {
     return await check();
   } catch (error) {
-    return [String(error)];
+    return error instanceof Skipped ? error : [String(error)];
   }
 }
 
+const asked = process.argv[2] ?? "";
+
 const problems: string[] = [];
-for (const [name, check] of Object.entries(checks)) {
+for (const [name, check] of Object.entries(checks).filter(([name]) => name.includes(asked))) {
   const found = await problemsOf(check);
+  if (found instanceof Skipped) {
+    console.log(`skipped  ${name}: ${found.message}`);
+    continue;
+  }
   console.log(`${found.length === 0 ? "ok    " : "FAILED"}  ${name}`);
   problems.push(...found.map((problem) => `${name}: ${problem}`));
 }

@@ -20,6 +20,7 @@ const thorough = [
   "tests/plan/saved/{parse-plan,plan-data,plan-json-schema}.test.ts",
   "tests/ranges/{gap,limiting-pair,measures}.test.ts",
   "tests/report/**/{blocks,describe,english,german,hostile,language,profile-markdown,trait-text}.test.ts",
+  "tests/search/suggest-species.test.ts",
   "tests/schema/{folders,hostile,json-schema}.test.ts",
   "tests/schema/species/parse.test.ts",
   "tests/species/profile/{admission,facts,resolve}.test.ts",
@@ -33,6 +34,7 @@ export default defineConfig({
     alias: [
       { find: /^vivary$/, replacement: source("index.ts") },
       { find: /^vivary\/(catalog|evidence)\/(.+)$/, replacement: source("$1/species/$2.ts") },
+      { find: /^vivary\/search\/(.+)$/, replacement: source("search/languages/$1.ts") },
       { find: /^vivary\/(.+)$/, replacement: source("$1/index.ts") },
     ],
   },
@@ -51,7 +53,12 @@ export default defineConfig({
     coverage: {
       provider: "v8",
       include: ["src/**/*.ts"],
-      exclude: ["src/**/generated.ts", "src/{catalog,evidence}/species/**", "src/**/index.ts"],
+      exclude: [
+        "src/**/generated.ts",
+        "src/{catalog,evidence}/species/**",
+        "src/search/languages/**",
+        "src/**/index.ts",
+      ],
     },
   },
 });

@@ -1,4 +1,5 @@
 import type { SpeciesRecord } from "vivary/species";
+import { folded } from "../../src/folded";
 import type { Check } from "./check";
 
 /** A name with where it stands. */
@@ -38,13 +39,6 @@ export const namesAreOneSpecies: Check = {
     );
   },
 };
-
-/** Names are found whatever their case, and however hyphens and spaces are set. */
-const folded = (name: string) =>
-  name
-    .normalize()
-    .toLowerCase()
-    .replaceAll(/[\s-]+/g, " ");
 
 function namesOf({ taxonomy, names, forms = {}, identifiers = {} }: SpeciesRecord): readonly Named[] {
   const synonyms = (taxonomy.synonyms ?? []).map((name, index) => ({

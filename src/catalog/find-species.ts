@@ -1,12 +1,13 @@
-import { refusal } from "../errors";
+import { folded } from "../folded";
 import { moved } from "../shelf";
 import { applyForm, type Names, type SpeciesProfile } from "../species";
+import { typedName } from "../typed-name";
 import { allSpecies } from "./all-species";
 
 /**
- * The species that bear a name, in any case, the best match first: by accepted name or id, by an id once used or a
- * synonym, by vernacular name in any language, by the name of a form. A form's name gives the profile with the form
- * applied.
+ * The species that bear a name, the best match first: by accepted name or id, by an id once used or a synonym, by
+ * vernacular name in any language, by the name of a form. Case, accents, apostrophes and hyphens do not matter. A form's
+ * name gives the profile with the form applied.
  *
  * @param name - At most 200 characters.
  * @throws InvalidInputError for anything but a text, and for a longer one.
@@ -21,14 +22,11 @@ import { allSpecies } from "./all-species";
  * ```
  */
 export function findSpecies(name: string): readonly SpeciesProfile[] {
-  if (typeof name !== "string") throw refusal("name", "a text", name);
-  if (name.length > longest) throw refusal("name", `a text of at most ${longest} characters`, name, "text");
+  const sought = folded(typedName(name, "name"));
   index ??= indexOf(allSpecies);
-  const bearers = index.get(folded(name)) ?? [];
+  const bearers = index.get(sought) ?? [];
   return bearers.map(({ profile, form }) => (form === undefined ? profile : applyForm(profile, form)));
 }
-
-const longest = 200;
 
 interface Bearer {
   readonly profile: SpeciesProfile;
@@ -65,11 +63,3 @@ const named = (profile: SpeciesProfile, names: readonly string[], form?: string)
   names.map((name) => [name, form === undefined ? { profile } : { profile, form }]);
 
 const every = (names: Names): readonly string[] => Object.values(names).flat();
-
-/** Case, surrounding space and the way hyphens and accents are set do not matter. */
-const folded = (name: string) =>
-  name
-    .normalize()
-    .trim()
-    .toLowerCase()
-    .replaceAll(/[\s-]+/g, " ");

@@ -26,7 +26,7 @@ export async function install() {
   await run("tar", ["-xzf", join(folder, filename), "-C", installed, "--strip-components=1"]);
   await symlink(join(root, "node_modules/zod"), join(folder, "node_modules/zod"), "junction");
   await writeFile(join(folder, "package.json"), '{ "type": "module" }');
-  for (const file of ["app.ts", "types.ts", "load.mjs", "figures.mjs"])
+  for (const file of ["app.ts", "types.ts", "load.mjs", "figures.mjs", "smoke.mjs", "answer.mjs"])
     await copyFile(new URL(file, import.meta.url), join(folder, file));
   return { folder, installed, tarball: join(folder, filename), files: files.map(({ path }) => path) };
 }

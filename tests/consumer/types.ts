@@ -10,6 +10,8 @@ import type { Plan } from "vivary/plan";
 import type { Range } from "vivary/ranges";
 import type { describe } from "vivary/report";
 import type { Problem } from "vivary/schema";
+import { loadSpecies, type SearchNames, suggestSpecies } from "vivary/search";
+import en from "vivary/search/en";
 import type { SpeciesRecord, TraitPath } from "vivary/species";
 import type { OfficialRequirement } from "vivary/standards";
 import type { OverlapRow } from "vivary/tables";
@@ -41,4 +43,6 @@ export const profiles: readonly (SpeciesProfile | undefined)[] = [
   ...findSpecies("zebra danio"),
   ...allSpecies,
 ];
+export const english: SearchNames = en;
+export const loaded: Promise<SpeciesProfile> = loadSpecies(suggestSpecies("zebra d")[0]?.id ?? "danio-rerio");
 export const record: SpeciesRecord = danioRecord;

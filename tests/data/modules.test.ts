@@ -2,6 +2,7 @@ import { createContext, runInContext } from "node:vm";
 import ts from "typescript";
 import { describe, expect, test } from "vitest";
 import { modulesOf } from "../../data/modules";
+import { groups } from "../../data/search-names";
 import { resolve } from "../../src/species";
 import { leastRecord } from "../species/records";
 
@@ -52,6 +53,12 @@ const modules = modulesOf({
 const { said: _, ...rehoming } = resolve(record).care?.rehoming ?? {};
 const profile = { ...resolve(record), care: { rehoming }, listings: [listing] };
 
+const namesIn = (language: "en" | "de") => ({
+  language,
+  names: { "danio-rerio": [text], ...(language === "en" && { "danio-rerio/blue": [text] }) },
+  groups: groups[language],
+});
+
 /** What a module exports when it runs, and what it did beside. */
 function evaluated(code: string) {
   const { outputText } = ts.transpileModule(code, {
@@ -71,6 +78,9 @@ describe("whatever a record says", () => {
     ["evidence/bibliography/generated.ts", "items", [source]],
     ["standards/generated.ts", "jurisdictions", [{ text }]],
     ["shelf/generated.ts", "moved", [["danio-frankei", "danio-rerio"]]],
+    ["search/generated.ts", "scientific", [["Danio rerio", text, "Cypriniformes", "Danio frankei"]]],
+    ["search/languages/en.ts", "default", namesIn("en")],
+    ["search/languages/de.ts", "default", namesIn("de")],
   ])("%s holds it and runs nothing", (path, name, held) => {
     const { exports, ran } = evaluated(modules.get(path) ?? "");
     expect(exports[name]).toStrictEqual(JSON.parse(JSON.stringify(held)));

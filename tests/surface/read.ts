@@ -21,6 +21,7 @@ const reportName = (subpath: string) =>
 const ofEach: Readonly<Record<string, string>> = {
   "./catalog/*": "catalog/profile.ts",
   "./evidence/*": "evidence/record.ts",
+  "./search/*": "search/language.ts",
 };
 
 const sourceOf = (subpath: string) => ofEach[subpath] ?? join(subpath, "index.ts");

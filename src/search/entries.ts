@@ -1,0 +1,95 @@
+import { once } from "../later";
+import { moved } from "../shelf";
+import { scientific } from "./generated";
+import { type Searched, searched } from "./match";
+import type { NameKind, ScientificNames, SearchNames } from "./names";
+
+/** What a name is of. */
+export interface Bearer {
+  readonly id: string;
+  readonly form?: string;
+}
+
+/** A name to search, and what it is of. */
+export interface Entry extends Searched {
+  readonly text: string;
+  readonly as: NameKind;
+  readonly bearers: readonly Bearer[];
+}
+
+/** The names of a language as they are searched, and the first of each species and form. */
+export interface Language {
+  readonly entries: readonly Entry[];
+  /** By the keys of {@link SearchNames.names}. */
+  readonly first: ReadonlyMap<string, Entry>;
+}
+
+export const keyOf = ({ id, form }: Bearer): string => (form === undefined ? id : `${id}/${form}`);
+
+const idOf = (name: string): string => name.toLowerCase().replaceAll(" ", "-");
+
+const entry = (text: string, as: NameKind, bearers: readonly Bearer[]): Entry => ({
+  text,
+  as,
+  bearers,
+  ...searched(text),
+});
+
+/** The scientific names, with those of families and orders. */
+export const scientificEntries = /* @__PURE__ */ once<readonly Entry[]>(() => [
+  ...scientific.flatMap(([name, , , ...old]) => {
+    const bearers = [{ id: idOf(name) }];
+    return [entry(name, "scientific", bearers), ...old.map((synonym) => entry(synonym, "synonym", bearers))];
+  }),
+  ...[...membersOf()].map(([taxon, bearers]) => entry(taxon, "group", bearers)),
+]);
+
+/** The accepted names by id. */
+export const acceptedNames = /* @__PURE__ */ once<ReadonlyMap<string, Entry>>(
+  () =>
+    new Map(
+      scientificEntries().flatMap((name) =>
+        name.as === "scientific" ? [[idOf(name.text), name] as const] : [],
+      ),
+    ),
+);
+
+/** The species of each family and order. */
+const membersOf = /* @__PURE__ */ once<ReadonlyMap<string, readonly Bearer[]>>(() => {
+  const members = new Map<string, Bearer[]>();
+  for (const [name, family, order] of scientific as readonly ScientificNames[]) {
+    for (const taxon of [family, order]) {
+      members.set(taxon, [...(members.get(taxon) ?? []), { id: idOf(name) }]);
+    }
+  }
+  return members;
+});
+
+const languages = /* @__PURE__ */ new WeakMap<SearchNames, Language>();
+
+/** A language as it is searched, made once. Names of species that are not known are left out. */
+export function languageOf(names: SearchNames): Language {
+  const known = languages.get(names);
+  if (known) return known;
+  const made = madeOf(names);
+  languages.set(names, made);
+  return made;
+}
+
+function madeOf({ names, groups }: SearchNames): Language {
+  const current = new Map(moved);
+  const named = Object.entries(names).flatMap(([key, texts]) => {
+    const [given = "", form] = key.split("/");
+    const id = current.get(given) ?? given;
+    const bearer = form === undefined ? { id } : { id, form };
+    const as = form === undefined ? "vernacular" : "form";
+    return acceptedNames().has(id) ? [texts.map((text) => entry(text, as, [bearer]))] : [];
+  });
+  const grouped = Object.entries(groups).flatMap(([taxon, texts]) =>
+    texts.map((text) => entry(text, "group", membersOf().get(taxon) ?? [])),
+  );
+  const firsts = named.flatMap(
+    ([first]) => first?.bearers.map((bearer) => [keyOf(bearer), first] as const) ?? [],
+  );
+  return { entries: [...named.flat(), ...grouped], first: new Map(firsts) };
+}

@@ -1,0 +1,104 @@
+import { folded } from "../folded";
+import type { NameKind } from "./names";
+import { slips } from "./slips";
+
+/** A name as it is searched. */
+export interface Searched {
+  /** Its letters alone: spaces are set as one likes. */
+  readonly letters: string;
+  /** Where its words begin among them. */
+  readonly words: readonly number[];
+  /** Which letters there are, a bit each, some letters sharing one: a quick way to tell that a name lacks some. */
+  readonly held: number;
+}
+
+/** What was typed, as it is searched for. */
+export interface Typed extends Searched {
+  /** Its words, each by itself. */
+  readonly parts: readonly string[];
+}
+
+/** How well a name fits. */
+export interface Match {
+  /** See {@link Suggestion.rank}. */
+  readonly rank: number;
+  /** Of names of one rank, the lower come first. */
+  readonly finer: number;
+}
+
+export function searched(name: string): Searched {
+  let length = 0;
+  const parts = folded(name).split(" ");
+  const words = parts.map((part) => {
+    const begin = length;
+    length += part.length;
+    return begin;
+  });
+  const letters = parts.join("");
+  return { letters, words, held: heldIn(letters) };
+}
+
+function heldIn(letters: string): number {
+  let held = 0;
+  for (let at = 0; at < letters.length; at += 1) held |= 1 << (letters.charCodeAt(at) % 30);
+  return held;
+}
+
+/** At least so many of the letters typed are not in a name. */
+function lacking(typed: Searched, name: Searched): number {
+  let count = 0;
+  for (let left = typed.held & ~name.held; left !== 0; left &= left - 1) count += 1;
+  return count;
+}
+
+export const typedIn = (text: string): Typed => ({
+  ...searched(text),
+  parts: folded(text).split(" "),
+});
+
+/** How well a name fits as it is spelt. */
+export function matchOf(typed: Typed, name: Searched, as: NameKind): Match | undefined {
+  if (lacking(typed, name) > 0) return undefined;
+  if (as === "group") return name.letters.startsWith(typed.letters) ? { rank: 5, finer: 0 } : undefined;
+  if (name.letters === typed.letters) return { rank: 0, finer: 0 };
+  const way = wayOf(typed, name);
+  if (way === undefined) return undefined;
+  return as === "synonym" ? { rank: 4, finer: way } : { rank: way, finer: as === "form" ? 1 : 0 };
+}
+
+/** 1 for its beginning, 2 for beginnings of words, 3 for within. */
+function wayOf({ letters, parts }: Typed, name: Searched): number | undefined {
+  const at = name.letters.indexOf(letters);
+  if (at === 0) return 1;
+  if (at > 0 && beginsWord(letters, name)) return 2;
+  if (parts.length > 1 && parts.every((part) => beginsWord(part, name))) return 2;
+  return at > 0 && letters.length >= leastWithin ? 3 : undefined;
+}
+
+function beginsWord(letters: string, name: Searched): boolean {
+  for (const word of name.words) if (name.letters.startsWith(letters, word)) return true;
+  return false;
+}
+
+/** Fewer letters stand within too many names. */
+const leastWithin = 3;
+
+/** How well a name fits if what was typed is misspelt. Names that science has given up come last. */
+export function nearMatchOf(typed: Typed, name: Searched, as: NameKind): Match | undefined {
+  const most = slipsAllowed(typed.letters.length);
+  if (most === 0 || lacking(typed, name) > most) return undefined;
+  const first = slips(typed.letters, name.letters, most);
+  let fewest = first;
+  for (const word of name.words) {
+    if (word > 0 && fewest > 0) fewest = Math.min(fewest, slips(typed.letters, name.letters, most, 0, word));
+  }
+  if (fewest > most) return undefined;
+  const finer = (as === "synonym" ? 2 : 0) + (first === fewest ? 0 : 1);
+  return { rank: 5 + Math.max(fewest, 1), finer };
+}
+
+/** How many slips may lie in so many letters. */
+function slipsAllowed(length: number): number {
+  if (length < 4) return 0;
+  return length < 8 ? 1 : 2;
+}

@@ -1,0 +1,153 @@
+import { listOf, objectOf, refusal } from "../errors";
+import { typedName } from "../typed-name";
+import {
+  acceptedNames,
+  type Bearer,
+  type Entry,
+  keyOf,
+  type Language,
+  languageOf,
+  scientificEntries,
+} from "./entries";
+import en from "./languages/en";
+import { type Match, matchOf, nearMatchOf, typedIn } from "./match";
+import type { NameKind, SearchNames } from "./names";
+
+/** A species that may be meant by what was typed. */
+export interface Suggestion {
+  /** The species, for {@link loadSpecies}. */
+  readonly id: string;
+  /** The form that is meant; absent where it is the species itself. */
+  readonly form?: string;
+  /** What to show: the first name in the first language that has one, else the English, else the scientific name. */
+  readonly name: string;
+  /** The name that fits what was typed, and which of its names that is. */
+  readonly matched: { readonly text: string; readonly as: NameKind };
+  /**
+   * How well it fits, 0 best: 0 the whole name, whichever; 1 a name that begins so; 2 one in which a word begins so, or
+   * all words typed do, in any order; 3 one that has it within a word; 4 an old scientific name in any of these ways;
+   * 5 the name of a group; 6 and 7 a name of any kind with one slip of the finger, and with two.
+   */
+  readonly rank: number;
+}
+
+/** How to search. */
+export interface SuggestOptions {
+  /** How many to give, at most; a whole number, 10 by default. */
+  readonly limit?: number | undefined;
+  /** Languages besides English, that of the reader first: the default exports of `vivary/search/<language>`. */
+  readonly languages?: readonly SearchNames[] | undefined;
+}
+
+/**
+ * The species that may be meant by what somebody is typing, the best first, those that fit alike by name. Case, accents,
+ * apostrophes, spaces and hyphens do not matter. Names of four letters or more are found with one slip of the finger, of
+ * eight or more with two. A form is given where its own name fits better than those of its species.
+ *
+ * @param typed - At most 200 characters; nothing is found by none.
+ * @throws InvalidInputError for anything but a text, for a longer one, for a limit below 1, and for languages that are none.
+ *
+ * @example
+ * ```ts
+ * import { suggestSpecies } from "vivary/search";
+ *
+ * suggestSpecies("neon t", { limit: 1 }); // => [{ id: "paracheirodon-innesi", name: "neon tetra", matched: { text: "neon tetra", as: "vernacular" }, rank: 1 }]
+ * suggestSpecies("moss barb")[0]?.form; // => "green"
+ * suggestSpecies("anglefish")[0]?.name; // => "freshwater angelfish"
+ * suggestSpecies("corydoras pal")[0]?.matched; // => { text: "Corydoras paleatus", as: "synonym" }
+ * ```
+ */
+export function suggestSpecies(typed: string, options: SuggestOptions = {}): readonly Suggestion[] {
+  const wanted = typedIn(typedName(typed, "typed"));
+  const limit = limitOf(options.limit);
+  if (wanted.letters === "") return [];
+  const languages = [...languagesIn(options), en].map(languageOf);
+  const entries = [...languages.map((language) => language.entries), scientificEntries()];
+  const found = new Map<string, Found>();
+  gather(found, entries, (entry) => matchOf(wanted, entry, entry.as));
+  if (found.size < limit) gather(found, entries, (entry) => nearMatchOf(wanted, entry, entry.as));
+  return withoutNeedlessForms(found)
+    .map((one) => ({ ...one, shown: shownName(one.bearer, languages) }))
+    .sort(byFit)
+    .slice(0, limit)
+    .map(({ bearer, shown, entry: { text, as }, match: { rank } }) => ({
+      ...bearer,
+      name: shown.text,
+      matched: { text, as },
+      rank,
+    }));
+}
+
+interface Found {
+  readonly bearer: Bearer;
+  readonly entry: Entry;
+  readonly match: Match;
+}
+
+/** Adds whom the names that fit are of, each by the name that fits best. */
+function gather(
+  found: Map<string, Found>,
+  entries: readonly (readonly Entry[])[],
+  matchOf: (entry: Entry) => Match | undefined,
+): void {
+  for (const list of entries) {
+    for (const entry of list) {
+      const match = matchOf(entry);
+      if (match) add(found, entry, match);
+    }
+  }
+}
+
+function add(found: Map<string, Found>, entry: Entry, match: Match): void {
+  for (const bearer of entry.bearers) {
+    const key = keyOf(bearer);
+    const known = found.get(key);
+    if (!known || ranked(match, known.match) < 0) found.set(key, { bearer, entry, match });
+  }
+}
+
+/** Below zero where the first fits better. */
+const ranked = (a: Match, b: Match) => a.rank - b.rank || a.finer - b.finer;
+
+/** Forms only where they fit better than their species. */
+function withoutNeedlessForms(found: ReadonlyMap<string, Found>): readonly Found[] {
+  return [...found.values()].filter(({ bearer: { id, form }, match }) => {
+    const species = form === undefined ? undefined : found.get(id);
+    return !species || ranked(match, species.match) < 0;
+  });
+}
+
+function shownName(bearer: Bearer, languages: readonly Language[]): Entry {
+  const own = languages.map(({ first }) => first.get(keyOf(bearer))).find(Boolean);
+  const name = own ?? acceptedNames().get(bearer.id);
+  if (!name) throw new Error(`${bearer.id} has no name.`);
+  return name;
+}
+
+type Shown = Found & { readonly shown: Entry };
+
+/** The best first; those that fit alike by the name that is shown. */
+const byFit = (a: Shown, b: Shown) =>
+  ranked(a.match, b.match) ||
+  compared(a.shown.letters, b.shown.letters) ||
+  compared(keyOf(a.bearer), keyOf(b.bearer));
+
+function compared(a: string, b: string): number {
+  if (a === b) return 0;
+  return a < b ? -1 : 1;
+}
+
+function languagesIn({ languages = [] }: SuggestOptions): readonly SearchNames[] {
+  for (const [index, given] of listOf(languages, "options.languages").entries()) {
+    const subject = `options.languages[${index}]`;
+    const { names, groups } = objectOf(given, subject);
+    objectOf(names, `${subject}.names`);
+    objectOf(groups, `${subject}.groups`);
+  }
+  return languages;
+}
+
+function limitOf(limit = 10): number {
+  if (Number.isInteger(limit) && limit > 0) return limit;
+  throw refusal("options.limit", "a whole number of at least 1", limit, "range");
+}

@@ -1,0 +1,291 @@
+import { describe, expect, test } from "vitest";
+import de from "vivary/search/de";
+import { allSpecies, speciesById } from "../../src/catalog";
+import { InvalidInputError } from "../../src/errors";
+import { type SearchNames, type SuggestOptions, suggestSpecies } from "../../src/search";
+
+const idsOf = (typed: string, options?: SuggestOptions) =>
+  suggestSpecies(typed, options).map(({ id, form }) => (form ? `${id}, ${form}` : id));
+const everyone: SuggestOptions = { limit: 10_000 };
+const everyoneInGerman: SuggestOptions = { ...everyone, languages: [de] };
+
+/** Letters and digits alone, as a plain reading of a name. */
+const lettersOf = (name: string) =>
+  name
+    .normalize("NFD")
+    .toLowerCase()
+    .replaceAll("ß", "ss")
+    .replaceAll(/[^a-z0-9]/g, "");
+
+describe("what keepers type finds what they mean", () => {
+  test.each([
+    ["neon t", "paracheirodon-innesi"],
+    ["neontetra", "paracheirodon-innesi"],
+    ["gup", "poecilia-reticulata"],
+    ["zebra fish", "danio-rerio"],
+    ["gold fish", "carassius-auratus"],
+    ["anglefish", "pterophyllum-scalare"],
+    ["scalare", "pterophyllum-scalare"],
+    ["endlers", "poecilia-wingei"],
+    ["patzcuaro", "cambarellus-patzcuarensis"],
+    ["L46", "hypancistrus-zebra"],
+    ["C. paleatus", "hoplisoma-paleatum"],
+    ["barbus tetr", "puntigrus-tetrazona"],
+    ["corydoras-paleatus", "hoplisoma-paleatum"],
+    ["tetra neon black", "hyphessobrycon-herbertaxelrodi"],
+    ["amanno shrimp", "caridina-multidentata"],
+    ["long-fin tiger b", "puntigrus-tetrazona, long-fin"],
+    ["moss barb", "puntigrus-tetrazona, green"],
+    ["shubunkin", "carassius-auratus, shubunkin"],
+  ])("%s", (typed, id) => {
+    expect(idsOf(typed)[0]).toBe(id);
+  });
+
+  test.each([
+    ["tetra", "paracheirodon-innesi", "bario-sanctaefilomenae", "phenacogrammus-interruptus"],
+    ["cory", "hoplisoma-panda", "gastrodermus-pygmaeus", "osteogaster-aenea"],
+    ["pleco", "pterygoplichthys-pardalis", "hypancistrus-zebra", "ancistrus-cirrhosus"],
+    ["barb", "puntigrus-tetrazona", "puntius-titteya", "pethia-conchonius"],
+    ["killi", "epiplatys-annulatus", "fundulopanchax-gardneri", "aphyosemion-australe"],
+    ["shrimp", "neocaridina-davidi", "caridina-multidentata", "atyopsis-moluccensis"],
+    ["snail", "planorbella-duryi", "vittina-natalensis", "anentome-helena"],
+    ["cichlid", "astronotus-ocellatus", "pterophyllum-scalare", "symphysodon-aequifasciatus"],
+    ["livebearer", "poecilia-reticulata", "xiphophorus-maculatus", "poecilia-sphenops"],
+    ["catfish", "otocinclus-vittatus", "panaqolus-maccus", "hoplisoma-sterbai"],
+    ["Loricariidae", "otocinclus-vittatus", "farlowella-vittata"],
+    ["rainbowfish", "melanotaenia-boesemani", "pseudomugil-furcatus"],
+  ])("the group %s", (typed, ...ids) => {
+    expect(idsOf(typed, everyone)).toEqual(expect.arrayContaining(ids));
+  });
+});
+
+test("each says what to show, which name fits, and what sort of name that is", () => {
+  expect(suggestSpecies("brachydanio rer", { limit: 1 })).toStrictEqual([
+    {
+      id: "danio-rerio",
+      name: "zebra danio",
+      matched: { text: "Brachydanio rerio", as: "synonym" },
+      rank: 4,
+    },
+  ]);
+  const kindOf = (typed: string) => suggestSpecies(typed)[0]?.matched;
+  expect(kindOf("danio rer")).toStrictEqual({ text: "Danio rerio", as: "scientific" });
+  expect(kindOf("zebrafi")).toStrictEqual({ text: "zebrafish", as: "vernacular" });
+  expect(kindOf("leopard dan")).toStrictEqual({ text: "leopard danio", as: "form" });
+  expect(kindOf("Poeciliid")).toStrictEqual({ text: "Poeciliidae", as: "group" });
+});
+
+describe("the better a name fits, the earlier it stands", () => {
+  const rankOf = (typed: string, id: string) =>
+    suggestSpecies(typed, everyone).find((one) => one.id === id)?.rank;
+
+  test.each([
+    ["neon", "paracheirodon-innesi", 0],
+    ["neon", "melanotaenia-praecox", 1],
+    ["neon", "paracheirodon-simulans", 2],
+    ["beard", "poecilia-wingei", undefined],
+    ["bearer", "poecilia-wingei", 3],
+    ["mollienesia", "poecilia-sphenops", 4],
+    ["livebearer", "poecilia-sphenops", 5],
+    ["kribenzis", "pelvicachromis-pulcher", 6],
+    ["krybenzis", "pelvicachromis-pulcher", 7],
+    ["krybenziz", "pelvicachromis-pulcher", undefined],
+    ["dalmatian", "poecilia-sphenops", undefined],
+  ])("%s and %s: %s", (typed, id, rank) => {
+    expect(rankOf(typed, id)).toBe(rank);
+  });
+
+  test("in order of rank, and those of one rank by name, forms behind species", () => {
+    for (const typed of ["red", "gold", "tetra", "ba", "c", "danio"]) {
+      const given = suggestSpecies(typed, everyone);
+      const ranks = given.map(({ rank }) => rank);
+      expect(ranks).toStrictEqual([...ranks].sort((a, b) => a - b));
+      for (const rank of [1, 2]) {
+        const names = given
+          .filter((one) => one.rank === rank && !one.form)
+          .map(({ name }) => lettersOf(name));
+        expect(names).toStrictEqual([...names].sort());
+      }
+    }
+  });
+});
+
+describe("forms", () => {
+  test("stand there where their own name fits better than those of their species", () => {
+    expect(idsOf("black moor")[0]).toBe("carassius-auratus, telescope");
+    expect(idsOf("tiger barb", everyone)).not.toContain("puntigrus-tetrazona, green");
+    expect(idsOf("long-fin", everyone)).toContain("danio-rerio, long-fin");
+  });
+
+  test("nothing is given twice", () => {
+    for (const typed of ["a", "gold", "albino", "tetra"]) {
+      const ids = idsOf(typed, everyone);
+      expect(ids).toStrictEqual([...new Set(ids)]);
+    }
+  });
+});
+
+describe("compared with reading every name of every species", () => {
+  const spoken = allSpecies.map(({ id, taxonomy, names }) => ({
+    id,
+    names: [taxonomy.name, ...Object.values(names).flat()],
+  }));
+  const typed = spoken.flatMap(({ names }, index) =>
+    names.map((name, which) => name.slice(0, 1 + ((index + 3 * which) % name.length))),
+  );
+
+  test("what begins as typed is found, all of it, and nothing else is ranked so", () => {
+    for (const text of typed) {
+      const letters = lettersOf(text);
+      const begin = spoken.filter(({ names }) => names.some((name) => lettersOf(name).startsWith(letters)));
+      const given = suggestSpecies(text, everyoneInGerman).filter(({ rank, form, matched }) => {
+        return rank <= 1 && !form && matched.as !== "synonym";
+      });
+      expect(given.map(({ id }) => id).sort(), text).toStrictEqual(begin.map(({ id }) => id).sort());
+    }
+  });
+
+  test("whatever is given has what was typed in the name that is said to fit, unless it is misspelt", () => {
+    for (const text of typed) {
+      for (const { rank, matched } of suggestSpecies(text, everyoneInGerman)) {
+        const parts = text.split(/[\s-]/).map(lettersOf);
+        if (rank <= 5) for (const part of parts) expect(lettersOf(matched.text)).toContain(part);
+      }
+    }
+  });
+});
+
+describe("a slip of the finger", () => {
+  /** Slips of every sort, spread over the letters of the name. */
+  const misspelt = (name: string, turn: number) =>
+    [...name].flatMap((letter, at) => {
+      if ((at + turn) % 5 !== 0 || !/\w/.test(letter)) return [];
+      const [before, after, next] = [name.slice(0, at), name.slice(at + 1), name[at + 1] ?? ""];
+      return [before + after, before + next + letter + name.slice(at + 2), before + letter + letter + after];
+    });
+
+  test("hides no species: 95 of 100 stand among the first five", () => {
+    const tried = allSpecies.flatMap(({ id, taxonomy, names }, index) =>
+      [taxonomy.name, ...Object.values(names).flat()]
+        .filter((name) => lettersOf(name).length > 4)
+        .flatMap((name) => misspelt(name, index).map((typed) => ({ id, typed }))),
+    );
+    const missed = tried.filter(
+      ({ id, typed }) => !suggestSpecies(typed, { limit: 5, languages: [de] }).some((one) => one.id === id),
+    );
+    expect(tried.length).toBeGreaterThan(3000);
+    expect(missed.length / tried.length).toBeLessThan(0.05);
+  });
+});
+
+describe("other languages", () => {
+  const german: SearchNames = {
+    language: "de",
+    names: {
+      "paracheirodon-innesi": ["Neonsalmler", "Neonfisch"],
+      "paracheirodon-innesi/diamond": ["Diamantneon"],
+      "corydoras-paleatus": ["Marmorierter Panzerwels"],
+      "boraras-brigittae": ["Moskitobärbling"],
+      "nobody-knows": ["Unbekannter Salmler"],
+    },
+    groups: { Cichlidae: ["Buntbarsche"] },
+  };
+  const languages = [german];
+
+  test.each([
+    ["Neons", "paracheirodon-innesi", "Neonsalmler", "vernacular"],
+    ["salmler", "paracheirodon-innesi", "Neonsalmler", "vernacular"],
+    ["panzer", "hoplisoma-paleatum", "Marmorierter Panzerwels", "vernacular"],
+    ["moskitobarbling", "boraras-brigittae", "Moskitobärbling", "vernacular"],
+    ["moskitobaerbling", "boraras-brigittae", "Moskitobärbling", "vernacular"],
+    ["diamantn", "paracheirodon-innesi", "Diamantneon", "form"],
+    ["neon tetra", "paracheirodon-innesi", "neon tetra", "vernacular"],
+    ["buntb", "mikrogeophagus-ramirezi", "Buntbarsche", "group"],
+  ])("%s", (typed, id, text, as) => {
+    const found = suggestSpecies(typed, { ...everyone, languages }).find((one) => one.id === id);
+    expect(found?.matched).toStrictEqual({ text, as });
+  });
+
+  test.each([
+    ["Neonsal", "paracheirodon-innesi"],
+    ["skalar", "pterophyllum-scalare"],
+    ["panzerwels", "hoplisoma-panda"],
+    ["Schmerle", "chromobotia-macracanthus"],
+    ["lebendgebarende", "poecilia-reticulata"],
+    ["Garnele", "caridina-multidentata"],
+  ])("of the package: %s", (typed, id) => {
+    expect(idsOf(typed, everyoneInGerman)).toContain(id);
+    expect(suggestSpecies(typed, everyoneInGerman)[0]?.name).toBe(
+      speciesById(suggestSpecies(typed, everyoneInGerman)[0]?.id ?? "")?.names.de?.[0],
+    );
+  });
+
+  test("the name to show is that of the first language that has one", () => {
+    const shown = (typed: string) => suggestSpecies(typed, { languages })[0]?.name;
+    expect(shown("neon tetra")).toBe("Neonsalmler");
+    expect(shown("diamond neon")).toBe("Diamantneon");
+    expect(shown("zebra danio")).toBe("zebra danio");
+  });
+
+  test("a species that nobody knows is not given, and English needs no module", () => {
+    expect(idsOf("Unbekannter", { languages })).toStrictEqual([]);
+    expect(idsOf("Neonsalmler")).toStrictEqual([]);
+  });
+
+  test("what is given is not changed", () => {
+    const before = structuredClone(german);
+    suggestSpecies("neon", { languages });
+    expect(german).toStrictEqual(before);
+  });
+});
+
+describe("whatever is typed", () => {
+  test.each(["", " ", "-", "'", "...", "\u0301"])("%j is nothing yet", (typed) => {
+    expect(suggestSpecies(typed)).toStrictEqual([]);
+  });
+
+  test.each([".*", "[", "(", "\\", "__proto__", "constructor", "unicornfish", "金魚", "d".repeat(200)])(
+    "%s finds nobody",
+    (typed) => {
+      expect(suggestSpecies(typed)).toStrictEqual([]);
+    },
+  );
+
+  test.each([undefined, null, 5, {}, ["danio"], "d".repeat(201)])("%o is refused", (typed) => {
+    expect(() => suggestSpecies(typed as string)).toThrow(InvalidInputError);
+  });
+
+  test.each([0, -1, 1.5, Number.NaN, "5"])("a limit of %o is refused", (limit) => {
+    expect(() => suggestSpecies("danio", { limit: limit as number })).toThrow(InvalidInputError);
+  });
+
+  test.each([[["de"]], [[null]], [[{}]], ["de"], [{ language: "de" }]])(
+    "languages %j are refused",
+    (languages) => {
+      expect(() => suggestSpecies("danio", { languages: languages as unknown as SearchNames[] })).toThrow(
+        InvalidInputError,
+      );
+    },
+  );
+
+  test("ten are given, or as many as are asked for", () => {
+    expect(suggestSpecies("tetra")).toHaveLength(10);
+    expect(suggestSpecies("tetra", { limit: 3 })).toHaveLength(3);
+  });
+});
+
+test("an answer comes while one types: 95 of 100 within five milliseconds on a busy machine", () => {
+  const typed = allSpecies
+    .flatMap(({ taxonomy, names }, index) =>
+      [taxonomy.name, ...(names.en ?? [])].map((name) => name.slice(0, 2 + (index % name.length))),
+    )
+    .slice(0, 500);
+  const times = typed.map((text) => {
+    const { user, system } = process.cpuUsage();
+    suggestSpecies(text);
+    const after = process.cpuUsage();
+    return after.user + after.system - user - system;
+  });
+  expect(times.length).toBe(500);
+  expect(times.sort((a, b) => a - b)[475]).toBeLessThan(5000);
+});
