@@ -39,6 +39,9 @@ const at = {
   salinity: (figure: string) => `a salinity of ${figure}`,
 };
 
+/** At a figure, or at least or at most one. */
+const warm = (wanted: string) => (wanted.startsWith("at ") ? wanted : `at ${wanted}`);
+
 function sharedWater(water: keyof typeof at) {
   return ({
     weight,
@@ -817,9 +820,9 @@ function messages(): Messages {
         words.includes("none") ? "keep no plants that you would miss" : "let the plants grow in first",
       "tank.flow.calmest": ({ words }) => `keep some place calm, with no more than ${words.at(-1)} current`,
       "tank.flow.strongest": ({ words }) => `have at least ${words[0]} current somewhere`,
-      "water.temperature": ({ wanted }) => `keep the water at ${wanted}`,
-      "water.hottest": ({ wanted }) => `keep the water at ${wanted} on the hottest day`,
-      "water.coolest": ({ wanted }) => `keep the water at ${wanted} in the coolest season`,
+      "water.temperature": ({ wanted }) => `keep the water ${warm(wanted)}`,
+      "water.hottest": ({ wanted }) => `keep the water ${warm(wanted)} on the hottest day`,
+      "water.coolest": ({ wanted }) => `keep the water ${warm(wanted)} in the coolest season`,
       "water.pH": ({ wanted }) => `keep the water at a pH of ${wanted}`,
       "water.generalHardness": ({ wanted }) => `keep the water at a hardness of ${wanted}`,
       "water.salinity": ({ wanted }) => `keep the water at a salinity of ${wanted}`,

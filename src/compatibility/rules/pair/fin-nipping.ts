@@ -33,7 +33,7 @@ export const finNipping = /* @__PURE__ */ defineRule({
   decidesBy: ["muchSmaller"],
   mayYield: ["blocking", "restricting", "advisory"],
   judge: ({ from, to, thresholds }) => {
-    if (to.party.kind !== "fish") return [];
+    if (to.party.kind !== "fish" || isOneAnimal(from, to)) return [];
     const nips = from["temperament.acts"]
       .filter(({ does }) => does === "nips-fins")
       .filter((act) => canHappen(act, from.party, to.party));
@@ -54,6 +54,9 @@ export const finNipping = /* @__PURE__ */ defineRule({
     return found.weight === "blocking" ? [{ ...toKnow, couldBe: "blocking" }] : [];
   },
 });
+
+/** Whether both are one animal by itself. */
+const isOneAnimal = (from: Nipper, to: Other) => from.party === to.party && from.party.kin.count === 1;
 
 const toKnow = { weight: "advisory", watchFor: "torn fins" } as const;
 

@@ -52,6 +52,24 @@ test("who nips long fins lets short ones be", () => {
   expect(weights(nipper("long-finned"), finned(false, { "diet.pace": "slow" }))).toEqual([]);
 });
 
+test("one animal by itself nips nobody, two of a kind nip each other now and then", () => {
+  const ofKind = (unsexed: number) =>
+    planBy(finNipping, [{ species: nipper("any"), unsexed }]).findings.map(({ weight }) => weight);
+  expect(ofKind(1)).toEqual([]);
+  expect(ofKind(2)).toEqual(["advisory"]);
+});
+
+test("a female betta tears fins at times, a rough one for good", () => {
+  const beside = (temper: "typical" | "bolder") =>
+    pairBy(
+      finNipping,
+      { species: bettaSplendens, sex: "female", temper },
+      { species: poeciliaReticulata, sex: "male" },
+    ).findings;
+  expect(beside("typical")).toMatchObject([{ weight: "advisory", watchFor: "torn fins" }]);
+  expect(beside("bolder")).toMatchObject([{ weight: "blocking" }]);
+});
+
 describe("claws", () => {
   const crayfish = animal(
     "crayfish",
