@@ -637,7 +637,9 @@ function messages(): Messages {
           `${to}, which ${verb(toMany, "looks", "look")} like ${their(fromMany)} own kind`,
       ),
       "acts-others": act(({ to }) => to),
-      "fin-nipping": ({ weight, from, fromMany, to }) => {
+      "fin-nipping": ({ weight, from, fromMany, to, measures }) => {
+        if (measures.hunts)
+          return `${from} may bite pieces out of the fins of ${to} that sleep, for ${they(fromMany)} ${verb(fromMany, "is", "are")} about by night.`;
         const text = `${from} ${verb(fromMany, "bites", "bite")} pieces out of the fins of ${to}`;
         return weight === "blocking" ? `${text}: choose company that does not nip.` : `${text} now and then.`;
       },

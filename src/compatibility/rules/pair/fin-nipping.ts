@@ -4,6 +4,7 @@ import { canHappen, reaches, reachesAsleep } from "../../animals/acts";
 import { grownLength, grownPreyLength, preyLength } from "../../animals/lengths";
 import { defineRule } from "../../engine/rule/define-rule";
 import type { Judged } from "../../engine/rule/finding";
+import type { MeasureKinds } from "../../engine/rule/measures";
 import type { SeenParty } from "../../engine/rule/rule";
 
 type Nipper = SeenParty<"temperament.acts" | "size.adultLength", "space.zones" | "diet.light">;
@@ -11,7 +12,10 @@ type Other = SeenParty<
   "size.adultLength",
   "appearance.longFins" | "diet.pace" | "space.zones" | "diet.light"
 >;
-type Answer = Judged<"blocking" | "restricting" | "advisory">;
+type Answer = Judged<"blocking" | "restricting" | "advisory", typeof measures>;
+
+/** When it comes, where that is while the other sleeps. */
+const measures = { hunts: "light" } as const satisfies MeasureKinds;
 
 const ownKind: readonly Act["target"][] = ["own-sex", "other-sex", "own-kind", "any"];
 
@@ -32,6 +36,7 @@ export const finNipping = /* @__PURE__ */ defineRule({
   },
   decidesBy: ["muchSmaller"],
   mayYield: ["blocking", "restricting", "advisory"],
+  measures,
   judge: ({ from, to, thresholds }) => {
     if (to.party.kind !== "fish" || isOneAnimal(from, to)) return [];
     const nips = from["temperament.acts"]
@@ -51,7 +56,9 @@ export const finNipping = /* @__PURE__ */ defineRule({
     if (asleep.length === 0) return [];
     const found = fate(asleep, long, from, to, thresholds);
     if (found.weight === "restricting") return [found];
-    return found.weight === "blocking" ? [{ ...toKnow, couldBe: "blocking" }] : [];
+    return found.weight === "blocking"
+      ? [{ ...toKnow, couldBe: "blocking", measures: { hunts: "night" } }]
+      : [];
   },
 });
 

@@ -171,7 +171,9 @@ describe("in another part of the water", () => {
 
   test("who is about at night may find others asleep, and nobody can tell", () => {
     const asleep = finned(true, { ...below, "diet.light": ["day"] });
-    expect(found(by(["night"]), asleep)).toMatchObject([{ weight: "advisory", couldBe: "blocking" }]);
+    expect(found(by(["night"]), asleep)).toMatchObject([
+      { weight: "advisory", couldBe: "blocking", measures: { hunts: { value: "night" } } },
+    ]);
     expect(found(by(["day"]), asleep)).toEqual([]);
     expect(found(by(["night"]), finned(true, { ...below, "diet.light": ["night"] }))).toEqual([]);
     expect(found(by(["night"]), finned(false, { ...below, "diet.light": ["day"] }))).toEqual([]);
