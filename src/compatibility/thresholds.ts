@@ -38,7 +38,7 @@ const table = () =>
       value: numbers.leastTemperature,
       unit: "K",
       about: "The least width of a temperature range that a heater and a room can hold.",
-      source: `${commonPractice}: the switching range of a thermostat`,
+      source: `${commonPractice}: a thermostat switches within half a degree, and a thermometer errs by as much to either side`,
     },
     sharedTemperature: {
       value: numbers.sharedTemperature,

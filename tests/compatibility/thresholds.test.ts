@@ -136,7 +136,7 @@ const cases: Readonly<
     other: "restricting",
   },
   givesTemperature: {
-    judge: apart("water.temperature", [18, 22], [22.5, 26]),
+    judge: apart("water.temperature", [18, 22.5], [22, 26]),
     answer: "restricting",
     changed: 0.4,
     other: "blocking",
@@ -154,9 +154,9 @@ const cases: Readonly<
     other: "conditional",
   },
   leastTemperature: {
-    judge: apart("water.temperature", [18, 22], [22.5, 26]),
+    judge: apart("water.temperature", [18, 22.5], [22, 26]),
     answer: "restricting",
-    changed: 0.6,
+    changed: 1.6,
     other: "blocking",
   },
   sharedPH: {

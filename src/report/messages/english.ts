@@ -53,6 +53,9 @@ const at = {
   salinity: (figure: string) => `a salinity of ${figure}`,
 };
 
+/** At a figure, or at least or at most one. */
+const warm = (wanted: string) => (wanted.startsWith("at ") ? wanted : `at ${wanted}`);
+
 function sharedWater(water: keyof typeof at) {
   return ({
     weight,
@@ -604,7 +607,9 @@ function messages(): Messages {
           `${to}, which ${verb(toMany, "looks", "look")} like ${their(fromMany)} own kind`,
       ),
       "acts-others": act(({ to }) => to),
-      "fin-nipping": ({ weight, from, fromMany, to, oneKind }) => {
+      "fin-nipping": ({ weight, from, fromMany, to, measures, oneKind }) => {
+        if (measures.hunts)
+          return `${from} may bite pieces out of the fins of ${to} that sleep, for ${they(fromMany)} ${verb(fromMany, "is", "are")} about by night.`;
         const text = `${from} ${verb(fromMany, "bites", "bite")} pieces out of the fins of ${oneKind ? `${their(fromMany)} own kind` : to}`;
         return weight === "blocking" ? `${text}: choose company that does not nip.` : `${text} now and then.`;
       },
@@ -787,9 +792,9 @@ function messages(): Messages {
         words.includes("none") ? "keep no plants that you would miss" : "let the plants grow in first",
       "tank.flow.calmest": ({ words }) => `keep some place calm, with no more than ${words.at(-1)} current`,
       "tank.flow.strongest": ({ words }) => `have at least ${words[0]} current somewhere`,
-      "water.temperature": ({ wanted }) => `keep the water at ${wanted}`,
-      "water.hottest": ({ wanted }) => `keep the water at ${wanted} on the hottest day`,
-      "water.coolest": ({ wanted }) => `keep the water at ${wanted} in the coolest season`,
+      "water.temperature": ({ wanted }) => `keep the water ${warm(wanted)}`,
+      "water.hottest": ({ wanted }) => `keep the water ${warm(wanted)} on the hottest day`,
+      "water.coolest": ({ wanted }) => `keep the water ${warm(wanted)} in the coolest season`,
       "water.pH": ({ wanted }) => `keep the water at a pH of ${wanted}`,
       "water.generalHardness": ({ wanted }) => `keep the water at a hardness of ${wanted}`,
       "water.salinity": ({ wanted }) => `keep the water at a salinity of ${wanted}`,

@@ -844,8 +844,10 @@ function messages(): Messages {
       "acts-own-kind": act(() => "Artgenossen"),
       "acts-look-alike": act(({ toObject }) => `${toObject} wegen der Ähnlichkeit mit Artgenossen`),
       "acts-others": act(({ toObject }) => toObject),
-      "fin-nipping": ({ weight, from, fromMany, toObject, oneKind }) => {
+      "fin-nipping": ({ weight, from, fromMany, toObject, oneKind, measures: known }) => {
         const whom = oneKind ? "Artgenossen" : toObject;
+        if (known.hunts)
+          return `${from} ${verb(fromMany, "könnte", "könnten")} ${whom} nachts im Schlaf an den Flossen verletzen.`;
         const bites = verb(fromMany, "verletzt", "verletzen");
         return weight === "blocking"
           ? `${from} ${bites} ${whom} an den Flossen: Gesellschaft wählen, die nicht an Flossen zupft.`

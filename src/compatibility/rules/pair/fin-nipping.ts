@@ -3,6 +3,7 @@ import type { Act } from "../../../species";
 import { canHappen, reaches, reachesAsleep } from "../../animals/acts";
 import { grownLength, grownPreyLength, preyLength } from "../../animals/lengths";
 import type { Judged } from "../../engine/rule/finding";
+import type { MeasureKinds } from "../../engine/rule/measures";
 import { ownRule } from "../../engine/rule/own-rule";
 import type { SeenParty } from "../../engine/rule/rule";
 
@@ -11,7 +12,10 @@ type Other = SeenParty<
   "size.adultLength",
   "appearance.longFins" | "diet.pace" | "space.zones" | "diet.light"
 >;
-type Answer = Judged<"blocking" | "restricting" | "advisory">;
+type Answer = Judged<"blocking" | "restricting" | "advisory", typeof measures>;
+
+/** When it comes, where that is while the other sleeps. */
+const measures = { hunts: "light" } as const satisfies MeasureKinds;
 
 const ownKind: readonly Act["target"][] = ["own-sex", "other-sex", "own-kind", "any"];
 
@@ -32,8 +36,9 @@ export const finNipping = /* @__PURE__ */ ownRule({
   },
   decidesBy: ["muchSmaller"],
   mayYield: ["blocking", "restricting", "advisory"],
+  measures,
   judge: ({ from, to, thresholds }) => {
-    if (to.party.kind !== "fish") return [];
+    if (to.party.kind !== "fish" || isOneAnimal(from, to)) return [];
     const nips = from["temperament.acts"]
       .filter(({ does }) => does === "nips-fins")
       .filter((act) => canHappen(act, from.party, to.party));
@@ -51,9 +56,14 @@ export const finNipping = /* @__PURE__ */ ownRule({
     if (asleep.length === 0) return [];
     const found = fate(asleep, long, from, to, thresholds);
     if (found.weight === "restricting") return [found];
-    return found.weight === "blocking" ? [{ ...toKnow, couldBe: "blocking" }] : [];
+    return found.weight === "blocking"
+      ? [{ ...toKnow, couldBe: "blocking", measures: { hunts: "night" } }]
+      : [];
   },
 });
+
+/** Whether both are one animal by itself. */
+const isOneAnimal = (from: Nipper, to: Other) => from.party === to.party && from.party.kin.count === 1;
 
 const toKnow = { weight: "advisory", watchFor: "torn fins" } as const;
 

@@ -40,7 +40,8 @@ type Answer = Judged<"blocking" | "restricting" | "advisory", typeof mealMeasure
 
 /**
  * Goes by length, whatever a stage is called. A stated greatest prey decides, else the hunter's usual length. In the band
- * above nobody can tell in advance. The animals of one kind grow up together. Animals that are shorter than grown ones of
+ * above nobody can tell in advance; nor of any larger snail beside a fish that takes snails too large to be swallowed, for
+ * it picks at feelers and foot, and a snail cannot get away. The animals of one kind grow up together. Animals that are shorter than grown ones of
  * their kind, which would be safe, restrict to the length at which they enter; what becomes of young that are wanted of
  * them is told at once. Young of which nobody says how long they are may be as short as can be: they never block for that. Eggs and young that are born among the others are a loss that keepers
  * accept, unless they are wanted.
@@ -169,7 +170,9 @@ function reachFor(from: Hunter, to: Prey, part: number, thresholds: Thresholds):
   if (!appetite) return undefined;
   const { greatest } = appetite;
   const { eats, tries } = reachOf(greatest, hunter, to.party.kind === "fish", thresholds);
-  const most = greatest === undefined || mayTry(from, to) ? tries : eats;
+  const piecemeal = kind === "fish" && to.party.kind === "snail" && eats > thresholds.likelyPrey * hunter;
+  const furthest = piecemeal ? Number.POSITIVE_INFINITY : tries;
+  const most = greatest === undefined || mayTry(from, to) ? furthest : eats;
   return scaled({ eats, tries: most, hunter, greatest }, part);
 }
 

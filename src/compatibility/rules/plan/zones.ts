@@ -1,6 +1,8 @@
 import { decimal } from "../../../decimal";
 import type { TraitValue } from "../../../species";
+import { placeOf } from "../../animals/rivals";
 import { floorNeeded } from "../../animals/room";
+import { claimsOf } from "../../animals/territories";
 import { besideWanted, wantedBy, wantedKin } from "../../animals/wanted";
 import { ownRule } from "../../engine/rule/own-rule";
 import type { SeenParty } from "../../engine/rule/rule";
@@ -8,48 +10,74 @@ import { isNearlyEnough } from "../shared/nearly-enough";
 
 type Dweller = SeenParty<
   "space.zones" | "space.footprint",
-  "space.furtherFootprint" | "diet.type" | "diet.foods" | (typeof wantedBy)[number]
+  "space.furtherFootprint" | "space.territory" | "diet.type" | "diet.foods" | (typeof wantedBy)[number]
 >;
+type Zone = TraitValue<"space.zones">[number];
 
 /**
- * Ground and surface are areas, and who lives there alone cannot give way. The least floors that groups need by
- * themselves hold spare room, so each further group adds a part of its own. Open water is parted by moving, and whoever
- * grazes panes and wood is in nobody's way.
+ * Ground and surface are areas: who lives on one alone cannot give way, and who lives alone or in pairs and holds a place
+ * there does not, even by itself and without a brood; those that live in groups part it among them. The least floors that
+ * groups need by themselves hold spare room, so each further group adds a part of its own. Open water is parted by moving,
+ * and whoever grazes panes and wood is in nobody's way.
  */
 export const zones = /* @__PURE__ */ ownRule({
   id: "zones",
-  question: "Have those that live only on the ground, or only at the surface, room beside each other?",
+  question:
+    "Have those that live only on the ground or at the surface, or hold a place there, room beside each other?",
   way: "all-groups",
   needs: { from: ["space.zones", "space.footprint"] },
-  uses: { from: /* @__PURE__ */ besideWanted("space.furtherFootprint", "diet.type", "diet.foods") },
+  uses: {
+    from: /* @__PURE__ */ besideWanted(
+      "space.furtherFootprint",
+      "space.territory",
+      "diet.type",
+      "diet.foods",
+    ),
+  },
   mayAdd: wantedBy,
   reads: ["tank.footprint"],
   decidesBy: ["besideOthers", "farTooSmall", "nearlyWide"],
   mayYield: ["blocking", "restricting", "advisory"],
   measures: { zone: "zone", needed: "cm2", planned: "cm2" },
-  judge: ({ groups, plan, thresholds }) =>
-    groups.flatMap((own, about) => {
-      const zone = areaOf(own);
-      const there = groups.filter((other) => zone && areaOf(other) === zone);
-      if (!zone || there.every(({ party }) => party.id === own.party.id)) return [];
-      const needed = Math.round(together(floorsOf(there), thresholds.besideOthers));
-      const planned = plan["tank.footprint"];
-      const measures = { zone, needed, planned };
-      const condition = { on: "tank.footprint", wanted: { min: needed } } as const;
-      const isFarTooSmall = planned < decimal(thresholds.farTooSmall * needed);
-      const isNearly = isNearlyEnough(planned, needed, thresholds.nearlyWide);
-      return [
-        isFarTooSmall || isNearly
-          ? { about, weight: isFarTooSmall ? ("blocking" as const) : ("advisory" as const), measures }
-          : { about, weight: "restricting" as const, measures, condition },
-      ];
-    }),
+  judge: ({ groups, plan, thresholds }) => {
+    const areas = groups.map(areasOf);
+    return groups.flatMap((own, about) =>
+      (areas[about] ?? []).flatMap((zone) => {
+        const there = groups.filter((_, index) => areas[index]?.includes(zone));
+        if (there.every(({ party }) => party.id === own.party.id)) return [];
+        const needed = Math.round(together(floorsOf(there), thresholds.besideOthers));
+        const planned = plan["tank.footprint"];
+        const measures = { zone, needed, planned };
+        const condition = { on: "tank.footprint", wanted: { min: needed } } as const;
+        const isFarTooSmall = planned < decimal(thresholds.farTooSmall * needed);
+        const isNearly = isNearlyEnough(planned, needed, thresholds.nearlyWide);
+        return [
+          isFarTooSmall || isNearly
+            ? { about, weight: isFarTooSmall ? ("blocking" as const) : ("advisory" as const), measures }
+            : { about, weight: "restricting" as const, measures, condition },
+        ];
+      }),
+    );
+  },
 });
 
-/** Whether a group lives on the ground alone, or at the surface alone, and takes room there. */
-function areaOf(dweller: Dweller): TraitValue<"space.zones">[number] | undefined {
-  const [only, ...further] = dweller["space.zones"];
-  return !grazes(dweller) && further.length === 0 && only !== "midwater" ? only : undefined;
+/** Ground or surface, where a group lives there alone or holds a place there, and takes room. */
+function areasOf(dweller: Dweller): readonly Zone[] {
+  if (grazes(dweller)) return [];
+  const zones = dweller["space.zones"];
+  return zones.filter((zone) => zone !== "midwater" && (zones.length === 1 || holdsPlace(dweller, zone)));
+}
+
+/** Ways of living in which a place is held against all others; what nobody stated counts among them. */
+const unsociable: readonly TraitValue<"social.living">[] = ["alone", "pair", "either"];
+
+/** Whether some of a group hold a place in a part of the water against all others. What nobody stated counts as so. */
+function holdsPlace(dweller: Dweller, zone: Zone): boolean {
+  const { party, "space.territory": territory, "social.living": living = "alone" } = dweller;
+  if (!unsociable.includes(living)) return false;
+  if (territory === undefined) return true;
+  const place = placeOf(territory);
+  return place?.zone === zone && (place.holder === "pair" || claimsOf(place, party.kin) > 0);
 }
 
 /** Whether it lives on what grows on panes, wood and leaves. */

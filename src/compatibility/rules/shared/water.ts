@@ -129,7 +129,8 @@ interface Planned {
 
 /**
  * Planned water for one: it restricts to what the animal can be given; past a limit it says so. Water that it can be
- * given, but outside what it is kept in or its optimum, is worth knowing.
+ * given, but outside what it is kept in or its optimum, is worth knowing. Water for good is aimed at what it is kept in; of
+ * a season the end that it bears is asked and told.
  */
 export function judgePlannedWater(
   span: Span,
@@ -140,15 +141,16 @@ export function judgePlannedWater(
   const { kept, optimum, limit } = span;
   const measures = { kept, [as]: figure };
   const past = figure !== undefined && limit !== undefined && lies(figure, limit) !== "within";
+  const isForGood = as === "planned";
   const asked: PlannedAnswer = {
     weight: "restricting",
-    measures: past ? { ...measures, limit } : measures,
+    measures: { ...measures, kept: isForGood ? kept : wanted, ...(past && { limit }) },
     ...(past && { watchFor: "gasping" as const }),
-    condition: { on, wanted, aim: kept },
+    condition: { on, wanted, ...(isForGood && { aim: kept }) },
   };
   if (figure === undefined || lies(figure, wanted) !== "within") return [asked];
   if (lies(figure, kept) !== "within") return [asked, { weight: "advisory", measures }];
-  if (optimum && as === "planned" && lies(figure, optimum) !== "within")
+  if (optimum && isForGood && lies(figure, optimum) !== "within")
     return [asked, { weight: "advisory", measures: { ...measures, optimum } }];
   return [asked];
 }

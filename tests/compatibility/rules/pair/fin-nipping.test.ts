@@ -52,6 +52,24 @@ test("who nips long fins lets short ones be", () => {
   expect(weights(nipper("long-finned"), finned(false, { "diet.pace": "slow" }))).toEqual([]);
 });
 
+test("one animal by itself nips nobody, two of a kind nip each other now and then", () => {
+  const ofKind = (unsexed: number) =>
+    planBy(finNipping, [{ species: nipper("any"), unsexed }]).findings.map(({ weight }) => weight);
+  expect(ofKind(1)).toEqual([]);
+  expect(ofKind(2)).toEqual(["advisory"]);
+});
+
+test("a female betta tears fins at times, a rough one for good", () => {
+  const beside = (temper: "typical" | "bolder") =>
+    pairBy(
+      finNipping,
+      { species: bettaSplendens, sex: "female", temper },
+      { species: poeciliaReticulata, sex: "male" },
+    ).findings;
+  expect(beside("typical")).toMatchObject([{ weight: "advisory", watchFor: "torn fins" }]);
+  expect(beside("bolder")).toMatchObject([{ weight: "blocking" }]);
+});
+
 describe("claws", () => {
   const crayfish = animal(
     "crayfish",
@@ -153,7 +171,9 @@ describe("in another part of the water", () => {
 
   test("who is about at night may find others asleep, and nobody can tell", () => {
     const asleep = finned(true, { ...below, "diet.light": ["day"] });
-    expect(found(by(["night"]), asleep)).toMatchObject([{ weight: "advisory", couldBe: "blocking" }]);
+    expect(found(by(["night"]), asleep)).toMatchObject([
+      { weight: "advisory", couldBe: "blocking", measures: { hunts: { value: "night" } } },
+    ]);
     expect(found(by(["day"]), asleep)).toEqual([]);
     expect(found(by(["night"]), finned(true, { ...below, "diet.light": ["night"] }))).toEqual([]);
     expect(found(by(["night"]), finned(false, { ...below, "diet.light": ["day"] }))).toEqual([]);

@@ -362,6 +362,14 @@ describe("shrimps, snails and all else", () => {
     expect(fates(prey(9, {}, "snail"), hunter(shrimps, 3))).toEqual([]);
   });
 
+  test("snails past the figure are picked at by a fish that takes them too large to be swallowed, and by no other", () => {
+    const large = prey(6, {}, "snail");
+    const cracks = hunter([{ prey: "snail", greatest: 2.1 }], 10);
+    expect(fates(large, cracks)).toEqual(["may try"]);
+    expect(fates(large, hunter([{ prey: "snail", greatest: 2 }], 10))).toEqual([]);
+    expect(fates(prey(6), hunter([{ prey: "fish", greatest: 2.1 }], 10))).toEqual([]);
+  });
+
   test("count as their nearest kin: who takes shrimps takes crayfish and crabs, who takes fish takes frogs", () => {
     expect(fates(prey(3, {}, "crayfish"), hunter([{ prey: "shrimp", greatest: 4 }]))).toEqual(["blocking"]);
     expect(fates(prey(3, {}, "crab"), hunter([{ prey: "shrimp", greatest: 4 }]))).toEqual(["blocking"]);

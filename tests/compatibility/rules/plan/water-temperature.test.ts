@@ -116,6 +116,18 @@ describe("the hottest and the coolest day", () => {
     ]);
   });
 
+  test("tell the figure that is asked for, which is not what the animal is kept in for good", () => {
+    const { findings, conditions } = inWater({ temperature: 24, hottest: 28.1, coolest: 18.9 });
+    expect(findings).toMatchObject([
+      { measures: { kept: { max: 28 } } },
+      { measures: { kept: { min: 19 } } },
+    ]);
+    expect(conditions.map(({ wanted, aim }) => [wanted, aim])).toEqual([
+      [{ max: 28, unit: "degC" }, undefined],
+      [{ min: 19, unit: "degC" }, undefined],
+    ]);
+  });
+
   test("go to what is tolerated for a while, where that is known", () => {
     const tolerated = { min: 17, max: 27 };
     const inSeason = (hottest: number, coolest: number) =>

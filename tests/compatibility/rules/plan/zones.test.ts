@@ -1,7 +1,11 @@
 import { expect, test } from "vitest";
 import ancistrusCirrhosus from "vivary/catalog/ancistrus-cirrhosus";
+import astronotusOcellatus from "vivary/catalog/astronotus-ocellatus";
+import labidochromisCaeruleus from "vivary/catalog/labidochromis-caeruleus";
+import maylandiaEstherae from "vivary/catalog/maylandia-estherae";
 import osteogasterAenea from "vivary/catalog/osteogaster-aenea";
 import paracheirodonInnesi from "vivary/catalog/paracheirodon-innesi";
+import rocioOctofasciata from "vivary/catalog/rocio-octofasciata";
 import { zones } from "../../../../src/compatibility/rules/plan/zones";
 import type { Group } from "../../../../src/plan";
 import type { TraitValue as Value } from "../../../../src/species";
@@ -16,6 +20,7 @@ const dweller = (id: string, where: readonly Zone[], more: Stated = {}) =>
     "space.zones": where,
     "space.footprint": [{ least: 2000, for: 4 }],
     "space.furtherFootprint": 500,
+    "space.territory": "none",
     ...more,
   });
 const asked = (groups: readonly Group[], length = 20) =>
@@ -50,6 +55,60 @@ test("other parts of the tank do not count, nor who can give way to them", () =>
   expect(asked([a, { species: dweller("b", ["bottom", "midwater"]), unsexed: 4 }])).toEqual([]);
   const swimmers = ["c", "d"].map((id) => ({ species: dweller(id, ["midwater"]), unsexed: 8 }));
   expect(asked(swimmers)).toEqual([]);
+});
+
+const place: Stated = {
+  "space.territory": { area: 500, zone: "bottom", holder: "pair" },
+  "social.living": "pair",
+  "social.group": { least: 1 },
+};
+
+test("who holds a place on the ground gives way to none, though it swims above it too", () => {
+  const a = { species: dweller("a", ["bottom", "midwater"], place), unsexed: 4 };
+  const b = { species: dweller("b", ["midwater", "bottom"], place), unsexed: 4 };
+  expect(asked([a, b])).toEqual([
+    [0, bottom, 3000],
+    [1, bottom, 3000],
+  ]);
+  const c = { species: dweller("c", ["bottom"]), unsexed: 4 };
+  expect(asked([a, c])).toHaveLength(2);
+});
+
+test("one alone holds its place before it has a mate", () => {
+  const [a, b] = ["a", "b"].map((id) => ({
+    species: dweller(id, ["bottom", "midwater"], place),
+    unsexed: 1,
+  }));
+  expect(a && b && asked([a, b], 10)).toHaveLength(2);
+});
+
+test("those that live in groups part the ground among them, and a place in the open takes no ground", () => {
+  const grouped: Stated = { ...place, "social.living": "harem" };
+  const inTheOpen: Stated = { ...place, "space.territory": { area: 500, zone: "midwater", holder: "pair" } };
+  for (const stated of [grouped, inTheOpen]) {
+    const [a, b] = ["a", "b"].map((id) => ({
+      species: dweller(id, ["bottom", "midwater"], stated),
+      unsexed: 4,
+    }));
+    expect(a && b && asked([a, b])).toEqual([]);
+  }
+});
+
+test("females hold no place that males hold", () => {
+  const held: Stated = { ...place, "space.territory": { area: 500, zone: "surface", holder: "male" } };
+  const groups = ["a", "b"].map((id) => dweller(id, ["surface", "midwater"], held));
+  expect(asked(groups.map((species) => ({ species, males: 4 })))).toHaveLength(2);
+  expect(asked(groups.map((species) => ({ species, females: 4 })))).toEqual([]);
+});
+
+test("in a keeper's tank: an oscar and a Jack Dempsey are short of room in 300 L, labs and red zebras are not", () => {
+  const large = [astronotusOcellatus, rocioOctofasciata].map((species) => ({ species, unsexed: 1 }));
+  expect(asked(large, 60)).toEqual([
+    [0, bottom, 8000],
+    [1, bottom, 8000],
+  ]);
+  const mbuna = [labidochromisCaeruleus, maylandiaEstherae].map((species) => ({ species, unsexed: 6 }));
+  expect(asked(mbuna, 60)).toEqual([]);
 });
 
 test("snails and shrimps graze between the others", () => {
