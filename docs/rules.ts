@@ -89,7 +89,7 @@ function decisionOf({ id, way }: Rule): string {
   const folder = way === "mutual" || way === "each-way" ? "pair" : "plan";
   const path = fileURLToPath(new URL(`../src/compatibility/rules/${folder}/${id}.ts`, import.meta.url));
   const [, comment] =
-    /\/\*\*((?:(?!\*\/).)*)\*\/\nexport const \w+ = \/\* @__PURE__ \*\/ defineRule/s.exec(
+    /\/\*\*((?:(?!\*\/).)*)\*\/\nexport const \w+ = \/\* @__PURE__ \*\/ ownRule/s.exec(
       readFileSync(path, "utf8"),
     ) ?? [];
   if (!comment) throw new Error(`${path} does not say above the rule what it decides.`);
