@@ -16,6 +16,11 @@ export const recalled: readonly Recalled[] = [
       "EPA 440/5-86-003, the table of criteria; Brungs & Jones 1977, EPA-600/3-77-061, on limits for a week; the schedule on fish of the Model Conditions for Pet Vending Licensing 2013; table 6.2 of EN 1991-1-1:2002.",
   },
   {
+    file: "advice/set-point/room/hot-end.ts",
+    what: "The un-ionized ammonia up to which fresh water supports fish life: 0.025 mg/L, and 0.005 as a guide.",
+    settledBy: "Directive 2006/44/EC, the table of Annex I; EIFAC Technical Paper 11 (1970).",
+  },
+  {
     file: "compatibility/rules/pair/shyness.ts",
     what: "That calm fish in the open tell shy larger ones that no danger is near.",
     settledBy: "Barlow 1968, on calm company in the open, in the orange chromide.",
@@ -47,6 +52,11 @@ export const recalled: readonly Recalled[] = [
     settledBy: "The same.",
   },
   {
+    file: "report/messages/german.ts",
+    what: "The surface of foam, as in `plan/plan.ts`.",
+    settledBy: "The same.",
+  },
+  {
     file: "species/profile/derived.ts",
     what: "That long fins make zebrafish a fifth slower.",
     settledBy: "Plaut 2000, J. Exp. Biol. 203:813-820.",
@@ -61,5 +71,10 @@ export const recalled: readonly Recalled[] = [
     file: "species/traits/classes.ts",
     what: "The grain sizes of ground.",
     settledBy: "ISO 14688-1, the table of particle sizes.",
+  },
+  {
+    file: "water/mixture.ts",
+    what: "That alkalinity is conserved where waters are mixed.",
+    settledBy: "Stumm & Morgan 1996, Aquatic Chemistry, the chapter on dissolved carbon dioxide.",
   },
 ];

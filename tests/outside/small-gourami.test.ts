@@ -81,7 +81,7 @@ describe("its surroundings", () => {
         const ofWater = ["temperature", "ph", "general-hardness", "salinity"];
         return findings.some(({ rule, weight }) => weight === "blocking" && ofWater.includes(rule));
       });
-    expect(apart.length).toBeLessThan(allSpecies.length / 20);
+    expect(apart.length).toBeLessThan(allSpecies.length / 15);
   });
 
   test("it is pickier than a honey gourami, as a sparkling gourami is", () => {
@@ -113,7 +113,12 @@ describe("its company", () => {
     },
   );
 
-  test.each(["danio-rerio", "puntigrus-tetrazona", "pethia-conchonius"])(
+  test("rosy barbs are kept cooler than it", () => {
+    const { findings } = assessPair({ species: gourami }, { species: kind("pethia-conchonius") });
+    expect(findings).toContainEqual(expect.objectContaining({ rule: "temperature", weight: "blocking" }));
+  });
+
+  test.each(["danio-rerio", "puntigrus-tetrazona"])(
     "beside %s the answer is about its food, and a condition reaches it",
     (id) => {
       const verdict = assessPair({ species: gourami }, { species: kind(id) });

@@ -54,7 +54,8 @@ const at = {
 };
 
 /** At a figure, or at least or at most one. */
-const warm = (wanted: string) => (wanted.startsWith("at ") ? wanted : `at ${wanted}`);
+const held = ({ wanted, min, max }: Pick<ToldCondition, "wanted" | "min" | "max">) =>
+  min === undefined || max === undefined ? wanted : `at ${wanted}`;
 
 function sharedWater(water: keyof typeof at) {
   return ({
@@ -792,9 +793,9 @@ function messages(): Messages {
         words.includes("none") ? "keep no plants that you would miss" : "let the plants grow in first",
       "tank.flow.calmest": ({ words }) => `keep some place calm, with no more than ${words.at(-1)} current`,
       "tank.flow.strongest": ({ words }) => `have at least ${words[0]} current somewhere`,
-      "water.temperature": ({ wanted }) => `keep the water ${warm(wanted)}`,
-      "water.hottest": ({ wanted }) => `keep the water ${warm(wanted)} on the hottest day`,
-      "water.coolest": ({ wanted }) => `keep the water ${warm(wanted)} in the coolest season`,
+      "water.temperature": (told) => `keep the water ${held(told)}`,
+      "water.hottest": (told) => `keep the water ${held(told)} on the hottest day`,
+      "water.coolest": (told) => `keep the water ${held(told)} in the coolest season`,
       "water.pH": ({ wanted }) => `keep the water at a pH of ${wanted}`,
       "water.generalHardness": ({ wanted }) => `keep the water at a hardness of ${wanted}`,
       "water.salinity": ({ wanted }) => `keep the water at a salinity of ${wanted}`,

@@ -2,7 +2,7 @@ import fc from "fast-check";
 import { expect, test } from "vitest";
 import { solve } from "yalps";
 import { type SetPointOptions, setPoint, type WaterAxis } from "../../../src/advice";
-import { assessPlan } from "../../../src/compatibility";
+import { assessPlan, thresholds } from "../../../src/compatibility";
 import { generalHardness } from "../../../src/compatibility/rules/pair/general-hardness";
 import { ph } from "../../../src/compatibility/rules/pair/ph";
 import { salinity } from "../../../src/compatibility/rules/pair/salinity";
@@ -121,7 +121,11 @@ test("where none is found, assessPlan accepts no water on a grid", () => {
 });
 
 test("figure and margin are those of a linear programme", () => {
-  const least = { temperature: 0.5, pH: 0.2, generalHardness: 1 } as const;
+  const least = {
+    temperature: thresholds.leastTemperature.value,
+    pH: thresholds.leastPH.value,
+    generalHardness: thresholds.leastHardness.value,
+  };
   fc.assert(
     fc.property(swimmers(6), (profiles) => {
       const found = setPoint(profiles);

@@ -9,6 +9,9 @@ import { keptAt } from "./waters";
 const named = (...ids: readonly string[]): readonly SpeciesProfile[] =>
   ids.map((id) => speciesById(id) ?? expect.fail(`no ${id}`));
 
+/** A heater that holds half a degree. */
+const steady = { thresholds: { leastTemperature: 0.5 } };
+
 describe("water for all", () => {
   test("lies in the middle of what all are kept in, and names whose ends limit it", () => {
     expect(setPoint([keptAt(20, 25), keptAt(22, 28), keptAt(18, 30)])).toEqual({
@@ -27,17 +30,17 @@ describe("water for all", () => {
 
   test("where they are kept in nothing in common, in the middle of what all can be given", () => {
     // 18 to 22 and 22.5 to 26 give way by half a degree each: 22 to 22.5.
-    const found = setPoint([keptAt(18, 22), keptAt(22.5, 26)]);
+    const found = setPoint([keptAt(18, 22), keptAt(22.5, 26)], steady);
     expect(found).toMatchObject({ water: { temperature: 22.25 }, margin: { temperature: 0.25 } });
   });
 
   test("where what all are kept in is too narrow to be held, the margin is that of what they can be given", () => {
-    const found = setPoint([keptAt(18, 24), keptAt(24, 28)]);
+    const found = setPoint([keptAt(18, 24), keptAt(24, 28)], steady);
     expect(found).toMatchObject({ water: { temperature: 24 }, margin: { temperature: 0.5 } });
   });
 
   test("never leaves a limit", () => {
-    const found = setPoint([keptAt(20, 24, { limit: { min: 20 } }), keptAt(16, 20)]);
+    const found = setPoint([keptAt(20, 24, { limit: { min: 20 } }), keptAt(16, 20)], steady);
     expect(found).toMatchObject({ water: { temperature: 20 }, margin: { temperature: 0 } });
   });
 
@@ -134,7 +137,7 @@ describe("a swing", () => {
 });
 
 describe("no water for all", () => {
-  const found = setPoint([keptAt(16, 20), keptAt(24, 28), keptAt(18, 22), keptAt(20, 30)]);
+  const found = setPoint([keptAt(16, 20), keptAt(24, 28), keptAt(18, 22), keptAt(20, 30)], steady);
 
   test("is proved by the two that share none", () => {
     expect(found).toMatchObject({ conflict: { on: "temperature", between: [1, 0] } });

@@ -68,6 +68,7 @@ suite("every report", () => {
 
   test("puts no one on an unnamed spine: a loach is no catfish", () => {
     for (const { verdict, text } of all) {
+      if (verdict.parties.some(({ names }) => names.en?.some((name) => name.includes("catfish")))) continue;
       const families = verdict.findings.flatMap(({ rule, measures = {} }) => {
         const { family } = measures as { readonly family?: { readonly value: string } };
         return rule === "caution-hazards" && family ? family.value : [];
