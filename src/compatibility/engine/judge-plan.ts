@@ -64,8 +64,8 @@ const readingsFor = (subjects: readonly Subject[], traits: readonly Reading["tra
 
 /**
  * Judges the groups of which everything needed is known. The others may add to what is found, and take nothing from it:
- * for them the rule stays open. Nor is less certain for a group of which something else is not known, nor for one that
- * could be company but of which nobody knows anything.
+ * for them the rule stays open. Nor is less certain for a group of which something else is not known, which is judged by
+ * itself besides, nor for one that could be company but of which nobody knows anything.
  */
 function judgeTogether(
   rule: PlanRule,
@@ -82,9 +82,11 @@ function judgeTogether(
   const familiar = withoutStrangers(rule, plan);
   const some = judgeable(familiar);
   const known = some.filter((subject) => missingUses(rule, [subject]).length === 0);
+  const others = some.filter((subject) => !known.includes(subject));
   const certain = [
     ...(familiar === plan ? [] : [among(some, familiar)]),
-    ...(known.length < some.length ? [among(known, familiar)] : []),
+    ...(others.length > 0 ? [among(known, familiar)] : []),
+    ...others.map((subject) => among([subject], familiar)),
   ];
   const least = certain.reduce((most, other) => Math.max(most, other.least), judgement.least);
   const hangsOn = [judgement, ...certain].flatMap((each) => each.hangsOn);

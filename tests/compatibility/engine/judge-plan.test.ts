@@ -47,7 +47,7 @@ describe("a group of which nobody knows anything", () => {
           expect(rank(joined.outcome)).toBeGreaterThanOrEqual(rank(alone.outcome));
         expect(joined.findings).toHaveLength(alone.findings.length);
       }),
-      { numRuns: 300, seed: 7 },
+      { numRuns: 1500, seed: 7 },
     );
     expect(restricted).toBeGreaterThan(0);
   });
