@@ -957,5 +957,26 @@ function messages(): Messages {
         "reproduction.interbreedsWith": scientificOf,
       },
     },
+    pictures: {
+      shared: (figure, known, of) =>
+        known < of ? `Common to the ${known} of ${of} with figures: ${figure}.` : `Common to all: ${figure}.`,
+      apart: (one, other) => `Nothing is common to all: ${one} and ${other} lie apart.`,
+      unknown: "nobody has said",
+      setAside: "set aside",
+      marks: {
+        kept: "kept at",
+        standIn: "best at; nobody has said what it is kept at",
+        optimum: "best at",
+        limit: "limit: beyond it the animal suffers or dies",
+        open: "no end stated",
+        shared: "common to all with figures",
+        source: "what one source says, and of what",
+        outline: "usual adult, as long and as deep as it is",
+        bar: "usual adult length; depth not known",
+        greatest: "greatest length known",
+        onlyGreatest: "greatest length; the usual one is not known",
+        reckoned: "total length from the dotted line on, reckoned from another measure",
+      },
+    },
   };
 }

@@ -1216,5 +1216,28 @@ function messages(): Messages {
         "care.rehoming": (text) => `auf Englisch: ${text}`,
       },
     },
+    pictures: {
+      shared: (figure, known, of) =>
+        known < of
+          ? `Gemeinsam haben die ${known} von ${of} mit Angaben: ${figure}.`
+          : `Gemeinsam haben alle: ${figure}.`,
+      apart: (one, other) => `Nichts haben alle gemeinsam: ${one} und ${other} liegen auseinander.`,
+      unknown: "keine Angabe",
+      setAside: "verworfen",
+      marks: {
+        kept: "Haltung",
+        standIn: "Optimum; für die Haltung fehlt die Angabe",
+        optimum: "Optimum",
+        limit: "Grenze: jenseits davon leidet oder stirbt das Tier",
+        open: "ohne angegebenes Ende",
+        shared: "allen mit Angaben gemeinsam",
+        source: "Angabe einer Quelle, und wofür",
+        outline: "übliches erwachsenes Tier, so lang und so hoch, wie es ist",
+        bar: "übliche Länge Erwachsener; Höhe nicht bekannt",
+        greatest: "größte bekannte Länge",
+        onlyGreatest: "größte Länge; die übliche ist nicht bekannt",
+        reckoned: "Gesamtlänge ab der gepunkteten Linie, aus einem anderen Maß errechnet",
+      },
+    },
   };
 }
