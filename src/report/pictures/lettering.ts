@@ -11,6 +11,9 @@ const shares: readonly (readonly [letters: RegExp, share: number])[] = [
 ];
 const most = 0.6;
 
+/** What two widths may differ by that are the same. */
+const hair = 0.01;
+
 /** About how wide text is in user units, rather too wide than too narrow: no typeface is measured. */
 export const widthOf = (text: string, size: number): number =>
   [...text].reduce((sum, letter) => sum + shareOf(letter) * size, 0);
@@ -19,7 +22,7 @@ const shareOf = (letter: string) => shares.find(([letters]) => letters.test(lett
 
 /** Text that fits a width, its end left out where it must be. */
 export function fitted(text: string, width: number, size: number): string {
-  if (widthOf(text, size) <= width) return text;
+  if (widthOf(text, size) <= width + hair) return text;
   const letters = [...text];
   while (letters.length > 0 && widthOf(`${letters.join("")}…`, size) > width) letters.pop();
   return `${letters.join("").trimEnd()}…`;

@@ -9,6 +9,10 @@ export interface PictureName {
   readonly full: string;
 }
 
+/** What a trait is called at the head of a picture; one like pH keeps its small letter. */
+export const headOf = (trait: string, language: string): string =>
+  /^\p{Ll}\p{Lu}/u.test(trait) ? trait : capitalised(trait, language);
+
 export function pictureName({ names, taxonomy }: SpeciesProfile, { language }: Messages): PictureName {
   const spoken = nameIn(language, names, taxonomy.name);
   const head = capitalised(spoken, language);

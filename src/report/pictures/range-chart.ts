@@ -5,11 +5,11 @@ import { type SpeciesProfile, type SpeciesRecord, traitPaths } from "../../speci
 import { traitDefinitions } from "../../species/inner";
 import { english } from "../messages/english";
 import type { Messages, PictureMark } from "../messages/messages";
-import { capitalised } from "../names";
 import { quantityWriter, readersUnit, type UnitSystem } from "../quantities";
 import { checkedProfiles } from "./checked-profiles";
 import { type Columns, columnGap, columnsOf, figureRoom, nameRoom, rowRule } from "./columns";
 import { fitted } from "./lettering";
+import { headOf } from "./names";
 import {
   axis,
   type Drawn,
@@ -99,7 +99,7 @@ export function rangeChartIn(
     if (figure === -Infinity) return scale.from;
     return figure === Infinity ? scale.to : scale.at(change(figure));
   };
-  const trait = capitalised(messages.traits[path], messages.language);
+  const trait = headOf(messages.traits[path], messages.language);
   const heading = symbol ? `${trait} (${symbol})` : trait;
   const ticks = axis(scale, new Intl.NumberFormat(messages.language, { maximumFractionDigits: 3 }).format);
   return page(

@@ -2,11 +2,11 @@ import { objectOf } from "../../errors";
 import type { SpeciesProfile } from "../../species";
 import { english } from "../messages/english";
 import type { Messages, PictureMark } from "../messages/messages";
-import { capitalised } from "../names";
 import { quantityWriter, readersUnit, type UnitSystem } from "../quantities";
 import { checkedProfiles } from "./checked-profiles";
 import { type Columns, columnGap, columnsOf, figureRoom, nameRoom, rowRule } from "./columns";
 import { fitted } from "./lettering";
+import { headOf } from "./names";
 import { axis, type Drawn, grid, type LegendEntry, legend, letters, margin, page, words } from "./page";
 import { type Scale, scaleOf } from "./scale";
 import { fish, lengthBar, reckonedFrom, whisker } from "./size-marks";
@@ -66,7 +66,7 @@ export function sizeChartIn(
   const scale = scaleOf({ min: 0, max: change(reach(rows, columns)) }, columns.from, columns.to, 56);
   const place = (cm: number) => scale.at(change(cm));
   const ticks = axis(scale, new Intl.NumberFormat(messages.language, { maximumFractionDigits: 3 }).format);
-  const trait = capitalised(messages.traits["size.adultLength"], messages.language);
+  const trait = headOf(messages.traits["size.adultLength"], messages.language);
   return page(
     `${trait} (${symbol})`,
     rows.map(({ told }) => told),
