@@ -73,7 +73,7 @@ export function quantityWriter(messages: Messages, system: UnitSystem): WriteQua
     if (value !== undefined) return text(value) + suffix;
     if (min === undefined) return max === undefined ? "" : ranges.atMost(text(max), suffix);
     if (max === undefined) return ranges.atLeast(text(min), suffix);
-    return min === max ? text(min) + suffix : ranges.between(text(min), text(max), suffix);
+    return text(min) === text(max) ? text(min) + suffix : ranges.between(text(min), text(max), suffix);
   };
 }
 

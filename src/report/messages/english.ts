@@ -961,7 +961,8 @@ function messages(): Messages {
       shared: (figure, known, of) =>
         known < of ? `Common to the ${known} of ${of} with figures: ${figure}.` : `Common to all: ${figure}.`,
       apart: (one, other) => `Nothing is common to all: ${one} and ${other} lie apart.`,
-      unknown: "nobody has said",
+      unknown: "not known",
+      eitherSex: (figure) => `${figure} (either sex)`,
       setAside: "set aside",
       marks: {
         kept: "kept at",
@@ -970,10 +971,11 @@ function messages(): Messages {
         limit: "limit: beyond it the animal suffers or dies",
         open: "no end stated",
         shared: "common to all with figures",
-        source: "what one source says, and of what",
+        source: "what one source says; its meaning stands beside it",
         outline: "usual adult, as long and as deep as it is",
         bar: "usual adult length; depth not known",
         greatest: "greatest length known",
+        greatestOfEither: "greatest length known, of either sex",
         onlyGreatest: "greatest length; the usual one is not known",
         reckoned: "total length from the dotted line on, reckoned from another measure",
       },

@@ -1222,7 +1222,8 @@ function messages(): Messages {
           ? `Gemeinsam haben die ${known} von ${of} mit Angaben: ${figure}.`
           : `Gemeinsam haben alle: ${figure}.`,
       apart: (one, other) => `Nichts haben alle gemeinsam: ${one} und ${other} liegen auseinander.`,
-      unknown: "keine Angabe",
+      unknown: "nicht bekannt",
+      eitherSex: (figure) => `${figure} (beide Geschlechter)`,
       setAside: "verworfen",
       marks: {
         kept: "Haltung",
@@ -1231,10 +1232,11 @@ function messages(): Messages {
         limit: "Grenze: jenseits davon leidet oder stirbt das Tier",
         open: "ohne angegebenes Ende",
         shared: "allen mit Angaben gemeinsam",
-        source: "Angabe einer Quelle, und wofür",
+        source: "Angabe einer Quelle; wofür sie gilt, steht daneben",
         outline: "übliches erwachsenes Tier, so lang und so hoch, wie es ist",
         bar: "übliche Länge Erwachsener; Höhe nicht bekannt",
         greatest: "größte bekannte Länge",
+        greatestOfEither: "größte bekannte Länge, gleich welchen Geschlechts",
         onlyGreatest: "größte Länge; die übliche ist nicht bekannt",
         reckoned: "Gesamtlänge ab der gepunkteten Linie, aus einem anderen Maß errechnet",
       },

@@ -159,8 +159,8 @@ export type ValueSentences = {
 
 /**
  * The marks of pictures. Of ranges: the span to keep it in, an optimum that stands in for it, the best, limits, open ends,
- * what all share, what one source says. Of sizes: an outline, a bar where the depth is not known, the greatest length, a
- * length of which only the greatest is known, and a total that was reckoned.
+ * what all share, what one source says. Of sizes: an outline, a bar where the depth is not known, the greatest length, of
+ * that sex or of either, a length of which only the greatest is known, and a total that was reckoned.
  */
 export type PictureMark =
   | "kept"
@@ -173,6 +173,7 @@ export type PictureMark =
   | "outline"
   | "bar"
   | "greatest"
+  | "greatestOfEither"
   | "onlyGreatest"
   | "reckoned";
 
@@ -312,6 +313,8 @@ export interface Messages {
     readonly shared: (figure: string, known: number, of: number) => string;
     /** Two that have nothing in common, as a sentence. */
     readonly apart: (one: string, other: string) => string;
+    /** A figure of one sex or the other, nobody said which. */
+    readonly eitherSex: (figure: string) => string;
     /** In place of figures that nobody has stated. */
     readonly unknown: string;
     /** Said of a figure that does not count. */

@@ -12,6 +12,8 @@ export interface Columns {
 export interface Lettered {
   readonly text: string;
   readonly size: number;
+  /** How far it is set in; not at all if absent. */
+  readonly indent?: number;
 }
 
 export const columnGap = 14;
@@ -29,7 +31,7 @@ export function columnsOf(before: readonly Lettered[], after: readonly Lettered[
 const widest = (column: readonly Lettered[], { min, max }: typeof names) =>
   Math.min(
     max,
-    column.reduce((width, { text, size }) => Math.max(width, widthOf(text, size)), min),
+    column.reduce((width, { text, size, indent = 0 }) => Math.max(width, indent + widthOf(text, size)), min),
   );
 
 /** How much room a name has. */

@@ -90,7 +90,7 @@ export function rangeChartIn(
   const columns = columnsOf(
     rows.flatMap(({ name, sources }) => [
       { text: name.head, size: letters.text },
-      ...sources.map(({ label }) => ({ text: label, size: letters.small })),
+      ...sources.map(({ label }) => ({ text: label, size: letters.small, indent })),
     ]),
     rows.flatMap(({ kept, figure }) => (kept ? [{ text: figure, size: letters.text }] : [])),
   );
@@ -174,6 +174,8 @@ const pinned = ({ min, max }: Range): Range => ({
   max: Number.isFinite(max) ? max : min,
 });
 
+/** How far sources are set in below their species. */
+const indent = 8;
 const sourcePitch = 13;
 const rowHeight = (row: RangeRow) => 28 + row.sources.length * sourcePitch + (row.sources.length > 0 ? 5 : 0);
 
@@ -218,13 +220,16 @@ function rowParts(row: RangeRow, top: number, columns: Columns, place: Place): s
     ...(limit ? brackets(limit, place, middle, 18) : []),
     kept
       ? words(fitted(figure, figureRoom(columns), letters.text), to + columnGap, middle + 4)
-      : words(figure, (from + to) / 2, middle + 4, { "font-style": "italic", "text-anchor": "middle" }),
+      : words(figure, from + 8, middle + 4, { "font-style": "italic" }),
   ];
   const lines = sources.flatMap((source, index) => {
     const y = middle + 14 + sourcePitch / 2 + index * sourcePitch;
-    const shown = fitted(source.label, room - 8, letters.small);
+    const shown = fitted(source.label, room - indent, letters.small);
     return [
-      element("g", {}, [title(source.told), words(shown, margin + 8, y + 3, { "font-size": letters.small })]),
+      element("g", {}, [
+        title(source.told),
+        words(shown, margin + indent, y + 3, { "font-size": letters.small }),
+      ]),
       sourceLine(source.span, source.meaning, place, y, source.told),
     ];
   });

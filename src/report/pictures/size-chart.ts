@@ -137,15 +137,13 @@ function rowParts(
           small,
         ),
       )
-    : figures.map((text) =>
-        words(text, (from + to) / 2, middle + 4, { "font-style": "italic", "text-anchor": "middle" }),
-      );
+    : figures.map((text) => words(text, from + 8, middle + 4, { "font-style": "italic" }));
   const marks = drawn ? sizeMarks(row, drawn, outline, middle, place) : [];
   return element("g", { class: "row" }, [title(told), ...label, ...marks, ...written]);
 }
 
 function sizeMarks(
-  { greatest, onlyGreatest }: SizeRow,
+  { greatest, ofEither, onlyGreatest }: SizeRow,
   drawn: { readonly min: number; readonly max: number },
   outline: Outline | undefined,
   middle: number,
@@ -155,7 +153,7 @@ function sizeMarks(
   return [
     outline ? fish(start, end, middle, outline, onlyGreatest) : lengthBar(start, end, middle, onlyGreatest),
     ...(drawn.min < drawn.max ? [reckonedFrom(place(drawn.min), middle, 20)] : []),
-    ...(greatest === undefined ? [] : [whisker(end, place(greatest), middle)]),
+    ...(greatest === undefined ? [] : [whisker(end, place(greatest), middle, ofEither)]),
   ];
 }
 
@@ -164,6 +162,7 @@ function legendOf(
   marks: Readonly<Record<PictureMark, string>>,
 ): readonly LegendEntry[] {
   const usual = rows.filter(({ drawn, onlyGreatest }) => drawn && !onlyGreatest);
+  const further = rows.filter(({ greatest }) => greatest !== undefined);
   const entries: readonly (readonly [shown: boolean, mark: PictureMark, draw: LegendEntry["mark"]])[] = [
     [
       usual.some(({ outline }) => outline),
@@ -171,7 +170,12 @@ function legendOf(
       (x, y) => [fish(x, x + 30, y + 7, { body: 24, depth: 12 }, false)],
     ],
     [usual.some(({ outline }) => !outline), "bar", (x, y) => [lengthBar(x, x + 30, y + 7, false)]],
-    [rows.some(({ greatest }) => greatest !== undefined), "greatest", (x, y) => [whisker(x, x + 30, y + 7)]],
+    [further.some(({ ofEither }) => !ofEither), "greatest", (x, y) => [whisker(x, x + 30, y + 7, false)]],
+    [
+      further.some(({ ofEither }) => ofEither),
+      "greatestOfEither",
+      (x, y) => [whisker(x, x + 30, y + 7, true)],
+    ],
     [
       rows.some(({ onlyGreatest }) => onlyGreatest),
       "onlyGreatest",

@@ -9,7 +9,7 @@ const dashed: Attributes = { ...line, "stroke-dasharray": "3 2" };
 const style = (onlyGreatest: boolean) => (onlyGreatest ? dashed : solid);
 
 /**
- * A fish from the side with its snout at `from` and the tips of its tail at `to`: the back and the belly rise to the
+ * A fish from the side with its snout at `from` and the end of its tail at `to`: the back and the belly rise to the
  * depth of the body at two fifths of its length and come together before the tail.
  */
 export function fish(
@@ -20,17 +20,14 @@ export function fish(
   onlyGreatest: boolean,
 ): string {
   const half = depth / 2;
-  const [tail, tips] = [half * 0.24, Math.max(half * 0.62, (to - from - body) * 0.5)];
+  const [tail, tips] = [half * 0.24, half * 0.62];
   const x = (share: number) => (from + body * share).toFixed(2);
   const y = (offset: number) => (middle + offset).toFixed(2);
   const path = [
     `M${x(0)} ${y(0)}`,
     `C${x(0.05)} ${y(-half * 0.55)} ${x(0.22)} ${y(-half)} ${x(0.4)} ${y(-half)}`,
     `S${x(0.86)} ${y(-tail)} ${x(1)} ${y(-tail)}`,
-    `L${to.toFixed(2)} ${y(-Math.min(tips, half))}`,
-    `L${(from + body + (to - from - body) * 0.6).toFixed(2)} ${y(0)}`,
-    `L${to.toFixed(2)} ${y(Math.min(tips, half))}`,
-    `L${x(1)} ${y(tail)}`,
+    `L${to.toFixed(2)} ${y(-tips)}V${y(tips)}L${x(1)} ${y(tail)}`,
     `C${x(0.86)} ${y(tail)} ${x(0.58)} ${y(half)} ${x(0.4)} ${y(half)}`,
     `S${x(0.05)} ${y(half * 0.55)} ${x(0)} ${y(0)}Z`,
   ].join("");
@@ -54,10 +51,10 @@ export const lengthBar = (from: number, to: number, middle: number, onlyGreatest
     ]),
   });
 
-/** From the usual length to the greatest. */
-export const whisker = (from: number, to: number, middle: number): string =>
+/** From the usual length to the greatest, dashed where that is of either sex. */
+export const whisker = (from: number, to: number, middle: number, ofEither: boolean): string =>
   element("polyline", {
-    ...line,
+    ...(ofEither ? dashed : line),
     class: "greatest",
     points: corners([
       [from, middle],

@@ -20,8 +20,9 @@ export interface SizeRow {
   /** The length that is drawn: the usual one, else the greatest. */
   readonly drawn: Range | undefined;
   readonly onlyGreatest: boolean;
-  /** The greatest length, where it lies beyond what is drawn. */
+  /** The greatest length, where it lies beyond what is drawn, and whether nobody said of which sex it is. */
   readonly greatest: number | undefined;
+  readonly ofEither: boolean;
   /** Of what is drawn, where its depth is known. */
   readonly outline: Outline | undefined;
   /** The lengths in words, one a line. */
@@ -44,7 +45,13 @@ export function sizeRows(
 }
 
 function unknownRow(name: PictureName, { pictures: { unknown } }: Messages): SizeRow {
-  const nothing = { drawn: undefined, greatest: undefined, outline: undefined, onlyGreatest: false };
+  const nothing = {
+    drawn: undefined,
+    greatest: undefined,
+    outline: undefined,
+    onlyGreatest: false,
+    ofEither: false,
+  };
   return { name, sex: "", ...nothing, figures: [unknown], told: `${name.full}: ${unknown}.` };
 }
 
@@ -53,15 +60,18 @@ function sizeRow(
   name: PictureName,
   of: Sex | undefined,
   lengths: readonly AdultLength[],
-  { words }: Messages,
+  { words, pictures }: Messages,
   write: WriteQuantity,
 ): SizeRow {
   const usual = totalOf(lengths, "usual", of);
   const greatest = totalOf(lengths, "greatest", of);
   const drawn = usual ?? greatest;
-  const figures = Object.entries({ usual, greatest }).flatMap(([meaning, total]) =>
-    total ? [`${words.lengthMeaning[meaning as AdultLength["as"]]} ${write({ ...total, unit: "cm" })}`] : [],
-  );
+  const figures = Object.entries({ usual, greatest }).flatMap(([meaning, length]) => {
+    if (!length) return [];
+    const { min, max, ofEither } = length;
+    const figure = `${words.lengthMeaning[meaning as AdultLength["as"]]} ${write({ min, max, unit: "cm" })}`;
+    return [ofEither ? pictures.eitherSex(figure) : figure];
+  });
   const sex = of === undefined ? "" : words.sex[of];
   const who = [name.full, sex].filter(Boolean).join(", ");
   return {
@@ -70,10 +80,16 @@ function sizeRow(
     drawn,
     onlyGreatest: usual === undefined,
     greatest: greatest && drawn && greatest.max > drawn.max ? greatest.max : undefined,
+    ofEither: greatest?.ofEither ?? false,
     outline: drawn && outlineOf(profile, drawn.max),
     figures,
     told: `${who}: ${figures.join(", ")}.`,
   };
+}
+
+interface Total extends Range {
+  /** Whether it is asked for one sex and nobody said of which it is. */
+  readonly ofEither: boolean;
 }
 
 /**
@@ -84,7 +100,7 @@ function totalOf(
   lengths: readonly AdultLength[],
   as: AdultLength["as"],
   sex: Sex | undefined,
-): Range | undefined {
+): Total | undefined {
   const meant = lengths.filter((length) => length.as === as);
   const own = preferred(meant, (length) => length.sex === sex);
   const totals = preferred(own, ({ total }) => total.min === total.max).map(({ total }) => total);
@@ -92,6 +108,7 @@ function totalOf(
   return {
     min: Math.min(...totals.map(({ min }) => min)),
     max: Math.max(...totals.map(({ max }) => max)),
+    ofEither: own.every((length) => length.sex !== sex),
   };
 }
 
