@@ -972,7 +972,7 @@ function messages(): Messages {
         open: "no end stated",
         shared: "common to all with figures",
         source: "what one source says; its meaning stands beside it",
-        outline: "usual adult, as long and as deep as it is",
+        outline: "usual adult, length and depth to scale",
         bar: "usual adult length; depth not known",
         greatest: "greatest length known",
         greatestOfEither: "greatest length known, of either sex",

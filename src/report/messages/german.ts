@@ -1223,7 +1223,7 @@ function messages(): Messages {
           : `Gemeinsam haben alle: ${figure}.`,
       apart: (one, other) => `Nichts haben alle gemeinsam: ${one} und ${other} liegen auseinander.`,
       unknown: "nicht bekannt",
-      eitherSex: (figure) => `${figure} (beide Geschlechter)`,
+      eitherSex: (figure) => `${figure} (beide)`,
       setAside: "verworfen",
       marks: {
         kept: "Haltung",
@@ -1233,7 +1233,7 @@ function messages(): Messages {
         open: "ohne angegebenes Ende",
         shared: "allen mit Angaben gemeinsam",
         source: "Angabe einer Quelle; wofür sie gilt, steht daneben",
-        outline: "übliches erwachsenes Tier, so lang und so hoch, wie es ist",
+        outline: "übliches erwachsenes Tier, Länge und Höhe im Maßstab",
         bar: "übliche Länge Erwachsener; Höhe nicht bekannt",
         greatest: "größte bekannte Länge",
         greatestOfEither: "größte bekannte Länge, gleich welchen Geschlechts",

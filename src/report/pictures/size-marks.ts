@@ -53,16 +53,10 @@ export const lengthBar = (from: number, to: number, middle: number, onlyGreatest
 
 /** From the usual length to the greatest, dashed where that is of either sex. */
 export const whisker = (from: number, to: number, middle: number, ofEither: boolean): string =>
-  element("polyline", {
-    ...(ofEither ? dashed : line),
-    class: "greatest",
-    points: corners([
-      [from, middle],
-      [to, middle],
-      [to, middle - 6],
-      [to, middle + 6],
-    ]),
-  });
+  element("g", { class: "greatest" }, [
+    element("line", { ...(ofEither ? dashed : line), x1: from, x2: to, y1: middle, y2: middle }),
+    element("line", { ...line, x1: to, x2: to, y1: middle - 6, y2: middle + 6 }),
+  ]);
 
 /** Where a length begins that was reckoned from another measure. */
 export const reckonedFrom = (x: number, middle: number, height: number): string =>
