@@ -146,6 +146,9 @@ function sharedSentence(
   return one && other ? [pictures.apart(one.name.spoken, other.name.spoken)] : [];
 }
 
+/** What is narrower stands in the middle of an axis, not all along it. */
+const narrowest = 0.05;
+
 /** The least and greatest figure that is drawn, with room beyond ends that are open; in the unit that is shown. */
 function spanOf(
   rows: readonly RangeRow[],
@@ -163,8 +166,9 @@ function spanOf(
   if (figures.length === 0) return { min: 0, max: 1 };
   const [least, greatest] = [Math.min(...figures), Math.max(...figures)];
   const beyond = Math.max((greatest - least) * 0.12, 1);
-  const lowest = spans.some(({ min }) => min === -Infinity) ? least - beyond : least;
-  const highest = spans.some(({ max }) => max === Infinity) ? greatest + beyond : greatest;
+  const isPoint = greatest - least < narrowest;
+  const lowest = isPoint || spans.some(({ min }) => min === -Infinity) ? least - beyond : least;
+  const highest = isPoint || spans.some(({ max }) => max === Infinity) ? greatest + beyond : greatest;
   return { min: change(floor === undefined ? lowest : Math.max(floor, lowest)), max: change(highest) };
 }
 
