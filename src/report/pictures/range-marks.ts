@@ -61,8 +61,6 @@ const strokes: Readonly<Record<Meaning, Attributes>> = {
   limit: { "stroke-width": 0.7, "stroke-dasharray": "1 4" },
   wild: { "stroke-width": 1.4, "stroke-dasharray": "2 3" },
   tested: { "stroke-width": 1.4, "stroke-dasharray": "8 3 2 3" },
-  usual: {},
-  greatest: {},
 };
 
 /** What one source says, as a thin line with ticks at its ends; an end that is open bears the head of an arrow. */

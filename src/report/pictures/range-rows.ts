@@ -17,13 +17,13 @@ import { type PictureName, pictureName } from "./names";
 export type FiguresPath = RangePath<SpeciesProfile>;
 
 /** What a figure means. */
-export type Meaning = NonNullable<Statement["as"]>;
+export type Meaning = keyof Messages["words"]["waterMeaning"];
 
 /** What one source says; an end that it leaves open is infinite. In the unit of the trait. */
 export interface SourceSpan {
   readonly span: Range;
   readonly meaning: Meaning;
-  /** Who says it and what it means. */
+  /** What it means and who says it. */
   readonly label: string;
   /** The same with the figure and what it rests on. */
   readonly told: string;
@@ -66,7 +66,7 @@ export function rangeRow(
     return { name, ...none, sources, figure, told: `${name.full}: ${figure}` };
   }
   const { kept, standIn, optimum, limit } = fact.value;
-  const said = (range: PartialRange | undefined, meaning?: Exclude<Meaning, "usual" | "greatest">) =>
+  const said = (range: PartialRange | undefined, meaning?: Meaning) =>
     range ? [messages.profile.figure(inWords(range, path, wording), meaning)] : [];
   const adopted = standIn ? said(optimum ?? kept, "optimum") : said(kept);
   const further = [...(standIn ? [] : said(optimum, "optimum")), ...said(limit, "limit")];
@@ -118,19 +118,18 @@ function sourceSpan(
   path: FiguresPath,
   wording: Wording,
 ): SourceSpan {
-  const { by, as: meaning = "kept", setAside } = statement;
+  const { by, as = "kept", setAside } = statement;
+  const meaning = as as Meaning;
   const { basis, pictures, words } = wording.messages;
   const range = inTraitUnit(statement, path) as PartialRange;
   const support = basis[basisOf(statement, sources)];
   const who = by === "common-practice" ? basis[by] : by === "curator" ? basis.curated : by;
-  const meant = Object.hasOwn(words.waterMeaning, meaning)
-    ? words.waterMeaning[meaning as keyof typeof words.waterMeaning]
-    : meaning;
-  const label = [who, meant, setAside === undefined ? "" : pictures.setAside].filter(Boolean).join(", ");
+  const meant = words.waterMeaning[meaning];
+  const label = `${setAside === undefined ? meant : `${meant}, ${pictures.setAside}`}: ${who}`;
   return {
     span: ends(range, path),
     meaning,
     label,
-    told: `${label}: ${inWords(range, path, wording)}${who === support ? "" : `; ${support}`}`,
+    told: [label, inWords(range, path, wording), ...(who === support ? [] : [support])].join("; "),
   };
 }

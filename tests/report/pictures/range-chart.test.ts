@@ -212,8 +212,8 @@ describe("with records", () => {
       rangeChart([danioRerio, bettaSplendens], "water.temperature", { records: [bettaRecord, danioRecord] }),
     );
     const titles = sourceTitles(svg);
-    expect(titles).toContain("common practice, kept: 18 to 26 °C");
-    expect(titles).toContain("fishbase-2020, kept: 24 to 30 °C; published");
+    expect(titles).toContain("kept: common practice; 18 to 26 °C");
+    expect(titles).toContain("kept: fishbase-2020; 24 to 30 °C; published");
   });
 
   test("what does not count says so, and a source's unit is converted", () => {
@@ -230,8 +230,8 @@ describe("with records", () => {
     const svg = readSvg(rangeChart([danioRerio], "water.temperature", { records: [record] }));
     const titles = sourceTitles(svg);
     expect(titles).toEqual([
-      expect.stringMatching(/^yanar, kept: 20 to 25 °C/),
-      expect.stringMatching(/^yanar, kept, set aside: at least 5 °C/),
+      expect.stringMatching(/^kept: yanar; 20 to 25 °C/),
+      expect.stringMatching(/^kept, set aside: yanar; at least 5 °C/),
     ]);
   });
 
