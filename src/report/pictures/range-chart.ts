@@ -1,32 +1,20 @@
 import { listOf, objectOf, oneOf } from "../../errors";
-import { limitingPair, overlap, type PartialRange, type Range } from "../../ranges";
-import { ends } from "../../ranges/inner";
 import { type SpeciesProfile, type SpeciesRecord, traitPaths } from "../../species";
 import { traitDefinitions } from "../../species/inner";
 import { english } from "../messages/english";
-import type { Messages, PictureMark } from "../messages/messages";
+import type { Messages } from "../messages/messages";
 import { quantityWriter, readersUnit, type UnitSystem } from "../quantities";
 import { checkedProfiles } from "./checked-profiles";
-import { type Columns, columnGap, columnsOf, figureRoom, nameRoom, rowRule } from "./columns";
-import { fitted } from "./lettering";
+import { columnsOf } from "./columns";
 import { headOf } from "./names";
-import {
-  axis,
-  type Drawn,
-  grid,
-  ink,
-  type LegendEntry,
-  legend,
-  letters,
-  margin,
-  page,
-  sentences,
-  words,
-} from "./page";
-import { bar, brackets, type Place, sourceLine } from "./range-marks";
-import { type FiguresPath, type RangeRow, rangeRow } from "./range-rows";
-import { type Scale, scaleOf } from "./scale";
-import { element, title } from "./svg";
+import { axis, legend, letters, page, sentences } from "./page";
+import { indent, rangeBody } from "./range-body";
+import { legendOf } from "./range-legend";
+import type { Place } from "./range-marks";
+import { type FiguresPath, rangeRow } from "./range-rows";
+import { sharedBy, sharedSentence } from "./range-shared";
+import { spanOf } from "./range-span";
+import { scaleOf } from "./scale";
 
 /** How ranges are drawn. */
 export interface RangeChartOptions {
@@ -110,9 +98,9 @@ export function rangeChartIn(
     [
       sentences(sentence),
       ticks,
-      (top) => body(rows, top, columns, scale, place, shared),
+      (top) => rangeBody(rows, top, columns, scale, place, shared),
       ticks,
-      legend(legendOf(rows, shared !== undefined, messages.pictures.marks)),
+      legend(legendOf(rows, shared !== undefined, messages.pictures)),
     ],
   );
 }
@@ -120,176 +108,3 @@ export function rangeChartIn(
 const figuresPaths = /* @__PURE__ */ traitPaths.filter((path) => traitDefinitions[path].way === "figures");
 
 const closed = (text: string) => (/[.!?]$/.test(text) ? text : `${text}.`);
-
-/** What the species with figures have in common; of one alone nothing. */
-function sharedBy(rows: readonly RangeRow[]): PartialRange | undefined {
-  const [first, second, ...more] = rows.flatMap(({ kept }) => (kept ? [finiteEnds(kept)] : []));
-  return first && second && overlap(first, second, ...more);
-}
-
-const finiteEnds = ({ min, max }: Range): PartialRange => ({
-  ...(Number.isFinite(min) && { min }),
-  ...(Number.isFinite(max) && { max }),
-});
-
-function sharedSentence(
-  rows: readonly RangeRow[],
-  shared: PartialRange | undefined,
-  { pictures }: Messages,
-  inWords: (range: PartialRange) => string,
-): readonly string[] {
-  const known = rows.flatMap(({ kept, name }) => (kept ? [{ name, range: finiteEnds(kept) }] : []));
-  if (known.length < 2) return [];
-  if (shared) return [pictures.shared(inWords(shared), known.length, rows.length)];
-  const pair = limitingPair(known, ({ range }) => range);
-  const [one, other] = [known[pair?.smallestMax ?? 0], known[pair?.largestMin ?? 0]];
-  return one && other ? [pictures.apart(one.name.spoken, other.name.spoken)] : [];
-}
-
-/** What is narrower stands in the middle of an axis, not all along it. */
-const narrowest = 0.05;
-
-/** The least and greatest figure that is drawn, with room beyond ends that are open; in the unit that is shown. */
-function spanOf(
-  rows: readonly RangeRow[],
-  change: (value: number) => number,
-  floor: number | undefined,
-): Range {
-  const spans = rows.flatMap(({ kept, optimum, limit, sources }) => [
-    ...[kept, optimum].flatMap((span) => span ?? []),
-    ...sources.filter(({ meaning }) => meaning !== "limit").map(({ span }) => span),
-    ...[limit, ...sources.filter(({ meaning }) => meaning === "limit").map(({ span }) => span)].flatMap(
-      (span) => (span ? [pinned(span)] : []),
-    ),
-  ]);
-  const figures = spans.flatMap(({ min, max }) => [min, max]).filter(Number.isFinite);
-  if (figures.length === 0) return { min: 0, max: 1 };
-  const [least, greatest] = [Math.min(...figures), Math.max(...figures)];
-  const beyond = Math.max((greatest - least) * 0.12, 1);
-  const isPoint = greatest - least < narrowest;
-  const lowest = isPoint || spans.some(({ min }) => min === -Infinity) ? least - beyond : least;
-  const highest = isPoint || spans.some(({ max }) => max === Infinity) ? greatest + beyond : greatest;
-  return { min: change(floor === undefined ? lowest : Math.max(floor, lowest)), max: change(highest) };
-}
-
-/** A limit whose open end needs no room, since nothing is drawn there. */
-const pinned = ({ min, max }: Range): Range => ({
-  min: Number.isFinite(min) ? min : max,
-  max: Number.isFinite(max) ? max : min,
-});
-
-/** How far sources are set in below their species. */
-const indent = 8;
-const sourcePitch = 13;
-const rowHeight = (row: RangeRow) => 28 + row.sources.length * sourcePitch + (row.sources.length > 0 ? 5 : 0);
-
-function body(
-  rows: readonly RangeRow[],
-  top: number,
-  columns: Columns,
-  scale: Scale,
-  place: Place,
-  shared: PartialRange | undefined,
-): Drawn {
-  const height = rows.reduce((sum, row) => sum + rowHeight(row), 0);
-  const band = shared ? [bar(ends(shared, "shared"), place, top + height / 2, height, bandStyle)] : [];
-  let y = top;
-  const drawn = rows.flatMap((row) => {
-    const parts = rowParts(row, y, columns, place);
-    y += rowHeight(row);
-    return [parts, rowRule(y)];
-  });
-  return { parts: [...grid(scale, top, top + height), ...band, ...drawn], height };
-}
-
-const bandStyle = {
-  class: "shared",
-  fill: "currentColor",
-  "fill-opacity": 0.07,
-  "stroke-dasharray": "4 3",
-  "stroke-opacity": 0.7,
-};
-const keptStyle = { class: "kept", fill: "currentColor", "fill-opacity": 0.22 };
-const standInStyle = { ...keptStyle, class: "kept stands-in", "fill-opacity": 0, "stroke-dasharray": "3 2" };
-const optimumStyle = { ...ink, class: "optimum", stroke: "currentColor" };
-
-function rowParts(row: RangeRow, top: number, columns: Columns, place: Place): string {
-  const { from, to } = columns;
-  const { name, kept, limit, sources, figure, told } = row;
-  const middle = top + 14;
-  const room = nameRoom(columns);
-  const label = words(fitted(name.head, room, letters.text), margin, middle + 4);
-  const parts = [
-    ...adopted(row, middle, place),
-    ...(limit ? brackets(limit, place, middle, 18) : []),
-    kept
-      ? words(fitted(figure, figureRoom(columns), letters.text), to + columnGap, middle + 4)
-      : words(figure, from + 8, middle + 4, { "font-style": "italic" }),
-  ];
-  const lines = sources.flatMap((source, index) => {
-    const y = middle + 14 + sourcePitch / 2 + index * sourcePitch;
-    const shown = fitted(source.label, room - indent, letters.small);
-    return [
-      element("g", {}, [
-        title(source.told),
-        words(shown, margin + indent, y + 3, { "font-size": letters.small }),
-      ]),
-      sourceLine(source.span, source.meaning, place, y, source.told),
-    ];
-  });
-  return element("g", { class: "row" }, [title(told), label, ...parts, ...lines]);
-}
-
-function adopted({ kept, standsIn, optimum }: RangeRow, middle: number, place: Place): readonly string[] {
-  return [
-    ...(kept ? [bar(kept, place, middle, 14, standsIn ? standInStyle : keptStyle)] : []),
-    ...(optimum && !standsIn ? [bar(optimum, place, middle, 5, optimumStyle)] : []),
-  ];
-}
-
-function legendOf(
-  rows: readonly RangeRow[],
-  isShared: boolean,
-  marks: Readonly<Record<PictureMark, string>>,
-): readonly LegendEntry[] {
-  const whole = { min: 0, max: 1 };
-  const across =
-    (x: number): Place =>
-    (figure) =>
-      x + 30 * Math.min(1, Math.max(0, figure));
-  const spans = rows.flatMap(({ kept, sources }) => [
-    ...(kept ? [kept] : []),
-    ...sources.filter(({ meaning }) => meaning !== "limit").map(({ span }) => span),
-  ]);
-  const isOpen = spans.some(({ min, max }) => !Number.isFinite(max - min));
-  const entries: readonly (readonly [shown: boolean, mark: PictureMark, draw: LegendEntry["mark"]])[] = [
-    [
-      rows.some(({ kept, standsIn }) => kept && !standsIn),
-      "kept",
-      (x, y) => [bar(whole, across(x), y + 7, 14, keptStyle)],
-    ],
-    [
-      rows.some(({ standsIn }) => standsIn),
-      "standIn",
-      (x, y) => [bar(whole, across(x), y + 7, 14, standInStyle)],
-    ],
-    [
-      rows.some(({ optimum, standsIn }) => optimum && !standsIn),
-      "optimum",
-      (x, y) => [bar(whole, across(x), y + 7, 5, optimumStyle)],
-    ],
-    [
-      rows.some(({ limit, sources }) => limit ?? sources.some(({ meaning }) => meaning === "limit")),
-      "limit",
-      (x, y) => brackets(whole, across(x), y + 7, 14),
-    ],
-    [isOpen, "open", (x, y) => [bar({ min: 0, max: Infinity }, across(x), y + 7, 14, keptStyle)]],
-    [isShared, "shared", (x, y) => [bar(whole, across(x), y + 7, 14, bandStyle)]],
-    [
-      rows.some(({ sources }) => sources.length > 0),
-      "source",
-      (x, y) => [sourceLine(whole, "kept", across(x), y + 7, marks.source)],
-    ],
-  ];
-  return entries.filter(([shown]) => shown).map(([, mark, draw]) => ({ mark: draw, text: marks[mark] }));
-}

@@ -1,5 +1,5 @@
 import type { Range } from "../../ranges";
-import { line } from "./page";
+import { ink, line } from "./page";
 import type { Meaning } from "./range-rows";
 import { type Attributes, corners, element, title } from "./svg";
 
@@ -87,3 +87,20 @@ export function sourceLine(span: Range, meaning: Meaning, place: Place, y: numbe
   const tips = limit ? brackets(span, place, y, 8) : [end(span.min, from, 1), end(span.max, to, -1)];
   return element("g", { class: `source ${meaning}` }, [title(told), ...drawn, ...tips]);
 }
+
+/** How the bars are drawn: what all have in common, the span to keep in, the best in place of it, the best within it. */
+export const bandStyle = {
+  class: "shared",
+  fill: "currentColor",
+  "fill-opacity": 0.07,
+  "stroke-dasharray": "4 3",
+  "stroke-opacity": 0.7,
+};
+export const keptStyle = { class: "kept", fill: "currentColor", "fill-opacity": 0.22 };
+export const standInStyle = {
+  ...keptStyle,
+  class: "kept stands-in",
+  "fill-opacity": 0,
+  "stroke-dasharray": "3 2",
+};
+export const optimumStyle = { ...ink, class: "optimum", stroke: "currentColor" };

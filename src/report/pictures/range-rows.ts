@@ -20,7 +20,7 @@ export type FiguresPath = RangePath<SpeciesProfile>;
 export type Meaning = keyof Messages["words"]["waterMeaning"];
 
 /** What one source says; an end that it leaves open is infinite. In the unit of the trait. */
-export interface SourceSpan {
+interface SourceSpan {
   readonly span: Range;
   readonly meaning: Meaning;
   /** What it means and who says it. */
