@@ -1,5 +1,6 @@
 /** What the floors above share of ranges; no part of the public surface. */
 export { containmentOf } from "./containment";
+export { ends } from "./ends";
 export { jaccardOf } from "./jaccard";
 export { piankaOf } from "./pianka";
 export { schoenerOf } from "./schoener";

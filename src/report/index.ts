@@ -19,6 +19,7 @@ export { english } from "./messages/english";
 export { german } from "./messages/german";
 export type {
   Messages,
+  PictureMark,
   Place,
   RuleSentences,
   SpelledWords,
@@ -31,6 +32,9 @@ export type {
   TraitItem,
   ValueSentences,
 } from "./messages/messages";
+export { type RangeChartOptions, rangeChart, rangeChartIn } from "./pictures/range-chart";
+export type { FiguresPath } from "./pictures/range-rows";
+export { type SizeChartOptions, sizeChart, sizeChartIn } from "./pictures/size-chart";
 export { type ProfileOptions, profileMarkdown, profileMarkdownIn } from "./profile/profile-markdown";
 export type { UnitSystem } from "./quantities";
 export type { ShownUnit } from "./shown-unit";

@@ -59,14 +59,12 @@ export type WriteQuantity = (figure: Figure | undefined) => string;
 /** How figures are written in a language and a system of units. Refuses an unknown system. */
 export function quantityWriter(messages: Messages, system: UnitSystem): WriteQuantity {
   const { language, ranges, units, beforeUnit } = messages;
-  if (!Object.hasOwn(systems, system)) {
-    throw refusal("units", `one of ${Object.keys(systems).join(", ")}`, system, "word");
-  }
+  const ofSystem = unitsOf(system);
   const written = numberWriter(language);
   return (figure) => {
     if (!figure) return "";
     const { unit = "", value, by, min, max } = figure;
-    const [name, change] = shownIn(systems[system], unit);
+    const [name, change] = shownIn(ofSystem, unit);
     const symbol = name === undefined ? unit : units[name];
     const suffix = symbol && beforeUnit + symbol;
     const text = (number: number) => written(change(number));
@@ -75,8 +73,25 @@ export function quantityWriter(messages: Messages, system: UnitSystem): WriteQua
     if (value !== undefined) return text(value) + suffix;
     if (min === undefined) return max === undefined ? "" : ranges.atMost(text(max), suffix);
     if (max === undefined) return ranges.atLeast(text(min), suffix);
-    return min === max ? text(min) + suffix : ranges.between(text(min), text(max), suffix);
+    return text(min) === text(max) ? text(min) + suffix : ranges.between(text(min), text(max), suffix);
   };
+}
+
+/** A unit as a reader has it: its symbol, empty for a pure number, and a figure of the canonical unit in it. */
+export interface ReadersUnit {
+  readonly symbol: string;
+  readonly change: (value: number) => number;
+}
+
+/** How figures of a canonical unit are shown. Refuses an unknown system. */
+export function readersUnit(messages: Messages, system: UnitSystem, unit: string | undefined): ReadersUnit {
+  const [name, change] = shownIn(unitsOf(system), unit ?? "");
+  return { symbol: name === undefined ? (unit ?? "") : messages.units[name], change };
+}
+
+function unitsOf(system: UnitSystem): Units {
+  if (Object.hasOwn(systems, system)) return systems[system];
+  throw refusal("units", `one of ${Object.keys(systems).join(", ")}`, system, "word");
 }
 
 /** How a canonical unit is shown; one that no system knows as it stands. */

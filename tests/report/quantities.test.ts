@@ -29,6 +29,7 @@ test.each([
   ["metric", { min: 5, unit: "dH" }, "at least 5 °dH"],
   ["metric", { max: 12, unit: "dH" }, "at most 12 °dH"],
   ["metric", { min: 7, max: 7 }, "7"],
+  ["metric", { min: 4.52, max: 4.54, unit: "cm" }, "4.5 cm"],
   ["metric", { value: 0 }, "0"],
   ["metric", {}, ""],
   ["metric", undefined, ""],

@@ -963,5 +963,28 @@ function messages(): Messages {
         "reproduction.interbreedsWith": scientificOf,
       },
     },
+    pictures: {
+      shared: (figure, known, of) =>
+        known < of ? `Common to the ${known} of ${of} with figures: ${figure}.` : `Common to all: ${figure}.`,
+      apart: (one, other) => `Nothing is common to all: ${one} and ${other} lie apart.`,
+      unknown: "not known",
+      eitherSex: (figure) => `${figure} (either sex)`,
+      setAside: "set aside",
+      marks: {
+        kept: "kept at",
+        standIn: "best at; nobody has said what it is kept at",
+        optimum: "best at",
+        limit: "limit: beyond it the animal suffers or dies",
+        open: "no end stated",
+        shared: "common to all with figures",
+        source: "what one source says; its meaning stands beside it",
+        outline: "usual adult, length and depth to scale",
+        bar: "usual adult length; depth not known",
+        greatest: "greatest length known",
+        greatestOfEither: "greatest length known, of either sex",
+        onlyGreatest: "greatest length; the usual one is not known",
+        reckoned: "total length from the dotted line on, reckoned from another measure",
+      },
+    },
   };
 }

@@ -1218,5 +1218,30 @@ function messages(): Messages {
         "care.rehoming": (text) => `auf Englisch: ${text}`,
       },
     },
+    pictures: {
+      shared: (figure, known, of) =>
+        known < of
+          ? `Gemeinsam haben die ${known} von ${of} mit Angaben: ${figure}.`
+          : `Gemeinsam haben alle: ${figure}.`,
+      apart: (one, other) => `Nichts haben alle gemeinsam: ${one} und ${other} liegen auseinander.`,
+      unknown: "nicht bekannt",
+      eitherSex: (figure) => `${figure} (beide)`,
+      setAside: "verworfen",
+      marks: {
+        kept: "Haltung",
+        standIn: "Optimum; für die Haltung fehlt die Angabe",
+        optimum: "Optimum",
+        limit: "Grenze: jenseits davon leidet oder stirbt das Tier",
+        open: "ohne angegebenes Ende",
+        shared: "allen mit Angaben gemeinsam",
+        source: "Angabe einer Quelle; wofür sie gilt, steht daneben",
+        outline: "übliches erwachsenes Tier, Länge und Höhe im Maßstab",
+        bar: "übliche Länge Erwachsener; Höhe nicht bekannt",
+        greatest: "größte bekannte Länge",
+        greatestOfEither: "größte bekannte Länge, gleich welchen Geschlechts",
+        onlyGreatest: "größte Länge; die übliche ist nicht bekannt",
+        reckoned: "Gesamtlänge ab der gepunkteten Linie, aus einem anderen Maß errechnet",
+      },
+    },
   };
 }

@@ -157,6 +157,26 @@ export type ValueSentences = {
   ) => string;
 };
 
+/**
+ * The marks of pictures. Of ranges: the span to keep it in, an optimum that stands in for it, the best, limits, open ends,
+ * what all share, what one source says. Of sizes: an outline, a bar where the depth is not known, the greatest length, of
+ * that sex or of either, a length of which only the greatest is known, and a total that was reckoned.
+ */
+export type PictureMark =
+  | "kept"
+  | "standIn"
+  | "optimum"
+  | "limit"
+  | "open"
+  | "shared"
+  | "source"
+  | "outline"
+  | "bar"
+  | "greatest"
+  | "greatestOfEither"
+  | "onlyGreatest"
+  | "reckoned";
+
 /** Everything a report says, in one language. */
 export interface Messages {
   /** The language as a BCP 47 tag: names of species are taken in it, numbers and lists are written as it has them. */
@@ -286,5 +306,20 @@ export interface Messages {
     readonly length: (size: string, of: Omit<TraitItem<"size.adultLength">, "length" | "total">) => string;
     /** The traits whose values have parts. */
     readonly values: ValueSentences;
+  };
+  /** What pictures say. */
+  readonly pictures: {
+    /** What those with figures have in common, as a sentence; `of` is how many there are, with figures or without. */
+    readonly shared: (figure: string, known: number, of: number) => string;
+    /** Two that have nothing in common, as a sentence. */
+    readonly apart: (one: string, other: string) => string;
+    /** A figure of one sex or the other, nobody said which. */
+    readonly eitherSex: (figure: string) => string;
+    /** In place of figures that nobody has stated. */
+    readonly unknown: string;
+    /** Said of a figure that does not count. */
+    readonly setAside: string;
+    /** What each mark means. */
+    readonly marks: Readonly<Record<PictureMark, string>>;
   };
 }
