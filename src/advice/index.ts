@@ -4,6 +4,8 @@
  *
  * @packageDocumentation
  */
+export type { EntryNitrogen, EntryReason, EntryStep, NoEntryOrder } from "./entry-order/answer";
+export { type EntryOrderOptions, entryOrder } from "./entry-order/entry-order";
 export {
   type FedGroup,
   type FeedingPlan,
