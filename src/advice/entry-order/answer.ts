@@ -62,18 +62,12 @@ export type EntryReason =
 /** That there is no order, and why. */
 export interface NoEntryOrder {
   /**
-   * `unsuitable`, `undetermined`: so is the whole plan. `others-there`: animals live in the tank already that would harm
+   * `unsuitable`: so is the whole plan. `others-there`: animals live in the tank already that would harm
    * these, which are still too short. `both-grow-first`: each of these would have to grow before the others come.
    * `worse-before`: whoever of these comes next, the rules have something against it that they do not have against the
    * whole plan. `not-found`: none was found in the search of a plan with more than six species.
    */
-  readonly reason:
-    | "unsuitable"
-    | "undetermined"
-    | "others-there"
-    | "both-grow-first"
-    | "worse-before"
-    | "not-found";
+  readonly reason: "unsuitable" | "others-there" | "both-grow-first" | "worse-before" | "not-found";
   /** Indices into the plan's groups: whom it is about. */
   readonly groups: readonly number[];
   /** The rules that speak against it. */

@@ -48,7 +48,7 @@ function reasonsAgainst({ verdict }: Planner, groups: readonly number[]) {
 }
 
 /** Whether a finding is against a plan, or may turn out to be. */
-export const speaksAgainst = (finding: Finding): boolean =>
+const speaksAgainst = (finding: Finding): boolean =>
   finding.weight === "blocking" ||
   finding.weight === "restricting" ||
   (finding.weight === "advisory" && finding.couldBe !== undefined);

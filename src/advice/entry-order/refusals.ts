@@ -2,18 +2,14 @@ import type { Planner } from "../../compatibility";
 import type { NoEntryOrder } from "./answer";
 import { type Comers, groupsOf } from "./comers";
 import type { Growing } from "./growing";
-import { type JudgePrefix, speaksAgainst } from "./prefixes";
+import type { JudgePrefix } from "./prefixes";
 import type { Found } from "./search";
 
-/** Nobody moves into a tank that is wrong for the animals, or of which nobody can tell. */
+/** Nobody moves into a tank that is wrong for the animals. */
 export function refusedWhole({ outcome, plan, verdict }: Planner): NoEntryOrder | undefined {
-  if (outcome !== "unsuitable" && outcome !== "undetermined") return undefined;
-  const deciding = verdict.findings.filter(
-    (finding) => finding.weight !== "restricting" && speaksAgainst(finding),
-  );
-  const missing = verdict.open.filter(({ couldBe }) => couldBe === "blocking");
-  const named = outcome === "unsuitable" ? deciding : [...deciding, ...missing];
-  return { reason: outcome, groups: [...plan.groups.keys()], rules: rulesOf(named) };
+  if (outcome !== "unsuitable") return undefined;
+  const blocking = verdict.findings.filter(({ weight }) => weight === "blocking");
+  return { reason: "unsuitable", groups: [...plan.groups.keys()], rules: rulesOf(blocking) };
 }
 
 /** Nobody comes to those that would harm them until they are longer, nor can each be there first. */

@@ -41,7 +41,7 @@ export function bestOrder({ count, mayCome, amiss, lastDay }: Ordering): Found {
   let steps = 0;
   const dead = new Set<string>();
   const visit = (order: Order, cost: readonly number[]) => {
-    if (best && (!isExhaustive || compared(cost, best.cost) > 0)) return;
+    if (best && !isExhaustive) return;
     const there = order.flat();
     const key = [...there].sort((one, other) => one - other).join();
     const rest = [...Array(count).keys()].filter((one) => !there.includes(one));
@@ -54,8 +54,10 @@ export function bestOrder({ count, mayCome, amiss, lastDay }: Ordering): Found {
     if (dead.has(key)) return;
     for (const step of stepsOf(rest, isExhaustive, amiss)) {
       if (!isExhaustive && (best || steps >= mostSteps)) return;
+      const further = added(cost, step.cost);
+      if (best && compared(further, best.cost) > 0) continue;
       steps += 1;
-      if (mayCome(there, step.together)) visit([...order, step.together], added(cost, step.cost));
+      if (mayCome(there, step.together)) visit([...order, step.together], further);
     }
     if (!best) dead.add(key);
   };

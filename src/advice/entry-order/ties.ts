@@ -20,8 +20,12 @@ export function tiesOf({ plan, verdict }: Planner): Ties {
     const territory = factAt(species, "space.territory")?.value;
     return territory === undefined || territory === "none" ? [] : [index];
   });
-  const meals = told.flatMap(({ rule, from, to }) =>
-    rule === "predation" && from !== undefined && to !== undefined && !areKin(plan.groups, from, to)
+  const meals = told.flatMap(({ rule, from, to, watchFor }) =>
+    rule === "predation" &&
+    watchFor === "missing animals" &&
+    from !== undefined &&
+    to !== undefined &&
+    !areKin(plan.groups, from, to)
       ? [{ hunter: from, prey: to }]
       : [],
   );
