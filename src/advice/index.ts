@@ -43,3 +43,7 @@ export { type HotEnd, unionizedAmmoniaLimit } from "./set-point/room/hot-end";
 export type { Swing } from "./set-point/room/kept-water";
 export { setPoint } from "./set-point/set-point";
 export type { SetPointOptions } from "./set-point/terms";
+export type { OfIndividuals } from "./suspects/individuals";
+export { type Look, looks } from "./suspects/looks";
+export { type SeenSign, seenSigns } from "./suspects/signs";
+export { type Suspect, type SuspectAct, suspects } from "./suspects/suspects";
