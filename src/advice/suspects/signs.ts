@@ -30,10 +30,10 @@ const sequels: Readonly<Record<Sign, readonly SeenSign[]>> = {
   "torn fins": ["torn-fins", "damaged-skin", "hiding", "chasing", "missing-animals"],
   "missing animals": ["missing-animals", "hiding"],
   "eggs or young": ["missing-young"],
-  chasing: ["chasing", "torn-fins", "damaged-skin", "hiding", "thin"],
+  chasing: ["chasing", "torn-fins", "damaged-skin", "hiding", "thin", "missing-animals"],
   hiding: ["hiding", "thin", "listless"],
   "thin animals": ["thin"],
-  gasping: ["gasping", "listless"],
+  gasping: ["gasping", "listless", "missing-animals"],
 };
 
 /** What shows by a rule besides what its findings say to watch for. */

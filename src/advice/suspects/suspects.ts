@@ -37,8 +37,8 @@ export type SuspectAct =
  *
  * The likeliest come first: those that explain most of the signs; of these the gravest, then those that the plan meets,
  * last those of individuals that differ from their kind, shyer, bolder or bullies; of equals those of which it is the first
- * sign. Which sign a rule shows by is common practice, without a source, and knows no illness: whatever is told may be
- * illness too, and where nothing is told, a vet is to be asked first. An empty answer does not say that all is well.
+ * sign. Which sign a rule shows by is common practice, without a source, and knows no illness: what is seen of animals
+ * may be illness whatever is told, and an empty answer does not say that all is well: then ask a vet first.
  *
  * @param signs What is seen, of {@link seenSigns}.
  * @param options The rules and numbers to judge by, as in `assessPlan`.
