@@ -1,7 +1,7 @@
 import type { Finding, Outcome, Planner } from "../../compatibility";
 
 /** The plan with some of its groups, beside the whole of it. */
-export interface Prefix {
+interface Prefix {
   readonly outcome: Outcome;
   /** Whether it is no worse than the whole plan, and nothing speaks against it that does not against the whole. */
   readonly passes: boolean;
