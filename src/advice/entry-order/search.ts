@@ -62,7 +62,7 @@ export function bestOrder({ count, mayCome, amiss, lastDay }: Ordering): Found {
     if (!best) dead.add(key);
   };
   visit([], []);
-  return { order: best?.order, furthest, isComplete: isExhaustive || steps < mostSteps };
+  return { order: best?.order, furthest, isComplete: isExhaustive };
 }
 
 interface Step {

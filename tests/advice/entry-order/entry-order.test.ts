@@ -104,6 +104,14 @@ describe("no order", () => {
       rules: ["settling-company"],
     });
   });
+
+  test("is claimed to be impossible only where all were tried, up to six species", () => {
+    const short = newcomer("shy", shy, { juveniles: 6, length: 1 });
+    const settlesAndHunts = newcomer("both", { ...hunter, "predation.eats": [{ prey: "fry", greatest: 2 }] });
+    const others = ["a", "b", "c", "d", "e"].map((id) => newcomer(id, { "social.settles": false }));
+    expect(orderOf([short, settlesAndHunts, ...others])).toMatchObject({ reason: "not-found" });
+    expect(orderOf([short, settlesAndHunts, ...others.slice(1)])).toMatchObject({ reason: "worse-before" });
+  });
 });
 
 describe("the day", () => {

@@ -85,9 +85,9 @@ test("of all orders of one species after the other it gives one in which fewest 
       expect(early(order)).toBe(Math.min(...possible.map(early)));
       expect(found.map(({ day }) => day)).toEqual(order.map((_, index) => 28 * (index + 1)));
     }),
-    { numRuns: 60 },
+    { numRuns: 30 },
   );
-  expect(ordered).toBeGreaterThan(10);
+  expect(ordered).toBeGreaterThan(5);
 });
 
 test("six species are ordered as well as any order does", () => {
