@@ -4,6 +4,8 @@
  *
  * @packageDocumentation
  */
+export type { EntryNitrogen, EntryReason, EntryStep, NoEntryOrder } from "./entry-order/answer";
+export { type EntryOrderOptions, entryOrder } from "./entry-order/entry-order";
 export {
   type FedGroup,
   type FeedingPlan,
@@ -43,6 +45,10 @@ export { type HotEnd, unionizedAmmoniaLimit } from "./set-point/room/hot-end";
 export type { Swing } from "./set-point/room/kept-water";
 export { setPoint } from "./set-point/set-point";
 export type { SetPointOptions } from "./set-point/terms";
+export type { OfIndividuals } from "./suspects/individuals";
+export { type Look, looks } from "./suspects/looks";
+export { type SeenSign, seenSigns } from "./suspects/signs";
+export { type Suspect, type SuspectAct, suspects } from "./suspects/suspects";
 export type { Followed, TurningFact } from "./turning-points/axis";
 export { type Stretch, type TurningOptions, turningPoints } from "./turning-points/turning-points";
 export type { Relations } from "./who-could-join/newcomer";

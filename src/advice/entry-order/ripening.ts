@@ -1,0 +1,41 @@
+import { filterCapacity, filterCapacityDomain } from "../../load";
+import type { Plan, PlannedFilter } from "../../plan";
+
+/** The age in days at which new media are surely ripe, by `filterCapacity`. */
+const ripeAge = /* @__PURE__ */ (() => {
+  let age = 0;
+  while (filterCapacity({ mediaArea: 1, age }).min === 0) age += 1;
+  return age;
+})();
+
+/** Days after which plants that were set have grown in. Common practice, no source. */
+const daysToGrowIn = 56;
+
+/**
+ * The day on which the filter is surely ripe, fed with ammonia until there are animals. A filter of which nobody says
+ * how old it is runs since the first of the animals that are there, else since the first day.
+ */
+export const ripeOn = (plan: Plan): number => Math.max(0, ripeAge - ageOf(plan));
+
+function ageOf({ tank: { filter }, groups }: Plan): number {
+  return filter?.age ?? Math.max(0, ...groups.map(({ entersOn = 0 }) => -entersOn));
+}
+
+/** The day on which the plants have grown in; undefined where none have still to. */
+export const grownInOn = ({ tank: { plants } }: Plan): number | undefined =>
+  plants === "planted" ? daysToGrowIn : undefined;
+
+/** A filter so many days later. */
+export const agedBy = ({ mediaArea, age }: PlannedFilter, days: number): PlannedFilter => ({
+  mediaArea,
+  age: Math.min(age + days, filterCapacityDomain.age.max),
+});
+
+/** What the tank of a plan is once it has ripened: what is to be different. */
+export function ripened(plan: Plan): Partial<Pick<Plan["tank"], "filter" | "plants">> {
+  const { filter } = plan.tank;
+  return {
+    ...(filter && { filter: agedBy(filter, ripeOn(plan)) }),
+    ...(grownInOn(plan) !== undefined && { plants: "grown-in" }),
+  };
+}

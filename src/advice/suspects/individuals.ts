@@ -1,0 +1,39 @@
+import type { Finding, Planner } from "../../compatibility";
+import type { Temper } from "../../plan";
+
+/** What would speak against a plan if the individuals of one group were of another temper. */
+export interface OfIndividuals {
+  readonly finding: Finding;
+  readonly individual: {
+    /** The index of the group. */
+    readonly group: number;
+    readonly temper: Temper;
+  };
+}
+
+/** The mildest first: what one brings is not told again of the next. */
+const tempers = ["shyer", "bolder", "bully"] as const satisfies readonly Temper[];
+
+/** What individuals that differ from their kind would bring, of groups of which the plan says nothing of the sort. */
+export function ofIndividuals(judged: Planner): readonly OfIndividuals[] {
+  const { findings, met } = judged.verdict;
+  const known = new Set([...findings, ...met].map(keyOf));
+  return judged.plan.groups.flatMap(({ temper: stated = "typical" }, group) =>
+    (stated === "typical" ? tempers : []).flatMap((temper) => {
+      const other = judged.with({ groups: { [group]: { temper } } });
+      const further = other.verdict.findings.filter((finding) => !known.has(keyOf(finding)));
+      for (const finding of further) known.add(keyOf(finding));
+      return further.map((finding): OfIndividuals => ({ finding, individual: { group, temper } }));
+    }),
+  );
+}
+
+const keyOf = (finding: Finding): string =>
+  JSON.stringify([
+    finding.rule,
+    finding.from,
+    finding.to,
+    finding.weight,
+    finding.watchFor,
+    finding.weight === "restricting" && finding.condition,
+  ]);

@@ -1,0 +1,123 @@
+import { type AssessOptions, type Finding, planner } from "../../compatibility";
+import { listOf, oneOf } from "../../errors";
+import type { Condition, Plan } from "../../plan";
+import { type OfIndividuals, ofIndividuals } from "./individuals";
+import { type Look, lookFor } from "./looks";
+import { type SeenSign, seenSigns, signsOf } from "./signs";
+
+/** What may be behind what is seen. */
+export interface Suspect {
+  /** The finding that explains it; its parties are the groups of the plan. */
+  readonly finding: Finding;
+  /** Which of the signs that were seen it explains. */
+  readonly explains: readonly SeenSign[];
+  /**
+   * `stands`: the rules have it against the plan. `met`: the plan meets its condition, so that it should not be.
+   * `individual`: it would be so if these individuals differ from their kind.
+   */
+  readonly state: "stands" | "met" | "individual";
+  /** Whose temper it would be; absent where it is not about individuals. */
+  readonly individual?: OfIndividuals["individual"];
+  readonly look: Look;
+  readonly act: SuspectAct;
+  /** It may be illness all the same, of which no rule knows: that is for a vet. */
+  readonly mayBeIllness: true;
+}
+
+/** What to do if it is so. */
+export type SuspectAct =
+  /** Meet what the finding asks for; `check`: see whether the tank really does, as the plan says. */
+  | { readonly do: "meet" | "check"; readonly condition: Condition }
+  /** `part`: these two for good, at once. `rehouse`: it in a tank or water that suits it. `watch`: keepers accept it, or it passes. */
+  | { readonly do: "part" | "rehouse" | "watch" };
+
+/**
+ * What may be behind what a keeper sees in a tank: the findings of the rules that explain it, those whose condition the
+ * plan meets and those that hang on individuals included, each with what to look at and what to do.
+ *
+ * The likeliest come first: those that explain most of the signs; of these what stands against the plan, then what the
+ * plan meets, last what individuals that differ from their kind would do, shyer, bolder or bullies; of these the ones
+ * of which it is the first sign, then the gravest. Which sign a rule shows by is common practice, without a source, and
+ * knows no illness: what is seen of animals may be illness whatever is told, and an empty answer does not say that all is
+ * well: then ask a vet first.
+ *
+ * @param signs What is seen, of {@link seenSigns}.
+ * @param options The rules and numbers to judge by, as in `assessPlan`.
+ * @returns The likeliest first; none where no rule explains it.
+ * @throws InvalidInputError for what `assessPlan` refuses, and a sign that is none.
+ *
+ * @example
+ * ```ts
+ * import danioRerio from "vivary/catalog/danio-rerio";
+ * import { suspects } from "vivary/advice";
+ *
+ * const plan = {
+ *   tank: { base: { shape: "rectangle", length: 100, width: 40 }, lid: false },
+ *   groups: [{ species: danioRerio, unsexed: 10 }],
+ * } as const;
+ * const [likeliest] = suspects(plan, ["missing-animals"]);
+ * likeliest?.finding.rule; // => "lid"
+ * likeliest?.look; // => "around-the-tank"
+ * ```
+ */
+export function suspects(
+  plan: Plan,
+  signs: readonly SeenSign[],
+  options: AssessOptions = {},
+): readonly Suspect[] {
+  const seen = listOf(signs, "signs").map((sign, index) => oneOf(sign, seenSigns, `signs[${index}]`));
+  const judged = planner(plan, options);
+  const { findings, met } = judged.verdict;
+  const told: readonly Told[] = [
+    ...findings.map((finding): Told => ({ finding, state: "stands" })),
+    ...met.map((finding): Told => ({ finding, state: "met" })),
+    ...ofIndividuals(judged).map((one): Told => ({ ...one, state: "individual" })),
+  ];
+  return told
+    .filter(({ finding }) => finding.weight !== "favourable")
+    .map((one) => suspectOf(one, seen))
+    .filter(({ explains }) => explains.length > 0)
+    .sort(byLikelihood);
+}
+
+type Told = Pick<Suspect, "finding" | "state" | "individual">;
+
+function suspectOf(told: Told, seen: readonly SeenSign[]): Suspect {
+  const { finding } = told;
+  return {
+    ...told,
+    explains: signsOf(finding).filter((sign) => seen.includes(sign)),
+    look: lookFor(finding.rule),
+    act: actOn(told),
+    mayBeIllness: true,
+  };
+}
+
+function actOn({ finding, state }: Told): SuspectAct {
+  if (finding.weight === "restricting")
+    return { do: state === "met" ? "check" : "meet", condition: finding.condition };
+  const isGrave = finding.weight === "blocking" || ("couldBe" in finding && finding.couldBe !== undefined);
+  if (!isGrave) return { do: "watch" };
+  return { do: finding.to === undefined ? "rehouse" : "part" };
+}
+
+function byLikelihood(one: Suspect, other: Suspect): number {
+  return (
+    other.explains.length - one.explains.length ||
+    states.indexOf(one.state) - states.indexOf(other.state) ||
+    Number(isFirst(other)) - Number(isFirst(one)) ||
+    gravityOf(one.finding) - gravityOf(other.finding)
+  );
+}
+
+const states: readonly Suspect["state"][] = ["stands", "met", "individual"];
+
+/** The gravest first. */
+function gravityOf(finding: Finding): number {
+  if (finding.weight === "blocking") return 0;
+  if (finding.weight === "restricting") return 1;
+  return "couldBe" in finding && finding.couldBe !== undefined ? 2 : 3;
+}
+
+/** Whether one of the signs seen is the first that it shows by. */
+const isFirst = ({ finding, explains }: Suspect) => explains.some((sign) => sign === signsOf(finding)[0]);

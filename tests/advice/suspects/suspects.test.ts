@@ -1,0 +1,175 @@
+import { describe, expect, test } from "vitest";
+import ancistrusCirrhosus from "vivary/catalog/ancistrus-cirrhosus";
+import danioRerio from "vivary/catalog/danio-rerio";
+import hoplisomaPanda from "vivary/catalog/hoplisoma-panda";
+import pterophyllumScalare from "vivary/catalog/pterophyllum-scalare";
+import puntigrusTetrazona from "vivary/catalog/puntigrus-tetrazona";
+import { looks, type SeenSign, seenSigns, suspects } from "../../../src/advice";
+import { besides, shownByNone, signsOf } from "../../../src/advice/suspects/signs";
+import { assessPlan, pairRules, planRules } from "../../../src/compatibility";
+import { conditionsExclude } from "../../../src/compatibility/rules/conditions-exclude";
+import { finNipping } from "../../../src/compatibility/rules/pair/fin-nipping";
+import { predation } from "../../../src/compatibility/rules/pair/predation";
+import { cover } from "../../../src/compatibility/rules/plan/cover";
+import { lid } from "../../../src/compatibility/rules/plan/lid";
+import type { Plan } from "../../../src/plan";
+import { adults, animal } from "../../compatibility/animals";
+import { planOf } from "../../compatibility/judging";
+import { expectRefused } from "../../refused";
+
+/** A tank in which much is wrong. */
+const troubled: Plan = {
+  tank: {
+    base: { shape: "rectangle", length: 100, width: 40 },
+    height: 45,
+    lid: true,
+    cover: 0.2,
+    plants: "planted",
+    substrate: "coarse-gravel",
+    filter: { mediaArea: 2, age: 20 },
+  },
+  water: { temperature: 26, pH: 7, generalHardness: 8 },
+  groups: [
+    { species: puntigrusTetrazona, unsexed: 6 },
+    { species: pterophyllumScalare, unsexed: 2 },
+    { species: hoplisomaPanda, unsexed: 5 },
+    { species: ancistrusCirrhosus, males: 1 },
+    { species: danioRerio, juveniles: 6, length: 1.5 },
+  ],
+  offerings: [{ food: "dry", place: "surface" }],
+};
+
+const all = suspects(troubled, [...seenSigns]);
+
+const rulesBehind = (sign: SeenSign) =>
+  all.filter(({ explains }) => explains.includes(sign)).map(({ finding }) => finding.rule);
+
+describe("what a keeper sees", () => {
+  // Common practice, no source: what a keeper of these animals in this tank would think of.
+  test.each<[SeenSign, readonly string[]]>([
+    ["torn-fins", ["fin-nipping", "acts-own-kind"]],
+    ["damaged-skin", ["ground", "fin-nipping"]],
+    ["missing-animals", ["predation", "fin-nipping", "filter-nitrogen"]],
+    ["gasping", ["oxygen", "filter-nitrogen", "water-temperature"]],
+    ["hiding", ["cover", "group-size", "hiding-places"]],
+    ["thin", ["feeding"]],
+    ["chasing", ["acts-own-kind", "group-size"]],
+    ["listless", ["water-temperature", "filter-nitrogen"]],
+  ])("%s", (sign, expected) => {
+    expect(rulesBehind(sign)).toEqual(expect.arrayContaining([...expected]));
+  });
+
+  test("torn fins are first the doing of the one that nips, which is to be parted from the other", () => {
+    expect(suspects(troubled, ["torn-fins"])[0]).toMatchObject({
+      finding: { rule: "fin-nipping", from: 0, to: 1 },
+      state: "stands",
+      look: "who-bites-whom",
+      act: { do: "part" },
+      mayBeIllness: true,
+    });
+  });
+
+  test("thin animals are first those that no food reaches", () => {
+    expect(suspects(troubled, ["thin"])[0]).toMatchObject({
+      finding: { rule: "feeding" },
+      look: "who-eats",
+      act: { do: "meet", condition: { on: "group.offerings" } },
+    });
+  });
+
+  test("dug-up plants are the doing of those that dig", () => {
+    const digger = animal("digger", {
+      "effects.digs": true,
+      "effects.uproots": true,
+      "effects.eatsPlants": false,
+    });
+    const plan = planOf([{ species: digger, unsexed: 2 }], { tank: { plants: "planted" } });
+    expect(suspects(plan, ["dug-up-plants"])).toMatchObject([
+      { finding: { rule: "plants-at-risk", from: 0 }, look: "plants", act: { do: "watch" } },
+    ]);
+  });
+
+  test("several signs point first to what explains most of them", () => {
+    const found = suspects(troubled, ["torn-fins", "chasing", "thin"]);
+    const counts = found.map(({ explains }) => explains.length);
+    expect(counts[0]).toBe(3);
+    expect(counts).toEqual([...counts].sort((one, other) => other - one));
+  });
+
+  test("nothing that no rule explains has a suspect", () => {
+    expect(suspects(troubled, [])).toEqual([]);
+    expect(suspects(planOf([{ species: animal("a"), unsexed: 1 }]), ["hiding"], { rules: [lid] })).toEqual(
+      [],
+    );
+  });
+});
+
+describe("beside what stands against the plan", () => {
+  const jumper = animal("jumper", { "space.jumps": "readily" });
+
+  test("what the plan says it meets is to be checked", () => {
+    const covered = planOf([{ species: jumper, unsexed: 1 }], { tank: { lid: true } });
+    expect(suspects(covered, ["missing-animals"], { rules: [lid] })).toMatchObject([
+      { state: "met", look: "around-the-tank", act: { do: "check", condition: { on: "tank.lid" } } },
+    ]);
+  });
+
+  test("a bully is suspected last, of animals that are peaceful as a kind", () => {
+    const peaceful = (id: string) => ({
+      species: animal(id, {
+        "temperament.acts": [],
+        "size.adultLength": adults(6),
+        "space.zones": ["midwater"],
+        "space.territory": "none",
+        "appearance.longFins": false,
+      }),
+      unsexed: 1,
+    });
+    const found = suspects(planOf([peaceful("a"), peaceful("b")]), ["chasing"]);
+    expect(found.length).toBeGreaterThan(0);
+    expect(found).toContainEqual(
+      expect.objectContaining({ state: "individual", individual: { group: 0, temper: "bully" } }),
+    );
+    const states = found.map(({ state }) => state);
+    expect(states.indexOf("individual")).toBeGreaterThan(states.lastIndexOf("stands"));
+  });
+
+  test("nobody is suspected of a temper that the plan denies", () => {
+    const bully = planOf([{ species: jumper, unsexed: 1, temper: "shyer" }]);
+    expect(suspects(bully, [...seenSigns]).filter(({ state }) => state === "individual")).toEqual([]);
+  });
+});
+
+test("every rule shows by some sign, or is named as one that does not", () => {
+  const ids = [...pairRules, ...planRules, conditionsExclude].map(({ id }) => id).sort();
+  expect([...Object.keys(besides), ...shownByNone].sort()).toEqual(ids);
+});
+
+test("every reason against a plan of a rule that shows has a sign", () => {
+  const { findings, met } = assessPlan(troubled);
+  const against = [...findings, ...met].filter(({ weight }) => weight !== "favourable");
+  const silent = new Set<string>(shownByNone);
+  for (const finding of against)
+    expect([finding.rule, signsOf(finding).length > 0]).toEqual([finding.rule, !silent.has(finding.rule)]);
+});
+
+test("whatever is suspected is among what the rules say, and comes with something to look at and to do", () => {
+  const { findings, met } = assessPlan(troubled, { rules: [predation, finNipping, cover, lid] });
+  const found = suspects(troubled, [...seenSigns], { rules: [predation, finNipping, cover, lid] });
+  for (const { finding, state, look, act } of found) {
+    if (state !== "individual") expect(state === "stands" ? findings : met).toContainEqual(finding);
+    expect(looks).toContain(look);
+    expect("condition" in act).toBe(finding.weight === "restricting");
+  }
+});
+
+test("what is no sign, no plan and no rule is refused", () => {
+  // @ts-expect-error: no sign
+  expectRefused(() => suspects(troubled, ["hiding", "sneezing"]), "signs[1]");
+  // @ts-expect-error: no list
+  expectRefused(() => suspects(troubled, "hiding"), "signs");
+  expectRefused(() => suspects(troubled, ["hiding"], { rules: [] }), "rules");
+  const { groups: _, ...tank } = troubled;
+  // @ts-expect-error: no groups
+  expectRefused(() => suspects(tank, ["hiding"]), "groups");
+});
