@@ -27,7 +27,7 @@ export interface Bar {
 }
 
 /** The outcomes, the best first. */
-export const ranked: readonly Outcome[] = ["suitable", "conditional", "undetermined", "unsuitable"];
+const ranked: readonly Outcome[] = ["suitable", "conditional", "undetermined", "unsuitable"];
 
 /** Whether an outcome is as good as the one wanted. */
 export const isAsGood = (outcome: Outcome, wanted: Outcome) =>

@@ -6,7 +6,7 @@ import { costs, type MoveKind } from "./move";
 import type { Step } from "./possible-step";
 
 /** Some steps, none of which can be left out. */
-export interface Found extends CarriedOut {
+interface Found extends CarriedOut {
   readonly steps: readonly Step[];
 }
 
