@@ -14,6 +14,8 @@ export interface Slip {
   readonly file: string;
   /** Where in it: the path of a field, or a line and column; the whole of it where absent. */
   readonly at?: readonly (string | number)[] | Position;
+  /** Another file that it is about, and where it may as well be mended. */
+  readonly besides?: string;
   readonly found: string;
   readonly expected?: string | undefined;
   /** What may have been meant, as a question with a space before it. */

@@ -1,7 +1,7 @@
 import type { SpeciesRecord } from "vivary/species";
 import { fieldOf } from "../fields";
 import { nearestId } from "../spelling";
-import type { Check } from "./check";
+import type { Check, Slip } from "./check";
 
 export const interbreeding: Check = {
   name: "A species it interbreeds with says so too, if it has a record",
@@ -11,7 +11,7 @@ export const interbreeding: Check = {
     );
     const moved = new Map(files.moved.map(({ name, json }) => [name, String(fieldOf(json, "to"))]));
     return records.flatMap(({ path: file, record }) =>
-      partnersOf(record).flatMap(({ id, at }) => {
+      partnersOf(record).flatMap(({ id, at }): readonly Slip[] => {
         const place = { file, at };
         const known = partners.get(id);
         const now = moved.get(id) ?? (known ? undefined : nearestId(id, partners.keys()));
@@ -29,6 +29,7 @@ export const interbreeding: Check = {
         return [
           {
             ...place,
+            besides: `data/species/${id}.json`,
             found: `interbreeds with ${id}, whose record does not name ${record.id}`,
             expected: "both records to name each other",
             mend: `Add ${record.id} to reproduction.interbreedsWith of ${id}, or take it out here.`,

@@ -14,7 +14,7 @@ interface Told {
   readonly position: Position;
 }
 
-/** Every problem of a file, by its id, its path or any of its names, and of what it cites; or of all files. */
+/** Every problem of a file, by its id, its path or any of its names, of what it cites, and of others with it; or of all. */
 export async function check(root: string, name?: string): Promise<Answer> {
   return checked(await readCollection(root), name);
 }
@@ -25,7 +25,10 @@ export async function checked(collection: Collection, name?: string): Promise<An
   if (asked.length === 0) return refused(unknown(collection, name ?? ""));
   const told = await slipsOf(collection);
   const paths = new Set(asked.flatMap((file) => [file.path, ...citedBy(file)]));
-  const about = name === undefined ? told : told.filter(({ slip }) => paths.has(slip.file));
+  const about =
+    name === undefined
+      ? told
+      : told.filter(({ slip: { file, besides = file } }) => paths.has(file) || paths.has(besides));
   const what = name === undefined ? `${asked.length} files` : asked.map(({ path }) => path).join(", ");
   const count = `${about.length} ${about.length === 1 ? "problem" : "problems"}`;
   return { lines: [...about.map(sentence), `${what}: ${count}.`], failed: about.length > 0 };

@@ -85,6 +85,16 @@ test("what a record cites is checked with it", async () => {
   expect(textOf(await check(root, "puntigrus-tetrazona"))).toContain("yanar-2019.json is cited and missing");
 });
 
+test("a record is told what another one says of it", async () => {
+  const { root, read, write } = project();
+  const record = JSON.parse(read(danio));
+  record.reproduction.interbreedsWith.push({ by: "common-practice", value: "tanichthys-albonubes" });
+  write(danio, JSON.stringify(record));
+  expect(textOf(await check(root, "tanichthys-albonubes"))).toContain(
+    "interbreeds with tanichthys-albonubes, whose record does not name danio-rerio",
+  );
+});
+
 const said = (value: unknown) => [{ by: "common-practice", value }];
 
 type Lines = { by: string; value?: unknown; adopt?: string }[];
