@@ -16,10 +16,7 @@ export function mustExclude(judgements: readonly Judgement[]): boolean {
   return someOrTwo(inDispute(judgements), ({ certain }) => certain, every);
 }
 
-/**
- * What is asked about the facts on which conditions exclude each other, if all that may be asked were asked at once. What
- * is asked in every world of its own stands together.
- */
+/** What is asked about the facts in dispute; what is asked whatever is true stands together. */
 function inDispute(judgements: readonly Judgement[]): readonly Asking[] {
   const facts = factsInDispute(judgements);
   if (facts.size === 0) return [];
@@ -65,6 +62,7 @@ function someOrTwo(
   );
 }
 
+/** The facts on which conditions exclude each other, if all that may be asked were asked at once. */
 function factsInDispute(judgements: readonly Judgement[]): ReadonlySet<string> {
   const asked = judgements.flatMap(({ worlds, mayAsk }) => [
     ...worlds.flatMap(({ asks }) => asks),

@@ -1017,8 +1017,8 @@ function messages(): Messages {
       "tank.footprint": ({ wanted }) => `eine Grundfläche von ${wanted} bieten`,
       "tank.height": ({ wanted }) => `ein Becken mit ${wanted} Höhe wählen`,
       "tank.openWater": ({ wanted }) => `${wanted} des Beckens${seenFromAbove} zum Schwimmen frei lassen`,
-      "tank.substrate": ({ words: any }) =>
-        `als Boden ${anyOf(any.map((word) => groundsHad[String(word)] ?? String(word)))} wählen`,
+      "tank.substrate": ({ words }) =>
+        `als Boden ${anyOf(words.map((word) => groundsHad[String(word)] ?? String(word)))} wählen`,
       "tank.hides": ({ of, wanted, min }) =>
         `${min === 1 ? "einen Platz" : `${wanted} Plätze`} zum Verstecken, Schlafen oder Laichen bieten (${of})`,
       "tank.openSurface": ({ wanted }) =>
@@ -1031,14 +1031,14 @@ function messages(): Messages {
       "tank.lid": () => "das Becken lückenlos abdecken",
       "tank.cover": ({ wanted }) =>
         `${wanted} des Beckens${seenFromAbove} mit Pflanzen, Wurzeln oder Steinen als Deckung einrichten`,
-      "tank.plants": ({ words: any }) =>
-        any.includes("none")
+      "tank.plants": ({ words }) =>
+        words.includes("none")
           ? "nur Pflanzen halten, um die es nicht schade ist"
           : "die Pflanzen zuerst einwachsen lassen",
-      "tank.flow.calmest": ({ words: any }) =>
-        `einen ruhigen Platz bieten, an dem ${flowing("still", any.at(-1))}`,
-      "tank.flow.strongest": ({ words: any }) =>
-        `das Wasser irgendwo mindestens ${flowOf(any[0])} strömen lassen`,
+      "tank.flow.calmest": ({ words }) =>
+        `einen ruhigen Platz bieten, an dem ${flowing("still", words.at(-1))}`,
+      "tank.flow.strongest": ({ words }) =>
+        `das Wasser irgendwo mindestens ${flowOf(words[0])} strömen lassen`,
       "water.temperature": ({ wanted }) => `das Wasser bei ${wanted} halten`,
       "water.hottest": ({ wanted }) => `das Wasser am heißesten Tag bei ${wanted} halten`,
       "water.coolest": ({ wanted }) => `das Wasser in der kühlsten Jahreszeit bei ${wanted} halten`,
@@ -1059,10 +1059,10 @@ function messages(): Messages {
           ? `${several} mit ${figure({ min: halfUp(min ?? 0), unit: "cm" })} Länge kaufen`
           : `${several} wählen, die nicht über ${figure({ value: max, unit: "cm" })} hinauswachsen`,
       "group.longFins": ({ several }) => `eine Zuchtform mit kurzen Flossen wählen (${several})`,
-      "group.sex": ({ several, words: any }) =>
-        `nur ${any.map((sex) => (sex === "male" ? sexWords.male[1] : sexWords.female[1])).join(" oder ")} halten (${several})`,
-      "group.form": ({ several, words: any }) =>
-        `diese Zuchtform wählen (${several}): ${anyOf(any.map((word) => spaced(String(word))))}`,
+      "group.sex": ({ several, words }) =>
+        `nur ${words.map((sex) => (sex === "male" ? sexWords.male[1] : sexWords.female[1])).join(" oder ")} halten (${several})`,
+      "group.form": ({ several, words }) =>
+        `diese Zuchtform wählen (${several}): ${anyOf(words.map((word) => spaced(String(word))))}`,
       "group.grown": ({ several }) => `nur junge ${several} halten und vor dem Auswachsen abgeben`,
       "group.offerings": (told) => fedWith(told),
       "group.company": ({ several }) =>

@@ -10,7 +10,7 @@ const cubicInch = 16_387_064; // (25.4 mm)³ = 16 387.064 mm³, and 1 mm³ = 100
 
 /**
  * Nanolitres in each unit. US gallon: NIST Handbook 44, appendix C, units of capacity. Imperial gallon: Weights and Measures
- * Act 1985 (UK), schedule 1, part IV, as made, in a transcript of its units.
+ * Act 1985 (UK), schedule 1, part IV, as first enacted.
  */
 export const volume = /* @__PURE__ */ multiples<VolumeUnit>({
   mL: 1e6,
