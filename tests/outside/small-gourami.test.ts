@@ -75,13 +75,15 @@ describe("its surroundings", () => {
 
   test("it shares water with nearly all tropical fish of fresh water", () => {
     const apart = allSpecies
-      .filter(({ taxonomy }) => taxonomy.kind === "fish")
+      .filter(({ taxonomy, water }) => taxonomy.kind === "fish" && !water?.salinity?.value.kept?.min)
       .filter((species) => {
         const { findings } = assessPair({ species: gourami }, { species });
         const ofWater = ["temperature", "ph", "general-hardness", "salinity"];
         return findings.some(({ rule, weight }) => weight === "blocking" && ofWater.includes(rule));
       });
-    expect(apart.length).toBeLessThan(allSpecies.length / 15);
+    expect(apart.length).toBeLessThan(allSpecies.length / 20);
+    const warm = apart.filter(({ water }) => (water?.temperature?.value.kept?.max ?? 0) >= 25);
+    expect(warm.map(({ id }) => id)).toEqual([]);
   });
 
   test("it is pickier than a honey gourami, as a sparkling gourami is", () => {
