@@ -12,7 +12,7 @@ import { type SetPointOptions, termsOf } from "./terms";
  * `assessPlan` judges water, so that the two never disagree; or the two animals that prove that there is none.
  *
  * Each figure is the middle of what all are kept in; where they are kept in nothing in common, of what all can be given
- * (see the rules `temperature`, `ph`, `general-hardness`). Of intervals all share something if and only if each two do
+ * (see the rules `temperature`, `ph`, `general-hardness`); and no nearer to the end of that than water can be held. Of intervals all share something if and only if each two do
  * (Helly), so that two animals prove a conflict. Where a span is open at one end, the figure lies half the width that
  * counts as room to spare inside the other end; hardness and salinity begin at 0, and water is fresh where that serves all.
  *

@@ -39,9 +39,10 @@ describe("water for all", () => {
     expect(found).toMatchObject({ water: { temperature: 24 }, margin: { temperature: 0.5 } });
   });
 
-  test("never leaves a limit", () => {
+  test("never leaves a limit, and keeps so far from it that it can be held", () => {
+    // Can be given 20 to 20.5: half a degree is held.
     const found = setPoint([keptAt(20, 24, { limit: { min: 20 } }), keptAt(16, 20)], steady);
-    expect(found).toMatchObject({ water: { temperature: 20 }, margin: { temperature: 0 } });
+    expect(found).toMatchObject({ water: { temperature: 20.25 }, margin: { temperature: 0.25 } });
   });
 
   test("of one animal alone is its own", () => {
@@ -165,7 +166,7 @@ describe("no water for all", () => {
 
   test("one whose limits leave less than can be held is alone", () => {
     const narrow = keptAt(20, 20, { limit: { min: 20, max: 20.2 } });
-    expect(setPoint([narrow])).toHaveProperty("water.temperature", 20);
+    expect(setPoint([narrow])).toHaveProperty("water.temperature", 20.1);
     expect(setPoint([narrow, keptAt(18, 26)])).toMatchObject({
       conflict: { on: "temperature", between: [0, 1] },
     });
@@ -215,6 +216,19 @@ describe("with ammonia", () => {
       largest: { stay: [0], leave: [1] },
     });
     expect(setPoint([warm, alkaline], { totalAmmonia: 0.45, mostUnionized: 0.05 })).toHaveProperty("water");
+  });
+
+  test("that one bears nowhere by itself, it does not bear in company", () => {
+    const alkaline = animal("alkaline", {
+      "water.temperature": { kept: { min: 20, max: 21 } },
+      "water.pH": { kept: { min: 7.5, max: 7.75 }, limit: { min: 7.5, max: 7.75 } },
+    });
+    const cooler = animal("cooler", {
+      "water.temperature": { kept: { min: 18, max: 20 } },
+      "water.pH": { kept: { min: 6.25, max: 7.5 } },
+    });
+    expect(setPoint([alkaline], { totalAmmonia: 1 })).toHaveProperty("largest.stay", []);
+    expect(setPoint([alkaline, cooler], { totalAmmonia: 1 })).toHaveProperty("largest.stay", [1]);
   });
 
   test("oxygen at the hot end is that of saturated water, and enough for the neediest", () => {

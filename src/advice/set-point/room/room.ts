@@ -20,8 +20,8 @@ type Waters = readonly (KeptWater | undefined)[];
 
 /**
  * The room that animals leave each other; those of which nobody knows leave all. Undefined where nobody knows of any.
- * Its middle is that of what all are kept in, and it ends there too where that is wide enough to be held; else with what
- * all can be given.
+ * Its middle is that of what all are kept in, and it ends there too where that is wide enough to be held; else it ends
+ * with what all can be given, and its middle moves in until it can be held.
  *
  * @param by - `given`: whatever they are kept in.
  */
@@ -35,7 +35,7 @@ export function roomOf(waters: Waters, { least, roomy }: Giving, by?: "given"): 
   const aim = by !== "given" && isWide(kept, 0) ? kept : given;
   const decides = (end: keyof Ends) => known.find((each) => each[meaning][end] === ends[end])?.index;
   return {
-    span: around(middleOf(closed(aim, roomy)), closed(ends, roomy)),
+    span: around(middleOf(closed(aim, roomy)), closed(ends, roomy), least),
     least: decides("min"),
     most: decides("max"),
   };
@@ -50,10 +50,12 @@ function closed({ min, max }: Ends, roomy: number): Ends {
 /** The middle of a span. */
 export const middleOf = ({ min, max }: Ends): number => (min + max) / 2;
 
-/** What of a span lies evenly around a figure. */
-function around(figure: number, { min, max }: Ends): Ends {
-  const reach = Math.min(figure - min, max - figure);
-  return { min: figure - reach, max: figure + reach };
+/** What of a span lies evenly around a figure, which stays so far from both ends that it can be held. */
+function around(figure: number, { min, max }: Ends, least: number): Ends {
+  const held = Math.min(least, max - min) / 2;
+  const aim = Math.min(Math.max(figure, min + held), max - held);
+  const reach = Math.min(aim - min, max - aim);
+  return { min: aim - reach, max: aim + reach };
 }
 
 /** The two animals whose spans prove that no water of a kind serves all; undefined where some does. */
