@@ -42,10 +42,15 @@ export function outcomes(profiles: readonly SpeciesProfile[], options: AssessOpt
   const { rules, thresholds } = pairRulesOf(usualPairRules(options), options);
   const sides = listOf(profiles, "profiles").map(asSides);
   const judges = rules.map((rule) => ({ rule, answers: adoptedAnswers(rule, thresholds) }));
-  const answersOf = (a: Subject, b: Subject) =>
-    judges.flatMap(({ rule, answers }) =>
-      rule.way === "mutual" ? answers(a, b) : [...answers(a, b), ...answers(b, a)],
-    );
+  const outcomeOf = (a: Subject, b: Subject): Outcome | undefined => {
+    const all: Standing[] = [];
+    for (const { rule, answers } of judges) {
+      const found = rule.way === "mutual" ? answers(a, b) : [...answers(a, b), ...answers(b, a)];
+      if (found.some(isBlocking)) return "unsuitable";
+      all.push(...found);
+    }
+    return unblocked(all);
+  };
   const at = (place: number, name: string) => {
     const found = sides[place];
     if (found) return found;
@@ -57,7 +62,7 @@ export function outcomes(profiles: readonly SpeciesProfile[], options: AssessOpt
       const [a, b] = [at(i, "i"), at(j, "j")];
       const whole = () => assessPair({ species: a.species }, { species: b.species }, options).outcome;
       if (!a.isComplete || !b.isComplete || a.species.id === b.species.id) return whole();
-      return outcomeOf(answersOf(a.first, b.second)) ?? whole();
+      return outcomeOf(a.first, b.second) ?? whole();
     },
   };
 }
@@ -77,9 +82,10 @@ function asSides(species: SpeciesProfile): Sides {
   return { species, first, second, isComplete: !essentialTraits.map(first.reading).some(isMissing) };
 }
 
-/** What the answers about two come to; undefined where they ask for conditions that exclude each other. */
-function outcomeOf(standing: readonly Standing[]): Outcome | undefined {
-  if (standing.some(({ answer }) => answer.weight === "blocking")) return "unsuitable";
+const isBlocking = ({ answer }: Standing): boolean => answer.weight === "blocking";
+
+/** What answers about two come to that block nothing; undefined where they ask for conditions that exclude each other. */
+function unblocked(standing: readonly Standing[]): Outcome | undefined {
   const asking = standing.flatMap(({ condition }) => (condition ? [{ condition }] : []));
   if (asking.length > 1 && clashes(asking).length > 0) return undefined;
   if (standing.some(({ answer }) => couldBe(answer))) return "undetermined";

@@ -59,9 +59,13 @@ export function inSeason(
   return { span, giving: { gives: borne === undefined ? gives : Math.abs(borne - edge) } };
 }
 
-/** Whether a span of water is wide enough to be held; none is not. */
+/** How wide a span of water is; none is less than any. */
+const widthOf = (span: PartialRange | undefined): number =>
+  span ? decimal(width(span) ?? Number.POSITIVE_INFINITY) : Number.NEGATIVE_INFINITY;
+
+/** Whether a span of water is wide enough to be held. */
 const canBeHeld = (span: PartialRange | undefined, { least }: Giving): span is PartialRange =>
-  span !== undefined && decimal(width(span) ?? Number.POSITIVE_INFINITY) >= least;
+  widthOf(span) >= least;
 
 /** The measures of a finding about water that two share. */
 export const sharedWaterMeasures = <const Unit extends MeasureUnit>(unit: Unit) => ({
@@ -76,18 +80,19 @@ type SharedAnswer = Judged<
 >;
 
 /**
- * Water for two: what both can be given must be wide enough to be held, else it blocks; where they meet only because the ends
- * of a handbook's class are vague, or where an optimum stands in for what is kept, nobody knows. Where the kept spans themselves share little, it restricts to what both can be given.
+ * Water for two. Where the kept spans themselves share enough, all is well. Else what both can be given must be wide enough
+ * to be held, or it blocks; where they meet only because the ends of a handbook's class are vague, or where an optimum stands
+ * in for what is kept, nobody knows; and what they can be given is what it restricts to.
  */
 export function judgeSharedWater(a: Span, b: Span, on: FactName, giving: Giving): readonly SharedAnswer[] {
+  const shared = overlap(a.kept, b.kept);
+  const isRoomy = widthOf(shared) >= Math.max(giving.roomy, giving.least);
+  if (shared && isRoomy) return [{ weight: "favourable", measures: { shared } }];
   const wanted = overlap(wantedOf(a, giving), wantedOf(b, giving));
   const measures = { from: a.kept, to: b.kept };
   if (!canBeHeld(wanted, giving)) return [notShared(a, b)];
   const surely = overlap(surelyOf(a, giving), surelyOf(b, giving));
   if (!canBeHeld(surely, giving)) return [{ weight: "advisory", couldBe: "blocking", measures }];
-  const shared = overlap(a.kept, b.kept);
-  if (shared && decimal(width(shared) ?? Number.POSITIVE_INFINITY) >= giving.roomy)
-    return [{ weight: "favourable", measures: { shared } }];
   const condition = { on, wanted, aim: shared ?? middleOf(wanted) };
   return [{ weight: "restricting", measures: { ...measures, ...(shared && { shared }) }, condition }];
 }
