@@ -5,6 +5,7 @@ import { type AssessWith, assessWith, type ThresholdOptions } from "./assess-opt
 import { pairJudge } from "./engine/judge-pair";
 import { isPairRule, type PairRule, type Rule } from "./engine/rule/rule";
 import { subjectOf } from "./engine/subject";
+import { saidBy } from "./said";
 import { takenTogether } from "./taken-together";
 import type { Verdict } from "./verdict";
 import { verdictOf } from "./verdict-of";
@@ -41,7 +42,7 @@ export function assessPairBy(
     return rule.way === "mutual" ? [there] : [there, judge([second, first])];
   });
   const subjects = [first, second];
-  return verdictOf(subjects, takenTogether(subjects, judgements, by), by);
+  return verdictOf(subjects, takenTogether(subjects, [saidBy(judgements)], by), by);
 }
 
 /** What to judge pairs with, or an {@link InvalidInputError} where none of the rules is about pairs. */

@@ -3,7 +3,7 @@ import type { Plan } from "../plan";
 import { checkedPlan } from "../plan/inner";
 import { type AssessWith, assessWith, type ThresholdOptions } from "./assess-options";
 import type { Rule } from "./engine/rule/rule";
-import { judgedPlan, judgementsOf } from "./judged-plan";
+import { judgedPlan } from "./judged-plan";
 import { takenTogether } from "./taken-together";
 import type { Verdict } from "./verdict";
 import { verdictOf } from "./verdict-of";
@@ -28,9 +28,8 @@ import { verdictOf } from "./verdict-of";
  */
 export function assessPlanBy(rules: readonly Rule[], plan: Plan, options: ThresholdOptions = {}): Verdict {
   const by = planRulesOf(rules, options);
-  const judged = judgedPlan(checkedPlan(plan), by);
-  const { subjects } = judged;
-  return verdictOf(subjects, takenTogether(subjects, judgementsOf(judged), by), by);
+  const { subjects, said } = judgedPlan(checkedPlan(plan), by);
+  return verdictOf(subjects, takenTogether(subjects, said, by), by);
 }
 
 /** The rules and numbers by which a plan is judged. */

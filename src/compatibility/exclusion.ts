@@ -2,24 +2,26 @@ import { clashes, excludeEachOther } from "./clashes";
 import type { AskingWorld, Judgement } from "./engine/judgement";
 import type { AimedCondition } from "./engine/rule/finding";
 import { canBeOne } from "./engine/worlds";
+import type { Said } from "./said";
 
 /**
  * Whether conditions that judgements ask for exclude each other in some world: of one judgement, or of two in worlds that
  * can be parts of one.
  */
-export function mayExclude(judgements: readonly Judgement[]): boolean {
-  return someOrTwo(inDispute(judgements), ({ certain, further }) => [...certain, ...further], some);
+export function mayExclude(said: readonly Said[]): boolean {
+  return someOrTwo(inDispute(said), ({ certain, further }) => [...certain, ...further], some);
 }
 
 /** Whether conditions exclude each other whatever is true: where one judgement, or two, ask for them in every world. */
-export function mustExclude(judgements: readonly Judgement[]): boolean {
-  return someOrTwo(inDispute(judgements), ({ certain }) => certain, every);
+export function mustExclude(said: readonly Said[]): boolean {
+  return someOrTwo(inDispute(said), ({ certain }) => certain, every);
 }
 
 /** What is asked about the facts in dispute; what is asked whatever is true stands together. */
-function inDispute(judgements: readonly Judgement[]): readonly Asking[] {
-  const facts = factsInDispute(judgements);
+function inDispute(said: readonly Said[]): readonly Disputed[] {
+  const facts = factsInDispute(said);
   if (facts.size === 0) return [];
+  const judgements = said.flatMap((each) => each.judgements);
   const settled = judgements.filter(isSettled).flatMap(({ worlds }) => askingAbout(worlds, facts));
   const together = { choices: [], asks: distinct(settled.flatMap(({ asks }) => asks)) };
   const others = judgements.filter((judgement) => !isSettled(judgement));
@@ -35,7 +37,8 @@ function inDispute(judgements: readonly Judgement[]): readonly Asking[] {
 /** Whether a judgement asks for the same whatever is true. */
 const isSettled = ({ worlds, mayAsk }: Judgement) => worlds.length === 1 && mayAsk.length === 0;
 
-type Asking = Readonly<Record<"certain" | "further", readonly AskingWorld[]>>;
+/** What a judgement asks for about facts in dispute: in its worlds, and what else it may. */
+type Disputed = Readonly<Record<"certain" | "further", readonly AskingWorld[]>>;
 type Judge = (worlds: readonly AskingWorld[], excluded: (world: AskingWorld) => boolean) => boolean;
 
 const some: Judge = (worlds, excluded) => worlds.some(excluded);
@@ -43,11 +46,11 @@ const every: Judge = (worlds, excluded) => worlds.length > 0 && worlds.every(exc
 
 /** Whether conditions exclude each other in some or in every world of one judgement or of two. */
 function someOrTwo(
-  asking: readonly Asking[],
-  worldsOf: (asking: Asking) => readonly AskingWorld[],
+  dispute: readonly Disputed[],
+  worldsOf: (disputed: Disputed) => readonly AskingWorld[],
   judge: Judge,
 ): boolean {
-  const all = asking.map(worldsOf);
+  const all = dispute.map(worldsOf);
   return all.some(
     (worlds, index) =>
       judge(worlds, ({ asks }) => exclude(asks)) ||
@@ -63,13 +66,12 @@ function someOrTwo(
 }
 
 /** The facts on which conditions exclude each other, if all that may be asked were asked at once. */
-function factsInDispute(judgements: readonly Judgement[]): ReadonlySet<string> {
-  const asked = judgements.flatMap(({ worlds, mayAsk }) => [
-    ...worlds.flatMap(({ asks }) => asks),
-    ...mayAsk,
-  ]);
-  return new Set(clashesOf(asked).flatMap((clash) => clash.flat().map(({ condition }) => factOf(condition))));
-}
+const factsInDispute = (said: readonly Said[]): ReadonlySet<string> =>
+  new Set(
+    clashesOf(said.flatMap(({ asked }) => asked)).flatMap((clash) =>
+      clash.flat().map(({ condition }) => factOf(condition)),
+    ),
+  );
 
 /** What is asked for about some facts, in each world. */
 const askingAbout = (worlds: readonly AskingWorld[], facts: ReadonlySet<string>): readonly AskingWorld[] =>
@@ -77,11 +79,12 @@ const askingAbout = (worlds: readonly AskingWorld[], facts: ReadonlySet<string>)
 
 const isAbout = (facts: ReadonlySet<string>) => (asked: AimedCondition) => facts.has(factOf(asked));
 
+/** Conditions, each once. */
 const distinct = (asks: readonly AimedCondition[]): readonly AimedCondition[] => [
   ...new Map(asks.map((asked) => [JSON.stringify([asked.on, asked.of, asked.wanted]), asked])).values(),
 ];
 
-const asksAnything = ({ certain, further }: Asking) =>
+const asksAnything = ({ certain, further }: Disputed) =>
   further.length > 0 || certain.some(({ asks }) => asks.length > 0);
 
 const factOf = ({ on, of }: AimedCondition) => `${on} ${of}`;

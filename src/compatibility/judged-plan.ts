@@ -3,24 +3,26 @@ import { type CheckedParty, type CheckedPlan, changedFacts, isSameParty, meetsAl
 import type { AssessWith } from "./assess-options";
 import { pairJudge } from "./engine/judge-pair";
 import { planJudge } from "./engine/judge-plan";
-import { type Judgement, silent } from "./engine/judgement";
+import type { Judgement } from "./engine/judgement";
 import { isPairRule, type PlanRule, type Rule } from "./engine/rule/rule";
 import type { PlanSubjects } from "./engine/standing";
 import { type Subject, subjectOf } from "./engine/subject";
 import type { ReadTrait } from "./engine/worlds";
+import { type Said, saidBy } from "./said";
 import type { ThresholdValues } from "./threshold-values";
 
 /** A plan with what every rule says of it. */
 export interface JudgedPlan extends PlanSubjects {
   /** By rule. */
   readonly rules: readonly JudgedRule[];
+  /** What each of them says. */
+  readonly said: readonly Said[];
 }
 
 /** What a rule says of a plan. */
 interface JudgedRule {
   readonly cases: readonly JudgedCase[];
-  /** The judgements that say anything. */
-  readonly said: readonly Judgement[];
+  readonly said: Said;
   /** What the conditions are about to which it held the plan. */
   readonly heldTo: ReadonlySet<string>;
   /** What it says of some groups. */
@@ -56,9 +58,9 @@ export function judgedPlan(plan: CheckedPlan, by: AssessWith, before?: JudgedPla
     const isHeldToOthers = [...known.heldTo].some((fact) => changed.has(fact));
     const stands = (one: JudgedCase) => !isHeldToOthers || isAsBefore(one);
     if (subjects === before.subjects)
-      return isHeldToOthers
-        ? judgedRule(known.cases.map((one) => (stands(one) ? one : judged(one.sides))))
-        : known;
+      return known.cases.every(stands)
+        ? known
+        : judgedRule(known.cases.map((one) => (stands(one) ? one : judged(one.sides))));
     return judgedRule(
       sidesOf(rule, subjects).map((sides) => {
         const one = known.of(sides);
@@ -66,17 +68,13 @@ export function judgedPlan(plan: CheckedPlan, by: AssessWith, before?: JudgedPla
       }),
     );
   });
-  return { ...given, rules };
+  return { ...given, rules, said: rules.map(({ said }) => said) };
 }
 
-/** All that the rules say; those that say nothing are left out. */
-export const judgementsOf = ({ rules }: JudgedPlan): readonly Judgement[] =>
-  rules.flatMap(({ said }) => said);
-
 function judgedRule(cases: readonly JudgedCase[]): JudgedRule {
-  const said = cases.flatMap(({ judgements }) => judgements).filter((judgement) => judgement !== silent);
+  const said = saidBy(cases.flatMap(({ judgements }) => judgements));
   const heldTo = new Set<string>();
-  for (const { hangsOn } of said) for (const { on } of hangsOn) heldTo.add(on);
+  for (const { hangsOn } of said.judgements) for (const { on } of hangsOn) heldTo.add(on);
   let find: JudgedRule["of"] | undefined;
   const of: JudgedRule["of"] = (sides) => {
     find ??= finder(cases);

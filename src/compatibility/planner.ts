@@ -1,10 +1,10 @@
 import { frozen } from "../frozen";
 import type { Plan } from "../plan";
-import { checkedPlan } from "../plan/inner";
+import { measuredPlan, refuseUnsound } from "../plan/inner";
 import type { AssessOptions, AssessWith } from "./assess-options";
 import { usualRules } from "./assess-plan";
 import { planRulesOf } from "./assess-plan-by";
-import { type JudgedPlan, judgedPlan, judgementsOf } from "./judged-plan";
+import { type JudgedPlan, judgedPlan } from "./judged-plan";
 import { type PlanChange, withChange } from "./plan-change";
 import { type Together, takenTogether } from "./taken-together";
 import type { Outcome, Verdict } from "./verdict";
@@ -53,9 +53,12 @@ export function planner(plan: Plan, options: AssessOptions = {}): Planner {
   return plannerOf(ownCopy(plan), planRulesOf(usualRules(options), options));
 }
 
-/** @param knownBefore - What is known of a plan from which this one came. */
+/**
+ * @param plan - An own copy.
+ * @param knownBefore - What is known of a plan from which this one came.
+ */
 function plannerOf(plan: Plan, by: AssessWith, knownBefore?: () => JudgedPlan | undefined): Planner {
-  const checked = checkedPlan(plan);
+  const checked = measuredPlan(plan);
   let before = knownBefore;
   let judged: JudgedPlan | undefined;
   let together: Together | undefined;
@@ -66,7 +69,7 @@ function plannerOf(plan: Plan, by: AssessWith, knownBefore?: () => JudgedPlan | 
     return judged;
   };
   const weigh = () => {
-    together ??= takenTogether(judge().subjects, judgementsOf(judge()), by);
+    together ??= takenTogether(judge().subjects, judge().said, by);
     return together;
   };
   return Object.freeze({
@@ -86,9 +89,9 @@ function plannerOf(plan: Plan, by: AssessWith, knownBefore?: () => JudgedPlan | 
   });
 }
 
-/** A plan that nobody else can change; its profiles are those given. */
+/** A plan that nobody else can change, with which nothing is wrong; its profiles are those given. */
 function ownCopy(plan: Plan): Plan {
-  checkedPlan(plan);
+  refuseUnsound(plan);
   const { groups, ...tank } = plan;
   const own: Omit<Plan, "groups"> = frozen(JSON.parse(JSON.stringify(tank)));
   return Object.freeze({ ...own, groups: Object.freeze(groups.map((group) => Object.freeze({ ...group }))) });

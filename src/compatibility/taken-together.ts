@@ -1,11 +1,12 @@
 import { weakestBasis } from "../species/inner";
 import type { AssessWith } from "./assess-options";
 import { type Clash, clashes } from "./clashes";
-import { type Judgement, silent } from "./engine/judgement";
+import type { Judgement } from "./engine/judgement";
 import type { AnyFinding } from "./engine/rule/finding";
 import { gravity } from "./engine/rule/weight";
 import type { Subject } from "./engine/subject";
 import { mayExclude, mustExclude } from "./exclusion";
+import { greatest, type Said } from "./said";
 import type { Outcome, Verdict } from "./verdict";
 
 /** What all judgements come to. */
@@ -23,32 +24,30 @@ export interface Together {
 
 const outcomes = ["suitable", "conditional", "unsuitable"] as const;
 
-/** Takes the judgements of all rules together. */
+/** Takes together what all rules say. */
 export function takenTogether(
   subjects: readonly Subject[],
-  all: readonly Judgement[],
+  said: readonly Said[],
   { rules }: Pick<AssessWith, "rules">,
 ): Together {
-  const judgements = all.filter((judgement) => judgement !== silent);
-  const judged = judgements.flatMap((judgement) => judgement.findings);
-  const met = judgements.flatMap((judgement) => judgement.met);
-  const blocked = judged.some(({ weight }) => weight === "blocking");
+  const judged = said.flatMap(({ findings }) => findings);
+  const met = said.flatMap((each) => each.met);
+  const found = greatest(said, ({ adopted }) => adopted);
   const mutual = new Set(rules.filter(({ way }) => way === "mutual").map(({ id }) => id));
-  const excluding = blocked
-    ? []
-    : clashes([...judged, ...met.filter(mayBeLost)].filter(isRestricting))
-        .filter((clash) => clash.flat().some((finding) => !met.includes(finding)))
-        .flatMap((clash) => exclusionFindings(clash, mutual))
-        .map((finding) => (restsOnStandIn(finding, subjects) ? asUncertain(finding) : finding));
-  const best = greatest(judgements, (judgement) => judgement.least);
-  const worst = greatest(judgements, (judgement) => judgement.greatest);
-  const isOutOfReach = best === gravity.blocking || mustExclude(judgements);
-  const mayFail =
-    worst === gravity.blocking || excluding.length > 0 || isOutOfReach || mayExclude(judgements);
-  const adopted = Math.max(greatest(judged, gravityOf), greatest(excluding, gravityOf));
+  const excluding =
+    found === gravity.blocking
+      ? []
+      : clashes([...judged, ...met.filter(mayBeLost)].filter(isRestricting))
+          .filter((clash) => clash.flat().some((finding) => !met.includes(finding)))
+          .flatMap((clash) => exclusionFindings(clash, mutual))
+          .map((finding) => (restsOnStandIn(finding, subjects) ? asUncertain(finding) : finding));
+  const best = greatest(said, ({ least }) => least);
+  const worst = greatest(said, (each) => each.greatest);
+  const isOutOfReach = best === gravity.blocking || mustExclude(said);
+  const mayFail = worst === gravity.blocking || excluding.length > 0 || isOutOfReach || mayExclude(said);
+  const adopted = Math.max(found, greatest(excluding, gravityOf));
   const isOpen = excluding.some(({ weight }) => weight === "advisory");
-  const undetermined =
-    adopted < gravity.blocking && (isOpen || judgements.some((judgement) => judgement.undetermined));
+  const undetermined = adopted < gravity.blocking && (isOpen || said.some((each) => each.undetermined));
   return {
     outcome: undetermined ? "undetermined" : outcomeOf(adopted),
     bounds: {
@@ -58,7 +57,7 @@ export function takenTogether(
     judged,
     excluding,
     met,
-    judgements,
+    judgements: said.flatMap(({ judgements }) => judgements),
   };
 }
 
@@ -142,6 +141,3 @@ const asUncertain = (finding: AnyFinding): AnyFinding => ({
 const gravityOf = ({ weight }: AnyFinding) => gravity[weight];
 
 const outcomeOf = (grade: number) => outcomes[grade] ?? "unsuitable";
-
-const greatest = <Item>(items: readonly Item[], of: (item: Item) => number) =>
-  items.reduce((most, item) => Math.max(most, of(item)), 0);

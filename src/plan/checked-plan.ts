@@ -51,8 +51,18 @@ function partyProblems(party: Party, name: string): readonly Problem[] {
  * @throws InvalidInputError with everything that is wrong with it.
  */
 export function checkedPlan(plan: Plan): CheckedPlan {
+  refuseUnsound(plan);
+  return measuredPlan(plan);
+}
+
+/** @throws InvalidInputError with everything that is wrong with a plan. */
+export function refuseUnsound(plan: Plan): void {
   const problems = planProblems(plan);
   if (problems.length > 0) throw new InvalidInputError(problems);
+}
+
+/** A plan of which is known that nothing is wrong with it, measured. */
+export function measuredPlan(plan: Plan): CheckedPlan {
   const { tank, water = {}, groups, offerings, jurisdiction } = plan;
   const { height } = tank;
   return {

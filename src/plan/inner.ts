@@ -1,6 +1,6 @@
 /** What the floors above read of a checked plan; no part of the public surface. */
 export { changedFacts, meetsAlike } from "./changed-facts";
-export { type CheckedPlan, checkedPair, checkedPlan } from "./checked-plan";
+export { type CheckedPlan, checkedPair, checkedPlan, measuredPlan, refuseUnsound } from "./checked-plan";
 export { adoptedTraits, conditionProblems, holds, jointCondition } from "./condition";
 export { factUnits } from "./fact-units";
 export { kinOf, mayHave } from "./kin";

@@ -69,7 +69,8 @@ function sideOf(rule: Rule, role: PartyRole): Side {
     declare readonly [source]: Source;
 
     constructor(party: Animals, from: Source) {
-      Object.assign(this, { party, [source]: from });
+      this.party = party;
+      this[source] = from;
     }
   }
   for (const list of ["uses", "tells", "needs"] as const) {

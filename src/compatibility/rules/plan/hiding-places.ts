@@ -1,8 +1,10 @@
+import type { TraitValue } from "../../../species";
 import { claimsOf } from "../../animals/territories";
 import { wantedBy, wantedKin } from "../../animals/wanted";
 import { ownRule } from "../../engine/rule/own-rule";
 import type { SeenParty } from "../../engine/rule/rule";
 
+type HideKind = TraitValue<"space.hides">[number]["anyOf"][number];
 type Hider = SeenParty<"space.hides", (typeof wantedBy)[number]>;
 
 /** Who uses the same kinds of hiding places needs its own beside the others'; those that lie together share one. */
@@ -15,31 +17,35 @@ export const hidingPlaces = /* @__PURE__ */ ownRule({
   mayAdd: wantedBy,
   mayYield: ["restricting"],
   measures: { kinds: ["hide"], needed: "count" },
-  judge: ({ groups }) =>
-    groups.flatMap((own, about) => {
-      const kinds = kindsOf(own);
-      if (kinds.length === 0) return [];
-      const needed = needsOf(groups.filter((other) => kindsOf(other).some((kind) => kinds.includes(kind))));
+  judge: ({ groups }) => {
+    const hiders = groups.map(hiderOf);
+    return hiders.flatMap(({ kinds }, about) => {
+      const beside = hiders.filter((other) => other.kinds.some((kind) => kinds.includes(kind)));
+      const needed = needOfAll(beside);
+      if (needed === 0) return [];
       const condition = { on: "tank.hides", of: "from", wanted: { min: needed } } as const;
-      return needed === 0
-        ? []
-        : [
-            {
-              about,
-              weight: "restricting" as const,
-              measures: { kinds, needed },
-              watchFor: "hiding" as const,
-              condition,
-            },
-          ];
-    }),
+      const measures = { kinds, needed };
+      return [{ about, weight: "restricting" as const, measures, watchFor: "hiding" as const, condition }];
+    });
+  },
 });
 
-const kindsOf = ({ "space.hides": hides }: Hider) => [...new Set(hides.flatMap(({ anyOf }) => anyOf))];
+/** A group, the kinds of places of which it uses any, and how many it needs. */
+interface Hiding {
+  readonly id: string;
+  readonly kinds: readonly HideKind[];
+  readonly need: number;
+}
+
+function hiderOf(group: Hider): Hiding {
+  const { id } = group.party;
+  const kinds = [...new Set(group["space.hides"].flatMap(({ anyOf }) => anyOf))];
+  return { id, kinds, need: kinds.length > 0 ? needOf(group) : 0 };
+}
 
 /** How many places these need; the groups of one species together. */
-function needsOf(groups: readonly Hider[]): number {
-  const ofSpecies = new Map(groups.map((group) => [group.party.id, needOf(group)]));
+function needOfAll(hiders: readonly Hiding[]): number {
+  const ofSpecies = new Map(hiders.map(({ id, need }) => [id, need]));
   return [...ofSpecies.values()].reduce((sum, need) => sum + need, 0);
 }
 

@@ -41,11 +41,17 @@ export const zones = /* @__PURE__ */ ownRule({
   measures: { zone: "zone", needed: "cm2", planned: "cm2" },
   judge: ({ groups, plan, thresholds }) => {
     const areas = groups.map(areasOf);
-    return groups.flatMap((own, about) =>
-      (areas[about] ?? []).flatMap((zone) => {
+    const neededIn = new Map(
+      [...new Set(areas.flat())].flatMap((zone) => {
         const there = groups.filter((_, index) => areas[index]?.includes(zone));
-        if (there.every(({ party }) => party.id === own.party.id)) return [];
-        const needed = Math.round(together(floorsOf(there), thresholds.besideOthers));
+        const isShared = there.some(({ party }) => party.id !== there[0]?.party.id);
+        return isShared ? [[zone, Math.round(together(floorsOf(there), thresholds.besideOthers))]] : [];
+      }),
+    );
+    return areas.flatMap((own, about) =>
+      own.flatMap((zone) => {
+        const needed = neededIn.get(zone);
+        if (needed === undefined) return [];
         const planned = plan["tank.footprint"];
         const measures = { zone, needed, planned };
         const condition = { on: "tank.footprint", wanted: { min: needed } } as const;
