@@ -6,6 +6,7 @@ import * as ranges from "../src/ranges";
 import * as tank from "../src/tank";
 import * as units from "../src/units";
 import * as water from "../src/water";
+import { runs } from "./runs";
 
 type AnyFunction = (...args: readonly unknown[]) => unknown;
 
@@ -191,7 +192,7 @@ describe.each(functions)("%s", (name, call) => {
   test("answers with finite numbers, or refuses, whatever it is given", () => {
     fc.assert(
       fc.property(fc.array(hostile, { maxLength: 4 }), (args) => expectAnswerOrRefusal(call, args)),
-      { numRuns: 300 },
+      { numRuns: runs(300) },
     );
   });
 
@@ -205,7 +206,7 @@ describe.each(functions)("%s", (name, call) => {
         const mistaken = args.map((arg, at) => (at === index ? withInstead(arg, path, instead) : arg));
         expectAnswerOrRefusal(call, mistaken);
       }),
-      { numRuns: 1_000 },
+      { numRuns: runs(1_000) },
     );
   });
 });

@@ -42,13 +42,23 @@ export default defineConfig({
     // Property tests and runs of the tools take seconds on a busy machine.
     testTimeout: 120_000,
     maxWorkers: "100%",
+    // These mock nothing and change nothing, so that they may share what they import.
+    isolate: false,
+    setupFiles: ["tests/seed.ts"],
+    provide: { seed: 1, depth: 1 },
     experimental: { fsModuleCache: true, fsModuleCachePath: ".cache/vitest" },
     projects: [
+      // One after the other: workers are shared among files of one project alone.
       {
-        extends: true, // These mock nothing and change nothing, so that they may share what they import.
-        test: { name: "quick", include: ["tests/**/*.test.ts"], exclude: thorough, isolate: false },
+        extends: true,
+        test: {
+          name: "quick",
+          include: ["tests/**/*.test.ts"],
+          exclude: thorough,
+          sequence: { groupOrder: 0 },
+        },
       },
-      { extends: true, test: { name: "thorough", include: thorough } },
+      { extends: true, test: { name: "thorough", include: thorough, sequence: { groupOrder: 1 } } },
     ],
     coverage: {
       provider: "v8",

@@ -1,7 +1,6 @@
-import { describe, expect, test, vi } from "vitest";
+import { describe, expect, test } from "vitest";
 import { allSpecies, findSpecies } from "../../src/catalog";
 import { InvalidInputError } from "../../src/errors";
-import type { SpeciesProfile } from "../../src/species";
 
 const idsOf = (name: string) => findSpecies(name).map(({ id, form }) => (form ? `${id}, ${form}` : id));
 const ways = (name: string) => [
@@ -86,33 +85,4 @@ test.each([
   "%",
 ])("%o is nobody's name", (name) => {
   expect(findSpecies(name)).toStrictEqual([]);
-});
-
-describe("of several that bear a name", () => {
-  const named = (id: string, name: string, more: Partial<SpeciesProfile["taxonomy"]> = {}, own = {}) => ({
-    id,
-    taxonomy: { name, authority: "", family: "", order: "", kind: "fish", ...more },
-    names: {},
-    ...own,
-  });
-
-  test("the accepted name comes first, then a synonym, a vernacular name, a form", async () => {
-    vi.resetModules();
-    vi.doMock("../../src/catalog/all-species", () => ({
-      allSpecies: [
-        named("a-form", "A form", {}, { forms: { blue: { names: { en: ["Beta gamma"] } } } }),
-        named("a-vernacular", "A vernacular", {}, { names: { de: ["BETA-GAMMA"], en: ["beta gamma"] } }),
-        named("a-synonym", "A synonym", { synonyms: ["Beta gamma"] }, { names: { en: ["beta gamma"] } }),
-        named("beta-gamma", "Beta gamma"),
-      ],
-    }));
-    const mocked = await import("../../src/catalog/find-species");
-    vi.doUnmock("../../src/catalog/all-species");
-    expect(mocked.findSpecies("beta gamma").map(({ id }) => id)).toStrictEqual([
-      "beta-gamma",
-      "a-synonym",
-      "a-vernacular",
-      "a-form",
-    ]);
-  });
 });

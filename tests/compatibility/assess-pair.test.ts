@@ -15,6 +15,7 @@ import { version } from "../../package.json";
 import { assessPair, type OpenQuestion, pairRules, planRules } from "../../src/compatibility";
 import { dataVersion } from "../../src/evidence";
 import type { SpeciesProfile, TraitValue } from "../../src/species";
+import { runs } from "../runs";
 import { adults, animal } from "./animals";
 import { fish } from "./arbitrary";
 import { deepFrozen } from "./deep-frozen";
@@ -40,7 +41,7 @@ describe("any pair", () => {
       fc.property(party, party, (a, b) => {
         expect(renumbered(assessPair(a, b), [0, 1])).toEqual(renumbered(assessPair(b, a), [1, 0]));
       }),
-      { numRuns: 300 },
+      { numRuns: runs(300) },
     );
   });
 
@@ -51,7 +52,7 @@ describe("any pair", () => {
         expect(JSON.parse(JSON.stringify(verdict))).toStrictEqual(verdict);
         expect(numbersIn(verdict).every(Number.isFinite)).toBe(true);
       }),
-      { numRuns: 300 },
+      { numRuns: runs(300) },
     );
   });
 

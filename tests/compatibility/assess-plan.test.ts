@@ -20,6 +20,7 @@ import {
   type RuleId,
 } from "../../src/compatibility";
 import type { Group, Plan } from "../../src/plan";
+import { runs } from "../runs";
 import { adults, animal } from "./animals";
 import { animals, fish, tanks, waters } from "./arbitrary";
 import { deepFrozen } from "./deep-frozen";
@@ -56,7 +57,7 @@ describe("any plan", () => {
         const verdict = assessPlan({ ...plan, groups });
         expect(renumbered(verdict, order)).toEqual(renumbered(assessPlan(plan), [...order.keys()]));
       }),
-      { numRuns: 200 },
+      { numRuns: runs(200) },
     );
   });
 
@@ -67,7 +68,7 @@ describe("any plan", () => {
         expect(JSON.parse(JSON.stringify(verdict))).toStrictEqual(verdict);
         expect(numbersIn(verdict).every(Number.isFinite)).toBe(true);
       }),
-      { numRuns: 200 },
+      { numRuns: runs(200) },
     );
   });
 
@@ -117,7 +118,7 @@ describe("any plan", () => {
           expect(rank(split.outcome)).toBeGreaterThanOrEqual(rank(whole.outcome));
         }
       }),
-      { numRuns: 300 },
+      { numRuns: runs(300) },
     );
   });
 
@@ -129,7 +130,7 @@ describe("any plan", () => {
         const { bounds } = assessPlan(plan);
         expect(lieWithin(bounds, assessPlan({ ...plan, tank }).bounds)).toBe(true);
       }),
-      { numRuns: 300 },
+      { numRuns: runs(300) },
     );
   });
 });

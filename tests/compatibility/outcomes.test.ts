@@ -2,6 +2,7 @@ import fc from "fast-check";
 import { describe, expect, test } from "vitest";
 import { allSpecies, speciesById } from "vivary/catalog";
 import { assessPair, defineRule, outcomes, pairRules } from "../../src/compatibility";
+import { runs, someOf } from "../runs";
 import { fish } from "./arbitrary";
 import { profileOf } from "./worlds";
 
@@ -15,7 +16,7 @@ describe("the outcomes of many pairs", () => {
         const [a, b] = [allSpecies[i], allSpecies[j]];
         expect(ofCatalog.outcome(i, j)).toBe(a && b && assessPair({ species: a }, { species: b }).outcome);
       }),
-      { numRuns: 600 },
+      { numRuns: runs(200) },
     );
   });
 
@@ -24,12 +25,14 @@ describe("the outcomes of many pairs", () => {
       fc.property(fish("a").map(profileOf), fish("b").map(profileOf), (a, b) => {
         expect(outcomes([a, b]).outcome(0, 1)).toBe(assessPair({ species: a }, { species: b }).outcome);
       }),
-      { numRuns: 400 },
+      { numRuns: runs(100) },
     );
   });
 
   test("know every answer there is", () => {
-    const all = allSpecies.flatMap((_, i) => allSpecies.map((_, j) => ofCatalog.outcome(i, j)));
+    const all = allSpecies.flatMap((_, i) =>
+      someOf([...allSpecies.keys()], 20, i).map((j) => ofCatalog.outcome(i, j)),
+    );
     expect(new Set(all)).toEqual(new Set(["suitable", "conditional", "unsuitable", "undetermined"]));
   }, 60_000);
 

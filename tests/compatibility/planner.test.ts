@@ -8,6 +8,7 @@ import { assessPlan, defineRule, type PlanChange, type Planner, planner } from "
 import { InvalidInputError } from "../../src/errors";
 import type { Plan } from "../../src/plan";
 import type { SpeciesProfile } from "../../src/species";
+import { runs } from "../runs";
 import { animal } from "./animals";
 import { animals, fish, tanks, waters } from "./arbitrary";
 import { profileOf } from "./worlds";
@@ -78,7 +79,7 @@ describe("a planner, after any changes", () => {
         expect(current.outcome).toBe(verdict.outcome);
         expect(JSON.stringify(current.verdict)).toBe(JSON.stringify(verdict));
       }),
-      { numRuns: 150 },
+      { numRuns: runs(50) },
     );
   }, 120_000);
 });

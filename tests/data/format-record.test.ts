@@ -3,6 +3,7 @@ import fc from "fast-check";
 import { describe, expect, test } from "vitest";
 import { formatRecord } from "../../data/format-record";
 import { jsonSchemas } from "../../src/schema";
+import { runs } from "../runs";
 import { mutants } from "../species/mutants";
 import { files } from "../species/records";
 
@@ -88,6 +89,6 @@ test("whatever the record, nothing is lost and a second time changes nothing", (
       expect(isDeepStrictEqual(JSON.parse(text), JSON.parse(JSON.stringify(mutant)))).toBe(true);
       expect(format(JSON.parse(text))).toBe(text);
     }),
-    { numRuns: 200 },
+    { numRuns: runs(200) },
   );
 });

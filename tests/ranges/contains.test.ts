@@ -2,6 +2,7 @@ import fc from "fast-check";
 import { expect, test } from "vitest";
 import { InvalidInputError } from "../../src/errors";
 import { contains, overlap } from "../../src/ranges";
+import { runs } from "../runs";
 import { partialRanges } from "./arbitrary";
 
 test("both ends belong to the range", () => {
@@ -35,7 +36,7 @@ test("a range lies within another if and only if it is all they share", () => {
       const shared = overlap(outer, inner);
       expect(contains(outer, inner)).toBe(JSON.stringify(shared) === JSON.stringify(inner));
     }),
-    { numRuns: 1_000 },
+    { numRuns: runs(1_000) },
   );
 });
 

@@ -1,6 +1,7 @@
 import fc from "fast-check";
 import { expect, test } from "vitest";
 import { contains, gap } from "../../src/ranges";
+import { runs } from "../runs";
 import { ends, partialRanges } from "./arbitrary";
 
 test("the gap runs from the lower range to the higher", () => {
@@ -35,6 +36,6 @@ test("each range holds one end of the gap, and neither holds what lies inside", 
         expect(contains(a, number) || contains(b, number)).toBe(false);
       }
     }),
-    { numRuns: 1_000 },
+    { numRuns: runs(1_000) },
   );
 });

@@ -2,6 +2,7 @@ import fc from "fast-check";
 import { expect, test } from "vitest";
 import { InvalidInputError } from "../../src/errors";
 import { gap, limitingPair, overlap } from "../../src/ranges";
+import { runs } from "../runs";
 import { partialRanges } from "./arbitrary";
 
 const ranges = [
@@ -88,6 +89,6 @@ test("the pair alone shares, or misses, what all share or miss", () => {
       expect(pair.gap).toStrictEqual(gap(a, b));
       expect(pair.gap === undefined).toBe(pair.shared !== undefined);
     }),
-    { numRuns: 1_000 },
+    { numRuns: runs(1_000) },
   );
 });

@@ -12,6 +12,7 @@ import {
   simpson,
   sorensen,
 } from "../../src/ranges";
+import { runs } from "../runs";
 import { partialRanges, ranges, roughRanges, wideRanges } from "./arbitrary";
 
 const symmetric = { jaccard, sorensen, simpson, schoener, pianka };
@@ -25,7 +26,7 @@ describe.each(Object.entries(measures))("%s", (_, measure) => {
         expect(value).toBeGreaterThanOrEqual(0);
         expect(value).toBeLessThanOrEqual(1);
       }),
-      { numRuns: 2_000 },
+      { numRuns: runs(2_000) },
     );
   });
 
@@ -44,7 +45,7 @@ describe.each(Object.entries(measures))("%s", (_, measure) => {
         const apart = gap(a, b) !== undefined || a.max === b.min || b.max === a.min;
         expect(measure(a, b) === 0).toBe(apart);
       }),
-      { numRuns: 1_000 },
+      { numRuns: runs(1_000) },
     );
   });
 
@@ -108,7 +109,7 @@ test("containment is 1 exactly where one range contains the other", () => {
     fc.property(wideRanges, wideRanges, (a, b) => {
       expect(containment(a, b) === 1).toBe(contains(b, a));
     }),
-    { numRuns: 1_000 },
+    { numRuns: runs(1_000) },
   );
 });
 
@@ -122,7 +123,7 @@ test("jaccard ≤ schoener ≤ pianka ≤ simpson", () => {
       expect(second).toBeLessThanOrEqual(third + 1e-15);
       expect(third).toBeLessThanOrEqual(fourth + 1e-15);
     }),
-    { numRuns: 1_000 },
+    { numRuns: runs(1_000) },
   );
 });
 

@@ -2,6 +2,7 @@ import fc from "fast-check";
 import { expect, test } from "vitest";
 import { InvalidInputError } from "../../src/errors";
 import { contains, gap, overlap } from "../../src/ranges";
+import { runs } from "../runs";
 import { ends, partialRanges, ranges } from "./arbitrary";
 
 test("two ranges share what lies in both", () => {
@@ -47,7 +48,7 @@ test("a number lies in the overlap if and only if it lies in every range", () =>
       const inAll = [a, b, c].every((range) => contains(range, number));
       expect(shared !== undefined && contains(shared, number)).toBe(inAll);
     }),
-    { numRuns: 1_000 },
+    { numRuns: runs(1_000) },
   );
 });
 
@@ -87,7 +88,7 @@ test("there is an overlap or a gap, never both, never neither", () => {
     fc.property(partialRanges, partialRanges, (a, b) => {
       expect(overlap(a, b) === undefined).toBe(gap(a, b) !== undefined);
     }),
-    { numRuns: 1_000 },
+    { numRuns: runs(1_000) },
   );
 });
 

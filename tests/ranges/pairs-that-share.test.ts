@@ -2,6 +2,7 @@ import fc from "fast-check";
 import { expect, test } from "vitest";
 import { InvalidInputError } from "../../src/errors";
 import { overlap, type PartialRange, pairsThatShare, rangeColumns } from "../../src/ranges";
+import { runs } from "../runs";
 import { partialRanges } from "./arbitrary";
 
 const columnsOf = (ranges: readonly PartialRange[]) =>
@@ -27,7 +28,7 @@ test("the sweep finds the pairs that trying each with each finds, and what they 
     fc.property(fc.array(partialRanges, { maxLength: 40 }), (ranges) => {
       expect([...pairsThatShare(columnsOf(ranges))].sort(inOrder)).toStrictEqual(byTrial(ranges));
     }),
-    { numRuns: 500 },
+    { numRuns: runs(500) },
   );
 });
 

@@ -1,6 +1,7 @@
 import fc from "fast-check";
 import { describe, expect, test } from "vitest";
 import { type Block, escaped, markdown, plainText } from "../../src/report/layout";
+import { runs } from "../runs";
 import { hostileTexts } from "./hostile";
 
 const blocks: readonly Block[] = [
@@ -89,7 +90,7 @@ describe("text in Markdown", () => {
       fc.property(fc.string({ unit, maxLength: 30 }), (text) => {
         expect(escaped(text)).not.toMatch(live);
       }),
-      { numRuns: 2000 },
+      { numRuns: runs(2000) },
     );
   });
 

@@ -4,6 +4,7 @@ import fc from "fast-check";
 import { describe, expect, test } from "vitest";
 import { jsonSchemas, safeParseSpecies, speciesJsonSchema } from "../../src/schema";
 import { type TraitPath, traitPaths, traitTable } from "../../src/species";
+import { runs } from "../runs";
 import { at, type Place, withAt, without } from "../species/json";
 import { mutants } from "../species/mutants";
 import { files } from "../species/records";
@@ -133,7 +134,7 @@ describe("an editor and parseSpecies agree", () => {
       fc.property(mutants, (mutant) => {
         expect(safeParseSpecies(mutant).success && !validate(mutant)).toBe(false);
       }),
-      { numRuns: 300 },
+      { numRuns: runs(300) },
     );
   });
 });

@@ -2,6 +2,7 @@ import fc from "fast-check";
 import { expect, test } from "vitest";
 import { InvalidInputError } from "../../src/errors";
 import { convert, convertDifference, type Unit } from "../../src/units";
+import { runs } from "../runs";
 import { convertiblePairs, everyUnit } from "./every-unit";
 
 /** Of either sign or zero, and far from where doubles lose their digits. */
@@ -34,7 +35,7 @@ test("it is the difference of the converted amounts", () => {
       const largest = Math.max(Math.abs(amounts[0]), Math.abs(amounts[1]), 500);
       expect(Math.abs(difference - (amounts[1] - amounts[0]))).toBeLessThanOrEqual(1e-12 * largest);
     }),
-    { numRuns: 2_000 },
+    { numRuns: runs(2_000) },
   );
 });
 
@@ -46,7 +47,7 @@ test("two differences add up", () => {
       const whole = convertDifference(a + b, from, to);
       expect(Math.abs(whole - (parts[0] + parts[1]))).toBeLessThanOrEqual(1e-12 * scale);
     }),
-    { numRuns: 2_000 },
+    { numRuns: runs(2_000) },
   );
 });
 
@@ -56,7 +57,7 @@ test("there and back returns the difference", () => {
       const back = convertDifference(convertDifference(value, from, to), to, from);
       expect(Math.abs(back - value)).toBeLessThanOrEqual(1e-12 * Math.abs(value));
     }),
-    { numRuns: 2_000 },
+    { numRuns: runs(2_000) },
   );
 });
 

@@ -2,6 +2,7 @@ import fc from "fast-check";
 import { describe, expect, test } from "vitest";
 import { InvalidInputError } from "../../src/errors";
 import { convert, type Unit } from "../../src/units";
+import { runs } from "../runs";
 import { convertiblePairs, everyUnit } from "./every-unit";
 
 /** Of either sign or zero, and far from where doubles lose their digits. */
@@ -73,7 +74,7 @@ describe("for every two units of a measure", () => {
         const back = convert(convert(value, from, to), to, from);
         expect(Math.abs(back - value)).toBeLessThanOrEqual(tolerance(value, from));
       }),
-      { numRuns: 2_000 },
+      { numRuns: runs(2_000) },
     );
   });
 
@@ -91,7 +92,7 @@ describe("for every two units of a measure", () => {
           expect(Math.abs(roundabout - direct)).toBeLessThanOrEqual(2 * tolerance(direct, to));
         },
       ),
-      { numRuns: 2_000 },
+      { numRuns: runs(2_000) },
     );
   });
 
@@ -101,7 +102,7 @@ describe("for every two units of a measure", () => {
         const [low, high] = [Math.min(a, b), Math.max(a, b)];
         expect(convert(low, from, to)).toBeLessThanOrEqual(convert(high, from, to));
       }),
-      { numRuns: 2_000 },
+      { numRuns: runs(2_000) },
     );
   });
 

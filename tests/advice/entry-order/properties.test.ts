@@ -6,6 +6,7 @@ import type { Group, Plan } from "../../../src/plan";
 import { factAt } from "../../../src/species";
 import { adults, type Stated } from "../../compatibility/animals";
 import { planOf } from "../../compatibility/judging";
+import { runs } from "../../runs";
 import { defender, hunter, newcomer, rules, shy } from "./newcomers";
 
 const sorts: readonly Stated[] = [
@@ -85,7 +86,7 @@ test("of all orders of one species after the other it gives one in which fewest 
       expect(early(order)).toBe(Math.min(...possible.map(early)));
       expect(found.map(({ day }) => day)).toEqual(order.map((_, index) => 28 * (index + 1)));
     }),
-    { numRuns: 30 },
+    { numRuns: runs(30) },
   );
   expect(ordered).toBeGreaterThan(5);
 });
@@ -134,6 +135,6 @@ test("more than six species come in steps that are each as good as the whole", (
         expect(inside).toHaveLength(company.length);
       },
     ),
-    { numRuns: 10 },
+    { numRuns: runs(10) },
   );
 });

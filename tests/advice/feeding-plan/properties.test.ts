@@ -3,6 +3,7 @@ import { expect, test } from "vitest";
 import { assessPlan } from "../../../src/compatibility";
 import type { Plan } from "../../../src/plan";
 import type { TraitValue } from "../../../src/species";
+import { runs } from "../../runs";
 import { eater, fed, rules } from "./eaters";
 
 /** What still speaks against how a plan is fed. */
@@ -31,7 +32,7 @@ test("whatever they eat, the rules about food have nothing more to ask", () => {
         for (const index of got) expect(offerings[index]?.reaches).toContain(of);
       }
     }),
-    { numRuns: 60 },
+    { numRuns: runs(60) },
   );
 });
 
@@ -45,6 +46,6 @@ test("no offering can be left out", () => {
         expect(reached.size).toBeLessThan(groups.length);
       }
     }),
-    { numRuns: 60 },
+    { numRuns: runs(60) },
   );
 });

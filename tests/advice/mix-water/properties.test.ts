@@ -2,6 +2,7 @@ import fc from "fast-check";
 import { expect, test } from "vitest";
 import { solve } from "yalps";
 import { mixWater } from "../../../src/advice";
+import { runs } from "../../runs";
 
 const figure = fc.integer({ min: 0, max: 30 });
 const waters = fc.array(fc.record({ generalHardness: figure, carbonateHardness: figure }), {
@@ -58,6 +59,6 @@ test("misses by what a linear programme misses by, and has the first water that 
       expect(mixed.shares[0]).toBeCloseTo(most.result, 4);
       expect(mixed.shares.reduce((sum, share) => sum + share, 0)).toBeCloseTo(1, 9);
     }),
-    { numRuns: 300 },
+    { numRuns: runs(300) },
   );
 });

@@ -15,6 +15,7 @@ import type { PlannedWater } from "../../../src/plan";
 import { factAt, type SpeciesProfile } from "../../../src/species";
 import { unionizedAmmoniaFraction } from "../../../src/water";
 import { planOf } from "../../compatibility/judging";
+import { runs } from "../../runs";
 import { swimmers } from "./waters";
 
 const rules = [
@@ -73,7 +74,7 @@ test("the water that is found is water that assessPlan accepts, to the ends of i
       }
       expect(against(profiles, water).includes("blocking")).toBe(false);
     }),
-    { numRuns: 100 },
+    { numRuns: runs(100) },
   );
 });
 
@@ -88,7 +89,7 @@ test("what is doubtful or no certain conflict is what assessPlan leaves open", (
       else if (found.conflict.isCertain) expect(blocks).toBe(true);
       else expect([blocks, couldBlock]).toEqual([false, true]);
     }),
-    { numRuns: 100 },
+    { numRuns: runs(100) },
   );
 });
 
@@ -116,7 +117,7 @@ test("where none is found, assessPlan accepts no water on a grid", () => {
         expect(isAccepted).toBe(false);
       }
     }),
-    { numRuns: 20 },
+    { numRuns: runs(20) },
   );
 });
 
@@ -166,7 +167,7 @@ test("figure and margin are those of a linear programme", () => {
         expect(found.water[axis]).toBeCloseTo(at ?? 0, 6);
       }
     }),
-    { numRuns: 100 },
+    { numRuns: runs(100) },
   );
 });
 
@@ -204,7 +205,7 @@ test("the largest company is that of trying all, and the earliest of them", () =
       );
       expect(found.largest.setPoint?.water).toEqual("water" in alone ? alone.water : undefined);
     }),
-    { numRuns: 100 },
+    { numRuns: runs(100) },
   );
 });
 
@@ -215,7 +216,7 @@ test("each two that share water, all do", () => {
       const isShared = !setPoint(profiles).conflict;
       expect(isShared).toBe(pairs.every((pair) => !setPoint(pair).conflict));
     }),
-    { numRuns: 100 },
+    { numRuns: runs(100) },
   );
 });
 
@@ -240,6 +241,6 @@ test("with ammonia, the hot end is borne, and no warmer and more alkaline one is
       const [warmest, mostAlkaline] = corner(found);
       expect(nh3(warmest + 1e-3, mostAlkaline + 1e-3)).toBeGreaterThan(0.025);
     }),
-    { numRuns: 100 },
+    { numRuns: runs(100) },
   );
 });

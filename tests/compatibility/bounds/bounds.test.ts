@@ -26,6 +26,7 @@ import {
   traitPaths,
   traitTable,
 } from "../../../src/species";
+import { runs } from "../../runs";
 import { files } from "../../species/records";
 import { animals, tanks, waters } from "../arbitrary";
 import { traitsOf } from "../deciding";
@@ -134,7 +135,7 @@ const spansOver = (worlds: readonly (readonly Judgement[])[]) =>
     Math.max(...worlds.map((world) => world[index]?.greatest ?? 0)),
   ]);
 
-const run = { seed: 20, numRuns: 10 };
+const run = { numRuns: runs(4) };
 
 describe.each(pairRules.map((rule) => [rule.id, rule as PairRule] as const))(
   "what %s says of a pair",
@@ -278,7 +279,7 @@ describe("what sources support of a trait", () => {
 
   test("and where one more source says what is true of another species", () => {
     const disputable = traitPaths.filter((path) => traitTable[path].way !== "all");
-    fc.assert(fc.property(contested(disputable), isWorlds), { ...run, numRuns: 40 });
+    fc.assert(fc.property(contested(disputable), isWorlds), { numRuns: runs(20) });
   });
 });
 
@@ -334,7 +335,7 @@ describe("a trait that nobody knows", () => {
             expect(lieWithin({ atBest: outcome, atWorst: outcome }, bounds), where).toBe(true);
           }
         }),
-        { ...run, numRuns: rules === all ? 12 : Math.ceil(300 / values(paths[0] ?? "water.pH").length) },
+        { numRuns: runs(rules === all ? 4 : Math.ceil(100 / values(paths[0] ?? "water.pH").length)) },
       );
     },
   );

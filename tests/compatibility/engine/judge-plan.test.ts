@@ -3,6 +3,7 @@ import { describe, expect, test } from "vitest";
 import { allSpecies } from "vivary/catalog";
 import { assessPlan, planRules, type Rule } from "../../../src/compatibility";
 import type { Group, Plan } from "../../../src/plan";
+import { runs } from "../../runs";
 import { animal } from "../animals";
 import { animals, fish, tanks, waters } from "../arbitrary";
 import { rank } from "../ranks";
@@ -47,7 +48,7 @@ describe("a group of which nobody knows anything", () => {
           expect(rank(joined.outcome)).toBeGreaterThanOrEqual(rank(alone.outcome));
         expect(joined.findings).toHaveLength(alone.findings.length);
       }),
-      { numRuns: 1500, seed: 7 },
+      { numRuns: runs(300) },
     );
     expect(restricted).toBeGreaterThan(0);
   });

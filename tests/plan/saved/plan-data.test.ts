@@ -6,6 +6,7 @@ import { assessPlan } from "../../../src/compatibility";
 import { InvalidInputError } from "../../../src/errors";
 import { type Plan, parsePlan, planData } from "../../../src/plan";
 import { deepFrozen } from "../../compatibility/deep-frozen";
+import { runs } from "../../runs";
 import { plans } from "../arbitrary";
 
 const base = { shape: "rectangle", length: 100, width: 40 } as const;
@@ -20,7 +21,7 @@ test("a plan that was saved and opened again gets the same verdict, and nothing 
       expect(assessPlan(opened.plan)).toEqual(assessPlan(plan));
       expect(planData(opened.plan)).toEqual(saved);
     }),
-    { numRuns: 150 },
+    { numRuns: runs(150) },
   );
 });
 

@@ -3,6 +3,7 @@ import fc from "fast-check";
 import { describe, expect, test } from "vitest";
 import { speciesById } from "vivary/catalog";
 import { planData, planJsonSchema, safeParsePlan } from "../../../src/plan";
+import { runs } from "../../runs";
 import { plans } from "../arbitrary";
 import { impossible, misshapen, saved } from "./cases";
 
@@ -35,7 +36,7 @@ describe("a service with the schema and safeParsePlan agree", () => {
         validate(planData(plan));
         expect(validate.errors).toBeNull();
       }),
-      { numRuns: 200 },
+      { numRuns: runs(200) },
     );
   });
 
@@ -78,7 +79,7 @@ describe("a service with the schema and safeParsePlan agree", () => {
         if (misshapen) expect(validate(plan)).toBe(false);
         if (!validate(plan)) expect(parsed.success).toBe(false);
       }),
-      { numRuns: 500 },
+      { numRuns: runs(500) },
     );
   });
 });

@@ -3,6 +3,7 @@ import fc from "fast-check";
 import { describe, expect, test } from "vitest";
 import { describeProblem, InvalidInputError, parseSpecies, safeParseSpecies } from "../../../src/schema";
 import { resolve } from "../../../src/species";
+import { runs } from "../../runs";
 import { freeze } from "../../species/freeze";
 import { mutants } from "../../species/mutants";
 import { files, leastRecord } from "../../species/records";
@@ -360,7 +361,7 @@ test("a true record with something changed anywhere either resolves, or is refus
         expect(parsed.problems.map(describeProblem)).not.toStrictEqual([]);
       }
     }),
-    { numRuns: 400 },
+    { numRuns: runs(400) },
   );
   expect(Math.min(count.accepted, count.refused)).toBeGreaterThan(20);
 });

@@ -3,6 +3,7 @@ import { describe, expect, test } from "vitest";
 import { allSpecies } from "../../../src/catalog";
 import { allRecords } from "../../../src/evidence";
 import { resolve, type SpeciesRecord, type Statement, splitPath, traitPaths } from "../../../src/species";
+import { runs } from "../../runs";
 import { recordOf } from "../records";
 
 const trade = "common-practice";
@@ -51,7 +52,7 @@ describe("the order of lines decides nothing", () => {
         const other = withLinesShuffled<SpeciesRecord>(record, seed);
         expect(unordered(resolve(other))).toStrictEqual(unordered(resolve(record)));
       }),
-      { numRuns: 300 },
+      { numRuns: runs(300) },
     );
   });
 

@@ -7,6 +7,7 @@ import type { PartialRange } from "../../../src/ranges";
 import { applyForm, resolve, type SpeciesProfile } from "../../../src/species";
 import { type OverlapAxis, type OverlapMeasure, type OverlapRow, overlapRows } from "../../../src/tables";
 import { partialRanges } from "../../ranges/arbitrary";
+import { runs } from "../../runs";
 
 type Spans = readonly [PartialRange, ...PartialRange[]];
 
@@ -160,7 +161,7 @@ describe("bounds and the span that moves most", () => {
             greatest: values.length > 0 ? expect.closeTo(Math.max(...values), 12) : null,
           });
         }),
-        { numRuns: 100 },
+        { numRuns: runs(100) },
       );
     },
   );
