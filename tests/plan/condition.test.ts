@@ -109,8 +109,8 @@ describe("what is no condition is refused", () => {
   });
 });
 
-describe("isMet and assessPlan agree over some hundred plans", () => {
-  const judged = samplePlans(300).map((sample) => ({ sample, verdict: assessPlan(sample) }));
+describe("isMet and assessPlan agree over many plans", () => {
+  const judged = samplePlans(100).map((sample) => ({ sample, verdict: assessPlan(sample) }));
   const conditionOf = (finding: Finding) =>
     finding.weight === "restricting" ? finding.condition : undefined;
 
@@ -121,7 +121,7 @@ describe("isMet and assessPlan agree over some hundred plans", () => {
         return condition && isMet(condition, sample);
       }),
     );
-    expect(met.length).toBeGreaterThan(1000);
+    expect(met.length).toBeGreaterThan(300);
     expect(new Set(met)).toEqual(new Set([true]));
   });
 

@@ -26,7 +26,7 @@ import {
   traitPaths,
   traitTable,
 } from "../../../src/species";
-import { runs } from "../../runs";
+import { runs, seedOf, someOf } from "../../runs";
 import { files } from "../../species/records";
 import { animals, tanks, waters } from "../arbitrary";
 import { traitsOf } from "../deciding";
@@ -274,7 +274,7 @@ describe("what sources support of a trait", () => {
   };
 
   test("is what it is in the worlds of each record", () => {
-    kinds.forEach(isWorlds);
+    someOf(kinds, 60, seedOf(0)).forEach(isWorlds);
   });
 
   test("and where one more source says what is true of another species", () => {
@@ -335,7 +335,7 @@ describe("a trait that nobody knows", () => {
             expect(lieWithin({ atBest: outcome, atWorst: outcome }, bounds), where).toBe(true);
           }
         }),
-        { numRuns: runs(rules === all ? 4 : Math.ceil(100 / values(paths[0] ?? "water.pH").length)) },
+        { numRuns: runs(rules === all ? 4 : Math.ceil(50 / values(paths[0] ?? "water.pH").length)) },
       );
     },
   );

@@ -9,7 +9,7 @@ import { everyKind, pairVerdicts, planVerdicts } from "../verdicts";
 import { pseudo, unmarked } from "./pseudo";
 
 const some = <Item>(items: readonly Item[], every: number) => items.filter((_, index) => index % every === 0);
-const verdicts: readonly Verdict[] = [...some(pairVerdicts, 10), ...some(planVerdicts, 3)];
+const verdicts: readonly Verdict[] = [...some(pairVerdicts, 5), ...some(planVerdicts, 3)];
 const systems = ["metric", "us", "imperial"] as const;
 
 describe("no word of a report lives outside the language", () => {
