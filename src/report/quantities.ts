@@ -60,10 +60,12 @@ export type WriteQuantity = (figure: Figure | undefined) => string;
 export function quantityWriter(messages: Messages, system: UnitSystem): WriteQuantity {
   const { language, ranges, units, beforeUnit } = messages;
   const ofSystem = unitsOf(system);
-  const written = numberWriter(language);
+  const [usual, fine] = [numberWriter(language, 1), numberWriter(language, 2)];
   return (figure) => {
     if (!figure) return "";
-    const { unit = "", value, by, min, max } = figure;
+    const shown = inFittingUnit(figure);
+    const { unit = "", value, by, min, max } = shown;
+    const written = shown === figure ? usual : fine;
     const [name, change] = shownIn(ofSystem, unit);
     const symbol = name === undefined ? unit : units[name];
     const suffix = symbol && beforeUnit + symbol;
@@ -75,6 +77,17 @@ export function quantityWriter(messages: Messages, system: UnitSystem): WriteQua
     if (max === undefined) return ranges.atLeast(text(min), suffix);
     return text(min) === text(max) ? text(min) + suffix : ranges.between(text(min), text(max), suffix);
   };
+}
+
+/** The floor in cm² from which on floors are told in the larger unit. */
+const largeFloor = 10_000;
+
+/** A floor that is large, in m²; any other figure as it is. */
+function inFittingUnit(figure: Figure): Figure {
+  const { value, min, max, unit } = figure;
+  if (unit !== "cm2" || Math.max(value ?? 0, min ?? 0, max ?? 0) < largeFloor) return figure;
+  const inM2 = (area: number | undefined) => (area === undefined ? undefined : convert(area, "cm2", "m2"));
+  return { value: inM2(value), min: inM2(min), max: inM2(max), unit: "m2" };
 }
 
 /** A unit as a reader has it: its symbol, empty for a pure number, and a figure of the canonical unit in it. */
@@ -98,9 +111,13 @@ function unitsOf(system: UnitSystem): Units {
 const shownIn = (system: Units, unit: string) =>
   (Object.hasOwn(system, unit) ? system[unit] : undefined) ?? ([undefined, same] as const);
 
-/** One decimal below 100, none from there on. */
-function numberWriter(language: string): (value: number) => string {
-  const fine = new Intl.NumberFormat(language, { maximumFractionDigits: 1 });
-  const coarse = new Intl.NumberFormat(language, { maximumFractionDigits: 0 });
-  return (value) => (Math.abs(value) < 100 ? fine : coarse).format(value);
+/** So many decimals below 10, one below 100, none from there on. */
+function numberWriter(language: string, decimals: number): (value: number) => string {
+  const to = (digits: number) => new Intl.NumberFormat(language, { maximumFractionDigits: digits });
+  const [fine, usual, coarse] = [to(decimals), to(1), to(0)];
+  const fitting = (size: number) => {
+    if (size < 10) return fine;
+    return size < 100 ? usual : coarse;
+  };
+  return (value) => fitting(Math.abs(value)).format(value);
 }

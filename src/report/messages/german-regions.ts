@@ -33,7 +33,7 @@ const regions: Readonly<Record<string, string>> = {
   "Chao Phraya basin": "Becken des Chao Phraya",
   "Chao Phraya basin, Thailand": "Becken des Chao Phraya, Thailand",
   "coast from the Cape Fear River, North Carolina, to Veracruz, Mexico":
-    "Küste vom Cape Fear River in Nordcarolina bis Veracruz in Mexiko",
+    "Küste vom Cape Fear in Nordcarolina bis Veracruz in Mexiko",
   "coastal rivers of north-eastern Brazil": "Küstenflüsse Nordostbrasiliens",
   "coastal streams of Rio de Janeiro, Brazil": "Küstenbäche von Rio de Janeiro, Brasilien",
   Colombia: "Kolumbien",

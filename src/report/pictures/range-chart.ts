@@ -1,5 +1,5 @@
 import { listOf, objectOf, oneOf } from "../../errors";
-import { type SpeciesProfile, type SpeciesRecord, traitPaths } from "../../species";
+import { type CitableSource, type SpeciesProfile, type SpeciesRecord, traitPaths } from "../../species";
 import { traitDefinitions } from "../../species/inner";
 import { english } from "../messages/english";
 import type { Messages } from "../messages/messages";
@@ -20,6 +20,8 @@ import { scaleOf } from "./scale";
 export interface RangeChartOptions {
   /** Records of the species, from `vivary/evidence`: what each source says is drawn below what is adopted. */
   readonly records?: readonly SpeciesRecord[] | undefined;
+  /** The bibliography, `sources` of `vivary/evidence`: sources go by author and year, else by their keys in the records. */
+  readonly sources?: Readonly<Record<string, CitableSource | undefined>> | undefined;
   /** Default `metric`. */
   readonly units?: UnitSystem | undefined;
   /** The words of another language, in place of English. An app that needs no English takes `rangeChartIn`. */
@@ -62,7 +64,8 @@ export function rangeChartIn(
   path: FiguresPath,
   options: Omit<RangeChartOptions, "messages"> = {},
 ): string {
-  const { records = [], units = "metric" } = objectOf(options, "options");
+  const { records = [], sources = {}, units = "metric" } = objectOf(options, "options");
+  const bibliography = objectOf(sources, "sources");
   const write = quantityWriter(messages, units);
   oneOf(path, figuresPaths, "path");
   const { unit, floor } = traitDefinitions[path];
@@ -71,7 +74,7 @@ export function rangeChartIn(
     listOf(records, "records").map((record) => [objectOf(record, "record").id, record]),
   );
   const rows = checkedProfiles(profiles).map((profile) =>
-    rangeRow(profile, path, recordOf.get(profile.id), { messages, write }),
+    rangeRow(profile, path, recordOf.get(profile.id), { messages, write, bibliography }),
   );
   const shared = sharedBy(rows);
   const sentence = sharedSentence(rows, shared, messages, (range) => write({ ...range, unit }));

@@ -2,6 +2,7 @@ import type { PartialRange, Range, RangePath } from "../../ranges";
 import { ends } from "../../ranges/inner";
 import {
   basisOf,
+  type CitableSource,
   factAt,
   type SpeciesProfile,
   type SpeciesRecord,
@@ -12,6 +13,7 @@ import { hasValue, inTraitUnit, type Stated, topicKey, traitDefinitions } from "
 import type { Messages } from "../messages/messages";
 import type { WriteQuantity } from "../quantities";
 import { type PictureName, pictureName } from "./names";
+import { sourceName } from "./source-name";
 
 /** The traits that hold a span to keep an animal in: `"water.temperature"`, … */
 export type FiguresPath = RangePath<SpeciesProfile>;
@@ -44,10 +46,14 @@ export interface RangeRow {
   readonly told: string;
 }
 
-/** How figures and words are written. */
+/** The bibliography that records cite, by id. */
+export type Bibliography = Readonly<Record<string, CitableSource | undefined>>;
+
+/** How figures and words are written, and sources named. */
 export interface Wording {
   readonly messages: Messages;
   readonly write: WriteQuantity;
+  readonly bibliography: Bibliography;
 }
 
 export function rangeRow(
@@ -112,6 +118,19 @@ function statementsFor(
   return [...ofForm, ...ofSpecies.filter((statement) => !told.has(topicKey(statement, path)))];
 }
 
+/** Who makes a statement: by the bibliography, or by the key in the record where it is not told there. */
+function whoSays(
+  by: string,
+  sources: SpeciesRecord["sources"],
+  { messages: { basis, language }, bibliography }: Wording,
+): string {
+  if (by === "common-practice") return basis[by];
+  if (by === "curator") return basis.curated;
+  const cite = Object.hasOwn(sources, by) ? sources[by]?.cite : undefined;
+  const source = cite !== undefined && Object.hasOwn(bibliography, cite) ? bibliography[cite] : undefined;
+  return source ? sourceName(source, language) : by;
+}
+
 function sourceSpan(
   statement: Stated,
   { sources }: SpeciesRecord,
@@ -123,7 +142,7 @@ function sourceSpan(
   const { basis, pictures, words } = wording.messages;
   const range = inTraitUnit(statement, path) as PartialRange;
   const support = basis[basisOf(statement, sources)];
-  const who = by === "common-practice" ? basis[by] : by === "curator" ? basis.curated : by;
+  const who = whoSays(by, sources, wording);
   const meant = words.waterMeaning[meaning];
   const label = `${setAside === undefined ? meant : `${meant}, ${pictures.setAside}`}: ${who}`;
   return {

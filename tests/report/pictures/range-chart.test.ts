@@ -2,7 +2,7 @@ import { describe, expect, test } from "vitest";
 import { allSpecies } from "vivary/catalog";
 import bettaSplendens from "vivary/catalog/betta-splendens";
 import danioRerio from "vivary/catalog/danio-rerio";
-import { recordById } from "vivary/evidence";
+import { recordById, sources } from "vivary/evidence";
 import bettaRecord from "vivary/evidence/betta-splendens";
 import danioRecord from "vivary/evidence/danio-rerio";
 import { InvalidInputError } from "../../../src/errors";
@@ -214,6 +214,21 @@ describe("with records", () => {
     const titles = sourceTitles(svg);
     expect(titles).toContain("kept: common practice; 18 to 26 °C");
     expect(titles).toContain("kept: fishbase-2020; 24 to 30 °C; published");
+  });
+
+  test("each goes by author and year where the bibliography is at hand, in any language", () => {
+    const given = { records: [danioRecord], sources };
+    const titles = sourceTitles(readSvg(rangeChart([danioRerio], "water.temperature", given)));
+    expect(titles).toContain("kept: FishBase; 18 to 24 °C; published");
+    expect(titles).toContainEqual(expect.stringMatching(/^tested: Reed and Jennings 2011; 25 to 29 °C/));
+    const inGerman = readSvg(rangeChartIn(german, [danioRerio], "water.temperature", given));
+    expect(sourceTitles(inGerman)).toContainEqual(expect.stringContaining(": Reed und Jennings 2011; "));
+  });
+
+  test("a source that the bibliography does not tell of goes by its key", () => {
+    const given = { records: [danioRecord], sources: { fishbase: sources.fishbase } };
+    const titles = sourceTitles(readSvg(rangeChart([danioRerio], "water.temperature", given)));
+    expect(titles).toContainEqual(expect.stringMatching(/^tested: rspca; /));
   });
 
   test("what does not count says so, and a source's unit is converted", () => {
