@@ -32,6 +32,8 @@ const basis: Messages["basis"] = {
   derived: "aus dem Nächstbekannten erschlossen",
 };
 
+const exact = /* @__PURE__ */ new Intl.NumberFormat("de", { maximumSignificantDigits: 6 });
+
 type WordOf<Kind extends WordKind> = { readonly value: Words[Kind] } | undefined;
 
 /** The verb that agrees. */
@@ -676,16 +678,16 @@ const words: Messages["words"] = {
 };
 
 const traits: Messages["traits"] = {
-  "origin.regions": "Herkunft",
+  "origin.regions": "Verbreitung",
   "origin.waters": "Gewässer",
   "origin.supply": "Nachzucht oder Wildfang",
   "origin.conservation": "Gefährdung",
-  "size.adultLength": "Länge ausgewachsen",
+  "size.adultLength": "Endgröße",
   "size.standardShare": "Anteil der Standardlänge",
   "size.bodyShape": "Körperform",
   "size.bodyDepthShare": "Körperhöhe",
   "size.lengthWeight": "Länge und Gewicht",
-  "size.grownAt": "ausgewachsen mit",
+  "size.grownAt": "Alter bei Endgröße",
   "size.lifespan": "Lebenserwartung",
   "water.temperature": "Temperatur",
   "water.pH": "pH-Wert",
@@ -704,11 +706,11 @@ const traits: Messages["traits"] = {
   "space.cover": "Deckung",
   "space.openWater": "freier Schwimmraum",
   "space.grownInPlants": "eingewachsene Pflanzen",
-  "space.substrate": "Bodengrund",
+  "space.substrate": "Ansprüche an den Boden",
   "space.hides": "Verstecke",
   "space.jumps": "Springen",
-  "space.territory": "Revier",
-  "temperament.acts": "Verhalten",
+  "space.territory": "Revierbildung",
+  "temperament.acts": "Übergriffe",
   "temperament.shy": "Scheu",
   "temperament.varies": "Unterschiede zwischen Tieren",
   "social.living": "Lebensweise",
@@ -726,12 +728,12 @@ const traits: Messages["traits"] = {
   "diet.light": "Futterzeit",
   "predation.eats": "Beute unter Mitbewohnern",
   "reproduction.mode": "Fortpflanzung",
-  "reproduction.breedsFrom": "geschlechtsreif mit",
+  "reproduction.breedsFrom": "Alter bei Geschlechtsreife",
   "reproduction.interbreedsWith": "kreuzt sich mit",
   "effects.digs": "Graben",
   "effects.uproots": "Ausreißen von Pflanzen",
   "effects.eatsPlants": "Fressen von Pflanzen",
-  "care.sensitive": "empfindlich gegen",
+  "care.sensitive": "Empfindlichkeiten",
   "care.hazards": "Gefahren für Menschen",
   "care.rehoming": "Abgabe",
 };
@@ -864,7 +866,7 @@ function messages(): Messages {
       "feeding-competition": ({ from, fromMany, to, toMany }) =>
         `${from} ${verb(fromMany, "hat", "haben")} alles gefressen, bevor ${to} ans Futter ${verb(toMany, "kommt", "kommen")}.`,
       shyness: ({ fromObject, to, toMany }) =>
-        `${to} ${verb(toMany, "hält", "halten")} ${fromObject} durch Unruhe im Versteck.`,
+        `${to} ${verb(toMany, "treibt", "treiben")} ${fromObject} durch Unruhe ins Versteck.`,
       interbreeding: ({ weight, from, to }) =>
         weight === "advisory"
           ? `${from} und ${to} kreuzen sich: keine Jungen weitergeben oder nur eine der beiden Arten halten.`
@@ -1170,7 +1172,7 @@ function messages(): Messages {
       values: {
         "origin.conservation": ({ status, year }) =>
           [statuses[status], year && `(${year})`].filter(Boolean).join(" "),
-        "size.lengthWeight": ({ a, b }) => `${a} × Länge ^ ${b}`,
+        "size.lengthWeight": ({ a, b }) => `${exact.format(a)} × Länge ^ ${exact.format(b)}`,
         "water.flow": ({ min, max }) => [...new Set([min, max])].map(flowOf).join(" bis "),
         "water.airBreathing": ({ kind, from }) =>
           [airs[kind], from && `(ab: ${stages[from]})`].filter(Boolean).join(" "),

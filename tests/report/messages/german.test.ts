@@ -14,6 +14,7 @@ import {
 } from "../../../src/compatibility";
 import { facts } from "../../../src/plan";
 import { describe, english, german, profileMarkdown, sentence } from "../../../src/report";
+import { regionIn } from "../../../src/report/messages/german-regions";
 import { traitPaths } from "../../../src/species";
 import { samplePlans } from "../../plan/arbitrary";
 
@@ -101,6 +102,14 @@ suite("no English is left", () => {
         species.id,
       ).toEqual([]);
     }
+  });
+
+  test("in a region of the catalog", () => {
+    const regions = new Set(allSpecies.flatMap(({ origin }) => origin?.regions?.value ?? []));
+    const english =
+      /\b(?:and|basins?|central|coast|drainages?|from|islands?|lakes?|lower|northern|of|rivers?|southern|the|to|upper|western)\b/i;
+    expect([...regions].map(regionIn).filter((name) => english.test(name))).toEqual([]);
+    expect(regions.size).toBeGreaterThan(150);
   });
 
   test("and English is found where it is", () => {

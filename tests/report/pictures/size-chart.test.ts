@@ -159,7 +159,7 @@ test("it is an image with a title, in no colour of its own", () => {
 
 test("German has German words", () => {
   const texts = textsOf(readSvg(sizeChart([danioRerio, neocaridinaDavidi], { messages: german })));
-  expect(texts).toEqual(expect.arrayContaining(["Länge ausgewachsen (cm)", "Zebrabärbling", "Weibchen"]));
+  expect(texts).toEqual(expect.arrayContaining(["Endgröße (cm)", "Zebrabärbling", "Weibchen"]));
 });
 
 test("no word of it lives outside the language", () => {
