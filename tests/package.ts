@@ -8,6 +8,7 @@ import { promisify } from "node:util";
 import { createContext, runInContext } from "node:vm";
 import { gzipSync } from "node:zlib";
 import { type BuildOptions, build } from "esbuild";
+import type { Browser } from "playwright-core";
 import { publint } from "publint";
 import { formatMessage } from "publint/utils";
 import ts from "typescript";
@@ -269,6 +270,9 @@ export async function answers() {
 }
 `;
 
+/** The browser that all checks share. */
+let browser: Promise<Browser> | undefined;
+
 /** Bundles `page.js` and looks at it in Chromium, or says that nothing was looked at where there is none. */
 async function inChromium(
   bundler: string,
@@ -280,12 +284,8 @@ async function inChromium(
     throw new Skipped("Chromium is not installed");
   }
   const bundle = (await bundlers[bundler]?.(folder)) ?? new Map<string, string>();
-  const browser = await launched(program);
-  try {
-    return problems(await seenIn(browser, bundle), bundle);
-  } finally {
-    await browser.close();
-  }
+  browser ??= launched(program);
+  return problems(await seenIn(await browser, bundle), bundle);
 }
 
 function threeFishesProblems({ page, complaints, loaded }: Seen, bundle: Bundle): readonly string[] {
@@ -384,6 +384,7 @@ for (const [name, check] of Object.entries(checks).filter(([name]) => name.inclu
   console.log(`${found.length === 0 ? "ok    " : "FAILED"}  ${name}`);
   problems.push(...found.map((problem) => `${name}: ${problem}`));
 }
+await (await browser)?.close();
 console.table(measured);
 await rm(folder, { recursive: true });
 

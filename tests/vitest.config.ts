@@ -40,7 +40,7 @@ export default defineConfig({
   },
   test: {
     // Property tests and runs of the tools take seconds on a busy machine.
-    testTimeout: 120_000,
+    testTimeout: 300_000,
     maxWorkers: "100%",
     // These mock nothing and change nothing, so that they may share what they import.
     isolate: false,

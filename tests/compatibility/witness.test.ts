@@ -9,7 +9,7 @@ const species = fc.constantFrom(...allSpecies);
 
 describe("what a verdict promises", () => {
   test("is kept by a plan of the two, for pairs of the catalog", () => {
-    const pairs = fc.sample(fc.tuple(species, species), { numRuns: runs(150) });
+    const pairs = fc.sample(fc.tuple(species, species), { numRuns: runs(100) });
     expect(pairs.flatMap(([a, b]) => pairBreaches(a, b))).toEqual([]);
   }, 300_000);
 
@@ -35,7 +35,7 @@ test("one animal, of which everything is said, is told at once what it needs wit
   } as const;
   const water = { temperature: 20, hottest: 30, coolest: 10, pH: 7, generalHardness: 8, salinity: 0 };
   const kept = [{ unsexed: 1 }, { males: 1, temper: "bully" }, { juveniles: 1, length: 1 }] as const;
-  const plans = allSpecies.flatMap((one) =>
+  const plans = someOf(allSpecies, 40, seedOf(0)).flatMap((one) =>
     kept.map((count) => ({ tank, water, groups: [{ species: one, ...count }], offerings: [] })),
   );
   expect(plans.flatMap(planBreaches)).toEqual([]);
