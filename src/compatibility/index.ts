@@ -51,6 +51,7 @@ export type { Weight } from "./engine/rule/weight";
 export { type Outcomes, outcomes } from "./outcomes";
 export { pairPlan } from "./pair-plan";
 export type { Changed, PlanChange } from "./plan-change";
+export { planThatMeets } from "./plan-that-meets";
 export { type Planner, planner } from "./planner";
 export { pairRules, planRules } from "./rules";
 export type { ThresholdName, ThresholdValues } from "./threshold-values";

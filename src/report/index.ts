@@ -4,6 +4,7 @@
  * @packageDocumentation
  */
 
+export type { ReportPartName } from "./describe/blocks";
 export type { VerdictPart } from "./describe/checked-verdict";
 export {
   type DescribeOptions,
@@ -14,6 +15,7 @@ export {
   sentenceIn,
   type WritingOptions,
 } from "./describe/describe";
+export { type ReportPart, reportParts, reportPartsIn } from "./describe/report-parts";
 export type { Figure } from "./figure";
 export { english } from "./messages/english";
 export { german } from "./messages/german";

@@ -13,10 +13,29 @@ import { strengths } from "./strengths";
 import type { Teller } from "./teller";
 
 /**
+ * A part of a report: the answer; the animals; why not; what nobody can tell; what must change; what the plan does not say;
+ * what is worth knowing; the cautions; what it all rests on. Of a suitable plan what is worth knowing and the cautions are one
+ * list, `advisory`.
+ */
+export type ReportPartName =
+  | "answer"
+  | "parties"
+  | "blocking"
+  | "deciding"
+  | "restricting"
+  | "unsaid"
+  | "advisory"
+  | "cautions"
+  | "closing";
+
+/** A block, and which part of the report it is. */
+export type ReportBlock = Block & { readonly part: ReportPartName };
+
+/**
  * The parts of a report on a verdict, in the order in which a keeper reads them: what decides comes first. Of a suitable
  * plan that is good news: what speaks for it, and the rest in a few lines.
  */
-export function blocksOf(verdict: Verdict, teller: Teller, messages: Messages): readonly Block[] {
+export function blocksOf(verdict: Verdict, teller: Teller, messages: Messages): readonly ReportBlock[] {
   const { titles } = messages;
   const { outcome } = verdict;
   const toKnow = reasonsOf(verdict, "advisory");
@@ -51,8 +70,9 @@ export function blocksOf(verdict: Verdict, teller: Teller, messages: Messages): 
   const closing = [...(usual ? [messages.unlessMarked(usual)] : []), messages.closing].join(" ");
   if (suits)
     return [
-      { lead: headline(verdict, teller, messages) },
+      { part: "answer", lead: headline(verdict, teller, messages) },
       {
+        part: "advisory",
         items: [
           ...titled(titles.favourable, good),
           ...titled(titles.advisory, known.join(" ")),
@@ -61,18 +81,30 @@ export function blocksOf(verdict: Verdict, teller: Teller, messages: Messages): 
           ...titled(titles.everyTank, careful.general),
         ],
       },
-      { lead: [closing] },
+      { part: "closing", lead: [closing] },
     ];
   return [
-    { lead: headline(verdict, teller, messages) },
-    { title: titles.parties, items: [...new Set(parties)] },
-    { title: titles.blocking, items: written(blocking) },
-    { title: titles.deciding, items: written(deciding) },
-    { title: isUnsuitable(verdict) ? titles.besides : titles.restricting, items: written(demands.wrong) },
-    { title: titles.unsaid, items: written(demands.unsaid) },
-    { title: titles.advisory, items: [...known, ...further, ...titled(titles.favourable, good)] },
-    { title: titles.cautions, items: [...careful.own, ...titled(titles.everyTank, careful.general)] },
-    { lead: [closing] },
+    { part: "answer", lead: headline(verdict, teller, messages) },
+    { part: "parties", title: titles.parties, items: [...new Set(parties)] },
+    { part: "blocking", title: titles.blocking, items: written(blocking) },
+    { part: "deciding", title: titles.deciding, items: written(deciding) },
+    {
+      part: "restricting",
+      title: isUnsuitable(verdict) ? titles.besides : titles.restricting,
+      items: written(demands.wrong),
+    },
+    { part: "unsaid", title: titles.unsaid, items: written(demands.unsaid) },
+    {
+      part: "advisory",
+      title: titles.advisory,
+      items: [...known, ...further, ...titled(titles.favourable, good)],
+    },
+    {
+      part: "cautions",
+      title: titles.cautions,
+      items: [...careful.own, ...titled(titles.everyTank, careful.general)],
+    },
+    { part: "closing", lead: [closing] },
   ];
 }
 

@@ -1,0 +1,56 @@
+import type { Verdict } from "../../compatibility";
+import { objectOf } from "../../errors";
+import { oneLine } from "../layout";
+import { english } from "../messages/english";
+import type { Messages } from "../messages/messages";
+import { blocksOf, type ReportPartName } from "./blocks";
+import { checkedVerdict } from "./checked-verdict";
+import type { SentenceOptions, WritingOptions } from "./describe";
+import { tellerOf } from "./teller";
+
+/** A part of a report, for an app that lays it out itself. */
+export interface ReportPart {
+  readonly part: ReportPartName;
+  /** Absent where the part needs none. */
+  readonly title?: string;
+  /** At least one, each on one line, without marks of any format. */
+  readonly items: readonly string[];
+}
+
+/**
+ * What {@link describe} writes, as data: its parts in their order, for an app that lays them out itself and puts something of
+ * its own in place of some, such as buttons in place of what must change. Parts with nothing to say are left out.
+ *
+ * @throws InvalidInputError for what is no verdict, and for an unknown unit system.
+ *
+ * @example
+ * ```ts
+ * import { assessPair } from "vivary/compatibility";
+ * import bettaSplendens from "vivary/catalog/betta-splendens";
+ * import { reportParts } from "vivary/report";
+ *
+ * const male = { species: bettaSplendens, sex: "male" } as const;
+ * const parts = reportParts(assessPair(male, male));
+ * parts.map(({ part }) => part); // => ["answer", "parties", "blocking", "advisory", "cautions", "closing"]
+ * parts[2]?.title; // => "Why not"
+ * ```
+ */
+export function reportParts(verdict: Verdict, options: SentenceOptions = {}): readonly ReportPart[] {
+  const { messages = english, units } = objectOf(options, "options");
+  return reportPartsIn(messages, verdict, { units });
+}
+
+/** The parts of a report in the words of a language, as {@link reportParts} gives them, without shipping English. */
+export function reportPartsIn(
+  messages: Messages,
+  verdict: Verdict,
+  options: Pick<WritingOptions, "units"> = {},
+): readonly ReportPart[] {
+  const { units = "metric" } = objectOf(options, "options");
+  const teller = tellerOf(checkedVerdict(verdict, messages), messages, units);
+  return blocksOf(verdict, teller, messages).flatMap((block): readonly ReportPart[] => {
+    const items = ("lead" in block ? block.lead : block.items).map(oneLine);
+    const title = "title" in block ? { title: block.title } : {};
+    return items.length > 0 ? [{ part: block.part, ...title, items }] : [];
+  });
+}
