@@ -1,0 +1,139 @@
+import type { ProblemCode } from "vivary";
+import type { MoveKind } from "vivary/advice";
+import type { Outcome } from "vivary/compatibility";
+import type { Planting, Temper } from "vivary/plan";
+import type { UnitSystem } from "vivary/report";
+import type { NameKind } from "vivary/search";
+import type { SpeciesProfile } from "vivary/species";
+
+/** What one question, or one part of it, is called. */
+type Label =
+  | "floor"
+  | "shape"
+  | "length"
+  | "width"
+  | "bow"
+  | "diameter"
+  | "radius"
+  | "angle"
+  | "height"
+  | "lid"
+  | "substrate"
+  | "plants"
+  | "cover"
+  | "openWater"
+  | "openSurface"
+  | "sightBreaks"
+  | "hides"
+  | "caves"
+  | "shells"
+  | "wood"
+  | "leaves"
+  | "rocks"
+  | "flow"
+  | "calmest"
+  | "strongest"
+  | "filter"
+  | "mediaArea"
+  | "age"
+  | "temperature"
+  | "pH"
+  | "generalHardness"
+  | "carbonateHardness"
+  | "salinity"
+  | "hottest"
+  | "coolest"
+  | "count"
+  | "males"
+  | "females"
+  | "unsexed"
+  | "juveniles"
+  | "form"
+  | "bodyLength"
+  | "temper"
+  | "raises"
+  | "food"
+  | "place"
+  | "light"
+  | "apart";
+
+type Shape = "rectangle" | "bowed" | "circle" | "sector" | "polygon";
+
+/** Everything that the app says by itself, in one language. What is said of a plan comes from the library. */
+export interface Texts {
+  readonly title: string;
+  readonly intro: string;
+  readonly language: string;
+  readonly units: string;
+  readonly systems: Readonly<Record<UnitSystem, string>>;
+  readonly headings: Readonly<
+    Record<"plan" | "animals" | "tank" | "water" | "food" | "verdict" | "remedies", string>
+  >;
+  readonly labels: Readonly<Record<Label, string>>;
+  readonly shapes: Readonly<Record<Shape, string>>;
+  readonly plantings: Readonly<Record<Planting, string>>;
+  readonly tempers: Readonly<Record<Temper, string>>;
+  readonly asSold: string;
+  readonly notSaid: string;
+  readonly yes: string;
+  readonly no: string;
+  /** Beside a field that a verdict waits for, and beside one that speaks against the plan. */
+  readonly asked: string;
+  readonly amiss: string;
+  readonly problems: Readonly<Record<ProblemCode, string>>;
+  readonly noAnimals: string;
+
+  readonly search: {
+    readonly label: string;
+    readonly hint: string;
+    readonly list: string;
+    readonly found: (count: number) => string;
+    readonly as: Readonly<Record<NameKind, string>>;
+    readonly failed: string;
+    readonly added: (name: string) => string;
+  };
+  readonly remove: (name: string) => string;
+  readonly removed: (name: string) => string;
+  readonly offering: (number: number) => string;
+  readonly addOffering: string;
+
+  readonly actions: Readonly<
+    Record<"share" | "download" | "open" | "undo" | "empty" | "example" | "toVerdict" | "toPlan", string>
+  >;
+  readonly file: string;
+  readonly link: string;
+  readonly linkCopied: string;
+  readonly linkReady: string;
+  readonly brokenLink: string;
+  readonly brokenFile: string;
+  readonly renamed: (from: string, to: string) => string;
+  readonly opened: string;
+
+  readonly outcomes: Readonly<Record<Outcome | "without animals" | "unreadable", string>>;
+  readonly withoutAnimals: string;
+  readonly unreadable: string;
+  readonly toChange: string;
+  readonly toProvide: string;
+  readonly change: string;
+  readonly provide: string;
+  readonly all: string;
+  readonly byHand: string;
+  readonly why: string;
+  readonly changed: string;
+
+  readonly remedies: {
+    readonly seek: string;
+    readonly seeking: string;
+    readonly none: string;
+    readonly take: string;
+    readonly way: (number: number) => string;
+    readonly moves: Readonly<Record<Exclude<MoveKind, "rehome">, string>>;
+    readonly rehome: (animals: number, name: string) => string;
+    readonly taken: string;
+  };
+  readonly source: string;
+}
+
+/** What a species or its form is called in a language; its scientific name where it has no other. */
+export const nameOf = ({ names, taxonomy }: SpeciesProfile, language: string): string =>
+  names[language]?.[0] ?? taxonomy.name;

@@ -1,0 +1,56 @@
+import type { Condition, FactName } from "vivary/plan";
+import { facts, isMet } from "vivary/plan";
+import type { Judged } from "../plan/judged";
+import type { Texts } from "../texts/texts";
+import { fieldId } from "./field";
+
+/** A note on a field, and what it is about. */
+interface Note {
+  readonly text: string;
+  readonly kind: "wrong" | "amiss" | "asked";
+}
+
+/** Lights the fields: those that cannot be read, those that do not suit, and those that the verdict waits for. */
+export function lightFields(root: ParentNode, judged: Judged, texts: Texts): void {
+  const noted = notesOn(root, judged, texts);
+  for (const line of root.querySelectorAll<HTMLElement>(".note")) {
+    const note = noted.get(line);
+    if (line.textContent !== (note?.text ?? "")) line.textContent = note?.text ?? "";
+    const field = line.parentElement;
+    field?.classList.remove("wrong", "amiss", "asked");
+    if (note) field?.classList.add(note.kind);
+    const control = field?.querySelector(":scope > input, :scope > select");
+    control?.toggleAttribute("aria-invalid", false);
+    if (note?.kind === "wrong") control?.setAttribute("aria-invalid", "true");
+  }
+}
+
+/** The notes by the lines they stand in; what weighs most is told. */
+function notesOn(root: ParentNode, judged: Judged, texts: Texts): ReadonlyMap<HTMLElement, Note> {
+  const noted = new Map<HTMLElement, Note>();
+  const put = (line: HTMLElement | null, note: Note) => {
+    if (line && !noted.has(line)) noted.set(line, note);
+  };
+  const lineOf = (id: string) => root.querySelector<HTMLElement>(`[data-field="${id}"]`);
+  const lineAnswering = (id: string) =>
+    root.querySelector<HTMLElement>(`[data-answers~="${id}"]`) ?? lineOf(id);
+  const answering = (on: FactName, of: number | undefined, note: Note) => {
+    for (const path of facts[on].paths)
+      put(lineAnswering(fieldId(path.map((step) => (step === "of" ? String(of) : step)))), note);
+  };
+  if (judged.is === "unreadable") {
+    for (const { path, code } of judged.problems) {
+      const text = path.length === 2 && path[0] === "groups" ? texts.noAnimals : texts.problems[code];
+      put(lineOf(fieldId(path)), { text, kind: "wrong" });
+    }
+  }
+  if (judged.is !== "judged") return noted;
+  const { plan, verdict } = judged;
+  const amiss = ({ on, of }: Condition) => answering(on, of, { text: texts.amiss, kind: "amiss" });
+  for (const condition of verdict.conditions) if (isMet(condition, plan) === false) amiss(condition);
+  for (const question of verdict.open) {
+    if (question.reason === "not-given")
+      answering(question.input, question.of, { text: texts.asked, kind: "asked" });
+  }
+  return noted;
+}

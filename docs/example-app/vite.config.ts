@@ -1,0 +1,8 @@
+import { fileURLToPath } from "node:url";
+import { defineConfig } from "vite";
+
+export default defineConfig({
+  root: fileURLToPath(new URL(".", import.meta.url)),
+  base: "./",
+  build: { target: "es2022", outDir: "../../.cache/example-app", emptyOutDir: true },
+});
