@@ -43,13 +43,7 @@ export function pageIn({ language: { code, texts } }: Shown, announcer: HTMLElem
       element(
         "div",
         { class: "plan", id: "plan" },
-        section(
-          "animals",
-          element("h2", {}, texts.headings.animals),
-          page.search,
-          element("p", { class: "note", "data-answers": "groups" }),
-          page.groups,
-        ),
+        section("animals", element("h2", {}, texts.headings.animals), page.search, page.groups),
         page.tank,
         page.water,
         page.food,

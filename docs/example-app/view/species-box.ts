@@ -1,6 +1,7 @@
 import { type Suggestion, suggestSpecies } from "vivary/search";
 import type { Language } from "../texts/languages";
-import { element } from "./element";
+import type { Texts } from "../texts/texts";
+import { type Child, element } from "./element";
 
 /** The most that can be typed, as `suggestSpecies` takes it. */
 const longest = 200;
@@ -48,14 +49,11 @@ export function speciesBox(
     else input.removeAttribute("aria-activedescendant");
     list.children[active]?.scrollIntoView({ block: "nearest" });
   };
-  const option = ({ name, matched, id }: Suggestion, index: number) => {
-    const other =
-      matched.text === name ? id.replaceAll("-", " ") : `${texts.search.as[matched.as]} ${matched.text}`;
+  const option = (suggestion: Suggestion, index: number) => {
     const made = element(
       "li",
       { id: `species-${index}`, role: "option", "aria-selected": String(index === active) },
-      element("span", { class: "name" }, name),
-      element("span", { class: "other" }, ` ${other}`),
+      ...saidOf(suggestion, texts),
     );
     made.addEventListener("mousedown", (event) => {
       event.preventDefault();
@@ -111,4 +109,15 @@ export function speciesBox(
     element("p", { class: "hint", id: "species-hint" }, texts.search.hint),
     list,
   );
+}
+
+/** A suggestion in words: its name, its scientific name, and the name that fits what was typed if that is another. */
+function saidOf({ id, name, matched: { text, as } }: Suggestion, { search }: Texts): readonly Child[] {
+  const scientific = id.charAt(0).toUpperCase() + id.slice(1).replaceAll("-", " ");
+  const isNew = ![name, scientific].includes(text);
+  return [
+    element("span", {}, name),
+    name !== scientific && element("i", { class: "other", lang: "la" }, ` ${scientific}`),
+    isNew && element("span", { class: "other" }, ` (${search.as[as]}: ${text})`),
+  ];
 }

@@ -20,11 +20,11 @@ export function verdictView(judged: Judged, shown: Shown, change: Change): reado
   const told = (name: ReportPartName) => parts.filter(({ part }) => part === name).map(partView);
   return [
     heading,
-    element("div", { class: "answer", "data-outcome": verdict.outcome }, ...told("answer")),
+    element("div", { class: "outcome", "data-outcome": verdict.outcome }, ...told("answer")),
     ...told("blocking"),
     ...told("deciding"),
-    ...conditionsView(judged, shown, change),
     ...remediesView(judged, shown, change),
+    ...conditionsView(judged, shown, change),
     ...told("advisory"),
     ...told("cautions"),
     ...told("closing"),
@@ -44,7 +44,7 @@ function partView({ part, title, items }: ReportPart): HTMLElement {
 
 /** A way to a field, by what it is called. */
 function linkTo(id: string): Node {
-  const field = document.getElementById(id);
+  const field = document.querySelector(`input#${id}, select#${id}, input[id^="${id}-"]`);
   const label = document.querySelector(`label[for="${id}"], #${id}-name`)?.textContent ?? id;
-  return field ? element("a", { href: `#${id}` }, label) : document.createTextNode(label);
+  return field ? element("a", { href: `#${field.id}` }, label) : document.createTextNode(label);
 }
