@@ -44,7 +44,7 @@ function conditionView(
 ): HTMLElement {
   const { texts, messages } = shown.language;
   const { on, of, findings } = condition;
-  const id = ["condition", on.replaceAll(".", "-"), of].join("-");
+  const id = `condition-${on.replaceAll(".", "-")}-${of ?? "tank"}`;
   const changed = planThatMeets(plan, condition);
   const told = (part: Parameters<typeof sentenceIn>[2]) =>
     sentenceIn(messages, verdict, part, { units: shown.units });

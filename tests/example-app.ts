@@ -1,0 +1,297 @@
+// Tries the example app in Chromium, built of what the package ships: what it says, and who can use it.
+import type { BrowserContextOptions } from "playwright-core";
+import { assessPlan } from "vivary/compatibility";
+import type { PlanData } from "vivary/plan";
+import { english, german, type Messages, reportParts, type UnitSystem } from "vivary/report";
+import { chromiumHere, launched } from "./consumer/chromium";
+import { hashOf, planOf, plans } from "./example-app/plans";
+import { site } from "./example-app/site";
+import { type Visitor, visitor } from "./example-app/visitor";
+
+/** Each check visits the app and answers one line a problem. */
+type Check = (
+  visit: (hash?: string, options?: BrowserContextOptions) => Promise<Visitor>,
+) => Promise<readonly string[]>;
+
+/** What Node says of a plan, as one line. */
+const answerOf = (saved: PlanData, messages: Messages, units: UnitSystem) =>
+  reportParts(assessPlan(planOf(saved)), { messages, units })[0]?.items.join(" ");
+
+const expectSame = (what: string, found: unknown, expected: unknown): readonly string[] =>
+  JSON.stringify(found) === JSON.stringify(expected)
+    ? []
+    : [`${what}: found ${JSON.stringify(found)}, expected ${JSON.stringify(expected)}`];
+
+const narrow = { viewport: { width: 360, height: 740 } };
+
+/** The plan that the page remembers. */
+const remembered = ({ page }: Visitor): Promise<PlanData> =>
+  page.evaluate('JSON.parse(localStorage.getItem("plan"))');
+
+const isFocused = ({ page }: Visitor): Promise<string> => page.evaluate("document.activeElement.id");
+
+const checks: Readonly<Record<string, Check>> = {
+  "It opens with an example, and loads no species but those of it": async (visit) => {
+    const { page, loaded } = await visit();
+    const groups = await page.locator(".group").count();
+    const species = loaded.filter(
+      (name) => /^[a-z]+-[a-z]+-.+\.js$/.test(name) && !name.startsWith("index-"),
+    );
+    return [...expectSame("groups", groups, 3), ...expectSame("species loaded", species.length, 3)];
+  },
+
+  "It says of each plan what Node says": async (visit) => {
+    const problems: string[] = [];
+    const told = [
+      [english, "metric", { locale: "en-GB" }],
+      [german, "metric", { locale: "de-DE" }],
+      [english, "us", { locale: "en-US" }],
+    ] as const;
+    for (const [messages, units, options] of told) {
+      const { page, reads } = await visit("", options);
+      for (const [name, saved] of Object.entries(plans)) {
+        await page.evaluate(
+          `document.querySelector(".notice").replaceChildren(); location.hash = "${hashOf(saved)}"`,
+        );
+        await page.waitForSelector(".notice p");
+        const outcome = await page.getAttribute(".outcome", "data-outcome");
+        problems.push(
+          ...expectSame(name, await reads(".outcome"), answerOf(saved, messages, units)),
+          ...expectSame(name, outcome, assessPlan(planOf(saved)).outcome),
+        );
+      }
+    }
+    return problems;
+  },
+
+  "A plan is made by the keyboard alone": async (visit) => {
+    const somebody = await visit();
+    const { page, reads } = somebody;
+    await page.focus("#empty");
+    await page.keyboard.press("Enter");
+    const nothing = await reads(".verdict");
+    await page.keyboard.press("Tab");
+    const search = await isFocused(somebody);
+    await page.keyboard.type("neon t");
+    await page.keyboard.press("ArrowDown");
+    await page.keyboard.press("ArrowUp");
+    const chosen = await page.getAttribute("#species", "aria-activedescendant");
+    const offered = await reads("#species-0");
+    await page.keyboard.press("Enter");
+    await page.waitForSelector(".outcome");
+    for (let step = 0; step < 4; step += 1) await page.keyboard.press("Tab");
+    const count = await isFocused(somebody);
+    await page.keyboard.press("Control+A");
+    await page.keyboard.type("12");
+    const { groups } = await remembered(somebody);
+    const asked = page.locator(".conditions button").first();
+    const condition = await asked.getAttribute("id");
+    await asked.focus();
+    await page.keyboard.press("Enter");
+    const gone = await page.locator(`#${condition}`).count();
+    const after = await page.evaluate("document.activeElement !== document.body");
+    await page.waitForTimeout(900);
+    return [
+      ...expectSame("of nothing", nothing, "Verdict Add the first species, and the verdict begins."),
+      ...expectSame("what follows the buttons", search, "species"),
+      ...expectSame("the active suggestion", chosen, "species-0"),
+      ...expectSame("its words", offered, "neon tetra Paracheirodon innesi"),
+      ...expectSame("what follows the choice", count, "groups-0-unsexed"),
+      ...expectSame("the groups", groups, [{ species: "paracheirodon-innesi", unsexed: 12 }]),
+      ...expectSame("conditions left of one that was met", gone, 0),
+      ...expectSame("whether the focus is kept", after, true),
+      ...expectSame("what is read out", await reads("footer [role=status]"), "It can work"),
+    ];
+  },
+
+  "The list of species opens, moves and closes as a combobox does": async (visit) => {
+    const { page } = await visit();
+    const state = () =>
+      page.evaluate(
+        '[species.getAttribute("aria-expanded"), species.getAttribute("aria-activedescendant"), document.querySelector("[role=option][aria-selected=true]")?.id]',
+      );
+    await page.fill("#species", "tetra");
+    const open = await state();
+    await page.press("#species", "ArrowUp");
+    const last = await state();
+    await page.press("#species", "Escape");
+    const closed = await state();
+    return [
+      ...expectSame("open", open, ["true", "species-0", "species-0"]),
+      ...expectSame("at its end", last, ["true", "species-9", "species-9"]),
+      ...expectSame("closed", closed, ["false", null, null]),
+      ...expectSame("what was typed", await page.inputValue("#species"), "tetra"),
+    ];
+  },
+
+  "What was typed is judged, and what cannot be read is said at its field": async (visit) => {
+    const { page, reads } = await visit();
+    await page.fill("#water-temperature", "warm");
+    const note = await reads("#water-temperature-note");
+    const invalid = await page.getAttribute("#water-temperature", "aria-invalid");
+    const waits = await page.locator(".verdict .mend a").count();
+    await page.fill("#water-temperature", "31,5");
+    await page.click("#condition-water-temperature-tank-why summary");
+    const why = await reads("#condition-water-temperature-tank-why");
+    const still = await page.getAttribute("#water-temperature", "aria-invalid");
+    return [
+      ...expectSame("the note", note, "This needs a number."),
+      ...expectSame("aria-invalid", [invalid, still], ["true", null]),
+      ...expectSame("links to what is wrong", waits, 1),
+      ...expectSame("whether 31.5 °C is told", why.includes("31.5 °C"), true),
+    ];
+  },
+
+  "All that is asked for can be put in, and it works then": async (visit) => {
+    const { page } = await visit(hashOf(plans["many things unsaid"]));
+    const lit = await page.locator(".asked").count();
+    for (let press = 0; press < 5; press += 1) {
+      const [one] = await page.locator(".conditions button").all();
+      if (!one) break;
+      const all = page.locator("#put-all-in");
+      await ((await all.count()) > 0 ? all : one).click();
+    }
+    return [
+      ...expectSame("whether fields are lit", lit > 3, true),
+      ...expectSame("lit fields left", await page.locator(".asked, .amiss").count(), 0),
+      ...expectSame("outcome", await page.getAttribute(".outcome", "data-outcome"), "suitable"),
+    ];
+  },
+
+  "A way out is found, taken and undone": async (visit) => {
+    const somebody = await visit(hashOf(plans["two that fight"]));
+    const { page } = somebody;
+    await page.click("#seek-ways");
+    await page.click("#take-0");
+    const taken = await page.getAttribute(".outcome", "data-outcome");
+    await page.click("#undo");
+    return [
+      ...expectSame("taken", taken, "suitable"),
+      ...expectSame("undone", await page.getAttribute(".outcome", "data-outcome"), "unsuitable"),
+    ];
+  },
+
+  "A plan comes back by its link, by a file, and after the page was closed": async (visit) => {
+    const somebody = await visit(hashOf(plans["a form, in inches"]));
+    const { page } = somebody;
+    await page.fill("#groups-0-unsexed", "9");
+    const saved = await remembered(somebody);
+    await page.click("#share");
+    const link = await page.inputValue("#link");
+    const [download] = await Promise.all([page.waitForEvent("download"), page.click("#download")]);
+    await page.click("#empty");
+    await page.setInputFiles("#file", await download.path());
+    await page.waitForSelector("#groups-0-unsexed");
+    const ofFile = await remembered(somebody);
+    await page.reload();
+    await page.waitForSelector("#groups-0-unsexed");
+    const another = await visit(link.replace(/.*#/, ""));
+    await another.page.waitForSelector("#groups-0-unsexed");
+    return [
+      ...expectSame("saved", saved.groups, [
+        { species: "puntigrus-tetrazona", form: "long-fin", unsexed: 9 },
+      ]),
+      ...expectSame("by the file", ofFile, saved),
+      ...expectSame("after closing", await remembered(somebody), saved),
+      ...expectSame("by the link", await remembered(another), saved),
+    ];
+  },
+
+  "An old name is told, and a broken link or file takes nothing away": async (visit) => {
+    const old = { ...plans["many things unsaid"], groups: [{ species: "corydoras-paleatus", unsexed: 8 }] };
+    const first = await visit(hashOf(old));
+    await first.page.waitForSelector(".notice p");
+    const told = await first.reads(".notice");
+    const second = await visit("a-link-that-was-cut");
+    await second.page.waitForSelector(".notice p");
+    const broken = await second.reads(".notice");
+    const text = Buffer.from("{}");
+    await second.page.setInputFiles("#file", { name: "a.json", mimeType: "application/json", buffer: text });
+    await second.page.waitForFunction('document.querySelector(".notice").innerText.includes("file")');
+    return [
+      ...expectSame(
+        "renamed",
+        told,
+        "The plan is open. “corydoras-paleatus” is called Hoplisoma paleatum by now.",
+      ),
+      ...expectSame("broken", broken.startsWith("This link is damaged"), true),
+      ...expectSame("groups kept", await second.page.locator(".group").count(), 3),
+    ];
+  },
+
+  "Inches and Fahrenheit are shown and kept as centimetres and Celsius": async (visit) => {
+    const somebody = await visit("", { locale: "en-US" });
+    const { page } = somebody;
+    await page.fill("#tank-height", "20");
+    await page.fill("#water-temperature", "77");
+    const { tank, water } = await remembered(somebody);
+    await page.selectOption("#units", "metric");
+    return [
+      ...expectSame("kept", [tank.height, water?.temperature], [50.8, 25]),
+      ...expectSame("shown", await page.inputValue("#tank-height"), "50.8"),
+    ];
+  },
+
+  "Nothing keeps anybody out, in any state, however narrow and dark": async (visit) => {
+    const problems: string[] = [];
+    const look = async (state: string, somebody: Visitor) => {
+      problems.push(...(await somebody.findsWrong(state)));
+    };
+    const light = await visit();
+    await look("the example", light);
+    await light.page.fill("#water-temperature", "warm");
+    await look("a slip", light);
+
+    const dark = await visit(hashOf(plans["two that fight"]), {
+      ...narrow,
+      colorScheme: "dark",
+      locale: "de-DE",
+    });
+    await dark.page.click("#seek-ways");
+    await dark.page.waitForSelector(".way");
+    await dark.page.click("summary >> nth=0");
+    await dark.page.fill("#species", "salmler");
+    await look("ways out and a search, narrow, dark and German", dark);
+
+    const bare = await visit("", narrow);
+    await bare.page.click("#empty");
+    await bare.page.click("#offerings-add");
+    await bare.page.click("#share");
+    await look("an empty plan with a link", bare);
+    await bare.page.selectOption("#tank-base-shape", "circle");
+    await bare.page.selectOption("#units", "imperial");
+    await look("a circle", bare);
+
+    const good = await visit(hashOf(plans["all as it should be"]), { ...narrow, colorScheme: "dark" });
+    await good.page.waitForSelector("[data-outcome=suitable]");
+    await look("a good plan", good);
+    return problems;
+  },
+};
+
+const program = chromiumHere();
+if (!program) {
+  console.log("skipped  The example app: Chromium is not installed");
+  process.exitCode = process.env.CI ? 1 : 0;
+} else {
+  const { address, close } = await site();
+  const browser = await launched(program);
+  const problems: string[] = [];
+  const asked = process.argv[2] ?? "";
+  for (const [name, check] of Object.entries(checks).filter(([name]) => name.includes(asked))) {
+    const visitors: Visitor[] = [];
+    const found = await check(async (hash = "", options) => {
+      const come = await visitor(browser, address + (hash && `#${hash}`), options);
+      visitors.push(come);
+      return come;
+    }).catch((error: unknown) => [String(error)]);
+    const all = [...found, ...visitors.flatMap(({ complaints }) => complaints)];
+    await Promise.all(visitors.map(({ leave }) => leave()));
+    console.log(`${all.length === 0 ? "ok    " : "FAILED"}  ${name}`);
+    problems.push(...all.map((problem) => `${name}: ${problem}`));
+  }
+  await browser.close();
+  await close();
+  for (const problem of problems) console.error(problem);
+  process.exitCode = problems.length > 0 ? 1 : 0;
+}
