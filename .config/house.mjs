@@ -21,8 +21,8 @@ const beside = {
   search: ["shelf", "species"],
 };
 
-/** Modules of one species each, generated: users import them one by one, and search loads them so. */
-const modulesOfSpecies = "^src/(catalog|evidence)/species/";
+/** Modules of one species or one language each, generated: users import them one by one, and search loads them so. */
+const modulesApart = "^src/((catalog|evidence)/species|search/languages)/";
 
 const floors = [...storeys.flat(), ...Object.keys(beside), "shelf"];
 
@@ -41,7 +41,7 @@ const arrows = [...lower, ...Object.entries(beside), ["shelf", []]].map(([floor,
   from: { path: `^src/${floor}/` },
   to: {
     path: anyOf(floors.filter((other) => other !== floor && !allowed.includes(other))),
-    ...(floor === "search" && { pathNot: modulesOfSpecies }),
+    ...(floor === "search" && { pathNot: modulesApart }),
   },
 }));
 
@@ -71,14 +71,14 @@ export default {
         "A floor is entered by its index.ts, or by inner.ts: what other floors share and no user sees.",
       severity: "error",
       from: { path: "^src/([^/]+)/" },
-      to: { path: "^src/[^/]+/", pathNot: ["^src/$1/", "^src/[^/]+/(index|inner)\\.ts$", modulesOfSpecies] },
+      to: { path: "^src/[^/]+/", pathNot: ["^src/$1/", "^src/[^/]+/(index|inner)\\.ts$", modulesApart] },
     },
     {
       name: "by-the-front-door",
       comment: "The root and the programs see of a floor what users see.",
       severity: "error",
       from: { path: "^(src/index\\.ts$|data/|docs/)" },
-      to: { path: "^src/[^/]+/", pathNot: ["^src/[^/]+/index\\.ts$", modulesOfSpecies] },
+      to: { path: "^src/[^/]+/", pathNot: ["^src/[^/]+/index\\.ts$", modulesApart] },
     },
     {
       name: "every-floor-is-in-the-plan",

@@ -1,10 +1,10 @@
 // Tries the example app in Chromium, built of what the package ships: what it says, and who can use it.
 import type { BrowserContextOptions } from "playwright-core";
-import { assessPlan } from "vivary/compatibility";
 import type { PlanData } from "vivary/plan";
-import { english, german, type Messages, reportParts, type UnitSystem } from "vivary/report";
+import type { Messages, UnitSystem } from "vivary/report";
 import { chromiumHere, launched } from "./consumer/chromium";
 import { hashOf, planOf, plans } from "./example-app/plans";
+import { assessPlan, english, german, reportParts } from "./example-app/shipped";
 import { site } from "./example-app/site";
 import { type Visitor, visitor } from "./example-app/visitor";
 

@@ -5,7 +5,7 @@ import { contains, overlap, type PartialRange } from "../ranges";
 import { type FlowClass, factAt, type SpeciesProfile } from "../species";
 import { currents } from "../species/inner";
 import { convert } from "../units";
-import type { AimedCondition } from "./engine/rule/finding";
+import type { JointCondition } from "./verdict";
 
 /** Gives the species of which a group settles the shy ones of a plan. */
 export type CompanyFor = (plan: Plan) => SpeciesProfile | undefined;
@@ -18,7 +18,7 @@ export type CompanyFor = (plan: Plan) => SpeciesProfile | undefined;
  */
 export function meeting(
   plan: Plan,
-  condition: AimedCondition,
+  condition: JointCondition,
   companyFor: CompanyFor = () => undefined,
 ): Plan {
   const { on, of, wanted } = condition;
@@ -113,7 +113,7 @@ function flowWith(flow: PlannedTank["flow"], end: keyof Flow, wanted: Wanted): F
   return { calmest: other && order(other) <= order(current) ? other : current, strongest: current };
 }
 
-function waterWith(water: PlannedWater, fact: string, { wanted, aim }: AimedCondition): PlannedWater {
+function waterWith(water: PlannedWater, fact: string, { wanted, aim }: JointCondition): PlannedWater {
   if ("oneOf" in wanted) return water;
   const figure = withinOf({ ...wanted }, aim);
   const { temperature = figure, hottest, coolest } = water;

@@ -25,6 +25,6 @@ import { meeting } from "./meeting";
  */
 export function planThatMeets(plan: Plan, condition: AimedCondition): Plan | undefined {
   if (isMet(condition, plan) === true) return plan;
-  const changed = meeting(plan, condition);
+  const changed = meeting(plan, { ...condition, findings: [] });
   return isMet(condition, changed) === true ? changed : undefined;
 }

@@ -1,7 +1,7 @@
 // Plans to try the app with. The tanks are invented; the species are real.
 import { deflateRawSync } from "node:zlib";
-import { speciesById } from "vivary/catalog";
-import { type PlanData, parsePlan } from "vivary/plan";
+import type { PlanData } from "vivary/plan";
+import { parsePlan, speciesById } from "./shipped";
 
 const tank = { base: { shape: "rectangle", length: 100, width: 40 }, height: 45 } as const;
 

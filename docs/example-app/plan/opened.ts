@@ -11,7 +11,7 @@ export interface Opened {
 }
 
 /** Opens what was saved, by this version or an older one; undefined where it is no plan. */
-export async function opened(saved: unknown): Promise<Opened | undefined> {
+async function opened(saved: unknown): Promise<Opened | undefined> {
   await learn(speciesIn(saved));
   const parsed = safeParsePlan(saved, profileOf);
   if (parsed.success) {

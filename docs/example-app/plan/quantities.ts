@@ -35,7 +35,7 @@ type Measured = keyof typeof units;
 const isMeasured = (quantity: Quantity): quantity is Measured => Object.hasOwn(units, quantity);
 
 /** A unit of length in which a plan may hold those of its tank. */
-export type HeldLength = "mm" | "cm" | "m" | "in" | "ft";
+type HeldLength = "mm" | "cm" | "m" | "in" | "ft";
 
 /** How numbers are held and shown. */
 export interface Scale {

@@ -67,7 +67,11 @@ function wideEnough(
 ): Planner {
   const { longestRun, footprint } = checkedPlan(plan).floor.nominal;
   const ofWidth = (width: number) =>
-    inTankOf(inWholeUnits(meeting(plan, { on: "tank.footprint", wanted: { min: longestRun * width } })));
+    inTankOf(
+      inWholeUnits(
+        meeting(plan, { on: "tank.footprint", wanted: { min: longestRun * width }, findings: [] }),
+      ),
+    );
   let [narrow, wide] = [Math.floor(footprint / longestRun), roomy.width];
   while (wide - narrow > 1) {
     const middle = Math.floor((narrow + wide) / 2);
