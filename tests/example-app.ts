@@ -1,5 +1,5 @@
 // Tries the example app in Chromium, built of what the package ships: what it says, and who can use it.
-import type { BrowserContextOptions } from "playwright-core";
+import type { Browser, BrowserContextOptions } from "playwright-core";
 import type { PlanData } from "vivary/plan";
 import type { Messages, UnitSystem } from "vivary/report";
 import { chromiumHere, launched } from "./consumer/chromium";
@@ -269,6 +269,18 @@ const checks: Readonly<Record<string, Check>> = {
   },
 };
 
+/** What a check finds, and what the browser complained of meanwhile. */
+async function problemsOf(check: Check, browser: Browser, address: string): Promise<readonly string[]> {
+  const visitors: Visitor[] = [];
+  const found = await check(async (hash = "", options) => {
+    const come = await visitor(browser, address + (hash && `#${hash}`), options);
+    visitors.push(come);
+    return come;
+  }).catch((error: unknown) => [String(error)]);
+  await Promise.all(visitors.map(({ leave }) => leave()));
+  return [...found, ...visitors.flatMap(({ complaints }) => complaints)];
+}
+
 const program = chromiumHere();
 if (!program) {
   console.log("skipped  The example app: Chromium is not installed");
@@ -278,17 +290,13 @@ if (!program) {
   const browser = await launched(program);
   const problems: string[] = [];
   const asked = process.argv[2] ?? "";
-  for (const [name, check] of Object.entries(checks).filter(([name]) => name.includes(asked))) {
-    const visitors: Visitor[] = [];
-    const found = await check(async (hash = "", options) => {
-      const come = await visitor(browser, address + (hash && `#${hash}`), options);
-      visitors.push(come);
-      return come;
-    }).catch((error: unknown) => [String(error)]);
-    const all = [...found, ...visitors.flatMap(({ complaints }) => complaints)];
-    await Promise.all(visitors.map(({ leave }) => leave()));
-    console.log(`${all.length === 0 ? "ok    " : "FAILED"}  ${name}`);
-    problems.push(...all.map((problem) => `${name}: ${problem}`));
+  const chosen = Object.entries(checks).filter(([name]) => name.includes(asked));
+  const results = await Promise.all(
+    chosen.map(async ([name, check]) => ({ name, found: await problemsOf(check, browser, address) })),
+  );
+  for (const { name, found } of results) {
+    console.log(`${found.length === 0 ? "ok    " : "FAILED"}  ${name}`);
+    problems.push(...found.map((problem) => `${name}: ${problem}`));
   }
   await browser.close();
   await close();

@@ -5,6 +5,9 @@ import type { Browser, BrowserContextOptions, Page } from "playwright-core";
 
 const axe = await readFile(fileURLToPath(import.meta.resolve("axe-core/axe.min.js")), "utf8");
 
+/** How long a visitor waits for something on a busy machine, ms. */
+const patience = 120_000;
+
 export interface Visitor {
   readonly page: Page;
   /** What the browser complained of, its policy included. */
@@ -24,6 +27,7 @@ export async function visitor(
   options: BrowserContextOptions = {},
 ): Promise<Visitor> {
   const context = await browser.newContext({ locale: "en-GB", ...options });
+  context.setDefaultTimeout(patience);
   const page = await context.newPage();
   const complaints: string[] = [];
   const loaded: string[] = [];
