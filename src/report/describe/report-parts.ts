@@ -31,7 +31,7 @@ export interface ReportPart {
  *
  * const male = { species: bettaSplendens, sex: "male" } as const;
  * const parts = reportParts(assessPair(male, male));
- * parts.map(({ part }) => part); // => ["answer", "parties", "blocking", "advisory", "cautions", "closing"]
+ * parts.map(({ part }) => part); // => ["answer", "parties", "blocking", "advisory", "closing"]
  * parts[2]?.title; // => "Why not"
  * ```
  */
