@@ -212,7 +212,7 @@ const checks: Readonly<Record<string, Check>> = {
       ...expectSame(
         "renamed",
         told,
-        "The plan is open. “corydoras-paleatus” is called Hoplisoma paleatum by now.",
+        "The plan is open. “corydoras-paleatus” is called Hoplisoma paleatum now.",
       ),
       ...expectSame("broken", broken.startsWith("This link is damaged"), true),
       ...expectSame("groups kept", await second.page.locator(".group").count(), 3),

@@ -20,7 +20,7 @@ export function remediesView(judged: JudgedPlan, shown: Shown, change: Change): 
     found.replaceChildren(element("p", { role: "status" }, texts.remedies.seeking));
     setTimeout(() => {
       found.replaceChildren(...waysOut(judged, shown, change));
-      found.focus({ preventScroll: true });
+      found.focus();
     }, 50);
   };
   return [
