@@ -89,8 +89,12 @@ const checks: Readonly<Record<string, Check>> = {
     await asked.focus();
     await page.keyboard.press("Enter");
     const gone = await page.locator(`#${condition}`).count();
-    const after = await page.evaluate("document.activeElement !== document.body");
+    const next = await page.evaluate("document.activeElement.textContent");
     await page.waitForTimeout(900);
+    const heard = await reads("footer [role=status]");
+    await page.focus("#groups-0-remove");
+    await page.keyboard.press("Enter");
+    const heading = await page.evaluate("document.activeElement.textContent");
     return [
       ...expectSame("of nothing", nothing, "Verdict Add the first species, and the verdict begins."),
       ...expectSame("what follows the buttons", search, "species"),
@@ -99,8 +103,9 @@ const checks: Readonly<Record<string, Check>> = {
       ...expectSame("what follows the choice", count, "groups-0-unsexed"),
       ...expectSame("the groups", groups, [{ species: "paracheirodon-innesi", unsexed: 12 }]),
       ...expectSame("conditions left of one that was met", gone, 0),
-      ...expectSame("whether the focus is kept", after, true),
-      ...expectSame("what is read out", await reads("footer [role=status]"), "It can work"),
+      ...expectSame("the button with the focus then", next, "Put it in"),
+      ...expectSame("the heading with the focus after the last animal went", heading, "Animals"),
+      ...expectSame("what is read out", heard, "It can work"),
     ];
   },
 

@@ -47,6 +47,9 @@ const measures = {
   polygon: [],
 } as const;
 
+/** Whether something is the name of a shape. */
+export const isShape = (name: string): name is keyof typeof measures => Object.hasOwn(measures, name);
+
 /** The floor of the tank. */
 export function floorFields({ tank: { base } }: Draft): FieldSet {
   const sizes = measures[base.shape].map((measure) =>

@@ -7,7 +7,6 @@ export const de: Texts = {
   units: "Einheiten",
   systems: { metric: "cm, Liter, °C", us: "Zoll, US-Gallonen, °F", imperial: "Zoll, imp. Gallonen, °C" },
   headings: {
-    plan: "Plan",
     animals: "Tiere",
     tank: "Becken",
     water: "Wasser",
@@ -126,7 +125,6 @@ export const de: Texts = {
     empty: "Leerer Plan",
     example: "Beispiel",
     toVerdict: "Zum Urteil",
-    toPlan: "Zurück zum Plan",
   },
   file: "aquarium-plan.json",
   link: "Link zu diesem Plan",

@@ -11,7 +11,6 @@ export const en: Texts = {
     imperial: "inches, imperial gallons, °C",
   },
   headings: {
-    plan: "Plan",
     animals: "Animals",
     tank: "Tank",
     water: "Water",
@@ -129,7 +128,6 @@ export const en: Texts = {
     empty: "Empty plan",
     example: "Example",
     toVerdict: "Go to the verdict",
-    toPlan: "Back to the plan",
   },
   file: "tank-plan.json",
   link: "Link to this plan",

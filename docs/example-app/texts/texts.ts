@@ -66,9 +66,7 @@ export interface Texts {
   readonly language: string;
   readonly units: string;
   readonly systems: Readonly<Record<UnitSystem, string>>;
-  readonly headings: Readonly<
-    Record<"plan" | "animals" | "tank" | "water" | "food" | "verdict" | "remedies", string>
-  >;
+  readonly headings: Readonly<Record<"animals" | "tank" | "water" | "food" | "verdict" | "remedies", string>>;
   readonly labels: Readonly<Record<Label, string>>;
   readonly shapes: Readonly<Record<Shape, string>>;
   readonly plantings: Readonly<Record<Planting, string>>;
@@ -98,7 +96,7 @@ export interface Texts {
   readonly addOffering: string;
 
   readonly actions: Readonly<
-    Record<"share" | "download" | "open" | "undo" | "empty" | "example" | "toVerdict" | "toPlan", string>
+    Record<"share" | "download" | "open" | "undo" | "empty" | "example" | "toVerdict", string>
   >;
   readonly file: string;
   readonly link: string;

@@ -1,8 +1,9 @@
 import type { UnitSystem } from "vivary/report";
 import { isSystem } from "../plan/quantities";
 import { isSpoken, type LanguageCode, languages } from "../texts/languages";
+import { choice } from "./choice";
 import { button, type Child, element } from "./element";
-import { choice } from "./field";
+import { labelled } from "./labelled";
 import type { Shown } from "./shown";
 
 /** What can be done with the plan as a whole, and with the page. */
@@ -21,31 +22,18 @@ export interface Acts {
 export function settingsView({ language, units }: Shown, { speak, measure }: Acts): readonly Child[] {
   const { texts, code } = language;
   const names = Object.entries(languages).map(([spoken, { name }]) => [spoken, name] as const);
+  const systems = Object.entries(texts.systems);
   return [
-    setting("language", texts.language, names, code, (word) => isSpoken(word) && speak(word)),
-    setting(
-      "units",
+    labelled(
+      choice({ id: "language", value: code, words: names }, (word) => isSpoken(word) && speak(word)),
+      texts.language,
+    ),
+    labelled(
+      choice({ id: "units", value: units, words: systems }, (word) => isSystem(word) && measure(word)),
       texts.units,
-      Object.entries(texts.systems),
-      units,
-      (word) => isSystem(word) && measure(word),
     ),
   ];
 }
-
-const setting = (
-  name: string,
-  label: string,
-  choices: readonly (readonly [word: string, text: string])[],
-  value: string,
-  choose: (word: string) => void,
-) =>
-  element(
-    "div",
-    { class: "field" },
-    element("label", { for: name }, label),
-    choice({ path: [name], value, choices, unsaid: undefined }, choose),
-  );
 
 /** What can be done with the plan. */
 export function actsView({ language: { texts } }: Shown, acts: Acts): readonly Child[] {

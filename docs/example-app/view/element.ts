@@ -29,17 +29,29 @@ export function button(text: string, act: () => void, attributes: Attributes = {
 export const listOf = (items: readonly (Node | string)[], attributes: Attributes = {}): Child =>
   items.length > 0 && element("ul", attributes, ...items.map((item) => element("li", {}, item)));
 
-/**
- * Puts other contents into an element. The focus stays on what has the same id, else it goes to the element's heading; what
- * was unfolded stays so.
- */
+/** Puts other contents into an element. What was unfolded stays so, and the focus stays where it was, or near. */
 export function refill(container: Element, children: readonly Child[]): void {
-  const { activeElement } = document;
-  const held = container.contains(activeElement) ? activeElement?.id : undefined;
+  const refocus = container.contains(document.activeElement) ? keptFocus(container) : undefined;
   const unfolded = [...container.querySelectorAll("details[open]")].map(({ id }) => id);
   container.replaceChildren(...children.filter((child) => child !== undefined && child !== false));
   for (const id of unfolded) document.getElementById(id)?.setAttribute("open", "");
-  if (held === undefined) return;
-  const successor = document.getElementById(held) ?? container.querySelector<HTMLElement>("[tabindex='-1']");
-  successor?.focus({ preventScroll: true });
+  refocus?.();
+}
+
+/**
+ * Gives the focus back once the contents are others: to what has the same id, else to the like of it that has moved into its
+ * place, such as the next button of a list, else to the heading.
+ */
+function keptFocus(container: Element): () => void {
+  const held = document.activeElement;
+  const controls = () => [...container.querySelectorAll<HTMLElement>("button, input, select, summary, a")];
+  const place = controls().findIndex((control) => control.isSameNode(held));
+  return () => {
+    const next = controls()[place];
+    const successor =
+      document.getElementById(held?.id ?? "") ??
+      (next?.textContent === held?.textContent ? next : undefined) ??
+      container.closest("section")?.querySelector<HTMLElement>("[tabindex='-1']");
+    successor?.focus({ preventScroll: true });
+  };
 }

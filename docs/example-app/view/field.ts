@@ -1,38 +1,29 @@
 import { type Draft, type Path, valueAt, withValue } from "../plan/draft";
-import { type Field, type FieldSet, reshaped, type WordList } from "../plan/fields";
-import { type Quantity, type Scale, shownUnit, toHeld, toShown } from "../plan/quantities";
+import { type Field, type FieldSet, isShape, reshaped, type WordList } from "../plan/fields";
+import { type Quantity, type Scale, shownUnit } from "../plan/quantities";
+import { choice } from "./choice";
 import { element } from "./element";
+import { labelled } from "./labelled";
+import { numberInput } from "./number-input";
 import type { Change, Shown } from "./shown";
 
 /** The id of the field at a path. */
 export const fieldId = (path: Path): string => path.join("-");
 
 /** A field with its label, and room for a note on it. */
-export function fieldView(field: Field, shown: Shown, change: Change): HTMLElement {
-  const { asks, label, path } = field;
+export function fieldView({ asks, label, path }: Field, shown: Shown, change: Change): HTMLElement {
   const { texts, messages } = shown.language;
-  const id = fieldId(path);
-  const unit = "number" in asks ? shownUnit(scaleOf(asks.number, path, shown)) : undefined;
-  return element(
-    "div",
-    { class: "field" },
-    element(
-      "label",
-      { for: id },
-      texts.labels[label],
-      unit && element("span", { class: "unit" }, ` (${messages.units[unit]})`),
-    ),
-    "number" in asks
-      ? numberInput(field, asks.number, shown, change)
-      : wordChoice(field, asks.words, shown, change),
-    element("p", { class: "note", id: `${id}-note`, "data-field": id }),
-  );
+  if ("words" in asks) return labelled(wordChoice(path, asks.words, shown, change), texts.labels[label]);
+  const scale = scaleOf(asks.number, path, shown);
+  const unit = shownUnit(scale);
+  const input = numberInput(fieldId(path), path, scale, shown, change);
+  return labelled(input, texts.labels[label], unit && messages.units[unit]);
 }
 
 /**
  * Fields that answer one question together.
  *
- * @param also - Paths that the question is asked under besides those of its fields.
+ * @param also - The path that the question is asked under besides those of its fields.
  */
 export function fieldSetView(
   { legend, fields }: FieldSet,
@@ -50,23 +41,6 @@ export function fieldSetView(
   );
 }
 
-function numberInput({ path }: Field, quantity: Quantity, shown: Shown, change: Change): HTMLInputElement {
-  const scale = scaleOf(quantity, path, shown);
-  const id = fieldId(path);
-  const input = element("input", {
-    id,
-    type: "text",
-    inputmode: "decimal",
-    autocomplete: "off",
-    "aria-describedby": `${id}-note`,
-    value: written(valueAt(shown.draft, path), scale, shown),
-  });
-  input.addEventListener("input", () =>
-    change((draft) => withValue(draft, path, typed(input.value, scale)), "typed"),
-  );
-  return input;
-}
-
 /** The scale of a number; lengths of the tank are in the plan's unit. */
 const scaleOf = (quantity: Quantity, [part]: Path, { units, draft }: Shown): Scale => ({
   quantity,
@@ -74,74 +48,32 @@ const scaleOf = (quantity: Quantity, [part]: Path, { units, draft }: Shown): Sca
   held: (part === "tank" ? draft.tank.unit : undefined) ?? "cm",
 });
 
-function written(value: unknown, scale: Scale, { language }: Shown): string {
-  if (typeof value !== "number") return value === undefined ? "" : String(value);
-  const format = new Intl.NumberFormat(language.messages.language, {
-    maximumFractionDigits: 2,
-    useGrouping: false,
-  });
-  return format.format(toShown(value, scale));
-}
+/** The lists of which one word is always chosen. */
+const needed: ReadonlySet<WordList> = new Set<WordList>(["shape", "food", "zone"]);
 
-/** What was typed as the plan holds it; what is no number stays as it is, for the plan's check to refuse. */
-function typed(text: string, scale: Scale): number | string | undefined {
-  const trimmed = text.trim();
-  if (trimmed === "") return undefined;
-  const number = Number(trimmed.replace(",", "."));
-  return Number.isFinite(number) ? toHeld(number, scale) : trimmed;
-}
-
-function wordChoice({ path }: Field, list: WordList, shown: Shown, change: Change): HTMLSelectElement {
-  const choices = Object.entries(wordsOf(list, shown));
-  const needed = list === "shape" || list === "food" || list === "zone";
+function wordChoice(path: Path, list: WordList, shown: Shown, change: Change): HTMLSelectElement {
+  const words = Object.entries(wordsOf(list, shown));
   const value = String(valueAt(shown.draft, path) ?? "");
-  return choice(
-    { path, value, choices, unsaid: needed ? undefined : shown.language.texts.notSaid },
-    (word) =>
-      isShape(list, word)
-        ? change((draft) => withValue(draft, ["tank", "base"], reshaped(draft.tank.base, word)), "done")
-        : change((draft) => withValue(draft, path, held(list, word)), "typed"),
+  const unsaid = needed.has(list) ? undefined : shown.language.texts.notSaid;
+  return choice({ id: fieldId(path), value, words, unsaid }, (word) =>
+    list === "shape" && isShape(word)
+      ? change((draft) => withValue(draft, ["tank", "base"], reshaped(draft.tank.base, word)), "done")
+      : change((draft) => withValue(draft, path, held(list, word)), "typed"),
   );
 }
 
-const isShape = (list: WordList, _word: string): _word is Draft["tank"]["base"]["shape"] => list === "shape";
-
-/** What a choice is among. */
-interface Choice {
-  readonly path: Path;
-  readonly value: string;
-  readonly choices: readonly (readonly [word: string, text: string])[];
-  /** What it says where nothing is chosen; absent where something must be. */
-  readonly unsaid: string | undefined;
-}
-
-/** A choice among words; nothing chosen is an empty one. */
-export function choice(
-  { path, value, choices, unsaid }: Choice,
-  choose: (word: string) => void,
-): HTMLSelectElement {
-  const id = fieldId(path);
-  const options = [...(unsaid === undefined ? [] : [["", unsaid] as const]), ...choices].map(([word, text]) =>
-    element("option", { value: word, selected: word === value }, text),
-  );
-  const select = element("select", { id, "aria-describedby": `${id}-note` }, ...options);
-  select.addEventListener("change", () => choose(select.value));
-  return select;
-}
-
-const held = (list: WordList, word: string): string | boolean | undefined => {
+/** A word that was chosen as the plan holds it. */
+function held(list: WordList, word: string): string | boolean | undefined {
   if (word === "") return undefined;
   return list === "yesOrNo" ? word === "true" : word;
-};
+}
 
-function wordsOf(
-  list: WordList,
-  { language: { texts, messages }, draft }: Shown,
-): Readonly<Record<string, string>> {
-  const { polygon, ...shapes } = texts.shapes;
+/** The words of a list: those of the library, where it has them. */
+function wordsOf(list: WordList, { language, draft }: Shown): Readonly<Record<string, string>> {
+  const { texts, messages } = language;
   switch (list) {
     case "shape":
-      return isDrawn(draft) ? { ...shapes, polygon } : shapes;
+      return shapesFor(draft, texts.shapes);
     case "planting":
       return texts.plantings;
     case "temper":
@@ -153,4 +85,7 @@ function wordsOf(
   }
 }
 
-const isDrawn = ({ tank }: Draft) => tank.base.shape === "polygon";
+/** The shapes that can be chosen; nobody draws corners here, but a plan may come with them. */
+function shapesFor({ tank }: Draft, { polygon, ...others }: Readonly<Record<string, string>>) {
+  return tank.base.shape === "polygon" && polygon !== undefined ? { ...others, polygon } : others;
+}

@@ -3,8 +3,10 @@ import { type Draft, withValue } from "../plan/draft";
 import { countFields, groupFields } from "../plan/fields";
 import { profileOf } from "../plan/profiles";
 import { nameOf } from "../texts/texts";
+import { choice } from "./choice";
 import { button, type Child, element } from "./element";
-import { choice, fieldId, fieldSetView, fieldView } from "./field";
+import { fieldId, fieldSetView, fieldView } from "./field";
+import { labelled } from "./labelled";
 import type { Change, Shown } from "./shown";
 
 /** The groups of animals, each with its fields. */
@@ -61,13 +63,9 @@ function formView(
   if (!profile?.forms) return undefined;
   const { texts, code } = shown.language;
   const path = ["groups", index, "form"];
-  const choices = Object.keys(profile.forms).map((id) => [id, nameOf(applyForm(profile, id), code)] as const);
-  const choose = (word: string) => change((draft) => withValue(draft, path, word || undefined), "done");
-  return element(
-    "div",
-    { class: "field" },
-    element("label", { for: fieldId(path) }, texts.labels.form),
-    choice({ path, value: form ?? "", choices, unsaid: texts.asSold }, choose),
-    element("p", { class: "note", id: `${fieldId(path)}-note`, "data-field": fieldId(path) }),
+  const words = Object.keys(profile.forms).map((id) => [id, nameOf(applyForm(profile, id), code)] as const);
+  const select = choice({ id: fieldId(path), value: form ?? "", words, unsaid: texts.asSold }, (word) =>
+    change((draft) => withValue(draft, path, word || undefined), "done"),
   );
+  return labelled(select, texts.labels.form);
 }

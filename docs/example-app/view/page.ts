@@ -42,8 +42,13 @@ export function pageIn({ language: { code, texts } }: Shown, announcer: HTMLElem
       element("div", { class: "top" }, page.acts, page.notice),
       element(
         "div",
-        { class: "plan", id: "plan" },
-        section("animals", element("h2", {}, texts.headings.animals), page.search, page.groups),
+        { class: "plan" },
+        section(
+          "animals",
+          element("h2", { tabindex: "-1" }, texts.headings.animals),
+          page.search,
+          page.groups,
+        ),
         page.tank,
         page.water,
         page.food,
