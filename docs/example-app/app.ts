@@ -1,13 +1,13 @@
-import type { UnitSystem } from "vivary/report";
 import type { Suggestion } from "vivary/search";
 import { type Draft, emptyDraft, exampleDraft } from "./plan/draft";
-import { type Judged, judged } from "./plan/judged";
-import { hashOf, textOfHash } from "./plan/link";
+import { copied, saveAs } from "./plan/file";
+import { judged } from "./plan/judged";
+import { hashOf, type Linked, linkedPlan } from "./plan/link";
 import { remember, remembered } from "./plan/memory";
 import { type Opened, openedText } from "./plan/opened";
 import { learn, profileOf } from "./plan/profiles";
-import { isSystem } from "./plan/quantities";
-import { isSpoken, type LanguageCode, languages } from "./texts/languages";
+import { firstLanguage, firstUnits } from "./settings";
+import { languages } from "./texts/languages";
 import { nameOf } from "./texts/texts";
 import { announcer } from "./view/announcer";
 import { type Acts, actsView, settingsView } from "./view/bar";
@@ -67,12 +67,11 @@ export async function startApp(): Promise<void> {
     );
     lightFields(document, now, texts);
     voice.say(said);
-    keep(now);
-  };
-
-  const keep = (now: Judged) => {
     if (now.is !== "unreadable") remember("plan", JSON.stringify(shown.draft));
   };
+
+  /** Whether the plan can be read as it stands, so that it may be passed on. */
+  const isSound = () => judged(shown.draft).is !== "unreadable";
 
   const notify = (text: string, ...more: readonly Node[]) =>
     page.notice.replaceChildren(element("p", {}, text), ...more);
@@ -107,22 +106,18 @@ export async function startApp(): Promise<void> {
     measure: (units) => show({ units }, "units", units),
     share: async () => {
       const { texts } = shown.language;
-      const link = `${location.href.replace(/#.*/, "")}#${await hashOf(shown.draft)}`;
-      const copied = await navigator.clipboard.writeText(link).then(
-        () => true,
-        () => false,
-      );
+      if (!isSound()) return notify(texts.outcomes.unreadable);
+      const link = location.href.replace(/#.*/, "") + (await hashOf(shown.draft));
       notify(
-        copied ? texts.linkCopied : texts.linkReady,
+        (await copied(link)) ? texts.linkCopied : texts.linkReady,
         element("label", { for: "link" }, texts.link),
         element("input", { id: "link", type: "text", readonly: true, value: link }),
       );
     },
     download: () => {
-      const text = JSON.stringify(shown.draft, null, 2);
-      const href = URL.createObjectURL(new Blob([text], { type: "application/json" }));
-      element("a", { href, download: shown.language.texts.file }).click();
-      URL.revokeObjectURL(href);
+      const { texts } = shown.language;
+      if (!isSound()) return notify(texts.outcomes.unreadable);
+      saveAs(texts.file, shown.draft);
     },
     open: async (file) => {
       const plan = await openedText(await file.text());
@@ -148,31 +143,19 @@ export async function startApp(): Promise<void> {
     document.getElementById(setting)?.focus();
   };
 
-  /** Opens the plan of the page's link, if it has one: links within the page begin otherwise. */
-  const openLink = async () => {
-    const hash = location.hash.slice(1);
-    if (hash === "" || document.getElementById(hash)) return;
-    const plan = await openedText(await textOfHash(hash));
+  /** Goes on with the plan of a link, if it has come whole. */
+  const goOnWith = (link: Linked | undefined) => {
+    if (!link) return;
     history.replaceState(undefined, "", location.pathname + location.search);
-    if (plan) goOn(plan);
+    if (link.plan) goOn(link.plan);
     else notify(shown.language.texts.brokenLink);
   };
 
+  const link = await linkedPlan(location.hash);
   const last = await openedText(remembered("plan") ?? "");
   if (last) shown = { ...shown, draft: last.draft };
   else await learn(exampleDraft.groups.map(({ species }) => species));
   showAll();
-  addEventListener("hashchange", openLink);
-  await openLink();
-}
-
-function firstLanguage(): LanguageCode {
-  const wished = [remembered("language"), ...navigator.languages.map((tag) => tag.slice(0, 2))];
-  return wished.find(isSpoken) ?? "en";
-}
-
-function firstUnits(): UnitSystem {
-  const kept = remembered("units");
-  if (isSystem(kept)) return kept;
-  return navigator.language === "en-US" ? "us" : "metric";
+  goOnWith(link);
+  addEventListener("hashchange", async () => goOnWith(await linkedPlan(location.hash)));
 }

@@ -61,5 +61,6 @@ export const plans = {
 /** The plan of what is saved, as Node reads it. */
 export const planOf = (saved: PlanData) => parsePlan(saved, speciesById).plan;
 
-/** What stands behind the `#` of a link to something: deflated, in letters that an address may have. */
-export const hashOf = (saved: unknown): string => deflateRawSync(JSON.stringify(saved)).toString("base64url");
+/** The end of a link to something: deflated, in letters that an address may have. */
+export const hashOf = (saved: unknown): string =>
+  `#plan=${deflateRawSync(JSON.stringify(saved)).toString("base64url")}`;
