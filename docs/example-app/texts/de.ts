@@ -79,7 +79,7 @@ export const de: Texts = {
     bully: "ein Raufbold",
   },
   asSold: "die übliche",
-  notSaid: "keine Angabe",
+  notSaid: "offen",
   yes: "ja",
   no: "nein",
   asked: "Gefragt.",
@@ -137,7 +137,7 @@ export const de: Texts = {
   opened: "Der Plan ist geöffnet.",
   outcomes: {
     suitable: "Das passt",
-    conditional: "Es kann gehen",
+    conditional: "Noch nicht",
     unsuitable: "So nicht",
     undetermined: "Niemand kann es sagen",
     "without animals": "Noch keine Tiere",

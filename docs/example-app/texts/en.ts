@@ -140,7 +140,7 @@ export const en: Texts = {
   opened: "The plan is open.",
   outcomes: {
     suitable: "This suits them",
-    conditional: "It can work",
+    conditional: "Not yet",
     unsuitable: "Not like this",
     undetermined: "Nobody can tell",
     "without animals": "No animals yet",
