@@ -126,7 +126,10 @@ function finder(cases: readonly JudgedCase[]): JudgedRule["of"] {
 }
 
 /** Of whom a rule judges: of each two, of each group, or of all of them where it looks at all. */
-function sidesOf({ way, weighs }: Rule, subjects: readonly Subject[]): readonly (readonly Subject[])[] {
+export function sidesOf(
+  { way, weighs }: Rule,
+  subjects: readonly Subject[],
+): readonly (readonly Subject[])[] {
   if (way === "mutual" || way === "each-way") return encounters(subjects, way);
   return way === "each-group" && !weighs ? subjects.map((subject) => [subject]) : [subjects];
 }
@@ -151,7 +154,7 @@ function mayBeSeveral({ animals, standing }: Subject): boolean {
 }
 
 /** Where one animal meets others of its group only if its kind does not live alone, and that is not certain. */
-function meeting([from, to]: readonly Subject[]) {
+export function meeting([from, to]: readonly Subject[]) {
   if (!from || from !== to || from.animals.kin.count !== 1) return undefined;
   const living = from.reading("social.living");
   const isCertain = living.possible.length > 0 && living.possible.every(({ value }) => value !== "alone");

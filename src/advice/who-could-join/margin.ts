@@ -1,5 +1,4 @@
-import type { Verdict } from "../../compatibility";
-import type { Wanted } from "../../plan";
+import type { Condition, Wanted } from "../../plan";
 import { type CheckedPlan, isReading, readPlan } from "../../plan/inner";
 
 /**
@@ -8,14 +7,12 @@ import { type CheckedPlan, isReading, readPlan } from "../../plan/inner";
  * or a greatest alone: by what share the plan has more or less.
  *
  * @param plan - Of which tank and water are read.
- * @param verdict - What is told once the group is there.
+ * @param met - What it meets once the group is there, of all that concerns the group or none.
  */
-export function marginOf(plan: CheckedPlan, { met }: Verdict, group: number): number {
-  return met.reduce((least, finding) => {
-    const concerns = finding.from === undefined || finding.from === group || finding.to === group;
-    if (!concerns || finding.weight !== "restricting" || !isReading(finding.condition.on)) return least;
-    const figure = readPlan(plan, finding.condition.on);
-    return typeof figure === "number" ? Math.min(least, slackIn(finding.condition.wanted, figure)) : least;
+export function marginOf(plan: CheckedPlan, met: readonly Condition[]): number {
+  return met.reduce((least, { on, wanted }) => {
+    const figure = isReading(on) ? readPlan(plan, on) : undefined;
+    return typeof figure === "number" ? Math.min(least, slackIn(wanted, figure)) : least;
   }, 1);
 }
 

@@ -1,4 +1,4 @@
-import type { Finding, OpenQuestion, Verdict } from "../../compatibility";
+import type { Weight } from "../../compatibility";
 import { type Group, isMet, type Plan } from "../../plan";
 import { factAt, type SpeciesProfile } from "../../species";
 
@@ -8,21 +8,12 @@ export const groupOf = (species: SpeciesProfile): Group => ({
   unsexed: factAt(species, "social.group")?.value.least ?? 1,
 });
 
-/** What a finding or a question tells, the gravest first: what rules out, what nobody can tell, what restricts. */
-export function gravityOf(told: Finding | OpenQuestion): number {
-  if ("reason" in told) return told.reason === "missing" ? 2 : 0;
-  if (told.weight === "blocking") return 3;
-  if (told.weight === "advisory" && told.couldBe) return 2;
-  return told.weight === "restricting" ? 1 : 0;
-}
-
-/** What a verdict tells of a group, the gravest first. */
-export function toldOf(verdict: Verdict, group: number): readonly (Finding | OpenQuestion)[] {
-  const about = [
-    ...verdict.findings.filter(({ from, to }) => from === group || to === group),
-    ...verdict.open.filter(({ reason, of }) => reason === "missing" && of === group),
-  ];
-  return about.sort((one, other) => gravityOf(other) - gravityOf(one));
+/** What is said of a newcomer and of others, by a rule that looks at it. */
+export interface Said {
+  readonly rule: string;
+  readonly weight: Weight;
+  readonly from?: number | undefined;
+  readonly to?: number | undefined;
 }
 
 /** The groups that a newcomer settles, takes for rivals or prey to chase, or that take its food. */
@@ -37,20 +28,24 @@ export interface Relations {
 
 const actsOn: ReadonlySet<string> = new Set(["acts-others", "acts-look-alike", "fin-nipping"]);
 
-/** How a newcomer, the last of the groups of a plan, stands to the others. */
-export function relationsOf(plan: Plan, { findings, met }: Verdict): Relations {
-  const newcomer = plan.groups.length - 1;
-  const joining = plan.groups[newcomer] as Group;
-  const told = [...findings, ...met].filter(({ weight }) => weight !== "favourable");
+/**
+ * How a newcomer, the last of some groups, stands to the others.
+ *
+ * @param said - All that the rules say of it, whether the plan meets it or not.
+ */
+export function relationsOf(tank: Plan["tank"], groups: Plan["groups"], said: readonly Said[]): Relations {
+  const newcomer = groups.length - 1;
+  const joining = groups[newcomer] as Group;
+  const told = said.filter(({ weight }) => weight !== "favourable");
   const places = (list: readonly (number | undefined)[]) =>
     [...new Set(list)].filter((place) => place !== undefined).sort((one, other) => one - other);
   const isSettled = { on: "group.company", of: 0, wanted: { oneOf: [true] } } as const;
   const isShy = ({ species }: Group) => factAt(species, "social.settledBy")?.value === true;
   return {
-    settles: [...plan.groups.keys()].filter((place) => {
-      const group = plan.groups[place];
+    settles: [...groups.keys()].filter((place) => {
+      const group = groups[place];
       if (place === newcomer || !group || !isShy(group)) return false;
-      return isMet(isSettled, { tank: plan.tank, groups: [group, joining] }) === true;
+      return isMet(isSettled, { tank, groups: [group, joining] }) === true;
     }),
     robbedBy: places(
       told

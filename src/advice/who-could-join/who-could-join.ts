@@ -2,18 +2,18 @@ import {
   type AssessOptions,
   type Finding,
   type OpenQuestion,
-  type Outcome,
-  type Planner,
   planner as plannerOf,
 } from "../../compatibility";
+import { joinable } from "../../compatibility/inner";
 import { listOf, refusal } from "../../errors";
+import { once } from "../../later";
 import type { Group, Plan } from "../../plan";
 import { checkedPlan } from "../../plan/inner";
 import type { SpeciesProfile } from "../../species";
-import { askedAlone } from "./asked-alone";
+import { byAdoptedFacts } from "./by-adopted-facts";
+import { byVerdicts } from "./by-verdicts";
 import { marginOf } from "./margin";
-import { gravityOf, groupOf, type Relations, relationsOf, toldOf } from "./newcomer";
-import { ruledOutBeside } from "./ruled-out-beside";
+import { groupOf, type Relations, relationsOf } from "./newcomer";
 
 /** Who is sought. */
 export interface JoinOptions extends AssessOptions {
@@ -55,7 +55,7 @@ export interface WhoCouldJoin {
 /**
  * Which species could join a plan: each comes in as many as belong together, and the plan is judged again. Those join with
  * whom the outcome is no worse than before; where the plan does not work as it is, those of whom nothing rules out that they
- * live there. Of the others one reason is told, the gravest that was met. Judged on the adopted facts.
+ * live there. Of the others one reason is told, the gravest. Judged on the adopted facts.
  *
  * @throws InvalidInputError for what `assessPlan` refuses, and where `settles` is no group of the plan.
  *
@@ -80,73 +80,27 @@ export function whoCouldJoin(
   options: JoinOptions = {},
 ): WhoCouldJoin {
   const { settles, robbedByNobody = false, chasesNobody = false, ...assessing } = options;
-  const planner = plannerOf(plan, assessing);
-  if (settles !== undefined && !planner.plan.groups[settles])
-    throw refusal("settles", `the index of one of ${planner.plan.groups.length} groups`, settles, "range");
-  const groups = listOf(candidates, "candidates").map(groupOf);
-  const wanted = isPromise(planner.outcome) ? planner.outcome : "conditional";
-  const alone = askedAlone(planner.plan, groups, assessing);
-  const beside = ruledOutBeside(planner.plan, candidates, assessing);
-  const checked = checkedPlan(planner.plan);
+  const quick = joinable(plan, assessing);
+  const whole = once(() => plannerOf(plan, assessing));
+  if (settles !== undefined && !plan.groups[settles])
+    throw refusal("settles", `the index of one of ${plan.groups.length} groups`, settles, "range");
+  const outcome = quick.outcome ?? whole().outcome;
+  const checked = checkedPlan(plan);
   const joins: Joining[] = [];
   const refused: Refused[] = [];
-  for (const [place, group] of groups.entries()) {
+  for (const group of listOf(candidates, "candidates").map(groupOf)) {
     const { species } = group;
-    const atOnce = gravest(alone(place), wanted) ?? beside(place);
-    if (atOnce) {
-      refused.push({ species, because: atOnce });
-      continue;
-    }
-    const joined = planner.with({ add: [group] });
-    const because = reasonAgainst(planner, joined, wanted);
+    const { because, said, met } = byAdoptedFacts(quick, group, outcome) ?? byVerdicts(whole(), group);
     if (because) {
       refused.push({ species, because });
       continue;
     }
-    const relations = relationsOf(joined.plan, joined.verdict);
+    const relations = relationsOf(plan.tank, [...plan.groups, group], said);
     const isSought =
       (settles === undefined || relations.settles.includes(settles)) &&
       !(robbedByNobody && relations.robbedBy.length > 0) &&
       !(chasesNobody && relations.chases.length > 0);
-    const margin = marginOf(checked, joined.verdict, planner.plan.groups.length);
-    if (isSought) joins.push({ species, group, margin, ...relations });
+    if (isSought) joins.push({ species, group, margin: marginOf(checked, met), ...relations });
   }
   return { joins: joins.sort((one, other) => other.margin - one.margin), refused };
 }
-
-type Kept = "suitable" | "conditional";
-
-const isPromise = (outcome: Outcome): outcome is Kept => outcome === "suitable" || outcome === "conditional";
-
-/** The gravest of what is told, if it is graver than the outcome wanted leaves room for. */
-function gravest<Told extends Finding | OpenQuestion>(all: readonly Told[], wanted: Kept): Told | undefined {
-  const most = wanted === "suitable" ? 0 : 1;
-  return all
-    .filter((told) => gravityOf(told) > most)
-    .reduce<Told | undefined>(
-      (one, told) => (one && gravityOf(one) >= gravityOf(told) ? one : told),
-      undefined,
-    );
-}
-
-/**
- * Why a newcomer is refused: the gravest that is told of it, else of what is told of the others since it came; nothing where
- * the outcome is as wanted, or was not before and nothing rules the newcomer out.
- */
-function reasonAgainst(before: Planner, joined: Planner, wanted: Kept): Finding | OpenQuestion | undefined {
-  const wasPromise = isPromise(before.outcome);
-  if (wasPromise && (joined.outcome === wanted || joined.outcome === "suitable")) return undefined;
-  const newcomer = before.plan.groups.length;
-  const { verdict } = joined;
-  const ofNewcomer = gravest(toldOf(verdict, newcomer), wanted);
-  if (ofNewcomer || !wasPromise) return ofNewcomer;
-  const known = new Set(before.verdict.findings.map(signOf));
-  return (
-    gravest(
-      verdict.findings.filter((finding) => !known.has(signOf(finding))),
-      wanted,
-    ) ?? gravest([...verdict.findings, ...verdict.open], wanted)
-  );
-}
-
-const signOf = ({ rule, weight, from, to }: Finding) => JSON.stringify([rule, weight, from, to]);

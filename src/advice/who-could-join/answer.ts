@@ -1,0 +1,47 @@
+import type { Finding, OpenQuestion, Outcome, Weight } from "../../compatibility";
+import type { Condition } from "../../plan";
+import type { Said } from "./newcomer";
+
+/** Whether a group may join, and what is said of it if so. */
+export interface Answer {
+  /** Why not; absent where it may. */
+  readonly because?: Finding | OpenQuestion;
+  readonly said: readonly Said[];
+  /** What concerns it, or no group in particular, and is met. */
+  readonly met: readonly Condition[];
+}
+
+/** A plan works, with conditions that can be met at worst. */
+export const isPromise = (outcome: Outcome) => outcome === "suitable" || outcome === "conditional";
+
+/** Whether a plan that came to one outcome is no worse for coming to another, where it works at all. */
+export const keeps = (before: Outcome, after: Outcome) =>
+  isPromise(before) && (after === before || after === "suitable");
+
+/** What can be told against a newcomer is graver than this where it speaks against it. */
+export const mostBesides = (outcome: Outcome) => (outcome === "suitable" ? 0 : 1);
+
+/** How grave what is told is: what rules out, what nobody can tell, what restricts. */
+export function gravityOf(weight: Weight, couldBe: Weight | undefined): number {
+  if (weight === "blocking") return 3;
+  if (weight === "advisory" && couldBe) return 2;
+  return weight === "restricting" ? 1 : 0;
+}
+
+/** What nobody knows of a newcomer is as grave as what nobody can tell in advance. */
+export const gravityOfMissing = 2;
+
+/** The first of the gravest, if it is graver than is passed over. */
+export function gravest<Each>(
+  all: readonly Each[],
+  gravity: (each: Each) => number,
+  passedOver: number,
+): Each | undefined {
+  let found: Each | undefined;
+  let most = passedOver;
+  for (const each of all) {
+    const own = gravity(each);
+    if (own > most) [found, most] = [each, own];
+  }
+  return found;
+}

@@ -1,0 +1,42 @@
+import type { OpenQuestion, Outcome } from "../../compatibility";
+import type { Joinable, Joined, Told } from "../../compatibility/inner";
+import { frozen } from "../../frozen";
+import type { Group } from "../../plan";
+import { type Answer, gravest, gravityOf, gravityOfMissing, isPromise, keeps, mostBesides } from "./answer";
+
+/**
+ * Whether a group may join, by the adopted facts alone.
+ *
+ * @param before - What the plan comes to without it.
+ * @returns Undefined where they do not tell: then the whole has to be judged.
+ */
+export function byAdoptedFacts(plan: Joinable, group: Group, before: Outcome): Answer | undefined {
+  const joined = plan.with(group);
+  if (!joined) return undefined;
+  if (keeps(before, joined.outcome)) return answerOf(joined);
+  const about = joined.told.filter(({ standing }) => standing.from !== undefined && standing.state !== "met");
+  const grave = gravest(about, gravityOfTold, mostBesides(before));
+  if (!grave || gravityOfTold(grave) < gravityOfMissing) {
+    const missing = joined.missing();
+    const [question, ...others] = missing ?? [];
+    if (!missing || others.some((other) => !isSame(question, other))) return undefined;
+    if (question) return { because: frozen(question), said: [], met: [] };
+  }
+  if (grave) return { because: grave.finding(), said: [], met: [] };
+  return isPromise(before) ? undefined : answerOf(joined);
+}
+
+const gravityOfTold = ({ standing: { answer } }: Told): number =>
+  gravityOf(answer.weight, "couldBe" in answer ? answer.couldBe : undefined);
+
+const isSame = (one: OpenQuestion | undefined, other: OpenQuestion) =>
+  JSON.stringify(one) === JSON.stringify(other);
+
+function answerOf({ told }: Joined): Answer {
+  return {
+    said: told.map(({ rule, standing: { answer, from, to } }) => ({ rule, weight: answer.weight, from, to })),
+    met: told.flatMap(({ standing: { condition, state } }) =>
+      state === "met" && condition ? [condition] : [],
+    ),
+  };
+}
