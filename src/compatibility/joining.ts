@@ -1,25 +1,21 @@
 import { frozen } from "../frozen";
 import type { Group, Plan } from "../plan";
-import { changedFacts, checkedPlan } from "../plan/inner";
+import { changedFacts, checkedPlan, isSameParty, partiesOfGroups } from "../plan/inner";
 import { essentialTraits, type TraitPath } from "../species";
-import { stocksOf, traitsWeighed } from "./animals/stock";
+import { type AdoptedJudge, adoptedJudge, casesAmong, casesOf, isOfFew } from "./adopted-judge";
+import { traitsWeighed } from "./animals/stock";
 import type { AssessOptions, AssessWith } from "./assess-options";
 import { usualRules } from "./assess-plan";
 import { planRulesOf } from "./assess-plan-by";
 import { clashes } from "./clashes";
-import { answerOf } from "./engine/judge";
 import { pairJudge } from "./engine/judge-pair";
 import { planJudge } from "./engine/judge-plan";
 import type { Judgement } from "./engine/judgement";
-import { adopted } from "./engine/plain-view";
 import type { OpenQuestion } from "./engine/questions";
-import type { PartyRole } from "./engine/rule/finding";
 import { isPairRule, type PlanRule, type Rule } from "./engine/rule/rule";
-import { decidingBy, readingsOf } from "./engine/seen";
 import { couldBe, type PlanSubjects, type Standing } from "./engine/standing";
 import { isMissing, type Subject, subjectOf } from "./engine/subject";
-import { type View, viewOf } from "./engine/view";
-import { meeting, sidesOf } from "./judged-plan";
+import { meeting } from "./judged-plan";
 import type { Finding, Outcome } from "./verdict";
 
 /** What a plan with a newcomer comes to on the adopted facts, as `assessPlan` has it. */
@@ -61,67 +57,83 @@ const lookedAtByConditions: readonly TraitPath[] = [
 export interface Joinable {
   /** As `assessPlan` has it; undefined where the adopted facts do not tell. */
   readonly outcome: Outcome | undefined;
-  /** The plan with a group that joins it; undefined where the adopted facts do not tell what comes of it. */
+  /**
+   * The plan with a group that joins it; undefined where the adopted facts do not tell what comes of it.
+   *
+   * @param group - One that was checked.
+   */
   readonly with: (group: Group) => Joined | undefined;
 }
 
 /**
  * Judges a plan that groups may join, on the adopted facts alone: of each newcomer only those rules judge that see it. What
- * it says is what `assessPlan` says. It does not tell where an essential trait is not known, where the plan has animals of
- * the species already, and where conditions exclude each other.
+ * it says is what `assessPlan` says. It does not tell where an essential trait is not known, nor where conditions exclude
+ * each other.
  *
  * @throws InvalidInputError for what `assessPlan` refuses.
  */
 export function joinable(plan: Plan, options: AssessOptions): Joinable {
   const by = planRulesOf(usualRules(options), options);
   const checked = checkedPlan(plan);
-  const subjects = checked.parties.map(subjectOf);
-  const there = new Set(subjects.map(({ animals }) => animals.id));
-  const given = { plan: checked, subjects };
-  const judges = by.rules.map((rule) => judgeOf(rule, by, given));
-  const isKnown = subjects.every(isComplete);
-  const before = isKnown
-    ? judges.map(({ rule, judge }) => casesOf(rule, subjects).map((sides) => judge(sides, given)))
-    : [];
+  const given = { plan: checked, subjects: checked.parties.map(subjectOf) };
+  if (!given.subjects.every(isComplete)) return { outcome: undefined, with: () => undefined };
+  const rules = by.rules.map((rule) => beforeOf(rule, by, given));
   return {
-    outcome: isKnown ? outcomeOf(before.flat(2)) : undefined,
+    outcome: outcomeOf(rules.flatMap(({ cases }) => cases.flatMap(({ standing }) => standing))),
     with: (group) => {
-      if (!isKnown || there.has(group.species.id)) return undefined;
-      const [party] = checkedPlan({ ...plan, groups: [group] }).parties;
-      const newcomer = party && subjectOf(party, subjects.length);
-      if (!newcomer || !isComplete(newcomer)) return undefined;
-      const joined = {
-        plan: { ...checked, parties: [...checked.parties, newcomer.party] },
-        subjects: [...subjects, newcomer],
-      };
-      return joinedBy(newcomer, joined, { judges, before, by, changed: changedFacts(checked, joined.plan) });
+      const parties = partiesOfGroups([...plan.groups, group]);
+      const subjects = parties.map((party, index) => {
+        const known = given.subjects[index];
+        return known && isSameParty(known.party, party) ? known : subjectOf(party, index);
+      });
+      const joined = { plan: { ...checked, parties }, subjects };
+      return subjects.every(isComplete) ? joinedBy(joined, { rules, given, by }) : undefined;
     },
   };
 }
 
 /** What is known before anybody joins. */
 interface Before {
-  readonly judges: readonly AdoptedJudge[];
-  /** By rule and case. */
-  readonly before: readonly (readonly (readonly Standing[])[])[];
+  readonly rules: readonly RuleBefore[];
+  readonly given: PlanSubjects;
   readonly by: AssessWith;
-  /** What a newcomer changes in the plan. */
-  readonly changed: ReadonlySet<string>;
 }
 
-function joinedBy(
-  newcomer: Subject,
-  joined: PlanSubjects,
-  { judges, before, by, changed }: Before,
-): Joined | undefined {
+interface RuleBefore {
+  readonly rule: Rule;
+  readonly judge: AdoptedJudge;
+  readonly cases: readonly CaseBefore[];
+  /** Whether what it says of some groups stands, whoever joins. */
+  readonly stands: boolean;
+}
+
+interface CaseBefore {
+  readonly sides: readonly Subject[];
+  readonly standing: readonly Standing[];
+}
+
+function beforeOf(rule: Rule, by: AssessWith, given: PlanSubjects): RuleBefore {
+  const judge = adoptedJudge(rule, by, given);
+  const cases = casesOf(rule, given.subjects).map((sides) => ({ sides, standing: judge(sides, given) }));
+  const changed = changedFacts(given.plan, { ...given.plan, parties: [] });
+  const hangsOnOthers = ({ standing }: CaseBefore) =>
+    standing.some(({ condition }) => condition !== undefined && changed.has(condition.on));
+  return { rule, judge, cases, stands: isOfFew(rule) && !cases.some(hangsOnOthers) };
+}
+
+function joinedBy(joined: PlanSubjects, { rules, given, by }: Before): Joined | undefined {
+  const { subjects } = joined;
+  const newcomer = subjects.length - 1;
+  const isAsBefore = (subject: Subject) => given.subjects[subject.index] === subject;
+  const isNew = (sides: readonly Subject[]) => !sides.every(isAsBefore);
+  const newCases = casesAmong(subjects, isNew);
+  const kinStands = subjects.slice(0, newcomer).every(isAsBefore);
   const told: Told[] = [];
   const others: Standing[] = [];
-  for (const [index, { rule, judge }] of judges.entries()) {
-    const known = before[index] ?? [];
-    const isAsBefore = isOfFew(rule) && !known.some((standing) => standing.some(hangsOn(changed)));
-    if (isAsBefore) others.push(...known.flat());
-    for (const sides of casesOf(rule, joined.subjects)) {
-      if (isAsBefore && !sides.includes(newcomer)) continue;
+  for (const { rule, judge, cases, stands } of rules) {
+    for (const { sides, standing } of stands ? cases : [])
+      if (kinStands || !isReplaced(sides, subjects)) others.push(...standing);
+    for (const sides of stands ? newCases(rule) : casesOf(rule, subjects)) {
       const standing = judge(sides, joined);
       for (const one of standing) {
         if (!concerns(one, newcomer)) others.push(one);
@@ -133,72 +145,19 @@ function joinedBy(
   }
   const outcome = outcomeOf([...others, ...told.map(({ standing }) => standing)]);
   if (outcome === undefined) return undefined;
-  return { outcome, told, missing: () => missingOf(newcomer, joined, by) };
+  return { outcome, told, missing: () => missingOf(subjects[newcomer] as Subject, joined, by) };
 }
+
+/** Whether others of a species have come to some, so that they are judged anew. */
+const isReplaced = (sides: readonly Subject[], subjects: readonly Subject[]) =>
+  sides.some((side) => subjects[side.index] !== side);
 
 const isComplete = ({ reading }: Subject): boolean => !essentialTraits.map(reading).some(isMissing);
 
-const isAbout = ({ from, to }: Standing, { index }: Subject) => from === index || to === index;
+const isAbout = ({ from, to }: Standing, newcomer: number) => from === newcomer || to === newcomer;
 
-const concerns = (standing: Standing, newcomer: Subject) =>
+const concerns = (standing: Standing, newcomer: number) =>
   standing.from === undefined || isAbout(standing, newcomer);
-
-/** Whether a rule looks at one group or at two, and not at the stock. */
-const isOfFew = (rule: Rule) => isPairRule(rule) || (rule.way === "each-group" && rule.weighs !== true);
-
-const hangsOn =
-  (changed: ReadonlySet<string>) =>
-  ({ condition }: Standing) =>
-    condition !== undefined && changed.has(condition.on);
-
-/** How a rule judges on the adopted facts. */
-interface AdoptedJudge {
-  readonly rule: Rule;
-  readonly judge: (sides: readonly Subject[], plan: PlanSubjects) => readonly Standing[];
-}
-
-function judgeOf(rule: Rule, { thresholds: values }: AssessWith, { plan }: PlanSubjects): AdoptedJudge {
-  const { thresholds } = decidingBy(rule, values);
-  const [fromOf, toOf] = [seenAs(rule, "from"), seenAs(rule, "to")];
-  const seen = { plan: readingsOf(rule, plan), thresholds };
-  const see = (sides: readonly Subject[], { subjects }: PlanSubjects): object => {
-    const [from, to] = sides;
-    if (isPairRule(rule)) return { from: from && fromOf(from), to: to && toOf(to), thresholds };
-    const stock = rule.weighs ? stocksOf(subjects)[0] : undefined;
-    return {
-      ...seen,
-      stock,
-      ...(rule.way === "all-groups" ? { groups: sides.map(fromOf) } : { from: from && fromOf(from) }),
-    };
-  };
-  return {
-    rule,
-    judge: (sides, given) => {
-      if (isPairRule(rule) && meeting(sides)?.(adopted) === false) return [];
-      return answerOf(rule, () => rule.judge(see(sides, given) as never), { sides, plan: given }, adopted)
-        .standing;
-    },
-  };
-}
-
-/** Whom a rule judges. All together are those of whom everything needed is known. */
-function casesOf(rule: Rule, subjects: readonly Subject[]): readonly (readonly Subject[])[] {
-  if (isPairRule(rule)) return sidesOf(rule, subjects);
-  if (rule.way === "once") return [[]];
-  if (rule.way === "each-group") return subjects.map((subject) => [subject]);
-  const needs = rule.needs?.from ?? [];
-  return [subjects.filter(({ reading }) => !needs.map(reading).some(isMissing))];
-}
-
-/** Subjects as a rule sees them on one side, each made out once. */
-function seenAs(rule: Rule, role: PartyRole): (subject: Subject) => View {
-  const views = new WeakMap<Subject, View>();
-  return (subject) => {
-    const view = views.get(subject) ?? viewOf(rule, role, subject, adopted, adopted);
-    views.set(subject, view);
-    return view;
-  };
-}
 
 /** What answers come to; undefined where they ask for conditions that exclude each other. */
 function outcomeOf(standing: readonly Standing[]): Outcome | undefined {

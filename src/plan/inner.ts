@@ -4,6 +4,6 @@ export { type CheckedPlan, checkedPair, checkedPlan, measuredPlan, refuseUnsound
 export { adoptedTraits, conditionProblems, holds, jointCondition } from "./condition";
 export { factUnits } from "./fact-units";
 export { kinOf, mayHave } from "./kin";
-export { type CheckedParty, isSameParty } from "./party";
+export { type CheckedParty, isSameParty, partiesOfGroups } from "./party";
 export { isUnchangeable, profileProblems } from "./profile-problems";
 export { isFact, isReading, type PlanReadings, readPlan } from "./read-fact";

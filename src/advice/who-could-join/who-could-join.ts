@@ -88,7 +88,9 @@ export function whoCouldJoin(
   const checked = checkedPlan(plan);
   const joins: Joining[] = [];
   const refused: Refused[] = [];
-  for (const group of listOf(candidates, "candidates").map(groupOf)) {
+  const groups = listOf(candidates, "candidates").map(groupOf);
+  checkNewcomers(plan, groups);
+  for (const group of groups) {
     const { species } = group;
     const { because, said, met } = byAdoptedFacts(quick, group, outcome) ?? byVerdicts(whole(), group);
     if (because) {
@@ -103,4 +105,14 @@ export function whoCouldJoin(
     if (isSought) joins.push({ species, group, margin: marginOf(checked, met), ...relations });
   }
   return { joins: joins.sort((one, other) => other.margin - one.margin), refused };
+}
+
+/** A plan holds so many groups at most. */
+const mostGroups = 100;
+
+/** Refuses candidates that could be in no plan, as `assessPlan` does. */
+function checkNewcomers(plan: Plan, newcomers: readonly Group[]): void {
+  const atOnce = Math.max(mostGroups - plan.groups.length, 1);
+  for (let start = 0; start < newcomers.length; start += atOnce)
+    checkedPlan({ ...plan, groups: [...plan.groups, ...newcomers.slice(start, start + atOnce)] });
 }
