@@ -71,16 +71,18 @@ export function casesOf(rule: Rule, subjects: readonly Subject[]): readonly (rea
   return [subjects.filter(({ reading }) => !needs.some((trait) => isMissing(reading(trait))))];
 }
 
-/** Subjects as a rule sees them on one side, each made out once; held in the view of those that stay. */
+/** Subjects as a rule sees them on one side, the last of each place made out once; held in the view of those that stay. */
 function seenAs(rule: Rule, role: PartyRole, staying: readonly Subject[]): (subject: Subject) => View {
-  const views = new WeakMap<Subject, View>();
+  const known: { readonly subject: Subject; readonly view: View }[] = [];
   return (subject) => {
-    const known = views.get(subject);
-    if (known) return known;
-    const view = staying.includes(subject)
-      ? plainView(rule, role, subject)
-      : viewOf(rule, role, subject, adopted, adopted);
-    views.set(subject, view);
+    const { index } = subject;
+    const held = known[index];
+    if (held?.subject === subject) return held.view;
+    const view =
+      staying[index] === subject
+        ? plainView(rule, role, subject)
+        : viewOf(rule, role, subject, adopted, adopted);
+    known[index] = { subject, view };
     return view;
   };
 }

@@ -77,14 +77,19 @@ export function joinable(plan: Plan, options: AssessOptions): Joinable {
   const checked = checkedPlan(plan);
   const given = { plan: checked, subjects: checked.parties.map(subjectOf) };
   if (!given.subjects.every(isComplete)) return { outcome: undefined, with: () => undefined };
+  const there = new Set(checked.parties.map(({ animals }) => animals.id));
   const rules = by.rules.map((rule) => beforeOf(rule, by, given));
   return {
-    outcome: outcomeOf(rules.flatMap(({ cases }) => cases.flatMap(({ standing }) => standing))),
+    outcome: outcomeOf(rules.flatMap(({ cases }) => cases.flatMap(({ counting }) => counting))),
     with: (group) => {
-      const parties = partiesOfGroups([...plan.groups, group]);
+      const parties = there.has(group.species.id)
+        ? partiesOfGroups([...plan.groups, group])
+        : [...checked.parties, ...partiesOfGroups([group])];
       const subjects = parties.map((party, index) => {
         const known = given.subjects[index];
-        return known && isSameParty(known.party, party) ? known : subjectOf(party, index);
+        return known && (known.party === party || isSameParty(known.party, party))
+          ? known
+          : subjectOf(party, index);
       });
       const joined = { plan: { ...checked, parties }, subjects };
       return subjects.every(isComplete) ? joinedBy(joined, { rules, given, by }) : undefined;
@@ -109,15 +114,19 @@ interface RuleBefore {
 
 interface CaseBefore {
   readonly sides: readonly Subject[];
-  readonly standing: readonly Standing[];
+  /** What counts of that which is said. */
+  readonly counting: readonly Standing[];
 }
 
 function beforeOf(rule: Rule, by: AssessWith, given: PlanSubjects): RuleBefore {
   const judge = adoptedJudge(rule, by, given);
-  const cases = casesOf(rule, given.subjects).map((sides) => ({ sides, standing: judge(sides, given) }));
+  const cases = casesOf(rule, given.subjects).flatMap((sides) => {
+    const counting = judge(sides, given).filter(counts);
+    return counting.length > 0 ? { sides, counting } : [];
+  });
   const changed = changedFacts(given.plan, { ...given.plan, parties: [] });
-  const hangsOnOthers = ({ standing }: CaseBefore) =>
-    standing.some(({ condition }) => condition !== undefined && changed.has(condition.on));
+  const hangsOnOthers = ({ counting }: CaseBefore) =>
+    counting.some(({ condition }) => condition !== undefined && changed.has(condition.on));
   return { rule, judge, cases, stands: isOfFew(rule) && !cases.some(hangsOnOthers) };
 }
 
@@ -131,8 +140,8 @@ function joinedBy(joined: PlanSubjects, { rules, given, by }: Before): Joined | 
   const told: Told[] = [];
   const others: Standing[] = [];
   for (const { rule, judge, cases, stands } of rules) {
-    for (const { sides, standing } of stands ? cases : [])
-      if (kinStands || !isReplaced(sides, subjects)) others.push(...standing);
+    for (const { sides, counting } of stands ? cases : [])
+      if (kinStands || !isReplaced(sides, subjects)) others.push(...counting);
     for (const sides of stands ? newCases(rule) : casesOf(rule, subjects)) {
       const standing = judge(sides, joined);
       for (const one of standing) {
@@ -158,6 +167,10 @@ const isAbout = ({ from, to }: Standing, newcomer: number) => from === newcomer 
 
 const concerns = (standing: Standing, newcomer: number) =>
   standing.from === undefined || isAbout(standing, newcomer);
+
+/** Whether an answer counts towards the outcome. */
+const counts = ({ answer, condition }: Standing) =>
+  answer.weight === "blocking" || condition !== undefined || couldBe(answer) !== undefined;
 
 /** What answers come to; undefined where they ask for conditions that exclude each other. */
 function outcomeOf(standing: readonly Standing[]): Outcome | undefined {

@@ -1,0 +1,46 @@
+// Tells who could join the slow way: every candidate by the whole verdict on the plan with it.
+import { assessPlan, type Finding, type OpenQuestion, type Outcome } from "../../../src/compatibility";
+import type { Plan } from "../../../src/plan";
+import { factAt, type SpeciesProfile } from "../../../src/species";
+
+type Told = Finding | OpenQuestion;
+
+/** For each candidate why it is refused, undefined where it may join. */
+export function becauseOfAll(
+  plan: Plan,
+  candidates: readonly SpeciesProfile[],
+): readonly (Told | undefined)[] {
+  const before = assessPlan(plan);
+  const works = isPromise(before.outcome);
+  const passedOver = before.outcome === "suitable" ? 0 : 1;
+  const known = new Set(before.findings.map(signOf));
+  const newcomer = plan.groups.length;
+  return candidates.map((species) => {
+    const group = { species, unsexed: factAt(species, "social.group")?.value.least ?? 1 };
+    const after = assessPlan({ ...plan, groups: [...plan.groups, group] });
+    if (works && (after.outcome === before.outcome || after.outcome === "suitable")) return undefined;
+    const about = after.findings.filter(({ from, to }) => from === newcomer || to === newcomer);
+    const unknown = after.open.filter(({ of, reason }) => reason === "missing" && of === newcomer);
+    const because = gravest([...about, ...unknown], passedOver);
+    if (because || !works) return because;
+    const further = after.findings.filter((finding) => !known.has(signOf(finding)));
+    return gravest(further, passedOver) ?? gravest([...after.findings, ...after.open], passedOver);
+  });
+}
+
+const isPromise = (outcome: Outcome) => outcome === "suitable" || outcome === "conditional";
+
+const signOf = ({ rule, weight, from, to }: Finding) => JSON.stringify([rule, weight, from, to]);
+
+/** The first of the gravest that is graver than is passed over. */
+function gravest(all: readonly Told[], passedOver: number): Told | undefined {
+  const most = Math.max(passedOver, ...all.map(gravityOf));
+  return most > passedOver ? all.find((told) => gravityOf(told) === most) : undefined;
+}
+
+function gravityOf(told: Told): number {
+  if ("reason" in told) return told.reason === "missing" ? 2 : 0;
+  if (told.weight === "blocking") return 3;
+  if (told.weight === "advisory" && told.couldBe) return 2;
+  return told.weight === "restricting" ? 1 : 0;
+}
