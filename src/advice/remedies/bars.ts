@@ -114,11 +114,13 @@ function removersOf(told: Bar["told"], parties: readonly (number | undefined)[],
   if ("reason" in told) for (const on of askedBy(told.rule, judged.verdict)) kinds.add(kindOf(on));
   for (const name of rule?.reads ?? []) kinds.add(kindOf(name));
   const seen = groupsSeen(rule, told, parties, judged);
+  const short = groupsShort(judged);
   const removes = (step: Step) => {
     const { kind, of } = step;
     if (!hasEffect(step, judged)) return false;
     if (rule === undefined) return true;
     if (kind === "company") return kinds.has(kind) || looksAtAll(rule);
+    if (kind === "numbers") return sought.atWorst || short.some((place) => seen.has(place));
     return of !== undefined && ofGroups.has(kind) ? seen.has(of) : kinds.has(kind);
   };
   return new Set(sought.steps.filter(removes).map(({ key }) => key));
@@ -134,6 +136,10 @@ function hasEffect({ kind, of, group, joining }: Step, { verdict, places, sought
     (condition) => kindOf(condition.on) === kind && (of === undefined || places[condition.of ?? -1] === of),
   );
 }
+
+/** The places in the plan as given of the groups that lack animals of their kind, or one sex of them. */
+const groupsShort = ({ verdict, places }: Judged): readonly number[] =>
+  verdict.conditions.flatMap(({ on, of }) => (kindOf(on) === "numbers" ? (places[of ?? -1] ?? []) : []));
 
 const looksAtAll = ({ way, weighs }: Rule) => way === "all-groups" || way === "once" || weighs === true;
 

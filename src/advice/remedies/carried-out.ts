@@ -55,14 +55,15 @@ export function carriedOut(
     if (next === planner) break;
     planner = next;
   }
-  if (presses && !isEnough(planner)) planner = pressed(planner, steps, places, isEnough);
+  if (presses && !isEnough(planner)) planner = pressed(planner, steps, isEnough);
   const told = [...seen.values()];
   const toGroups = (change: PlanChange) => placed(change, places);
   const changes = changeBetween(start, planner.plan);
   const moves = steps.flatMap((step): readonly Move[] => {
     const change = animals.includes(step) ? changeOf(step) : toGroups(partOf(changes, step, places));
     if (Object.keys(change).length === 0) return [];
-    const { kind, of, moved } = step;
+    const { kind, moved } = step;
+    const of = step.of ?? onlyGroupOf(change);
     const meets = told.filter((one) => one.step === step).map(({ condition }) => condition);
     return [{ kind, ...(of !== undefined && { of }), moved, change, meets }];
   });
@@ -116,7 +117,7 @@ function asSeenTo(planner: Planner, { steps, places, given, fills, seen }: Seein
     if (kind === undefined || isMet(condition, plan) === true) return plan;
     if (kind === "tank" && (tank || condition.on !== "tank.height")) return plan;
     const of = condition.of === undefined ? undefined : places[condition.of];
-    const step = steps.find((one) => one.kind === kind && (!ofGroups.has(kind) || one.of === of));
+    const step = steps.find((one) => one.kind === kind && (one.of === undefined || one.of === of));
     if (!step && !(fills && !ofGroups.has(kind) && isUnsaid(condition, plan, given))) return plan;
     const next = meeting(plan, condition);
     if (next === plan || (!step && altersSaid(given, next, kinds))) return plan;
@@ -181,17 +182,28 @@ function partOf(
   const { kind } = step;
   if (kind === "water") return water ? { water } : {};
   if (kind === "feeding") return offerings ? { offerings } : {};
-  if (step.of !== undefined) {
-    const at = places.indexOf(step.of);
-    const fields = Object.entries(groups?.[at] ?? {}).filter(
-      ([name]) => (name === "length" ? "entry" : "numbers") === kind,
-    );
-    return fields.length > 0 ? { groups: { [at]: Object.fromEntries(fields) } } : {};
+  if (ofGroups.has(kind)) {
+    const changed = Object.entries(groups ?? {}).flatMap(([at, group]) => {
+      const isAbout = step.of === undefined || places[Number(at)] === step.of;
+      const fields = isAbout ? fieldsFor(kind, group ?? {}) : [];
+      return fields.length > 0 ? [[at, Object.fromEntries(fields)] as const] : [];
+    });
+    return changed.length > 0 ? { groups: Object.fromEntries(changed) } : {};
   }
   const fields = Object.entries(tank ?? {}).filter(
     ([name]) => kindOfField[name as keyof PlannedTank] === kind,
   );
   return fields.length > 0 ? { tank: Object.fromEntries(fields) } : {};
+}
+
+/** What of a changed group a move of a kind is about. */
+const fieldsFor = (kind: MoveKind, group: object) =>
+  Object.entries(group).filter(([name]) => (name === "length" ? "entry" : "numbers") === kind);
+
+/** The group that a change is about, if it changes one alone and nothing else. */
+function onlyGroupOf({ groups = {}, ...others }: PlanChange): number | undefined {
+  const [one, ...more] = Object.keys(groups);
+  return one === undefined || more.length > 0 || Object.keys(others).length > 0 ? undefined : Number(one);
 }
 
 /** A change of a later plan as one of the plan as given: groups by their places there. */

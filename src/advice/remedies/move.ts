@@ -4,7 +4,7 @@ import type { JointCondition, PlanChange } from "../../compatibility";
  * What a keeper does in one go. `feeding`: what is fed, where and when. `cover`: plants, roots, stones and what breaks the
  * line of sight. `ground`: what covers it, and places to hide. `current`: a calm place, or one that moves. `water`: its set
  * point, all its figures. `filter`: more media, or ripe ones. `entry`: a group moves in only once it is long enough.
- * `numbers`: more of a kind, in the sexes that it needs. `company`: a calm species that settles a shy one. `tank`: a larger
+ * `numbers`: more of each kind that is short of its own, in the sexes that it needs. `company`: a calm species that settles a shy one. `tank`: a larger
  * one. `form`: animals of another form in place of those planned. `rehome`: a group, or some of it, goes to another keeper.
  */
 export type MoveKind =
@@ -25,7 +25,10 @@ export type MoveKind =
 /** One thing to do. */
 export interface Move {
   readonly kind: MoveKind;
-  /** The group it is about, by its place in the plan as given; absent: the tank, its water, what is fed, who comes in. */
+  /**
+   * The group it is about, by its place in the plan as given; absent: several groups, the tank, its water, what is fed, who
+   * comes in.
+   */
   readonly of?: number;
   /** How many animals go to another tank that suits them. They are never let loose. */
   readonly moved: number;

@@ -29,10 +29,10 @@ export function possibleSteps(
   { thresholds }: AssessOptions,
 ): readonly Step[] {
   return [
-    ...tankKinds.map((kind): Step => ({ kind, key: kind, moved: 0 })),
+    ...kindsOfAll.map((kind): Step => ({ kind, key: kind, moved: 0 })),
     ...companyFor(plan, verdict, company, { thresholds }),
     ...plan.groups.flatMap((group, of) => [
-      ...(["numbers", "entry"] as const).map((kind): Step => ({ kind, key: `${kind} ${of}`, of, moved: 0 })),
+      { kind: "entry", key: `entry ${of}`, of, moved: 0 } as const,
       ...(plan.groups.length > 1
         ? [{ kind: "rehome", key: `rehome ${of}`, of, moved: countOf(group) } as const]
         : []),
@@ -42,7 +42,18 @@ export function possibleSteps(
   ];
 }
 
-const tankKinds = ["feeding", "cover", "lid", "ground", "current", "water", "filter", "tank"] as const;
+/** What is done to the tank, and to all groups in one go. */
+const kindsOfAll = [
+  "feeding",
+  "cover",
+  "lid",
+  "ground",
+  "current",
+  "water",
+  "filter",
+  "tank",
+  "numbers",
+] as const;
 
 const countOf = ({ males = 0, females = 0, unsexed = 0, juveniles = 0 }: Group) =>
   males + females + unsexed + juveniles;

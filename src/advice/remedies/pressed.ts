@@ -1,6 +1,7 @@
-import type { Planner } from "../../compatibility";
+import type { Planner, Verdict } from "../../compatibility";
 import type { Group, Plan, PlannedTank } from "../../plan";
 import { counted } from "../counted";
+import { kindOf } from "./kind-of";
 import type { Step } from "./possible-step";
 
 /** By so much more is tried, one after another. */
@@ -9,18 +10,15 @@ const pressures = [1.25, 1.5, 2, 3, 4];
 /**
  * The plan with as much more of filter, tank and animals of a kind, as far as the steps reach, as is enough: where nobody knows
  * what is true, more may be needed than the adopted facts ask for. The plan as it is where none is enough.
- *
- * @param places - For each group its place in the plan as given.
  */
 export function pressed(
   planner: Planner,
   steps: readonly Step[],
-  places: readonly number[],
   isEnough: (planner: Planner) => boolean,
 ): Planner {
-  const has = (kind: Step["kind"], of?: number) => steps.some((step) => step.kind === kind && step.of === of);
+  const has = (kind: Step["kind"]) => steps.some((step) => step.kind === kind);
   const { tank, groups } = planner.plan;
-  const growing = [...groups.keys()].filter((index) => has("numbers", places[index]));
+  const growing = has("numbers") ? perhapsShort(planner.verdict) : [];
   if (!has("filter") && !has("tank") && growing.length === 0) return planner;
   for (const times of pressures) {
     const more = planner.with({
@@ -30,6 +28,15 @@ export function pressed(
     if (isEnough(more)) return more;
   }
   return planner;
+}
+
+/** The groups of which it is open whether they are as many as belong together. */
+function perhapsShort({ findings, met, open }: Verdict): readonly number[] {
+  const asking = [...findings, ...met].filter(
+    (finding) => finding.weight === "restricting" && kindOf(finding.condition.on) === "numbers",
+  );
+  const rules = new Set<string>(asking.map(({ rule }) => rule));
+  return [...new Set(open.flatMap(({ rule, of }) => (of !== undefined && rules.has(rule) ? of : [])))];
 }
 
 function moreFilter({ filter }: PlannedTank, times: number): Partial<PlannedTank> {
