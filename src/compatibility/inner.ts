@@ -1,5 +1,6 @@
 /** What the floors above share with the rules; no part of the public surface. */
 export { coverInsteadOfCompany } from "./dense-cover";
+export { hangsOnTemper } from "./engine/temper";
 export { type Joinable, type Joined, joinable, type Told } from "./joining";
 export { meeting } from "./meeting";
 export { givingHardness, givingPH, givingTemperature } from "./rules/shared/givings";

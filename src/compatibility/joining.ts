@@ -57,6 +57,8 @@ const lookedAtByConditions: readonly TraitPath[] = [
 export interface Joinable {
   /** As `assessPlan` has it; undefined where the adopted facts do not tell. */
   readonly outcome: Outcome | undefined;
+  /** What counts of all that the rules say of it, in the order of a verdict; undefined where more than the adopted facts tell. */
+  readonly counting: readonly Standing[] | undefined;
   /**
    * The plan with a group that joins it; undefined where the adopted facts do not tell what comes of it.
    *
@@ -76,11 +78,14 @@ export function joinable(plan: Plan, options: AssessOptions): Joinable {
   const by = planRulesOf(usualRules(options), options);
   const checked = checkedPlan(plan);
   const given = { plan: checked, subjects: checked.parties.map(subjectOf) };
-  if (!given.subjects.every(isComplete)) return { outcome: undefined, with: () => undefined };
+  if (!given.subjects.every(isComplete))
+    return { outcome: undefined, counting: undefined, with: () => undefined };
   const there = new Set(checked.parties.map(({ animals }) => animals.id));
   const rules = by.rules.map((rule) => beforeOf(rule, by, given));
+  const all = rules.flatMap(({ cases }) => cases.flatMap(({ counting }) => counting));
   return {
-    outcome: outcomeOf(rules.flatMap(({ cases }) => cases.flatMap(({ counting }) => counting))),
+    outcome: outcomeOf(all),
+    counting: all,
     with: (group) => {
       const parties = there.has(group.species.id)
         ? partiesOfGroups([...plan.groups, group])

@@ -1,4 +1,5 @@
-import { type AssessOptions, type Finding, planner } from "../../compatibility";
+import { type AssessOptions, type Planner, planner } from "../../compatibility";
+import { joinable } from "../../compatibility/inner";
 import { filterCapacity } from "../../load";
 import type { Condition, Offering, Plan } from "../../plan";
 import type { Range } from "../../ranges";
@@ -78,7 +79,7 @@ export interface NitrogenOfFood {
  */
 export function feedingPlan(plan: Plan, options: AssessOptions = {}): FeedingPlan {
   const judged = planner({ ...plan, offerings: [] }, options);
-  const appetites = appetitesOf(judged.verdict.findings);
+  const appetites = appetitesOf(askedOf(judged, options));
   const chosen = [...fewest(reaching(judged.plan, appetites))].sort(inTheDay);
   const reached = new Set(chosen.flatMap(({ reaches }) => reaches));
   const rations = rationsOf(plan);
@@ -96,13 +97,23 @@ export function feedingPlan(plan: Plan, options: AssessOptions = {}): FeedingPla
   };
 }
 
-/** What the findings about food ask for, group by group. */
-function appetitesOf(findings: readonly Finding[]): readonly Appetite[] {
+/** What a plan does not meet, on the adopted facts; of its whole verdict where these do not tell. */
+function askedOf(judged: Planner, options: AssessOptions): readonly Condition[] {
+  const { counting } = joinable(judged.plan, options);
+  if (counting)
+    return counting.flatMap(({ condition, state }) => (condition && state !== "met" ? [condition] : []));
+  return judged.verdict.findings.flatMap((finding) =>
+    finding.weight === "restricting" ? [finding.condition] : [],
+  );
+}
+
+/** What is asked for about food, group by group. */
+function appetitesOf(asked: readonly Condition[]): readonly Appetite[] {
   const byGroup = new Map<number, readonly Condition[]>();
-  for (const finding of findings) {
-    if (finding.weight !== "restricting" || finding.condition.on !== "group.offerings") continue;
-    const { of = 0 } = finding.condition;
-    byGroup.set(of, [...(byGroup.get(of) ?? []), finding.condition]);
+  for (const condition of asked) {
+    if (condition.on !== "group.offerings") continue;
+    const { of = 0 } = condition;
+    byGroup.set(of, [...(byGroup.get(of) ?? []), condition]);
   }
   return [...byGroup].map(([of, conditions]) => ({
     of,

@@ -1,5 +1,5 @@
 import type { Condition, Offering, Plan } from "../../plan";
-import { adoptedTraits, checkedPlan, holds } from "../../plan/inner";
+import { adoptedTraits, type CheckedPlan, checkedPlan, holds } from "../../plan/inner";
 import { factAt, type SpeciesProfile } from "../../species";
 import { foods, lights, zones } from "../../species/inner";
 
@@ -31,8 +31,9 @@ export function takes(species: SpeciesProfile, { food, place, light = "day" }: O
  */
 export function reaching(plan: Plan, appetites: readonly Appetite[]): readonly Reaching[] {
   const plainest = new Map<string, Reaching>();
+  const checked = checkedPlan(plan);
   for (const offering of possibleOfferings(plan)) {
-    const reaches = reachedBy(offering, plan, appetites);
+    const reaches = reachedBy(offering, checked, appetites);
     const key = reaches.join();
     if (reaches.length > 0 && !plainest.has(key)) plainest.set(key, { offering, reaches });
   }
@@ -40,8 +41,8 @@ export function reaching(plan: Plan, appetites: readonly Appetite[]): readonly R
 }
 
 /** The groups of which an offering meets all conditions. */
-function reachedBy(offering: Offering, plan: Plan, appetites: readonly Appetite[]): readonly number[] {
-  const fed = checkedPlan({ ...plan, offerings: [offering] });
+function reachedBy(offering: Offering, plan: CheckedPlan, appetites: readonly Appetite[]): readonly number[] {
+  const fed = { ...plan, offerings: [offering] };
   const trait = adoptedTraits(fed);
   return appetites
     .filter(({ isOutpaced }) => isOutpaced || !offering.apart)

@@ -1,5 +1,13 @@
-import type { Finding, Planner } from "../../compatibility";
-import type { Temper } from "../../plan";
+import {
+  type AssessOptions,
+  type Finding,
+  pairRules,
+  planner,
+  planRules,
+  type Rule,
+} from "../../compatibility";
+import { hangsOnTemper } from "../../compatibility/inner";
+import type { Plan, Temper } from "../../plan";
 
 /** What would speak against a plan if the individuals of one group were of another temper. */
 export interface OfIndividuals {
@@ -15,7 +23,13 @@ export interface OfIndividuals {
 const tempers = ["shyer", "bolder", "bully"] as const satisfies readonly Temper[];
 
 /** What individuals that differ from their kind would bring, of groups of which the plan says nothing of the sort. */
-export function ofIndividuals(judged: Planner): readonly OfIndividuals[] {
+export function ofIndividuals(
+  plan: Plan,
+  { rules = [...planRules, ...pairRules], thresholds }: AssessOptions,
+): readonly OfIndividuals[] {
+  const onTemper = rules.filter(looksAtTemper);
+  if (onTemper.length === 0) return [];
+  const judged = planner(plan, { rules: onTemper, thresholds });
   const { findings, met } = judged.verdict;
   const known = new Set([...findings, ...met].map(keyOf));
   return judged.plan.groups.flatMap(({ temper: stated = "typical" }, group) =>
@@ -26,6 +40,12 @@ export function ofIndividuals(judged: Planner): readonly OfIndividuals[] {
       return further.map((finding): OfIndividuals => ({ finding, individual: { group, temper } }));
     }),
   );
+}
+
+/** Whether what a rule says may hang on what individuals are like; of an app's nobody knows. */
+function looksAtTemper({ id, needs, uses, tells }: Rule): boolean {
+  const traits = [needs, uses, tells].flatMap((sides) => [...(sides?.from ?? []), ...(sides?.to ?? [])]);
+  return id.startsWith("x-") || traits.some(hangsOnTemper);
 }
 
 const keyOf = (finding: Finding): string =>

@@ -1,4 +1,4 @@
-import { type AssessOptions, type Finding, planner } from "../../compatibility";
+import { type AssessOptions, assessPlan, type Finding } from "../../compatibility";
 import { listOf, oneOf } from "../../errors";
 import type { Condition, Plan } from "../../plan";
 import { type OfIndividuals, ofIndividuals } from "./individuals";
@@ -66,12 +66,11 @@ export function suspects(
   options: AssessOptions = {},
 ): readonly Suspect[] {
   const seen = listOf(signs, "signs").map((sign, index) => oneOf(sign, seenSigns, `signs[${index}]`));
-  const judged = planner(plan, options);
-  const { findings, met } = judged.verdict;
+  const { findings, met } = assessPlan(plan, options);
   const told: readonly Told[] = [
     ...findings.map((finding): Told => ({ finding, state: "stands" })),
     ...met.map((finding): Told => ({ finding, state: "met" })),
-    ...ofIndividuals(judged).map((one): Told => ({ ...one, state: "individual" })),
+    ...ofIndividuals(plan, options).map((one): Told => ({ ...one, state: "individual" })),
   ];
   return told
     .filter(({ finding }) => finding.weight !== "favourable")

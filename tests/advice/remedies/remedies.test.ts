@@ -160,6 +160,18 @@ describe("a keeper is told", () => {
     expect(remedy?.plan.groups[0]?.unsexed).toBe(8);
   });
 
+  test("to top up every shoal that is short in one go, each to what it needs", () => {
+    const ids = ["paracheirodon-innesi", "hoplisoma-sterbai", "trigonostigma-heteromorpha"];
+    const remedy = first(kept(ids.map((id) => ({ species: species(id), unsexed: 3 }))));
+    expect(remedy && told(remedy)).toEqual(["numbers"]);
+    expect(remedy?.moves[0]?.meets.map(({ on, of }) => [on, of])).toEqual([
+      ["group.count", 0],
+      ["group.count", 1],
+      ["group.count", 2],
+    ]);
+    expect(remedy?.plan.groups.map(({ unsexed }) => unsexed)).toEqual([8, 6, 8]);
+  });
+
   test("that one of two male fighting fish goes", () => {
     const remedy = first(kept([{ species: species("betta-splendens"), males: 2 }], {}, { temperature: 26 }));
     expect(remedy && told(remedy)).toEqual(["rehome 0"]);
