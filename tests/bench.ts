@@ -1,5 +1,6 @@
 // Times the built library, each figure against a yardstick taken in turns with it in the same run. Fails where a target is
 // missed.
+import { adviceFigures } from "./bench/advice";
 import { kernelFigures } from "./bench/kernels";
 import { pairFigures } from "./bench/pairs";
 import { planFigures } from "./bench/plans";
@@ -15,6 +16,7 @@ const figures = [
   ...searchFigures(),
   ...pairFigures(),
   ...planFigures(),
+  ...adviceFigures(),
 ];
 for (const { figure, found, target } of figures) {
   const verdict = found <= target ? "ok    " : "FAILED";
