@@ -9,6 +9,8 @@ export interface Timing {
   readonly plan: Plan;
   /** Days. */
   readonly quarantine: number;
+  /** For how many steps at once there is a tank to keep them apart in. */
+  readonly quarantineTanks: number;
   readonly growing: readonly Growing[];
   /** The groups that wait for plants to grow in. */
   readonly waitingForPlants: ReadonlySet<number>;
@@ -33,7 +35,7 @@ export function scheduled(steps: readonly (readonly Comers[])[], timing: Timing)
   const dated: Dated[] = [];
   for (const comers of steps) {
     const groups = groupsOf(comers);
-    const because = reasonsOf(comers, dated.at(-1)?.day, enteredOn, timing);
+    const because = reasonsOf(comers, dated, enteredOn, timing);
     const day = Math.max(0, ...because.map((one) => ("day" in one ? (one.day ?? 0) : 0)));
     for (const group of groups) enteredOn.set(group, day);
     dated.push({ day, groups, because });
@@ -44,17 +46,19 @@ export function scheduled(steps: readonly (readonly Comers[])[], timing: Timing)
 /** What a day hangs on. */
 function reasonsOf(
   comers: readonly Comers[],
-  last: number | undefined,
+  dated: readonly Dated[],
   enteredOn: ReadonlyMap<number, number>,
-  { plan, quarantine, growing, waitingForPlants }: Timing,
+  { plan, quarantine, quarantineTanks, growing, waitingForPlants }: Timing,
 ): readonly EntryReason[] {
+  const last = dated.at(-1)?.day;
+  const isFree = dated.at(-quarantineTanks)?.day ?? 0;
   const groups = groupsOf(comers);
   const stated = comers.flatMap(({ statedDay = 0 }) => (statedDay > 0 ? statedDay : []));
   const ripe = ripeOn(plan);
   const grownIn = groups.some((group) => waitingForPlants.has(group)) ? grownInOn(plan) : undefined;
   const waits: readonly (EntryReason | false | undefined)[] = [
     ripe > 0 && last === undefined && { reason: "filter-ripens", day: ripe },
-    quarantine > 0 && { reason: "quarantine", day: (last ?? 0) + quarantine },
+    quarantine > 0 && { reason: "quarantine", day: isFree + quarantine },
     last !== undefined && { reason: "filter-follows", day: last + daysToFollow },
     grownIn !== undefined && { reason: "plants-grow-in", day: grownIn },
     stated.length > 0 && { reason: "stated-day", day: Math.max(...stated) },

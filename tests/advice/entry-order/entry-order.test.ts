@@ -119,13 +119,13 @@ describe("the day", () => {
     const steps = stepsIn(
       orderOf([newcomer("a"), newcomer("b")], { tank: { filter: { mediaArea: 20, age: 0 } } }),
     );
-    expect(steps.map(({ day }) => day)).toEqual([56, 84]);
+    expect(steps.map(({ day }) => day)).toEqual([56, 86]);
     expect(steps[0]?.because).toEqual([
       { reason: "filter-ripens", day: 56 },
-      { reason: "quarantine", day: 28 },
+      { reason: "quarantine", day: 30 },
     ]);
     expect(steps[1]?.because).toEqual([
-      { reason: "quarantine", day: 84 },
+      { reason: "quarantine", day: 86 },
       { reason: "filter-follows", day: 70 },
     ]);
   });
@@ -139,12 +139,21 @@ describe("the day", () => {
     expect(steps.map(({ day }) => day)).toEqual([0, 14]);
   });
 
+  test("is sooner where a second tank is free for those that come next", () => {
+    const all = ["a", "b", "c", "d"].map((id) => newcomer(id));
+    const days = (quarantineTanks: number) =>
+      stepsIn(orderOf(all, {}, { quarantineTanks })).map(({ day }) => day);
+    expect(days(1)).toEqual([30, 60, 90, 120]);
+    expect(days(2)).toEqual([30, 44, 60, 74]);
+    expect(days(4)).toEqual([30, 44, 58, 72]);
+  });
+
   test("waits for plants to grow in, for those that need them and those that harm them", () => {
     const needs = newcomer("needs", { "space.grownInPlants": true });
     const digs = newcomer("digs", { "effects.digs": true });
     const steps = stepsIn(orderOf([needs, digs, newcomer("a")], { tank: { plants: "planted" } }));
     expect(groupsIn(steps)).toEqual([[2], [0], [1]]);
-    expect(steps.map(({ day }) => day)).toEqual([28, 56, 84]);
+    expect(steps.map(({ day }) => day)).toEqual([30, 60, 90]);
     expect(steps[1]?.because).toContainEqual({ reason: "plants-grow-in", day: 56 });
     expect(steps[2]?.because).toContainEqual({ reason: "plants-grow-in", day: 56 });
   });
@@ -153,7 +162,7 @@ describe("the day", () => {
     const late = newcomer("late", {}, { unsexed: 6, entersOn: 200 });
     const steps = stepsIn(orderOf([late, newcomer("a")]));
     expect(steps.map(({ day, groups }) => [day, groups])).toEqual([
-      [28, [1]],
+      [30, [1]],
       [200, [0]],
     ]);
   });
@@ -163,7 +172,7 @@ describe("the day", () => {
     const steps = stepsIn(orderOf([newcomer("a"), there], { tank: { filter: undefined } }));
     expect(steps).toMatchObject([
       { day: 0, groups: [1], because: [{ reason: "there-already" }] },
-      { day: 28, groups: [0] },
+      { day: 30, groups: [0] },
     ]);
   });
 });
@@ -206,5 +215,6 @@ test("what is no plan, no quarantine and no rule is refused", () => {
   expectRefused(() => entryOrder(tank), "groups");
   expectRefused(() => entryOrder(plan, { rules, quarantine: -1 }), "quarantine");
   expectRefused(() => entryOrder(plan, { rules, quarantine: Number.NaN }), "quarantine");
+  expectRefused(() => entryOrder(plan, { rules, quarantineTanks: 0 }), "quarantineTanks");
   expectRefused(() => entryOrder(plan, { rules: [] }), "rules");
 });
