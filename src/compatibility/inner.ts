@@ -1,4 +1,5 @@
 /** What the floors above share with the rules; no part of the public surface. */
+export { askedAtWorst } from "./asked-at-worst";
 export { coverInsteadOfCompany } from "./dense-cover";
 export { hangsOnTemper } from "./engine/temper";
 export { type Joinable, type Joined, joinable, type Told } from "./joining";

@@ -1,6 +1,7 @@
 import {
   type AssessOptions,
   type Finding,
+  type JointCondition,
   type OpenQuestion,
   type Outcome,
   pairRules,
@@ -9,7 +10,7 @@ import {
   type Verdict,
 } from "../../compatibility";
 import { coverInsteadOfCompany } from "../../compatibility/inner";
-import type { Plan } from "../../plan";
+import type { Condition, Plan } from "../../plan";
 import { kindOf, ofGroups } from "./kind-of";
 import type { MoveKind } from "./move";
 import type { Step } from "./possible-step";
@@ -39,8 +40,8 @@ const isPressed = (kind: MoveKind) => kind === "filter" || kind === "tank" || ki
 /** What is sought, and by what is judged. */
 export interface Sought {
   readonly want: "suitable" | "conditional";
-  /** Whether it has to be so at worst too. */
-  readonly atWorst: boolean;
+  /** What a plan does not meet of what may be asked for, where it has to be so at worst too. */
+  readonly askedAtWorst?: ((plan: Plan) => readonly JointCondition[]) | undefined;
   readonly rules: ReadonlyMap<string, Rule>;
   readonly steps: readonly Step[];
 }
@@ -62,13 +63,13 @@ export function barsOf(
   places: readonly number[],
   sought: Sought,
 ): readonly Bar[] {
-  const { want, atWorst } = sought;
+  const { want, askedAtWorst } = sought;
   const least = want === "suitable" ? 1 : 2;
   const ofFindings = verdict.findings
     .map((told) => ({ told, gravity: gravityOf(told), parties: [told.from, told.to] }))
     .filter(({ gravity }) => gravity >= least);
   const ofQuestions = verdict.open
-    .filter((told) => isBarring(told, verdict, atWorst))
+    .filter((told) => isBarring(told, verdict, askedAtWorst !== undefined))
     .map((told) => ({ told, gravity: told.couldBe === "blocking" ? 2 : 1, parties: [told.of] }))
     .filter(({ gravity }) => gravity >= least);
   return [...ofFindings, ...ofQuestions].map(({ told, gravity, parties }) => ({
@@ -120,7 +121,8 @@ function removersOf(told: Bar["told"], parties: readonly (number | undefined)[],
     if (!hasEffect(step, judged)) return false;
     if (rule === undefined) return true;
     if (kind === "company") return kinds.has(kind) || looksAtAll(rule);
-    if (kind === "numbers") return sought.atWorst || short.some((place) => seen.has(place));
+    if (kind === "numbers")
+      return sought.askedAtWorst !== undefined || short.some((place) => seen.has(place));
     return of !== undefined && ofGroups.has(kind) ? seen.has(of) : kinds.has(kind);
   };
   return new Set(sought.steps.filter(removes).map(({ key }) => key));
@@ -129,10 +131,12 @@ function removersOf(told: Bar["told"], parties: readonly (number | undefined)[],
 /** Whether a step does anything: animals leave or come in, or something that it sees to is asked for. */
 function hasEffect({ kind, of, group, joining }: Step, { verdict, places, sought }: Judged): boolean {
   if (group || joining || kind === "rehome") return true;
-  if (sought.atWorst && isPressed(kind)) return true;
+  if (sought.askedAtWorst && isPressed(kind)) return true;
   if (kind === "tank" && verdict.findings.some(({ weight }) => weight === "blocking")) return true;
   if (kind === "cover" && coverInsteadOfCompany(verdict.findings) !== undefined) return true;
-  return verdict.conditions.some(
+  const { conditions, findings, met } = verdict;
+  const asked = sought.askedAtWorst ? [...findings, ...met].flatMap(conditionOf) : conditions;
+  return asked.some(
     (condition) => kindOf(condition.on) === kind && (of === undefined || places[condition.of ?? -1] === of),
   );
 }
@@ -140,6 +144,9 @@ function hasEffect({ kind, of, group, joining }: Step, { verdict, places, sought
 /** The places in the plan as given of the groups that lack animals of their kind, or one sex of them. */
 const groupsShort = ({ verdict, places }: Judged): readonly number[] =>
   verdict.conditions.flatMap(({ on, of }) => (kindOf(on) === "numbers" ? (places[of ?? -1] ?? []) : []));
+
+const conditionOf = (finding: Finding): readonly Condition[] =>
+  finding.weight === "restricting" ? [finding.condition] : [];
 
 const looksAtAll = ({ way, weighs }: Rule) => way === "all-groups" || way === "once" || weighs === true;
 

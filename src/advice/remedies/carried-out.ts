@@ -27,8 +27,8 @@ export interface Given {
   readonly isEnough: (planner: Planner) => boolean;
   /** Whether what the plan does not say is seen to as well. */
   readonly fills: boolean;
-  /** Whether more is tried than is asked for: at worst nobody knows how much is enough. */
-  readonly presses: boolean;
+  /** What would be asked for besides if what is disputed were otherwise; absent where the adopted facts decide. */
+  readonly atWorst?: ((plan: Plan) => readonly JointCondition[]) | undefined;
 }
 
 /** How often what is asked for is seen to and the plan is judged again; one round meets nearly all. */
@@ -42,7 +42,7 @@ const mostRounds = 3;
  */
 export function carriedOut(
   steps: readonly Step[],
-  { planner: given, isEnough, fills, presses }: Given,
+  { planner: given, isEnough, fills, atWorst }: Given,
   begun: (change: PlanChange) => Planner,
 ): CarriedOut {
   const animals = steps.filter(({ group, joining, kind }) => group || joining || kind === "rehome");
@@ -50,12 +50,17 @@ export function carriedOut(
   let planner = begun(allOf(animals.map(changeOf)));
   const start = planner.plan;
   const seen = new Map<string, SeenTo>();
-  for (let round = 0; round < mostRounds && !isEnough(planner); round += 1) {
-    const next = asSeenTo(planner, { steps, places, given: given.plan, fills, seen });
-    if (next === planner) break;
-    planner = next;
-  }
-  if (presses && !isEnough(planner)) planner = pressed(planner, steps, isEnough);
+  const seeing = { steps, places, given: given.plan, fills, seen };
+  const seeTo = (asked: (planner: Planner) => readonly JointCondition[]) => {
+    for (let round = 0; round < mostRounds && !isEnough(planner); round += 1) {
+      const next = asSeenTo(planner, asked(planner), seeing);
+      if (next === planner) break;
+      planner = next;
+    }
+  };
+  seeTo(({ verdict }) => verdict.conditions);
+  if (atWorst) seeTo(({ plan }) => atWorst(plan));
+  if (atWorst && !isEnough(planner)) planner = pressed(planner, steps, isEnough);
   const told = [...seen.values()];
   const toGroups = (change: PlanChange) => placed(change, places);
   const changes = changeBetween(start, planner.plan);
@@ -95,7 +100,11 @@ interface Seeing {
 }
 
 /** The plan with all that is asked for and may be changed as it is asked for; the same where that is nothing. */
-function asSeenTo(planner: Planner, { steps, places, given, fills, seen }: Seeing): Planner {
+function asSeenTo(
+  planner: Planner,
+  asked: readonly JointCondition[],
+  { steps, places, given, fills, seen }: Seeing,
+): Planner {
   const { verdict } = planner;
   const kinds = new Set(steps.map(({ kind }) => kind));
   const note = (condition: JointCondition, step: Step | undefined) => {
@@ -112,7 +121,7 @@ function asSeenTo(planner: Planner, { steps, places, given, fills, seen }: Seein
   const inPlaceOf: readonly JointCondition[] =
     dense === undefined ? [] : [{ on: "tank.cover", wanted: { min: dense }, findings: [] }];
   const before = larger?.planner ?? planner;
-  const after = [...verdict.conditions, ...inPlaceOf].reduce((plan, condition) => {
+  const after = [...asked, ...inPlaceOf].reduce((plan, condition) => {
     const kind = kindOf(condition.on);
     if (kind === undefined || isMet(condition, plan) === true) return plan;
     if (kind === "tank" && (tank || condition.on !== "tank.height")) return plan;

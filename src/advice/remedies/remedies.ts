@@ -6,6 +6,7 @@ import {
   planner as plannerOf,
   type Verdict,
 } from "../../compatibility";
+import { askedAtWorst } from "../../compatibility/inner";
 import { oneOf, refusal } from "../../errors";
 import type { Plan } from "../../plan";
 import type { SpeciesProfile } from "../../species";
@@ -23,8 +24,10 @@ export interface RemedyOptions extends AssessOptions {
   readonly most?: number | undefined;
   /**
    * Whether the outcome has to be reached at worst too, over all that is disputed or missing; what hangs on individuals alone
-   * is left out. More filter, room and animals are tried than is asked for, up to four times as much; other figures stay as
-   * the adopted facts ask for them. Default no.
+   * is left out. Then what would be asked for if what is disputed were otherwise is seen to as well, as far as it can be met
+   * together; and of filter, room and animals up to four times as much is tried, since of what nobody knows nobody can say
+   * how much is enough. What is missing of a species, and what its sources put so far apart that nothing meets both, stays
+   * in the way. Default no.
    */
   readonly atWorst?: boolean | undefined;
   /** Calm species of which a group may be added where a shy one asks for company; those to try first. Default none. */
@@ -89,7 +92,12 @@ export function remedies(plan: Plan, options: RemedyOptions = {}): Remedies {
   const planner = plannerOf(atWorst ? alike.plan(plan) : plan, assessing);
   const calm = atWorst ? company.map(alike.of) : company;
   const steps = possibleSteps(planner.plan, planner.verdict, calm, assessing);
-  const { found, bars, left } = search(planner, { want, atWorst, rules: rulesById(assessing), steps }, most);
+  const asked = atWorst ? (now: Plan) => askedAtWorst(now, assessing) : undefined;
+  const { found, bars, left } = search(
+    planner,
+    { want, askedAtWorst: asked, rules: rulesById(assessing), steps },
+    most,
+  );
   const told = found.map(({ moves, provided, planner: after }): Remedy => {
     const { plan: changed, outcome, bounds } = atWorst ? plannerOf(alike.back(after.plan), assessing) : after;
     const done = moves.map((move) => ({ ...move, change: alike.changeBack(move.change) }));

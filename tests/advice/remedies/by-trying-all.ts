@@ -21,9 +21,7 @@ export function byTryingAll(
   for (const set of [[], ...subsets(steps, 1), ...subsets(steps, 2), ...subsets(steps, 3)]) {
     if (reached.some((smaller) => smaller.every((step) => set.includes(step)))) continue;
     if (!canBeDone(set, plan)) continue;
-    const done = carriedOut(set, { planner, isEnough, fills: true, presses: false }, (change) =>
-      planner.with(change),
-    );
+    const done = carriedOut(set, { planner, isEnough, fills: true }, (change) => planner.with(change));
     if (!isEnough(done.planner) || harms(planner.verdict, done.planner.verdict, done.places)) continue;
     if (done.moves.length === set.length) reached.push(set);
   }

@@ -265,6 +265,15 @@ test("what was wanted at worst too holds at worst, whatever individuals are like
   expect(found.remedies.length > 0 || found.obstacle !== undefined).toBe(true);
 });
 
+test("what the strictest source asks for is seen to where it has to hold at worst", () => {
+  const neons = kept([{ species: species("paracheirodon-innesi"), unsexed: 10 }]);
+  expect(assessPlan(neons).outcome).toBe("suitable");
+  expect(assessPlan(neons).bounds.atWorst).toBe("conditional");
+  const [softer] = remedies(neons, { atWorst: true }).remedies;
+  expect(softer && told(softer)).toEqual(["water"]);
+  expect(softer?.bounds.atWorst).toBe("suitable");
+});
+
 test("where conditions may stay, only what rules out is mended", () => {
   const { remedies: found } = remedies(plans["nothing said but the base"] as Plan, { want: "conditional" });
   expect(found.map(told)).toEqual([["rehome 1"], ["rehome 0"]]);

@@ -1,0 +1,30 @@
+import { isMet, type Plan } from "../plan";
+import { checkedPlan } from "../plan/inner";
+import type { AssessOptions } from "./assess-options";
+import { usualRules } from "./assess-plan";
+import { planRulesOf } from "./assess-plan-by";
+import type { AimedCondition, AnyFinding } from "./engine/rule/finding";
+import { jointConditions } from "./joint-conditions";
+import { judgedPlan, judgementsOf } from "./judged-plan";
+import type { JointCondition } from "./verdict";
+
+/**
+ * What a plan does not meet of all that its animals ask for, or would ask for if what is disputed were otherwise: joined
+ * where it can be met together.
+ *
+ * @throws InvalidInputError for what `assessPlan` refuses.
+ */
+export function askedAtWorst(plan: Plan, options: AssessOptions): readonly JointCondition[] {
+  const by = planRulesOf(usualRules(options), options);
+  const judgements = judgementsOf(judgedPlan(checkedPlan(plan), by));
+  const asked = judgements.flatMap(({ worlds }) => worlds.flatMap(({ asks }) => asks));
+  return jointConditions(asked.map(asFinding)).filter((condition) => isMet(condition, plan) !== true);
+}
+
+const asFinding = (condition: AimedCondition): AnyFinding => ({
+  rule: "",
+  weight: "restricting",
+  basis: "common-practice",
+  traits: [],
+  condition,
+});
