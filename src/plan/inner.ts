@@ -5,5 +5,6 @@ export { adoptedTraits, conditionProblems, holds, jointCondition } from "./condi
 export { factUnits } from "./fact-units";
 export { kinOf, mayHave } from "./kin";
 export { type CheckedParty, isSameParty, partiesOfGroups } from "./party";
+export { mostGroups } from "./plan-shape";
 export { isUnchangeable, profileProblems } from "./profile-problems";
 export { isFact, isReading, type PlanReadings, readPlan } from "./read-fact";

@@ -50,7 +50,7 @@ export function adviceFigures(): readonly Figure[] {
   const eight = planOf(company, () => 12);
   const short = planOf(company, (place) => (place < 3 ? 3 : 12));
   const six = planOf(company.slice(0, 6), () => 12);
-  const { assess, ...calls } = inTurns(3, {
+  const { assess, ...calls } = inTurns(5, {
     assess: () => assessPlan(eight),
     remedies: () => advice.remedies(short),
     whoCouldJoin: () => advice.whoCouldJoin(eight, allSpecies),
@@ -61,13 +61,13 @@ export function adviceFigures(): readonly Figure[] {
     suspects: () => advice.suspects(eight, ["torn-fins", "hiding"]),
   });
   const most: Readonly<Record<keyof typeof calls, readonly [figure: string, target: number]>> = {
-    remedies: ["remedies of eight groups, three of them short", 40],
-    whoCouldJoin: ["whoCouldJoin, the whole catalog beside eight groups", 30],
-    leastTank: ["leastTank of eight groups", 60],
-    setPoint: ["setPoint of the whole catalog", 60],
-    entryOrder: ["entryOrder of six groups", 60],
-    feedingPlan: ["feedingPlan of eight groups", 3],
-    suspects: ["suspects of eight groups", 10],
+    remedies: ["remedies of eight groups, three of them short", 20],
+    whoCouldJoin: ["whoCouldJoin, the whole catalog beside eight groups", 60],
+    leastTank: ["leastTank of eight groups", 80],
+    setPoint: ["setPoint of the whole catalog", 20],
+    entryOrder: ["entryOrder of six groups", 120],
+    feedingPlan: ["feedingPlan of eight groups", 6],
+    suspects: ["suspects of eight groups", 20],
   };
   console.log(`assessPlan of eight groups: ${assess.toPrecision(3)} ms`);
   return (Object.keys(most) as (keyof typeof calls)[]).map((name) => {

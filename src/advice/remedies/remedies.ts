@@ -63,7 +63,7 @@ export interface Remedies {
  * What to change so that a plan works: sets of at most three moves, each done to the plan and judged again. The moves come
  * from what the findings ask for; besides, a tank far too small may give way to the least that has the room, and any group
  * may go to another keeper. All that one thing to do sees to is one move: the figures of the water, what is fed, the cover
- * with what breaks the line of sight. What the plan does not say is no move: it is provided as it is asked for. No group
+ * with what breaks the line of sight, all shoals that are short. What the plan does not say is no move: it is provided as it is asked for. No group
  * that stays is worse off than before, and no animal is ever let loose. None within three moves is an answer: then what
  * stands in the way is named.
  *

@@ -8,7 +8,7 @@ import { joinable } from "../../compatibility/inner";
 import { listOf, refusal } from "../../errors";
 import { once } from "../../later";
 import type { Group, Plan } from "../../plan";
-import { checkedPlan } from "../../plan/inner";
+import { checkedPlan, mostGroups } from "../../plan/inner";
 import type { SpeciesProfile } from "../../species";
 import { byAdoptedFacts } from "./by-adopted-facts";
 import { byVerdicts } from "./by-verdicts";
@@ -106,9 +106,6 @@ export function whoCouldJoin(
   }
   return { joins: joins.sort((one, other) => other.margin - one.margin), refused };
 }
-
-/** A plan holds so many groups at most. */
-const mostGroups = 100;
 
 /** Refuses candidates that could be in no plan, as `assessPlan` does. */
 function checkNewcomers(plan: Plan, newcomers: readonly Group[]): void {
