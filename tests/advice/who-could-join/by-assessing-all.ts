@@ -1,5 +1,11 @@
 // Tells who could join the slow way: every candidate by the whole verdict on the plan with it.
-import { assessPlan, type Finding, type OpenQuestion, type Outcome } from "../../../src/compatibility";
+import {
+  type AssessOptions,
+  assessPlan,
+  type Finding,
+  type OpenQuestion,
+  type Outcome,
+} from "../../../src/compatibility";
 import type { Plan } from "../../../src/plan";
 import { factAt, type SpeciesProfile } from "../../../src/species";
 
@@ -9,15 +15,16 @@ type Told = Finding | OpenQuestion;
 export function becauseOfAll(
   plan: Plan,
   candidates: readonly SpeciesProfile[],
+  options: AssessOptions,
 ): readonly (Told | undefined)[] {
-  const before = assessPlan(plan);
+  const before = assessPlan(plan, options);
   const works = isPromise(before.outcome);
   const passedOver = before.outcome === "suitable" ? 0 : 1;
   const known = new Set(before.findings.map(signOf));
   const newcomer = plan.groups.length;
   return candidates.map((species) => {
     const group = { species, unsexed: factAt(species, "social.group")?.value.least ?? 1 };
-    const after = assessPlan({ ...plan, groups: [...plan.groups, group] });
+    const after = assessPlan({ ...plan, groups: [...plan.groups, group] }, options);
     if (works && (after.outcome === before.outcome || after.outcome === "suitable")) return undefined;
     const about = after.findings.filter(({ from, to }) => from === newcomer || to === newcomer);
     const unknown = after.open.filter(({ of, reason }) => reason === "missing" && of === newcomer);

@@ -2,7 +2,7 @@ import fc from "fast-check";
 import { expect, test } from "vitest";
 import { allSpecies } from "vivary/catalog";
 import { whoCouldJoin } from "../../../src/advice";
-import { assessPlan } from "../../../src/compatibility";
+import { type AssessOptions, assessPlan, defineRule, pairRules, planRules } from "../../../src/compatibility";
 import type { Plan } from "../../../src/plan";
 import { type SpeciesProfile, splitPath, traitPaths } from "../../../src/species";
 import { becauseOfAll } from "./by-assessing-all";
@@ -52,13 +52,31 @@ const plans: fc.Arbitrary<Plan> = fc.record({
   }),
 });
 
+/** A rule of an app that hangs on who else is there. */
+const settled = defineRule({
+  id: "x-settled",
+  question: "Is it at ease?",
+  way: "each-group",
+  needs: { from: ["temperament.shy"] },
+  mayYield: ["restricting"],
+  judge: ({ from }) =>
+    from["temperament.shy"]
+      ? [{ weight: "restricting", condition: { on: "group.company", of: "from", wanted: { oneOf: [true] } } }]
+      : [],
+});
+
+const rules: fc.Arbitrary<AssessOptions> = fc.oneof(
+  { weight: 3, arbitrary: fc.constant({}) },
+  { weight: 1, arbitrary: fc.constantFrom({ rules: pairRules }, { rules: [settled, ...planRules] }) },
+);
+
 test("each candidate joins or is refused for the reason that judging the whole plan with it gives", () => {
   let refusals = 0;
   fc.assert(
-    fc.property(plans, fc.array(species, { minLength: 1, maxLength: 4 }), (plan, others) => {
+    fc.property(plans, fc.array(species, { minLength: 1, maxLength: 4 }), rules, (plan, others, options) => {
       const candidates = [...others, ...plan.groups.map((group) => group.species)];
-      const { joins, refused } = whoCouldJoin(plan, candidates);
-      const reasons = becauseOfAll(plan, candidates);
+      const { joins, refused } = whoCouldJoin(plan, candidates, options);
+      const reasons = becauseOfAll(plan, candidates, options);
       const expected = candidates.flatMap((one, index) =>
         reasons[index] ? [{ species: one.id, because: reasons[index] }] : [],
       );
