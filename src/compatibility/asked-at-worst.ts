@@ -5,7 +5,7 @@ import { usualRules } from "./assess-plan";
 import { planRulesOf } from "./assess-plan-by";
 import type { AimedCondition, AnyFinding } from "./engine/rule/finding";
 import { jointConditions } from "./joint-conditions";
-import { judgedPlan, judgementsOf } from "./judged-plan";
+import { judgedPlan } from "./judged-plan";
 import type { JointCondition } from "./verdict";
 
 /**
@@ -16,7 +16,7 @@ import type { JointCondition } from "./verdict";
  */
 export function askedAtWorst(plan: Plan, options: AssessOptions): readonly JointCondition[] {
   const by = planRulesOf(usualRules(options), options);
-  const judgements = judgementsOf(judgedPlan(checkedPlan(plan), by));
+  const judgements = judgedPlan(checkedPlan(plan), by).said.flatMap((said) => said.judgements);
   const asked = judgements.flatMap(({ worlds }) => worlds.flatMap(({ asks }) => asks));
   return jointConditions(asked.map(asFinding)).filter((condition) => isMet(condition, plan) !== true);
 }

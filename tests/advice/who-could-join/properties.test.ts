@@ -5,6 +5,7 @@ import { whoCouldJoin } from "../../../src/advice";
 import { type AssessOptions, assessPlan, defineRule, pairRules, planRules } from "../../../src/compatibility";
 import type { Plan } from "../../../src/plan";
 import { type SpeciesProfile, splitPath, traitPaths } from "../../../src/species";
+import { runs } from "../../runs";
 import { becauseOfAll } from "./by-assessing-all";
 
 /** A species of which some trait is not known. */
@@ -84,7 +85,7 @@ test("each candidate joins or is refused for the reason that judging the whole p
       expect(joins.length).toBe(candidates.length - expected.length);
       refusals += expected.length;
     }),
-    { numRuns: 40 },
+    { numRuns: runs(30) },
   );
   expect(refusals).toBeGreaterThan(20);
 });
@@ -101,6 +102,6 @@ test("what is told of who joins is what the verdict on the plan with it says", (
       );
       expect(new Set(joining.robbedBy)).toEqual(new Set(robbed.map(({ from }) => from)));
     }),
-    { numRuns: 30 },
+    { numRuns: runs(20) },
   );
 });
