@@ -47,7 +47,7 @@ export interface RangeRow {
 }
 
 /** The bibliography that records cite, by id. */
-export type Bibliography = Readonly<Record<string, CitableSource | undefined>>;
+type Bibliography = Readonly<Record<string, CitableSource | undefined>>;
 
 /** How figures and words are written, and sources named. */
 export interface Wording {
