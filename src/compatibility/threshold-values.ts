@@ -6,7 +6,8 @@ export const numbers = /* @__PURE__ */ frozen({
   givesTemperature: 0.5, // K
   givesHotDay: 2, // K
   givesCoolSeason: 1, // K
-  leastTemperature: 1.5, // K
+  leastTemperature: 0.5, // K
+  steadyTemperature: 1, // K
   sharedTemperature: 2, // K
   givesPH: 0.25,
   leastPH: 0.2,

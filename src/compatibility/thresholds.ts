@@ -37,8 +37,15 @@ const table = () =>
     leastTemperature: {
       value: numbers.leastTemperature,
       unit: "K",
-      about: "The least width of a temperature range that a heater and a room can hold.",
-      source: `${commonPractice}: a thermostat switches within half a degree, and a thermometer errs by as much to either side`,
+      about: "The least width of a temperature range that counts as one at all.",
+      source: `${commonPractice}: half of the whole degrees that thermostats are set in`,
+    },
+    steadyTemperature: {
+      value: numbers.steadyTemperature,
+      unit: "K",
+      about:
+        "Two kinds whose kept temperatures share less than this meet at the end of both, and of neither's best.",
+      source: `${commonPractice}: a thermostat switches half a degree to either side of what it is set to`,
     },
     sharedTemperature: {
       value: numbers.sharedTemperature,

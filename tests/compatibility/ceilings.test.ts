@@ -90,9 +90,9 @@ describe("more worlds than are tried", () => {
   const many = (id: string) => animal(id, hundred[0], { also: hundred.slice(1) });
 
   test("a hundred statements of one trait are all tried", () => {
-    const cool = animal("cool", { "water.temperature": { kept: { min: 10, max: 20.5 } } });
+    const cool = animal("cool", { "water.temperature": { kept: { min: 10, max: 20 } } });
     const verdict = assessPair({ species: many("many") }, { species: cool }, { rules: [temperature] });
-    // Half a degree on either side leaves 1.5 K where the one begins at 20 °C, and less than that from 20.01 °C on.
+    // Half a degree on either side leaves 1 K where the one begins at 20 °C, and less than 0.5 K from 20.51 °C on.
     expect(verdict.outcome).toBe("conditional");
     expect(verdict.bounds).toEqual({ atBest: "conditional", atWorst: "unsuitable" });
     expect(disputedIn(verdict)).toMatchObject([[0, "water.temperature", { length: 100 }]]);

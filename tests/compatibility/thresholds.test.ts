@@ -117,6 +117,16 @@ const breathing =
   };
 
 /** Kept at 20 to 24 °C, in water of 22 °C with a season. */
+/** Fish that meet at one temperature alone, past what is best for the first by so much. */
+const pastItsBest =
+  (by: number): Judge =>
+  (changed) => {
+    const figures = { kept: { min: 18, max: 23 }, optimum: { min: 18, max: 23 - by } };
+    const cool = animal("cool", { "water.temperature": figures });
+    const warm = animal("warm", { "water.temperature": { kept: { min: 22.5, max: 26 } } });
+    return pairBy(temperature, { species: cool }, { species: warm }, changed).findings[0]?.weight;
+  };
+
 const inSeason =
   (season: PlannedWater): Judge =>
   (changed) => {
@@ -136,7 +146,7 @@ const cases: Readonly<
     other: "restricting",
   },
   givesTemperature: {
-    judge: apart("water.temperature", [18, 22.5], [22, 26]),
+    judge: apart("water.temperature", [18, 22], [22.5, 26]),
     answer: "restricting",
     changed: 0.4,
     other: "blocking",
@@ -154,10 +164,16 @@ const cases: Readonly<
     other: "conditional",
   },
   leastTemperature: {
-    judge: apart("water.temperature", [18, 22.5], [22, 26]),
+    judge: apart("water.temperature", [18, 22], [22.5, 26]),
     answer: "restricting",
-    changed: 1.6,
+    changed: 0.6,
     other: "blocking",
+  },
+  steadyTemperature: {
+    judge: pastItsBest(1.5),
+    answer: "blocking",
+    changed: 0.5,
+    other: "restricting",
   },
   sharedPH: {
     judge: apart("water.pH", [6, 7], [6.5, 8]),

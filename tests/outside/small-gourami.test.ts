@@ -115,12 +115,7 @@ describe("its company", () => {
     },
   );
 
-  test("rosy barbs are kept cooler than it", () => {
-    const { findings } = assessPair({ species: gourami }, { species: kind("pethia-conchonius") });
-    expect(findings).toContainEqual(expect.objectContaining({ rule: "temperature", weight: "blocking" }));
-  });
-
-  test.each(["danio-rerio", "puntigrus-tetrazona"])(
+  test.each(["danio-rerio", "puntigrus-tetrazona", "pethia-conchonius"])(
     "beside %s the answer is about its food, and a condition reaches it",
     (id) => {
       const verdict = assessPair({ species: gourami }, { species: kind(id) });

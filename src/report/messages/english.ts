@@ -73,6 +73,8 @@ function sharedWater(water: keyof typeof at) {
     if (weight === "restricting") {
       return measures.shared ? `${each}.` : `${each}: each end has to give way a little.`;
     }
+    if (weight === "blocking" && measures.shared)
+      return `${each}: they share ${shared} alone, which one bears but does not thrive in.`;
     return weight === "blocking"
       ? `${each}: no ${water} suits both.`
       : `${each}, which is what is best for it: whether both can be kept at one ${water} nobody has said.`;

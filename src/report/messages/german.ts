@@ -67,6 +67,8 @@ function sharedWater(water: keyof typeof at) {
     if (weight === "restricting") {
       return known.shared ? `${each}.` : `${each}: jede Seite muss ein wenig nachgeben.`;
     }
+    if (weight === "blocking" && known.shared)
+      return `${each}: gemeinsam ist nur ${shared}, und das erträgt die eine Art, ohne dabei zu gedeihen.`;
     return weight === "blocking"
       ? `${each}: ${noneSuits[water]} für beide.`
       : `${each}, jeweils als bester Wert: ob ein gemeinsamer Wert genügt, hat niemand gesagt.`;

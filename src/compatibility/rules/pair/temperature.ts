@@ -2,13 +2,17 @@ import { ownRule } from "../../engine/rule/own-rule";
 import { givingTemperature } from "../shared/givings";
 import { judgeSharedWater, sharedWaterMeasures } from "../shared/water";
 
-/** Blocks where what both can be given is narrower than can be held; restricts to it where what both are kept in leaves little. */
+/**
+ * Blocks where there is no temperature that both can be given, and where they meet at the ends alone of what they are kept
+ * in, past what is best for either: an animal that lives there for good eats less, ages fast or falls ill. Restricts to what
+ * both can be given where what they are kept in leaves little.
+ */
 export const temperature = /* @__PURE__ */ ownRule({
   id: "temperature",
   question: "Is there a temperature at which both can be kept?",
   way: "mutual",
   needs: { from: ["water.temperature"], to: ["water.temperature"] },
-  decidesBy: ["givesTemperature", "leastTemperature", "sharedTemperature"],
+  decidesBy: ["givesTemperature", "leastTemperature", "steadyTemperature", "sharedTemperature"],
   mayYield: ["blocking", "restricting", "advisory", "favourable"],
   measures: /* @__PURE__ */ sharedWaterMeasures("degC"),
   judge: ({ from, to, thresholds }) =>

@@ -5,10 +5,11 @@ type Numbers<Name extends ThresholdName> = { readonly [Each in Name]: number };
 
 /** How a temperature gives way, K. */
 export const givingTemperature = (
-  thresholds: Numbers<"givesTemperature" | "leastTemperature" | "sharedTemperature">,
+  thresholds: Numbers<"givesTemperature" | "leastTemperature" | "steadyTemperature" | "sharedTemperature">,
 ): Giving => ({
   gives: thresholds.givesTemperature,
   least: thresholds.leastTemperature,
+  steady: thresholds.steadyTemperature,
   roomy: thresholds.sharedTemperature,
 });
 

@@ -14,6 +14,8 @@ export interface Giving {
   readonly gives: number;
   /** Water shared by less than this cannot be held. */
   readonly least: number;
+  /** Kept spans that share less than this meet at their ends; absent where living at an end for good harms nobody. */
+  readonly steady?: number;
   /** A shared kept span below this leaves no room to spare. */
   readonly roomy: number;
 }
@@ -64,8 +66,20 @@ const widthOf = (span: PartialRange | undefined): number =>
   span ? decimal(width(span) ?? Number.POSITIVE_INFINITY) : Number.NEGATIVE_INFINITY;
 
 /** Whether a span of water is wide enough to be held. */
-const canBeHeld = (span: PartialRange | undefined, { least }: Giving): span is PartialRange =>
+const canBeHeld = (span: PartialRange | undefined, { least }: Pick<Giving, "least">): span is PartialRange =>
   widthOf(span) >= least;
+
+/** Whether two meet at the ends alone of what they are kept in, and past what is best for one of them. */
+export function meetPastTheirBest(a: Span, b: Span, giving: Giving): boolean {
+  const { steady } = giving;
+  if (steady === undefined || widthOf(overlap(a.kept, b.kept)) >= steady) return false;
+  const wanted = overlap(wantedOf(a, giving), wantedOf(b, giving));
+  return wanted !== undefined && [a, b].some((span) => isPastItsBest(wanted, span, giving));
+}
+
+/** Whether water leaves nothing of an animal's optimum, the ends of which give way as those of what it is kept in. */
+const isPastItsBest = (wanted: PartialRange, { optimum, limit }: Span, giving: Giving): boolean =>
+  optimum !== undefined && !canBeHeld(overlap(wanted, wantedOf({ kept: optimum, limit }, giving)), giving);
 
 /** The measures of a finding about water that two share. */
 export const sharedWaterMeasures = <const Unit extends MeasureUnit>(unit: Unit) => ({
@@ -81,25 +95,28 @@ type SharedAnswer = Judged<
 
 /**
  * Water for two. Where the kept spans themselves share enough, all is well. Else what both can be given must be wide enough
- * to be held, or it blocks; where they meet only because the ends of a handbook's class are vague, or where an optimum stands
- * in for what is kept, nobody knows; and what they can be given is what it restricts to.
+ * to be held, or it blocks, as it does where they meet only at the ends of what they are kept in and past the optimum of
+ * either; where they meet only because the ends of a handbook's class are vague, or where an optimum stands in for what is
+ * kept, nobody knows; and what they can be given is what it restricts to.
  */
 export function judgeSharedWater(a: Span, b: Span, on: FactName, giving: Giving): readonly SharedAnswer[] {
+  const { roomy, least, steady = 0 } = giving;
   const shared = overlap(a.kept, b.kept);
-  const isRoomy = widthOf(shared) >= Math.max(giving.roomy, giving.least);
+  const isRoomy = widthOf(shared) >= Math.max(roomy, least, steady);
   if (shared && isRoomy) return [{ weight: "favourable", measures: { shared } }];
   const wanted = overlap(wantedOf(a, giving), wantedOf(b, giving));
   const measures = { from: a.kept, to: b.kept };
   if (!canBeHeld(wanted, giving)) return [notShared(a, b)];
+  if (meetPastTheirBest(a, b, giving)) return [notShared(a, b, shared)];
   const surely = overlap(surelyOf(a, giving), surelyOf(b, giving));
   if (!canBeHeld(surely, giving)) return [{ weight: "advisory", couldBe: "blocking", measures }];
   const condition = { on, wanted, aim: shared ?? middleOf(wanted) };
   return [{ weight: "restricting", measures: { ...measures, ...(shared && { shared }) }, condition }];
 }
 
-/** That two share no water; where an optimum stands in for what one is kept in, nobody knows. */
-export const notShared = (a: Span, b: Span) => {
-  const measures = { from: a.kept, to: b.kept };
+/** That two share no water, or at an end alone; where an optimum stands in for what one is kept in, nobody knows. */
+export const notShared = (a: Span, b: Span, shared?: PartialRange) => {
+  const measures = { from: a.kept, to: b.kept, ...(shared && { shared }) };
   return a.standIn || b.standIn
     ? ({ weight: "advisory", couldBe: "blocking", measures } as const)
     : ({ weight: "blocking", measures } as const);

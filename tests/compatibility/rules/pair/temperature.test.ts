@@ -44,30 +44,63 @@ test("fish that share half a degree meet in what each end gives way to", () => {
   ]);
 });
 
-test("water that no heater holds blocks: fish that share less than half a degree, or meet at one figure alone", () => {
-  expect(beside(kept(18, 22.4), kept(22, 28)).findings).toMatchObject([
+test("fish that meet at one figure alone are kept at it", () => {
+  expect(beside(kept(18, 22), kept(22, 28)).findings).toMatchObject([
+    { weight: "restricting", condition: { wanted: { min: 21.5, max: 22.5 }, aim: { min: 22, max: 22 } } },
+  ]);
+});
+
+test("fish that come no nearer than half a degree meet in what each end gives way to; farther apart, nowhere", () => {
+  expect(weights(kept(18, 22), kept(22.5, 28))).toEqual(["restricting"]);
+  expect(beside(kept(18, 22), kept(22.6, 28)).findings).toMatchObject([
     {
       weight: "blocking",
       from: 0,
       to: 1,
-      measures: { from: { min: 18, max: 22.4 }, to: { min: 22, max: 28 } },
+      measures: { from: { min: 18, max: 22 }, to: { min: 22.6, max: 28 } },
     },
   ]);
-  expect(weights(kept(18, 22), kept(22, 28))).toEqual(["blocking"]);
   expect(beside(kept(18, 22), kept(26, 28)).outcome).toBe("unsuitable");
+});
+
+describe("fish that meet at the ends alone of what they are kept in", () => {
+  const best = (min: number, max: number) => kept(4, 24, { optimum: { min, max } });
+
+  test("are kept apart if it is past the best of one: it would live there for good", () => {
+    expect(beside(best(18, 22), kept(24, 30)).findings).toMatchObject([
+      { weight: "blocking", measures: { shared: { min: 24, max: 24 } } },
+    ]);
+    expect(weights(kept(24, 30), best(18, 22))).toEqual(["blocking"]);
+    expect(weights(kept(20, 26), kept(26, 30, { optimum: { min: 28, max: 30 } }))).toEqual(["blocking"]);
+  });
+
+  test("stay together if it is among the best of both, whose ends give way as others do", () => {
+    expect(weights(best(18, 24), kept(24, 30))).toEqual(["restricting"]);
+    expect(weights(best(18, 23.5), kept(24, 30))).toEqual(["restricting"]);
+    expect(weights(best(18, 23.4), kept(24, 30))).toEqual(["blocking"]);
+  });
+
+  test("stay together where nobody has said what is best", () => {
+    expect(weights(kept(4, 24), kept(24, 30))).toEqual(["restricting"]);
+  });
+
+  test("a whole degree of what both are kept in is more than an end", () => {
+    expect(weights(best(18, 22), kept(23, 30))).toEqual(["restricting"]);
+    expect(weights(best(18, 22), kept(23.1, 30))).toEqual(["blocking"]);
+  });
 });
 
 test("where only a handbook's class, which gives way by twice as much, lets two meet, nobody can tell", () => {
   const asClass = kept(18, 22, { precision: { max: "class" } });
-  expect(weights(kept(18, 22), kept(22, 28))).toEqual(["blocking"]);
-  expect(beside(asClass, kept(22, 28))).toMatchObject({
+  expect(weights(kept(18, 22), kept(23, 28))).toEqual(["blocking"]);
+  expect(beside(asClass, kept(23, 28))).toMatchObject({
     outcome: "undetermined",
     findings: [{ weight: "advisory", couldBe: "blocking" }],
   });
-  expect(beside(asClass, kept(21.5, 28)).findings).toMatchObject([
-    { weight: "restricting", condition: { wanted: { min: 21, max: 23 } } },
+  expect(beside(asClass, kept(22.5, 28)).findings).toMatchObject([
+    { weight: "restricting", condition: { wanted: { min: 22, max: 23 } } },
   ]);
-  expect(weights(kept(18, 22, { precision: { min: "class" } }), kept(22, 28))).toEqual(["blocking"]);
+  expect(weights(kept(18, 22, { precision: { min: "class" } }), kept(23, 28))).toEqual(["blocking"]);
 });
 
 describe("a limit", () => {
@@ -75,8 +108,8 @@ describe("a limit", () => {
     expect(beside(kept(20, 24, { limit: { max: 24.2 } }), kept(23.2, 28)).findings).toMatchObject([
       { weight: "restricting", condition: { wanted: { min: 22.7, max: 24.2 } } },
     ]);
-    expect(weights(kept(20, 24, { limit: { max: 24.2 } }), kept(23.5, 28))).toEqual(["blocking"]);
-    expect(weights(kept(20, 24, { limit: { max: 30 } }), kept(23.5, 28))).toEqual(["restricting"]);
+    expect(weights(kept(20, 24, { limit: { max: 24.2 } }), kept(24.4, 28))).toEqual(["blocking"]);
+    expect(weights(kept(20, 24, { limit: { max: 30 } }), kept(24.4, 28))).toEqual(["restricting"]);
   });
 
   test("holds for classes as well", () => {
