@@ -30,12 +30,15 @@ function doersMeetTargets({ doer, target }: Act, from: Animals, to: Animals): bo
 /** Parts of the water, in order of height. */
 const heights: readonly Zone[] = ["bottom", "midwater", "surface"];
 
-/** Whether an act reaches where the other lives: a part of the water that both use, for a brood also the next one. */
+/**
+ * Whether an act reaches where the other lives: a part of the water that both use; for a brood, and where room is short,
+ * also the next one.
+ */
 export const reaches = (
   act: Act,
   mine: readonly Zone[] | undefined,
   theirs: readonly Zone[] | undefined,
-): boolean => near(mine, theirs, act.when === "guarding-brood" ? 1 : 0);
+): boolean => near(mine, theirs, act.when === "guarding-brood" || act.when === "crowded" ? 1 : 0);
 
 /** When and where an animal is about. */
 interface Habits {

@@ -32,6 +32,10 @@ export function preyLength(animals: Sized, lengths: Lengths): number | undefined
 export const grownPreyLength = (animals: Sized, lengths: Lengths): number =>
   Math.min(...usual(animals, lengths).map(({ total }) => total.min));
 
+/** Total length in cm of the larger sex, as far as it is sure: the usual one. */
+export const largerPreyLength = (animals: Sized, lengths: Lengths): number =>
+  Math.max(...usual(animals, lengths).map(({ total }) => total.min));
+
 /** The usual lengths of the animals' sex; each preference falls back on what there is. */
 const usual = ({ sex }: Sized, lengths: Lengths): Lengths =>
   lengthsMeant(lengthsOfSex(lengths, sex), "usual");

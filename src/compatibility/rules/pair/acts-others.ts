@@ -33,8 +33,9 @@ type Deciding = Pick<
 
 /**
  * Killing and wounding whoever is near block, or restrict to the sex that does neither where the plan states none; a brood
- * that is defended with bites needs room beside it; whoever is only chased needs cover to get out of sight. Who chases
- * anyone at any time leaves no peace to what cannot get away from it, which blocks. Young that are harmed for being small,
+ * that is defended with bites needs room beside it; whoever is only chased needs cover to get out of sight, and where it is
+ * chased for want of room, it needs that only if it cannot get away. Who chases at any time leaves no peace to what cannot
+ * get away from it, nor to fish not half as long, which blocks. Young that are harmed for being small,
  * and would not be once grown, restrict to the length at which they enter. A bully chases all that are not clearly larger.
  */
 export const actsOthers = /* @__PURE__ */ ownRule({
@@ -73,6 +74,8 @@ function judged(act: Act, from: Doer, to: Other, thresholds: Deciding): readonly
   ];
   const instead = act.target === "long-finned" ? shortFinned : undefined;
   if (isChasedForGood(act, from, to, thresholds)) return [deadly(act, from.party)];
+  if (act.does === "chases" && act.when === "crowded" && !canGetAway(to))
+    return restricts(act, from.party, removedBy(act.when));
   const found = judgeTowards(act, from.party, { removedBy, instead });
   const least = clearlySmaller(from, thresholds);
   const outgrowsIt = act.target === "smaller" && grownPreyLength(to.party, to["size.adultLength"]) >= least;
@@ -83,19 +86,26 @@ function judged(act: Act, from: Doer, to: Other, thresholds: Deciding): readonly
 
 const shortFinned: GivenCondition = { on: "group.longFins", of: "to", wanted: { oneOf: [false] } };
 
-/** Whether it is chased by what is not much smaller, always, and cannot get away: slow, or with long fins and not quick. */
+/**
+ * Whether it is chased at any time and cannot hold out: by what is not much smaller, if it cannot get away; by what is more
+ * than twice as long, however quick it is, for it has no rest wherever both live.
+ */
 function isChasedForGood(
   { does, target, when = "always" }: Act,
   from: Doer,
   to: Other,
   { muchSmaller: share }: Deciding,
 ): boolean {
-  if (does !== "chases" || target !== "any" || when !== "always") return false;
-  const pace = to["diet.pace"] ?? "slow";
-  const canGetAway = pace === "fast" || (pace === "ordinary" && to["appearance.longFins"] === false);
-  const other = preyLength(to.party, to["size.adultLength"]) ?? 0;
-  return !canGetAway && grownLength(from.party, from["size.adultLength"]) >= decimal(share * other);
+  if (does !== "chases" || when !== "always") return false;
+  const [doer, other] = [grownLength(from.party, from["size.adultLength"]), to["size.adultLength"]];
+  if (to.party.kind === "fish" && grownLength(to.party, other) < decimal(share * doer)) return true;
+  const now = preyLength(to.party, other) ?? 0;
+  return target === "any" && !canGetAway(to) && doer >= decimal(share * now);
 }
+
+/** Whether it is quick enough for a pursuer: slow ones are not, nor those with long fins that are not fast. */
+const canGetAway = ({ "diet.pace": pace = "slow", "appearance.longFins": long }: Other): boolean =>
+  pace === "fast" || (pace === "ordinary" && long === false);
 
 /** A floor of which the brood's territory takes a part only. */
 function besideBrood(from: Doer, { roomBesideBrood }: Deciding): GivenCondition | undefined {

@@ -6,16 +6,20 @@ type Eater = SeenParty<"diet.pace", "diet.reach" | "diet.light" | "diet.foods">;
 
 const eater = ["diet.reach", "diet.light", "diet.foods"] as const;
 
-/** Slow beside fast at one place and hour: what reaches only the slower one, or is given to it apart, mends it. */
+/**
+ * Slow beside fast at one place and hour: what reaches only the slower one, or is given to it apart, mends it. A snail that
+ * lives on what grows and rots is always at table.
+ */
 export const feedingCompetition = /* @__PURE__ */ ownRule({
   id: "feeding-competition",
   question: "Does it take the food before the other gets to it?",
   way: "each-way",
   needs: { from: ["diet.pace"], to: ["diet.pace"] },
-  uses: { from: eater, to: eater },
+  uses: { from: eater, to: [...eater, "diet.type"] },
   mayYield: ["restricting"],
   judge: ({ from, to }) => {
     if (from["diet.pace"] !== "fast" || to["diet.pace"] !== "slow" || !feedTogether(from, to)) return [];
+    if (livesOnGrowth(to)) return [];
     const wanted = { oneOf: [...onlyFor(to, from), "apart"] };
     return [
       {
@@ -26,6 +30,9 @@ export const feedingCompetition = /* @__PURE__ */ ownRule({
     ];
   },
 });
+
+const livesOnGrowth = ({ party, "diet.type": type }: SeenParty<never, "diet.type">): boolean =>
+  party.kind === "snail" && (type === "herbivore" || type === "detritivore");
 
 function feedTogether(a: Eater, b: Eater): boolean {
   return eater.every((trait) => shareAny<string>(a[trait], b[trait]));

@@ -1,14 +1,19 @@
 import { decimal } from "../../../decimal";
 import type { Kin } from "../../../plan";
 import type { Kind } from "../../../species";
-import { grownLength, grownPreyLength, isUnmeasured, preyLength } from "../../animals/lengths";
+import {
+  grownLength,
+  grownPreyLength,
+  isUnmeasured,
+  largerPreyLength,
+  preyLength,
+} from "../../animals/lengths";
 import { appetiteFor, preyKinds } from "../../animals/prey";
 import { besideWanted, wantedBy, wantedKin } from "../../animals/wanted";
 import type { Judged } from "../../engine/rule/finding";
 import { ownRule } from "../../engine/rule/own-rule";
 import type { SeenParty } from "../../engine/rule/rule";
 import type { ThresholdName } from "../../threshold-values";
-import { judgedBySex } from "../shared/by-sex";
 import { fateOf, isTooDeep, mealMeasures, type Reach, reachOf } from "../shared/meal";
 import { shareAny } from "../shared/share-any";
 
@@ -41,10 +46,11 @@ type Answer = Judged<"blocking" | "restricting" | "advisory", typeof mealMeasure
 /**
  * Goes by length, whatever a stage is called. A stated greatest prey decides, else the hunter's usual length. In the band
  * above nobody can tell in advance; nor of any larger snail beside a fish that takes snails too large to be swallowed, for
- * it picks at feelers and foot, and a snail cannot get away. The animals of one kind grow up together. Animals that are shorter than grown ones of
- * their kind, which would be safe, restrict to the length at which they enter; what becomes of young that are wanted of
- * them is told at once. Young of which nobody says how long they are may be as short as can be: they never block for that. Eggs and young that are born among the others are a loss that keepers
- * accept, unless they are wanted.
+ * it picks at feelers and foot, and a snail cannot get away. The animals of one kind grow up together. Animals that are
+ * shorter than grown ones of their kind, which would be safe, restrict to the length at which they enter, and so do those
+ * that are eaten if of the smaller sex alone, where nobody says of which they are; what becomes of young that are wanted of
+ * them is told at once. Young of which nobody says how long they are may be as short as can be: they never block for that.
+ * Eggs and young that are born among the others are a loss that keepers accept, unless they are wanted.
  */
 export const predation = /* @__PURE__ */ ownRule({
   id: "predation",
@@ -67,7 +73,7 @@ export const predation = /* @__PURE__ */ ownRule({
   mayYield: ["blocking", "restricting", "advisory"],
   measures: mealMeasures,
   judge: ({ from, to, thresholds }) => {
-    const animals = judgedBySex(from, to, (hunter, prey) => ofAnimals(hunter, prey, thresholds));
+    const animals = ofAnimals(from, to, thresholds);
     const grows = to.party.raises && animals.every(({ weight }) => weight === "restricting");
     if (animals.length > 0 && !grows) return animals;
     return [...animals, ...ofYoung(from, to, thresholds), ...ofEggs(from, to, thresholds)];
@@ -136,14 +142,26 @@ function byReach(
   };
   const today = fate(now);
   if (today === "safe") return [];
-  if (now < grown && fate(grown) === "safe" && Number.isFinite(tries)) {
+  const ofSomeSex = today === "eaten" ? longestOf(to) : grown;
+  const outgrows = [grown, ofSomeSex].find((length) => now < length && fate(length) === "safe");
+  if (outgrows !== undefined && Number.isFinite(tries)) {
     const safe = Math.max(safeFrom(reach, isEelLike(to)), asYoung);
-    return [enterLonger(safe, now, grown, measures)];
+    return [enterLonger(safe, now, outgrows, measures)];
   }
   const surely = isUnmeasured(to.party) ? fate(grown) : today;
   return surely === "eaten"
     ? [{ weight: "blocking", measures, watchFor: "missing animals" }]
     : [{ weight: "advisory", couldBe: "blocking", measures, watchFor: "missing animals" }];
+}
+
+/**
+ * The length in cm that the prey reaches where all of it is of one sex: the larger one that the plan leaves open; 0 where it
+ * leaves none open.
+ */
+function longestOf({ party, "size.adultLength": lengths }: Prey): number {
+  const { sex, males, some = [] } = party;
+  if (sex !== undefined || males !== undefined || some.length > 1) return 0;
+  return largerPreyLength({ ...party, ...(some[0] && { sex: some[0] }) }, lengths);
 }
 
 /** What nobody said of a fish is the shape that goes down at the greater length. */

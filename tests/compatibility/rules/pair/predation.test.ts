@@ -203,30 +203,31 @@ describe("lengths", () => {
 
   test("of the hunter are those of its larger sex, of the prey those of its smaller one that is kept", () => {
     const dimorphic = prey(2, { "size.adultLength": adultsBySex(2, 5) });
-    expect(eaten(dimorphic, hunter(anyFish))).toMatchObject([
-      { weight: "restricting", condition: { on: "group.sex", of: 1, wanted: { oneOf: ["female"] } } },
-    ]);
     expect(fates(dimorphic, hunter(anyFish), { sex: "male" })).toEqual(["blocking"]);
     expect(fates(dimorphic, hunter(anyFish), { sex: "female" })).toEqual([]);
     const largeFemale = hunter(anyFish, 5, { "size.adultLength": adultsBySex(5, 20) });
-    expect(eaten(prey(4), largeFemale)).toMatchObject([
-      { weight: "restricting", condition: { on: "group.sex", of: 0, wanted: { oneOf: ["male"] } } },
-    ]);
+    expect(fates(prey(4), largeFemale)).toEqual(["blocking"]);
   });
 
-  test("of the sex that is spared are asked for, where the plan leaves it open and that is surely safe", () => {
+  test("of prey of which one sex alone is eaten are asked for, where the plan leaves the sex open", () => {
     const dimorphic = prey(4, { "size.adultLength": adultsBySex(6, 4) });
     const kept = (group: object, greatest: number) =>
       planBy(predation, [
         { species: hunter(upTo(greatest), 20), unsexed: 1 },
         { species: dimorphic, ...group },
-      ]).findings.map((finding) => ("condition" in finding ? finding.condition.on : finding.weight));
-    expect(kept({ unsexed: 6 }, 4)).toEqual(["group.sex"]);
-    expect(kept({ males: 2, unsexed: 4 }, 4)).toEqual(["group.sex"]);
+      ]).findings.map((finding) => ("condition" in finding ? finding.condition : finding.weight));
+    const longer = { on: "group.length", of: 1, wanted: { min: 5.1 } };
+    expect(kept({ unsexed: 6 }, 4)).toMatchObject([longer]);
+    expect(kept({ males: 2, unsexed: 4 }, 4)).toMatchObject([longer]);
     expect(kept({ males: 2, females: 4 }, 4)).toEqual(["blocking"]);
     expect(kept({ females: 2, unsexed: 4 }, 4)).toEqual(["blocking"]);
     expect(kept({ unsexed: 6 }, 5)).toEqual(["blocking"]);
     expect(kept({ unsexed: 6 }, 3.5)).toEqual(["advisory"]);
+  });
+
+  test("asked for are those that its larger sex surely reaches", () => {
+    const long = { length: 5, measure: "SL", as: "usual", total: { min: 4.9, max: 6.3 } } as const;
+    expect(fates(prey(4, { "size.adultLength": [long] }), hunter(upTo(4.9), 20))).toEqual(["blocking"]);
   });
 
   test("of a young hunter are those it grows to, however small it is today", () => {
