@@ -74,6 +74,37 @@ test("who is always chased and cannot get away has no peace: the slow, and long 
   expect(beside({ "diet.pace": "slow" }, 16.1)).toEqual(["restricting"]);
 });
 
+test("small fish have no rest from what chases at any time and is more than twice as long, however quick they are", () => {
+  const quick: Stated = { "diet.pace": "fast" };
+  for (const target of ["any", "smaller"] as const) {
+    const chases = doing({ does: "chases", target });
+    expect(found(chases, other(3.9, ["midwater"], quick))).toMatchObject([
+      { weight: "blocking", measures: { act: { value: "chases" } } },
+    ]);
+    expect(weights(chases, other(4, ["midwater"], quick))).toEqual(["restricting"]);
+    expect(weights(chases, other(3.9, ["surface"], quick))).toEqual([]);
+  }
+  expect(weights(doing(atAny("chases")), other(3, ["midwater"], quick, "shrimp"))).toEqual(["restricting"]);
+  expect(weights(doing(atAny("chases", "guarding-brood")), other(3))).toEqual(["advisory"]);
+});
+
+test("young that grow to half its length may hold out", () => {
+  const young = { species: other(5), stage: "juvenile", length: 2 } as const;
+  const { findings } = pairBy(actsOthers, { species: doing(atAny("chases")) }, young);
+  expect(findings).toMatchObject([{ weight: "restricting" }]);
+});
+
+test("what is chased for want of room needs cover only if it cannot get away, in the next part of the water too", () => {
+  const crowded = doing(atAny("chases", "crowded"), { "space.zones": ["bottom"] });
+  for (const hampered of [{ "diet.pace": "slow" }, { "appearance.longFins": true }] as const) {
+    expect(found(crowded, other(5, ["midwater"], hampered))).toMatchObject([
+      { weight: "restricting", condition: cover },
+    ]);
+    expect(weights(crowded, other(5, ["surface"], hampered))).toEqual([]);
+  }
+  expect(weights(crowded, other(5, ["midwater"]))).toEqual(["advisory"]);
+});
+
 test("chases when crowded, at food or beside a brood are worth knowing, and so is robbing food", () => {
   for (const when of ["crowded", "feeding", "breeding", "guarding-brood"] as const) {
     expect(weights(doing(atAny("chases", when)), other()), when).toEqual(["advisory"]);

@@ -37,6 +37,17 @@ test("they do not compete at different places, hours or foods", () => {
   expect(found({ "diet.foods": ["algae"] })).toEqual([]);
 });
 
+test("a snail that lives on what grows and rots is always at table; one that waits for food is not", () => {
+  const beside = (type: "herbivore" | "detritivore" | "omnivore" | "carnivore" | undefined) => {
+    const { taxonomy, ...rest } = slow(type && { "diet.type": type });
+    const snail = { ...rest, taxonomy: { ...taxonomy, kind: "snail" as const } };
+    return pairBy(feedingCompetition, { species: quick }, { species: snail }).findings.length;
+  };
+  expect([beside("herbivore"), beside("detritivore")]).toEqual([0, 0]);
+  expect([beside("omnivore"), beside("carnivore"), beside(undefined)]).toEqual([1, 1, 1]);
+  expect(found({ "diet.type": "herbivore" })).toHaveLength(1);
+});
+
 describe("the condition names what reaches the slower one alone", () => {
   const plan = (offerings?: readonly Offering[]) => ({
     ...planOf([
