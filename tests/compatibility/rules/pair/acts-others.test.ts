@@ -74,18 +74,23 @@ test("who is always chased and cannot get away has no peace: the slow, and long 
   expect(beside({ "diet.pace": "slow" }, 16.1)).toEqual(["restricting"]);
 });
 
-test("small fish have no rest from what chases at any time and is twice as long, however quick they are", () => {
-  const quick: Stated = { "diet.pace": "fast" };
+test("small fish have no rest from what chases at any time and is twice as long, unless they are fast", () => {
   for (const target of ["any", "smaller"] as const) {
     const chases = doing({ does: "chases", target });
-    expect(found(chases, other(4, ["midwater"], quick))).toMatchObject([
+    expect(found(chases, other(4))).toMatchObject([
       { weight: "blocking", measures: { act: { value: "chases" } } },
     ]);
-    expect(weights(chases, other(4.1, ["midwater"], quick))).toEqual(["restricting"]);
-    expect(weights(chases, other(4, ["surface"], quick))).toEqual([]);
+    expect(weights(chases, other(4.1))).toEqual(["restricting"]);
+    expect(weights(chases, other(4, ["midwater"], { "diet.pace": "fast" }))).toEqual(["restricting"]);
+    expect(weights(chases, other(4, ["surface"]))).toEqual([]);
   }
-  expect(weights(doing(atAny("chases")), other(3, ["midwater"], quick, "shrimp"))).toEqual(["restricting"]);
+  expect(weights(doing(atAny("chases")), other(3, ["midwater"], {}, "shrimp"))).toEqual(["restricting"]);
   expect(weights(doing(atAny("chases", "guarding-brood")), other(3))).toEqual(["advisory"]);
+});
+
+test("the females of those that chase do hardly less, shorter as they are", () => {
+  const chasers = doing({ does: "chases", target: "smaller" }, { "size.adultLength": adultsBySex(10, 8) });
+  expect(weights(chasers, other(5))).toEqual(["blocking"]);
 });
 
 test("young that grow to half its length may hold out", () => {
