@@ -6,5 +6,5 @@ export { type Joinable, type Joined, joinable, type Told } from "./joining";
 export { meeting } from "./meeting";
 export { givingHardness, givingPH, givingTemperature } from "./rules/shared/givings";
 export { oxygenLimits } from "./rules/shared/oxygen-limits";
-export { type Giving, inSeason, surelyOf, wantedOf } from "./rules/shared/water";
+export { type Giving, inSeason, meetPastTheirBest, surelyOf, wantedOf } from "./rules/shared/water";
 export { thresholdValues } from "./threshold-values";

@@ -1,3 +1,4 @@
+import { meetPastTheirBest } from "../../compatibility/inner";
 import type { Animal } from "./animals";
 import type { DoubtfulWater, WaterConflict } from "./answer";
 import { axes, type WaterAxis, waterAxes } from "./room/axes";
@@ -24,6 +25,15 @@ export function sharedOrConflict(animals: readonly Animal[], terms: Terms): Shar
 export const doubtsOf = (animals: readonly Animal[], terms: Terms): readonly DoubtfulWater[] =>
   waterAxes.flatMap((axis) => opposedOn(axis, animals, terms, ({ surely }) => surely) ?? []);
 
+/** The first two that share water, and cannot be kept in it for good: places in the list. */
+export function apartIn(animals: readonly Animal[], terms: Terms): DoubtfulWater["between"] | undefined {
+  for (const axis of waterAxes) {
+    const apart = apartOn(axis, animals, terms, ({ given }) => given);
+    if (apart) return apart.between;
+  }
+  return undefined;
+}
+
 /** The first figure of which two prove that no water serves all. */
 function conflictIn(
   animals: readonly Animal[],
@@ -31,8 +41,32 @@ function conflictIn(
   spanOf: (water: KeptWater) => Ends | undefined,
 ): DoubtfulWater | undefined {
   for (const axis of waterAxes) {
-    const opposed = opposedOn(axis, animals, terms, spanOf);
+    const opposed = opposedOn(axis, animals, terms, spanOf) ?? apartOn(axis, animals, terms, spanOf);
     if (opposed) return opposed;
+  }
+  return undefined;
+}
+
+/** The first two that meet only past what is best for one of them: the one that needs the figure higher, and the other. */
+function apartOn(
+  on: WaterAxis,
+  animals: readonly Animal[],
+  { thresholds }: Terms,
+  spanOf: (water: KeptWater) => Ends | undefined,
+): DoubtfulWater | undefined {
+  const giving = axes[on].giving(thresholds);
+  const known = animals.flatMap(({ place, waters }) => {
+    const water = waters[on];
+    const span = water && spanOf(water);
+    return span ? [{ place, figures: water.figures, span }] : [];
+  });
+  for (const [index, one] of known.entries()) {
+    const other = known
+      .slice(index + 1)
+      .find(({ figures }) => meetPastTheirBest(one.figures, figures, giving));
+    if (!other) continue;
+    const isHigher = one.span.min >= other.span.min;
+    return { on, between: isHigher ? [one.place, other.place] : [other.place, one.place] };
   }
   return undefined;
 }

@@ -1,5 +1,5 @@
 import type { Animal } from "./animals";
-import { sharedOrConflict } from "./conflict";
+import { apartIn, sharedOrConflict } from "./conflict";
 import { largestCompany } from "./largest-company";
 import { axes, waterAxes } from "./room/axes";
 import { sharedWaterOf } from "./room/rooms";
@@ -10,9 +10,11 @@ export function stayingOf(animals: readonly Animal[], terms: Terms): readonly An
   const able = animals.filter((animal) => "rooms" in sharedOrConflict([animal], terms));
   const anything = { min: Number.NEGATIVE_INFINITY, max: Number.POSITIVE_INFINITY };
   const those = (places: readonly number[]) => able.filter((_, place) => places.includes(place));
+  const memberAt = (place: number) => able.findIndex((animal) => animal.place === place);
   const staying = largestCompany({
     spans: able.map(({ waters }) => waterAxes.map((axis) => waters[axis]?.given ?? anything)),
     least: waterAxes.map((axis) => axes[axis].giving(terms.thresholds).least),
+    apart: (members) => apartIn(those(members), terms)?.map((place) => memberAt(place)),
     isBearable: (members) => sharedWaterOf(those(members), terms) !== undefined,
   });
   return those(staying);

@@ -164,6 +164,15 @@ describe("no water for all", () => {
     ).toHaveProperty("water.temperature", 22.3);
   });
 
+  test("two that meet at the end of both, past what is best for one, are apart", () => {
+    const cool = keptAt(18, 24, { optimum: { min: 20, max: 22 } });
+    expect(setPoint([keptAt(24, 28), cool])).toMatchObject({
+      conflict: { on: "temperature", between: [0, 1], isCertain: true },
+      largest: { stay: [0], leave: [1] },
+    });
+    expect(setPoint([keptAt(24, 28), keptAt(18, 24)])).toHaveProperty("water.temperature", 24);
+  });
+
   test("one whose limits leave less than can be held is alone", () => {
     const narrow = keptAt(20, 20, { limit: { min: 20, max: 20.2 } });
     expect(setPoint([narrow])).toHaveProperty("water.temperature", 20.1);
@@ -221,14 +230,14 @@ describe("with ammonia", () => {
   test("that one bears nowhere by itself, it does not bear in company", () => {
     const alkaline = animal("alkaline", {
       "water.temperature": { kept: { min: 20, max: 21 } },
-      "water.pH": { kept: { min: 7.5, max: 7.75 }, limit: { min: 7.5, max: 7.75 } },
+      "water.pH": { kept: { min: 7.5, max: 7.7 }, limit: { min: 7.5, max: 7.7 } },
     });
     const cooler = animal("cooler", {
       "water.temperature": { kept: { min: 18, max: 20 } },
       "water.pH": { kept: { min: 6.25, max: 7.5 } },
     });
-    expect(setPoint([alkaline], { totalAmmonia: 1 })).toHaveProperty("largest.stay", []);
-    expect(setPoint([alkaline, cooler], { totalAmmonia: 1 })).toHaveProperty("largest.stay", [1]);
+    expect(setPoint([alkaline], { totalAmmonia: 1.2 })).toHaveProperty("largest.stay", []);
+    expect(setPoint([alkaline, cooler], { totalAmmonia: 1.2 })).toHaveProperty("largest.stay", [1]);
   });
 
   test("oxygen at the hot end is that of saturated water, and enough for the neediest", () => {

@@ -9,10 +9,12 @@ function figures(from: number, step: number): fc.Arbitrary<Figures<PartialRange>
     .tuple(fc.integer({ min: 0, max: 8 }), fc.integer({ min: 0, max: 6 }))
     .map(([start, width]) => ({ min: from + start * step, max: from + (start + width) * step }));
   return fc
-    .tuple(span, fc.constantFrom("own", "class", "limited", "borne", "stands in"))
+    .tuple(span, fc.constantFrom("own", "class", "limited", "borne", "stands in", "best in the middle"))
     .map(([kept, how]) => {
       const wider = { min: kept.min - step, max: kept.max + step };
       if (how === "class") return { kept, precision: { max: "class" as const } };
+      const middle = (kept.min + kept.max) / 2;
+      if (how === "best in the middle") return { kept, optimum: { min: middle, max: middle } };
       if (how === "limited") return { kept, limit: kept };
       if (how === "borne") return { kept, tolerated: wider };
       return how === "own" ? { kept } : { kept, optimum: kept, standIn: true as const };

@@ -17,6 +17,8 @@ export interface Swing {
 
 /** What the usual water may be for one animal. */
 export interface KeptWater {
+  /** As its record has it. */
+  readonly figures: Figures<PartialRange>;
   /** By what it can be given, as `assessPlan` has it. */
   readonly given: Ends;
   /** By what it can be given were every end of it the animal's own, and none that of a handbook's class. */
@@ -46,6 +48,7 @@ export function keptWater(
   const inSwing = (span: PartialRange) =>
     withSwing(endsOf(span, floor), axis, figures, { thresholds, swing });
   return {
+    figures,
     given: inSwing(wantedOf(figures, gives)),
     surely: inSwing(surelyOf(figures, gives)),
     kept: inSwing(figures.kept),
