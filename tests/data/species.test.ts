@@ -1,40 +1,50 @@
 import { spawnSync } from "node:child_process";
-import { expect, test } from "vitest";
-import { root } from "../../data/files";
+import { afterAll, expect, test } from "vitest";
+import type { Answer } from "../../data/commands/answer";
+import { speciesCommands } from "../../data/commands/species-commands";
+import { root as here } from "../../data/files";
+import { project } from "./project";
 
-/** What the command prints, and whether it failed. */
-function run(...words: readonly string[]) {
-  const { status, stdout, stderr } = spawnSync(
-    process.execPath,
-    ["--import", "tsx", "data/species.ts", ...words],
-    {
-      cwd: root,
-      encoding: "utf8",
-    },
-  );
-  return { failed: status !== 0, told: (stdout + stderr).trim() };
+const { root } = project(afterAll);
+
+/** What a command answers, and whether it failed. */
+async function run(...words: readonly string[]) {
+  const answers: Answer[] = [];
+  const commands = speciesCommands(root, (answer) => answers.push(answer));
+  await commands.parseAsync(words, { from: "user" });
+  return {
+    failed: answers.some(({ failed }) => failed),
+    told: answers.flatMap(({ lines }) => lines).join("\n"),
+  };
 }
+
+test("the program prints what a command answers, and fails where that does", () => {
+  const program = ["--import", "tsx", "data/species.ts", "new", "Danio rerio"];
+  const { status, stderr } = spawnSync(process.execPath, program, { cwd: here, encoding: "utf8" });
+  expect(status).toBe(1);
+  expect(stderr.trim()).toBe("Danio rerio has a record: data/species/danio-rerio.json");
+});
 
 test.each([[["Danio rerio"]], [["Danio", "rerio"]]])(
   "a name is one, with quotes and without: %j",
-  (words) => {
+  async (words) => {
     const known = "Danio rerio has a record: data/species/danio-rerio.json";
-    expect(run("new", ...words)).toStrictEqual({ failed: true, told: known });
+    expect(await run("new", ...words)).toStrictEqual({ failed: true, told: known });
   },
 );
 
-test("half a name is refused", () => {
-  const { failed, told } = run("new", "Danio");
+test("half a name is refused", async () => {
+  const { failed, told } = await run("new", "Danio");
   expect(failed).toBe(true);
   expect(told).toContain('such as "Danio rerio", found "Danio"');
 });
 
-test("before a name of its own stands what is started, if it is no species", () => {
-  expect(run("new", "source", "yanar-2019")).toStrictEqual({
+test("before a name of its own stands what is started, if it is no species", async () => {
+  expect(await run("new", "source", "yanar-2019")).toStrictEqual({
     failed: true,
     told: "data/sources/yanar-2019.json is there already.",
   });
-  expect(run("new", "--from", "no-such-issue.md")).toStrictEqual({
+  expect(await run("new", "--from", "no-such-issue.md")).toStrictEqual({
     failed: true,
     told: "There is no file no-such-issue.md.",
   });
@@ -46,10 +56,10 @@ test.each([
   [["wanted", "no", "such", "fish"]],
   [["rename", "no such fish", "Danio novus"]],
   [["split", "no such fish", "Danio novus"]],
-])("a name of several words is one, and may be none: %j", (words) => {
-  expect(run(...words)).toStrictEqual({ failed: true, told: "No record is called no such fish." });
+])("a name of several words is one, and may be none: %j", async (words) => {
+  expect(await run(...words)).toStrictEqual({ failed: true, told: "No record is called no such fish." });
 });
 
-test("a file that is checked may be none", () => {
-  expect(run("check", "no", "such", "fish").told).toBe("data has no file of the name no such fish.");
+test("a file that is checked may be none", async () => {
+  expect((await run("check", "no", "such", "fish")).told).toBe("data has no file of the name no such fish.");
 });
