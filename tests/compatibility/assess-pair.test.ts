@@ -41,7 +41,7 @@ describe("any pair", () => {
       fc.property(party, party, (a, b) => {
         expect(renumbered(assessPair(a, b), [0, 1])).toEqual(renumbered(assessPair(b, a), [1, 0]));
       }),
-      { numRuns: runs(300) },
+      { numRuns: runs(80) },
     );
   });
 
@@ -52,7 +52,7 @@ describe("any pair", () => {
         expect(JSON.parse(JSON.stringify(verdict))).toStrictEqual(verdict);
         expect(numbersIn(verdict).every(Number.isFinite)).toBe(true);
       }),
-      { numRuns: runs(300) },
+      { numRuns: runs(80) },
     );
   });
 

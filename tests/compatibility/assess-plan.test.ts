@@ -57,7 +57,7 @@ describe("any plan", () => {
         const verdict = assessPlan({ ...plan, groups });
         expect(renumbered(verdict, order)).toEqual(renumbered(assessPlan(plan), [...order.keys()]));
       }),
-      { numRuns: runs(200) },
+      { numRuns: runs(60) },
     );
   });
 
@@ -68,7 +68,7 @@ describe("any plan", () => {
         expect(JSON.parse(JSON.stringify(verdict))).toStrictEqual(verdict);
         expect(numbersIn(verdict).every(Number.isFinite)).toBe(true);
       }),
-      { numRuns: runs(200) },
+      { numRuns: runs(60) },
     );
   });
 
@@ -118,7 +118,7 @@ describe("any plan", () => {
           expect(rank(split.outcome)).toBeGreaterThanOrEqual(rank(whole.outcome));
         }
       }),
-      { numRuns: runs(300) },
+      { numRuns: runs(80) },
     );
   });
 
@@ -130,7 +130,7 @@ describe("any plan", () => {
         const { bounds } = assessPlan(plan);
         expect(lieWithin(bounds, assessPlan({ ...plan, tank }).bounds)).toBe(true);
       }),
-      { numRuns: runs(300) },
+      { numRuns: runs(80) },
     );
   });
 });
