@@ -8,3 +8,4 @@ export { givingHardness, givingPH, givingTemperature } from "./rules/shared/givi
 export { oxygenLimits } from "./rules/shared/oxygen-limits";
 export { type Giving, inSeason, meetPastTheirBest, surelyOf, wantedOf } from "./rules/shared/water";
 export { thresholdValues } from "./threshold-values";
+export { type PreyReach, preyReach } from "./prey-reach";

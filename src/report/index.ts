@@ -17,8 +17,8 @@ export {
 } from "./describe/describe";
 export { type ReportPart, reportParts, reportPartsIn } from "./describe/report-parts";
 export type { Figure } from "./figure";
-export { english } from "./messages/english";
-export { german } from "./messages/german";
+export { english } from "./messages/english-page";
+export { german } from "./messages/german-page";
 export type {
   Messages,
   PictureMark,
@@ -34,6 +34,20 @@ export type {
   TraitItem,
   ValueSentences,
 } from "./messages/messages";
+export type {
+  CompanionReason,
+  PageMessages,
+  PageWords,
+  SectionId,
+  ToldAct,
+  ToldLength,
+  ToldSign,
+  ToldSupport,
+  Trouble,
+} from "./messages/page-messages";
+export type { LinkTo } from "./page/as-markdown";
+export type { PageSource } from "./page/page-source";
+export { type SpeciesPageOptions, speciesPage, speciesPageIn } from "./page/species-page";
 export { type RangeChartOptions, rangeChart, rangeChartIn } from "./pictures/range-chart";
 export type { FiguresPath } from "./pictures/range-rows";
 export { type SizeChartOptions, sizeChart, sizeChartIn } from "./pictures/size-chart";

@@ -35,7 +35,8 @@ export function escaped(text: string): string {
     .replace(/^[-=+]/, "\\$&");
 }
 
-function wrapped(text: string, first: string, further: string): string {
+/** Text in lines of at most 80 columns, with what stands before the first and before those that follow. */
+export function wrapped(text: string, first: string, further: string): string {
   const lines: string[] = [];
   let line = first;
   for (const word of oneLine(text).split(" ").flatMap(pieces)) {

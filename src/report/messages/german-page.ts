@@ -1,0 +1,538 @@
+import type { Words } from "../../compatibility";
+import { frozen } from "../../frozen";
+import type { Kind } from "../../species";
+import { german as reports } from "./german";
+import { effectIn, jurisdictionIn } from "./german-laws";
+import { oneOf } from "./german-names";
+import { regionIn } from "./german-regions";
+import type { PageMessages, PageWords, ToldAct } from "./page-messages";
+import { sentenceCase as capital, scientificOf } from "./sentences";
+
+// Names stand as subjects or objects, never after a preposition that asks for another case. Nobody is addressed.
+
+const listed = (type: "conjunction" | "disjunction") => (items: readonly string[]) =>
+  new Intl.ListFormat("de", { type }).format(items);
+
+const allOf = /* @__PURE__ */ listed("conjunction");
+const anyOf = /* @__PURE__ */ listed("disjunction");
+
+const numbers = [
+  "kein",
+  "ein",
+  "zwei",
+  "drei",
+  "vier",
+  "fünf",
+  "sechs",
+  "sieben",
+  "acht",
+  "neun",
+  "zehn",
+  "elf",
+  "zwölf",
+];
+
+/** A small number as a word. */
+const count = (many: number) => numbers[many] ?? String(many);
+
+/** A number that begins a sentence or stands by itself: `eins` and no more than that is never said. */
+const atLeast = (many: number) => `mindestens ${many === 1 ? "ein Tier" : `${count(many)} Tiere`}`;
+
+const animals: Readonly<Record<Kind, readonly [article: string, one: string, many: string]>> = {
+  fish: ["Ein", "Fisch", "Fische"],
+  shrimp: ["Eine", "Garnele", "Garnelen"],
+  crayfish: ["Ein", "Krebs", "Krebse"],
+  crab: ["Eine", "Krabbe", "Krabben"],
+  snail: ["Eine", "Schnecke", "Schnecken"],
+  mussel: ["Eine", "Muschel", "Muscheln"],
+  frog: ["Ein", "Frosch", "Frösche"],
+};
+
+const living: Readonly<Record<Words["living"], string>> = {
+  alone: "allein lebend",
+  pair: "paarweise lebend",
+  harem: "ein Männchen mit mehreren Weibchen",
+  group: "gesellig",
+  shoal: "im Schwarm lebend",
+  either: "allein oder gesellig",
+};
+
+const where: Readonly<Record<Words["zone"], string>> = {
+  surface: "an der Oberfläche",
+  midwater: "im freien Wasser",
+  bottom: "am Boden",
+};
+
+const whereOf = (zones: readonly Words["zone"][]) =>
+  zones.length >= 3 ? "in allen Wasserschichten" : allOf(zones.map((zone) => where[zone]));
+
+const hours: Readonly<Record<Words["light"], string>> = {
+  day: "am Tag",
+  dusk: "in der Dämmerung",
+  night: "nachts",
+};
+
+const flows: Readonly<Record<Words["flow"], string>> = {
+  still: "stehendes Wasser",
+  gentle: "schwache Strömung",
+  moderate: "mäßige Strömung",
+  strong: "starke Strömung",
+};
+
+const grounds: Readonly<Record<Words["ground"], string>> = {
+  bare: "blankes Glas",
+  sand: "Sand",
+  "fine-gravel": "feiner Kies",
+  "coarse-gravel": "grober Kies",
+  pebbles: "runde Steine",
+};
+
+const foods: Readonly<Record<Words["food"], string>> = {
+  dry: "Trockenfutter",
+  frozen: "Frostfutter",
+  live: "Lebendfutter",
+  plankton: "Plankton",
+  "fallen-insects": "ins Wasser gefallene Insekten",
+  insects: "Insekten und ihre Larven",
+  crustaceans: "kleine Krebstiere",
+  worms: "Würmer",
+  molluscs: "Schnecken und Muscheln",
+  fish: "Fische",
+  algae: "Algen",
+  plants: "Pflanzen und Früchte",
+  wood: "Holz",
+  detritus: "feine abgestorbene Stoffe",
+};
+
+const given: Readonly<Partial<Record<Words["food"], string>>> = {
+  algae: "Algen und Aufwuchs",
+  plants: "Gemüse und Blätter",
+  wood: "Holz zum Raspeln",
+};
+
+const prey: Readonly<Record<Words["prey"], string>> = {
+  egg: "Eier",
+  fry: "Fischlarven",
+  fish: "Fische",
+  shrimplet: "junge Garnelen",
+  shrimp: "Garnelen",
+  snail: "Schnecken",
+  "young-snail": "junge Schnecken",
+  crayfish: "Krebse",
+  "young-crayfish": "junge Krebse",
+  crab: "Krabben",
+  "young-crab": "junge Krabben",
+  mussel: "Muscheln",
+  frog: "Frösche",
+  tadpole: "Kaulquappen",
+};
+
+/** A verb and what follows whom it falls on. */
+const deeds: Readonly<Record<Words["does"], readonly [verb: string, after: string]>> = {
+  chases: ["jagen", ""],
+  bites: ["beißen", ""],
+  kills: ["töten", ""],
+  "nips-fins": ["verletzen", " an den Flossen"],
+  "rasps-mucus": ["verletzen", " an der Schleimhaut"],
+  "robs-food": ["drängen", " vom Futter ab"],
+};
+
+const targets: Readonly<Record<Words["target"], string>> = {
+  "own-sex": "Artgenossen des eigenen Geschlechts",
+  "other-sex": "Artgenossen des anderen Geschlechts",
+  "own-kind": "Artgenossen",
+  "look-alike": "ähnlich aussehende Fische",
+  "long-finned": "langflossige Fische",
+  smaller: "kleinere Tiere",
+  any: "alle in der Nähe",
+};
+
+const occasions: Readonly<Record<Words["when"], string>> = {
+  always: "",
+  breeding: " in der Fortpflanzungszeit",
+  "guarding-brood": " beim Bewachen von Eiern oder Jungen",
+  feeding: " am Futter",
+  crowded: ", wo kein Platz zum Ausweichen ist",
+};
+
+const sexes: Readonly<Record<Words["sex"], string>> = { male: "Männchen", female: "Weibchen" };
+
+function act({ does, doer, targets: at, when, from }: ToldAct): string {
+  const [verb, after] = deeds[does];
+  const other = doer === "male" ? "female" : "male";
+  const whom = at.map((target) => {
+    if (doer && target === "own-sex") return `andere ${sexes[doer]}`;
+    return doer && target === "other-sex" ? sexes[other] : targets[target];
+  });
+  const who = doer ? sexes[doer] : "Sie";
+  const grown = from === "adult" ? ` ausgewachsen` : "";
+  return `${who} ${verb}${grown} ${allOf(whom)}${when === "crowded" ? `${after}${occasions[when]}` : `${when ? occasions[when] : ""}${after}`}.`;
+}
+
+const holders: Readonly<Record<Words["territoryHolder"], string>> = {
+  male: "jedes Männchen",
+  female: "jedes Weibchen",
+  pair: "jedes Paar",
+  each: "jedes Tier",
+};
+
+const hides: Readonly<Record<Words["hide"], readonly [one: string, many: string]>> = {
+  caves: ["eine Höhle", "Höhlen"],
+  shells: ["ein leeres Schneckenhaus", "leere Schneckenhäuser"],
+  wood: ["eine Wurzel", "Wurzeln"],
+  leaves: ["Laub oder breite Blätter", "Laub oder breite Blätter"],
+  rocks: ["einen Steinhaufen", "Steinhaufen"],
+};
+
+const page: PageWords = {
+  headings: {
+    glance: "Auf einen Blick",
+    origin: "Herkunft",
+    size: "Größe und Alter",
+    water: "Wasser",
+    tank: "Becken",
+    behaviour: "Verhalten",
+    company: "Gesellschaft",
+    feeding: "Ernährung",
+    breeding: "Fortpflanzung und Junge",
+    forms: "Zuchtformen",
+    watch: "Worauf zu achten ist",
+    certainty: "Wie sicher das ist",
+    cautions: "Vorsicht",
+    sources: "Quellen",
+  },
+  alsoCalled: (names) => `Auch: ${allOf(names)}.`,
+  formerly: (synonyms) => `In älteren Büchern und im Handel: ${allOf(synonyms)}.`,
+  formOf: (scientific) => `Eine Zuchtform von ${scientific}.`,
+  one: (name) => oneOf(name, "object"),
+  count,
+  region: regionIn,
+  jurisdiction: jurisdictionIn,
+  effect: effectIn,
+  scientific: scientificOf,
+  glance: {
+    summary: ({ kind, living: how, zones, length, temperature }) => {
+      const [article, one] = animals[kind];
+      const parts = [
+        `${article} ${one}${zones.length > 0 ? ` ${whereOf(zones)}` : ""}`,
+        how && living[how],
+        length && `ausgewachsen ${length} lang`,
+        temperature && `für Wasser mit ${temperature}`,
+      ];
+      return `${parts.filter(Boolean).join(", ")}.`;
+    },
+    terms: {
+      length: "Länge",
+      temperature: "Temperatur",
+      pH: "pH-Wert",
+      hardness: "Härte",
+      salinity: "Salz",
+      tank: "Becken",
+      number: "Zahl",
+      food: "Futter",
+      life: "Alter",
+    },
+    tank: (size, many) => `mindestens ${size} für ${many === 1 ? "ein Tier" : `${count(many)} Tiere`}`,
+    number: (least, how) => {
+      if (how === "pair") return "ein Paar";
+      if (how === "alone") return "ein Tier";
+      if (how === "harem") return "ein Männchen mit mehreren Weibchen";
+      return atLeast(least);
+    },
+    know: "Vor dem Kauf zu wissen",
+    incomplete: (traits) => `Für ein Urteil ist zu wenig bekannt, es fehlt: ${allOf(traits)}.`,
+    grows: (length) => `Sie werden ${length} lang.`,
+    hunts: (length) => `Sie fressen andere Fische und versuchen es bis zu einer Länge von ${length}.`,
+    harms: "Sie verletzen oder töten Mitbewohner.",
+    lives: (age) => `Sie werden etwa ${age} alt.`,
+    hazards: {
+      venom: "Sie sind giftig.",
+      spines: "Ihre Stacheln verletzen und verfangen sich in Netzen.",
+      bite: "Ihr Biss kann Menschen verletzen.",
+      shock: "Sie teilen Stromschläge aus, die ein Mensch spürt.",
+    },
+    laws: (jurisdictions) => `Das Recht schränkt die Haltung mancherorts ein: ${allOf(jurisdictions)}.`,
+    threatened: (status) => `In der Natur: ${status}. Nachzuchten wählen.`,
+  },
+  origin: {
+    from: (regions) => `Heimat: ${allOf(regions)}.`,
+    waters: (waters) =>
+      `Sie leben in ${allOf(waters.map((water) => ({ fresh: "Süßwasser", brackish: "Brackwasser", marine: "Meerwasser" })[water]))}.`,
+    supply: {
+      farmed: "Fast alle angebotenen Tiere sind Nachzuchten.",
+      mixed: "Angeboten werden Nachzuchten und Wildfänge.",
+      wild: "Fast alle angebotenen Tiere sind Wildfänge.",
+    },
+    conservation: (status, year) =>
+      `Rote Liste: ${reports.words.conservation[status]}${year ? ` (${year})` : ""}.`,
+  },
+  size: {
+    length: ({ sex, usual, greatest, of }) => {
+      const who = sex ? sexes[sex] : "Ausgewachsene Tiere";
+      const what = { whole: "", shell: " (Gehäuse)", disc: " (Scheibe)" }[of];
+      if (!usual) return `${who} messen höchstens ${greatest}${what}.`;
+      return `${who} messen meist ${usual}${what}${greatest ? `, höchstens ${greatest}` : ""}.`;
+    },
+    grownAt: (age) => `Ausgewachsen sind sie mit etwa ${age}.`.replace(/Monate\./, "Monaten."),
+    lifespan: (usual, greatest) => {
+      if (!usual) return `Das älteste bekannte Tier wurde ${greatest} alt.`;
+      return `Bei guter Pflege werden sie etwa ${usual} alt${greatest ? `, höchstens ${greatest}` : ""}.`;
+    },
+  },
+  water: {
+    table: "Das Wasser für die Haltung",
+    columns: ["", "Haltung", "am besten", "Grenzen", "auch angegeben"],
+    flow: (calmest, strongest) =>
+      calmest === strongest
+        ? `Sie brauchen ${flows[calmest]}.`
+        : `Passend ist alles von ${flows[calmest].replace(/es Wasser/, "em Wasser").replace("e Strömung", "er Strömung")} bis ${flows[strongest].replace("e Strömung", "er Strömung")}.`,
+    oxygen: {
+      low: "Eine warme Nacht ohne Pumpe schadet ihnen nicht.",
+      ordinary: "Sie atmen ruhig, solange sich die Oberfläche etwas bewegt.",
+      high: "Sie brauchen viel Sauerstoff und atmen schwer, sobald das Wasser stillsteht.",
+    },
+    air: (kind) => {
+      if (kind === "none") return "";
+      return kind === "obligate"
+        ? "Sie atmen Luft und ertrinken ohne Zugang zur Oberfläche."
+        : "Bei Sauerstoffmangel holen sie Luft an der Oberfläche.";
+    },
+    coolSeason: (temperature, months) =>
+      `Jedes Jahr brauchen sie eine kühle Zeit mit ${temperature}${months && `, ${months} lang`}.`,
+    saidTable: "Was Quellen sagen",
+    saidColumns: ["", "Angabe", "Bedeutung", "Quelle", "Bemerkung"],
+    setAside: (why) => `Verworfen: ${why}`,
+    ofClass: "Klasse eines Handbuchs",
+  },
+  tank: {
+    least: (who, many, length, floor) =>
+      `${many === 1 ? "Ein Tier braucht" : `${capital(count(many))} ${who} brauchen`} ein Becken mit ${[length && `mindestens ${length} Länge`, floor && `${floor} Grundfläche`].filter(Boolean).join(" und ")}.`,
+    further: (floor) => `Jedes weitere Tier braucht ${floor} mehr.`,
+    height: (height) => `Das Becken ist mindestens ${height} hoch.`,
+    zones: (zones) => `Sie halten sich ${whereOf(zones)} auf.`,
+    cover: (cover, openWater) => {
+      if (cover && openWater)
+        return `Von oben gesehen dienen mindestens ${cover} des Beckens als Deckung, und ${openWater} bleiben zum Schwimmen frei.`;
+      return cover
+        ? `Von oben gesehen dienen mindestens ${cover} des Beckens als Deckung.`
+        : `Mindestens ${openWater} des Beckens bleiben zum Schwimmen frei.`;
+    },
+    grownIn: "Sie gedeihen nur zwischen eingewachsenen Pflanzen.",
+    ground: (all) =>
+      all.length > 0
+        ? `Am Boden liegt ${anyOf(all.map((ground) => grounds[ground]))}.`
+        : "Der Bodengrund ist gleichgültig.",
+    hides: ({ anyOf: kinds, each, holder, sharedBy = 1 }) => {
+      const many = anyOf(kinds.map((kind) => hides[kind][1]));
+      const one = anyOf(kinds.map((kind) => hides[kind][0]));
+      if (sharedBy > 1)
+        return `Zum Verstecken, Schlafen oder Laichen dienen ${many}, je ${count(sharedBy)} Tiere eines.`;
+      return `${capital(holders[holder])} braucht ${each > 1 ? `${count(each)} Plätze (${many})` : one} zum Verstecken, Schlafen oder Laichen.`;
+    },
+    jumps: {
+      seldom: "Sie verlassen das Wasser kaum je.",
+      startled: "Erschreckt springen sie: das Becken abdecken.",
+      readily: "Sie verlassen das Wasser ohne Anlass: das Becken lückenlos abdecken.",
+    },
+    effects: ({ digs, uproots, eatsPlants }) => {
+      const does = [digs && "graben", uproots && "reißen Pflanzen aus", eatsPlants && "fressen Pflanzen"];
+      const told = does.filter((deed) => deed !== false);
+      return told.length > 0 ? `Sie ${allOf(told)}.` : "Pflanzen sind vor ihnen sicher.";
+    },
+    territory: (holder, sides, zone) =>
+      `${capital(holders[holder])} verteidigt etwa ${sides} ${where[zone]}.`,
+  },
+  behaviour: {
+    living: (who, how) =>
+      `${capital(who)} ${
+        {
+          alone: "leben allein: ein Tier je Becken",
+          pair: "leben paarweise",
+          harem: "leben als ein Männchen mit mehreren Weibchen",
+          group: "suchen die Gesellschaft ihrer Art",
+          shoal: "schwimmen im Schwarm",
+          either: "fühlen sich allein und unter ihresgleichen wohl",
+        }[how]
+      }.`,
+    least: (least, avoid) =>
+      `${capital(atLeast(least))} halten${avoid ? `; bei ${avoid} geht es schief` : ""}.`,
+    largest: (most) => `Mehr als ${count(most)} sind zu viele.`,
+    females: (each) =>
+      `Auf jedes Männchen ${each === 1 ? "kommt mindestens ein" : `kommen mindestens ${count(each)}`} Weibchen.`,
+    shy: "Sie sind scheu und verstecken sich in kahlen Becken und neben unruhiger Gesellschaft.",
+    settledBy: "Ruhige Fische im freien Wasser nehmen ihnen die Scheu.",
+    settles: "Ihre Ruhe nimmt scheuen Fischen die Scheu.",
+    varies: "Kein Tier gleicht dem anderen: eines tut, was das nächste nie tut.",
+    act,
+    harmless: "Sie lassen alle anderen in Ruhe.",
+  },
+  company: {
+    chosen: ({ who, tank, among }) =>
+      `Ermittelt für ${who} in einem Becken von ${tank}, eingerichtet und gepflegt, wie es alle darin brauchen, unter ${among} Arten. Jede ist nur neben ihnen beurteilt; vor dem Kauf den ganzen Besatz prüfen.`,
+    none: ({ who, tank, among }) =>
+      `Unter ${among} Arten fand sich keine, die zu ihnen passt (${who}, ${tank}).`,
+    table: "Gute Gesellschaft",
+    columns: ["", "Zahl", "warum"],
+    why: (reason) => {
+      switch (reason.why) {
+        case "settles-them":
+          return "ruhig im freien Wasser, nehmen ihnen die Scheu";
+        case "settled-by-them":
+          return "scheu, neben ihnen aber ruhig";
+        case "elsewhere":
+          return `leben ${whereOf(reason.zones)}, ihnen aus dem Weg`;
+        case "same-home":
+          return `haben dieselbe Heimat: ${reason.region}`;
+        case "same-water":
+          return `dasselbe Wasser passt für beide, ${reason.temperature}`;
+        case "leaves-alone":
+          return "keiner stört den anderen";
+      }
+    },
+    more: (further) => `und ${further} weitere`,
+    settlers: "Nehmen ihnen die Scheu",
+    settled: "Werden neben ihnen ruhig",
+    eats: (kind, eaten, tried) => {
+      const [, , many] = animals[kind];
+      if (!eaten) return `${many} werden gefressen, gleich wie lang.`;
+      return `${many} bis ${eaten} Länge werden gefressen${tried ? `; bei solchen bis ${tried} weiß es niemand` : ""}.`;
+    },
+    eatsYoung: (all) => `Auch ${allOf(all.map((one) => prey[one]))} werden gefressen.`,
+    eatsNothing: "Sie fressen keine Mitbewohner.",
+    prey: "Diese würden sie fressen",
+    hunters: "Von diesen würden sie gefressen",
+    hungry: "Neben diesen blieben sie hungrig",
+    lookAlikes: "Werden für Rivalen gehalten, weil sie sich ähneln",
+  },
+  feeding: {
+    type: {
+      herbivore: "Sie leben von Pflanzen und Algen.",
+      omnivore: "Sie fressen Tiere und Pflanzen.",
+      carnivore: "Sie leben von Tieren.",
+      detritivore: "Sie leben von feinen abgestorbenen Stoffen und dem Bewuchs darauf.",
+    },
+    given: (all) => `Zu füttern: ${anyOf(all.map((food) => given[food] ?? foods[food]))}.`,
+    wild: (all) => `In der Natur finden sie ${allOf(all.map((food) => foods[food]))}.`,
+    when: (zones, lights) =>
+      `Sie fressen ${[whereOf(zones), allOf(lights.map((light) => hours[light]))].filter(Boolean).join(", ")}.`,
+    pace: {
+      slow: "Sie betrachten Futter, bevor sie es nehmen, und schnellere sind vor ihnen da: darauf achten, dass sie ihren Teil bekommen.",
+      ordinary: "",
+      fast: "Sie sind als Erste am Futter und nehmen das meiste.",
+    },
+  },
+  breeding: {
+    mode: {
+      "scatters-eggs": "Sie verstreuen ihre Eier und lassen sie liegen.",
+      "guards-eggs": "Sie legen ihre Eier auf eine Fläche oder in eine Höhle und bewachen sie.",
+      "bubble-nest": "Die Eier werden in einem Schaumnest bewacht.",
+      mouthbrooder: "Eier oder Junge werden im Maul getragen.",
+      livebearer: "Sie bringen lebende Junge zur Welt, die kleine Fische fressen können.",
+      "large-young": "Sie bringen wenige Junge zur Welt, zu groß für das Maul kleiner Fische.",
+      "broods-young": "Die Eier werden am Körper getragen, und die Jungen schlüpfen fertig entwickelt.",
+      "sea-larvae": "Die Larven wachsen nur in Brack- oder Meerwasser heran, im Süßwasser also keine.",
+    },
+    from: (age) => `Fortpflanzungsfähig sind sie mit etwa ${age}.`.replace(/Monate\./, "Monaten."),
+    eatsOwn: (eggs, fry) =>
+      `Sie fressen ${eggs && fry ? "Eier und Junge" : eggs ? "Eier" : "Junge"}, auch die eigenen: ohne dichte Deckung oder ein eigenes Becken kommen wenige Junge auf.`,
+    crosses: "Sie kreuzen sich mit diesen; nur eine davon halten oder keine Jungen weitergeben",
+  },
+  forms: {
+    intro: (forms) =>
+      forms === 1 ? "Eine Zuchtform ist bekannt." : `${capital(count(forms))} Zuchtformen sind bekannt.`,
+    table: "Worin sie sich unterscheiden",
+    columns: ["", "abweichend"],
+    alike: "nur in der Farbe",
+  },
+  watch: {
+    table: "Zeichen und was zu tun ist",
+    columns: ["zu sehen", "wohl", "zu tun"],
+    troubles: {
+      "nips-fins": {
+        why: "sie beißen in Flossen",
+        act: "mehr von ihnen halten und keine langflossigen Fische",
+      },
+      bites: {
+        why: "einer beißt die anderen",
+        act: "den Angreifer herausnehmen, Sichtschutz schaffen, ihn als Letzten zurücksetzen",
+      },
+      chases: {
+        why: "Rangfolge oder Brut",
+        act: "die Sicht mit Wurzeln, Steinen oder Pflanzen unterbrechen",
+      },
+      shy: {
+        why: "das Becken ist zu kahl oder die Gesellschaft zu unruhig",
+        act: "Deckung schaffen, Unruhe beenden",
+      },
+      "settled-by": {
+        why: "nichts zeigt ihnen, dass alles ruhig ist",
+        act: "ruhige Fische ins freie Wasser setzen",
+      },
+      "alone-in-need": { why: "zu wenige ihrer Art", act: "mehr von ihnen halten" },
+      "slow-eater": {
+        why: "andere fressen zuerst",
+        act: "getrennt füttern, oder dort und dann, wo nur sie fressen",
+      },
+      "fine-food": { why: "was sie brauchen, fehlt", act: "es jeden Tag bieten" },
+      "eats-others": { why: "sie haben sie gefressen", act: "kleine Tiere anderswo unterbringen" },
+      jumps: { why: "sie sind gesprungen", act: "auf dem Fußboden suchen; das Becken lückenlos abdecken" },
+      oxygen: {
+        why: "zu wenig Sauerstoff",
+        act: "die Oberfläche bewegen, Wasser kühlen und teilweise wechseln",
+      },
+      air: {
+        why: "sie holen Luft, wie es ihre Art ist; hastig und oft ist es nicht",
+        act: "die Oberfläche frei halten; bei Hast das Wasser prüfen",
+      },
+      "egg-eater": { why: "sie haben Eier oder Junge gefressen", act: "Junge getrennt aufziehen" },
+      "many-young": {
+        why: "mehr Junge, als jemand nimmt",
+        act: "nur ein Geschlecht halten oder Abnehmer haben",
+      },
+    },
+    vet: "Wer trotz gutem Wasser mager bleibt, nach Luft schnappt oder Wunden hat, die nicht heilen, gehört in tierärztliche Behandlung.",
+  },
+  certainty: {
+    support: ({ known, published, practice, recalled, reckoned }) =>
+      `Von ${known} Angaben auf dieser Seite sind ${allOf(
+        [
+          published > 0 && `${published} gedruckt nachgelesen`,
+          practice > 0 && `${practice} gängige Praxis ohne Quelle`,
+          recalled > 0 && `${recalled} aus dem Gedächtnis und ungeprüft`,
+          reckoned > 0 && `${reckoned} aus dem Nächstbekannten erschlossen`,
+        ].filter((part) => part !== false),
+      )}.`,
+    weak: (traits) => `Keine gelesene Quelle nennt Wesentliches: ${allOf(traits)}.`,
+    disputed: (traits) => `Die Quellen widersprechen sich: ${allOf(traits)}.`,
+    unknown: (traits) => `Nicht bekannt: ${allOf(traits)}.`,
+  },
+  cautions: {
+    law: (jurisdiction, effect, instrument, date, recalled) =>
+      `${jurisdiction}: ${effect} (${instrument}, ${date === "undated" ? "ohne Datum" : date}${recalled ? "; aus dem Gedächtnis, nicht gelesen" : ""})`,
+    lawDecides: "Was das Recht sagt",
+    textDecides: "Maßgeblich ist der geltende Wortlaut.",
+    release:
+      "Nie ins Freie bringen, auch nicht Pflanzen oder Wasser aus dem Becken: weitervermitteln oder tierärztlichen Rat holen.",
+    vet: "Kranke Tiere gehören in tierärztliche Behandlung; Arznei auf Verdacht tötet so oft, wie sie heilt.",
+    sensitive: {
+      copper: "Kupfer, etwa in Arzneien und Algenmitteln, schadet ihnen.",
+      salt: "Salz als Heilmittel schadet ihnen.",
+      "ammonia-nitrite": "In einem nicht eingefahrenen Filter sterben sie zuerst: als Letzte einsetzen.",
+      handling: "Netz und Luft schaden ihnen: in einer Dose mit Wasser umsetzen.",
+      "soft-water": "In weichem, saurem Wasser misslingen Gehäuse oder Häutung.",
+    },
+  },
+  sources: {
+    recalled: "aus dem Gedächtnis, ungeprüft",
+    beside: "nicht übernommen",
+    under: (synonym) => `als ${synonym}`,
+    of: (relative) => `von ${relative}, stellvertretend`,
+    at: (place) => place,
+    and: (names, others) => (others ? `${names[0]} und andere` : allOf(names)),
+  },
+  notes: "Bemerkungen",
+  readsNotes: false,
+};
+
+/** What reports, pictures and pages say in German. */
+export const german: PageMessages = /* @__PURE__ */ frozen({ ...reports, page });

@@ -1,0 +1,57 @@
+import type { CitableSource } from "../../species";
+import type { PageMessages } from "../messages/page-messages";
+import type { PageSource } from "./page-source";
+
+const most = 3;
+
+/** Who wrote it: `Yanar, Erdoğan and Kumlu`, `Saxby and others`, or the body that published it. */
+function authorsOf({ author = [], publisher }: CitableSource, { page }: PageMessages): string {
+  const names = author.map((one) => ("literal" in one ? one.literal : one.family));
+  if (names.length === 0) return publisher ?? "";
+  return page.sources.and(names.length > most ? names.slice(0, 1) : names, names.length > most);
+}
+
+const yearOf = ({ issued }: CitableSource) => issued?.["date-parts"][0]?.[0];
+
+/** A source in a word or two, as a table names it: `FishBase`, `Yanar and others 2019`. */
+export function shortCitation(by: string, sources: readonly PageSource[], messages: PageMessages): string {
+  const source = sources.find((one) => one.by === by)?.source;
+  if (!source) return by;
+  const year = yearOf(source);
+  if (source.type === "dataset" || source.type === "webpage") return source.title;
+  const who = authorsOf(source, messages);
+  return [who || source.title, year].filter(Boolean).join(" ");
+}
+
+/** A source as a list of references has it, with where in it. */
+export function fullCitation(
+  { source, cite, at, memory, under, of, used }: PageSource,
+  messages: PageMessages,
+): string {
+  const { page } = messages;
+  const { title = cite, DOI, URL, volume, issue, page: pages, publisher } = source ?? {};
+  const year = source && yearOf(source);
+  const container = source?.["container-title"];
+  const who = source ? authorsOf(source, messages) : "";
+  const where = DOI ? `https://doi.org/${DOI}` : URL;
+  const parts = [
+    [who === title ? "" : who, year && `(${year})`].filter(Boolean).join(" "),
+    title,
+    [container, [volume, issue && `(${issue})`].filter(Boolean).join(""), pages].filter(Boolean).join(" ") ||
+      (publisher === who || publisher === title ? "" : publisher),
+    at && at !== where ? page.sources.at(at) : "",
+    at?.includes("://") ? "" : where,
+    [
+      under && page.sources.under(under),
+      of && page.sources.of(of),
+      memory && page.sources.recalled,
+      !used && page.sources.beside,
+    ]
+      .filter(Boolean)
+      .join(", "),
+  ];
+  return `${parts
+    .filter(Boolean)
+    .map((part) => String(part).replace(/\.$/, ""))
+    .join(". ")}.`;
+}

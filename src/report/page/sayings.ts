@@ -1,0 +1,51 @@
+import type { PartialRange } from "../../ranges";
+import { basisOf, statementsOf } from "../../species";
+import { hasValue, inTraitUnit } from "../../species/inner";
+import type { FiguresPath } from "../pictures/range-rows";
+import { shortCitation } from "./citations";
+import type { PageSource } from "./page-source";
+import { type Cell, type Part, table } from "./parts";
+import type { Telling } from "./telling";
+
+/** What each source of the record says of grown animals, beside each other; nothing without a record. */
+export function sayings(
+  { record, profile, messages, size }: Telling,
+  paths: readonly FiguresPath[],
+  sources: readonly PageSource[],
+): readonly Part[] {
+  if (!record) return [];
+  const { page, words, basis, traits } = messages;
+  const bred = profile.form === undefined ? undefined : record.forms?.[profile.form];
+  const source = (by: string) => {
+    if (by === "common-practice") return basis[by];
+    return by === "curator" ? basis.curated : shortCitation(by, sources, messages);
+  };
+  const rows = paths.flatMap((path) =>
+    [...(bred ? statementsOf(bred, path) : []), ...statementsOf(record, path)]
+      .filter(({ stage = "adult" }) => stage === "adult")
+      .filter((statement) => hasValue(statement))
+      .map((statement): readonly Cell[] => {
+        const { by, as = "kept", setAside, note, precision } = statement;
+        const support = basisOf(statement, record.sources);
+        const remarks = [
+          support === "memory" || (support === "derived" && by !== "common-practice") ? basis[support] : "",
+          precision === "class" ? page.water.ofClass : "",
+          page.readsNotes
+            ? setAside
+              ? page.water.setAside(setAside)
+              : (note ?? "")
+            : setAside
+              ? messages.pictures.setAside
+              : "",
+        ];
+        return [
+          traits[path].charAt(0).toLocaleUpperCase(messages.language) + traits[path].slice(1),
+          size(path, inTraitUnit(statement, path) as PartialRange),
+          words.waterMeaning[as as keyof typeof words.waterMeaning],
+          source(by),
+          remarks.filter(Boolean).join("; "),
+        ];
+      }),
+  );
+  return table(page.water.saidTable, page.water.saidColumns, rows);
+}

@@ -1,0 +1,31 @@
+import type { Words } from "../../../compatibility";
+import { paragraph, type Section, section } from "../parts";
+import type { Telling } from "../telling";
+
+/** What a keeper can buy or grow. */
+const offered: readonly Words["food"][] = ["dry", "frozen", "live", "algae", "plants", "wood"];
+const prepared: readonly Words["food"][] = ["dry", "frozen", "live"];
+
+/** What it eats, where, when, and how soon. */
+export function feeding({ known, messages, remarks }: Telling): readonly Section[] {
+  const { headings, feeding: words } = messages.page;
+  const type = known("diet.type");
+  const foods = known("diet.foods") ?? [];
+  const reach = known("diet.reach") ?? [];
+  const light = known("diet.light") ?? [];
+  const pace = known("diet.pace");
+  const given = offered.filter((food) => foods.includes(food));
+  const wild = foods.filter((food) => !prepared.includes(food) && !given.includes(food));
+  return section(
+    "feeding",
+    headings.feeding,
+    paragraph(
+      type && words.type[type],
+      given.length > 0 && words.given(given),
+      wild.length > 0 && words.wild(wild),
+      (reach.length > 0 || light.length > 0) && words.when(reach, light),
+      pace && words.pace[pace],
+    ),
+    remarks(["diet.type", "diet.foods", "diet.reach", "diet.light", "diet.pace"]),
+  );
+}

@@ -1,0 +1,57 @@
+import type { AdultLength, Sex } from "../../../species";
+import { lengthsOfSex, sexes } from "../../../species/inner";
+import { paragraph, type Section, section } from "../parts";
+import type { Telling } from "../telling";
+
+/** How large each sex grows, how soon, and how old it gets. */
+export function size(telling: Telling): readonly Section[] {
+  const { known, messages, remarks, size: write } = telling;
+  const { headings, size: words } = messages.page;
+  const lengths = known("size.adultLength") ?? [];
+  const told = sexes.filter((sex) => lengths.some((length) => length.sex === sex));
+  const subjects: readonly (Sex | undefined)[] = told.length > 0 ? told : [undefined];
+  const grownAt = known("size.grownAt");
+  const { usual, greatest } = known("size.lifespan") ?? {};
+  return section(
+    "size",
+    headings.size,
+    paragraph(
+      ...(lengths.length > 0
+        ? subjects.map((sex) => lengthOf(telling, sex, lengthsOfSex(lengths, sex)))
+        : []),
+      grownAt !== undefined && words.grownAt(write("size.grownAt", grownAt)),
+      (usual !== undefined || greatest !== undefined) &&
+        words.lifespan(write("size.lifespan", usual), write("size.lifespan", greatest)),
+    ),
+    remarks(["size.adultLength", "size.grownAt", "size.lifespan"]),
+  );
+}
+
+function lengthOf(
+  { messages, write }: Telling,
+  sex: Sex | undefined,
+  lengths: readonly AdultLength[],
+): string {
+  const meant = (as: AdultLength["as"]) => lengths.filter((length) => length.as === as);
+  const own = (all: readonly AdultLength[]) => {
+    const ofSex = all.filter((length) => length.sex === sex);
+    return ofSex.length > 0 ? ofSex : all;
+  };
+  const figure = (all: readonly AdultLength[]) => {
+    if (all.length === 0) return undefined;
+    return {
+      min: Math.min(...all.map(({ total }) => total.min)),
+      max: Math.max(...all.map(({ total }) => total.max)),
+    };
+  };
+  const usual = figure(own(meant("usual")));
+  const most = figure(own(meant("greatest")));
+  const isBeyond = most && (!usual || most.max > usual.max);
+  const measure = lengths[0]?.measure;
+  return messages.page.size.length({
+    ...(sex && { sex }),
+    usual: write(usual && { ...usual, unit: "cm" }),
+    greatest: isBeyond ? write({ value: most.max, unit: "cm" }) : "",
+    of: measure === "shell" || measure === "disc" ? measure : "whole",
+  });
+}

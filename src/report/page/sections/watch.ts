@@ -1,0 +1,49 @@
+import type { Sign } from "../../../compatibility";
+import type { Trouble } from "../../messages/page-messages";
+import { capitalised } from "../../names";
+import { type Cell, paragraph, type Section, section, table } from "../parts";
+import type { Telling } from "../telling";
+
+/** What a keeper of it may see go wrong, and what to do then. */
+export function watch(telling: Telling): readonly Section[] {
+  const { messages } = telling;
+  const { headings, watch: words } = messages.page;
+  const rows = troublesOf(telling).map(([sign, trouble]): readonly Cell[] => {
+    const { why, act } = words.troubles[trouble];
+    return [capitalised(messages.signs[sign], messages.language), why, act];
+  });
+  return section(
+    "watch",
+    headings.watch,
+    table(words.table, words.columns, rows),
+    paragraph(rows.length > 0 && words.vet),
+  );
+}
+
+/** The troubles that what is known of it leads to, each with the sign by which it shows. */
+function troublesOf({ known }: Telling): readonly (readonly [Sign, Trouble])[] {
+  const acts = known("temperament.acts") ?? [];
+  const does = (...deeds: readonly string[]) => acts.some((act) => deeds.includes(act.does));
+  const eats = (...prey: readonly string[]) =>
+    (known("predation.eats") ?? []).some((one) => prey.includes(one.prey));
+  const living = known("social.living");
+  const mode = known("reproduction.mode");
+  const foods = known("diet.foods") ?? [];
+  const told: readonly (readonly [boolean, Sign, Trouble])[] = [
+    [does("nips-fins"), "torn fins", "nips-fins"],
+    [does("bites", "kills"), "torn fins", "bites"],
+    [does("chases"), "chasing", "chases"],
+    [known("temperament.shy") === true, "hiding", "shy"],
+    [known("social.settledBy") === true, "hiding", "settled-by"],
+    [living === "shoal" || living === "group", "hiding", "alone-in-need"],
+    [known("diet.pace") === "slow", "thin animals", "slow-eater"],
+    [foods.length > 0 && !foods.includes("dry"), "thin animals", "fine-food"],
+    [eats("fish", "shrimp", "snail"), "missing animals", "eats-others"],
+    [["startled", "readily"].includes(known("space.jumps") ?? ""), "missing animals", "jumps"],
+    [known("water.oxygenNeed") === "high", "gasping", "oxygen"],
+    [known("water.airBreathing")?.kind === "obligate", "gasping", "air"],
+    [mode === "livebearer", "eggs or young", "many-young"],
+    [mode !== "livebearer" && mode !== "sea-larvae" && eats("egg", "fry"), "eggs or young", "egg-eater"],
+  ];
+  return told.flatMap(([is, sign, trouble]) => (is ? [[sign, trouble] as const] : []));
+}
