@@ -9,3 +9,4 @@ export { oxygenLimits } from "./rules/shared/oxygen-limits";
 export { type Giving, inSeason, meetPastTheirBest, surelyOf, wantedOf } from "./rules/shared/water";
 export { thresholdValues } from "./threshold-values";
 export { type PreyReach, preyReach } from "./prey-reach";
+export { floorNeeded, runNeeded } from "./animals/room";

@@ -2,8 +2,8 @@ import type { Words } from "../../compatibility";
 import { frozen } from "../../frozen";
 import type { Kind } from "../../species";
 import { english as reports } from "./english";
-import type { PageMessages, PageWords, ToldAct } from "./page-messages";
-import { sentenceCase as capital, scientificOf, spaced } from "./sentences";
+import type { PageMessages, PageWords, ToldAct, ToldGroup, ToldName } from "./page-messages";
+import { sentenceCase as capital, scientificOf } from "./sentences";
 
 const listed = (type: "conjunction" | "disjunction") => (items: readonly string[]) =>
   new Intl.ListFormat("en-GB", { type }).format(items);
@@ -30,23 +30,14 @@ const numbers = [
 /** A small number as a word. */
 const count = (many: number) => numbers[many] ?? String(many);
 
+/** What lives, how: `a shoaling fish`, `a snail that lives by itself`. */
 const living: Readonly<Record<Words["living"], (animal: string) => string>> = {
-  alone: (animal) => `${animal} that lives by itself`,
-  pair: (animal) => `${animal} that lives in pairs`,
-  harem: (animal) => `${animal} of which one male lives with several females`,
-  group: (animal) => `${animal} that lives in company`,
-  shoal: (animal) => `${animal.replace(/^(an?) /, "$1 shoaling ").replace(/^an /, "a ")}`,
-  either: (animal) => `${animal} at ease alone or with its kind`,
-};
-
-const animals: Readonly<Record<Kind, string>> = {
-  fish: "a fish",
-  shrimp: "a shrimp",
-  crayfish: "a crayfish",
-  crab: "a crab",
-  snail: "a snail",
-  mussel: "a mussel",
-  frog: "a frog",
+  alone: (animal) => `a ${animal} that lives by itself`,
+  pair: (animal) => `a ${animal} that lives in pairs`,
+  harem: (animal) => `a ${animal} of which one male lives with several females`,
+  group: (animal) => `a ${animal} that lives in company`,
+  shoal: (animal) => `a shoaling ${animal}`,
+  either: (animal) => `a ${animal} at ease alone or with its kind`,
 };
 
 const several: Readonly<Record<Kind, string>> = {
@@ -59,23 +50,21 @@ const several: Readonly<Record<Kind, string>> = {
   frog: "frogs",
 };
 
-const places: Readonly<Record<Words["zone"], string>> = {
-  surface: "the surface",
-  midwater: "the open water",
-  bottom: "the ground",
-};
-
-/** `the ground`, `the surface and the open water`, `every level`. */
-const placesOf = (zones: readonly Words["zone"][]) =>
-  zones.length >= 3 ? "every level" : allOf(zones.map((zone) => places[zone]));
-
 const where: Readonly<Record<Words["zone"], string>> = {
   surface: "at the surface",
   midwater: "in the open water",
   bottom: "on the ground",
 };
 
-const hours: Readonly<Record<Words["light"], string>> = { day: "by day", dusk: "at dusk", night: "at night" };
+/** `on the ground`, `at the surface and in the open water`, `at every level`. */
+const whereOf = (zones: readonly Words["zone"][]) =>
+  zones.length >= 3 ? "at every level" : allOf(zones.map((zone) => where[zone]));
+
+const hours: Readonly<Record<Words["light"], string>> = {
+  day: "by day",
+  dusk: "at dusk",
+  night: "at night",
+};
 
 const flows: Readonly<Record<Words["flow"], string>> = {
   still: "still water",
@@ -85,15 +74,12 @@ const flows: Readonly<Record<Words["flow"], string>> = {
 };
 
 const given: Readonly<Partial<Record<Words["food"], string>>> = {
-  dry: "dry food",
-  frozen: "frozen food",
-  live: "live food",
-  algae: "algae and what grows on leaves and stones",
+  algae: "algae",
   plants: "vegetables and leaves",
   wood: "wood to rasp",
 };
 
-const eaten: Readonly<Record<Words["food"], string>> = {
+const foods: Readonly<Record<Words["food"], string>> = {
   dry: "dry food",
   frozen: "frozen food",
   live: "live food",
@@ -127,99 +113,141 @@ const young: Readonly<Record<Words["prey"], string>> = {
   tadpole: "tadpoles",
 };
 
-const deeds: Readonly<Record<Words["does"], string>> = {
-  chases: "chase",
-  bites: "bite",
-  kills: "kill",
-  "nips-fins": "bite pieces out of the fins of",
-  "rasps-mucus": "rasp the slime coat of",
-  "robs-food": "take food away from",
+const deeds: Readonly<Record<Words["does"], readonly [one: string, several: string]>> = {
+  chases: ["chases", "chase"],
+  bites: ["bites", "bite"],
+  kills: ["kills", "kill"],
+  "nips-fins": ["bites pieces out of the fins of", "bite pieces out of the fins of"],
+  "rasps-mucus": ["rasps the slime coat off", "rasp the slime coat off"],
+  "robs-food": ["takes food away from", "take food away from"],
 };
 
-const whom: Readonly<Record<Words["target"], string>> = {
-  "own-sex": "their own sex",
-  "other-sex": "the other sex",
-  "own-kind": "their own kind",
-  "look-alike": "others that look like them",
-  "long-finned": "fish with long fins",
-  smaller: "smaller animals",
-  any: "whoever is near",
+/** On whom a deed falls; of deeds of one sex the other may be named. */
+function whom(target: Words["target"], doer: Words["sex"] | undefined): string {
+  if (doer && target === "own-sex") return `other ${doer}s`;
+  if (doer && target === "other-sex") return doer === "male" ? "females" : "males";
+  const told: Readonly<Record<Words["target"], string>> = {
+    "own-sex": "its own sex",
+    "other-sex": "the other sex",
+    "own-kind": doer ? "their own kind" : "its own kind",
+    "look-alike": doer ? "others that look like them" : "others that look like it",
+    "long-finned": "fish with long fins",
+    smaller: "smaller animals",
+    any: "whoever is near",
+  };
+  return told[target];
+}
+
+const occasions: Readonly<Record<Words["when"], readonly [one: string, several: string]>> = {
+  always: ["", ""],
+  breeding: [" when it breeds", " when they breed"],
+  "guarding-brood": [" while it guards eggs or young", " while they guard eggs or young"],
+  feeding: [" at food", " at food"],
+  crowded: [" where there is no room to get out of the way", " where there is no room to get out of the way"],
 };
 
-const occasions: Readonly<Record<Words["when"], string>> = {
-  always: "",
-  breeding: " when they breed",
-  "guarding-brood": " when they guard eggs or young",
-  feeding: " at food",
-  crowded: " where there is no room to get out of the way",
-};
-
-function act({ does, doer, targets, when, from }: ToldAct): string {
-  const who = doer === undefined ? "They" : doer === "male" ? "Males" : "Females";
-  const grown = from === "adult" ? ", once grown," : "";
-  const named = doer === undefined ? "" : doer;
-  const at = targets.map((target) =>
-    target === "own-sex" && named
-      ? `other ${named}s`
-      : target === "other-sex" && named
-        ? named === "male"
-          ? "females"
-          : "males"
-        : whom[target],
-  );
-  return `${who}${grown} ${deeds[does]} ${allOf(at)}${when ? occasions[when] : ""}.`;
+function act({ does, doer, targets, when = "always", from }: ToldAct): string {
+  const place = doer === undefined ? 0 : 1;
+  const who = doer === undefined ? "it" : `${doer}s`;
+  const grown = from === "adult" ? "once grown, " : "";
+  const others = allOf(targets.map((target) => whom(target, doer)));
+  return `${capital(`${grown}${who}`)} ${deeds[does][place]} ${others}${occasions[when][place]}.`;
 }
 
 const holders: Readonly<Record<Words["territoryHolder"], string>> = {
   male: "each male",
   female: "each female",
   pair: "each pair",
-  each: "each of them",
+  each: "each animal",
 };
 
 const hideWords: Readonly<Record<Words["hide"], readonly [one: string, many: string]>> = {
   caves: ["a cave", "caves"],
   shells: ["an empty snail shell", "empty snail shells"],
-  wood: ["a root or branch", "roots or branches"],
-  leaves: ["broad or fallen leaves", "broad or fallen leaves"],
+  wood: ["a root", "roots"],
+  leaves: ["broad leaves", "broad leaves"],
   rocks: ["a pile of stones", "piles of stones"],
 };
+
+const grounds: Readonly<Record<Words["ground"], string>> = {
+  bare: "bare glass",
+  sand: "sand",
+  "fine-gravel": "fine gravel",
+  "coarse-gravel": "coarse gravel",
+  pebbles: "pebbles",
+};
+
+/** `the tiger barb`, `Agassiz's dwarf cichlid`, `Nanochromis transvestitus`. */
+const the = ({ name, scientific }: ToldName) =>
+  scientific || /^\p{Lu}\S*['’]s? /u.test(name) ? name : `the ${name}`;
+
+/** `six bronze corydoras`, `a pair of honey gouramis`, `one male and two female guppies`. */
+function group({ name, several: many, count: number, males, females }: ToldGroup): string {
+  if (number === 1) return males === 1 ? `one male ${name}` : `one ${name}`;
+  if (males === 1 && females === 1) return `a pair of ${many}`;
+  if (males > 0 && females > 0) return `${count(males)} male and ${count(females)} female ${many}`;
+  return `${count(number)} ${many}`;
+}
+
+/** Names that take an article in English, such as those of basins and islands. */
+const articled =
+  /\b(basins?|drainages?|Is\.|Islands|Peninsula|Republic|States|Territory|Nile|Philippines|region|coast|slope|plain|delta|Indo-West Pacific)\b|\b(River|rivers|lakes)( |$)/;
+
+/** A region as it stands in a sentence: `the upper Amazon basin`, `Lake Malawi`, `Peru`. */
+function region(name: string): string {
+  const [head = name] = name.split(/,| in | from /);
+  const bare = /^(the |rivers |coastal |springs |Lake )/.test(name);
+  return !bare && (articled.test(head) || /(rivers|basins|drainages)$/.test(name)) ? `the ${name}` : name;
+}
+
+/** Regions of one name in several countries together: `the upper Amazon basin in Peru, Colombia and Brazil`. */
+function regionsTold(regions: readonly string[]): string {
+  const countries = new Map<string, string[]>();
+  for (const name of regions) {
+    const [place = name, country] = name.split(" in ");
+    countries.set(place, [...(countries.get(place) ?? []), ...(country ? [country] : [])]);
+  }
+  const told = [...countries].map(([place, within]) =>
+    within.length > 0 ? `${region(place)} in ${allOf(within)}` : region(place),
+  );
+  return told.some((text) => text.includes(",")) && told.length > 1 ? told.join("; ") : allOf(told);
+}
 
 const page: PageWords = {
   headings: {
     glance: "At a glance",
-    origin: "Where they come from",
-    size: "How large they grow",
+    origin: "Where it comes from",
+    size: "Size and age",
     water: "Water",
     tank: "The tank",
-    behaviour: "How they behave",
+    behaviour: "How it behaves",
     company: "Company",
     feeding: "Feeding",
     breeding: "Breeding and young",
-    forms: "Forms that were bred",
+    forms: "Forms bred from it",
     watch: "What to watch for",
     certainty: "How sure this is",
     cautions: "Take care",
     sources: "Sources",
   },
   alsoCalled: (names) => `Also called ${allOf(names)}.`,
-  formerly: (synonyms) => `In older books and in shops: ${allOf(synonyms)}.`,
-  formOf: (scientific) => `A form bred of ${scientific}.`,
-  one: (name) => `one ${name}`,
-  count,
-  region: (region) => region,
+  formerly: (synonyms) => `Older books and shops may say ${anyOf(synonyms)}.`,
+  formOf: (scientific) => `A form bred from ${scientific}.`,
+  subject: (who) => ({ who: the(who), many: false }),
+  group,
+  region,
   jurisdiction: (jurisdiction) => jurisdiction,
   effect: (effect) => effect,
   scientific: scientificOf,
   glance: {
     summary: ({ kind, living: how, zones, length, temperature }) => {
-      const animal = how ? living[how](animals[kind]) : animals[kind];
+      const animal = how ? living[how](kind) : `a ${kind}`;
       const parts = [
-        `${capital(animal)}${zones.length > 0 ? ` ${how && how !== "shoal" ? "on" : "of"} ${placesOf(zones)}` : ""}`,
+        [animal, zones.length > 0 && whereOf(zones)].filter(Boolean).join(" "),
         length && `${length} long when grown`,
         temperature && `for water of ${temperature}`,
       ];
-      return `${parts.filter(Boolean).join(", ")}.`;
+      return `${capital(parts.filter(Boolean).join(", "))}.`;
     },
     terms: {
       length: "Grown length",
@@ -232,7 +260,7 @@ const page: PageWords = {
       food: "Food",
       life: "Age",
     },
-    tank: (size, many) => `at least ${size} for ${count(many)}`,
+    tank: (size, many) => `${size} or larger for ${count(many)}`,
     number: (least, how) => {
       if (how === "pair") return "a pair";
       if (how === "alone") return "one";
@@ -240,162 +268,174 @@ const page: PageWords = {
       return least > 1 ? `${count(least)} or more` : "one or more";
     },
     know: "Know before you buy",
-    incomplete: (traits) => `Not enough is known to judge all: ${allOf(traits)} is missing.`,
-    grows: (length) => `They grow to ${length}.`,
-    hunts: (length) => `They eat other fish, and may try those of up to ${length}.`,
-    harms: "They wound or kill tank mates.",
-    lives: (age) => `They live for ${age} or so.`,
+    incomplete: (traits) => `Too little is known to judge its company: ${allOf(traits)}.`,
+    grows: (length) => `It grows to ${length}.`,
+    hunts: (length) => `It eats fish, and may try any of up to ${length}.`,
+    lives: (age) => `It lives for ${age} or so.`,
     hazards: {
-      venom: "They are venomous.",
-      spines: "Their spines wound hands and catch in nets.",
-      bite: "Their bite can wound a person.",
-      shock: "They give electric shocks that a person feels.",
+      venom: "It is venomous.",
+      spines: "Its spines wound hands and catch in nets.",
+      bite: "Its bite can wound a person.",
+      shock: "It gives electric shocks that a person feels.",
     },
-    laws: (jurisdictions) => `The law restricts them in some places: ${allOf(jurisdictions)}.`,
-    threatened: (status) => `In the wild they are ${status}: ask for bred ones.`,
+    laws: (jurisdictions) => `Laws restrict it in some places: ${allOf(jurisdictions)}.`,
+    threatened: (status) => `In the wild it is ${status}: ask for bred ones.`,
   },
   origin: {
-    from: (regions, who) => `${capital(who)} come from ${allOf(regions)}.`,
-    waters: (waters) =>
-      `They live in ${allOf(waters.map((water) => ({ fresh: "fresh", brackish: "brackish", marine: "sea" })[water]))} water.`,
+    from: (regions, who) => `${capital(the(who))} comes from ${regionsTold(regions)}.`,
+    waters: (waters) => {
+      const kinds = { fresh: "fresh", brackish: "brackish", marine: "sea" };
+      return `It lives in ${allOf(waters.map((water) => kinds[water]))} water.`;
+    },
     supply: {
       farmed: "Nearly all that are sold were bred, on farms or by keepers.",
       mixed: "Both bred and wild-caught ones are sold.",
       wild: "Nearly all that are sold were caught in the wild.",
     },
     conservation: (status, year) => {
+      const dated = year ? ` (${year})` : "";
+      if (status === "NE") return `The Red List has not assessed it${dated}.`;
+      if (status === "DD") return `For the Red List too little is known of it to judge${dated}.`;
       const told = {
-        EX: "extinct",
-        EW: "extinct in the wild",
-        CR: "critically endangered",
-        EN: "endangered",
-        VU: "vulnerable",
-        NT: "near threatened",
-        LC: "of least concern",
-        DD: "too little known to judge",
-        NE: "not yet assessed",
+        EX: "as extinct",
+        EW: "as extinct in the wild",
+        CR: "as critically endangered",
+        EN: "as endangered",
+        VU: "as vulnerable",
+        NT: "as near threatened",
+        LC: "under least concern",
       }[status];
-      return `The Red List has them as ${told}${year ? ` (${year})` : ""}.`;
+      return `The Red List has it ${told}${dated}.`;
     },
   },
   size: {
     length: ({ sex, usual, greatest, of }) => {
-      const who = sex === undefined ? "Grown, they" : sex === "male" ? "Males" : "Females";
+      const who = sex === undefined ? "Grown, it" : `${capital(sex)}s`;
+      const [measures, usually] =
+        sex === undefined ? ["measures", "usually measures"] : ["measure", "usually measure"];
       const what = { whole: "", shell: " across the shell", disc: " across the disc" }[of];
-      if (!usual) return `${who} measure ${greatest} at most${what}.`;
-      return `${who} usually measure ${usual}${what}${greatest ? `; the greatest on record is ${greatest}` : ""}.`;
+      if (!usual) return `${who} ${measures} ${greatest} at most${what}.`;
+      return `${who} ${usually} ${usual}${what}${greatest ? `, and ${greatest} at most` : ""}.`;
     },
-    grownAt: (age) => `They are grown at about ${age}.`,
+    grownAt: (age) => `It is grown at about ${age}.`,
     lifespan: (usual, greatest) => {
       if (!usual) return `The oldest known reached ${greatest}.`;
-      return `Well kept they live about ${usual}${greatest ? `, at most ${greatest}` : ""}.`;
+      return `Well kept it lives for about ${usual}${greatest ? `, at most ${greatest}` : ""}.`;
     },
   },
   water: {
-    table: "The water to keep them in",
-    columns: ["", "keep at", "best at", "never past", "others say"],
+    table: "The water to keep it in",
+    columns: ["figure", "keep at", "best at", "limits", "others say"],
+    rows: {
+      temperature: "Temperature",
+      pH: "pH",
+      generalHardness: "General hardness",
+      carbonateHardness: "Carbonate hardness",
+      salinity: "Salinity",
+    },
     flow: (calmest, strongest) =>
       calmest === strongest
-        ? `They want ${flows[calmest]}.`
-        : `They are at home in anything from ${flows[calmest]} to ${flows[strongest]}.`,
+        ? `It wants ${flows[calmest]}.`
+        : `It is at home in ${flows[calmest]} and anything up to ${flows[strongest]}.`,
     oxygen: {
-      low: "A warm night without a pump does not trouble them.",
-      ordinary: "They breathe calmly wherever the surface moves a little.",
-      high: "They need much oxygen and breathe hard as soon as the water stops moving.",
+      low: "A warm night without a pump does not trouble it.",
+      ordinary: "It breathes calmly wherever the surface moves a little.",
+      high: "It needs much oxygen and breathes hard as soon as the water stops moving.",
     },
     air: (kind, from) => {
       if (kind === "none") return "";
-      const since = from && from !== "adult" && from !== "egg" ? ` from the ${spaced(from)} stage on` : "";
+      const since = from === "fry" || from === "juvenile" ? " while still young" : "";
       return kind === "obligate"
-        ? `They breathe air${since} and drown if they cannot reach the surface.`
-        : `They take air at the surface${since} when the water holds little oxygen.`;
+        ? `It breathes air${since && `, even${since},`} and drowns if it cannot reach the surface.`
+        : "When the water holds little oxygen it takes air at the surface.";
     },
     coolSeason: (temperature, months) =>
-      `Each year they need a cool season at ${temperature}${months && ` for ${months}`}.`,
+      `Each year it needs a cool season at ${temperature}${months && ` for ${months}`}.`,
     saidTable: "What sources say",
-    saidColumns: ["", "says", "meaning", "source", "remark"],
+    saidColumns: ["figure", "says", "meaning", "source", "remark"],
     setAside: (why) => `Set aside: ${why}`,
-    ofClass: "a handbook's class",
+    ofClass: "a class of its handbook",
   },
   tank: {
-    least: (who, many, length, floor) =>
-      `${capital(count(many))} ${who} need a tank ${length ? `at least ${length} long` : ""}${length && floor ? " " : ""}${floor ? `with a floor of ${floor}` : ""}.`,
-    further: (floor) => `Each further one asks for ${floor} more.`,
+    least: ({ group: who, animals: many, length, floor, sides, further }) => {
+      const room = [
+        length && `a tank at least ${length} long`,
+        floor && (length ? `with a floor of ${floor}` : `a floor of at least ${floor}`),
+        floor && sides && `(${sides})`,
+      ];
+      const more = further && `; each further one asks for ${further} more`;
+      return `${capital(who)} ${many === 1 ? "needs" : "need"} ${room.filter(Boolean).join(" ")}${more}.`;
+    },
     height: (height) => `The tank is at least ${height} high.`,
-    zones: (zones) => `They use ${placesOf(zones)}.`,
+    zones: (zones) => `It lives ${whereOf(zones)}.`,
     cover: (cover, openWater) => {
       if (cover && openWater)
-        return `Seen from above, plant or furnish at least ${cover} of the tank as cover, and leave ${openWater} free to swim in.`;
+        return `Seen from above, give at least ${cover} of the tank to plants, roots or stones as cover, and leave ${openWater} free to swim in.`;
       return cover
-        ? `Seen from above, plant or furnish at least ${cover} of the tank as cover.`
+        ? `Seen from above, give at least ${cover} of the tank to plants, roots or stones as cover.`
         : `Leave at least ${openWater} of the tank free to swim in.`;
     },
-    grownIn: "They do well only among plants that have grown in.",
-    ground: (grounds) =>
-      grounds.length > 0
-        ? `They need ${anyOf(grounds.map((ground) => (ground === "bare" ? "bare glass" : spaced(ground))))} on the ground.`
+    grownIn: "It does well only among plants that have grown in.",
+    ground: (all) =>
+      all.length > 0
+        ? `It needs ${anyOf(all.map((ground) => grounds[ground]))} on the ground.`
         : "Any ground will do.",
-    hides: ({ anyOf: kinds, each, holder, sharedBy }) => {
-      const what =
-        each > 1
-          ? `${count(each)} ${anyOf(kinds.map((kind) => hideWords[kind][1]))}`
-          : anyOf(kinds.map((kind) => hideWords[kind][0]));
-      return sharedBy && sharedBy > 1
-        ? `${capital(anyOf(kinds.map((kind) => hideWords[kind][1])))} serve them to hide, sleep or spawn in, one for every ${count(sharedBy)}.`
-        : `${capital(holders[holder])} needs ${what} to hide, sleep or spawn in.`;
+    hides: ({ anyOf: kinds, each, holder, sharedBy = 1 }) => {
+      const many = anyOf(kinds.map((kind) => hideWords[kind][1]));
+      const one = anyOf(kinds.map((kind) => hideWords[kind][0]));
+      if (sharedBy > 1)
+        return `It hides, sleeps or spawns in ${many}: have one for every ${count(sharedBy)}.`;
+      return `${capital(holders[holder])} needs ${each > 1 ? `${count(each)} ${many}` : one} to hide, sleep or spawn in.`;
     },
     jumps: {
-      seldom: "They hardly ever leave the water.",
-      startled: "Frightened, they jump: cover the tank.",
-      readily: "They leave the water without any cause: cover the tank without a gap.",
+      seldom: "",
+      startled: "Frightened, it jumps: cover the tank.",
+      readily: "It leaves the water without any cause: cover the tank without a gap.",
     },
     effects: ({ digs, uproots, eatsPlants }) => {
-      const does = [digs && "dig", uproots && "pull plants out", eatsPlants && "eat plants"].filter(
-        (deed) => deed !== false,
-      );
-      return does.length > 0 ? `They ${allOf(does)}.` : "Plants are safe with them.";
+      const does = [digs && "digs", uproots && "pulls plants out", eatsPlants && "eats plants"];
+      const told = does.filter((deed) => deed !== false);
+      return told.length > 0 ? `It ${allOf(told)}.` : "Plants are safe with it.";
     },
-    territory: (holder, sides, zone) =>
-      `${capital(holders[holder])} defends a place of about ${sides} ${where[zone]}.`,
+    territory: (holder, sides, zone) => `${capital(holders[holder])} defends about ${sides} ${where[zone]}.`,
   },
   behaviour: {
     living: (who, how) =>
       ({
-        alone: `${capital(who)} live alone: one to a tank.`,
-        pair: `${capital(who)} live in pairs.`,
-        harem: `${capital(who)} live as one male with several females.`,
-        group: `${capital(who)} seek the company of their kind.`,
-        shoal: `${capital(who)} swim in shoals.`,
-        either: `${capital(who)} are at ease alone and with their kind.`,
+        alone: `${capital(the(who))} lives alone: one to a tank.`,
+        pair: `${capital(the(who))} lives in pairs.`,
+        harem: `${capital(the(who))} lives as one male with several females.`,
+        group: `${capital(the(who))} seeks the company of its kind.`,
+        shoal: `${capital(the(who))} swims in shoals.`,
+        either: `${capital(the(who))} is at ease alone and with its kind.`,
       })[how],
     least: (least, avoid) => `Keep ${count(least)} or more${avoid ? `; with ${avoid} things go wrong` : ""}.`,
-    largest: (most) => `More than ${count(most)} together is too many.`,
+    largest: (most) => `More than ${count(most)} together are too many.`,
     females: (each) =>
       `Give each male ${each === 1 ? "at least one female" : `at least ${count(each)} females`}.`,
-    shy: "They are shy, and hide or stay pale in a bare tank or beside restless company.",
-    settledBy: "Calm fish in the open water bring them out of hiding.",
-    settles: "Their calm settles shy fish.",
+    shy: "It is shy, and hides or stays pale in a bare tank or beside restless company.",
+    settledBy: "Calm fish in the open water bring it out of hiding.",
+    settles: "Its calm settles shy fish.",
     varies: "No two are alike: one may do what the next never does.",
     act,
-    harmless: "They leave all others alone.",
+    harmless: "It leaves all others alone.",
   },
   company: {
     chosen: ({ who, tank, among }) =>
-      `Worked out for ${who} in a tank of ${tank}, furnished and kept as all in it ask, from ${among} species. Each was judged beside them alone; judge the whole plan before you buy.`,
+      `Worked out for ${who} in a tank of ${tank}, furnished and kept as both ask, from ${among} species. Each was judged with it alone: judge the whole plan before you buy.`,
     none: ({ who, tank, among }) =>
       `Of ${among} species none was found that suits ${who} in a tank of ${tank}.`,
-    table: "Good companions",
-    columns: ["", "how many", "because"],
+    title: "Good companions",
     why: (reason) => {
       switch (reason.why) {
         case "settles-them":
-          return "calm in the open water, they bring them out of hiding";
+          return "their calm brings it out of hiding";
         case "settled-by-them":
-          return "shy ones that settle beside them";
+          return "shy, and settled by its calm";
         case "elsewhere":
-          return `they keep to ${placesOf(reason.zones)}, out of their way`;
+          return `they live ${whereOf(reason.zones)}, out of its way`;
         case "same-home":
-          return `they share their home: ${reason.region}`;
+          return `from the same home, ${region(reason.region)}`;
         case "same-water":
           return `the same water suits both, ${reason.temperature}`;
         case "leaves-alone":
@@ -403,81 +443,78 @@ const page: PageWords = {
       }
     },
     more: (further) => `and ${further} more`,
-    settlers: "They bring them out of hiding",
-    settled: "Shy ones that settle beside them",
-    eats: (kind, eatenUpTo, tried) => {
-      const what = capital(several[kind]);
-      if (!eatenUpTo) return `${what} are eaten whatever their length.`;
-      return `${what} of up to ${eatenUpTo} are eaten${tried ? `; of those of up to ${tried} nobody can tell` : ""}.`;
+    settlers: "Who brings it out of hiding",
+    settled: "Shy ones that settle beside it",
+    eats: (kinds, eaten, tried) => {
+      const what = capital(allOf(kinds.map((kind) => several[kind])));
+      if (!eaten) return `${what} are eaten whatever their length.`;
+      return `${what} of up to ${eaten} are eaten${tried ? `, and those of up to ${tried} may be tried` : ""}.`;
     },
-    eatsYoung: (prey) => `They take ${allOf(prey.map((one) => young[one]))} too.`,
-    eatsNothing: "They eat no tank mate.",
-    prey: "They would eat",
-    hunters: "They would be eaten by",
-    hungry: "They would go hungry beside",
-    lookAlikes: "Mistaken for rivals, for they look alike",
+    eatsYoung: (prey) => `It takes ${allOf(prey.map((one) => young[one]))}.`,
+    eatsNothing: "It eats no tank mate.",
+    prey: "What it would eat",
+    hunters: "What would eat it",
+    hungry: "Who would leave it hungry",
+    lookAlikes: "Rivals, for they look alike",
   },
   feeding: {
     type: {
-      herbivore: "They live on plants and algae.",
-      omnivore: "They eat animals and plants.",
-      carnivore: "They live on animals.",
-      detritivore: "They live on fine dead matter and what grows on it.",
+      herbivore: "It lives on plants and algae.",
+      omnivore: "It eats animals and plants.",
+      carnivore: "It lives on animals.",
+      detritivore: "It lives on fine dead matter and what grows on it.",
     },
-    given: (foods) => `Give ${anyOf(foods.map((food) => given[food] ?? eaten[food]))}.`,
-    wild: (foods) => `In the wild they find ${allOf(foods.map((food) => eaten[food]))}.`,
+    given: (all) => `Give it ${allOf(all.map((food) => given[food] ?? foods[food]))}.`,
+    wild: (all) => `In the wild it finds ${allOf(all.map((food) => foods[food]))}.`,
     when: (zones, lights) =>
-      `They feed ${[zones.length === 3 ? "at every level" : allOf(zones.map((zone) => where[zone])), allOf(lights.map((light) => hours[light]))].filter(Boolean).join(", ")}.`,
+      `It feeds ${[zones.length > 0 && whereOf(zones), allOf(lights.map((light) => hours[light]))].filter(Boolean).join(", ")}.`,
     pace: {
-      slow: "They look at food before they take it, so that quicker ones are there first: see that they get theirs.",
+      slow: "It looks at food before it takes it, so that quicker ones are there first: see that it gets its share.",
       ordinary: "",
-      fast: "They are at the food first and take most of it.",
+      fast: "It is at the food first and takes most of it.",
     },
   },
   breeding: {
     mode: {
-      "scatters-eggs": "They scatter their eggs and leave them.",
-      "guards-eggs": "They lay their eggs on a surface or in a hollow and guard them.",
-      "bubble-nest": "The eggs are guarded in a nest of bubbles.",
+      "scatters-eggs": "It scatters its eggs and leaves them.",
+      "guards-eggs": "It lays its eggs on a surface or in a hollow and guards them.",
+      "bubble-nest": "It builds a nest of bubbles and guards the eggs in it.",
       mouthbrooder: "Eggs or young are carried in the mouth.",
-      livebearer: "They bear live young, which small fish can swallow.",
-      "large-young": "They bear few young, too large for small fish to swallow.",
+      livebearer: "It bears live young, which small fish can swallow.",
+      "large-young": "It bears few young, too large for small fish to swallow.",
       "broods-young": "The eggs are carried on the body, and the young hatch complete.",
-      "sea-larvae":
-        "The larvae grow up only in brackish or sea water, so that none grow up in a freshwater tank.",
+      "sea-larvae": "Its larvae grow up only in brackish or sea water: in fresh water there are none.",
     },
-    from: (age) => `They breed from about ${age} on.`,
+    from: (age) => `It breeds from about ${age} on.`,
     eatsOwn: (eggs, fry) =>
-      `They eat ${eggs && fry ? "eggs and fry" : eggs ? "eggs" : "fry"}, their own too: without dense cover, or a tank of their own, few young grow up.`,
-    crosses: "They cross with these; keep only one of them, or pass on no young",
+      `It eats ${eggs && fry ? "eggs and fry" : eggs ? "eggs" : "fry"}, its own too: without dense cover or a tank to themselves few young grow up.`,
+    crosses: "It crosses with these: keep only one of them, or pass on no young",
   },
   forms: {
     intro: (forms) =>
-      forms === 1 ? "One form differs in more than colour." : `${capital(count(forms))} forms were bred.`,
-    table: "How they differ",
-    columns: ["", "differs in"],
+      forms === 1 ? "One form has been bred." : `${capital(count(forms))} forms have been bred.`,
+    longFins: "long fins",
     alike: "colour alone",
   },
   watch: {
-    table: "Signs of trouble",
-    columns: ["you see", "it may be", "what to do"],
+    told: (troubles) => `${capital(troubles.map(({ why, act: deed }) => `${why}: ${deed}`).join("; or "))}.`,
     troubles: {
-      "nips-fins": { why: "they bite fins", act: "keep more of them, and no fish with long fins" },
+      "nips-fins": { why: "it bites fins", act: "keep more of them, and no fish with long fins" },
       bites: { why: "one bites the others", act: "take out the bully, break lines of sight, return it last" },
       chases: { why: "rank or a brood", act: "break lines of sight with roots, stones or plants" },
       shy: { why: "too bare a tank or too restless company", act: "add cover, and calm the company" },
-      "settled-by": { why: "nobody tells them that all is well", act: "add calm fish in the open water" },
-      "alone-in-need": { why: "too few of their kind", act: "keep more of them" },
-      "slow-eater": { why: "others eat first", act: "feed them apart, or where and when only they feed" },
-      "fine-food": { why: "what they live on is not there", act: "offer it every day" },
-      "eats-others": { why: "they have eaten them", act: "move out what is small enough" },
-      jumps: { why: "they leaped out", act: "look on the floor; cover the tank without a gap" },
+      "settled-by": { why: "nothing tells it that all is well", act: "add calm fish in the open water" },
+      "alone-in-need": { why: "too few of its kind", act: "keep more of them" },
+      "slow-eater": { why: "others eat first", act: "feed it apart, or where and when only it feeds" },
+      "fine-food": { why: "what it lives on is missing", act: "offer it every day" },
+      "eats-others": { why: "it has eaten them", act: "move out what is small enough" },
+      jumps: { why: "they have leaped out", act: "look on the floor, and close every gap in the lid" },
       oxygen: { why: "too little oxygen", act: "move the surface, cool the water, change some of it" },
       air: {
-        why: "they take air, which is their way; often and fast is not",
-        act: "keep the surface free; if they hurry, test the water",
+        why: "it takes air, as it must, but not often and in haste",
+        act: "keep the surface free, and test the water",
       },
-      "egg-eater": { why: "they ate the eggs or the young", act: "raise young apart" },
+      "egg-eater": { why: "eggs and young go missing, for it eats them", act: "raise the young apart" },
       "many-young": {
         why: "more young than anybody takes",
         act: "keep one sex only, or know who takes them",
@@ -486,34 +523,34 @@ const page: PageWords = {
     vet: "Whoever stays thin, gasps or has wounds that do not heal although the water is right needs a vet.",
   },
   certainty: {
-    support: ({ known, published, practice, recalled, reckoned }) =>
-      `Of ${known} facts on this page ${allOf(
-        [
-          published > 0 && `${published} ${published === 1 ? "was" : "were"} read in print`,
-          practice > 0 &&
-            `${practice} ${practice === 1 ? "is" : "are"} what keepers commonly do and no source states`,
-          recalled > 0 && `${recalled} ${recalled === 1 ? "was" : "were"} recalled and not checked`,
-          reckoned > 0 &&
-            `${reckoned} ${reckoned === 1 ? "was" : "were"} reckoned from what is nearest known`,
-        ].filter((part) => part !== false),
-      )}.`,
-    weak: (traits) => `No source that was read states these essentials: ${allOf(traits)}.`,
+    support: ({ known, published, practice, recalled, reckoned }) => {
+      const of = (many: number, one: string, more: string) =>
+        many > 0 && `${many} ${many === 1 ? one : more}`;
+      const parts = [
+        of(published, "was read in print", "were read in print"),
+        of(practice, "is common practice that no source states", "are common practice that no source states"),
+        of(recalled, "was recalled and not checked", "were recalled and not checked"),
+        of(reckoned, "was reckoned from what is nearest known", "were reckoned from what is nearest known"),
+      ];
+      return `Of the ${known} facts behind this page ${allOf(parts.filter((part) => part !== false))}.`;
+    },
+    weak: (traits) => `Common practice alone stands behind ${allOf(traits)}.`,
     disputed: (traits) => `Sources differ on ${allOf(traits)}.`,
-    unknown: (traits) => `Nobody has said: ${allOf(traits)}.`,
+    unknown: (traits) => `Not known: ${allOf(traits)}.`,
   },
   cautions: {
     law: (jurisdiction, effect, instrument, date, recalled) =>
       `${jurisdiction}: ${effect} (${instrument}, ${date}${recalled ? "; recalled, not read" : ""})`,
     lawDecides: "What the law says",
     textDecides: "The text in force decides.",
-    release: "Never release them, nor plants or water from their tank: rehome them, or ask a vet.",
-    vet: "Animals that ail are for a vet; medicine by guess kills as often as it cures.",
+    release: "Never release it, nor plants or water from its tank: rehome it, or ask a vet.",
+    vet: "An animal that ails is for a vet: medicine by guess kills as often as it cures.",
     sensitive: {
-      copper: "Copper, as in some medicines and algae killers, harms them.",
-      salt: "Salt as a remedy harms them.",
-      "ammonia-nitrite": "They are among the first to die in an unripe filter: add them last.",
-      handling: "Nets and air harm them: move them in a box of water.",
-      "soft-water": "Shell or moult fails in soft, acid water.",
+      copper: "Copper, as in some medicines and algae killers, harms it.",
+      salt: "Salt as a remedy harms it.",
+      "ammonia-nitrite": "It is among the first to die in an unripe filter: add it last.",
+      handling: "Nets and air harm it: move it in a box of water.",
+      "soft-water": "Its shell or moult fails in soft, acid water.",
     },
   },
   sources: {
@@ -524,7 +561,7 @@ const page: PageWords = {
     at: (place) => place,
     and: (names, others) => (others ? `${names[0]} and others` : allOf(names)),
   },
-  notes: "Remarks",
+  notes: "Sources add",
   readsNotes: true,
 };
 

@@ -5,7 +5,7 @@ import { german as reports } from "./german";
 import { effectIn, jurisdictionIn } from "./german-laws";
 import { oneOf } from "./german-names";
 import { regionIn } from "./german-regions";
-import type { PageMessages, PageWords, ToldAct } from "./page-messages";
+import type { PageMessages, PageWords, ToldAct, ToldGroup } from "./page-messages";
 import { sentenceCase as capital, scientificOf } from "./sentences";
 
 // Names stand as subjects or objects, never after a preposition that asks for another case. Nobody is addressed.
@@ -127,6 +127,14 @@ const prey: Readonly<Record<Words["prey"], string>> = {
   tadpole: "Kaulquappen",
 };
 
+/** `sechs Panzerwelse`, `ein Paar Honigguramis`, `ein Männchen und zwei Weibchen: Guppys`. */
+function group({ name, several, count: number, males, females }: ToldGroup): string {
+  if (number === 1) return oneOf(name, "subject");
+  if (males === 1 && females === 1) return `ein Paar ${several}`;
+  const sexed = `${count(males)} Männchen und ${count(females)} Weibchen`;
+  return males > 0 && females > 0 ? `${several} (${sexed})` : `${count(number)} ${several}`;
+}
+
 /** A verb and what follows whom it falls on. */
 const deeds: Readonly<Record<Words["does"], readonly [verb: string, after: string]>> = {
   chases: ["jagen", ""],
@@ -204,8 +212,8 @@ const page: PageWords = {
   alsoCalled: (names) => `Auch: ${allOf(names)}.`,
   formerly: (synonyms) => `In älteren Büchern und im Handel: ${allOf(synonyms)}.`,
   formOf: (scientific) => `Eine Zuchtform von ${scientific}.`,
-  one: (name) => oneOf(name, "object"),
-  count,
+  subject: ({ several }) => ({ who: several, many: true }),
+  group,
   region: regionIn,
   jurisdiction: jurisdictionIn,
   effect: effectIn,
@@ -243,7 +251,6 @@ const page: PageWords = {
     incomplete: (traits) => `Für ein Urteil ist zu wenig bekannt, es fehlt: ${allOf(traits)}.`,
     grows: (length) => `Sie werden ${length} lang.`,
     hunts: (length) => `Sie fressen andere Fische und versuchen es bis zu einer Länge von ${length}.`,
-    harms: "Sie verletzen oder töten Mitbewohner.",
     lives: (age) => `Sie werden etwa ${age} alt.`,
     hazards: {
       venom: "Sie sind giftig.",
@@ -255,7 +262,7 @@ const page: PageWords = {
     threatened: (status) => `In der Natur: ${status}. Nachzuchten wählen.`,
   },
   origin: {
-    from: (regions) => `Heimat: ${allOf(regions)}.`,
+    from: (regions) => `Heimat: ${allOf(regions.map(regionIn))}.`,
     waters: (waters) =>
       `Sie leben in ${allOf(waters.map((water) => ({ fresh: "Süßwasser", brackish: "Brackwasser", marine: "Meerwasser" })[water]))}.`,
     supply: {
@@ -281,7 +288,14 @@ const page: PageWords = {
   },
   water: {
     table: "Das Wasser für die Haltung",
-    columns: ["", "Haltung", "am besten", "Grenzen", "auch angegeben"],
+    columns: ["Wert", "Haltung", "am besten", "Grenzen", "auch angegeben"],
+    rows: {
+      temperature: "Temperatur",
+      pH: "pH-Wert",
+      generalHardness: "Gesamthärte",
+      carbonateHardness: "Karbonathärte",
+      salinity: "Salzgehalt",
+    },
     flow: (calmest, strongest) =>
       calmest === strongest
         ? `Sie brauchen ${flows[calmest]}.`
@@ -300,14 +314,20 @@ const page: PageWords = {
     coolSeason: (temperature, months) =>
       `Jedes Jahr brauchen sie eine kühle Zeit mit ${temperature}${months && `, ${months} lang`}.`,
     saidTable: "Was Quellen sagen",
-    saidColumns: ["", "Angabe", "Bedeutung", "Quelle", "Bemerkung"],
+    saidColumns: ["Wert", "Angabe", "Bedeutung", "Quelle", "Bemerkung"],
     setAside: (why) => `Verworfen: ${why}`,
     ofClass: "Klasse eines Handbuchs",
   },
   tank: {
-    least: (who, many, length, floor) =>
-      `${many === 1 ? "Ein Tier braucht" : `${capital(count(many))} ${who} brauchen`} ein Becken mit ${[length && `mindestens ${length} Länge`, floor && `${floor} Grundfläche`].filter(Boolean).join(" und ")}.`,
-    further: (floor) => `Jedes weitere Tier braucht ${floor} mehr.`,
+    least: ({ group: who, animals: many, length, floor, sides, further }) => {
+      const room = [
+        length && `ein Becken mit mindestens ${length} Länge`,
+        floor && `${length ? "und " : "mindestens "}${floor} Grundfläche`,
+        floor && sides && `(${sides})`,
+      ];
+      const more = further && `, jedes weitere Tier ${further} mehr`;
+      return `${capital(who)} ${many === 1 ? "braucht" : "brauchen"} ${room.filter(Boolean).join(" ")}${more}.`;
+    },
     height: (height) => `Das Becken ist mindestens ${height} hoch.`,
     zones: (zones) => `Sie halten sich ${whereOf(zones)} auf.`,
     cover: (cover, openWater) => {
@@ -330,7 +350,7 @@ const page: PageWords = {
       return `${capital(holders[holder])} braucht ${each > 1 ? `${count(each)} Plätze (${many})` : one} zum Verstecken, Schlafen oder Laichen.`;
     },
     jumps: {
-      seldom: "Sie verlassen das Wasser kaum je.",
+      seldom: "",
       startled: "Erschreckt springen sie: das Becken abdecken.",
       readily: "Sie verlassen das Wasser ohne Anlass: das Becken lückenlos abdecken.",
     },
@@ -343,8 +363,8 @@ const page: PageWords = {
       `${capital(holders[holder])} verteidigt etwa ${sides} ${where[zone]}.`,
   },
   behaviour: {
-    living: (who, how) =>
-      `${capital(who)} ${
+    living: ({ several }, how) =>
+      `${capital(several)} ${
         {
           alone: "leben allein: ein Tier je Becken",
           pair: "leben paarweise",
@@ -371,18 +391,17 @@ const page: PageWords = {
       `Ermittelt für ${who} in einem Becken von ${tank}, eingerichtet und gepflegt, wie es alle darin brauchen, unter ${among} Arten. Jede ist nur neben ihnen beurteilt; vor dem Kauf den ganzen Besatz prüfen.`,
     none: ({ who, tank, among }) =>
       `Unter ${among} Arten fand sich keine, die zu ihnen passt (${who}, ${tank}).`,
-    table: "Gute Gesellschaft",
-    columns: ["", "Zahl", "warum"],
+    title: "Gute Gesellschaft",
     why: (reason) => {
       switch (reason.why) {
         case "settles-them":
-          return "ruhig im freien Wasser, nehmen ihnen die Scheu";
+          return "ihre Ruhe nimmt die Scheu";
         case "settled-by-them":
-          return "scheu, neben ihnen aber ruhig";
+          return "scheu, in dieser Gesellschaft aber ruhig";
         case "elsewhere":
-          return `leben ${whereOf(reason.zones)}, ihnen aus dem Weg`;
+          return `sie leben ${whereOf(reason.zones)} und stören nicht`;
         case "same-home":
-          return `haben dieselbe Heimat: ${reason.region}`;
+          return `dieselbe Heimat, ${regionIn(reason.region)}`;
         case "same-water":
           return `dasselbe Wasser passt für beide, ${reason.temperature}`;
         case "leaves-alone":
@@ -392,10 +411,10 @@ const page: PageWords = {
     more: (further) => `und ${further} weitere`,
     settlers: "Nehmen ihnen die Scheu",
     settled: "Werden neben ihnen ruhig",
-    eats: (kind, eaten, tried) => {
-      const [, , many] = animals[kind];
-      if (!eaten) return `${many} werden gefressen, gleich wie lang.`;
-      return `${many} bis ${eaten} Länge werden gefressen${tried ? `; bei solchen bis ${tried} weiß es niemand` : ""}.`;
+    eats: (kinds, eaten, tried) => {
+      const what = allOf(kinds.map((kind) => animals[kind][2]));
+      if (!eaten) return `${what} werden gefressen, gleich wie lang.`;
+      return `${what} bis ${eaten} Länge werden gefressen${tried ? `, bis ${tried} womöglich auch` : ""}.`;
     },
     eatsYoung: (all) => `Auch ${allOf(all.map((one) => prey[one]))} werden gefressen.`,
     eatsNothing: "Sie fressen keine Mitbewohner.",
@@ -440,13 +459,12 @@ const page: PageWords = {
   forms: {
     intro: (forms) =>
       forms === 1 ? "Eine Zuchtform ist bekannt." : `${capital(count(forms))} Zuchtformen sind bekannt.`,
-    table: "Worin sie sich unterscheiden",
-    columns: ["", "abweichend"],
+    longFins: "lange Flossen",
     alike: "nur in der Farbe",
   },
   watch: {
-    table: "Zeichen und was zu tun ist",
-    columns: ["zu sehen", "wohl", "zu tun"],
+    told: (troubles) =>
+      `${capital(troubles.map(({ why, act: deed }) => `${why}: ${deed}`).join("; oder "))}.`,
     troubles: {
       "nips-fins": {
         why: "sie beißen in Flossen",
@@ -481,8 +499,8 @@ const page: PageWords = {
         act: "die Oberfläche bewegen, Wasser kühlen und teilweise wechseln",
       },
       air: {
-        why: "sie holen Luft, wie es ihre Art ist; hastig und oft ist es nicht",
-        act: "die Oberfläche frei halten; bei Hast das Wasser prüfen",
+        why: "Luft holen müssen sie, aber nicht hastig und oft",
+        act: "die Oberfläche frei halten und das Wasser prüfen",
       },
       "egg-eater": { why: "sie haben Eier oder Junge gefressen", act: "Junge getrennt aufziehen" },
       "many-young": {
@@ -502,7 +520,7 @@ const page: PageWords = {
           reckoned > 0 && `${reckoned} aus dem Nächstbekannten erschlossen`,
         ].filter((part) => part !== false),
       )}.`,
-    weak: (traits) => `Keine gelesene Quelle nennt Wesentliches: ${allOf(traits)}.`,
+    weak: (traits) => `Nur auf gängiger Praxis beruht: ${allOf(traits)}.`,
     disputed: (traits) => `Die Quellen widersprechen sich: ${allOf(traits)}.`,
     unknown: (traits) => `Nicht bekannt: ${allOf(traits)}.`,
   },

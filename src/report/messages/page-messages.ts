@@ -29,6 +29,22 @@ export interface ToldLength {
   readonly of: "whole" | "shell" | "disc";
 }
 
+/** What a species or form is called. */
+export interface ToldName {
+  readonly name: string;
+  /** What several of it are called. */
+  readonly several: string;
+  /** Whether that is its scientific name, for want of another. */
+  readonly scientific: boolean;
+}
+
+/** So many animals of a species, with their sexes where these matter. */
+export interface ToldGroup extends ToldName {
+  readonly count: number;
+  readonly males: number;
+  readonly females: number;
+}
+
 /** What animals do to others. */
 export interface ToldAct extends Omit<Act, "target"> {
   readonly targets: readonly Act["target"][];
@@ -81,10 +97,10 @@ export interface PageWords {
   readonly formerly: (synonyms: readonly string[]) => string;
   /** On the page of a form: of which species it was bred. */
   readonly formOf: (scientific: string) => string;
-  /** One animal, with its article. */
-  readonly one: (name: string) => string;
-  /** A small number of animals as a word. */
-  readonly count: (animals: number) => string;
+  /** The species or form as the subject of a sentence, and whether its verb is that of several. */
+  readonly subject: (told: ToldName) => { readonly who: string; readonly many: boolean };
+  /** So many of a species: `six bronze corydoras`, `a pair of honey gouramis`. */
+  readonly group: (told: ToldGroup) => string;
   readonly region: (region: string) => string;
   readonly jurisdiction: (jurisdiction: string) => string;
   /** What a law does. */
@@ -112,14 +128,13 @@ export interface PageWords {
     readonly incomplete: (traits: readonly string[]) => string;
     readonly grows: (length: string) => string;
     readonly hunts: (length: string) => string;
-    readonly harms: string;
     readonly lives: (age: string) => string;
     readonly hazards: Readonly<Record<Words["hazard"], string>>;
     readonly laws: (jurisdictions: readonly string[]) => string;
     readonly threatened: (status: string) => string;
   };
   readonly origin: {
-    readonly from: (regions: readonly string[], who: string) => string;
+    readonly from: (regions: readonly string[], who: ToldName) => string;
     readonly waters: (waters: readonly Words["waters"][]) => string;
     readonly supply: Readonly<Record<Words["supply"], string>>;
     readonly conservation: (status: Words["conservation"], year: number | undefined) => string;
@@ -132,6 +147,9 @@ export interface PageWords {
   readonly water: {
     readonly table: string;
     readonly columns: readonly [trait: string, kept: string, optimum: string, limit: string, others: string];
+    readonly rows: Readonly<
+      Record<"temperature" | "pH" | "generalHardness" | "carbonateHardness" | "salinity", string>
+    >;
     readonly flow: (calmest: Words["flow"], strongest: Words["flow"]) => string;
     readonly oxygen: Readonly<Record<Words["oxygenNeed"], string>>;
     readonly air: (kind: Words["airBreathing"], from: Words["stage"] | undefined) => string;
@@ -143,8 +161,16 @@ export interface PageWords {
     readonly ofClass: string;
   };
   readonly tank: {
-    readonly least: (who: string, animals: number, length: string, floor: string) => string;
-    readonly further: (floor: string) => string;
+    readonly least: (told: {
+      readonly group: string;
+      readonly animals: number;
+      readonly length: string;
+      readonly floor: string;
+      /** Sides that make the floor; empty where its length is not known. */
+      readonly sides: string;
+      /** The floor that one more asks for; empty where nobody says. */
+      readonly further: string;
+    }) => string;
     readonly height: (height: string) => string;
     readonly zones: (zones: readonly Words["zone"][]) => string;
     readonly cover: (cover: string, openWater: string) => string;
@@ -160,7 +186,7 @@ export interface PageWords {
     readonly territory: (holder: Words["territoryHolder"], sides: string, zone: Words["zone"]) => string;
   };
   readonly behaviour: {
-    readonly living: (who: string, living: Words["living"]) => string;
+    readonly living: (who: ToldName, living: Words["living"]) => string;
     readonly least: (least: number, avoid: string) => string;
     readonly largest: (most: number) => string;
     readonly females: (each: number) => string;
@@ -179,14 +205,13 @@ export interface PageWords {
       readonly among: number;
     }) => string;
     readonly none: (told: { readonly who: string; readonly tank: string; readonly among: number }) => string;
-    readonly table: string;
-    readonly columns: readonly [companion: string, number: string, why: string];
+    readonly title: string;
     readonly why: (reason: CompanionReason) => string;
     readonly more: (further: number) => string;
     readonly settlers: string;
     readonly settled: string;
     /** What a hunter takes of a kind, with the lengths; the first is empty where no length keeps it safe. */
-    readonly eats: (kind: Kind, eaten: string, tried: string) => string;
+    readonly eats: (kinds: readonly Kind[], eaten: string, tried: string) => string;
     readonly eatsYoung: (prey: readonly Words["prey"][]) => string;
     readonly eatsNothing: string;
     readonly prey: string;
@@ -209,13 +234,12 @@ export interface PageWords {
   };
   readonly forms: {
     readonly intro: (forms: number) => string;
-    readonly table: string;
-    readonly columns: readonly [form: string, differences: string];
+    readonly longFins: string;
     readonly alike: string;
   };
   readonly watch: {
-    readonly table: string;
-    readonly columns: readonly [sign: string, why: string, act: string];
+    /** A sign with what may be behind it and what to do, as sentences. */
+    readonly told: (troubles: readonly ToldSign[]) => string;
     readonly troubles: Readonly<Record<Trouble, ToldSign>>;
     readonly vet: string;
   };

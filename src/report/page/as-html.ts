@@ -28,7 +28,12 @@ export function asHtml(
 }
 
 function partHtml(part: Part, linkTo: LinkTo): string {
-  const cell = (one: Cell) => (typeof one === "string" ? text(one) : animal(one, linkTo));
+  const cell = (one: Cell) =>
+    typeof one === "string"
+      ? text(one)
+      : one
+          .map((run) => (typeof run === "string" ? run.replace(/\S(.*\S)?/s, text) : animal(run, linkTo)))
+          .join("");
   switch (part.as) {
     case "paragraph":
       return `<p>${text(part.text)}</p>`;

@@ -19,7 +19,12 @@ export function asMarkdown({ title, scientific, belongs, lead, sections }: Page,
 }
 
 function partText(part: Part, linkTo: LinkTo): string {
-  const cell = (one: Cell) => (typeof one === "string" ? escaped(one) : animal(one, linkTo));
+  const cell = (one: Cell) =>
+    typeof one === "string"
+      ? escaped(one)
+      : one
+          .map((run) => (typeof run === "string" ? run.replace(/\S(.*\S)?/s, escaped) : animal(run, linkTo)))
+          .join("");
   switch (part.as) {
     case "paragraph":
       return escaped(part.text);

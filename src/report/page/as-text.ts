@@ -30,7 +30,7 @@ function partText(part: Part): string {
     case "table":
       return titled(
         part.title,
-        part.rows.map((row) => item(rowText(row, part.columns))),
+        part.rows.map((row) => item(rowText(row, part.named ? part.columns : []))),
       );
   }
 }
@@ -41,16 +41,20 @@ const titled = (title: string | undefined, lines: readonly string[]) =>
   [...(title ? [wrapped(`${title}:`, "", "")] : []), ...lines].join("\n");
 
 /** A row as a line: the first cell, and the others with the heads of their columns. */
-function rowText([first = "", ...further]: readonly Cell[], [, ...columns]: readonly string[]): string {
-  const told = further.flatMap((cell, index) => {
-    const text = cellText(cell);
-    return text ? [[columns[index], text].filter(Boolean).join(" ")] : [];
-  });
-  return `${cellText(first)}: ${told.join("; ")}`;
+function rowText([first = "", ...further]: readonly string[], [, ...columns]: readonly string[]): string {
+  const told = further.flatMap((text, index) =>
+    text ? [[columns[index], text].filter(Boolean).join(" ")] : [],
+  );
+  return `${first}: ${told.join("; ")}`;
 }
 
-/** An animal by its name and, in brackets, its scientific one. */
-export function cellText(cell: Cell): string {
+/** Names are followed by the scientific ones in brackets. */
+function cellText(cell: Cell): string {
   if (typeof cell === "string") return cell;
-  return cell.scientific ? `${cell.name} (${cell.scientific})` : cell.name;
+  return cell
+    .map((run) => {
+      if (typeof run === "string") return run;
+      return run.scientific ? `${run.name} (${run.scientific})` : run.name;
+    })
+    .join("");
 }

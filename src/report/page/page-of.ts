@@ -1,8 +1,6 @@
-import type { SpeciesProfile, SpeciesRecord } from "../../species";
+import type { SpeciesProfile } from "../../species";
 import type { PageMessages } from "../messages/page-messages";
 import { capitalised, nameIn } from "../names";
-import type { WriteQuantity } from "../quantities";
-import type { PageSource } from "./page-source";
 import { type Page, type Part, paragraph } from "./parts";
 import { behaviour } from "./sections/behaviour";
 import { breeding } from "./sections/breeding";
@@ -18,26 +16,15 @@ import { size } from "./sections/size";
 import { tank } from "./sections/tank";
 import { watch } from "./sections/watch";
 import { water } from "./sections/water";
-import { tellingOf } from "./telling";
-
-/** What a page is made from beside the profile. */
-interface PageMatter {
-  readonly candidates: readonly SpeciesProfile[];
-  readonly sources: readonly PageSource[];
-  readonly record: SpeciesRecord | undefined;
-  readonly messages: PageMessages;
-  readonly write: WriteQuantity;
-}
+import { type PageMatter, tellingOf } from "./telling";
 
 /** The page of a species or form, its parts in the order in which a keeper reads them. */
-export function pageOf(
-  profile: SpeciesProfile,
-  { candidates, sources, record, messages, write }: PageMatter,
-): Page {
-  const telling = tellingOf(profile, messages, write, record);
+export function pageOf(profile: SpeciesProfile, matter: PageMatter): Page {
+  const { messages } = matter;
+  const telling = tellingOf(profile, matter);
   const { name, authority, family, order } = profile.taxonomy;
   return {
-    title: capitalised(telling.name, messages.language),
+    title: capitalised(telling.who.name, messages.language),
     scientific: name,
     belongs: [authority, family, order].filter(Boolean).join(", "),
     language: messages.language,
@@ -46,17 +33,17 @@ export function pageOf(
       ...glance(telling),
       ...origin(telling),
       ...size(telling),
-      ...water(telling, sources),
+      ...water(telling),
       ...tank(telling),
       ...behaviour(telling),
-      ...company(telling, candidates),
+      ...company(telling),
       ...feeding(telling),
-      ...breeding(telling, candidates),
+      ...breeding(telling),
       ...forms(telling),
       ...watch(telling),
       ...certainty(telling),
       ...cautions(telling),
-      ...references(telling, sources),
+      ...references(telling),
     ],
   };
 }

@@ -7,8 +7,8 @@ export interface NamedAnimal {
   readonly form?: string | undefined;
 }
 
-/** A text as it stands, or an animal by name. */
-export type Cell = string | NamedAnimal;
+/** A text as it stands, or one in which animals are named. */
+export type Cell = string | readonly (string | NamedAnimal)[];
 
 /** A part of a section, as a reader meets it. */
 export type Part =
@@ -20,7 +20,9 @@ export type Part =
       readonly as: "table";
       readonly title: string;
       readonly columns: readonly string[];
-      readonly rows: readonly (readonly Cell[])[];
+      /** Whether a row in plain text needs the names of its columns. */
+      readonly named: boolean;
+      readonly rows: readonly (readonly string[])[];
     };
 
 export type Term = readonly [term: string, text: string];
@@ -64,12 +66,13 @@ export const terms = (rows: readonly Term[], title?: string): readonly Part[] =>
 export function table(
   title: string,
   columns: readonly string[],
-  rows: readonly (readonly Cell[])[],
+  rows: readonly (readonly string[])[],
+  named = true,
 ): readonly Part[] {
   if (rows.length === 0) return [];
   const used = columns.flatMap((_, index) => (rows.some((row) => row[index] !== "") ? index : []));
   const kept = <Item>(items: readonly Item[]) => used.flatMap((index) => items[index] ?? []);
-  return [{ as: "table", title, columns: kept(columns), rows: rows.map((row) => kept(row)) }];
+  return [{ as: "table", title, named, columns: kept(columns), rows: rows.map((row) => kept(row)) }];
 }
 
 /** A section, unless it says nothing. */

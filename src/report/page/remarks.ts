@@ -1,21 +1,59 @@
-import { type SpeciesRecord, statementsOf, type TraitPath } from "../../species";
+import { type SpeciesRecord, type Statement, statementsOf, type TraitPath, traitPaths } from "../../species";
 import type { PageMessages } from "../messages/page-messages";
-import { capitalised } from "../names";
-import { type Part, type Term, terms } from "./parts";
+import { stopped } from "../messages/sentences";
+import { shortCitation } from "./citations";
+import type { PageSource } from "./page-source";
+import { list, type Part } from "./parts";
 
-/** The notes of a record on some traits of the species, or of its form, each with the name of its trait. */
-export function remarks(
-  record: SpeciesRecord | undefined,
-  form: string | undefined,
-  paths: readonly TraitPath[],
-  { page, traits, language }: PageMessages,
-): readonly Part[] {
-  if (!record || !page.readsNotes) return [];
+/** What notes of a record are told from. */
+interface Noted {
+  readonly record: SpeciesRecord | undefined;
+  readonly form: string | undefined;
+  readonly messages: PageMessages;
+}
+
+/** The statements that notes may stand in, those of the form first; none where readers cannot read them. */
+export function notedStatements<Path extends TraitPath>(
+  { record, form, messages }: Noted,
+  path: Path,
+): readonly Statement[] {
+  if (!record || !messages.page.readsNotes) return [];
   const bred = form === undefined ? undefined : record.forms?.[form];
-  const rows = paths.flatMap((path): readonly Term[] => {
-    const stated = [...(bred ? statementsOf(bred, path) : []), ...statementsOf(record, path)];
-    const notes = [...new Set(stated.flatMap(({ note, setAside }) => (setAside ? [] : (note ?? []))))];
-    return notes.length > 0 ? [[capitalised(traits[path], language), notes.join(" ")]] : [];
-  });
-  return terms(rows, page.notes);
+  const all: readonly Statement[] = [
+    ...(bred ? statementsOf(bred, path) : []),
+    ...statementsOf(record, path),
+  ];
+  return all.filter(({ note, setAside }) => note !== undefined && !setAside);
+}
+
+/** Whether a statement is what keepers say, and no source's. */
+export const isOfKeepers = ({ by }: Statement) => by === "common-practice" || by === "curator";
+
+/** What keepers remark on a trait, as sentences that stand beside what is told of it. */
+export const keepersRemarks = (noted: Noted, path: TraitPath): readonly string[] =>
+  notesOf(notedStatements(noted, path).filter(isOfKeepers));
+
+/** What keepers remark on a form, apart from its species. */
+export function formRemarks({ record, form, messages }: Noted): readonly string[] {
+  const bred = form === undefined ? undefined : record?.forms?.[form];
+  if (!bred || !messages.page.readsNotes) return [];
+  const stated = traitPaths.flatMap((path): readonly Statement[] => statementsOf(bred, path));
+  return notesOf(stated.filter((statement) => isOfKeepers(statement) && !statement.setAside));
+}
+
+export const notesOf = (statements: readonly Statement[]): readonly string[] => [
+  ...new Set(statements.flatMap(({ note }) => note ?? [])),
+];
+
+/** What sources remark on some traits, each with the source. */
+export function sourcesRemarks(
+  noted: Noted,
+  paths: readonly TraitPath[],
+  sources: readonly PageSource[],
+): readonly Part[] {
+  const told = paths
+    .flatMap((path) => notedStatements(noted, path))
+    .filter((statement) => !isOfKeepers(statement))
+    .map(({ note = "", by }) => stopped(note, ` (${shortCitation(by, sources, noted.messages)}).`));
+  return list([...new Set(told)], noted.messages.page.notes);
 }

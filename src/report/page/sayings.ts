@@ -1,20 +1,18 @@
 import type { PartialRange } from "../../ranges";
 import { basisOf, statementsOf } from "../../species";
 import { hasValue, inTraitUnit } from "../../species/inner";
-import type { FiguresPath } from "../pictures/range-rows";
 import { shortCitation } from "./citations";
-import type { PageSource } from "./page-source";
-import { type Cell, type Part, table } from "./parts";
+import { type Part, table } from "./parts";
 import type { Telling } from "./telling";
+import { nameOf, type WaterPath } from "./water-figures";
 
 /** What each source of the record says of grown animals, beside each other; nothing without a record. */
 export function sayings(
-  { record, profile, messages, size }: Telling,
-  paths: readonly FiguresPath[],
-  sources: readonly PageSource[],
+  { record, profile, messages, size, sources }: Telling,
+  paths: readonly WaterPath[],
 ): readonly Part[] {
   if (!record) return [];
-  const { page, words, basis, traits } = messages;
+  const { page, words, basis } = messages;
   const bred = profile.form === undefined ? undefined : record.forms?.[profile.form];
   const source = (by: string) => {
     if (by === "common-practice") return basis[by];
@@ -24,7 +22,7 @@ export function sayings(
     [...(bred ? statementsOf(bred, path) : []), ...statementsOf(record, path)]
       .filter(({ stage = "adult" }) => stage === "adult")
       .filter((statement) => hasValue(statement))
-      .map((statement): readonly Cell[] => {
+      .map((statement): readonly string[] => {
         const { by, as = "kept", setAside, note, precision } = statement;
         const support = basisOf(statement, record.sources);
         const remarks = [
@@ -39,7 +37,7 @@ export function sayings(
               : "",
         ];
         return [
-          traits[path].charAt(0).toLocaleUpperCase(messages.language) + traits[path].slice(1),
+          page.water.rows[nameOf(path)],
           size(path, inTraitUnit(statement, path) as PartialRange),
           words.waterMeaning[as as keyof typeof words.waterMeaning],
           source(by),
@@ -47,5 +45,5 @@ export function sayings(
         ];
       }),
   );
-  return table(page.water.saidTable, page.water.saidColumns, rows);
+  return table(page.water.saidTable, page.water.saidColumns, rows, false);
 }

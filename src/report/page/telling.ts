@@ -1,3 +1,5 @@
+import type { Group } from "../../plan";
+import type { PartialRange } from "../../ranges";
 import {
   factAt,
   type SpeciesProfile,
@@ -6,67 +8,79 @@ import {
   type TraitValue,
 } from "../../species";
 import { traitDefinitions } from "../../species/inner";
-import type { PageMessages } from "../messages/page-messages";
+import type { PageMessages, ToldName } from "../messages/page-messages";
 import { capitalised, nameIn } from "../names";
 import type { WriteQuantity } from "../quantities";
+import { headcount } from "./company/usual-group";
+import type { PageSource } from "./page-source";
 import type { NamedAnimal, Part } from "./parts";
-import { remarks } from "./remarks";
+import { keepersRemarks, sourcesRemarks } from "./remarks";
 
-/** What every section of a page is written with. */
-export interface Telling {
-  readonly profile: SpeciesProfile;
+/** What a page is made from. */
+export interface PageMatter {
+  readonly candidates: readonly SpeciesProfile[];
+  readonly sources: readonly PageSource[];
+  readonly record: SpeciesRecord | undefined;
   readonly messages: PageMessages;
   readonly write: WriteQuantity;
-  /** What the species or form is called. */
-  readonly name: string;
-  /** What several of it are called. */
-  readonly who: string;
-  readonly record: SpeciesRecord | undefined;
+}
+
+/** What every section of a page is written with. */
+export interface Telling extends PageMatter {
+  readonly profile: SpeciesProfile;
+  readonly who: ToldName;
   /** The value of a trait; undefined where nobody knows it. */
   readonly known: <Path extends TraitPath>(path: Path) => TraitValue<Path> | undefined;
   /** A figure of a trait in the reader's units. */
-  readonly size: (
-    path: TraitPath,
-    figure: number | { readonly min?: number | undefined; readonly max?: number | undefined } | undefined,
-  ) => string;
-  /** What the record remarks on some traits, for readers of its language. */
+  readonly size: (path: TraitPath, figure: number | PartialRange | undefined) => string;
+  /** What is told of a trait, with what keepers remark on it in the reader's language. */
+  readonly noted: (path: TraitPath, sentence: string | false | undefined) => string;
+  /** What sources remark on some traits. */
   readonly remarks: (paths: readonly TraitPath[]) => readonly Part[];
 }
 
-export function tellingOf(
-  profile: SpeciesProfile,
-  messages: PageMessages,
-  write: WriteQuantity,
-  record: SpeciesRecord | undefined,
-): Telling {
-  const name = nameIn(messages.language, profile.names, profile.taxonomy.name);
+export function tellingOf(profile: SpeciesProfile, matter: PageMatter): Telling {
+  const { messages, write, record, sources } = matter;
+  const noted = { record, form: profile.form, messages };
   return {
+    ...matter,
     profile,
-    messages,
-    write,
-    name,
-    who: name === profile.taxonomy.name ? name : messages.several(name),
-    record,
+    who: toldName(profile, messages),
     known: (path) => factAt(profile, path)?.value,
     size: (path, figure) => {
       const { unit } = traitDefinitions[path];
       if (figure === undefined) return "";
       return write({ ...(typeof figure === "number" ? { value: figure } : figure), ...(unit && { unit }) });
     },
-    remarks: (paths) => remarks(record, profile.form, paths, messages),
+    noted: (path, sentence) => [sentence, ...keepersRemarks(noted, path)].filter(Boolean).join(" "),
+    remarks: (paths) => sourcesRemarks(noted, paths, sources),
   };
 }
 
-/** A species or form by name, as it stands at the beginning of a line. */
-export function namedAnimal(
-  { id, form, names, taxonomy }: SpeciesProfile,
-  { language }: PageMessages,
-): NamedAnimal {
-  const name = capitalised(nameIn(language, names, taxonomy.name), language);
+/** What a species or form is called in a language. */
+export function toldName({ names, taxonomy }: SpeciesProfile, { language, several }: PageMessages): ToldName {
+  const name = nameIn(language, names, taxonomy.name);
+  const scientific = name === taxonomy.name;
+  return { name, several: scientific ? name : several(name), scientific };
+}
+
+/** A species or form by name, as it stands at the beginning of a line, or by what is told of it there. */
+export function namedAnimal(profile: SpeciesProfile, messages: PageMessages, told?: string): NamedAnimal {
+  const { id, form, taxonomy } = profile;
+  const { name, scientific } = toldName(profile, messages);
   return {
     id,
     ...(form !== undefined && { form }),
-    name,
-    scientific: name === taxonomy.name ? "" : taxonomy.name,
+    name: capitalised(told ?? name, messages.language),
+    scientific: scientific ? "" : taxonomy.name,
   };
 }
+
+/** So many of a species, in words. */
+export const groupTold = (group: Group, messages: PageMessages): string =>
+  messages.page.group({
+    ...toldName(group.species, messages),
+    count: headcount(group),
+    males: group.males ?? 0,
+    females: group.females ?? 0,
+  });

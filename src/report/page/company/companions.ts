@@ -1,38 +1,36 @@
-import { type Outcomes, witness } from "../../../compatibility";
+import { assessPair, type Outcomes, type Verdict, witness } from "../../../compatibility";
 import type { Group, Plan } from "../../../plan";
 import { factAt, type SpeciesProfile } from "../../../species";
 import type { TankDimensions } from "../../../tank";
 import type { CompanionReason } from "../../messages/page-messages";
-import { breadth } from "./shared-water";
+import { breadth, isPlenty } from "./shared-water";
 import { usualGroup } from "./usual-group";
 
 /** So many are told. */
 const most = 10;
 
-/** So many are judged in the tank before the search is given up. */
-const mostTried = 24;
+/** Of so many the verdict is read in full. */
+const mostRead = 24;
 
 /** A species that lives well beside another, in a plan that is judged suitable. */
 export interface Companion {
   readonly species: SpeciesProfile;
   /** The groups of both, with water, furnishing and food as both ask. */
   readonly plan: Plan;
-  readonly reason: Exclude<CompanionReason, { readonly why: "same-water" }>["why"] | "same-water";
+  readonly reason: CompanionReason["why"];
 }
 
-/** A species of which nothing says that it does not go with another. */
+/** A species that may live beside another. */
 interface Candidate {
   readonly species: SpeciesProfile;
-  /** Whether nothing has to be seen to. */
-  readonly suits: boolean;
-  /** What speaks for it, whoever else is chosen. */
+  /** The less speaks against it, the higher. */
   readonly merit: number;
 }
 
 /**
- * The best companions of a species: by the verdict on the pair, then by how broad the water is that both share, whether they
- * keep out of each other's way and are of a like size, and so that they are of many families and places. Each is judged
- * with it in the tank, which is furnished as both ask; who needs a larger one is passed over.
+ * The best companions of a species: by the verdict on the pair and by what it is at worst, by how little is told against
+ * them, by how broad the water is that both share, and so that they are of many families and places. Each is judged with
+ * it in the tank, which is furnished as both ask; who needs a larger one is passed over.
  */
 export function companionsOf(
   own: Group,
@@ -41,19 +39,22 @@ export function companionsOf(
   { outcome }: Outcomes,
 ): readonly Companion[] {
   const { species } = own;
-  const left = new Set(
-    candidates.flatMap((candidate, index): readonly Candidate[] => {
-      if (candidate.id === species.id) return [];
-      const judged = outcome(0, index + 1);
+  const left = candidates
+    .flatMap((candidate, index): readonly Candidate[] => {
+      const judged = candidate.id === species.id ? "unsuitable" : outcome(0, index + 1);
       if (judged !== "suitable" && judged !== "conditional") return [];
-      return [{ species: candidate, suits: judged === "suitable", merit: meritOf(species, candidate) }];
-    }),
-  );
+      return [{ species: candidate, merit: meritOf(species, candidate) + (judged === "suitable" ? 1 : 0) }];
+    })
+    .sort((one, other) => other.merit - one.merit)
+    .slice(0, mostRead)
+    .map((candidate): Candidate => {
+      const { species: other, merit } = candidate;
+      return { species: other, merit: merit - demerit(assessPair({ species }, { species: other })) };
+    });
   const found: Companion[] = [];
-  for (let tried = 0; tried < mostTried && found.length < most && left.size > 0; tried += 1) {
-    const next = bestOf([...left], found);
-    left.delete(next);
-    const plan = together(own, usualGroup(next.species), tank);
+  while (found.length < most && left.length > 0) {
+    const [next] = left.splice(left.indexOf(bestOf(left, found)), 1);
+    const plan = next && together(own, usualGroup(next.species), tank);
     if (plan) found.push({ species: next.species, plan, reason: reasonFor(species, next.species) });
   }
   return found;
@@ -65,47 +66,67 @@ function together(own: Group, other: Group, tank: TankDimensions): Plan | undefi
   return plan?.tank.base === tank.base && plan.tank.height === tank.height ? plan : undefined;
 }
 
+/** What a verdict tells against a pair, though it goes: what it could be at worst, and each finding that warns. */
+function demerit({ bounds, findings }: Verdict): number {
+  const warnings = findings.filter(({ weight }) => weight === "advisory").length;
+  const atWorst = { suitable: 0, conditional: 0.2, unsuitable: 0.8 }[bounds.atWorst];
+  return atWorst + warnings / 4;
+}
+
+/** The best that is left: of a family or a place that is there already it has to be better. */
 function bestOf(left: readonly Candidate[], found: readonly Companion[]): Candidate {
-  const score = ({ species, suits, merit }: Candidate) => {
+  const score = ({ species, merit }: Candidate) => {
     const family = found.filter((one) => one.species.taxonomy.family === species.taxonomy.family).length;
     const place = found.filter((one) => zonesOf(one.species).join() === zonesOf(species).join()).length;
-    return (suits ? 1 : 0) + merit - family / 2 - place / 5;
+    return merit - family / 3 - place / 6;
   };
   return left.reduce((best, one) => (score(one) > score(best) ? one : best));
 }
 
+/** What speaks for two beside their verdict: company that settles, water, places, homes; like size, pace and kind. */
+function meritOf(one: SpeciesProfile, other: SpeciesProfile): number {
+  const points = [
+    [settles(other, one) || settles(one, other), 0.8],
+    [liveApart(one, other), 0.5],
+    [sharedHome(one, other) !== undefined, 0.3],
+    [one.taxonomy.kind !== other.taxonomy.kind, -0.5],
+    [isMuchLonger(one, other) || isMuchLonger(other, one), -0.5],
+    [isHasty(one, other) || isHasty(other, one), -0.5],
+  ] as const;
+  return points.reduce((sum, [is, worth]) => sum + (is ? worth : 0), breadth(one, other));
+}
+
 const zonesOf = (species: SpeciesProfile) => factAt(species, "space.zones")?.value ?? [];
 
-const liveApart = (one: SpeciesProfile, other: SpeciesProfile) => {
+function liveApart(one: SpeciesProfile, other: SpeciesProfile): boolean {
   const [mine, theirs] = [zonesOf(one), zonesOf(other)];
   return mine.length > 0 && theirs.length > 0 && !mine.some((zone) => theirs.includes(zone));
-};
-
-function meritOf(one: SpeciesProfile, other: SpeciesProfile): number {
-  const company = settles(other, one) || settles(one, other) ? 1 : 0;
-  const [mine, theirs] = [lengthOf(one), lengthOf(other)];
-  const unlike = Math.max(mine, theirs) > 3 * Math.min(mine, theirs) ? 0.5 : 0;
-  const home = sharedHome(one, other) ? 0.3 : 0;
-  return breadth(one, other) + company + (liveApart(one, other) ? 0.6 : 0) + home - unlike;
 }
 
 const lengthOf = (species: SpeciesProfile) =>
   Math.max(...(factAt(species, "size.adultLength")?.value ?? []).map(({ total }) => total.max));
+
+const isMuchLonger = (one: SpeciesProfile, other: SpeciesProfile) => lengthOf(one) > 2.5 * lengthOf(other);
+
+const isHasty = (one: SpeciesProfile, other: SpeciesProfile) =>
+  factAt(one, "diet.pace")?.value === "fast" &&
+  factAt(other, "diet.pace")?.value !== "fast" &&
+  factAt(other, "temperament.shy")?.value === true;
 
 /** Whether the calm of one brings the other out of hiding. */
 export const settles = (one: SpeciesProfile, other: SpeciesProfile): boolean =>
   factAt(one, "social.settles")?.value === true && factAt(other, "social.settledBy")?.value === true;
 
 /** A region that both come from. */
-export const sharedHome = (one: SpeciesProfile, other: SpeciesProfile): string | undefined => {
+export function sharedHome(one: SpeciesProfile, other: SpeciesProfile): string | undefined {
   const theirs = factAt(other, "origin.regions")?.value ?? [];
-  return (factAt(one, "origin.regions")?.value ?? []).find((region) => theirs.includes(region));
-};
+  return factAt(one, "origin.regions")?.value.find((region) => theirs.includes(region));
+}
 
 function reasonFor(one: SpeciesProfile, other: SpeciesProfile): Companion["reason"] {
   if (settles(other, one)) return "settles-them";
   if (settles(one, other)) return "settled-by-them";
   if (liveApart(one, other)) return "elsewhere";
   if (sharedHome(one, other) !== undefined) return "same-home";
-  return breadth(one, other) >= 1 ? "same-water" : "leaves-alone";
+  return isPlenty(one, other) ? "same-water" : "leaves-alone";
 }

@@ -30,3 +30,6 @@ export function breadth(one: SpeciesProfile, other: SpeciesProfile): number {
     }),
   );
 }
+
+/** Whether water could hardly suit both better. */
+export const isPlenty = (one: SpeciesProfile, other: SpeciesProfile): boolean => breadth(one, other) >= 1;

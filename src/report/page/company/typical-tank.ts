@@ -2,6 +2,7 @@ import { standardTanks } from "../../../advice";
 import { factAt, type SpeciesProfile } from "../../../species";
 import { lengthsMeant } from "../../../species/inner";
 import { type TankDimensions, tankFloor } from "../../../tank";
+import { leastRoom } from "./room-of";
 
 /** How much larger the tank is in which company is sought than the least that a species needs by itself. Common practice. */
 const roomForCompany = 1.5;
@@ -13,18 +14,18 @@ const lengthsOfTank = 8;
 export function typicalTank(profile: SpeciesProfile, animals: number): TankDimensions | undefined {
   const grown = lengthsMeant(factAt(profile, "size.adultLength")?.value ?? [], "usual");
   const own = Math.max(...grown.map(({ total }) => total.max));
-  const rooms = factAt(profile, "space.baseLength")?.value ?? [];
-  const length = (rooms.find((room) => room.for >= animals) ?? rooms.at(-1))?.least ?? lengthsOfTank * own;
-  const floors = factAt(profile, "space.footprint")?.value ?? [];
-  const stated = floors.find((room) => room.for >= animals) ?? floors.at(-1);
-  const further =
-    factAt(profile, "space.furtherFootprint")?.value ?? (stated ? stated.least / stated.for : 0);
-  const floor = stated ? stated.least + Math.max(0, animals - stated.for) * further : (length * length) / 2.5;
+  const { length = lengthsOfTank * own, floor = 0 } = leastRoom(profile, animals);
   const height = factAt(profile, "space.height")?.value ?? 0;
   return standardTanks.find((tank) => {
-    const { longestRun, footprint, width } = tankFloor(tank).nominal;
+    const { longestRun, footprint, width } = tankFloor(tank).inner;
     return (
-      longestRun >= length && footprint >= roomForCompany * floor && width >= own && tank.height >= height
+      longestRun >= length * nearly &&
+      footprint >= roomForCompany * floor &&
+      width >= own &&
+      tank.height >= height
     );
   });
 }
+
+/** Lengths are those that tanks are sold by, glass included. */
+const nearly = 0.95;

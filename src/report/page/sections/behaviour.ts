@@ -1,31 +1,35 @@
 import { paragraph, type Section, section } from "../parts";
+import { isOfKeepers, notedStatements, notesOf } from "../remarks";
 import type { Telling } from "../telling";
-import { toldActs } from "./acts";
+import { isOf, toldActs } from "./acts";
 
 /** With how many of its kind it lives, and what it does to others. */
-export function behaviour({ known, messages, remarks, who, write }: Telling): readonly Section[] {
+export function behaviour(telling: Telling): readonly Section[] {
+  const { known, messages, noted, remarks, who, write } = telling;
   const { headings, behaviour: words } = messages.page;
   const living = known("social.living");
   const group = known("social.group");
   const most = known("social.largestGroup");
   const females = known("social.femalesPerMale");
-  const acts = known("temperament.acts");
   const isCompany = living !== "alone" && living !== "pair";
   return section(
     "behaviour",
     headings.behaviour,
     paragraph(
-      living && words.living(who, living),
-      isCompany && group && group.least > 1 && words.least(group.least, write(group.avoid)),
-      isCompany && most !== undefined && words.largest(most),
-      females !== undefined && females > 0 && words.females(females),
+      noted("social.living", living && words.living(who, living)),
+      noted(
+        "social.group",
+        isCompany && group && group.least > 1 && words.least(group.least, write(group.avoid)),
+      ),
+      noted("social.largestGroup", isCompany && most !== undefined && words.largest(most)),
+      noted("social.femalesPerMale", females !== undefined && females > 0 && words.females(females)),
     ),
     paragraph(
-      known("temperament.shy") === true && words.shy,
-      known("social.settledBy") === true && words.settledBy,
-      known("social.settles") === true && words.settles,
-      ...(acts ? (acts.length > 0 ? toldActs(acts).map(words.act) : [words.harmless]) : []),
-      known("temperament.varies") === true && words.varies,
+      noted("temperament.shy", known("temperament.shy") === true && words.shy),
+      noted("social.settledBy", known("social.settledBy") === true && words.settledBy),
+      noted("social.settles", known("social.settles") === true && words.settles),
+      ...acts(telling),
+      noted("temperament.varies", known("temperament.varies") === true && words.varies),
     ),
     remarks([
       "social.living",
@@ -39,4 +43,21 @@ export function behaviour({ known, messages, remarks, who, write }: Telling): re
       "temperament.varies",
     ]),
   );
+}
+
+/** What it does to others, each deed with what keepers remark on it. */
+function acts({ profile, known, record, messages }: Telling): readonly string[] {
+  const { behaviour: words } = messages.page;
+  const all = known("temperament.acts");
+  if (!all) return [];
+  const notes = notedStatements({ record, form: profile.form, messages }, "temperament.acts").filter(
+    isOfKeepers,
+  );
+  const told = toldActs(all).map((act) => ({ act, notes: notes.filter(({ value }) => isOf(value, act)) }));
+  const beside = notes.filter((note) => !told.some((one) => one.notes.includes(note)));
+  return [
+    ...(all.length > 0 ? [] : [words.harmless]),
+    ...told.flatMap(({ act, notes: own }) => [words.act(act), ...notesOf(own)]),
+    ...notesOf(beside),
+  ];
 }

@@ -2,7 +2,7 @@ import { list, paragraph, type Section, section } from "../parts";
 import type { Telling } from "../telling";
 
 /** What can hurt people and animals, what the law says, and what never to do. */
-export function cautions({ profile, known, messages, who, remarks }: Telling): readonly Section[] {
+export function cautions({ profile, known, messages, noted, who, remarks }: Telling): readonly Section[] {
   const { headings, cautions: words } = messages.page;
   const { family } = profile.taxonomy;
   const hazards = known("care.hazards") ?? [];
@@ -20,13 +20,14 @@ export function cautions({ profile, known, messages, who, remarks }: Telling): r
     "cautions",
     headings.cautions,
     list([
-      ...told.map((hazard) => messages.hazards(hazard, [{ who, many: true, family }])),
+      ...told.map((hazard) => messages.hazards(hazard, [{ ...messages.page.subject(who), family }])),
       ...(known("care.sensitive") ?? []).map((to) => words.sensitive[to]),
       words.release,
       words.vet,
     ]),
     list(laws, words.lawDecides),
     paragraph(laws.length > 0 && words.textDecides),
+    paragraph(noted("care.sensitive", ""), noted("care.hazards", "")),
     remarks(["care.sensitive", "care.hazards"]),
   );
 }

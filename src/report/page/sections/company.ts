@@ -1,4 +1,4 @@
-import { outcomes } from "../../../compatibility";
+import { type Outcomes, outcomes } from "../../../compatibility";
 import { preyReach } from "../../../compatibility/inner";
 import { factAt, type SpeciesProfile } from "../../../species";
 import type { CompanionReason } from "../../messages/page-messages";
@@ -7,8 +7,8 @@ import { relationsTo } from "../company/relations";
 import { sharedTemperature } from "../company/shared-water";
 import { typicalTank } from "../company/typical-tank";
 import { headcount, usualGroup } from "../company/usual-group";
-import { type Cell, list, type Part, paragraph, type Section, section, table } from "../parts";
-import { namedAnimal, type Telling } from "../telling";
+import { type Cell, list, type Part, paragraph, type Section, section } from "../parts";
+import { groupTold, namedAnimal, type Telling } from "../telling";
 
 /** So many are named; of the others only how many there are. */
 const mostNamed = 8;
@@ -16,77 +16,105 @@ const mostNamed = 8;
 /** Young and eggs among prey. */
 const unborn = ["egg", "fry", "shrimplet", "young-snail", "young-crayfish", "young-crab", "tadpole"] as const;
 
-/** Whom it goes with, whom it would eat, and who would leave it hungry; companions only from the candidates given. */
-export function company(telling: Telling, candidates: readonly SpeciesProfile[]): readonly Section[] {
-  const { headings } = telling.messages.page;
+/** Whom it goes with, whom it would eat, and who would leave it hungry; others are named only of the candidates. */
+export function company(telling: Telling): readonly Section[] {
+  const { profile, candidates, messages, noted, remarks } = telling;
+  const judged = candidates.length > 0 ? outcomes([profile, ...candidates]) : undefined;
   return section(
     "company",
-    headings.company,
-    among(telling, candidates),
-    prey(telling),
-    others(telling, candidates),
+    messages.page.headings.company,
+    judged ? companions(telling, judged) : [],
+    paragraph(noted("predation.eats", prey(telling))),
+    judged ? others(telling, judged) : [],
+    remarks(["predation.eats", "appearance.looks"]),
   );
 }
 
-function among(telling: Telling, candidates: readonly SpeciesProfile[]): readonly Part[] {
-  const { profile, messages, write, who } = telling;
+function companions(telling: Telling, judged: Outcomes): readonly Part[] {
+  const { profile, candidates, messages, write } = telling;
   const { company: words } = messages.page;
-  if (candidates.length === 0 || profile.incomplete) return [];
   const own = usualGroup(profile);
-  const tank = typicalTank(profile, headcount(own));
-  if (!tank) return [];
-  const { base } = tank;
-  const sides = base.shape === "rectangle" ? write({ value: base.length, by: base.width, unit: "cm" }) : "";
-  const many = headcount(own);
+  const tank = profile.incomplete ? undefined : typicalTank(profile, headcount(own));
+  if (tank?.base.shape !== "rectangle") return [];
   const told = {
-    who: many === 1 ? messages.page.one(telling.name) : `${messages.page.count(many)} ${who}`,
-    tank: sides,
+    who: groupTold(own, messages),
+    tank: write({ value: tank.base.length, by: tank.base.width, unit: "cm" }),
     among: candidates.length,
   };
-  const found = companionsOf(own, tank, candidates, outcomes([profile, ...candidates]));
+  const found = companionsOf(own, tank, candidates, judged);
   if (found.length === 0) return paragraph(words.none(told));
-  const rows = found.map(({ species, plan, reason }): readonly Cell[] => [
-    namedAnimal(species, messages),
-    String(headcount(plan.groups[1] ?? { species })),
-    words.why(reasonOf(telling, species, reason)),
-  ]);
-  return [...paragraph(words.chosen(told)), ...table(words.table, words.columns, rows)];
+  return [
+    ...paragraph(words.chosen(told)),
+    ...list(
+      found.map((companion) => companionTold(telling, companion)),
+      words.title,
+    ),
+  ];
+}
+
+function companionTold(telling: Telling, { species, plan, reason }: Companion): Cell {
+  const { messages } = telling;
+  const group = plan.groups[1] ?? usualGroup(species);
+  return [
+    namedAnimal(species, messages, groupTold(group, messages)),
+    `: ${messages.page.company.why(reasonOf(telling, species, reason))}.`,
+  ];
 }
 
 function reasonOf(
-  { profile, messages, size }: Telling,
+  { profile, size }: Telling,
   species: SpeciesProfile,
   why: Companion["reason"],
 ): CompanionReason {
-  if (why === "elsewhere") return { why, zones: factAt(species, "space.zones")?.value ?? [] };
-  if (why === "same-home") return { why, region: messages.page.region(sharedHome(profile, species) ?? "") };
-  if (why === "same-water")
-    return { why, temperature: size("water.temperature", sharedTemperature(profile, species)) };
-  return { why };
+  switch (why) {
+    case "elsewhere":
+      return { why, zones: factAt(species, "space.zones")?.value ?? [] };
+    case "same-home":
+      return { why, region: sharedHome(profile, species) ?? "" };
+    case "same-water":
+      return { why, temperature: size("water.temperature", sharedTemperature(profile, species)) };
+    default:
+      return { why };
+  }
 }
 
 /** What it eats of tank mates, and up to which length. */
-function prey({ profile, known, messages, size }: Telling): readonly Part[] {
+function prey({ profile, known, messages, size }: Telling): string {
   const { company: words } = messages.page;
   const eats = known("predation.eats");
-  if (!eats) return [];
-  if (eats.length === 0) return paragraph(words.eatsNothing);
-  const named = new Set(eats.map((one) => one.prey));
-  const young = unborn.filter((one) => named.has(one));
-  const reach = preyReach(profile).filter(({ kind }) => kind !== "frog" || named.has("frog"));
+  if (!eats) return "";
+  if (eats.length === 0) return words.eatsNothing;
+  const named = new Set<string>(eats.map((one) => one.prey));
   const write = (length: number) => (Number.isFinite(length) ? size("predation.eats", length) : "");
-  return paragraph(
-    ...reach.map(({ kind, eats: eaten, tries }) =>
-      words.eats(kind, write(eaten), tries > eaten ? write(tries) : ""),
-    ),
-    young.length > 0 && words.eatsYoung(young),
-  );
+  const alike = new Map<string, ReturnType<typeof preyReach>>();
+  for (const reach of preyReach(profile)) {
+    const key = `${write(reach.eats)} ${write(reach.tries)}`;
+    alike.set(key, [...(alike.get(key) ?? []), reach]);
+  }
+  const young = unborn.filter((one) => named.has(one));
+  return [
+    ...[...alike.values()].map((kinds) => {
+      const [{ eats: eaten, tries } = { eats: 0, tries: 0 }] = kinds;
+      return words.eats(
+        kinds.map(({ kind }) => kind),
+        write(eaten),
+        tries > eaten ? write(tries) : "",
+      );
+    }),
+    ...(young.length > 0 ? [words.eatsYoung(young)] : []),
+  ].join(" ");
 }
 
-function others(telling: Telling, candidates: readonly SpeciesProfile[]): readonly Part[] {
-  const { profile, messages } = telling;
+function others({ profile, candidates, messages }: Telling, judged: Outcomes): readonly Part[] {
   const { company: words } = messages.page;
-  if (candidates.length === 0) return [];
+  const named = (title: string, species: readonly SpeciesProfile[]) => {
+    const names = species
+      .map((one) => namedAnimal(one, messages))
+      .sort((a, b) => a.name.localeCompare(b.name, messages.language));
+    const shown = names.length > mostNamed + 1 ? names.slice(0, mostNamed) : names;
+    const further = names.length - shown.length;
+    return list([...shown.map((name) => [name]), ...(further > 0 ? [words.more(further)] : [])], title);
+  };
   const {
     settlers,
     settled,
@@ -94,17 +122,7 @@ function others(telling: Telling, candidates: readonly SpeciesProfile[]): readon
     hunters,
     robbers,
     lookAlikes,
-  } = relationsTo(profile, candidates, outcomes([profile, ...candidates]));
-  const named = (title: string, species: readonly SpeciesProfile[]) => {
-    const names = species
-      .map((one) => namedAnimal(one, messages))
-      .sort((a, b) => a.name.localeCompare(b.name, messages.language));
-    const shown = names.length > mostNamed + 1 ? names.slice(0, mostNamed) : names;
-    return list(
-      [...shown, ...(names.length > shown.length ? [words.more(names.length - shown.length)] : [])],
-      title,
-    );
-  };
+  } = relationsTo(profile, candidates, judged);
   return [
     ...named(words.settlers, settlers),
     ...named(words.settled, settled),

@@ -7,7 +7,7 @@ const offered: readonly Words["food"][] = ["dry", "frozen", "live", "algae", "pl
 const prepared: readonly Words["food"][] = ["dry", "frozen", "live"];
 
 /** What it eats, where, when, and how soon. */
-export function feeding({ known, messages, remarks }: Telling): readonly Section[] {
+export function feeding({ known, messages, noted, remarks }: Telling): readonly Section[] {
   const { headings, feeding: words } = messages.page;
   const type = known("diet.type");
   const foods = known("diet.foods") ?? [];
@@ -20,11 +20,13 @@ export function feeding({ known, messages, remarks }: Telling): readonly Section
     "feeding",
     headings.feeding,
     paragraph(
-      type && words.type[type],
+      noted("diet.type", type && words.type[type]),
       given.length > 0 && words.given(given),
-      wild.length > 0 && words.wild(wild),
+      noted("diet.foods", wild.length > 0 && words.wild(wild)),
       (reach.length > 0 || light.length > 0) && words.when(reach, light),
-      pace && words.pace[pace],
+      noted("diet.reach", ""),
+      noted("diet.light", ""),
+      noted("diet.pace", pace && words.pace[pace]),
     ),
     remarks(["diet.type", "diet.foods", "diet.reach", "diet.light", "diet.pace"]),
   );

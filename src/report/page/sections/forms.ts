@@ -1,6 +1,7 @@
-import { applyForm, factAt, type SpeciesProfile, traitPaths } from "../../../species";
+import { applyForm, type FormProfile, factAt, type SpeciesProfile, traitPaths } from "../../../species";
 import { traitText } from "../../profile/trait-text";
-import { paragraph, type Section, section, table } from "../parts";
+import { type Cell, list, paragraph, type Section, section } from "../parts";
+import { formRemarks } from "../remarks";
 import { namedAnimal, type Telling } from "../telling";
 
 /** The forms that were bred of it, and how each differs; on the page of a form, how that one does. */
@@ -10,24 +11,31 @@ export function forms(telling: Telling): readonly Section[] {
   const bred = Object.entries(profile.forms ?? {}).filter(
     ([id]) => profile.form === undefined || profile.form === id,
   );
-  const rows = bred.map(([id]) => [namedAnimal(formOf(profile, id), messages), differences(telling, id)]);
   return section(
     "forms",
     headings.forms,
-    paragraph(profile.form === undefined && rows.length > 0 && words.intro(rows.length)),
-    table(words.table, words.columns, rows),
+    paragraph(profile.form === undefined && bred.length > 0 && words.intro(bred.length)),
+    list(
+      bred.map(([id, stated]): Cell => {
+        const { name, ...form } = namedAnimal(formOf(profile, id), messages);
+        return [{ ...form, name, scientific: "" }, `: ${differences(telling, id, stated)}`];
+      }),
+    ),
   );
 }
 
 const formOf = (profile: SpeciesProfile, form: string) =>
   profile.form === form ? profile : applyForm(profile, form);
 
-function differences({ profile, messages, write }: Telling, form: string): string {
-  const stated = profile.forms?.[form];
-  if (!stated) return "";
+/** What a form has of its own, and what keepers remark on it. */
+function differences({ record, messages, write }: Telling, id: string, stated: FormProfile): string {
+  const { forms: words } = messages.page;
+  const notes = formRemarks({ record, form: id, messages });
   const told = traitPaths.flatMap((path) => {
     const fact = factAt(stated, path);
-    return fact ? [`${messages.traits[path]}: ${traitText(path, fact.value, messages, write)}`] : [];
+    if (!fact || (path === "appearance.looks" && Object.values(fact.value).length === 0)) return [];
+    if (path === "appearance.longFins" && fact.value === true) return [words.longFins];
+    return [`${messages.traits[path]}: ${traitText(path, fact.value, messages, write)}`];
   });
-  return told.length > 0 ? told.join("; ") : messages.page.forms.alike;
+  return [`${told.join("; ") || words.alike}.`, ...notes].join(" ");
 }

@@ -1,27 +1,22 @@
 import { lengthsMeant } from "../../../species/inner";
+import { commonSides, sidesNeeded } from "../../matters/room";
 import { harmfulReach } from "../company/reach";
+import { leastRoom } from "../company/room-of";
+import { headcount, usualGroup } from "../company/usual-group";
 import { list, type Part, paragraph, type Section, section, type Term, terms } from "../parts";
 import type { Telling } from "../telling";
-import { graveActs } from "./acts";
-import { roomOf } from "./room";
+import { fresh } from "../water-figures";
+import { isGrave, toldActs } from "./acts";
 
-/** Lengths from which on a fish outgrows most homes, and ages to which few keepers look ahead: common practice. */
+/** Lengths in cm from which on it outgrows most homes, and ages to which few keepers look ahead: common practice. */
 const large = 25;
 const old = 15;
 
 /** What there is to know before anything else, and the figures that a keeper looks up. */
 export function glance(telling: Telling): readonly Section[] {
-  const { messages } = telling;
-  const { page } = messages;
+  const { page } = telling.messages;
   return section("glance", page.headings.glance, summary(telling), figures(telling), know(telling));
 }
-
-const usualLength = ({ known, size }: Telling) => {
-  const lengths = known("size.adultLength");
-  if (!lengths || lengths.length === 0) return "";
-  const usual = lengthsMeant(lengths, "usual").map(({ length }) => length);
-  return size("size.adultLength", { min: Math.min(...usual), max: Math.max(...usual) });
-};
 
 function summary(telling: Telling): readonly Part[] {
   const { profile, known, size, messages } = telling;
@@ -36,52 +31,60 @@ function summary(telling: Telling): readonly Part[] {
   );
 }
 
-function figures(telling: Telling): readonly Part[] {
-  const { known, size, messages } = telling;
+function usualLength({ known, size }: Telling): string {
+  const lengths = known("size.adultLength") ?? [];
+  if (lengths.length === 0) return "";
+  const usual = lengthsMeant(lengths, "usual").map(({ total }) => total.max);
+  return size("size.adultLength", { min: Math.min(...usual), max: Math.max(...usual) });
+}
+
+function figures({ profile, known, size, messages, write }: Telling): readonly Part[] {
   const { terms: names, tank, number } = messages.page.glance;
-  const room = roomOf(telling);
-  const least = known("social.group")?.least ?? (known("social.living") ? 1 : undefined);
+  const animals = headcount(usualGroup(profile));
+  const room = leastRoom(profile, animals);
+  const living = known("social.living");
   const { usual, greatest } = known("size.lifespan") ?? {};
   const salinity = known("water.salinity")?.kept;
+  const isSalty = salinity && (salinity.max ?? 1) > fresh;
+  const sides = room.length === undefined ? commonSides(room.floor) : sidesNeeded(room, {});
   const told: readonly (readonly [keyof typeof names, string])[] = [
     ["pH", size("water.pH", known("water.pH")?.kept)],
     ["hardness", size("water.generalHardness", known("water.generalHardness")?.kept)],
-    ["salinity", salinity && (salinity.max ?? 1) > 0 ? size("water.salinity", salinity) : ""],
-    ["tank", room ? tank(room.sides || room.length, room.animals) : ""],
-    ["number", least === undefined ? "" : number(least, known("social.living"))],
+    ["salinity", isSalty ? size("water.salinity", salinity) : ""],
+    ["tank", sides ? tank(write(sides), animals) : ""],
+    ["number", living ? number(animals, living) : ""],
     ["life", size("size.lifespan", usual ?? greatest)],
   ];
   return terms(told.flatMap(([name, text]): readonly Term[] => (text ? [[names[name], text]] : [])));
 }
 
 /** What should be known before anybody buys one, the gravest first. */
-function know(telling: Telling): readonly Part[] {
-  const { profile, known, size, messages } = telling;
-  const { glance: words } = messages.page;
+function know({ profile, known, size, messages, noted }: Telling): readonly Part[] {
+  const { glance: words, behaviour, jurisdiction, readsNotes } = messages.page;
   const { incomplete = [], listings = [] } = profile;
   const greatest = Math.max(0, ...(known("size.adultLength") ?? []).map(({ total }) => total.max));
   const { usual, greatest: oldest } = known("size.lifespan") ?? {};
   const age = usual ?? oldest ?? 0;
   const reach = harmfulReach(profile);
   const status = known("origin.conservation")?.status;
-  const threatened = status && ["CR", "EN", "VU"].includes(status) && known("origin.supply") !== "farmed";
-  const rehoming = known("care.rehoming");
+  const isRare = status && ["CR", "EN", "VU"].includes(status) && known("origin.supply") !== "farmed";
   const items = [
     incomplete.length > 0 && words.incomplete(incomplete.map((path) => messages.traits[path])),
     ...(known("care.hazards") ?? [])
       .filter((hazard) => hazard !== "spines")
       .map((hazard) => words.hazards[hazard]),
     greatest >= large && words.grows(size("size.adultLength", Math.round(greatest))),
-    graveActs(telling) && words.harms,
     reach !== undefined && words.hunts(size("size.adultLength", reach)),
+    ...toldActs(known("temperament.acts") ?? [])
+      .filter(isGrave)
+      .map(behaviour.act),
     age >= old && words.lives(size("size.lifespan", age)),
-    threatened && words.threatened(messages.words.conservation[status]),
-    listings.length > 0 &&
-      words.laws([...new Set(listings.map(({ jurisdiction }) => messages.page.jurisdiction(jurisdiction)))]),
-    rehoming !== undefined && messages.page.readsNotes && rehoming,
+    isRare && words.threatened(messages.words.conservation[status]),
+    listings.length > 0 && words.laws([...new Set(listings.map((law) => jurisdiction(law.jurisdiction)))]),
+    readsNotes && noted("care.rehoming", known("care.rehoming")),
   ];
   return list(
-    items.filter((item) => typeof item === "string"),
+    items.filter((item) => typeof item === "string" && item !== "") as readonly string[],
     words.know,
   );
 }

@@ -1,10 +1,9 @@
 import { fullCitation } from "../citations";
-import type { PageSource } from "../page-source";
 import { list, type Section, section } from "../parts";
 import type { Telling } from "../telling";
 
 /** What the page was taken from, what counts first. */
-export function references({ messages }: Telling, sources: readonly PageSource[]): readonly Section[] {
+export function references({ messages, sources }: Telling): readonly Section[] {
   const { headings } = messages.page;
   const used = [...sources.filter((source) => source.used), ...sources.filter((source) => !source.used)];
   return section(

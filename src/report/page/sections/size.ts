@@ -5,7 +5,7 @@ import type { Telling } from "../telling";
 
 /** How large each sex grows, how soon, and how old it gets. */
 export function size(telling: Telling): readonly Section[] {
-  const { known, messages, remarks, size: write } = telling;
+  const { known, messages, noted, remarks, size: write } = telling;
   const { headings, size: words } = messages.page;
   const lengths = known("size.adultLength") ?? [];
   const told = sexes.filter((sex) => lengths.some((length) => length.sex === sex));
@@ -19,9 +19,13 @@ export function size(telling: Telling): readonly Section[] {
       ...(lengths.length > 0
         ? subjects.map((sex) => lengthOf(telling, sex, lengthsOfSex(lengths, sex)))
         : []),
-      grownAt !== undefined && words.grownAt(write("size.grownAt", grownAt)),
-      (usual !== undefined || greatest !== undefined) &&
-        words.lifespan(write("size.lifespan", usual), write("size.lifespan", greatest)),
+      noted("size.adultLength", ""),
+      noted("size.grownAt", grownAt !== undefined && words.grownAt(write("size.grownAt", grownAt))),
+      noted(
+        "size.lifespan",
+        (usual !== undefined || greatest !== undefined) &&
+          words.lifespan(write("size.lifespan", usual), write("size.lifespan", greatest)),
+      ),
     ),
     remarks(["size.adultLength", "size.grownAt", "size.lifespan"]),
   );

@@ -1,49 +1,44 @@
+import { commonSides, sidesNeeded } from "../../matters/room";
 import { square } from "../../messages/sentences";
+import { leastRoom } from "../company/room-of";
+import { headcount, usualGroup } from "../company/usual-group";
 import { paragraph, type Section, section } from "../parts";
-import type { Telling } from "../telling";
-import { roomOf } from "./room";
+import { groupTold, type Telling } from "../telling";
 
-/** Tank, ground, cover and what it does to them. */
+/** Tank, ground, cover, and what it does to them. */
 export function tank(telling: Telling): readonly Section[] {
-  const { known, messages, remarks, size, who, write } = telling;
+  const { known, messages, noted, remarks, size, write } = telling;
   const { headings, tank: words } = messages.page;
-  const room = roomOf(telling);
-  const further = known("space.furtherFootprint");
   const height = known("space.height");
   const zones = known("space.zones") ?? [];
   const share = (of: number | undefined) => (of ? write({ value: of, unit: "1" }) : "");
   const [cover, openWater] = [share(known("space.cover")), share(known("space.openWater"))];
   const grounds = known("space.substrate");
+  const hides = known("space.hides") ?? [];
   const jumps = known("space.jumps");
   const territory = known("space.territory");
-  const [digs, uproots, eatsPlants] = [
-    known("effects.digs"),
-    known("effects.uproots"),
-    known("effects.eatsPlants"),
-  ];
-  const isKnown =
-    [digs, uproots, eatsPlants].every((effect) => effect !== undefined) || digs || uproots || eatsPlants;
   return section(
     "tank",
     headings.tank,
     paragraph(
-      room && words.least(who, room.animals, room.length, room.floor),
-      further !== undefined && words.further(size("space.furtherFootprint", further)),
-      height !== undefined && words.height(size("space.height", height)),
+      noted("space.baseLength", leastTank(telling)),
+      noted("space.height", height !== undefined && words.height(size("space.height", height))),
     ),
     paragraph(
-      zones.length > 0 && words.zones(zones),
-      (cover || openWater) && words.cover(cover, openWater),
-      known("space.grownInPlants") === true && words.grownIn,
-      grounds && words.ground(grounds),
-      ...(known("space.hides") ?? []).map(words.hides),
-      territory !== undefined &&
-        territory !== "none" &&
-        words.territory(territory.holder, write(square({ value: territory.area })), territory.zone),
-      isKnown &&
-        words.effects({ digs: digs === true, uproots: uproots === true, eatsPlants: eatsPlants === true }),
-      jumps && words.jumps[jumps],
+      noted("space.zones", zones.length > 0 && words.zones(zones)),
+      noted("space.cover", (cover || openWater) && words.cover(cover, openWater)),
+      noted("space.openWater", ""),
+      noted("space.grownInPlants", known("space.grownInPlants") === true && words.grownIn),
+      noted("space.substrate", grounds && words.ground(grounds)),
+      noted("space.hides", hides.map(words.hides).join(" ")),
+      noted(
+        "space.territory",
+        territory !== undefined &&
+          territory !== "none" &&
+          words.territory(territory.holder, write(square({ value: territory.area })), territory.zone),
+      ),
     ),
+    paragraph(effects(telling), noted("space.jumps", jumps && words.jumps[jumps])),
     remarks([
       "space.baseLength",
       "space.height",
@@ -60,4 +55,35 @@ export function tank(telling: Telling): readonly Section[] {
       "effects.eatsPlants",
     ]),
   );
+}
+
+/** The least tank for as many as belong together. */
+function leastTank(telling: Telling): string {
+  const { profile, known, messages, size, write } = telling;
+  const group = usualGroup(profile);
+  const animals = headcount(group);
+  const { length, floor } = leastRoom(profile, animals);
+  if (length === undefined && floor === undefined) return "";
+  return messages.page.tank.least({
+    group: groupTold(group, messages),
+    animals,
+    length: size("space.baseLength", length),
+    floor: size("space.footprint", floor),
+    sides:
+      length === undefined
+        ? write(commonSides(floor))
+        : write(sidesNeeded({ length, ...(floor && { floor }) }, {})),
+    further: size("space.furtherFootprint", known("space.furtherFootprint")),
+  });
+}
+
+/** What it does to ground and plants, if all of it is known or any is so. */
+function effects({ known, messages, noted }: Telling): string {
+  const paths = ["effects.digs", "effects.uproots", "effects.eatsPlants"] as const;
+  const [digs, uproots, eatsPlants] = paths.map(known);
+  const isKnown = paths.every((path) => known(path) !== undefined) || digs || uproots || eatsPlants;
+  const told = { digs: digs === true, uproots: uproots === true, eatsPlants: eatsPlants === true };
+  return [isKnown && messages.page.tank.effects(told), ...paths.map((path) => noted(path, ""))]
+    .filter(Boolean)
+    .join(" ");
 }

@@ -1,23 +1,22 @@
 import type { Sign } from "../../../compatibility";
 import type { Trouble } from "../../messages/page-messages";
 import { capitalised } from "../../names";
-import { type Cell, paragraph, type Section, section, table } from "../parts";
+import { paragraph, type Section, section, type Term, terms } from "../parts";
 import type { Telling } from "../telling";
 
 /** What a keeper of it may see go wrong, and what to do then. */
 export function watch(telling: Telling): readonly Section[] {
   const { messages } = telling;
   const { headings, watch: words } = messages.page;
-  const rows = troublesOf(telling).map(([sign, trouble]): readonly Cell[] => {
-    const { why, act } = words.troubles[trouble];
-    return [capitalised(messages.signs[sign], messages.language), why, act];
-  });
-  return section(
-    "watch",
-    headings.watch,
-    table(words.table, words.columns, rows),
-    paragraph(rows.length > 0 && words.vet),
+  const bySign = new Map<Sign, Trouble[]>();
+  for (const [sign, trouble] of troublesOf(telling)) bySign.set(sign, [...(bySign.get(sign) ?? []), trouble]);
+  const rows = [...bySign].map(
+    ([sign, troubles]): Term => [
+      capitalised(messages.signs[sign], messages.language),
+      words.told(troubles.map((trouble) => words.troubles[trouble])),
+    ],
   );
+  return section("watch", headings.watch, terms(rows), paragraph(rows.length > 0 && words.vet));
 }
 
 /** The troubles that what is known of it leads to, each with the sign by which it shows. */

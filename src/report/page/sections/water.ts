@@ -1,22 +1,14 @@
 import type { PartialRange } from "../../../ranges";
-import type { Figures, TraitPath } from "../../../species";
+import type { CoolSeason } from "../../../species";
 import { factAt } from "../../../species";
-import type { PageSource } from "../page-source";
-import { type Cell, type Part, paragraph, type Section, section, table } from "../parts";
+import { type Part, paragraph, type Section, section, table } from "../parts";
 import { sayings } from "../sayings";
 import type { Telling } from "../telling";
-
-const figures = [
-  "water.temperature",
-  "water.pH",
-  "water.generalHardness",
-  "water.carbonateHardness",
-  "water.salinity",
-] as const;
+import { figures, fresh, nameOf, type WaterPath } from "../water-figures";
 
 /** The water to keep it in, and what sources say of it beside each other. */
-export function water(telling: Telling, sources: readonly PageSource[]): readonly Section[] {
-  const { known, messages, remarks, size } = telling;
+export function water(telling: Telling): readonly Section[] {
+  const { known, messages, noted, remarks } = telling;
   const { headings, water: words } = messages.page;
   const flow = known("water.flow");
   const oxygen = known("water.oxygenNeed");
@@ -27,51 +19,42 @@ export function water(telling: Telling, sources: readonly PageSource[]): readonl
     headings.water,
     kept(telling),
     paragraph(
-      flow && words.flow(flow.min, flow.max),
-      oxygen && words.oxygen[oxygen],
-      air && words.air(air.kind, air.from),
-      cool !== undefined &&
-        cool !== "none" &&
-        words.coolSeason(
-          size("water.coolSeason", { min: cool.min, max: cool.max }),
-          cool.months === undefined ? "" : size("size.grownAt", cool.months),
-        ),
+      noted("water.flow", flow && words.flow(flow.min, flow.max)),
+      noted("water.oxygenNeed", oxygen && words.oxygen[oxygen]),
+      noted("water.airBreathing", air && words.air(air.kind, air.from)),
+      noted("water.coolSeason", cool !== undefined && cool !== "none" && coolSeason(telling, cool)),
     ),
-    sayings(telling, figures, sources),
+    sayings(telling, figures),
     remarks(["water.coolSeason", "water.flow", "water.oxygenNeed", "water.airBreathing"]),
   );
 }
 
+const coolSeason = ({ messages, size }: Telling, { min, max, months }: CoolSeason) =>
+  messages.page.water.coolSeason(size("water.coolSeason", { min, max }), size("size.grownAt", months));
+
 /** A row for each figure of water that is known. */
 function kept({ profile, messages, size }: Telling): readonly Part[] {
   const { water: words } = messages.page;
-  const capital = (text: string) => text.charAt(0).toLocaleUpperCase(messages.language) + text.slice(1);
-  const rows = figures.flatMap((path): readonly (readonly Cell[])[] => {
+  const rows = figures.flatMap((path): readonly (readonly string[])[] => {
     const fact = factAt(profile, path);
-    if (!fact) return [];
+    if (!fact || isFresh(path, fact.value.kept)) return [];
     const { kept: span, standIn, optimum, limit } = fact.value;
+    const adopted = size(path, span);
+    const others = (fact.also ?? [])
+      .map((other) => size(path, other.kept))
+      .filter((other) => other !== adopted);
     const row = [
-      capital(messages.traits[path]),
-      standIn ? "" : size(path, span),
+      words.rows[nameOf(path)],
+      standIn ? "" : adopted,
       size(path, optimum),
       size(path, limit),
-      (fact.also ?? [])
-        .map((other) => alsoSaid(path, other, fact.value, size))
-        .filter(Boolean)
-        .join("; "),
+      [...new Set(others)].join("; "),
     ];
     return row.slice(1).some(Boolean) ? [row] : [];
   });
   return table(words.table, words.columns, rows);
 }
 
-/** What another source gives in place of the span to keep it in. */
-const alsoSaid = (
-  path: TraitPath,
-  other: Figures<PartialRange>,
-  adopted: Figures<PartialRange>,
-  size: Telling["size"],
-): string => {
-  const said = size(path, other.kept);
-  return said === size(path, adopted.kept) ? "" : said;
-};
+/** Fresh water needs no row of its own. */
+const isFresh = (path: WaterPath, { max = Number.POSITIVE_INFINITY }: PartialRange) =>
+  path === "water.salinity" && max <= fresh;
