@@ -1,3 +1,4 @@
+import type { Remedies } from "../../advice";
 import type { Finding, Sign, Verdict } from "../../compatibility";
 import type { Basis } from "../../species";
 import type { Block } from "../layout";
@@ -9,11 +10,12 @@ import type { Messages } from "../messages/messages";
 import { cautions } from "./cautions";
 import { headline, onlyTooSmall } from "./headline";
 import { openQuestions } from "./questions";
+import { remediesTold } from "./remedies-told";
 import { strengths } from "./strengths";
 import type { Teller } from "./teller";
 
 /**
- * A part of a report: the answer; the animals; why not; what nobody can tell; what must change; what the plan does not say;
+ * A part of a report: the answer; the animals; why not; what nobody can tell; what must change; what the plan does not say; what
  * what is worth knowing; the cautions; what it all rests on. Of a suitable plan what is worth knowing and the cautions are one
  * list, `advisory`.
  */
@@ -24,6 +26,7 @@ export type ReportPartName =
   | "deciding"
   | "restricting"
   | "unsaid"
+  | "remedies"
   | "advisory"
   | "cautions"
   | "closing";
@@ -35,7 +38,12 @@ export type ReportBlock = Block & { readonly part: ReportPartName };
  * The parts of a report on a verdict, in the order in which a keeper reads them: what decides comes first. Of a suitable
  * plan that is good news: what speaks for it, and the rest in a few lines.
  */
-export function blocksOf(verdict: Verdict, teller: Teller, messages: Messages): readonly ReportBlock[] {
+export function blocksOf(
+  verdict: Verdict,
+  teller: Teller,
+  messages: Messages,
+  remedies?: Remedies,
+): readonly ReportBlock[] {
   const { titles } = messages;
   const { outcome } = verdict;
   const toKnow = reasonsOf(verdict, "advisory");
@@ -94,6 +102,7 @@ export function blocksOf(verdict: Verdict, teller: Teller, messages: Messages): 
       items: written(demands.wrong),
     },
     { part: "unsaid", title: titles.unsaid, items: written(demands.unsaid) },
+    ...(remedies ? [{ part: "remedies" as const, ...remediesTold(remedies, teller, messages) }] : []),
     {
       part: "advisory",
       title: titles.advisory,

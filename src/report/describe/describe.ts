@@ -1,3 +1,4 @@
+import type { Remedies } from "../../advice";
 import type { Verdict } from "../../compatibility";
 import { objectOf, oneOf } from "../../errors";
 import { markdown, oneLine, plainText } from "../layout";
@@ -6,7 +7,8 @@ import type { Messages } from "../messages/messages";
 import type { UnitSystem } from "../quantities";
 import { blocksOf } from "./blocks";
 import { checkedPart, checkedVerdict, type VerdictPart } from "./checked-verdict";
-import { type Teller, tellerOf } from "./teller";
+import { saidBy } from "./said-by";
+import { tellerOf } from "./teller";
 
 /** How a verdict is written in a language that is given. */
 export interface WritingOptions {
@@ -14,6 +16,8 @@ export interface WritingOptions {
   readonly format?: "text" | "markdown" | undefined;
   /** Default `metric`. */
   readonly units?: UnitSystem | undefined;
+  /** What `remedies` of `vivary/advice` answers of the plan that the verdict is about: told after what must change. */
+  readonly remedies?: Remedies | undefined;
 }
 
 /** How a verdict is written. */
@@ -52,10 +56,10 @@ export function describe(verdict: Verdict, options: DescribeOptions = {}): strin
  * @throws InvalidInputError for what is no verdict, an unknown format or unit system.
  */
 export function describeIn(messages: Messages, verdict: Verdict, options: WritingOptions = {}): string {
-  const { format = "text", units = "metric" } = objectOf(options, "options");
+  const { format = "text", units = "metric", remedies } = objectOf(options, "options");
   oneOf(format, Object.keys(formats), "format");
   const teller = tellerOf(checkedVerdict(verdict, messages), messages, units);
-  return formats[format](blocksOf(verdict, teller, messages));
+  return formats[format](blocksOf(verdict, teller, messages, remedies));
 }
 
 /** How one part of a verdict is written. */
@@ -93,11 +97,4 @@ export function sentenceIn(
   const { units = "metric" } = objectOf(options, "options");
   const teller = tellerOf(checkedVerdict(verdict, messages), messages, units);
   return oneLine(saidBy(teller, messages, checkedPart(part, messages, "part")));
-}
-
-function saidBy(teller: Teller, { open }: Messages, part: VerdictPart): string {
-  if ("wanted" in part) return teller.condition(part);
-  if ("reason" in part)
-    return teller.capital(open.all(part.reason, [teller.question([part])], part.couldBe, 0));
-  return teller.findings([part]);
 }

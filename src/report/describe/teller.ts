@@ -38,6 +38,8 @@ export interface Teller {
   /** What to do that a condition be met, as a clause. */
   readonly clause: (condition: AimedCondition) => string;
   readonly condition: (condition: AimedCondition) => string;
+  /** What one and what several of a party are called, without an article. */
+  readonly kinds: (of: number | undefined) => { readonly one: string; readonly several: string };
   /** What questions of one topic ask, as a part of a sentence. */
   readonly question: (alike: Questions) => string;
   readonly capital: (text: string) => string;
@@ -145,6 +147,10 @@ export function tellerOf(verdict: Verdict, messages: Messages, units: UnitSystem
   };
 
   return {
+    kinds: (of) => {
+      const party = partyAt(of);
+      return { one: party ? bare(party) : "", several: party ? several(party) : "" };
+    },
     party: (party) => {
       const { name: scientific, sex, stage, temper, count, males, females } = party;
       return messages.party({

@@ -493,13 +493,16 @@ const page: PageWords = {
   forms: {
     intro: (forms) =>
       forms === 1 ? "One form has been bred." : `${capital(count(forms))} forms have been bred.`,
-    longFins: "long fins",
+    fins: (areLong) => (areLong ? "long fins" : "short fins"),
     alike: "colour alone",
   },
   watch: {
-    told: (troubles) => `${capital(troubles.map(({ why, act: deed }) => `${why}: ${deed}`).join("; or "))}.`,
+    told: (sign, troubles) =>
+      `${capital(sign)}: ${troubles.map(({ why, act: deed }) => `${why} (${deed})`).join("; or ")}.`,
     troubles: {
-      "nips-fins": { why: "it bites fins", act: "keep more of them, and no fish with long fins" },
+      "nips-fins": { why: "it bites fins", act: "keep no fish with long fins beside it" },
+      "nips-in-few": { why: "it bites fins", act: "keep more of its kind, and no fish with long fins" },
+      rivals: { why: "a rival of its own kind", act: "part the two at once, and keep one to a tank" },
       bites: { why: "one bites the others", act: "take out the bully, break lines of sight, return it last" },
       chases: { why: "rank or a brood", act: "break lines of sight with roots, stones or plants" },
       shy: { why: "too bare a tank or too restless company", act: "add cover, and calm the company" },
@@ -507,8 +510,11 @@ const page: PageWords = {
       "alone-in-need": { why: "too few of its kind", act: "keep more of them" },
       "slow-eater": { why: "others eat first", act: "feed it apart, or where and when only it feeds" },
       "fine-food": { why: "what it lives on is missing", act: "offer it every day" },
-      "eats-others": { why: "it has eaten them", act: "move out what is small enough" },
-      jumps: { why: "they have leaped out", act: "look on the floor, and close every gap in the lid" },
+      "eats-others": { why: "it has eaten them", act: "move out what is still small enough" },
+      jumps: {
+        why: "it has leaped or climbed out",
+        act: "look on the floor, and close every gap in the lid",
+      },
       oxygen: { why: "too little oxygen", act: "move the surface, cool the water, change some of it" },
       air: {
         why: "it takes air, as it must, but not often and in haste",

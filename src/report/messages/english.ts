@@ -569,6 +569,8 @@ function messages(): Messages {
       watchFor: "Watch for",
       meanwhile: "Meanwhile watch for",
       everyTank: "In every tank",
+      remedy: "What would help",
+      remedies: "What would help: any one of these",
       ifItStarts: "If bullying starts",
       cautions: "Take care",
     },
@@ -758,6 +760,19 @@ function messages(): Messages {
     laws: (who, jurisdictions) =>
       `Laws name ${who}: ${allOf(jurisdictions)}. Read those of your place before you buy; the text in force decides.`,
     lawsSomewhere,
+    remedy: {
+      rehome: ({ one, several, moved, all }) => {
+        const whom =
+          moved === 1 ? (all ? `the ${one}` : `one ${one}`) : `${all ? "the " : ""}${moved} ${several}`;
+        return `find another tank for ${whom}`;
+      },
+      add: ({ name, several: many, count }) => `add ${count} ${count === 1 ? name : many}, which are calm`,
+      tank: (sides) => `have a tank of ${sides}`,
+      all: (clauses, outcome) =>
+        `${clauses.join("; ")}.${outcome === "conditional" ? " Some conditions remain." : ""}`,
+      nothing: "see to what the plan does not say yet.",
+      none: (obstacle) => `Nothing within three steps helps. In the way stands: ${obstacle}`,
+    },
     ifItStarts:
       "break lines of sight with roots, stones or plants; take out the bully rather than its victim, return it last, into a rearranged tank, and have somewhere to rehome it.",
     otherRule: (id, { from, to }) =>

@@ -459,17 +459,19 @@ const page: PageWords = {
   forms: {
     intro: (forms) =>
       forms === 1 ? "Eine Zuchtform ist bekannt." : `${capital(count(forms))} Zuchtformen sind bekannt.`,
-    longFins: "lange Flossen",
+    fins: (areLong) => (areLong ? "lange Flossen" : "kurze Flossen"),
     alike: "nur in der Farbe",
   },
   watch: {
-    told: (troubles) =>
-      `${capital(troubles.map(({ why, act: deed }) => `${why}: ${deed}`).join("; oder "))}.`,
+    told: (sign, troubles) =>
+      `${capital(sign)}: ${troubles.map(({ why, act: deed }) => `${why} (${deed})`).join("; oder ")}.`,
     troubles: {
-      "nips-fins": {
+      "nips-fins": { why: "sie beißen in Flossen", act: "keine langflossigen Fische dazu halten" },
+      "nips-in-few": {
         why: "sie beißen in Flossen",
-        act: "mehr von ihnen halten und keine langflossigen Fische",
+        act: "mehr von ihnen und keine langflossigen Fische halten",
       },
+      rivals: { why: "ein Rivale der eigenen Art", act: "beide sofort trennen, ein Tier je Becken" },
       bites: {
         why: "einer beißt die anderen",
         act: "den Angreifer herausnehmen, Sichtschutz schaffen, ihn als Letzten zurücksetzen",
@@ -493,7 +495,10 @@ const page: PageWords = {
       },
       "fine-food": { why: "was sie brauchen, fehlt", act: "es jeden Tag bieten" },
       "eats-others": { why: "sie haben sie gefressen", act: "kleine Tiere anderswo unterbringen" },
-      jumps: { why: "sie sind gesprungen", act: "auf dem Fußboden suchen; das Becken lückenlos abdecken" },
+      jumps: {
+        why: "sie sind herausgesprungen oder geklettert",
+        act: "auf dem Fußboden suchen; das Becken lückenlos abdecken",
+      },
       oxygen: {
         why: "zu wenig Sauerstoff",
         act: "die Oberfläche bewegen, Wasser kühlen und teilweise wechseln",

@@ -802,6 +802,8 @@ function messages(): Messages {
       watchFor: "Achten auf",
       meanwhile: "Bis dahin achten auf",
       everyTank: "In jedem Becken",
+      remedy: "Was helfen würde",
+      remedies: "Was helfen würde: eines davon",
       ifItStarts: "Bei Streit",
       cautions: "Vorsicht",
     },
@@ -1002,6 +1004,19 @@ function messages(): Messages {
     laws: (whom, jurisdictions) =>
       `Rechtsvorschriften betreffen ${whom}: ${allOf(jurisdictions.map(jurisdictionIn))}. Die am Ort geltenden vor dem Kauf lesen; maßgeblich ist der geltende Wortlaut.`,
     lawsSomewhere,
+    remedy: {
+      rehome: ({ one, several, moved, all }) => {
+        const who = moved === 1 ? `ein Tier (${one})` : `${moved} Tiere (${several})`;
+        return `${who} in ein anderes Becken abgeben${all ? "" : ", die übrigen behalten"}`;
+      },
+      add: ({ name, several: many, count }) =>
+        `${count} ${count === 1 ? name : many} als ruhige Gesellschaft dazusetzen`,
+      tank: (sides) => `ein Becken von ${sides} wählen`,
+      all: (clauses, outcome) =>
+        `${clauses.join("; ")}.${outcome === "conditional" ? " Einige Bedingungen bleiben." : ""}`,
+      nothing: "ergänzen, was im Plan noch fehlt.",
+      none: (obstacle) => `Mit drei Schritten ist nicht zu helfen. Im Weg steht: ${obstacle}`,
+    },
     ifItStarts:
       "Sichtachsen mit Wurzeln, Steinen oder Pflanzen unterbrechen; den Angreifer herausnehmen, nicht das Opfer, ihn als Letzten in ein umgestaltetes Becken zurücksetzen und für alle Fälle einen anderen Platz haben.",
     otherRule: (id, { from, to }) =>

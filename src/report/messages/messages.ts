@@ -193,7 +193,7 @@ export interface Messages {
   readonly bounds: (atBest: Outcome, atWorst: Outcome, outcome: Outcome) => string;
   /** What the plan does not say and decides most, as a sentence. */
   readonly measureFirst: (facts: readonly FactName[]) => string;
-  /** `meanwhile` heads the signs where it should not be kept so; `deciding` heads what nobody can tell in advance and would rule it out; `besides` heads the conditions that would still stand if what blocks were solved, `unsaid` those on what the plan does not say. */
+  /** `meanwhile` heads the signs where it should not be kept so; `deciding` heads what nobody can tell in advance and would rule it out; `besides` heads the conditions that would still stand if what blocks were solved, `unsaid` those on what the plan does not say; `remedy` what would help, `remedies` where any one of several would. */
   readonly titles: Readonly<
     Record<
       | "parties"
@@ -207,6 +207,8 @@ export interface Messages {
       | "watchFor"
       | "meanwhile"
       | "everyTank"
+      | "remedy"
+      | "remedies"
       | "ifItStarts"
       | "cautions",
       string
@@ -233,6 +235,30 @@ export interface Messages {
   readonly laws: (whom: string, jurisdictions: readonly string[]) => string;
   /** How many entries in the law name some species, where the plan does not say where it stands. */
   readonly lawsSomewhere: (whom: string, entries: number) => string;
+  /** What would help a plan, as clauses that command, and sentences of these. */
+  readonly remedy: {
+    /** Some animals, or all that the plan has of them, move to another tank. */
+    readonly rehome: (told: {
+      readonly one: string;
+      readonly several: string;
+      readonly moved: number;
+      readonly all: boolean;
+    }) => string;
+    /** A calm species comes in as company. */
+    readonly add: (told: {
+      readonly name: string;
+      readonly several: string;
+      readonly count: number;
+    }) => string;
+    /** A larger tank, by length and width. */
+    readonly tank: (sides: string) => string;
+    /** All clauses of one remedy, as a sentence; what comes of it is told where that is not suitable. */
+    readonly all: (clauses: readonly string[], outcome: Outcome) => string;
+    /** Nothing is to be changed but what the plan does not say. */
+    readonly nothing: string;
+    /** No remedy was found, and this stands in the way. */
+    readonly none: (obstacle: string) => string;
+  };
   /** What to do when chasing or biting begins. */
   readonly ifItStarts: string;
   /** The sentence for a rule of an app's own. */

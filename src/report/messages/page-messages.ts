@@ -66,6 +66,8 @@ export interface ToldSign {
 /** What may be behind a sign. */
 export type Trouble =
   | "nips-fins"
+  | "nips-in-few"
+  | "rivals"
   | "bites"
   | "chases"
   | "shy"
@@ -234,12 +236,12 @@ export interface PageWords {
   };
   readonly forms: {
     readonly intro: (forms: number) => string;
-    readonly longFins: string;
+    readonly fins: (areLong: boolean) => string;
     readonly alike: string;
   };
   readonly watch: {
     /** A sign with what may be behind it and what to do, as sentences. */
-    readonly told: (troubles: readonly ToldSign[]) => string;
+    readonly told: (sign: string, troubles: readonly ToldSign[]) => string;
     readonly troubles: Readonly<Record<Trouble, ToldSign>>;
     readonly vet: string;
   };

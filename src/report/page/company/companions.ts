@@ -1,4 +1,4 @@
-import { assessPair, type Outcomes, type Verdict, witness } from "../../../compatibility";
+import { assessPair, type Outcomes, type Verdict, type Weight, witness } from "../../../compatibility";
 import type { Group, Plan } from "../../../plan";
 import { factAt, type SpeciesProfile } from "../../../species";
 import type { TankDimensions } from "../../../tank";
@@ -68,9 +68,9 @@ function together(own: Group, other: Group, tank: TankDimensions): Plan | undefi
 
 /** What a verdict tells against a pair, though it goes: what it could be at worst, and each finding that warns. */
 function demerit({ bounds, findings }: Verdict): number {
-  const warnings = findings.filter(({ weight }) => weight === "advisory").length;
+  const told = (weight: Weight) => findings.filter((finding) => finding.weight === weight).length;
   const atWorst = { suitable: 0, conditional: 0.2, unsuitable: 0.8 }[bounds.atWorst];
-  return atWorst + warnings / 4;
+  return atWorst + told("advisory") / 4 + told("restricting") / 4;
 }
 
 /** The best that is left: of a family or a place that is there already it has to be better. */

@@ -9,8 +9,14 @@ export function toldActs(acts: readonly Act[]): readonly ToldAct[] {
     const before = told.get(key)?.targets ?? [];
     told.set(key, { ...act, targets: before.includes(target) ? before : [...before, target] });
   }
-  return [...told.values()];
+  return [...told.values()].map((act) => ({ ...act, targets: withoutOwnSex(act.targets) }));
 }
+
+/** Whoever harms its whole kind harms its own sex too. */
+const withoutOwnSex = (targets: ToldAct["targets"]) =>
+  targets.includes("own-kind")
+    ? targets.filter((target) => target !== "own-sex" && target !== "other-sex")
+    : targets;
 
 const keyOf = ({ does, doer, when, from }: Omit<Act, "target">) =>
   [does, doer, when ?? "always", from].join(" ");

@@ -5,6 +5,8 @@ import type { Telling } from "../telling";
 /** Traits that are no loss to a reader where nobody knows them. */
 const spared: ReadonlySet<string> = new Set([
   "size.standardShare",
+  "space.furtherFootprint",
+  "reproduction.interbreedsWith",
   "size.bodyDepthShare",
   "size.lengthWeight",
   "social.largestGroup",

@@ -34,7 +34,7 @@ function differences({ record, messages, write }: Telling, id: string, stated: F
   const told = traitPaths.flatMap((path) => {
     const fact = factAt(stated, path);
     if (!fact || (path === "appearance.looks" && Object.values(fact.value).length === 0)) return [];
-    if (path === "appearance.longFins" && fact.value === true) return [words.longFins];
+    if (path === "appearance.longFins") return [words.fins(fact.value === true)];
     return [`${messages.traits[path]}: ${traitText(path, fact.value, messages, write)}`];
   });
   return [`${told.join("; ") || words.alike}.`, ...notes].join(" ");

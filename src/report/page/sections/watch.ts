@@ -1,7 +1,6 @@
 import type { Sign } from "../../../compatibility";
 import type { Trouble } from "../../messages/page-messages";
-import { capitalised } from "../../names";
-import { paragraph, type Section, section, type Term, terms } from "../parts";
+import { list, paragraph, type Section, section } from "../parts";
 import type { Telling } from "../telling";
 
 /** What a keeper of it may see go wrong, and what to do then. */
@@ -10,13 +9,13 @@ export function watch(telling: Telling): readonly Section[] {
   const { headings, watch: words } = messages.page;
   const bySign = new Map<Sign, Trouble[]>();
   for (const [sign, trouble] of troublesOf(telling)) bySign.set(sign, [...(bySign.get(sign) ?? []), trouble]);
-  const rows = [...bySign].map(
-    ([sign, troubles]): Term => [
-      capitalised(messages.signs[sign], messages.language),
-      words.told(troubles.map((trouble) => words.troubles[trouble])),
-    ],
+  const rows = [...bySign].map(([sign, troubles]) =>
+    words.told(
+      messages.signs[sign],
+      troubles.map((trouble) => words.troubles[trouble]),
+    ),
   );
-  return section("watch", headings.watch, terms(rows), paragraph(rows.length > 0 && words.vet));
+  return section("watch", headings.watch, list(rows), paragraph(rows.length > 0 && words.vet));
 }
 
 /** The troubles that what is known of it leads to, each with the sign by which it shows. */
@@ -26,15 +25,18 @@ function troublesOf({ known }: Telling): readonly (readonly [Sign, Trouble])[] {
   const eats = (...prey: readonly string[]) =>
     (known("predation.eats") ?? []).some((one) => prey.includes(one.prey));
   const living = known("social.living");
+  const isCompany = living === "shoal" || living === "group";
   const mode = known("reproduction.mode");
   const foods = known("diet.foods") ?? [];
   const told: readonly (readonly [boolean, Sign, Trouble])[] = [
-    [does("nips-fins"), "torn fins", "nips-fins"],
-    [does("bites", "kills"), "torn fins", "bites"],
-    [does("chases"), "chasing", "chases"],
+    [does("nips-fins") && !isCompany, "torn fins", "nips-fins"],
+    [does("nips-fins") && isCompany, "torn fins", "nips-in-few"],
+    [does("bites", "kills") && living === "alone", "torn fins", "rivals"],
+    [does("bites", "kills") && living !== "alone", "torn fins", "bites"],
+    [does("chases") && living !== "alone", "chasing", "chases"],
     [known("temperament.shy") === true, "hiding", "shy"],
     [known("social.settledBy") === true, "hiding", "settled-by"],
-    [living === "shoal" || living === "group", "hiding", "alone-in-need"],
+    [isCompany, "hiding", "alone-in-need"],
     [known("diet.pace") === "slow", "thin animals", "slow-eater"],
     [foods.length > 0 && !foods.includes("dry"), "thin animals", "fine-food"],
     [eats("fish", "shrimp", "snail"), "missing animals", "eats-others"],

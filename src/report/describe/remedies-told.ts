@@ -1,0 +1,59 @@
+import type { Move, Remedies, Remedy } from "../../advice";
+import type { AimedCondition } from "../../compatibility";
+import { listOf, objectOf } from "../../errors";
+import type { Group } from "../../plan";
+import { factUnits } from "../../plan/inner";
+import type { Block } from "../layout";
+import type { Messages } from "../messages/messages";
+import { nameIn } from "../names";
+import { saidBy } from "./said-by";
+import type { Teller } from "./teller";
+
+/** What would help, in words. Its groups are the parties of the verdict. */
+export function remediesTold(remedies: Remedies, teller: Teller, messages: Messages): Block {
+  const { remedies: all, obstacle } = objectOf(remedies, "remedies");
+  const { titles, remedy: words } = messages;
+  const told = listOf(all, "remedies.remedies").map((remedy) => remedyTold(remedy, teller, messages));
+  if (told.length > 0)
+    return { title: told.length > 1 ? titles.remedies : titles.remedy, items: [...new Set(told)] };
+  return { title: titles.remedy, items: obstacle ? [words.none(saidBy(teller, messages, obstacle))] : [] };
+}
+
+function remedyTold({ moves, outcome }: Remedy, teller: Teller, messages: Messages): string {
+  const { remedy: words } = messages;
+  const steps = listOf(moves, "moves").flatMap((move) => stepsOf(move, teller, messages));
+  return teller.capital(steps.length > 0 ? words.all([...new Set(steps)], outcome) : words.nothing);
+}
+
+/** What a move does, as clauses that command. */
+function stepsOf(move: Move, teller: Teller, messages: Messages): readonly string[] {
+  const { remedy: words } = messages;
+  const { kind, of, moved, change, meets } = move;
+  if (kind === "rehome") {
+    const left = of === undefined ? undefined : change.groups?.[of];
+    return [words.rehome({ ...teller.kinds(of), moved, all: left === null })];
+  }
+  if (kind === "company") return (change.add ?? []).map((group) => words.add(joining(group, messages)));
+  const base = change.tank?.base;
+  const isRoom = ({ on }: Move["meets"][number]) => on === "tank.longestRun" || on === "tank.footprint";
+  const sides =
+    base?.shape === "rectangle" ? teller.figure({ value: base.length, by: base.width, unit: "cm" }) : "";
+  const further = meets.filter((condition) => !(sides && isRoom(condition)));
+  return [
+    ...(sides ? [words.tank(sides)] : []),
+    ...further.map((condition) => teller.clause(withUnit(condition))),
+  ];
+}
+
+/** A condition in the unit of its fact. */
+const withUnit = ({ wanted, ...condition }: Move["meets"][number]): AimedCondition => ({
+  ...condition,
+  wanted: "oneOf" in wanted ? wanted : { ...wanted, unit: wanted.unit ?? factUnits[condition.on] },
+});
+
+function joining({ species, males = 0, females = 0, unsexed = 0, juveniles = 0 }: Group, messages: Messages) {
+  const { names, taxonomy } = species;
+  const name = nameIn(messages.language, names, taxonomy.name);
+  const count = males + females + unsexed + juveniles;
+  return { name, several: name === taxonomy.name ? name : messages.several(name), count };
+}

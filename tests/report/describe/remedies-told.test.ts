@@ -1,0 +1,96 @@
+import { allSpecies, speciesById } from "vivary/catalog";
+import { describe, expect, test } from "vitest";
+import { remedies } from "../../../src/advice";
+import { assessPlan } from "../../../src/compatibility";
+import type { Plan } from "../../../src/plan";
+import { english, german, describe as inWords } from "../../../src/report";
+import { samplePlans } from "../../plan/arbitrary";
+import { expectRefused } from "../../refused";
+import { pseudo, unmarked } from "../messages/pseudo";
+
+const species = (id: string) => {
+  const found = speciesById(id);
+  if (!found) throw new Error(id);
+  return found;
+};
+
+const tank = {
+  base: { shape: "rectangle", length: 60, width: 30 },
+  height: 35,
+  cover: 0.2,
+  openWater: 0.5,
+} as const;
+
+const barbs: Plan = {
+  tank,
+  water: { temperature: 25, pH: 6.8, generalHardness: 8 },
+  groups: [
+    { species: species("puntigrus-tetrazona"), unsexed: 5 },
+    { species: species("pterophyllum-scalare"), unsexed: 2 },
+  ],
+};
+
+/** The lines of a report below a title. */
+function below(report: string, title: string): readonly string[] {
+  const [, list = ""] = report.split(`${title}\n`);
+  const [items = ""] = list.split("\n\n");
+  return items.replaceAll("\n  ", " ").split("\n");
+}
+
+describe("remedies that are given", () => {
+  const told = inWords(assessPlan(barbs), { remedies: remedies(barbs) });
+
+  test("are told each in a sentence, with the tank, the numbers and who leaves", () => {
+    expect(below(told, "What would help: any one of these")[0]).toBe(
+      "- Have a tank of 80 × 35 cm; keep at least 8 tiger barbs; find another tank for the 2 freshwater angelfish.",
+    );
+  });
+
+  test("are told in German", () => {
+    const report = inWords(assessPlan(barbs), { remedies: remedies(barbs), messages: german });
+    expect(below(report, "Was helfen würde: eines davon")[0]).toBe(
+      "- Ein Becken von 80 × 35\u202fcm wählen; mindestens 8 Sumatrabarben halten; 2 Tiere (Skalare) in ein anderes Becken abgeben.",
+    );
+  });
+
+  test("are asked for by no one else", () => {
+    expect(inWords(assessPlan(barbs))).not.toContain("What would help");
+  });
+
+  test("that there are none is told with what stands in the way", () => {
+    const hunters = [
+      "phractocephalus-hemioliopterus",
+      "astronotus-ocellatus",
+      "pygocentrus-nattereri",
+      "parachromis-managuensis",
+      "paracheirodon-innesi",
+    ];
+    const oscars: Plan = { tank, groups: hunters.map((id) => ({ species: species(id), unsexed: 2 })) };
+    const found = remedies(oscars);
+    expect(found.remedies).toEqual([]);
+    const report = inWords(assessPlan(oscars), { remedies: found }).replaceAll(/\s+/g, " ");
+    expect(report).toContain("Nothing within three steps helps. In the way stands: ");
+  });
+
+  test("have words for every move of many plans, in every language", () => {
+    const plans = samplePlans(10);
+    const kinds = new Set<string>();
+    for (const plan of plans) {
+      const found = remedies(plan, { company: allSpecies.slice(0, 8) });
+      for (const { moves } of found.remedies) for (const { kind } of moves) kinds.add(kind);
+      for (const messages of [english, german]) {
+        const report = inWords(assessPlan(plan), { messages, remedies: found });
+        expect(report.replaceAll("\n  ", " ")).not.toMatch(/undefined|NaN|; ;|: ;| {2}\S/);
+      }
+      const report = inWords(assessPlan(plan), { messages: pseudo, remedies: found });
+      expect(unmarked(report)).not.toMatch(/\p{L}/u);
+    }
+    expect(kinds.size).toBeGreaterThan(4);
+  });
+
+  test("that are none are refused", () => {
+    const answers = [{}, { remedies: 3 }, { remedies: [{ moves: "none", outcome: "suitable" }] }];
+    for (const answer of answers)
+      expectRefused(() => inWords(assessPlan(barbs), { remedies: answer as never }));
+  });
+});

@@ -1,0 +1,201 @@
+import { XMLParser, XMLValidator } from "fast-xml-parser";
+import { allSpecies, speciesById } from "vivary/catalog";
+import { citationsOf, recordById } from "vivary/evidence";
+import { describe, expect, test } from "vitest";
+import { german, speciesPage, speciesPageIn } from "../../../src/report";
+import { applyForm, type SpeciesProfile } from "../../../src/species";
+import { expectRefused } from "../../refused";
+import { pseudo, unmarked } from "../messages/pseudo";
+import { everyKind } from "../verdicts";
+
+const species = (id: string): SpeciesProfile => {
+  const found = speciesById(id);
+  if (!found) throw new Error(id);
+  return found;
+};
+
+const barb = species("puntigrus-tetrazona");
+const betta = species("betta-splendens");
+
+/** What a page may be written from beside the profile, but for company, which takes time. */
+function evidenceOf({ id }: SpeciesProfile) {
+  const record = recordById(id);
+  return { record, sources: record ? citationsOf(record) : [] };
+}
+
+/** A few of every sort, in the order of the catalog. */
+const some = everyKind.filter((_, index) => index % 12 === 0);
+
+describe("a page", () => {
+  test("reads like somebody who keeps them", () => {
+    const page = speciesPage(barb, evidenceOf(barb)).replaceAll(/\n(?: {2})?(?=\S)/g, " ");
+    expect(page).toContain("A shoaling fish in the open water, 6 cm long when grown, for water of 20 to 26 °C.");
+    expect(page).toContain("The tiger barb comes from Sumatra and Borneo.");
+    expect(page).toContain("Keep eight or more; with 2 to 5 things go wrong.");
+    expect(page).toContain(
+      "It chases its own kind. An order of rank; in a large group no animal takes all of it.",
+    );
+  });
+
+  test("warns of what harms before it tells anything else", () => {
+    const page = speciesPage(betta);
+    const warned = page.indexOf("Males kill other males.");
+    expect(warned).toBeGreaterThan(page.indexOf("Know before you buy"));
+    expect(warned).toBeLessThan(page.indexOf("Where it comes from"));
+  });
+
+  test("names nobody where no candidates are given, and no sources where none are", () => {
+    const page = speciesPage(barb);
+    expect(page).not.toContain("Good companions");
+    expect(page).not.toContain("What would eat it");
+    expect(page).not.toContain("\nSources\n");
+    expect(page).toContain("Shrimps, crayfish and crabs of up to 3 cm are eaten");
+  });
+
+  test("of a form is headed by the form and tells of what it was bred", () => {
+    const page = speciesPage(applyForm(barb, "long-fin"), { format: "markdown" });
+    expect(page.split("\n")[0]).toBe("# Long-fin tiger barb");
+    expect(page).toContain("A form bred from Puntigrus tetrazona.");
+    expect(page).toContain("It is at home in a gentle current");
+  });
+
+  test("puts what each source says of the water beside each other", () => {
+    const page = speciesPage(barb, evidenceOf(barb));
+    expect(page).toContain("- pH: 6 to 8; kept; FishBase; a class of its handbook");
+    expect(page).toContain("- pH: 6 to 7; kept; Ganga Aquarium");
+  });
+
+  test("takes the reader's units", () => {
+    expect(speciesPage(barb, { units: "us" })).toContain("for water of 68 to 78.8 °F");
+  });
+
+  test("of a record of which little is known is short, and says what is missing", () => {
+    const { id, taxonomy, names } = barb;
+    const thin: SpeciesProfile = {
+      id,
+      taxonomy,
+      names,
+      incomplete: ["water.temperature"],
+      space: { zones: { value: ["bottom"], basis: "published" } },
+    };
+    const page = speciesPage(thin, { candidates: [betta] });
+    expect(page).toContain("A fish on the ground.");
+    expect(page).toContain("Too little is known to judge its company: temperature.");
+    expect(page).not.toContain("How it behaves");
+    expect(page).not.toContain("Good companions");
+    expect(page.length).toBeLessThan(2000);
+  });
+
+  test("refuses what is no profile, an unknown format and an unknown unit system", () => {
+    expectRefused(() => speciesPage({} as never));
+    expectRefused(() => speciesPage(barb, { format: "pdf" as never }), "format");
+    expectRefused(() => speciesPage(barb, { units: "ells" as never }), "units");
+    expectRefused(() => speciesPage(barb, { candidates: [{} as never] }));
+    expectRefused(() => speciesPage(barb, { candidates: 3 as never }), "candidates");
+  });
+});
+
+describe("the pages of all species and forms", () => {
+  test("say nothing that is empty, doubled or undefined, in text, Markdown and HTML", () => {
+    for (const profile of everyKind) {
+      for (const format of ["text", "markdown", "html"] as const) {
+        for (const messages of [undefined, german]) {
+          const page = speciesPage(profile, { ...evidenceOf(profile), format, messages });
+          expect(page, profile.id).not.toMatch(/undefined|NaN|Infinity|\[object/);
+          const lines = page.replaceAll(/^ {2}/gm, "");
+          expect(lines, profile.id).not.toMatch(/\S {2}\S|\(\)| [,.;:](?: |$)|\.\.(?!\.)|: \.|;\./m);
+        }
+      }
+    }
+  });
+
+  test("have something below every heading", () => {
+    for (const profile of everyKind) {
+      const page = speciesPage(profile, { ...evidenceOf(profile), format: "markdown" });
+      const blocks = page.trim().split(/\n\n+/);
+      for (const [index, block] of blocks.entries()) {
+        const next = blocks[index + 1];
+        if (block.startsWith("## ")) expect(next, profile.id).not.toMatch(/^## |^$/);
+        if (block.startsWith("### ")) expect(next, profile.id).not.toMatch(/^#/);
+      }
+      expect(blocks.at(-1), profile.id).not.toMatch(/^#/);
+    }
+  });
+
+  test("keep their lines within 80 columns as text", () => {
+    for (const profile of everyKind) {
+      for (const line of speciesPage(profile, evidenceOf(profile)).split("\n"))
+        expect(line.length, line).toBeLessThanOrEqual(80);
+    }
+  });
+
+  test("are well-formed as HTML, with each id once and no script or style", () => {
+    for (const profile of everyKind) {
+      const page = speciesPage(profile, { ...evidenceOf(profile), format: "html" });
+      expect(XMLValidator.validate(page), profile.id).toBe(true);
+      const ids = [...page.matchAll(/ id="([^"]*)"/g)].map(([, id]) => id);
+      expect(new Set(ids).size, profile.id).toBe(ids.length);
+      expect(page).not.toMatch(/<script|<style|style=|onclick/);
+      for (const [, of] of page.matchAll(/aria-labelledby="([^"]*)"/g)) expect(ids).toContain(of);
+    }
+  });
+
+  test("say nothing outside the language, but for names and what records say", () => {
+    const quiet = { ...pseudo, page: { ...pseudo.page, readsNotes: false } };
+    for (const profile of everyKind) {
+      const { taxonomy } = profile;
+      const texts = [taxonomy.name, taxonomy.authority, taxonomy.family, taxonomy.order];
+      const bred = Object.keys(profile.forms ?? {}).map((form) =>
+        profile.form === undefined ? applyForm(profile, form) : profile,
+      );
+      const names = [profile, ...bred].flatMap((one) => one.names.en?.[0] ?? one.taxonomy.name);
+      const page = speciesPageIn(quiet, profile).replaceAll("\n", " ");
+      const left = [...texts, ...names]
+        .flatMap((text) => [text, text.charAt(0).toUpperCase() + text.slice(1)])
+        .sort((a, b) => b.length - a.length)
+        .reduce((text, known) => text.replaceAll(known, ""), unmarked(page));
+      expect(left.match(/\p{L}{2,}/gu) ?? [], profile.id).toEqual([]);
+    }
+  });
+});
+
+describe("a page as HTML", () => {
+  const page = speciesPage(barb, {
+    format: "html",
+    candidates: [betta, ...some.filter(({ id }) => id !== barb.id)],
+    linkTo: (id, form) => (id === "betta-splendens" ? `../${id}/?a=1&b=${form}` : undefined),
+  });
+
+  test("is one article in its language, with a heading for each section", () => {
+    const parsed = new XMLParser({ ignoreAttributes: false }).parse(page);
+    expect(Object.keys(parsed)).toEqual(["article"]);
+    expect(parsed.article["@_lang"]).toBe("en-GB");
+    expect(parsed.article.header.h1).toBe("Tiger barb");
+    for (const section of parsed.article.section) {
+      expect(section.h2["#text"]).not.toBe("");
+      expect(section["@_aria-labelledby"]).toBe(section.h2["@_id"]);
+    }
+  });
+
+  test("leads to the pages that the app names, and to no other", () => {
+    const linked = speciesPage(betta, { format: "html", candidates: [barb], linkTo: (id) => `../${id}/?a=1&b` });
+    expect(linked).not.toContain('href=""');
+    expect(page).not.toContain("undefined</a>");
+    const links = [...page.matchAll(/href="([^"]*)"/g)].map(([, to]) => to);
+    expect(new Set(links).size).toBeLessThanOrEqual(1);
+  });
+
+  test("shows what stands in names as text", () => {
+    const evil: SpeciesProfile = { ...barb, names: { en: ['<b onclick="x">&'] } };
+    const told = speciesPage(evil, { format: "html" });
+    expect(told).toContain("<h1>&lt;b onclick=&quot;x&quot;&gt;&amp;</h1>");
+    expect(XMLValidator.validate(told)).toBe(true);
+    expect(speciesPage(evil, { format: "markdown" })).not.toMatch(/[^\\]<b/);
+  });
+});
+
+test("a page without company is quick", () => {
+  const start = performance.now();
+  for (const profile of allSpecies) speciesPage(profile);
+  expect((performance.now() - start) / allSpecies.length).toBeLessThan(100);
+});
