@@ -564,7 +564,6 @@ const page: PageWords = {
     beside: "not adopted",
     under: (synonym) => `as ${synonym}`,
     of: (relative) => `of ${relative}, standing in`,
-    at: (place) => place,
     and: (names, others) => (others ? `${names[0]} and others` : allOf(names)),
   },
   notes: "Sources add",

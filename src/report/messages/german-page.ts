@@ -550,7 +550,6 @@ const page: PageWords = {
     beside: "nicht übernommen",
     under: (synonym) => `als ${synonym}`,
     of: (relative) => `von ${relative}, stellvertretend`,
-    at: (place) => place,
     and: (names, others) => (others ? `${names[0]} und andere` : allOf(names)),
   },
   notes: "Bemerkungen",

@@ -270,7 +270,6 @@ export interface PageWords {
     readonly beside: string;
     readonly under: (synonym: string) => string;
     readonly of: (relative: string) => string;
-    readonly at: (place: string) => string;
     readonly and: (names: readonly string[], others: boolean) => string;
   };
   readonly notes: string;

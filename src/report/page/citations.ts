@@ -1,5 +1,6 @@
 import type { CitableSource } from "../../species";
 import type { PageMessages } from "../messages/page-messages";
+import { capitalised } from "../names";
 import type { PageSource } from "./page-source";
 
 const most = 3;
@@ -23,35 +24,39 @@ export function shortCitation(by: string, sources: readonly PageSource[], messag
   return [who || source.title, year].filter(Boolean).join(" ");
 }
 
-/** A source as a list of references has it, with where in it. */
+/** A source as a list of references has it, with where in it and what is to be said of it. */
 export function fullCitation(
   { source, cite, at, memory, under, of, used }: PageSource,
   messages: PageMessages,
 ): string {
-  const { page } = messages;
-  const { title = cite, DOI, URL, volume, issue, page: pages, publisher } = source ?? {};
+  const { sources: words } = messages.page;
+  const { title = cite, DOI, URL, volume, issue, page, publisher } = source ?? {};
   const year = source && yearOf(source);
-  const container = source?.["container-title"];
   const who = source ? authorsOf(source, messages) : "";
+  const place = at === undefined ? "" : capitalised(at, messages.language);
   const where = DOI ? `https://doi.org/${DOI}` : URL;
+  const within = [
+    source?.["container-title"],
+    [volume, issue && `(${issue})`].filter(Boolean).join(""),
+    page,
+  ];
   const parts = [
     [who === title ? "" : who, year && `(${year})`].filter(Boolean).join(" "),
     title,
-    [container, [volume, issue && `(${issue})`].filter(Boolean).join(""), pages].filter(Boolean).join(" ") ||
-      (publisher === who || publisher === title ? "" : publisher),
-    at && at !== where ? page.sources.at(at) : "",
+    within.filter(Boolean).join(" ") || (publisher === who || publisher === title ? "" : publisher),
+    at === where ? "" : place,
     at?.includes("://") ? "" : where,
-    [
-      under && page.sources.under(under),
-      of && page.sources.of(of),
-      memory && page.sources.recalled,
-      !used && page.sources.beside,
-    ]
-      .filter(Boolean)
-      .join(", "),
   ];
-  return `${parts
+  const said = [
+    under && words.under(under),
+    of && words.of(of),
+    memory && words.recalled,
+    used ? "" : words.beside,
+  ];
+  const remark = said.filter(Boolean).join(", ");
+  const told = parts
     .filter(Boolean)
     .map((part) => String(part).replace(/\.$/, ""))
-    .join(". ")}.`;
+    .join(". ");
+  return `${told}${remark && ` (${remark})`}.`;
 }

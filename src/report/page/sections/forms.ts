@@ -30,10 +30,15 @@ const formOf = (profile: SpeciesProfile, form: string) =>
 /** What a form has of its own, and what keepers remark on it. */
 function differences({ record, messages, write }: Telling, id: string, stated: FormProfile): string {
   const { forms: words } = messages.page;
-  const notes = formRemarks({ record, form: id, messages });
+  const rehoming = factAt(stated, "care.rehoming")?.value;
+  const notes = [
+    ...(rehoming && messages.page.readsNotes ? [rehoming] : []),
+    ...formRemarks({ record, form: id, messages }),
+  ];
   const told = traitPaths.flatMap((path) => {
     const fact = factAt(stated, path);
     if (!fact || (path === "appearance.looks" && Object.values(fact.value).length === 0)) return [];
+    if (path === "care.rehoming") return [];
     if (path === "appearance.longFins") return [words.fins(fact.value === true)];
     return [`${messages.traits[path]}: ${traitText(path, fact.value, messages, write)}`];
   });
