@@ -364,7 +364,7 @@ const page: PageWords = {
         floor && sides && `(${sides})`,
       ];
       const more = further && `; each further one asks for ${further} more`;
-      return `${capital(who)} ${many === 1 ? "needs" : "need"} ${room.filter(Boolean).join(" ")}${more}.`;
+      return `${capital(who)} ${many === 1 || who.startsWith("a pair") ? "needs" : "need"} ${room.filter(Boolean).join(" ")}${more}.`;
     },
     height: (height) => `The tank is at least ${height} high.`,
     zones: (zones) => `It lives ${whereOf(zones)}.`,
@@ -387,6 +387,7 @@ const page: PageWords = {
         return `It hides, sleeps or spawns in ${many}: have one for every ${count(sharedBy)}.`;
       return `${capital(holders[holder])} needs ${each > 1 ? `${count(each)} ${many}` : one} to hide, sleep or spawn in.`;
     },
+    noHides: "It needs no hollow to hide in.",
     jumps: {
       seldom: "",
       startled: "Frightened, it jumps: cover the tank.",
@@ -429,15 +430,17 @@ const page: PageWords = {
     why: (reason) => {
       switch (reason.why) {
         case "settles-them":
-          return "their calm brings it out of hiding";
+          return "calm company that brings it out of hiding";
         case "settled-by-them":
-          return "shy, and settled by its calm";
+          return "shy company, settled by its calm";
+        case "harmless":
+          return "no harm to anybody";
         case "elsewhere":
-          return `they live ${whereOf(reason.zones)}, out of its way`;
+          return `${whereOf(reason.zones)}, out of its way`;
         case "same-home":
           return `from the same home, ${region(reason.region)}`;
         case "same-water":
-          return `the same water suits both, ${reason.temperature}`;
+          return `for the same water, ${reason.temperature}`;
         case "leaves-alone":
           return "neither troubles the other";
       }

@@ -3,7 +3,6 @@ import { frozen } from "../../frozen";
 import type { Kind } from "../../species";
 import { german as reports } from "./german";
 import { effectIn, jurisdictionIn } from "./german-laws";
-import { oneOf } from "./german-names";
 import { regionIn } from "./german-regions";
 import type { PageMessages, PageWords, ToldAct, ToldGroup } from "./page-messages";
 import { sentenceCase as capital, scientificOf } from "./sentences";
@@ -127,9 +126,9 @@ const prey: Readonly<Record<Words["prey"], string>> = {
   tadpole: "Kaulquappen",
 };
 
-/** `sechs Panzerwelse`, `ein Paar Honigguramis`, `ein Männchen und zwei Weibchen: Guppys`. */
+/** `sechs Panzerwelse`, `ein Paar Honigguramis`, `Guppys (ein Männchen und zwei Weibchen)`. */
 function group({ name, several, count: number, males, females }: ToldGroup): string {
-  if (number === 1) return oneOf(name, "subject");
+  if (number === 1) return `ein Tier (${name})`;
   if (males === 1 && females === 1) return `ein Paar ${several}`;
   const sexed = `${count(males)} Männchen und ${count(females)} Weibchen`;
   return males > 0 && females > 0 ? `${several} (${sexed})` : `${count(number)} ${several}`;
@@ -326,7 +325,7 @@ const page: PageWords = {
         floor && sides && `(${sides})`,
       ];
       const more = further && `, jedes weitere Tier ${further} mehr`;
-      return `${capital(who)} ${many === 1 ? "braucht" : "brauchen"} ${room.filter(Boolean).join(" ")}${more}.`;
+      return `${capital(who)} ${many === 1 || who.startsWith("ein Paar") ? "braucht" : "brauchen"} ${room.filter(Boolean).join(" ")}${more}.`;
     },
     height: (height) => `Das Becken ist mindestens ${height} hoch.`,
     zones: (zones) => `Sie halten sich ${whereOf(zones)} auf.`,
@@ -349,6 +348,7 @@ const page: PageWords = {
         return `Zum Verstecken, Schlafen oder Laichen dienen ${many}, je ${count(sharedBy)} Tiere eines.`;
       return `${capital(holders[holder])} braucht ${each > 1 ? `${count(each)} Plätze (${many})` : one} zum Verstecken, Schlafen oder Laichen.`;
     },
+    noHides: "Eine Höhle brauchen sie nicht.",
     jumps: {
       seldom: "",
       startled: "Erschreckt springen sie: das Becken abdecken.",
@@ -395,15 +395,17 @@ const page: PageWords = {
     why: (reason) => {
       switch (reason.why) {
         case "settles-them":
-          return "ihre Ruhe nimmt die Scheu";
+          return "ruhige Gesellschaft, die die Scheu nimmt";
         case "settled-by-them":
           return "scheu, in dieser Gesellschaft aber ruhig";
+        case "harmless":
+          return "für niemanden ein Schaden";
         case "elsewhere":
-          return `sie leben ${whereOf(reason.zones)} und stören nicht`;
+          return `${whereOf(reason.zones)}, also aus dem Weg`;
         case "same-home":
-          return `dieselbe Heimat, ${regionIn(reason.region)}`;
+          return `aus derselben Heimat (${regionIn(reason.region)})`;
         case "same-water":
-          return `dasselbe Wasser passt für beide, ${reason.temperature}`;
+          return `für dasselbe Wasser, ${reason.temperature}`;
         case "leaves-alone":
           return "keiner stört den anderen";
       }
@@ -416,7 +418,7 @@ const page: PageWords = {
       if (!eaten) return `${what} werden gefressen, gleich wie lang.`;
       return `${what} bis ${eaten} Länge werden gefressen${tried ? `, bis ${tried} womöglich auch` : ""}.`;
     },
-    eatsYoung: (all) => `Auch ${allOf(all.map((one) => prey[one]))} werden gefressen.`,
+    eatsYoung: (all) => `Gefressen werden ${allOf(all.map((one) => prey[one]))}.`,
     eatsNothing: "Sie fressen keine Mitbewohner.",
     prey: "Diese würden sie fressen",
     hunters: "Von diesen würden sie gefressen",
@@ -513,7 +515,7 @@ const page: PageWords = {
         act: "nur ein Geschlecht halten oder Abnehmer haben",
       },
     },
-    vet: "Wer trotz gutem Wasser mager bleibt, nach Luft schnappt oder Wunden hat, die nicht heilen, gehört in tierärztliche Behandlung.",
+    vet: "Wer trotz guten Wassers mager bleibt, nach Luft schnappt oder Wunden hat, die nicht heilen, gehört in tierärztliche Behandlung.",
   },
   certainty: {
     support: ({ known, published, practice, recalled, reckoned }) =>

@@ -52,7 +52,7 @@ export interface ToldAct extends Omit<Act, "target"> {
 
 /** Why a companion was chosen. */
 export type CompanionReason =
-  | { readonly why: "settles-them" | "settled-by-them" | "leaves-alone" }
+  | { readonly why: "settles-them" | "settled-by-them" | "harmless" | "leaves-alone" }
   | { readonly why: "elsewhere"; readonly zones: readonly Words["zone"][] }
   | { readonly why: "same-home"; readonly region: string }
   | { readonly why: "same-water"; readonly temperature: string };
@@ -179,6 +179,7 @@ export interface PageWords {
     readonly grownIn: string;
     readonly ground: (grounds: readonly Words["ground"][]) => string;
     readonly hides: (hides: Hides) => string;
+    readonly noHides: string;
     readonly jumps: Readonly<Record<Words["jumps"], string>>;
     readonly effects: (told: {
       readonly digs: boolean;

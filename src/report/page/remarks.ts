@@ -45,15 +45,23 @@ export const notesOf = (statements: readonly Statement[]): readonly string[] => 
   ...new Set(statements.flatMap(({ note }) => note ?? [])),
 ];
 
-/** What sources remark on some traits, each with the source. */
+/** What sources remark on some traits, each with the source. A note that only qualifies a figure stands beside it elsewhere. */
 export function sourcesRemarks(
   noted: Noted,
   paths: readonly TraitPath[],
   sources: readonly PageSource[],
 ): readonly Part[] {
-  const told = paths
-    .flatMap((path) => notedStatements(noted, path))
-    .filter((statement) => !isOfKeepers(statement))
-    .map(({ note = "", by }) => stopped(note, ` (${shortCitation(by, sources, noted.messages)}).`));
-  return list([...new Set(told)], noted.messages.page.notes);
+  const { page } = noted.messages;
+  const told = paths.flatMap((path) =>
+    notedStatements(noted, path)
+      .filter((statement) => !isOfKeepers(statement) && (statement.value === undefined || isDeed(path)))
+      .map(({ note = "", by }) => {
+        const isCited = sources.some((source) => source.by === by);
+        return isCited ? stopped(note, ` (${shortCitation(by, sources, noted.messages)}).`) : note;
+      }),
+  );
+  return list([...new Set(told)], page.notes);
 }
+
+/** Traits that tell what animals do: a note says how. */
+const isDeed = (path: TraitPath) => /^(temperament|predation|reproduction\.mode)/.test(path);

@@ -1,4 +1,5 @@
 import { assessPair, type Outcomes, type Verdict, type Weight, witness } from "../../../compatibility";
+import { preyReach } from "../../../compatibility/inner";
 import type { Group, Plan } from "../../../plan";
 import { factAt, type SpeciesProfile } from "../../../species";
 import type { TankDimensions } from "../../../tank";
@@ -8,6 +9,9 @@ import { usualGroup } from "./usual-group";
 
 /** So many are told. */
 const most = 10;
+
+/** Whose water is hardly shared is no companion of choice: half of what is plenty. Common practice. */
+const leastBreadth = 0.5;
 
 /** Of so many the verdict is read in full. */
 const mostRead = 24;
@@ -42,7 +46,8 @@ export function companionsOf(
   const left = candidates
     .flatMap((candidate, index): readonly Candidate[] => {
       const judged = candidate.id === species.id ? "unsuitable" : outcome(0, index + 1);
-      if (judged !== "suitable" && judged !== "conditional") return [];
+      if ((judged !== "suitable" && judged !== "conditional") || breadth(species, candidate) < leastBreadth)
+        return [];
       return [{ species: candidate, merit: meritOf(species, candidate) + (judged === "suitable" ? 1 : 0) }];
     })
     .sort((one, other) => other.merit - one.merit)
@@ -55,7 +60,7 @@ export function companionsOf(
   while (found.length < most && left.length > 0) {
     const [next] = left.splice(left.indexOf(bestOf(left, found)), 1);
     const plan = next && together(own, usualGroup(next.species), tank);
-    if (plan) found.push({ species: next.species, plan, reason: reasonFor(species, next.species) });
+    if (plan) found.push({ species: next.species, plan, reason: reasonFor(species, next.species, found) });
   }
   return found;
 }
@@ -91,6 +96,7 @@ function meritOf(one: SpeciesProfile, other: SpeciesProfile): number {
     [sharedHome(one, other) !== undefined, 0.3],
     [one.taxonomy.kind !== other.taxonomy.kind, -0.5],
     [isMuchLonger(one, other) || isMuchLonger(other, one), -0.5],
+    [isNearlyPrey(one, other) || isNearlyPrey(other, one), -0.6],
     [isHasty(one, other) || isHasty(other, one), -0.5],
   ] as const;
   return points.reduce((sum, [is, worth]) => sum + (is ? worth : 0), breadth(one, other));
@@ -108,6 +114,13 @@ const lengthOf = (species: SpeciesProfile) =>
 
 const isMuchLonger = (one: SpeciesProfile, other: SpeciesProfile) => lengthOf(one) > 2.5 * lengthOf(other);
 
+/** Whether the smaller ones of a kind are hardly longer than what a hunter takes. */
+function isNearlyPrey(hunter: SpeciesProfile, prey: SpeciesProfile): boolean {
+  const { tries = 0 } = preyReach(hunter).find(({ kind }) => kind === prey.taxonomy.kind) ?? {};
+  const lengths = factAt(prey, "size.adultLength")?.value ?? [];
+  return Math.min(...lengths.map(({ total }) => total.min)) < 1.3 * tries;
+}
+
 const isHasty = (one: SpeciesProfile, other: SpeciesProfile) =>
   factAt(one, "diet.pace")?.value === "fast" &&
   factAt(other, "diet.pace")?.value !== "fast" &&
@@ -123,10 +136,28 @@ export function sharedHome(one: SpeciesProfile, other: SpeciesProfile): string |
   return factAt(one, "origin.regions")?.value.find((region) => theirs.includes(region));
 }
 
-function reasonFor(one: SpeciesProfile, other: SpeciesProfile): Companion["reason"] {
-  if (settles(other, one)) return "settles-them";
-  if (settles(one, other)) return "settled-by-them";
-  if (liveApart(one, other)) return "elsewhere";
-  if (sharedHome(one, other) !== undefined) return "same-home";
-  return isPlenty(one, other) ? "same-water" : "leaves-alone";
+/** The reason that has been told least often of those that hold, the weightiest first. */
+function reasonFor(
+  one: SpeciesProfile,
+  other: SpeciesProfile,
+  found: readonly Companion[],
+): Companion["reason"] {
+  const reasons: readonly (readonly [Companion["reason"], boolean])[] = [
+    ["settles-them", settles(other, one)],
+    ["settled-by-them", settles(one, other)],
+    ["elsewhere", liveApart(one, other)],
+    ["same-home", sharedHome(one, other) !== undefined],
+    ["harmless", factAt(other, "temperament.acts")?.value.length === 0],
+    ["same-water", isPlenty(one, other)],
+    ["leaves-alone", true],
+  ];
+  const told = (reason: Companion["reason"]) =>
+    found.filter((companion) => companion.reason === reason).length;
+  const holding = reasons.flatMap(([reason, holds]) => (holds ? [reason] : []));
+  return holding
+    .slice(0, -1)
+    .reduce<Companion["reason"]>(
+      (least, reason) => (told(reason) < told(least) ? reason : least),
+      holding[0] ?? "leaves-alone",
+    );
 }

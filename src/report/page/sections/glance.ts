@@ -1,3 +1,4 @@
+import type { Words } from "../../../compatibility";
 import { lengthsMeant } from "../../../species/inner";
 import { commonSides, sidesNeeded } from "../../matters/room";
 import { harmfulReach } from "../company/reach";
@@ -68,16 +69,17 @@ function know({ profile, known, size, messages, noted }: Telling): readonly Part
   const reach = harmfulReach(profile);
   const status = known("origin.conservation")?.status;
   const isRare = status && ["CR", "EN", "VU"].includes(status) && known("origin.supply") !== "farmed";
+  const hazards = (...of: readonly Words["hazard"][]) =>
+    of.filter((hazard) => known("care.hazards")?.includes(hazard)).map((hazard) => words.hazards[hazard]);
   const items = [
     incomplete.length > 0 && words.incomplete(incomplete.map((path) => messages.traits[path])),
-    ...(known("care.hazards") ?? [])
-      .filter((hazard) => hazard !== "spines")
-      .map((hazard) => words.hazards[hazard]),
+    ...hazards("venom", "shock"),
     greatest >= large && words.grows(size("size.adultLength", Math.round(greatest))),
     reach !== undefined && words.hunts(size("size.adultLength", reach)),
     ...toldActs(known("temperament.acts") ?? [])
       .filter(isGrave)
       .map(behaviour.act),
+    ...hazards("bite"),
     age >= old && words.lives(size("size.lifespan", age)),
     isRare && words.threatened(messages.words.conservation[status]),
     listings.length > 0 && words.laws([...new Set(listings.map((law) => jurisdiction(law.jurisdiction)))]),

@@ -1,17 +1,8 @@
 import { paragraph, type Section, section } from "../parts";
-import { notedStatements, notesOf } from "../remarks";
 import type { Telling } from "../telling";
 
 /** Where it comes from, and where those that are sold come from. */
-export function origin({
-  profile,
-  record,
-  known,
-  messages,
-  who,
-  noted,
-  remarks,
-}: Telling): readonly Section[] {
+export function origin({ known, messages, who, noted, remarks }: Telling): readonly Section[] {
   const { headings, origin: words } = messages.page;
   const regions = known("origin.regions") ?? [];
   const waters = known("origin.waters") ?? [];
@@ -26,8 +17,7 @@ export function origin({
       noted("origin.waters", !isPlain && words.waters(waters)),
       noted("origin.supply", supply && words.supply[supply]),
       conservation && words.conservation(conservation.status, conservation.year),
-      ...notesOf(notedStatements({ record, form: profile.form, messages }, "origin.conservation")),
     ),
-    remarks(["origin.regions", "origin.waters", "origin.supply"]),
+    remarks(["origin.regions", "origin.waters", "origin.supply", "origin.conservation"]),
   );
 }

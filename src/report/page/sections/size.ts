@@ -24,7 +24,10 @@ export function size(telling: Telling): readonly Section[] {
       noted(
         "size.lifespan",
         (usual !== undefined || greatest !== undefined) &&
-          words.lifespan(write("size.lifespan", usual), write("size.lifespan", greatest)),
+          words.lifespan(
+            write("size.lifespan", usual),
+            greatest === usual ? "" : write("size.lifespan", greatest),
+          ),
       ),
     ),
     remarks(["size.adultLength", "size.grownAt", "size.lifespan"]),

@@ -15,6 +15,8 @@ export function tank(telling: Telling): readonly Section[] {
   const [cover, openWater] = [share(known("space.cover")), share(known("space.openWater"))];
   const grounds = known("space.substrate");
   const hides = known("space.hides") ?? [];
+  const hidesTold =
+    hides.length > 0 ? hides.map(words.hides).join(" ") : noted("space.hides", "") && words.noHides;
   const jumps = known("space.jumps");
   const territory = known("space.territory");
   return section(
@@ -30,7 +32,7 @@ export function tank(telling: Telling): readonly Section[] {
       noted("space.openWater", ""),
       noted("space.grownInPlants", known("space.grownInPlants") === true && words.grownIn),
       noted("space.substrate", grounds && words.ground(grounds)),
-      noted("space.hides", hides.map(words.hides).join(" ")),
+      noted("space.hides", hidesTold),
       noted(
         "space.territory",
         territory !== undefined &&
