@@ -108,7 +108,9 @@ describe("the pages of all species and forms", () => {
         const format = formats[(index + place) % formats.length];
         expect(speciesPage(profile, { record, sources, format, messages }), profile.id).not.toMatch(broken);
         const page = speciesPage(profile, { record, format, messages }).replaceAll(/^ {2}/gm, "");
-        expect(page, profile.id).not.toMatch(/[^\s|] {2}[^\s|]|\(\)| [,.;:](?: |$)|\.\.(?!\.)|: \.|;\.|[.!?]{2}/m);
+        expect(page, profile.id).not.toMatch(
+          /[^\s|] {2}[^\s|]|\(\)| [,.;:](?: |$)|\.\.(?!\.)|: \.|;\.|[.!?]{2}/m,
+        );
       }
     }
   });
