@@ -1,4 +1,6 @@
 // A tank planned, judged, changed and judged again. Place, tank and animals are invented; the species are real.
+import { remedies, turningPoints } from "vivary/advice";
+import { allSpecies } from "vivary/catalog";
 import ancistrusCirrhosus from "vivary/catalog/ancistrus-cirrhosus";
 import astronotusOcellatus from "vivary/catalog/astronotus-ocellatus";
 import osteogasterAenea from "vivary/catalog/osteogaster-aenea";
@@ -7,8 +9,8 @@ import pterophyllumScalare from "vivary/catalog/pterophyllum-scalare";
 import puntigrusTetrazona from "vivary/catalog/puntigrus-tetrazona";
 import trichogasterChuna from "vivary/catalog/trichogaster-chuna";
 import { assessPair, assessPlan } from "vivary/compatibility";
-import type { PlannedTank } from "vivary/plan";
-import { describe } from "vivary/report";
+import type { Plan, PlannedTank } from "vivary/plan";
+import { describe, speciesPage } from "vivary/report";
 import { officialRequirements } from "vivary/standards";
 import { tankGeometry } from "vivary/tank";
 import { convert } from "vivary/units";
@@ -38,7 +40,7 @@ console.log(`It measures 100 × 40 × 45 cm outside and holds ${litres} L (${gal
 console.log(`Filled it weighs ${Math.round(filledMass)} kg without gravel and stand.`);
 
 heading("The first plan");
-const first = assessPlan({
+const firstPlan: Plan = {
   tank,
   water,
   groups: [
@@ -47,11 +49,11 @@ const first = assessPlan({
     { species: trichogasterChuna, males: 1, females: 2 },
     { species: osteogasterAenea, unsexed: 6 },
   ],
-});
-console.log(describe(first));
+};
+console.log(describe(assessPlan(firstPlan), { remedies: remedies(firstPlan, { most: 2 }) }));
 
 heading("The plan changed");
-const changed = assessPlan({
+const changedPlan: Plan = {
   tank: { ...tank, cover: 0.35, plants: "grown-in", openSurface: 0.6, filter: { mediaArea: 3, age: 70 } },
   water: { ...water, temperature: 24.5, generalHardness: 7 },
   groups: [
@@ -60,8 +62,14 @@ const changed = assessPlan({
     { species: osteogasterAenea, unsexed: 6 },
     { species: ancistrusCirrhosus, males: 1 },
   ],
-});
-console.log(describe(changed));
+};
+console.log(describe(assessPlan(changedPlan)));
+
+heading("Changed by the first remedy, and how far its temperature may go");
+const [remedy] = remedies(changedPlan, { most: 1 }).remedies;
+const followed = { on: "water.temperature", span: { min: 18, max: 32 } } as const;
+for (const { from, to, outcome } of remedy ? turningPoints(remedy.plan, followed) : [])
+  console.log(`${Number(from).toFixed(1)} to ${Number(to).toFixed(1)} °C: ${outcome}`);
 
 heading("What laws and official guidance ask of ten small fish in 60 × 30 × 35 cm");
 const rows = officialRequirements({
@@ -79,3 +87,6 @@ console.log(`\n${rows[0]?.caution}`);
 
 heading("A pair that can never be");
 console.log(describe(assessPair({ species: astronotusOcellatus }, { species: paracheirodonInnesi })));
+
+heading("The page of a species");
+console.log(speciesPage(trichogasterChuna, { candidates: allSpecies }));
