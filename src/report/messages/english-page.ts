@@ -207,11 +207,33 @@ function regionsTold(regions: readonly string[]): string {
     const [place = name, country] = name.split(" in ");
     countries.set(place, [...(countries.get(place) ?? []), ...(country ? [country] : [])]);
   }
-  const told = [...countries].map(([place, within]) =>
+  const all = [...countries].map(([place, within]) =>
     within.length > 0 ? `${region(place)} in ${allOf(within)}` : region(place),
   );
-  return told.some((text) => text.includes(",")) && told.length > 1 ? told.join("; ") : allOf(told);
+  const told =
+    all.length > mostRegions
+      ? [...all.slice(0, mostRegions - 1), `${all.length - mostRegions + 1} more`]
+      : all;
+  return told.some((text) => text.includes(",")) && told.length > 1
+    ? `${told.slice(0, -1).join("; ")}; and ${told.at(-1)}`
+    : allOf(told);
 }
+
+/** The states of the Red List, as they stand behind `is`. */
+const statuses: Readonly<Record<Words["conservation"], string>> = {
+  EX: "extinct",
+  EW: "extinct in the wild",
+  CR: "critically endangered",
+  EN: "endangered",
+  VU: "vulnerable",
+  NT: "near threatened",
+  LC: "least concern",
+  DD: "too little known to judge",
+  NE: "not assessed",
+};
+
+/** So many regions are named; of the others only how many there are. */
+const mostRegions = 9;
 
 const page: PageWords = {
   headings: {
@@ -279,7 +301,7 @@ const page: PageWords = {
       shock: "It gives electric shocks that a person feels.",
     },
     laws: (jurisdictions) => `Laws restrict it in some places: ${allOf(jurisdictions)}.`,
-    threatened: (status) => `In the wild it is ${status}: ask for bred ones.`,
+    threatened: (status) => `In the wild it is ${statuses[status]}: ask for bred ones.`,
   },
   origin: {
     from: (regions, who) => `${capital(the(who))} comes from ${regionsTold(regions)}.`,
@@ -296,16 +318,8 @@ const page: PageWords = {
       const dated = year ? ` (${year})` : "";
       if (status === "NE") return `The Red List has not assessed it${dated}.`;
       if (status === "DD") return `For the Red List too little is known of it to judge${dated}.`;
-      const told = {
-        EX: "as extinct",
-        EW: "as extinct in the wild",
-        CR: "as critically endangered",
-        EN: "as endangered",
-        VU: "as vulnerable",
-        NT: "as near threatened",
-        LC: "under least concern",
-      }[status];
-      return `The Red List has it ${told}${dated}.`;
+      const as = status === "LC" ? "under" : "as";
+      return `The Red List has it ${as} ${statuses[status]}${dated}.`;
     },
   },
   size: {
@@ -489,8 +503,8 @@ const page: PageWords = {
       "sea-larvae": "Its larvae grow up only in brackish or sea water: in fresh water there are none.",
     },
     from: (age) => `It breeds from about ${age} on.`,
-    eatsOwn: (eggs, fry) =>
-      `It eats ${eggs && fry ? "eggs and fry" : eggs ? "eggs" : "fry"}, its own too: without dense cover or a tank to themselves few young grow up.`,
+    eatsOwn: (eggs, young) =>
+      `It eats ${eggs && young ? "eggs and young" : eggs ? "eggs" : "young"}, its own too: without dense cover or a tank to themselves few young grow up.`,
     crosses: "It crosses with these: keep only one of them, or pass on no young",
   },
   forms: {

@@ -191,6 +191,16 @@ const hides: Readonly<Record<Words["hide"], readonly [one: string, many: string]
   rocks: ["einen Steinhaufen", "Steinhaufen"],
 };
 
+/** So many regions are named; of the others only how many there are. */
+const mostRegions = 9;
+
+const regionsTold = (all: readonly string[]) =>
+  allOf(
+    all.length > mostRegions
+      ? [...all.slice(0, mostRegions - 1), `${all.length - mostRegions + 1} weitere`]
+      : all,
+  );
+
 const page: PageWords = {
   headings: {
     glance: "Auf einen Blick",
@@ -258,10 +268,10 @@ const page: PageWords = {
       shock: "Sie teilen Stromschläge aus, die ein Mensch spürt.",
     },
     laws: (jurisdictions) => `Das Recht schränkt die Haltung mancherorts ein: ${allOf(jurisdictions)}.`,
-    threatened: (status) => `In der Natur: ${status}. Nachzuchten wählen.`,
+    threatened: (status) => `In der Natur ${reports.words.conservation[status]}: Nachzuchten wählen.`,
   },
   origin: {
-    from: (regions) => `Heimat: ${allOf(regions.map(regionIn))}.`,
+    from: (regions) => `Heimat: ${regionsTold(regions.map(regionIn))}.`,
     waters: (waters) =>
       `Sie leben in ${allOf(waters.map((water) => ({ fresh: "Süßwasser", brackish: "Brackwasser", marine: "Meerwasser" })[water]))}.`,
     supply: {
@@ -279,7 +289,7 @@ const page: PageWords = {
       if (!usual) return `${who} messen höchstens ${greatest}${what}.`;
       return `${who} messen meist ${usual}${what}${greatest ? `, höchstens ${greatest}` : ""}.`;
     },
-    grownAt: (age) => `Ausgewachsen sind sie mit etwa ${age}.`.replace(/Monate\./, "Monaten."),
+    grownAt: (age) => `Ausgewachsen sind sie mit etwa ${age}.`.replace(/(Monate|Jahre)\.$/, "$1n."),
     lifespan: (usual, greatest) => {
       if (!usual) return `Das älteste bekannte Tier wurde ${greatest} alt.`;
       return `Bei guter Pflege werden sie etwa ${usual} alt${greatest ? `, höchstens ${greatest}` : ""}.`;
@@ -453,9 +463,9 @@ const page: PageWords = {
       "broods-young": "Die Eier werden am Körper getragen, und die Jungen schlüpfen fertig entwickelt.",
       "sea-larvae": "Die Larven wachsen nur in Brack- oder Meerwasser heran, im Süßwasser also keine.",
     },
-    from: (age) => `Fortpflanzungsfähig sind sie mit etwa ${age}.`.replace(/Monate\./, "Monaten."),
-    eatsOwn: (eggs, fry) =>
-      `Sie fressen ${eggs && fry ? "Eier und Junge" : eggs ? "Eier" : "Junge"}, auch die eigenen: ohne dichte Deckung oder ein eigenes Becken kommen wenige Junge auf.`,
+    from: (age) => `Fortpflanzungsfähig sind sie mit etwa ${age}.`.replace(/(Monate|Jahre)\.$/, "$1n."),
+    eatsOwn: (eggs, young) =>
+      `Sie fressen ${eggs && young ? "Eier und Junge" : eggs ? "Eier" : "Junge"}, auch die eigenen: ohne dichte Deckung oder ein eigenes Becken kommen wenige Junge auf.`,
     crosses: "Sie kreuzen sich mit diesen; nur eine davon halten oder keine Jungen weitergeben",
   },
   forms: {

@@ -133,7 +133,7 @@ export interface PageWords {
     readonly lives: (age: string) => string;
     readonly hazards: Readonly<Record<Words["hazard"], string>>;
     readonly laws: (jurisdictions: readonly string[]) => string;
-    readonly threatened: (status: string) => string;
+    readonly threatened: (status: Words["conservation"]) => string;
   };
   readonly origin: {
     readonly from: (regions: readonly string[], who: ToldName) => string;
@@ -232,7 +232,7 @@ export interface PageWords {
   readonly breeding: {
     readonly mode: Readonly<Record<Words["reproduction"], string>>;
     readonly from: (age: string) => string;
-    readonly eatsOwn: (eggs: boolean, fry: boolean) => string;
+    readonly eatsOwn: (eggs: boolean, young: boolean) => string;
     readonly crosses: string;
   };
   readonly forms: {

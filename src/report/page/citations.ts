@@ -19,7 +19,7 @@ export function shortCitation(by: string, sources: readonly PageSource[], messag
   const source = sources.find((one) => one.by === by)?.source;
   if (!source) return by;
   const year = yearOf(source);
-  if (source.type === "dataset" || source.type === "webpage") return source.title;
+  if (year === undefined && source.type !== "article-journal") return source.title;
   const who = authorsOf(source, messages);
   return [who || source.title, year].filter(Boolean).join(" ");
 }

@@ -64,4 +64,4 @@ export function sourcesRemarks(
 }
 
 /** Traits that tell what animals do: a note says how. */
-const isDeed = (path: TraitPath) => /^(temperament|predation|reproduction\.mode)/.test(path);
+const isDeed = (path: TraitPath) => /^(temperament|predation)\./.test(path);

@@ -33,6 +33,8 @@ export interface Telling extends PageMatter {
   readonly known: <Path extends TraitPath>(path: Path) => TraitValue<Path> | undefined;
   /** A figure of a trait in the reader's units. */
   readonly size: (path: TraitPath, figure: number | PartialRange | undefined) => string;
+  /** An age in months, told in years where that is easier to read. */
+  readonly age: (months: number) => string;
   /** What is told of a trait, with what keepers remark on it in the reader's language. */
   readonly noted: (path: TraitPath, sentence: string | false | undefined) => string;
   /** What sources remark on some traits. */
@@ -52,6 +54,7 @@ export function tellingOf(profile: SpeciesProfile, matter: PageMatter): Telling 
       if (figure === undefined) return "";
       return write({ ...(typeof figure === "number" ? { value: figure } : figure), ...(unit && { unit }) });
     },
+    age: (months) => write(months < 24 ? { value: months, unit: "mo" } : { value: months / 12, unit: "a" }),
     noted: (path, sentence) => [sentence, ...keepersRemarks(noted, path)].filter(Boolean).join(" "),
     remarks: (paths) => sourcesRemarks(noted, paths, sources),
   };

@@ -1,6 +1,6 @@
 import { type Outcomes, outcomes } from "../../../compatibility";
 import { preyReach } from "../../../compatibility/inner";
-import { factAt, type SpeciesProfile } from "../../../species";
+import { factAt, type Kind, type SpeciesProfile } from "../../../species";
 import type { CompanionReason } from "../../messages/page-messages";
 import { type Companion, companionsOf, sharedHome } from "../company/companions";
 import { relationsTo } from "../company/relations";
@@ -8,6 +8,7 @@ import { sharedTemperature } from "../company/shared-water";
 import { typicalTank } from "../company/typical-tank";
 import { headcount, usualGroup } from "../company/usual-group";
 import { type Cell, list, type Part, paragraph, type Section, section } from "../parts";
+import { isOfKeepers, notedStatements, notesOf } from "../remarks";
 import { groupTold, namedAnimal, type Telling } from "../telling";
 
 /** So many are named; of the others only how many there are. */
@@ -18,13 +19,13 @@ const unborn = ["egg", "fry", "shrimplet", "young-snail", "young-crayfish", "you
 
 /** Whom it goes with, whom it would eat, and who would leave it hungry; others are named only of the candidates. */
 export function company(telling: Telling): readonly Section[] {
-  const { profile, candidates, messages, noted, remarks } = telling;
+  const { profile, candidates, messages, remarks } = telling;
   const judged = candidates.length > 0 ? outcomes([profile, ...candidates]) : undefined;
   return section(
     "company",
     messages.page.headings.company,
     judged ? companions(telling, judged) : [],
-    paragraph(noted("predation.eats", prey(telling))),
+    paragraph(prey(telling)),
     judged ? others(telling, judged) : [],
     remarks(["predation.eats", "appearance.looks"]),
   );
@@ -78,31 +79,48 @@ function reasonOf(
   }
 }
 
-/** What it eats of tank mates, and up to which length. */
-function prey({ profile, known, messages, size }: Telling): string {
+/** What it eats of tank mates, up to which length, and what keepers remark on each. */
+function prey({ profile, record, known, messages, size }: Telling): string {
   const { company: words } = messages.page;
   const eats = known("predation.eats");
   if (!eats) return "";
-  if (eats.length === 0) return words.eatsNothing;
-  const named = new Set<string>(eats.map((one) => one.prey));
+  const stated = notedStatements({ record, form: profile.form, messages }, "predation.eats").filter(
+    isOfKeepers,
+  );
+  const notesOn = (...prey: readonly string[]) =>
+    notesOf(stated.filter(({ value }) => prey.includes(preyOf(value))));
   const write = (length: number) => (Number.isFinite(length) ? size("predation.eats", length) : "");
-  const alike = new Map<string, ReturnType<typeof preyReach>>();
-  for (const reach of preyReach(profile)) {
-    const key = `${write(reach.eats)} ${write(reach.tries)}`;
-    alike.set(key, [...(alike.get(key) ?? []), reach]);
+  const told = new Map<string, PreyTold>();
+  for (const { kind, eats: eaten, tries } of preyReach(profile)) {
+    const lengths = { eaten: write(eaten), tried: tries > eaten ? write(tries) : "" };
+    const notes = notesOn(kind);
+    const key = [lengths.eaten, lengths.tried, ...notes].join(" ");
+    told.set(key, { ...lengths, notes, kinds: [...(told.get(key)?.kinds ?? []), kind] });
   }
-  const young = unborn.filter((one) => named.has(one));
+  const young = unborn.filter((one) => eats.some(({ prey: named }) => named === one));
   return [
-    ...[...alike.values()].map((kinds) => {
-      const [{ eats: eaten, tries } = { eats: 0, tries: 0 }] = kinds;
-      return words.eats(
-        kinds.map(({ kind }) => kind),
-        write(eaten),
-        tries > eaten ? write(tries) : "",
-      );
-    }),
+    ...(eats.length > 0 ? [] : [words.eatsNothing]),
+    ...[...told.values()].flatMap(({ kinds, eaten, tried, notes }) => [
+      words.eats(kinds, eaten, tried),
+      ...notes,
+    ]),
     ...(young.length > 0 ? [words.eatsYoung(young)] : []),
+    ...notesOn("", "none", ...unborn),
   ].join(" ");
+}
+
+/** Kinds of which the same is told. */
+interface PreyTold {
+  readonly kinds: readonly Kind[];
+  readonly eaten: string;
+  readonly tried: string;
+  readonly notes: readonly string[];
+}
+
+/** The class of prey that a statement names; empty where it names none. */
+function preyOf(value: unknown): string {
+  if (typeof value === "object" && value !== null && "prey" in value) return String(value.prey);
+  return typeof value === "string" ? value : "";
 }
 
 function others({ profile, candidates, messages }: Telling, judged: Outcomes): readonly Part[] {

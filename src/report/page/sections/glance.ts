@@ -81,7 +81,7 @@ function know({ profile, known, size, messages, noted }: Telling): readonly Part
       .map(behaviour.act),
     ...hazards("bite"),
     age >= old && words.lives(size("size.lifespan", age)),
-    isRare && words.threatened(messages.words.conservation[status]),
+    isRare && words.threatened(status),
     listings.length > 0 && words.laws([...new Set(listings.map((law) => jurisdiction(law.jurisdiction)))]),
     readsNotes && noted("care.rehoming", known("care.rehoming")),
   ];

@@ -5,7 +5,7 @@ import type { Telling } from "../telling";
 
 /** How large each sex grows, how soon, and how old it gets. */
 export function size(telling: Telling): readonly Section[] {
-  const { known, messages, noted, remarks, size: write } = telling;
+  const { known, messages, noted, remarks, age, size: write } = telling;
   const { headings, size: words } = messages.page;
   const lengths = known("size.adultLength") ?? [];
   const told = sexes.filter((sex) => lengths.some((length) => length.sex === sex));
@@ -20,7 +20,7 @@ export function size(telling: Telling): readonly Section[] {
         ? subjects.map((sex) => lengthOf(telling, sex, lengthsOfSex(lengths, sex)))
         : []),
       noted("size.adultLength", ""),
-      noted("size.grownAt", grownAt !== undefined && words.grownAt(write("size.grownAt", grownAt))),
+      noted("size.grownAt", grownAt !== undefined && words.grownAt(age(grownAt))),
       noted(
         "size.lifespan",
         (usual !== undefined || greatest !== undefined) &&
