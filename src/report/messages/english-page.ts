@@ -34,7 +34,7 @@ const count = (many: number) => numbers[many] ?? String(many);
 const living: Readonly<Record<Words["living"], (animal: string) => string>> = {
   alone: (animal) => `a ${animal} that lives by itself`,
   pair: (animal) => `a ${animal} that lives in pairs`,
-  harem: (animal) => `a ${animal} of which one male lives with several females`,
+  harem: (animal) => `a ${animal} kept as one male with several females,`,
   group: (animal) => `a ${animal} that lives in company`,
   shoal: (animal) => `a shoaling ${animal}`,
   either: (animal) => `a ${animal} at ease alone or with its kind`,
@@ -151,7 +151,8 @@ function act({ does, doer, targets, when = "always", from }: ToldAct): string {
   const who = doer === undefined ? "it" : `${doer}s`;
   const grown = from === "adult" ? "once grown, " : "";
   const others = allOf(targets.map((target) => whom(target, doer)));
-  return `${capital(`${grown}${who}`)} ${deeds[does][place]} ${others}${occasions[when][place]}.`;
+  const occasion = does === "robs-food" ? "" : occasions[when][place];
+  return `${capital(`${grown}${who}`)} ${deeds[does][place]} ${others}${occasion}.`;
 }
 
 const holders: Readonly<Record<Words["territoryHolder"], string>> = {
@@ -387,7 +388,7 @@ const page: PageWords = {
         return `Seen from above, give at least ${cover} of the tank to plants, roots or stones as cover, and leave ${openWater} free to swim in.`;
       return cover
         ? `Seen from above, give at least ${cover} of the tank to plants, roots or stones as cover.`
-        : `Leave at least ${openWater} of the tank free to swim in.`;
+        : `Leave at least ${openWater} of the tank open.`;
     },
     grownIn: "It does well only among plants that have grown in.",
     ground: (all) =>

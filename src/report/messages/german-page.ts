@@ -173,7 +173,9 @@ function act({ does, doer, targets: at, when, from }: ToldAct): string {
   });
   const who = doer ? sexes[doer] : "Sie";
   const grown = from === "adult" ? ` ausgewachsen` : "";
-  return `${who} ${verb}${grown} ${allOf(whom)}${when === "crowded" ? `${after}${occasions[when]}` : `${when ? occasions[when] : ""}${after}`}.`;
+  const occasion = when && does !== "robs-food" ? occasions[when] : "";
+  const told = when === "crowded" ? `${after}${occasion}` : `${occasion}${after}`;
+  return `${who} ${verb}${grown} ${allOf(whom)}${told}.`;
 }
 
 const holders: Readonly<Record<Words["territoryHolder"], string>> = {
@@ -344,7 +346,7 @@ const page: PageWords = {
         return `Von oben gesehen dienen mindestens ${cover} des Beckens als Deckung, und ${openWater} bleiben zum Schwimmen frei.`;
       return cover
         ? `Von oben gesehen dienen mindestens ${cover} des Beckens als Deckung.`
-        : `Mindestens ${openWater} des Beckens bleiben zum Schwimmen frei.`;
+        : `Mindestens ${openWater} des Beckens bleiben frei.`;
     },
     grownIn: "Sie gedeihen nur zwischen eingewachsenen Pflanzen.",
     ground: (all) =>
