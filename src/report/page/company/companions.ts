@@ -10,8 +10,8 @@ import { usualGroup } from "./usual-group";
 /** So many are told. */
 const most = 10;
 
-/** Whose water is hardly shared is no companion of choice: half of what is plenty. Common practice. */
-const leastBreadth = 0.5;
+/** Whose water is hardly shared is no companion of choice: three quarters of what is plenty. Common practice. */
+const leastBreadth = 0.75;
 
 /** Of so many the verdict is read in full. */
 const mostRead = 24;
@@ -97,6 +97,7 @@ function meritOf(one: SpeciesProfile, other: SpeciesProfile): number {
     [one.taxonomy.kind !== other.taxonomy.kind, -0.5],
     [isMuchLonger(one, other) || isMuchLonger(other, one), -0.5],
     [isNearlyPrey(one, other) || isNearlyPrey(other, one), -0.6],
+    [bullies(one, other) || bullies(other, one), -0.6],
     [isHasty(one, other) || isHasty(other, one), -0.5],
   ] as const;
   return points.reduce((sum, [is, worth]) => sum + (is ? worth : 0), breadth(one, other));
@@ -120,6 +121,13 @@ function isNearlyPrey(hunter: SpeciesProfile, prey: SpeciesProfile): boolean {
   const lengths = factAt(prey, "size.adultLength")?.value ?? [];
   return Math.min(...lengths.map(({ total }) => total.min)) < 1.3 * tries;
 }
+
+/** Whether one is rough with whoever is near, and the other leaves all alone. */
+const bullies = (one: SpeciesProfile, other: SpeciesProfile) =>
+  factAt(other, "temperament.acts")?.value.length === 0 &&
+  (factAt(one, "temperament.acts")?.value ?? []).some(
+    ({ target, when = "always" }) => target === "any" && when !== "guarding-brood" && when !== "breeding",
+  );
 
 const isHasty = (one: SpeciesProfile, other: SpeciesProfile) =>
   factAt(one, "diet.pace")?.value === "fast" &&
