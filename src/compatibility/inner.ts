@@ -1,7 +1,7 @@
 /** What the floors above share with the rules; no part of the public surface. */
-export { askedAtWorst } from "./asked-at-worst";
 
 export { floorNeeded, runNeeded } from "./animals/room";
+export { askedAtWorst } from "./asked-at-worst";
 export { coverInsteadOfCompany } from "./dense-cover";
 export { hangsOnTemper } from "./engine/temper";
 export { type Joinable, type Joined, joinable, type Told } from "./joining";

@@ -15,7 +15,12 @@ export {
   sentenceIn,
   type WritingOptions,
 } from "./describe/describe";
-export { type ReportPart, reportParts, reportPartsIn } from "./describe/report-parts";
+export {
+  type ReportPart,
+  type ReportPartsOptions,
+  reportParts,
+  reportPartsIn,
+} from "./describe/report-parts";
 export type { Figure } from "./figure";
 export { english } from "./messages/english-page";
 export { german } from "./messages/german-page";

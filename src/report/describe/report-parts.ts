@@ -5,8 +5,11 @@ import { english } from "../messages/english";
 import type { Messages } from "../messages/messages";
 import { blocksOf, type ReportPartName } from "./blocks";
 import { checkedVerdict } from "./checked-verdict";
-import type { SentenceOptions, WritingOptions } from "./describe";
+import type { DescribeOptions, WritingOptions } from "./describe";
 import { tellerOf } from "./teller";
+
+/** In which language and units, and what would help, if that is to be told. */
+export interface ReportPartsOptions extends Pick<DescribeOptions, "units" | "messages" | "remedies"> {}
 
 /** A part of a report, for an app that lays it out itself. */
 export interface ReportPart {
@@ -35,20 +38,20 @@ export interface ReportPart {
  * parts[2]?.title; // => "Why not"
  * ```
  */
-export function reportParts(verdict: Verdict, options: SentenceOptions = {}): readonly ReportPart[] {
-  const { messages = english, units } = objectOf(options, "options");
-  return reportPartsIn(messages, verdict, { units });
+export function reportParts(verdict: Verdict, options: ReportPartsOptions = {}): readonly ReportPart[] {
+  const { messages = english, ...writing } = objectOf(options, "options");
+  return reportPartsIn(messages, verdict, writing);
 }
 
 /** The parts of a report in the words of a language, as {@link reportParts} gives them, without shipping English. */
 export function reportPartsIn(
   messages: Messages,
   verdict: Verdict,
-  options: Pick<WritingOptions, "units"> = {},
+  options: Pick<WritingOptions, "units" | "remedies"> = {},
 ): readonly ReportPart[] {
-  const { units = "metric" } = objectOf(options, "options");
+  const { units = "metric", remedies } = objectOf(options, "options");
   const teller = tellerOf(checkedVerdict(verdict, messages), messages, units);
-  return blocksOf(verdict, teller, messages).flatMap((block): readonly ReportPart[] => {
+  return blocksOf(verdict, teller, messages, remedies).flatMap((block): readonly ReportPart[] => {
     const items = ("lead" in block ? block.lead : block.items).map(oneLine);
     const title = "title" in block ? { title: block.title } : {};
     return items.length > 0 ? [{ part: block.part, ...title, items }] : [];
