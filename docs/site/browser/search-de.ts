@@ -1,0 +1,4 @@
+import de from "vivary/search/de";
+import { searchIn } from "./search";
+
+searchIn([de]);

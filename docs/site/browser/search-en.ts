@@ -1,0 +1,3 @@
+import { searchIn } from "./search";
+
+searchIn([]);

@@ -1,0 +1,54 @@
+// The search of every page. Without JavaScript it is not there, and the list of species is.
+import { type SearchNames, type Suggestion, suggestSpecies } from "vivary/search";
+
+/** The longest that anybody types. */
+const longest = 200;
+
+/** Puts the search where the page has room for it. */
+export function searchIn(languages: readonly SearchNames[]): void {
+  const place = document.querySelector<HTMLElement>(".search");
+  if (!place) return;
+  const { species = "", label = "", found = "", none = "" } = place.dataset;
+  const input = Object.assign(document.createElement("input"), {
+    type: "search",
+    id: "search",
+    maxLength: longest,
+    autocomplete: "off",
+    spellcheck: false,
+  });
+  const caption = Object.assign(document.createElement("label"), { htmlFor: input.id, textContent: label });
+  const status = Object.assign(document.createElement("p"), { role: "status" });
+  const list = document.createElement("ul");
+  const form = document.createElement("form");
+  form.role = "search";
+  form.append(caption, input, status, list);
+  place.replaceChildren(form);
+
+  const show = () => {
+    const suggestions = suggestSpecies(input.value, { languages });
+    list.replaceChildren(...suggestions.map((one) => itemOf(one, species)));
+    const said = suggestions.length > 0 ? `${found} ${suggestions.length}` : none;
+    status.textContent = input.value.trim() === "" ? "" : said;
+  };
+  input.addEventListener("input", show);
+  input.addEventListener("search", show);
+  form.addEventListener("submit", (event) => {
+    event.preventDefault();
+    list.querySelector("a")?.click();
+  });
+  show();
+}
+
+function itemOf({ id, form, name, matched }: Suggestion, species: string): HTMLLIElement {
+  const item = document.createElement("li");
+  const link = document.createElement("a");
+  link.href = `${species}${form === undefined ? id : `${id}/${form}`}.html`;
+  link.textContent = name;
+  if (matched.text !== name) {
+    const also = document.createElement("span");
+    also.textContent = ` (${matched.text})`;
+    link.append(also);
+  }
+  item.append(link);
+  return item;
+}

@@ -1,0 +1,57 @@
+import type { SiteWords } from "./words";
+
+export const english: SiteWords = {
+  site: "Vivary",
+  skip: "Skip to the text",
+  menu: "Main",
+  home: "Home",
+  species: "Species",
+  guides: "Guides",
+  rules: "Rules",
+  reference: "Reference",
+  example: "Plan a tank",
+  evidence: "State of the evidence",
+  sources: "Sources",
+  terms: "Terms of code and figures",
+  contributing: "Contributing",
+  package: "The package",
+  thisLanguage: "English",
+  inEnglish: "",
+  search: { label: "Find a species", found: "Found:", none: "No species by that name." },
+  welcome: {
+    about: "Who can live with whom in an aquarium, in which tank, and why.",
+    paragraphs: [
+      "Who can live with whom in an aquarium, in which tank, and why: profiles of fishes, shrimps and snails of fresh and brackish water, and a library that judges plans by them.",
+      "Each figure names who said it. Where sources differ, both stand; where nobody knows, that is said.",
+    ],
+    keepers: "For keepers",
+    keepersText: "Every species has a page: what it needs, what it does to others, and who goes with it.",
+    developers: "For developers",
+    developersText: "The library is typed, runs wherever JavaScript does, and asks no server.",
+    researchers: "For researchers",
+    researchersText: "Every statement with its source, as tables and in scripts.",
+    doubt: "How sure is it?",
+    doubtText: "Much of what keepers know was never published. The pages say which is which.",
+  },
+  list: {
+    title: "Species by family",
+    about: "All species and bred forms, by family.",
+    intro: (species, forms, families) =>
+      `${species} species and ${forms} forms bred of them, in ${families} families.`,
+    forms: "forms:",
+  },
+  family: {
+    about: (family) => `The species of the family ${family}, their sizes and the water they are kept in.`,
+    order: "Order",
+    sizes: "How large they grow",
+    ranges: "The water they are kept in",
+  },
+  profile: {
+    about: (name) => `${name}: what it needs, what it does to others, and who goes with it.`,
+    sizes: "Drawn to scale",
+    more: "Others of its family:",
+  },
+  scrolls: { table: "Table", picture: "Picture" },
+  closing: "Advice about typical animals. Individuals vary: watch them. Illness is for a vet.",
+  version: (version, data) => `Version ${version}, data ${data}`,
+};
