@@ -1,5 +1,6 @@
-// Every page of the site but the reference, one after another: a profile's page takes time.
+// The pages of the site but for the reference.
 import { allSpecies } from "vivary/catalog";
+import type { SpeciesProfile } from "vivary/species";
 import { families } from "./families";
 import { formsOf } from "./forms";
 import { allLanguages } from "./languages";
@@ -7,22 +8,31 @@ import type { SiteParts } from "./layout";
 import type { Page } from "./page";
 import { familyPage } from "./pages/family-page";
 import { homePage } from "./pages/home";
+import { profilePage } from "./pages/profile-page";
 import { speciesList } from "./pages/species-list";
-import { speciesPage } from "./pages/species-page";
 import { guides, otherTexts } from "./texts/files";
 import { guidesPage, textPages } from "./texts/pages";
 
-export async function* allPages(parts: SiteParts): AsyncGenerator<Page> {
+/** Texts, lists and families. */
+export async function commonPages(parts: SiteParts): Promise<readonly Page[]> {
   const ownGuides = await guides();
-  yield guidesPage(ownGuides);
-  yield* textPages([...ownGuides, ...(await otherTexts())]);
-  for (const language of allLanguages) {
-    yield homePage(language, parts);
-    yield speciesList(language);
-    for (const family of families) yield familyPage(language, family);
-    for (const species of allSpecies) {
-      yield speciesPage(language, species);
-      for (const { profile } of formsOf(species)) yield speciesPage(language, profile);
-    }
-  }
+  return [
+    guidesPage(ownGuides),
+    ...textPages([...ownGuides, ...(await otherTexts())]),
+    ...allLanguages.flatMap((language) => [
+      homePage(language, parts),
+      speciesList(language),
+      ...families.map((family) => familyPage(language, family)),
+    ]),
+  ];
 }
+
+/** The profiles of all species and forms. */
+export const allProfiles: readonly SpeciesProfile[] = allSpecies.flatMap((species) => [
+  species,
+  ...formsOf(species).map(({ profile }) => profile),
+]);
+
+/** The pages of a profile, one a language, with company from the catalog. */
+export const profilePages = (profile: SpeciesProfile): readonly Page[] =>
+  allLanguages.map((language) => profilePage(language, profile, allSpecies));

@@ -9,16 +9,21 @@ import { familyPath, speciesPath } from "../paths";
 import { pageOf } from "./page-of";
 
 /** The page of a profile in a language. */
-export function speciesPage(language: SiteLanguage, profile: SpeciesProfile): Page {
+export function profilePage(
+  language: SiteLanguage,
+  profile: SpeciesProfile,
+  candidates: readonly SpeciesProfile[],
+): Page {
   const { code, folder, words, messages } = language;
   const versions = inEach(speciesPath(profile.id, profile.form));
   const path = versions[code];
   const to = (target: string) => wayTo(path, `${folder}${target}`);
   const title = nameOf(profile, code);
   const { family } = profile.taxonomy;
-  const body = `${pageOf(profile, language, (id, form) => to(speciesPath(id, form)))}
-<section><h2>${text(words.profile.sizes)}</h2>
-<figure>${wide(words.scrolls.picture, sizeChart([profile], { messages }))}</figure></section>
+  const picture = wide(words.scrolls.picture, sizeChart([profile], { messages }));
+  const body = `${pageOf(profile, language, candidates, (id, form) => to(speciesPath(id, form)))}
+<section aria-labelledby="to-scale"><h2 id="to-scale">${text(words.profile.sizes)}</h2>
+<figure>${picture}</figure></section>
 <p>${text(words.profile.more)} ${link(to(familyPath(family)), family)}</p>`;
   return { path, language: code, title, about: words.profile.about(title), body, versions };
 }
