@@ -4,30 +4,33 @@ import { once } from "node:events";
 import { rm } from "node:fs/promises";
 import { availableParallelism } from "node:os";
 import { fileURLToPath } from "node:url";
-import { allProfiles, commonPages } from "./all-pages";
+import { program } from "commander";
 import { writeAssets } from "./assets";
+import { commonPages } from "./common-pages";
 import { writeExample } from "./example";
-import { allLanguages } from "./languages";
-import type { SiteParts } from "./layout";
+import type { Share } from "./share";
 import { site } from "./site";
 import { writePages } from "./write-pages";
 
-/** The pages of profiles: company is judged for each, and every processor takes a share. */
-async function writeProfiles(parts: SiteParts): Promise<number> {
-  const of = availableParallelism();
-  const program = fileURLToPath(new URL("share.ts", import.meta.url));
-  const shares = Array.from({ length: of }, async (_, first) => {
-    const [code] = await once(fork(program, [String(first), String(of), JSON.stringify(parts)]), "exit");
-    if (code !== 0) throw new Error(`A share of the pages of species failed: ${code}.`);
-  });
-  await Promise.all(shares);
-  return allProfiles.length * allLanguages.length;
+const shareProgram = fileURLToPath(new URL("share.ts", import.meta.url));
+
+async function writeShare(share: Share): Promise<void> {
+  const [code] = await once(fork(shareProgram, [JSON.stringify(share)]), "exit");
+  if (code !== 0) throw new Error(`Some pages of species were not written: ${code}.`);
 }
 
-const started = performance.now();
-await rm(site, { recursive: true, force: true });
-await writeAssets(site);
-const parts = { example: await writeExample(site) };
-const common = await writePages(await commonPages(parts), parts);
-const count = common + (await writeProfiles(parts));
-console.log(`${count} pages in ${((performance.now() - started) / 1000).toFixed(0)} s: ${site}`);
+async function build(company: boolean): Promise<void> {
+  const started = performance.now();
+  await rm(site, { recursive: true, force: true });
+  await writeAssets(site);
+  const parts = { example: await writeExample(site) };
+  await writePages(await commonPages(parts), parts);
+  const of = availableParallelism();
+  await Promise.all(Array.from({ length: of }, (_, first) => writeShare({ parts, first, of, company })));
+  console.log(`The site stands in ${site}, after ${((performance.now() - started) / 1000).toFixed(0)} s.`);
+}
+
+await program
+  .option("--no-company", "leave company out of the pages of species: it takes most of the time")
+  .action(({ company }: { readonly company: boolean }) => build(company))
+  .parseAsync();

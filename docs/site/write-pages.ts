@@ -5,12 +5,11 @@ import { documentOf, type SiteParts } from "./layout";
 import type { Page } from "./page";
 import { site } from "./site";
 
-/** Writes pages as documents; gives how many. */
-export async function writePages(pages: readonly Page[], parts: SiteParts): Promise<number> {
+/** Writes pages as documents. */
+export async function writePages(pages: readonly Page[], parts: SiteParts): Promise<void> {
   for (const page of pages) {
     const file = join(site, page.path);
     await mkdir(dirname(file), { recursive: true });
     await writeFile(file, documentOf(page, parts));
   }
-  return pages.length;
 }

@@ -9,6 +9,7 @@ export function searchIn(languages: readonly SearchNames[]): void {
   const place = document.querySelector<HTMLElement>(".search");
   if (!place) return;
   const { species = "", label = "", found = "", none = "" } = place.dataset;
+  const listAt = new URL(species, location.href).href;
   const input = Object.assign(document.createElement("input"), {
     type: "search",
     id: "search",
@@ -26,7 +27,7 @@ export function searchIn(languages: readonly SearchNames[]): void {
 
   const show = () => {
     const suggestions = suggestSpecies(input.value, { languages });
-    list.replaceChildren(...suggestions.map((one) => itemOf(one, species)));
+    list.replaceChildren(...suggestions.map((one) => itemOf(one, listAt)));
     const said = suggestions.length > 0 ? `${found} ${suggestions.length}` : none;
     status.textContent = input.value.trim() === "" ? "" : said;
   };
@@ -39,10 +40,11 @@ export function searchIn(languages: readonly SearchNames[]): void {
   show();
 }
 
-function itemOf({ id, form, name, matched }: Suggestion, species: string): HTMLLIElement {
+/** A link to a page that stands beside the list of species. */
+function itemOf({ id, form, name, matched }: Suggestion, list: string): HTMLLIElement {
   const item = document.createElement("li");
   const link = document.createElement("a");
-  link.href = `${species}${form === undefined ? id : `${id}/${form}`}.html`;
+  link.href = new URL(form === undefined ? `${id}.html` : `${id}/${form}.html`, list).href;
   link.textContent = name;
   if (matched.text !== name) {
     const also = document.createElement("span");
