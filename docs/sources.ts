@@ -53,7 +53,7 @@ function entry(source: Source, taken: Taken | undefined): string {
   const { note, ...cited } = source;
   const citation = new Cite(cited).format("bibliography", { format: "text", template: "apa", lang: "en-US" });
   return [
-    `### ${source.id}`,
+    `## ${source.id}`,
     plain(citation.trim()),
     ...(taken ? [takenText(taken)] : []),
     ...(note === undefined ? [] : [plain(note)]),

@@ -1,6 +1,6 @@
 // Checks the site that docs/site/build.ts and typedoc wrote: links, accessibility, search, and that nothing complains.
 import { readdirSync } from "node:fs";
-import type { Browser } from "playwright-core";
+import type { Browser, Page } from "playwright-core";
 import { site } from "../docs/site/site";
 import { chromiumHere, launched } from "./consumer/chromium";
 import { brokenLinks } from "./site/links";
@@ -49,25 +49,37 @@ const searches = [
   { from: "species/danio-rerio.html", typed: "moss barb", wanted: "/species/puntigrus-tetrazona/green.html" },
 ] as const;
 
-/** What is wrong with the pages of a place, a line each. */
-async function visitedPlace(browser: Browser, { name, address }: Place): Promise<readonly string[]> {
+const [desktop = { width: 1280, dark: false }] = looks;
+
+/** What is wrong with what a page holds, wherever it stands. */
+async function read(browser: Browser, { address }: Place): Promise<readonly string[]> {
   const told: string[] = [];
-  const tell = (page: string, found: readonly string[]) =>
-    told.push(...found.map((one) => `${name}, ${page}: ${one}`));
   for (const kind of kinds) {
     for (const look of looks) {
       const found = await visited(browser, address + kind, look, async (page) => [
         ...(await axeFindings(page)),
         ...(await sideways(page)),
       ]);
-      tell(`${kind} at ${look.width} px`, found);
+      told.push(...found.map((one) => `${kind} at ${look.width} px: ${one}`));
     }
   }
-  const [wide = { width: 1280, dark: false }] = looks;
-  for (const { from, typed, wanted } of searches) {
-    tell(from, await visited(browser, address + from, wide, (page) => searchFaults(page, typed, wanted)));
-  }
-  tell("api/index.html", await visited(browser, `${address}api/index.html`, wide, async () => []));
+  return told;
+}
+
+/** What is wrong with the site in a place: files that do not load, what complains, and where the search leads. */
+async function used(
+  browser: Browser,
+  { name, address }: Place,
+  pages: readonly string[],
+): Promise<readonly string[]> {
+  const told: string[] = [];
+  const use = async (page: string, see: (page: Page) => Promise<readonly string[]> = async () => []) => {
+    const found = await visited(browser, address + page, desktop, see);
+    told.push(...found.map((one) => `${name}, ${page}: ${one}`));
+  };
+  for (const page of pages) await use(page);
+  for (const { from, typed, wanted } of searches)
+    await use(from, (page) => searchFaults(page, typed, wanted));
   return told;
 }
 
@@ -79,11 +91,14 @@ async function inChromium(): Promise<readonly string[]> {
     return [];
   }
   const browser = await launched(program);
-  const places = [inFolder(site), await underPath(site)];
+  const places = [inFolder(site), await underPath(site)] as const;
   try {
-    const told: string[] = [];
-    for (const place of places) told.push(...(await visitedPlace(browser, place)));
-    return told;
+    const [folder, below] = places;
+    return [
+      ...(await read(browser, folder)),
+      ...(await used(browser, folder, kinds)),
+      ...(await used(browser, below, [...kinds, "api/index.html"])),
+    ];
   } finally {
     for (const place of places) place.close();
     await browser.close();

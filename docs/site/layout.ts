@@ -40,7 +40,7 @@ ${alternates(page)}
 ${menu(page, parts).join("\n")}
 </ul>
 </nav>
-<div class="search" data-species="${to(`${folder}${listPath}`)}" data-label="${text(words.search.label)}" data-found="${text(words.search.found)}" data-none="${text(words.search.none)}"></div>
+<div class="search" data-species="${to(`${folder}${listPath}`)}" data-label="${text(words.search.label)}" data-found="${text(words.search.found)}" data-more="${text(words.search.more)}" data-none="${text(words.search.none)}"></div>
 </header>
 <main id="text">
 ${body}

@@ -31,7 +31,7 @@ function linking(page: string, html: string): Linking {
 export async function brokenLinks(folder: string): Promise<readonly string[]> {
   const files = await glob("**", { cwd: folder });
   const there: ReadonlySet<string> = new Set(files);
-  const pages = files.filter((file) => file.endsWith(".html")).sort();
+  const pages = files.filter((file) => /\.(html|svg)$/.test(file)).sort();
   const all = await Promise.all(
     pages.map(async (page) => linking(page, await readFile(join(folder, page), "utf8"))),
   );

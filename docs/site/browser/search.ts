@@ -4,11 +4,14 @@ import { type SearchNames, type Suggestion, suggestSpecies } from "vivary/search
 /** The longest that anybody types. */
 const longest = 200;
 
+/** So many are shown. */
+const most = 10;
+
 /** Puts the search where the page has room for it. */
 export function searchIn(languages: readonly SearchNames[]): void {
   const place = document.querySelector<HTMLElement>(".search");
   if (!place) return;
-  const { species = "", label = "", found = "", none = "" } = place.dataset;
+  const { species = "", label = "", found = "", more = "", none = "" } = place.dataset;
   const listAt = new URL(species, location.href).href;
   const input = Object.assign(document.createElement("input"), {
     type: "search",
@@ -25,11 +28,15 @@ export function searchIn(languages: readonly SearchNames[]): void {
   form.append(caption, input, status, list);
   place.replaceChildren(form);
 
+  const saidOf = (count: number) => {
+    if (input.value.trim() === "") return "";
+    if (count === 0) return none;
+    return count > most ? more : `${found} ${count}`;
+  };
   const show = () => {
-    const suggestions = suggestSpecies(input.value, { languages });
-    list.replaceChildren(...suggestions.map((one) => itemOf(one, listAt)));
-    const said = suggestions.length > 0 ? `${found} ${suggestions.length}` : none;
-    status.textContent = input.value.trim() === "" ? "" : said;
+    const suggestions = suggestSpecies(input.value, { languages, limit: most + 1 });
+    list.replaceChildren(...suggestions.slice(0, most).map((one) => itemOf(one, listAt)));
+    status.textContent = saidOf(suggestions.length);
   };
   input.addEventListener("input", show);
   input.addEventListener("search", show);

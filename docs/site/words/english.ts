@@ -17,7 +17,12 @@ export const english: SiteWords = {
   package: "The package",
   thisLanguage: "English",
   inEnglish: "",
-  search: { label: "Find a species", found: "Found:", none: "No species by that name." },
+  search: {
+    label: "Find a species",
+    found: "Found:",
+    more: "The first ten: type on for others.",
+    none: "No species by that name.",
+  },
   welcome: {
     about: "Who can live with whom in an aquarium, in which tank, and why.",
     paragraphs: [

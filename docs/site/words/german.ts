@@ -16,8 +16,13 @@ export const german: SiteWords = {
   contributing: "Mitmachen",
   package: "Das Paket",
   thisLanguage: "Deutsch",
-  inEnglish: "auf Englisch",
-  search: { label: "Art suchen", found: "Gefunden:", none: "Keine Art mit diesem Namen." },
+  inEnglish: "englisch",
+  search: {
+    label: "Art suchen",
+    found: "Gefunden:",
+    more: "Die ersten zehn: weitertippen zeigt andere.",
+    none: "Keine Art mit diesem Namen.",
+  },
   welcome: {
     about: "Wer mit wem im Aquarium leben kann, in welchem Becken und warum.",
     paragraphs: [

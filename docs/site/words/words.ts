@@ -23,6 +23,8 @@ export interface SiteWords {
     readonly label: string;
     /** Before the number of those found. */
     readonly found: string;
+    /** Where there are more than ten. */
+    readonly more: string;
     readonly none: string;
   };
   readonly welcome: {
