@@ -15,6 +15,9 @@ import {
   visited,
 } from "./site/visits";
 
+/** So many problems of a check are told. */
+const most = 40;
+
 /** A page of each kind. */
 const kinds = [
   "index.html",
@@ -115,6 +118,7 @@ for (const [name, check] of checks) {
   const problems = await check();
   const seconds = ((performance.now() - started) / 1000).toFixed(0);
   console.log(`${problems.length === 0 ? "ok" : "FAILED"}  ${name} (${seconds} s)`);
-  for (const problem of problems) console.log(`        ${problem}`);
+  for (const problem of problems.slice(0, most)) console.log(`        ${problem}`);
+  if (problems.length > most) console.log(`        and ${problems.length - most} more`);
   if (problems.length > 0) process.exitCode = 1;
 }

@@ -79,6 +79,8 @@ export async function visited(
     await page.goto(url);
     const seen = await see(page);
     return [...complaints, ...seen];
+  } catch (error) {
+    return [...complaints, String(error)];
   } finally {
     await page.close();
   }
