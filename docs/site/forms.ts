@@ -9,6 +9,6 @@ export interface Form {
 }
 
 export const formsOf = (species: SpeciesProfile): readonly Form[] =>
-  Object.keys(species.forms ?? {}).map((id) => ({ id, profile: applyForm(species, id) }));
+  Object.keys(species.forms ?? {}).map((id) => ({ id, profile: Object.freeze(applyForm(species, id)) }));
 
 export const formCount: number = allSpecies.reduce((sum, species) => sum + formsOf(species).length, 0);

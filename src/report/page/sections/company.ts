@@ -1,12 +1,10 @@
-import { type Outcomes, outcomes } from "../../../compatibility";
 import { preyReach } from "../../../compatibility/inner";
 import { factAt, type Kind, type SpeciesProfile } from "../../../species";
 import type { CompanionReason } from "../../messages/page-messages";
-import { type Companion, companionsOf, sharedHome } from "../company/companions";
-import { relationsTo } from "../company/relations";
+import { type Companion, sharedHome } from "../company/companions";
+import { type FoundCompany, foundCompany } from "../company/found-company";
 import { sharedTemperature } from "../company/shared-water";
-import { typicalTank } from "../company/typical-tank";
-import { headcount, usualGroup } from "../company/usual-group";
+import { usualGroup } from "../company/usual-group";
 import { type Cell, list, type Part, paragraph, type Section, section } from "../parts";
 import { isOfKeepers, notedStatements, notesOf } from "../remarks";
 import { groupTold, namedAnimal, type Telling } from "../telling";
@@ -20,29 +18,26 @@ const unborn = ["egg", "fry", "shrimplet", "young-snail", "young-crayfish", "you
 /** Whom it goes with, whom it would eat, and who would leave it hungry; others are named only of the candidates. */
 export function company(telling: Telling): readonly Section[] {
   const { profile, candidates, messages, remarks } = telling;
-  const judged = candidates.length > 0 ? outcomes([profile, ...candidates]) : undefined;
+  const found = candidates.length > 0 ? foundCompany(profile, candidates) : undefined;
   return section(
     "company",
     messages.page.headings.company,
-    judged ? companions(telling, judged) : [],
+    found ? companions(telling, found) : [],
     paragraph(prey(telling)),
-    judged ? others(telling, judged) : [],
+    found ? others(telling, found) : [],
     remarks(["predation.eats", "appearance.looks"]),
   );
 }
 
-function companions(telling: Telling, judged: Outcomes): readonly Part[] {
-  const { profile, candidates, messages, write } = telling;
+function companions(telling: Telling, { own, tank, companions: found }: FoundCompany): readonly Part[] {
+  const { candidates, messages, write } = telling;
   const { company: words } = messages.page;
-  const own = usualGroup(profile);
-  const tank = profile.incomplete ? undefined : typicalTank(profile, headcount(own));
   if (tank?.base.shape !== "rectangle") return [];
   const told = {
     who: groupTold(own, messages),
     tank: write({ value: tank.base.length, by: tank.base.width, unit: "cm" }),
     among: candidates.length,
   };
-  const found = companionsOf(own, tank, candidates, judged);
   if (found.length === 0) return paragraph(words.none(told));
   return [
     ...paragraph(words.chosen(told)),
@@ -123,7 +118,7 @@ function preyOf(value: unknown): string {
   return typeof value === "string" ? value : "";
 }
 
-function others({ profile, candidates, messages }: Telling, judged: Outcomes): readonly Part[] {
+function others({ messages }: Telling, { relations }: FoundCompany): readonly Part[] {
   const { company: words } = messages.page;
   const named = (title: string, species: readonly SpeciesProfile[]) => {
     const names = species
@@ -133,14 +128,7 @@ function others({ profile, candidates, messages }: Telling, judged: Outcomes): r
     const further = names.length - shown.length;
     return list([...shown.map((name) => [name]), ...(further > 0 ? [words.more(further)] : [])], title);
   };
-  const {
-    settlers,
-    settled,
-    prey: eaten,
-    hunters,
-    robbers,
-    lookAlikes,
-  } = relationsTo(profile, candidates, judged);
+  const { settlers, settled, prey: eaten, hunters, robbers, lookAlikes } = relations;
   return [
     ...named(words.settlers, settlers),
     ...named(words.settled, settled),

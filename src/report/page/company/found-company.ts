@@ -1,0 +1,44 @@
+import { outcomes } from "../../../compatibility";
+import type { Group } from "../../../plan";
+import type { SpeciesProfile } from "../../../species";
+import type { TankDimensions } from "../../../tank";
+import { type Companion, companionsOf } from "./companions";
+import { type RelationsTo, relationsTo } from "./relations";
+import { typicalTank } from "./typical-tank";
+import { headcount, usualGroup } from "./usual-group";
+
+/** What was found of the company of a species: no language has a part in it. */
+export interface FoundCompany {
+  /** As many as belong together. */
+  readonly own: Group;
+  /** Where company was sought for them; absent where the record is incomplete, or no standard tank has the room. */
+  readonly tank: TankDimensions | undefined;
+  readonly companions: readonly Companion[];
+  readonly relations: RelationsTo;
+}
+
+type Finds = WeakMap<readonly SpeciesProfile[], FoundCompany>;
+
+const finds = /* @__PURE__ */ new WeakMap<SpeciesProfile, Finds>();
+
+/** The company of a species among candidates. It is sought once for profiles and lists that cannot change. */
+export function foundCompany(profile: SpeciesProfile, candidates: readonly SpeciesProfile[]): FoundCompany {
+  if (!Object.isFrozen(profile) || !Object.isFrozen(candidates)) return sought(profile, candidates);
+  const known = finds.get(profile) ?? new WeakMap();
+  finds.set(profile, known);
+  const found = known.get(candidates) ?? sought(profile, candidates);
+  known.set(candidates, found);
+  return found;
+}
+
+function sought(profile: SpeciesProfile, candidates: readonly SpeciesProfile[]): FoundCompany {
+  const judged = outcomes([profile, ...candidates]);
+  const own = usualGroup(profile);
+  const tank = profile.incomplete ? undefined : typicalTank(profile, headcount(own));
+  return {
+    own,
+    tank,
+    companions: tank ? companionsOf(own, tank, candidates, judged) : [],
+    relations: relationsTo(profile, candidates, judged),
+  };
+}
