@@ -122,6 +122,7 @@ export default {
     tsPreCompilationDeps: true,
     tsConfig: { fileName: "tsconfig.json" },
     doNotFollow: { path: "node_modules" },
+    exclude: { path: "^docs/site/dist/" },
     enhancedResolveOptions: { extensions: [".ts", ".js", ".json"] },
   },
 };

@@ -8,7 +8,7 @@ import { languages } from "../languages";
 export type Lead = (href: string) => string;
 
 /** The anchor of a heading, as forges and the registry make it. */
-export const slug = (heading: string): string =>
+const slug = (heading: string): string =>
   heading
     .trim()
     .toLowerCase()
