@@ -6,7 +6,7 @@ export { coverInsteadOfCompany } from "./dense-cover";
 export { hangsOnTemper } from "./engine/temper";
 export { type Joinable, type Joined, joinable, type Told } from "./joining";
 export { meeting } from "./meeting";
-export { type PreyReach, preyReach } from "./prey-reach";
+export { preyReach } from "./prey-reach";
 export { givingHardness, givingPH, givingTemperature } from "./rules/shared/givings";
 export { oxygenLimits } from "./rules/shared/oxygen-limits";
 export { type Giving, inSeason, meetPastTheirBest, surelyOf, wantedOf } from "./rules/shared/water";

@@ -61,7 +61,7 @@ export function tellingOf(profile: SpeciesProfile, matter: PageMatter): Telling 
 }
 
 /** What a species or form is called in a language. */
-export function toldName({ names, taxonomy }: SpeciesProfile, { language, several }: PageMessages): ToldName {
+function toldName({ names, taxonomy }: SpeciesProfile, { language, several }: PageMessages): ToldName {
   const name = nameIn(language, names, taxonomy.name);
   const scientific = name === taxonomy.name;
   return { name, several: scientific ? name : several(name), scientific };
