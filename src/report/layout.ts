@@ -5,7 +5,7 @@ export type Block =
 
 const columns = 80;
 
-/** Plain text in lines of at most 80 columns. Lists without items are left out. */
+/** Plain text in lines of at most 80 columns, but for addresses that are longer. Lists without items are left out. */
 export function plainText(blocks: readonly Block[]): string {
   const parts = blocks.map((block) => {
     if ("lead" in block) return block.lead.map((line) => wrapped(line, "", "")).join("\n");
@@ -35,7 +35,7 @@ export function escaped(text: string): string {
     .replace(/^[-=+]/, "\\$&");
 }
 
-/** Text in lines of at most 80 columns, with what stands before the first and before those that follow. */
+/** Text in lines of at most 80 columns, but for an address that is longer, with what stands before the first and before those that follow. */
 export function wrapped(text: string, first: string, further: string): string {
   const lines: string[] = [];
   let line = first;
@@ -49,8 +49,8 @@ export function wrapped(text: string, first: string, further: string): string {
   return [...lines, line].join("\n");
 }
 
-/** A word that is longer than a line in pieces that are not. */
-const pieces = (word: string) => word.match(/.{1,78}/gu) ?? [word];
+/** A word that is longer than a line in pieces that are not; an address stays whole, or nobody could follow it. */
+const pieces = (word: string) => (word.includes("://") ? [word] : (word.match(/.{1,78}/gu) ?? [word]));
 
 /**
  * Text without line breaks, control characters or marks that turn the direction of reading. Joiners stay, since some

@@ -39,6 +39,16 @@ describe("a line of text", () => {
       expect(lines.map((line) => line.slice(2)).join("")).toBe(word);
     }
   });
+
+  test("of an address longer than a line is left whole", () => {
+    const address = `https://example.org/${"x".repeat(100)}`;
+    expect(plainText([{ title: "Where", items: [`At ${address} today`] }]).split("\n")).toEqual([
+      "Where",
+      "- At",
+      `  ${address}`,
+      "  today",
+    ]);
+  });
 });
 
 describe("text in Markdown", () => {

@@ -24,6 +24,9 @@ export function shortCitation(by: string, sources: readonly PageSource[], messag
   return [who || source.title, year].filter(Boolean).join(" ");
 }
 
+/** Whether a place in a source begins with a word, and not with an address or the name of a file. */
+const beginsWithWord = (at: string): boolean => /^\p{L}+(?=[\s,;]|$)/u.test(at);
+
 /** A source as a list of references has it, with where in it and what is to be said of it. */
 export function fullCitation(
   { source, cite, at, memory, under, of, used }: PageSource,
@@ -33,7 +36,7 @@ export function fullCitation(
   const { title = cite, DOI, URL, volume, issue, page, publisher } = source ?? {};
   const year = source && yearOf(source);
   const who = source ? authorsOf(source, messages) : "";
-  const place = at === undefined ? "" : capitalised(at, messages.language);
+  const place = at && beginsWithWord(at) ? capitalised(at, messages.language) : (at ?? "");
   const where = DOI ? `https://doi.org/${DOI}` : URL;
   const within = [
     source?.["container-title"],
@@ -45,7 +48,7 @@ export function fullCitation(
     title,
     within.filter(Boolean).join(" ") || (publisher === who || publisher === title ? "" : publisher),
     at === where ? "" : place,
-    at?.includes("://") ? "" : where,
+    at !== where && at?.includes("://") ? "" : where,
   ];
   const said = [
     under && words.under(under),

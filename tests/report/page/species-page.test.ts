@@ -137,10 +137,19 @@ describe("the pages of all species and forms", () => {
     }
   });
 
-  test("keep their lines within 80 columns as text", () => {
+  test("keep their lines within 80 columns as text, and addresses whole", () => {
     for (const profile of everyKind) {
       for (const line of speciesPage(profile, evidenceOf(profile)).split("\n"))
-        expect(line.length, line).toBeLessThanOrEqual(80);
+        expect(line.replace(/\S*:\/\/\S*/, "").length, line).toBeLessThanOrEqual(80);
+    }
+  });
+
+  test("write addresses and names of files as they are", () => {
+    for (const profile of everyKind) {
+      const { record, sources } = evidenceOf(profile);
+      const page = speciesPage(profile, { record, sources });
+      const addresses = sources.flatMap(({ at = "" }) => at.match(/\S+:\/\/\S+/g) ?? []);
+      for (const address of addresses) expect(page, profile.id).toContain(address.replace(/[.,;)]+$/, ""));
     }
   });
 
