@@ -449,7 +449,7 @@ const page: PageWords = {
         case "settled-by-them":
           return "shy company, settled by its calm";
         case "harmless":
-          return "no harm to anybody";
+          return "harmless to all";
         case "elsewhere":
           return `${whereOf(reason.zones)}, out of its way`;
         case "same-home":

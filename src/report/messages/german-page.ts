@@ -411,7 +411,7 @@ const page: PageWords = {
         case "settled-by-them":
           return "scheu, in dieser Gesellschaft aber ruhig";
         case "harmless":
-          return "für niemanden ein Schaden";
+          return "harmlos für alle";
         case "elsewhere":
           return `${whereOf(reason.zones)}, also aus dem Weg`;
         case "same-home":

@@ -70,7 +70,7 @@ function leastTank(telling: Telling): string {
     group: groupTold(group, messages),
     animals,
     length: size("space.baseLength", length),
-    floor: size("space.footprint", floor),
+    floor: size("space.footprint", floor && roundedUp(floor)),
     sides:
       length === undefined
         ? write(commonSides(floor))
@@ -78,6 +78,9 @@ function leastTank(telling: Telling): string {
     further: size("space.furtherFootprint", known("space.furtherFootprint")),
   });
 }
+
+/** A floor in cm² as people say it, no less than it is. */
+const roundedUp = (floor: number): number => Math.ceil(floor / 50) * 50;
 
 /** What it does to ground and plants, if all of it is known or any is so. */
 function effects({ known, messages, noted }: Telling): string {
