@@ -1,9 +1,9 @@
 import type { Words } from "../../compatibility";
-import { frozen } from "../../frozen";
 import type { Kind } from "../../species";
 import { english as reports } from "./english";
 import type { PageMessages, PageWords, ToldAct, ToldGroup, ToldName } from "./page-messages";
 import { sentenceCase as capital, scientificOf } from "./sentences";
+import { withPage } from "./with-page";
 
 const listed = (type: "conjunction" | "disjunction") => (items: readonly string[]) =>
   new Intl.ListFormat("en-GB", { type }).format(items);
@@ -589,4 +589,4 @@ const page: PageWords = {
 };
 
 /** What reports, pictures and pages say in English. */
-export const english: PageMessages = /* @__PURE__ */ frozen({ ...reports, page });
+export const english: PageMessages = /* @__PURE__ */ withPage(reports, page);

@@ -1,11 +1,11 @@
 import type { Words } from "../../compatibility";
-import { frozen } from "../../frozen";
 import type { Kind } from "../../species";
 import { german as reports } from "./german";
 import { effectIn, jurisdictionIn } from "./german-laws";
 import { regionIn } from "./german-regions";
 import type { PageMessages, PageWords, ToldAct, ToldGroup } from "./page-messages";
 import { sentenceCase as capital, scientificOf } from "./sentences";
+import { withPage } from "./with-page";
 
 // Names stand as subjects or objects, never after a preposition that asks for another case. Nobody is addressed.
 
@@ -571,4 +571,4 @@ const page: PageWords = {
 };
 
 /** What reports, pictures and pages say in German. */
-export const german: PageMessages = /* @__PURE__ */ frozen({ ...reports, page });
+export const german: PageMessages = /* @__PURE__ */ withPage(reports, page);

@@ -4,7 +4,7 @@ import { factAt, type SpeciesProfile } from "../../../species";
 /** How much of each figure two have to share until it is as good as all: K, pH and °dH. Common practice. */
 const plenty = { "water.temperature": 4, "water.pH": 1, "water.generalHardness": 6 } as const;
 
-const paths = Object.keys(plenty) as readonly (keyof typeof plenty)[];
+const paths = /* @__PURE__ */ Object.keys(plenty) as readonly (keyof typeof plenty)[];
 
 /** The temperature that two are both kept at. */
 export const sharedTemperature = (one: SpeciesProfile, other: SpeciesProfile): PartialRange | undefined =>
