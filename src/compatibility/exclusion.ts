@@ -68,7 +68,7 @@ function someOrTwo(
 /** The facts on which conditions exclude each other, if all that may be asked were asked at once. */
 const factsInDispute = (said: readonly Said[]): ReadonlySet<string> =>
   new Set(
-    clashesOf(said.flatMap(({ asked }) => asked)).flatMap((clash) =>
+    clashesOf(said.flatMap(({ asked }) => asked())).flatMap((clash) =>
       clash.flat().map(({ condition }) => factOf(condition)),
     ),
   );

@@ -1,3 +1,4 @@
+import { once } from "../later";
 import { type Judgement, silent } from "./engine/judgement";
 import type { AimedCondition, AnyFinding } from "./engine/rule/finding";
 import { gravity } from "./engine/rule/weight";
@@ -15,8 +16,8 @@ export interface Said {
   /** How grave it may be. */
   readonly greatest: number;
   readonly undetermined: boolean;
-  /** Whatever may be asked for. */
-  readonly asked: readonly AimedCondition[];
+  /** Whatever may be asked for, gathered when somebody asks. */
+  readonly asked: () => readonly AimedCondition[];
 }
 
 /** Sums up what judgements say. */
@@ -31,7 +32,9 @@ export function saidBy(all: readonly Judgement[]): Said {
     least: greatest(judgements, (judgement) => judgement.least),
     greatest: greatest(judgements, (judgement) => judgement.greatest),
     undetermined: judgements.some((judgement) => judgement.undetermined),
-    asked: judgements.flatMap(({ worlds, mayAsk }) => [...worlds.flatMap(({ asks }) => asks), ...mayAsk]),
+    asked: once(() =>
+      judgements.flatMap(({ worlds, mayAsk }) => [...worlds.flatMap(({ asks }) => asks), ...mayAsk]),
+    ),
   };
 }
 
