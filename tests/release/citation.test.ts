@@ -30,7 +30,8 @@ test("a release is written in with its version and its day, for package and data
   const release = { version: "1.2.3", "date-released": "2026-05-31" };
   const [data] = citation.references;
   expect(after).toStrictEqual({ ...citation, ...release, references: [{ ...data, ...release }] });
-  expect(released(text, version, "2026-05-31").replaceAll(/^ *date-released: 2026-05-31\n/gm, "")).toBe(text);
+  const withoutDay = (file: string) => file.replaceAll(/^ *date-released: .*\n/gm, "");
+  expect(withoutDay(released(text, version, "2026-05-31"))).toBe(withoutDay(text));
 });
 
 test("the licence of the package points to the terms of code and figures", () => {
