@@ -570,7 +570,7 @@ function messages(): Messages {
       meanwhile: "Meanwhile watch for",
       everyTank: "In every tank",
       remedy: "What would help",
-      remedies: "What would help: any one of these",
+      remedies: "What would help: one of these is enough",
       ifItStarts: "If bullying starts",
       cautions: "Take care",
     },

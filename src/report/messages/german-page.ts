@@ -3,6 +3,7 @@ import type { Kind } from "../../species";
 import { german as reports } from "./german";
 import { effectIn, jurisdictionIn } from "./german-laws";
 import { regionIn } from "./german-regions";
+import { places, prey, targets } from "./german-words";
 import type { PageMessages, PageWords, ToldAct, ToldGroup } from "./page-messages";
 import { sentenceCase as capital, scientificOf } from "./sentences";
 import { withPage } from "./with-page";
@@ -56,14 +57,8 @@ const living: Readonly<Record<Words["living"], string>> = {
   either: "allein oder gesellig",
 };
 
-const where: Readonly<Record<Words["zone"], string>> = {
-  surface: "an der Oberfläche",
-  midwater: "im freien Wasser",
-  bottom: "am Boden",
-};
-
 const whereOf = (zones: readonly Words["zone"][]) =>
-  zones.length >= 3 ? "in allen Wasserschichten" : allOf(zones.map((zone) => where[zone]));
+  zones.length >= 3 ? "in allen Wasserschichten" : allOf(zones.map((zone) => places[zone]));
 
 const hours: Readonly<Record<Words["light"], string>> = {
   day: "am Tag",
@@ -109,23 +104,6 @@ const given: Readonly<Partial<Record<Words["food"], string>>> = {
   wood: "Holz zum Raspeln",
 };
 
-const prey: Readonly<Record<Words["prey"], string>> = {
-  egg: "Eier",
-  fry: "Fischlarven",
-  fish: "Fische",
-  shrimplet: "junge Garnelen",
-  shrimp: "Garnelen",
-  snail: "Schnecken",
-  "young-snail": "junge Schnecken",
-  crayfish: "Krebse",
-  "young-crayfish": "junge Krebse",
-  crab: "Krabben",
-  "young-crab": "junge Krabben",
-  mussel: "Muscheln",
-  frog: "Frösche",
-  tadpole: "Kaulquappen",
-};
-
 /** `sechs Panzerwelse`, `ein Paar Honigguramis`, `Guppys (ein Männchen und zwei Weibchen)`. */
 function group({ name, several, count: number, males, females }: ToldGroup): string {
   if (number === 1) return `ein Tier (${name})`;
@@ -142,16 +120,6 @@ const deeds: Readonly<Record<Words["does"], readonly [verb: string, after: strin
   "nips-fins": ["verletzen", " an den Flossen"],
   "rasps-mucus": ["verletzen", " an der Schleimhaut"],
   "robs-food": ["drängen", " vom Futter ab"],
-};
-
-const targets: Readonly<Record<Words["target"], string>> = {
-  "own-sex": "Artgenossen des eigenen Geschlechts",
-  "other-sex": "Artgenossen des anderen Geschlechts",
-  "own-kind": "Artgenossen",
-  "look-alike": "ähnlich aussehende Fische",
-  "long-finned": "langflossige Fische",
-  smaller: "kleinere Tiere",
-  any: "alle in der Nähe",
 };
 
 const occasions: Readonly<Record<Words["when"], string>> = {
@@ -372,7 +340,7 @@ const page: PageWords = {
       return told.length > 0 ? `Sie ${allOf(told)}.` : "Pflanzen sind vor ihnen sicher.";
     },
     territory: (holder, sides, zone) =>
-      `${capital(holders[holder])} verteidigt etwa ${sides} ${where[zone]}.`,
+      `${capital(holders[holder])} verteidigt etwa ${sides} ${places[zone]}.`,
   },
   behaviour: {
     living: ({ several }, how) =>

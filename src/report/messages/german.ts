@@ -5,6 +5,7 @@ import type { Figure } from "../figure";
 import { effectIn, jurisdictionIn } from "./german-laws";
 import { oneOf, severalOf } from "./german-names";
 import { regionIn } from "./german-regions";
+import { places, prey, targets } from "./german-words";
 import type { Messages, Told, ToldCondition, ToldRoom, ToldWater } from "./messages";
 import {
   sentenceCase as capital,
@@ -315,12 +316,6 @@ const plantHarm: Readonly<Record<Words["plantHarm"], readonly [one: string, seve
   digs: ["gräbt, sodass Pflanzen sich lösen", "graben, sodass Pflanzen sich lösen"],
 };
 
-const feedingPlaces: Readonly<Record<Words["zone"], string>> = {
-  surface: "an der Oberfläche",
-  midwater: "im freien Wasser",
-  bottom: "am Boden",
-};
-
 const feedingHours: Readonly<Record<Words["light"], string>> = {
   day: "am Tag",
   dusk: "in der Dämmerung",
@@ -329,7 +324,7 @@ const feedingHours: Readonly<Record<Words["light"], string>> = {
 
 /** How food reaches an animal. */
 const feedingWays: Readonly<Record<string, string>> = {
-  ...feedingPlaces,
+  ...places,
   ...feedingHours,
   apart: "abseits der Schnelleren",
 };
@@ -522,16 +517,6 @@ const meanings: Readonly<Record<Words["waterMeaning"], string>> = {
   tested: "Versuch",
 };
 
-const targets: Readonly<Record<Words["target"], string>> = {
-  "own-sex": "Artgenossen des eigenen Geschlechts",
-  "other-sex": "Artgenossen des anderen Geschlechts",
-  "own-kind": "Artgenossen",
-  "look-alike": "ähnlich aussehende Fische",
-  "long-finned": "langflossige Fische",
-  smaller: "kleinere Tiere",
-  any: "alle in der Nähe",
-};
-
 const looks: Readonly<Record<Words["look"], string>> = {
   "oval-thread-fins": "oval, mit fadenförmig ausgezogenen Flossen",
   "trailing-fins": "schleppende Flossen",
@@ -543,23 +528,6 @@ const looks: Readonly<Record<Words["look"], string>> = {
   "yellow-body": "gelber Körper",
   "red-and-blue-bars": "rote und blaue Binden",
   "sword-tail": "Schwert an der Schwanzflosse",
-};
-
-const prey: Readonly<Record<Words["prey"], string>> = {
-  egg: "Eier",
-  fry: "Fischlarven",
-  fish: "Fische",
-  shrimplet: "junge Garnelen",
-  shrimp: "Garnelen",
-  snail: "Schnecken",
-  "young-snail": "junge Schnecken",
-  crayfish: "Krebse",
-  "young-crayfish": "junge Krebse",
-  crab: "Krabben",
-  "young-crab": "junge Krabben",
-  mussel: "Muscheln",
-  frog: "Frösche",
-  tadpole: "Kaulquappen",
 };
 
 const lengthMeanings: Readonly<Record<Words["lengthMeaning"], string>> = {
@@ -917,9 +885,9 @@ function messages(): Messages {
       "plants-at-risk": ({ from, fromMany, measures: { harm } }) =>
         `${from} ${verb(fromMany, ...plantHarm[harm?.value ?? "eats"])}.`,
       feeding: ({ from, fromMany, measures: known }) => {
-        const places = known.places?.value.map((place) => feedingPlaces[place]) ?? [];
+        const at = known.places?.value.map((place) => places[place]) ?? [];
         const hours = known.hours?.value.map((hour) => feedingHours[hour]) ?? [];
-        return `${from} ${verb(fromMany, "frisst", "fressen")} ${allOf(places)}, ${allOf(hours)}: was andere bekommen, kommt dort vielleicht nicht an.`;
+        return `${from} ${verb(fromMany, "frisst", "fressen")} ${allOf(at)}, ${allOf(hours)}: was andere bekommen, kommt dort vielleicht nicht an.`;
       },
       "longest-run": ({ from, fromMany, weight, measures: known, figure }) => {
         const text = `${from} ${needs(fromMany)} ein ${figure(known.needed)} langes Becken${planned(figure(known.planned))}.`;

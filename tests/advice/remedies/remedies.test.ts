@@ -5,6 +5,7 @@ import { assessPlan, planner } from "../../../src/compatibility";
 import { InvalidInputError } from "../../../src/errors";
 import type { Group, Plan } from "../../../src/plan";
 import { factAt, type SpeciesProfile } from "../../../src/species";
+import { keptTank } from "../kept-tank";
 import { spoiledPlans } from "./spoiled";
 
 function species(id: string): SpeciesProfile {
@@ -23,21 +24,7 @@ const food: Plan["offerings"] = [
 /** A tank in which nothing is amiss for most, with these animals. */
 function kept(groups: readonly Group[], tank: Partial<Plan["tank"]> = {}, water: Plan["water"] = {}): Plan {
   return {
-    tank: {
-      base: { shape: "rectangle", length: 120, width: 50 },
-      height: 50,
-      lid: true,
-      cover: 0.4,
-      openWater: 0.5,
-      openSurface: 0.5,
-      sightBreaks: 4,
-      substrate: "sand",
-      hides: { caves: 4, wood: 3, leaves: 10 },
-      plants: "planted",
-      flow: { calmest: "still", strongest: "moderate" },
-      filter: { mediaArea: 20, age: 200 },
-      ...tank,
-    },
+    tank: { ...keptTank, ...tank },
     water: { temperature: 25, pH: 6.8, generalHardness: 8, ...water },
     groups,
     offerings: food,

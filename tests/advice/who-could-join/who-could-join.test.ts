@@ -5,27 +5,13 @@ import { assessPlan, type Finding, planner } from "../../../src/compatibility";
 import { InvalidInputError } from "../../../src/errors";
 import type { Plan } from "../../../src/plan";
 import { factAt, type SpeciesProfile } from "../../../src/species";
+import { keptTank as tank } from "../kept-tank";
 
 function species(id: string): SpeciesProfile {
   const found = speciesById(id);
   if (!found) throw new Error(id);
   return found;
 }
-
-const tank: Plan["tank"] = {
-  base: { shape: "rectangle", length: 120, width: 50 },
-  height: 50,
-  lid: true,
-  cover: 0.4,
-  openWater: 0.5,
-  openSurface: 0.5,
-  sightBreaks: 4,
-  substrate: "sand",
-  hides: { caves: 4, wood: 3, leaves: 10 },
-  plants: "planted",
-  flow: { calmest: "still", strongest: "moderate" },
-  filter: { mediaArea: 20, age: 200 },
-};
 
 const community: Plan = {
   tank,

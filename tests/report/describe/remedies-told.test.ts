@@ -41,7 +41,7 @@ describe("remedies that are given", () => {
   const told = inWords(assessPlan(barbs), { remedies: remedies(barbs) });
 
   test("are told each in a sentence, with the tank, the numbers and who leaves", () => {
-    expect(below(told, "What would help: any one of these")[0]).toBe(
+    expect(below(told, "What would help: one of these is enough")[0]).toBe(
       "- Have a tank of 80 × 35 cm; keep at least 8 tiger barbs; find another tank for the 2 freshwater angelfish.",
     );
   });
