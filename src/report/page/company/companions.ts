@@ -88,7 +88,10 @@ function bestOf(left: readonly Candidate[], found: readonly Companion[]): Candid
   return left.reduce((best, one) => (score(one) > score(best) ? one : best));
 }
 
-/** What speaks for two beside their verdict: company that settles, water, places, homes; like size, pace and kind. */
+/**
+ * What speaks for two beside their verdict: company that settles, water, places, homes; like size, pace and kind. What each
+ * is worth, here and in {@link demerit}, is common practice, no source: it only orders what the verdicts allow.
+ */
 function meritOf(one: SpeciesProfile, other: SpeciesProfile): number {
   const points = [
     [settles(other, one) || settles(one, other), 0.8],
