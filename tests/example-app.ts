@@ -215,7 +215,7 @@ const checks: Readonly<Record<string, Check>> = {
     const broken = await second.reads(".notice");
     const text = Buffer.from("{}");
     await second.page.setInputFiles("#file", { name: "a.json", mimeType: "application/json", buffer: text });
-    await second.page.waitForFunction('document.querySelector(".notice").innerText.includes("file")');
+    await second.page.locator(".notice", { hasText: "file" }).waitFor();
     return [
       ...expectSame(
         "renamed",
