@@ -90,7 +90,7 @@ const checks: Readonly<Record<string, Check>> = {
     await page.keyboard.press("Enter");
     const gone = await page.locator(`#${condition}`).count();
     const next = await page.evaluate("document.activeElement.textContent");
-    await page.waitForTimeout(900);
+    await page.locator("footer [role=status]", { hasText: "Not yet" }).waitFor({ state: "attached" });
     const heard = await reads("footer [role=status]");
     await page.focus("#groups-0-remove");
     await page.keyboard.press("Enter");
