@@ -74,7 +74,6 @@ export function blocksOf(
     ...openQuestions(verdict, demands.told, teller, messages),
   ];
   const careful = cautions(verdict, teller, messages);
-  const parties = verdict.parties.map((party) => teller.capital(teller.party(party)));
   const closing = [...(usual ? [messages.unlessMarked(usual)] : []), messages.closing].join(" ");
   if (suits)
     return [
@@ -93,7 +92,7 @@ export function blocksOf(
     ];
   return [
     { part: "answer", lead: headline(verdict, teller, messages) },
-    { part: "parties", title: titles.parties, items: [...new Set(parties)] },
+    { part: "parties", title: titles.parties, items: teller.parties.map(teller.capital) },
     { part: "blocking", title: titles.blocking, items: written(blocking) },
     { part: "deciding", title: titles.deciding, items: written(deciding) },
     {

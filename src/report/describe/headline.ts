@@ -17,7 +17,7 @@ export function headline(verdict: Verdict, teller: Teller, messages: Messages): 
     outcome,
     oneGroup: parties.length === 1,
     oneSpecies: new Set(parties.map(({ id }) => id)).size === 1,
-    animals: teller.listed(parties.map((party) => teller.party(party))),
+    animals: teller.listed(teller.parties),
     tooSmall: onlyTooSmall(verdict),
     clash: clashOf(verdict, teller),
     otherWater: water ? teller.clause(water) : "",

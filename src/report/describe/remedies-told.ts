@@ -4,6 +4,7 @@ import { listOf, objectOf } from "../../errors";
 import type { Group } from "../../plan";
 import { factUnits } from "../../plan/inner";
 import type { Block } from "../layout";
+import { isOfWater, waterAsked } from "../matters/water-asked";
 import type { Messages } from "../messages/messages";
 import { nameIn } from "../names";
 import { saidBy } from "./said-by";
@@ -29,6 +30,7 @@ function remedyTold({ moves, outcome }: Remedy, teller: Teller, messages: Messag
 function stepsOf(move: Move, teller: Teller, messages: Messages): readonly string[] {
   const { remedy: words } = messages;
   const { kind, of, moved, change, meets } = move;
+  if (kind === "form") return [teller.clause(formTaken(move))];
   if (kind === "rehome") {
     const left = of === undefined ? undefined : change.groups?.[of];
     return [words.rehome({ ...teller.kinds(of), moved, all: left === null })];
@@ -38,11 +40,23 @@ function stepsOf(move: Move, teller: Teller, messages: Messages): readonly strin
   const isRoom = ({ on }: Move["meets"][number]) => on === "tank.longestRun" || on === "tank.footprint";
   const sides =
     base?.shape === "rectangle" ? teller.figure({ value: base.length, by: base.width, unit: "cm" }) : "";
-  const further = meets.filter((condition) => !(sides && isRoom(condition)));
+  const further = meets.filter((condition) => !(sides && isRoom(condition))).map(withUnit);
+  const water = further.filter(isOfWater);
+  const isOne = water.length < 2;
   return [
     ...(sides ? [words.tank(sides)] : []),
-    ...further.map((condition) => teller.clause(withUnit(condition))),
+    ...(isOne ? [] : [words.water(waterAsked(water, teller.figure))]),
+    ...further.filter((condition) => isOne || !isOfWater(condition)).map(teller.clause),
   ];
+}
+
+/** Of which form other animals are taken; where it is the usual one, by what tells it: short fins. */
+function formTaken({ of, change }: Move): AimedCondition {
+  const form = change.groups?.[of ?? -1]?.form;
+  const about = of === undefined ? {} : { of };
+  return form === undefined
+    ? { on: "group.longFins", ...about, wanted: { oneOf: [false] } }
+    : { on: "group.form", ...about, wanted: { oneOf: [form] } };
 }
 
 /** A condition in the unit of its fact. */

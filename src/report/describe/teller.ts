@@ -26,7 +26,8 @@ interface Named {
 
 /** Puts the parts of one verdict into sentences of one language. */
 export interface Teller {
-  readonly party: (party: VerdictParty) => string;
+  /** All parties with their numbers; those of a pair that are alike once. */
+  readonly parties: readonly string[];
   /** Some parties by name. */
   readonly named: (indices: readonly (number | undefined)[]) => Named;
   readonly listed: (texts: readonly string[]) => string;
@@ -60,7 +61,7 @@ export function tellerOf(verdict: Verdict, messages: Messages, units: UnitSystem
   const { language } = messages;
   const figure = quantityWriter(messages, units);
   const lists = new Intl.ListFormat(language, { type: "conjunction" });
-  const listed = (texts: readonly string[]) => lists.format(new Set(texts.filter(Boolean)));
+  const listed = (texts: readonly string[]) => lists.format(texts.filter(Boolean));
   const capital = (text: string) => capitalised(text, language);
   const kinds = new Set(verdict.parties.map(({ id }) => id)).size;
   const partyAt = (index: number | undefined) => (index === undefined ? undefined : verdict.parties[index]);
@@ -146,25 +147,30 @@ export function tellerOf(verdict: Verdict, messages: Messages, units: UnitSystem
     return messages.conditions[on](told);
   };
 
+  const partyTold = (party: VerdictParty) => {
+    const { name: scientific, sex, stage, temper, count, males, females } = party;
+    return messages.party({
+      name: bare(party),
+      several: several(party),
+      scientific,
+      length: lengthOf(party),
+      ...(sex && { sex }),
+      ...(stage && { stage }),
+      ...(temper && { temper }),
+      ...(count !== undefined && { count }),
+      ...(males !== undefined && { males }),
+      ...(females !== undefined && { females }),
+    });
+  };
+  const partyTexts = verdict.parties.map(partyTold);
+
   return {
+    parties: partyTexts.filter(
+      (text, index) => partyAt(index)?.count !== undefined || partyTexts.indexOf(text) === index,
+    ),
     kinds: (of) => {
       const party = partyAt(of);
       return { one: party ? bare(party) : "", several: party ? several(party) : "" };
-    },
-    party: (party) => {
-      const { name: scientific, sex, stage, temper, count, males, females } = party;
-      return messages.party({
-        name: bare(party),
-        several: several(party),
-        scientific,
-        length: lengthOf(party),
-        ...(sex && { sex }),
-        ...(stage && { stage }),
-        ...(temper && { temper }),
-        ...(count !== undefined && { count }),
-        ...(males !== undefined && { males }),
-        ...(females !== undefined && { females }),
-      });
     },
     named,
     listed,

@@ -6,6 +6,7 @@ import type { Messages } from "../messages/messages";
 import { type Demand, demandsOf, isRoom, reasonsFor } from "./matters";
 import { isFarTooSmall, isOfRoom } from "./order";
 import { type Item, reasonOf, roomItem } from "./reasons";
+import { figureOf, isOfWater, waterAsked } from "./water-asked";
 
 /** What must change, and what the plan does not say; the facts that the latter names. */
 export interface Demands {
@@ -32,14 +33,10 @@ export function demandsTold(verdict: Verdict, teller: Teller, messages: Messages
   };
 }
 
-const waterFacts: Readonly<Partial<Record<FactName, "temperature" | "pH" | "hardness" | "salinity">>> = {
-  "water.temperature": "temperature",
-  "water.pH": "pH",
-  "water.generalHardness": "hardness",
-  "water.salinity": "salinity",
-};
-
-/** Water in one line, then what needs its reason told, then the rest in one line. Where it is no use no reason is told. */
+/**
+ * Water in one line, then what needs its reason told, then the rest in one line. Of a plan that is ruled out the water
+ * alone: its furnishing is no matter.
+ */
 function unsaidItems(
   demands: readonly Demand[],
   once: (item: Item) => Item,
@@ -48,32 +45,18 @@ function unsaidItems(
   messages: Messages,
 ): readonly Item[] {
   const conditions = demands.flatMap((demand) => demand.conditions);
-  const water = Object.fromEntries(
-    conditions.flatMap((condition) => {
-      const kind = waterFacts[condition.on];
-      return kind ? [[kind, teller.figure(figureOf(condition))]] : [];
-    }),
-  );
-  const others = demands.filter((demand) => demand.conditions.some(({ on }) => !waterFacts[on]));
-  const isOfUse = verdict.outcome !== "unsuitable";
-  const each = others.map((demand): Item => {
-    const { clauses, reasons } = demandItem(demand, verdict, teller, messages, true);
-    return { clauses, reasons: isOfUse ? reasons : [] };
-  });
-  const items = joined(each).map(once);
+  const water = waterAsked(conditions, teller.figure);
+  const isRuledOut = verdict.outcome === "unsuitable";
+  const others = isRuledOut ? [] : demands.filter((demand) => !demand.conditions.every(isOfWater));
+  const items = joined(others.map((demand) => demandItem(demand, verdict, teller, messages, true))).map(once);
   const plain = items.filter(({ reasons }) => reasons.length === 0);
-  const told = { temperature: "", pH: "", hardness: "", salinity: "", ...water };
   return [
-    ...(Object.keys(water).length > 0
-      ? [{ clauses: [], reasons: [{ text: messages.waterToHave(told) }] }]
+    ...(conditions.some(isOfWater)
+      ? [{ clauses: [], reasons: [{ text: messages.waterToHave(water) }] }]
       : []),
     ...items.filter(({ reasons }) => reasons.length > 0),
     ...(plain.length > 0 ? [{ clauses: plain.flatMap(({ clauses }) => clauses), reasons: [] }] : []),
   ];
-}
-
-function figureOf({ aim, wanted }: JointCondition): Figure | undefined {
-  return "oneOf" in wanted ? undefined : { ...(aim ?? wanted), unit: wanted.unit };
 }
 
 /** What must change about one matter, and why. */
@@ -97,12 +80,20 @@ function demandItem(
     Object.hasOwn(messages.sayWhatToDo, rule) && (alwaysDo || !plannedIn(measures));
   const saying = all.filter(([{ rule }]) => Object.hasOwn(messages.sayWhatToDo, rule));
   const isWater = conditions.some(({ on }) => on.startsWith("water."));
-  if (!alwaysDo && saying.length === 1 && (all.length === 1 || !isWater))
+  const [said] = saying;
+  const isAllSaid = !isWater || (all.length === 1 && said && asksAlone(said, conditions, teller));
+  if (!alwaysDo && saying.length === 1 && isAllSaid)
     return { clauses: [], reasons: why([...saying, ...all.filter((alike) => !saying.includes(alike))]) };
   return {
     clauses: conditions.map((condition) => teller.clause(condition)),
     reasons: why(all.filter((alike) => !saysIt(alike))),
   };
+}
+
+/** Whether the water that a reason tells of is that which all ask for. */
+function asksAlone([{ measures = {} }]: Alike, conditions: readonly JointCondition[], { figure }: Teller) {
+  const { kept } = measures as { readonly kept?: Figure };
+  return conditions.every((condition) => figure(figureOf(condition)) === figure(kept));
 }
 
 /** Whether a finding tells what is planned. */

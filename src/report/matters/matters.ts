@@ -2,7 +2,7 @@ import type { Finding, JointCondition, RuleId, Verdict } from "../../compatibili
 import type { FactName } from "../../plan";
 import type { Alike } from "../describe/teller";
 import { ofBothSexes } from "./both-sexes";
-import { gravestFirst, isOfRoom, isOfYoung, rankOf } from "./order";
+import { gravestFirst, isFarTooSmall, isOfRoom, isOfYoung, isTooLong, rankOf } from "./order";
 
 /** Findings that differ only in what is left out of account are told in one sentence. */
 export function folded(
@@ -39,6 +39,11 @@ function overParties(finding: Finding) {
 export const reasonsOf = (verdict: Verdict, weight: "blocking" | "advisory"): readonly Alike[] =>
   folded(gravestFirst(worthTelling(verdict).filter((finding) => finding.weight === weight)), overParties);
 
+/** Of room that is hardly less than needed nothing is told where more is asked for anyway. */
+const isOfHardlyLess = ({ rule, weight }: Finding) => weight === "advisory" && roomRules.includes(rule);
+
+const roomRules: readonly string[] = ["longest-run", "footprint", "zones"] satisfies readonly RuleId[];
+
 /** What a sentence on oxygen tells of its measures. */
 function oxygenTold({ measures = {} }: Finding): object {
   const { need } = measures as { readonly need?: { readonly value: string } };
@@ -63,6 +68,19 @@ const weights = ["blocking", "restricting", "advisory", "favourable"];
 const graveness = (finding: Finding) =>
   10 * weights.indexOf(finding.weight) + Math.max(deeds.indexOf(deedOf(finding)), 0);
 
+/** Whether a finding tells no deed, or the gravest of one towards another. */
+function gravestDeeds(
+  findings: readonly Finding[],
+  towards: (finding: Finding) => string,
+): (finding: Finding) => boolean {
+  const gravest = new Map<string, Finding>();
+  for (const finding of findings.filter(({ rule }) => acts.includes(rule))) {
+    const known = gravest.get(towards(finding));
+    if (!known || graveness(finding) < graveness(known)) gravest.set(towards(finding), finding);
+  }
+  return (finding) => !acts.includes(finding.rule) || gravest.get(towards(finding)) === finding;
+}
+
 /** The facts that the pair rules of water are about, and those that join conditions on it. */
 const waterOf: Readonly<Record<string, FactName>> = {
   temperature: "water.temperature",
@@ -72,19 +90,17 @@ const waterOf: Readonly<Record<string, FactName>> = {
 };
 
 /** What is told of the findings: of what one does to another only the gravest, and nothing twice. */
-function worthTelling({ findings: all, parties }: Verdict): readonly Finding[] {
+function worthTelling({ findings: all, parties, conditions }: Verdict): readonly Finding[] {
   const findings = ofBothSexes(all);
   const speciesOf = (index: number | undefined) => (index === undefined ? "" : parties[index]?.id);
+  const farTooSmall = new Set(all.filter(isFarTooSmall).map(({ from }) => speciesOf(from)));
+  const isRoomAsked = conditions.some(isRoom) || farTooSmall.size > 0;
   const towards = ({ from, to }: Finding) => `${speciesOf(from)} ${speciesOf(to ?? from)}`;
-  const gravestDeeds = new Map<string, Finding>();
+  const gravest = gravestDeeds(findings, towards);
   const eaten = new Set<string>();
   const blockedWater = new Set<string>();
   for (const finding of findings) {
     const key = towards(finding);
-    if (acts.includes(finding.rule)) {
-      const known = gravestDeeds.get(key);
-      if (!known || graveness(finding) < graveness(known)) gravestDeeds.set(key, finding);
-    }
     if (finding.rule === "predation" && !("of" in (finding.measures ?? {}))) eaten.add(key);
     if (finding.weight === "blocking") blockedWater.add(waterOf[finding.rule] ?? "");
   }
@@ -93,7 +109,9 @@ function worthTelling({ findings: all, parties }: Verdict): readonly Finding[] {
     const { rule, weight, measures = {} } = finding;
     const key = towards(finding);
     if (rule.startsWith("caution-") || weight === "restricting") return false;
-    if (acts.includes(rule)) return gravestDeeds.get(key) === finding;
+    if (isRoomAsked && isOfHardlyLess(finding)) return false;
+    if (isTooLong(finding) && farTooSmall.has(speciesOf(finding.from))) return false;
+    if (acts.includes(rule)) return gravest(finding);
     if (rule === "predation" && "of" in measures) return !eaten.has(key);
     if (rule === "conditions-exclude") {
       const { one } = measures as { readonly one?: { readonly value: string } };
@@ -152,7 +170,10 @@ function hopelessFacts({ findings }: Verdict): ReadonlySet<string> {
   );
 }
 
-/** The reasons of a demand that need telling: those that ask for the most, of a party's water not both rules. */
+/**
+ * The reasons of a demand that need telling: those that ask for the most, of a party's water not both rules, and of what one
+ * does to another only the gravest.
+ */
 export function reasonsFor({ conditions, findings: all }: Demand): readonly Alike[] {
   const findings = all.filter((finding) => !all.some((other) => saysMore(other, finding)));
   const planned = findings.filter(({ rule }) => rule.startsWith("water-"));
@@ -160,7 +181,9 @@ export function reasonsFor({ conditions, findings: all }: Demand): readonly Alik
   const decisive = telling.filter((finding) =>
     conditions.some((condition) => asksAsMuch(finding, condition)),
   );
-  return folded(gravestFirst(ofBothSexes(decisive.length > 0 ? decisive : telling)), overParties);
+  const asking = ofBothSexes(decisive.length > 0 ? decisive : telling);
+  const isTold = gravestDeeds(asking, ({ from, to = from }) => `${from} ${to}`);
+  return folded(gravestFirst(asking.filter(isTold)), overParties);
 }
 
 /** Whether a finding says of both sexes what another says of one. */

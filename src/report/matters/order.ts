@@ -51,9 +51,12 @@ const places: ReadonlyMap<string, number> = new Map(order.map((rule, index) => [
 /** The rules that say how much room is needed. */
 export const isOfRoom = ({ rule }: Finding) => rule === "longest-run" || rule === "footprint";
 
+/** Whether a finding says that an animal is longer than the tank is wide. */
+export const isTooLong = ({ rule, measures = {} }: Finding) => rule === "footprint" && "width" in measures;
+
 /** Whether a finding says that the tank is no place for it, for its length or its floor. */
 export const isFarTooSmall = (finding: Finding) =>
-  finding.weight === "blocking" && isOfRoom(finding) && !("width" in (finding.measures ?? {}));
+  finding.weight === "blocking" && isOfRoom(finding) && !isTooLong(finding);
 
 /** Whether a finding tells of water past what its animals survive. */
 export const isPastLimit = ({ rule, measures = {} }: Finding) =>

@@ -586,9 +586,11 @@ function messages(): Messages {
       const size = length && `${length} long${stage === "juvenile" ? " as bought" : ""}`;
       const nature =
         temper &&
-        { shyer: "shy ones", bolder: "bold ones", bully: count === 1 ? "a bully" : "bullies among them" }[
-          temper
-        ];
+        {
+          shyer: count === 1 ? "a shy one" : "shy ones",
+          bolder: count === 1 ? "a bold one" : "bold ones",
+          bully: count === 1 ? "a bully" : "bullies among them",
+        }[temper];
       const detail = [sexes.length > 0 ? sexes.join(" and ") : sex, young, size, nature]
         .filter(Boolean)
         .join(", ");
@@ -767,6 +769,7 @@ function messages(): Messages {
         return `find another tank for ${whom}`;
       },
       add: ({ name, several: many, count }) => `add ${count} ${count === 1 ? name : many}, which are calm`,
+      water: (told) => `have water of ${waters(told).join(", ")}`,
       tank: (sides) => `have a tank of ${sides}`,
       all: (clauses, outcome) =>
         `${clauses.join("; ")}.${outcome === "conditional" ? " Some conditions remain." : ""}`,
@@ -832,7 +835,7 @@ function messages(): Messages {
       "group.longFins": ({ several }) => `choose a form of ${several} with short fins`,
       "group.sex": ({ several, words }) => `keep ${words.join(" or ")} ${several} only`,
       "group.form": ({ several, words }) =>
-        `choose this form of ${several}: ${anyOf(words.map((word) => spaced(String(word))))}`,
+        `choose ${several} of this form: ${anyOf(words.map((word) => spaced(String(word))))}`,
       "group.grown": ({ several }) => `keep only young ${several}, and move them out before they are grown`,
       "group.offerings": (told) => fedWith(told),
       "group.company": ({ several }) =>

@@ -979,6 +979,7 @@ function messages(): Messages {
       },
       add: ({ name, several: many, count }) =>
         `${count} ${count === 1 ? name : many} als ruhige Gesellschaft dazusetzen`,
+      water: (told) => `Wasser mit ${waters(told).join(", ")} bereitstellen`,
       tank: (sides) => `ein Becken von ${sides} wählen`,
       all: (clauses, outcome) =>
         `${clauses.join("; ")}.${outcome === "conditional" ? " Einige Bedingungen bleiben." : ""}`,

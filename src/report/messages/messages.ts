@@ -250,6 +250,8 @@ export interface Messages {
       readonly several: string;
       readonly count: number;
     }) => string;
+    /** Other water. */
+    readonly water: (told: Omit<ToldWater, "kinds" | "current">) => string;
     /** A larger tank, by length and width. */
     readonly tank: (sides: string) => string;
     /** All clauses of one remedy, as a sentence; what comes of it is told where that is not suitable. */
