@@ -69,7 +69,7 @@ export function quantityWriter(messages: Messages, system: UnitSystem): WriteQua
     const [name, change] = shownIn(ofSystem, unit);
     const symbol = name === undefined ? unit : units[name];
     const suffix = symbol && beforeUnit + symbol;
-    const text = (number: number) => written(change(number));
+    const text = (number: number) => written(asSaid(name, change(number)));
     const whole = (number: number) => written(Math.round(change(number)));
     if (value !== undefined && by !== undefined) return ranges.across(whole(value), whole(by), suffix);
     if (value !== undefined) return text(value) + suffix;
@@ -77,6 +77,14 @@ export function quantityWriter(messages: Messages, system: UnitSystem): WriteQua
     if (max === undefined) return ranges.atLeast(text(min), suffix);
     return text(min) === text(max) ? text(min) + suffix : ranges.between(text(min), text(max), suffix);
   };
+}
+
+/** A figure in a unit as closely as people tell it: whole degrees Fahrenheit, whole inches and litres from ten on. */
+function asSaid(unit: ShownUnit | undefined, figure: number): number {
+  if (unit === "degF") return Math.round(figure);
+  if (unit === "kg" || unit === "lb") return figure < 100 ? figure : Number(figure.toPrecision(2));
+  const isRoundFromTen = unit === "in" || unit === "L" || unit === "gal-us" || unit === "gal-imp";
+  return isRoundFromTen && Math.abs(figure) >= 10 ? Math.round(figure) : figure;
 }
 
 /** The floor in cm² from which on floors are told in the larger unit. */

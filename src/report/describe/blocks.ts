@@ -65,13 +65,17 @@ export function blocksOf(
   const titled = (title: string, text: string) => (text ? [`${title}: ${text}`] : []);
   const good = outcome === "unsuitable" ? "" : messages.gathered(strengths(verdict, teller, messages));
   const known = written(advisory);
+  const isRuledOut = isUnsuitable(verdict) && verdict.bounds.atBest === "unsuitable";
+  const doubts = isRuledOut ? [] : openQuestions(verdict, demands.told, teller, messages);
+  const grave = doubts.filter(({ isGrave }) => isGrave).map(({ text }) => text);
+  const slight = isUnsuitable(verdict) ? [] : doubts.filter(({ isGrave }) => !isGrave);
   const further = [
     ...titled(
       isUnsuitable(verdict) ? titles.meanwhile : titles.watchFor,
       signs(verdict.findings, teller, messages),
     ),
     ...titled(titles.ifItStarts, !isUnsuitable(verdict) && mayQuarrel(verdict) ? messages.ifItStarts : ""),
-    ...openQuestions(verdict, demands.told, teller, messages),
+    ...slight.map(({ text }) => text),
   ];
   const careful = cautions(verdict, teller, messages);
   const closing = [...(usual ? [messages.unlessMarked(usual)] : []), messages.closing].join(" ");
@@ -82,6 +86,7 @@ export function blocksOf(
         part: "advisory",
         items: [
           ...titled(titles.favourable, good),
+          ...grave,
           ...titled(titles.advisory, known.join(" ")),
           ...further,
           ...titled(titles.cautions, careful.own.join(" ")),
@@ -105,7 +110,7 @@ export function blocksOf(
     {
       part: "advisory",
       title: titles.advisory,
-      items: [...known, ...further, ...titled(titles.favourable, good)],
+      items: [...grave, ...known, ...further, ...titled(titles.favourable, good)],
     },
     {
       part: "cautions",

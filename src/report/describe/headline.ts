@@ -2,7 +2,7 @@ import type { Finding, JointCondition, Verdict, Weight } from "../../compatibili
 import type { FactName } from "../../plan";
 import { demandsOf } from "../matters/matters";
 import { isFarTooSmall, isOfRoom, isPastLimit } from "../matters/order";
-import type { Messages } from "../messages/messages";
+import type { Doubt, Messages } from "../messages/messages";
 import type { Teller } from "./teller";
 
 /** The first lines of a report: the answer, and what could still change it. */
@@ -25,10 +25,24 @@ export function headline(verdict: Verdict, teller: Teller, messages: Messages): 
   });
   const certain = atBest === atWorst && atBest === outcome;
   const first = outcome === "unsuitable" ? [] : unsaidFacts(verdict);
+  const lawful = verdict.findings.filter(isOfLawThere).map(({ from }) => from);
   return [
-    [answer, ...(certain ? [] : [messages.bounds(atBest, atWorst, outcome)])].join(" "),
+    [answer, ...(certain ? [] : [messages.bounds(atBest, atWorst, outcome, doubtsOf(verdict))])].join(" "),
+    ...(lawful.length > 0 ? [messages.lawFirst(teller.named(lawful).whom)] : []),
     ...(first.length > 0 ? [messages.measureFirst(first)] : []),
   ];
+}
+
+/** Whether a finding tells a law of the place where the tank stands. */
+const isOfLawThere = ({ rule, measures = {} }: Finding) =>
+  rule === "caution-law" && "jurisdiction" in measures;
+
+/** For which reasons the outcome could be worse than it is. */
+function doubtsOf({ open, bounds, outcome }: Verdict): readonly Doubt[] {
+  if (bounds.atWorst === outcome) return [];
+  const grave = open.filter(({ couldBe }) => bounds.atWorst === "conditional" || couldBe === "blocking");
+  const reasons = new Set(grave.map(({ reason }) => reason));
+  return (["individual", "disputed", "missing"] as const).filter((reason) => reasons.has(reason));
 }
 
 /** How many facts are asked for first. */

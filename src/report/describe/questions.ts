@@ -7,13 +7,19 @@ import type { Questions, Teller } from "./teller";
 const named = 4;
 const namedWhereSuitable = 2;
 
+/** A sentence on what is not certain, and whether it could rule the plan out. */
+interface Doubt {
+  readonly text: string;
+  readonly isGrave: boolean;
+}
+
 /** What is not certain, a sentence for each reason and gravity; without what a list of demands names already. */
 export function openQuestions(
   verdict: Verdict,
   told: ReadonlySet<FactName>,
   teller: Teller,
   messages: Messages,
-): readonly string[] {
+): readonly Doubt[] {
   const topics = grouped(
     stillOpen(verdict, told).map((question): Questions => [question]),
     ([question]) => topicOf(question),
@@ -31,7 +37,8 @@ export function openQuestions(
     const [{ reason, couldBe }] = first;
     const most = verdict.outcome === "suitable" ? namedWhereSuitable : named;
     const further = texts.length - most;
-    return [teller.capital(messages.open.all(reason, texts.slice(0, most), couldBe, Math.max(further, 0)))];
+    const text = messages.open.all(reason, texts.slice(0, most), couldBe, Math.max(further, 0));
+    return [{ text: teller.capital(text), isGrave: reason !== "not-given" && couldBe === "blocking" }];
   });
 }
 

@@ -6,7 +6,7 @@ import type {
   Verdict,
   VerdictParty,
 } from "../../compatibility";
-import type { TraitPath } from "../../species";
+import type { TraitPath, TraitValue } from "../../species";
 import type { Figure } from "../figure";
 import type { Messages, Place, Told, ToldCondition, ToldRoom } from "../messages/messages";
 import { capitalised, nameIn } from "../names";
@@ -187,6 +187,7 @@ export function tellerOf(verdict: Verdict, messages: Messages, units: UnitSystem
       const { open, traits } = messages;
       const valuesOf = (path: TraitPath, values: readonly unknown[]) => {
         if (path === "size.lengthWeight") return [];
+        if (path === "size.adultLength") return [figure(disputedLengths(values as AdultLengths))];
         const texts = [...new Set(values.map((value) => traitText(path, keptOf(value), messages, figure)))];
         return texts.length > 1 && texts.join("").length <= mostSaid ? texts : [];
       };
@@ -256,8 +257,22 @@ function sufferers({ rule, from, to }: Finding): readonly (number | undefined)[]
 const keptOf = (value: unknown): unknown =>
   typeof value === "object" && value !== null && "kept" in value ? { kept: value.kept } : value;
 
+type AdultLengths = readonly TraitValue<"size.adultLength">[];
+
+/** Between which total lengths those lie that sources do not have in common. */
+function disputedLengths(values: AdultLengths): Figure {
+  const texts = values.map((lengths) => lengths.map((length) => JSON.stringify(length)));
+  const isCommon = (length: unknown) => texts.every((those) => those.includes(JSON.stringify(length)));
+  const totals = values.flat().flatMap((length) => (isCommon(length) ? [] : [length.total]));
+  return {
+    min: Math.min(...totals.map(({ min }) => min)),
+    max: Math.max(...totals.map(({ max }) => max)),
+    unit: "cm",
+  };
+}
+
 /** How many characters what sources say may take together. */
-const mostSaid = 60;
+const mostSaid = 90;
 
 /** The planned figure of a trait of water that sources dispute, if the verdict tells it. */
 function plannedOf(

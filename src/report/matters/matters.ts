@@ -235,12 +235,15 @@ function isAtFood(finding: Finding): boolean {
   return when?.value === "feeding" || deedOf(finding) === "robs-food";
 }
 
-/** The facts that are as the plan's animals ask, each once. */
+/** The facts that are as the plan's animals ask, each once; that fresh water is fresh goes without saying. */
 export function rightFacts(verdict: Verdict): readonly FactName[] {
   const wrong = wrongFacts(verdict);
-  const asked = verdict.met.flatMap((finding) =>
-    finding.weight === "restricting" ? [finding.condition.on] : [],
-  );
+  const asked = verdict.met.flatMap((finding) => {
+    if (finding.weight !== "restricting") return [];
+    const { on, wanted } = finding.condition;
+    const isSaltless = on === "water.salinity" && "max" in wanted && !wanted.min;
+    return isSaltless ? [] : [on];
+  });
   return [...new Set(asked)].filter((fact) => !wrong.has(fact));
 }
 

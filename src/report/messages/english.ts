@@ -9,6 +9,7 @@ import {
   choicesOfFood,
   halfUp,
   isMeasurable,
+  isVeryHeavy,
   rightThings,
   saidOnce,
   scientificOf,
@@ -218,7 +219,7 @@ const hazards: Messages["hazards"] = (hazard, of) => {
     return `Spines: ${allOf(told)}. Use a tub, not hand or net; a wound that hurts badly, swells or does not heal is for a doctor.`;
   }
   const trained = of.every(({ family }) => stinging.has(family)) ? "" : "only for trained hands, ";
-  return `Venom: ${named}; ${trained}never handled bare. After a sting seek medical care at once, and call emergency help if breathing, chest or heart are affected.`;
+  return `Venom: ${named}; ${trained}never to be touched with bare hands. After a sting seek medical care at once, and call emergency help if breathing, chest or heart are affected.`;
 };
 
 /** How long those are that are measurably long. */
@@ -240,7 +241,7 @@ function predation(told: Told<Measures["predation"]>): string {
     if (oneKind)
       return `${from} ${eats} ${their(fromMany)} own kind while it is small; from ${figure(upwards(safeFrom))} on ${they(toMany)} ${verb(toMany, "is", "are")} safe.`;
     const small = prey ? `${to} of ${figure(prey)}` : `small ${to}`;
-    return `${from} ${eats} ${small}; from ${figure(upwards(safeFrom))} on ${they(toMany)} ${verb(toMany, "is", "are")} safe.`;
+    return `${told.fromNow && "once grown, "}${from} ${eats} ${small}; from ${figure(upwards(safeFrom))} on ${they(toMany)} ${verb(toMany, "is", "are")} safe.`;
   }
   const size = prey && `${to} ${verb(toMany, "measures", "measure")} ${figure(prey)}`;
   const why = [takes && `${they(fromMany)} ${takes}`, size].filter(Boolean).join(", and ");
@@ -380,7 +381,7 @@ const things: Things = {
   "tank.lid": ["lid", "lid"],
   "tank.cover": ["cover", "furnishing"],
   "tank.openWater": ["room to swim", "furnishing"],
-  "tank.openSurface": ["open surface", "furnishing"],
+  "tank.openSurface": ["air at the surface", "furnishing"],
   "tank.sightBreaks": ["broken lines of sight", "furnishing"],
   "tank.substrate": ["ground", "furnishing"],
   "tank.hides": ["hiding places", "furnishing"],
@@ -517,7 +518,7 @@ const waters = ({ temperature, pH, hardness, salinity }: Omit<ToldWater, "kinds"
 const seenFromAbove = ", seen from above,";
 
 const lawsSomewhere = (who: string, entries: number) =>
-  `Law: ${entries} ${entries === 1 ? "entry" : "entries"} known here on ${who}. Say where the tank stands to read what applies; the text in force decides.`;
+  `Law: ${entries} ${entries === 1 ? "entry, from the law of one place, names" : "entries, from laws of several places, name"} ${who}. Say where your tank stands to read what applies; the text in force decides.`;
 
 /** The report in English. */
 export const english: Messages = /* @__PURE__ */ frozen(/* @__PURE__ */ messages());
@@ -545,7 +546,7 @@ function messages(): Messages {
         undetermined: "Undetermined: something that decides it is not known.",
       }[outcome];
     },
-    bounds: (atBest, atWorst, outcome) => {
+    bounds: (atBest, atWorst, outcome, why) => {
       const told = {
         suitable: "nothing speaks against it",
         conditional: "something would have to change",
@@ -553,8 +554,16 @@ function messages(): Messages {
       };
       const best = atBest !== outcome && `at best ${told[atBest as keyof typeof told]}`;
       const worst = atWorst !== outcome && `at worst ${told[atWorst as keyof typeof told]}`;
-      return `${capital([best, worst].filter(Boolean).join(", "))}.`;
+      const doubts = {
+        individual: "individuals differ much",
+        disputed: "sources differ",
+        missing: "not all of it is known",
+      };
+      const reason = worst && why.length > 0 && `: ${allOf(why.map((doubt) => doubts[doubt]))}`;
+      return `${capital([best, worst].filter(Boolean).join(", "))}${reason || ""}.`;
     },
+    lawFirst: (whom) =>
+      `The law where the tank stands names ${whom}: read below what it says before you buy.`,
     measureFirst: (first) =>
       `Measure or settle first: ${allOf([...new Set(first.map((fact) => things[fact][0]))])}.`,
     titles: {
@@ -711,9 +720,9 @@ function messages(): Messages {
           : `${from} may leap when frightened: a lid is safer.`,
       "flow-places": ({ from, fromMany, measures: { calmest, strongest } }) =>
         `${from} ${verb(fromMany, "needs", "need")} a place with ${[...new Set([calmest?.value, strongest?.value])].filter(Boolean).join(" to ")} current.`,
-      "caution-floor": ({ measures, figure }) =>
-        measures.total
-          ? `Weight: about ${figure(measures.total)} with glass, gravel and stand. Set it across the joists by a bearing wall; on an old or wooden floor, or in doubt, ask a structural engineer.`
+      "caution-floor": ({ measures: { total }, figure }) =>
+        total
+          ? `Weight: about ${figure(total)} with glass, gravel and stand. ${isVeryHeavy(total) ? "Ask a structural engineer before you set it up, on any floor." : "Set it across the joists by a bearing wall; on an old or wooden floor, or in doubt, ask a structural engineer."}`
           : `Weight: every ${figure({ value: 100, unit: "L" })} make about ${figure({ value: 125, unit: "kg" })} with glass and stand; on an old or wooden floor ask a structural engineer.`,
       "caution-electricity": () =>
         "Electricity: a residual-current device, cables looped below the socket, plugs out before a hand goes in; wiring is for a licensed electrician.",
@@ -777,7 +786,7 @@ function messages(): Messages {
       none: (obstacle) => `Nothing within three steps helps. In the way stands: ${obstacle}`,
     },
     ifItStarts:
-      "break lines of sight with roots, stones or plants; take out the bully rather than its victim, return it last, into a rearranged tank, and have somewhere to rehome it.",
+      "break lines of sight; take out the bully, not its victim; return it last, into a rearranged tank, and have somewhere to rehome it.",
     otherRule: (id, { from, to }) =>
       [id, [from, to].filter(Boolean).join(" and ")].filter(Boolean).join(": "),
     signs: {

@@ -12,6 +12,7 @@ import {
   choicesOfFood,
   halfUp,
   isMeasurable,
+  isVeryHeavy,
   rightThings,
   saidOnce,
   scientificOf,
@@ -240,7 +241,8 @@ function predation(told: Told<Measures["predation"]>): string {
   if (safeFrom) {
     const safe = `; sicher erst ab ${figure(upwards(safeFrom))}`;
     if (oneKind) return `${from} ${eats} Artgenossen, solange sie klein sind${safe}.`;
-    return `${from} ${eats} ${toObject} ${prey ? `mit ${figure(prey)} Länge` : "in kleiner Größe"}${safe}.`;
+    const grown = told.fromNow && " ausgewachsen";
+    return `${from} ${eats}${grown} ${toObject} ${prey ? `mit ${figure(prey)} Länge` : "in kleiner Größe"}${safe}.`;
   }
   const grows =
     hunter && `ausgewachsen ${verb(fromMany, "misst der Jäger", "messen die Jäger")} ${figure(hunter)}`;
@@ -720,7 +722,7 @@ const waters = ({ temperature, pH, hardness, salinity }: Omit<ToldWater, "kinds"
 const seenFromAbove = " (von oben gesehen)";
 
 const lawsSomewhere = (whom: string, entries: number) =>
-  `Recht: ${entries} ${entries === 1 ? "hier bekannter Eintrag betrifft" : "hier bekannte Einträge betreffen"} ${whom}. Den Standort des Beckens angeben, um zu lesen, was davon gilt; maßgeblich ist der geltende Wortlaut.`;
+  `Recht: ${entries} ${entries === 1 ? "Eintrag aus dem Recht eines Ortes betrifft" : "Einträge aus dem Recht mehrerer Orte betreffen"} ${whom}. Den Standort des Beckens angeben, um zu lesen, was davon gilt; maßgeblich ist der geltende Wortlaut.`;
 
 /** The report in German. */
 export const german: Messages = /* @__PURE__ */ frozen(/* @__PURE__ */ messages());
@@ -746,7 +748,7 @@ function messages(): Messages {
         undetermined: "Unentschieden: etwas Entscheidendes ist nicht bekannt.",
       }[outcome];
     },
-    bounds: (atBest, atWorst, outcome) => {
+    bounds: (atBest, atWorst, outcome, why) => {
       const told = {
         suitable: "spricht nichts dagegen",
         conditional: "muss sich etwas ändern",
@@ -754,8 +756,16 @@ function messages(): Messages {
       };
       const best = atBest !== outcome && `im besten Fall ${told[atBest as keyof typeof told]}`;
       const worst = atWorst !== outcome && `im schlechtesten Fall ${told[atWorst as keyof typeof told]}`;
-      return `${capital([best, worst].filter(Boolean).join(", "))}.`;
+      const doubts = {
+        individual: "einzelne Tiere sind sehr verschieden",
+        disputed: "die Quellen widersprechen sich",
+        missing: "nicht alles ist bekannt",
+      };
+      const reason = worst && why.length > 0 && `: ${allOf(why.map((doubt) => doubts[doubt]))}`;
+      return `${capital([best, worst].filter(Boolean).join(", "))}${reason || ""}.`;
     },
+    lawFirst: (whom) =>
+      `Am Standort des Beckens betrifft das Recht ${whom}: vor dem Kauf lesen, was unten dazu steht.`,
     measureFirst: (first) =>
       `Zuerst messen oder festlegen: ${allOf([...new Set(first.map((fact) => things[fact][0]))])}.`,
     titles: {
@@ -921,7 +931,7 @@ function messages(): Messages {
         `${from} ${needs(fromMany)} einen Platz, an dem ${flowing(calmest?.value ?? strongest?.value, strongest?.value ?? calmest?.value)}.`,
       "caution-floor": ({ measures: { total }, figure }) =>
         total
-          ? `Gewicht: etwa ${figure(total)} mit Glas, Kies und Unterschrank. Quer zu den Deckenbalken an eine tragende Wand stellen; bei alten oder hölzernen Decken und im Zweifel einen Statiker fragen.`
+          ? `Gewicht: etwa ${figure(total)} mit Glas, Kies und Unterschrank. ${isVeryHeavy(total) ? "Vor dem Aufstellen einen Statiker fragen, auf jeder Decke." : "Quer zu den Deckenbalken an eine tragende Wand stellen; bei alten oder hölzernen Decken und im Zweifel einen Statiker fragen."}`
           : `Gewicht: je ${figure({ value: 100, unit: "L" })} etwa ${figure({ value: 125, unit: "kg" })} mit Glas und Unterschrank; bei alten oder hölzernen Decken einen Statiker fragen.`,
       "caution-electricity": () =>
         "Strom: Fehlerstromschutzschalter, Kabel mit Tropfschlaufe unterhalb der Steckdose, Stecker ziehen, bevor eine Hand ins Wasser geht; Installationen gehören in die Hand einer Elektrofachkraft.",
@@ -987,7 +997,7 @@ function messages(): Messages {
       none: (obstacle) => `Mit drei Schritten ist nicht zu helfen. Im Weg steht: ${obstacle}`,
     },
     ifItStarts:
-      "Sichtachsen mit Wurzeln, Steinen oder Pflanzen unterbrechen; den Angreifer herausnehmen, nicht das Opfer, ihn als Letzten in ein umgestaltetes Becken zurücksetzen und für alle Fälle einen anderen Platz haben.",
+      "Sichtachsen unterbrechen; den Angreifer herausnehmen, nicht das Opfer, ihn als Letzten in ein umgestaltetes Becken zurücksetzen und für alle Fälle einen anderen Platz haben.",
     otherRule: (id, { from, to }) =>
       [id, [from, to].filter(Boolean).join(" und ")].filter(Boolean).join(": "),
     signs: {

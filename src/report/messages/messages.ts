@@ -108,6 +108,9 @@ export interface ToldRoom {
   readonly ownFloor: string;
 }
 
+/** Why nobody knows for certain: individuals differ, sources do, or something is not known. */
+export type Doubt = Extract<OpenQuestion["reason"], "individual" | "disputed" | "missing">;
+
 /** What the first line of a report may use. */
 export interface ToldHeadline {
   readonly outcome: Outcome;
@@ -189,8 +192,10 @@ export interface Messages {
   readonly this: (name: string, as: Place) => string;
   /** The answer. */
   readonly headline: (told: ToldHeadline) => string;
-  /** What open questions could still make of the outcome: the best and the worst. */
-  readonly bounds: (atBest: Outcome, atWorst: Outcome, outcome: Outcome) => string;
+  /** What open questions could still make of the outcome, the best and the worst, and why it could be worse. */
+  readonly bounds: (atBest: Outcome, atWorst: Outcome, outcome: Outcome, why: readonly Doubt[]) => string;
+  /** That the law where the tank stands names some species, as a sentence. */
+  readonly lawFirst: (whom: string) => string;
   /** What the plan does not say and decides most, as a sentence. */
   readonly measureFirst: (facts: readonly FactName[]) => string;
   /** `meanwhile` heads the signs where it should not be kept so; `deciding` heads what nobody can tell in advance and would rule it out; `besides` heads the conditions that would still stand if what blocks were solved, `unsaid` those on what the plan does not say; `remedy` what would help, `remedies` where any one of several would. */

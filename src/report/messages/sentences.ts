@@ -20,6 +20,12 @@ export const spaced = (word: string) => word.replaceAll("-", " ");
 /** The scientific name that an id is made of. */
 export const scientificOf = (id: string) => sentenceCase(spaced(id));
 
+/**
+ * Whether a filled tank weighs so much, a tonne, that nobody should set it up unasked: about five times the concentrated
+ * load of dwellings in EN 1991-1-1, table 6.2 (from memory).
+ */
+export const isVeryHeavy = (total: Figure) => (total.value ?? 0) >= 1000;
+
 /** Whether a keeper can measure a length. */
 export const isMeasurable = (length: Figure | undefined) => (length?.value ?? 0) >= 0.5;
 

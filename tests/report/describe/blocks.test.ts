@@ -49,7 +49,7 @@ suite("what speaks for it is told", () => {
       })),
     });
     expect(told(verdict)).toContain("In favour: water of 22 to ");
-    expect(told(verdict)).toContain("suits all; right as planned: tank, ");
+    expect(told(verdict)).toContain("suits all; right as planned: tank and numbers.");
   });
 });
 

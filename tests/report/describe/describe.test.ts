@@ -68,8 +68,8 @@ test("a figure of a record is the figure in the sentence, in the reader's units"
   expect(kept).toEqual({ min: 24, max: 30 });
   const verdict = pair(bettaSplendens, carassiusAuratus);
   expect(describe(verdict)).toContain("Siamese fighting fish are kept at 24 to 30 °C");
-  // 24 °C × 9/5 + 32 = 75.2 °F, 30 °C = 86 °F: the definition of the Fahrenheit scale.
-  expect(describe(verdict, { units: "us" })).toContain("Siamese fighting fish are kept at 75.2 to 86 °F");
+  // 24 °C × 9/5 + 32 = 75.2 °F, 30 °C = 86 °F: the definition of the Fahrenheit scale. People tell whole degrees.
+  expect(describe(verdict, { units: "us" })).toContain("Siamese fighting fish are kept at 75 to 86 °F");
 });
 
 test("lengths, floors, masses and temperatures are in the units asked for", () => {
@@ -82,10 +82,10 @@ test("lengths, floors, masses and temperatures are in the units asked for", () =
   const { least } = rooms.find((room) => room.for >= 8) ?? rooms.at(-1) ?? { least: 0 };
   expect(describe(small)).toContain(`need a tank at least ${least} cm long; yours is 60 cm`);
   // 1 in = 2.54 cm, 1 lb = 0.45359237 kg: international yard and pound agreement of 1959.
-  const inches = String(Number((least / 2.54).toFixed(1)));
+  const inches = Math.round(least / 2.54);
   for (const units of ["us", "imperial"] as const) {
-    expect(describe(small, { units })).toContain(`need a tank at least ${inches} in long; yours is 23.6 in`);
-    expect(describe(small, { units })).toContain(`about ${Math.round(390 / 0.45359237)} lb with glass`);
+    expect(describe(small, { units })).toContain(`need a tank at least ${inches} in long; yours is 24 in`);
+    expect(describe(small, { units })).toContain(`about ${Math.round(390 / 0.45359237 / 10) * 10} lb with glass`);
   }
   // 60 × 50 × 105 cm of water at 25 °C (0.99705 kg/L), and a quarter for glass, gravel and stand: 392.6 kg.
   expect(describe(small)).toContain("about 390 kg with glass");
