@@ -167,8 +167,13 @@ function signs(findings: readonly Finding[], teller: Teller, messages: Messages)
     const whom = teller.sufferers(ofSign);
     inWhom.set(whom, [...(inWhom.get(whom) ?? []), messages.signs[sign]]);
   }
-  return teller.sentence([...inWhom].map(([whom, those]) => messages.lookFor(those, whom)));
+  if (inWhom.size <= mostBearers)
+    return teller.sentence([...inWhom].map(([whom, those]) => messages.lookFor(those, whom)));
+  return teller.sentence([messages.lookFor([...inWhom.values()].flat(), "")]);
 }
+
+/** How often a report says in whom to look for signs; of more it tells the signs alone. */
+const mostBearers = 3;
 
 /** Whether nobody can tell in advance, and it would rule the plan out. */
 const decides = (finding: Finding) => "couldBe" in finding && finding.couldBe === "blocking";

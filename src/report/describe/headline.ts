@@ -1,7 +1,7 @@
-import type { Finding, JointCondition, Verdict, Weight } from "../../compatibility";
+import type { Finding, JointCondition, OpenQuestion, Verdict, Weight } from "../../compatibility";
 import type { FactName } from "../../plan";
 import { demandsOf } from "../matters/matters";
-import { isFarTooSmall, isOfRoom, isPastLimit } from "../matters/order";
+import { isFarTooSmall, isOfRoom, isOfSharedWater, isPastLimit } from "../matters/order";
 import type { Doubt, Messages } from "../messages/messages";
 import type { Teller } from "./teller";
 
@@ -11,12 +11,14 @@ export function headline(verdict: Verdict, teller: Teller, messages: Messages): 
   const { atBest, atWorst } = bounds;
   const water = otherWater(verdict);
   const undecided = verdict.open.filter(
-    ({ reason, couldBe }) => reason === "individual" && couldBe === "blocking",
+    ({ rule, reason, couldBe }) =>
+      reason === "individual" && couldBe === "blocking" && !isOfSharedWater({ rule }),
   );
   const answer = messages.headline({
     outcome,
     oneGroup: parties.length === 1,
     oneSpecies: new Set(parties.map(({ id }) => id)).size === 1,
+    hasBully: parties.some(({ temper }) => temper === "bully"),
     animals: teller.listed(teller.parties),
     tooSmall: onlyTooSmall(verdict),
     clash: clashOf(verdict, teller),
@@ -41,9 +43,13 @@ const isOfLawThere = ({ rule, measures = {} }: Finding) =>
 function doubtsOf({ open, bounds, outcome }: Verdict): readonly Doubt[] {
   if (bounds.atWorst === outcome) return [];
   const grave = open.filter(({ couldBe }) => bounds.atWorst === "conditional" || couldBe === "blocking");
-  const reasons = new Set(grave.map(({ reason }) => reason));
+  const reasons = new Set(grave.map(doubtOf));
   return (["individual", "disputed", "missing"] as const).filter((reason) => reasons.has(reason));
 }
+
+/** What two share of water is not known where nobody has said it: no individual decides it. */
+const doubtOf = ({ rule, reason }: OpenQuestion) =>
+  reason === "individual" && isOfSharedWater({ rule }) ? "missing" : reason;
 
 /** How many facts are asked for first. */
 const mostAsked = 3;

@@ -1,5 +1,6 @@
 import type { OpenQuestion, Verdict } from "../../compatibility";
 import type { FactName } from "../../plan";
+import { isOfSharedWater } from "../matters/order";
 import type { Messages } from "../messages/messages";
 import type { Questions, Teller } from "./teller";
 
@@ -50,8 +51,9 @@ function stillOpen({ findings, open }: Verdict, told: ReadonlySet<FactName>): re
     ),
   );
   return open.filter((question) => {
-    const { reason, of, couldBe } = question;
+    const { rule, reason, of, couldBe } = question;
     if ("input" in question && told.has(question.input)) return false;
+    if (reason === "individual" && isOfSharedWater({ rule })) return false;
     if (reason !== "individual") return true;
     const isToldGraver = open.some(
       (one) => one.reason === reason && one.of === of && isGraver(one, question),

@@ -62,6 +62,16 @@ export const isFarTooSmall = (finding: Finding) =>
 export const isPastLimit = ({ rule, measures = {} }: Finding) =>
   rule.startsWith("water-") && "limit" in measures;
 
+/** What waters two can share: no matter of what individuals are like. */
+export const isOfSharedWater = ({ rule }: { readonly rule: string }) => sharedWaters.has(rule);
+
+const sharedWaters: ReadonlySet<string> = new Set([
+  "temperature",
+  "ph",
+  "general-hardness",
+  "salinity",
+] satisfies readonly RuleId[]);
+
 /** Young and eggs that are lost harm no animal of the plan. */
 export const isOfYoung = ({ rule, measures = {} }: Finding) => rule === "predation" && "of" in measures;
 

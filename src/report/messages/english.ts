@@ -78,7 +78,7 @@ function sharedWater(water: keyof typeof at) {
       return `${each}: they share ${shared} alone, which one bears but does not thrive in.`;
     return weight === "blocking"
       ? `${each}: no ${water} suits both.`
-      : `${each}, which is what is best for it: whether both can be kept at one ${water} nobody has said.`;
+      : `${each}; of one only what is best is known: whether both can be kept at one ${water} nobody has said.`;
   };
 }
 
@@ -529,16 +529,18 @@ function messages(): Messages {
     several: plural,
     theOthers: "all the others",
     this: (name) => `the ${name}`,
-    headline: ({ outcome, oneSpecies, otherWater, individuals, clash, tooSmall, animals, oneGroup }) => {
+    headline: ({ outcome, oneSpecies, otherWater, individuals, clash, tooSmall, animals, ...told }) => {
       if (clash) return `Unsuitable: keep either ${clash[0]} or ${clash[1]}, not both.`;
       if (otherWater) return `Not in this water: ${otherWater.replace("the water", "it")}.`;
       if (individuals)
         return `Nobody can tell: it depends on the individuals (${individuals}). Try it only with another place ready for them.`;
       if (tooSmall) return "Unsuitable: the tank is far too small.";
       return {
-        suitable: oneGroup
-          ? `Suitable: a good plan for ${animals}.`
-          : `Suitable: ${animals} ${oneSpecies ? "get on among themselves" : "go well together"}.`,
+        suitable: told.hasBully
+          ? `Suitable: room and hiding places suffice for ${animals}.`
+          : told.oneGroup
+            ? `Suitable: a good plan for ${animals}.`
+            : `Suitable: ${animals} ${oneSpecies ? "get on among themselves" : "go well together"}.`,
         conditional: "Conditional: it works once the things below are right.",
         unsuitable: oneSpecies
           ? "Unsuitable: do not keep them like this."
@@ -643,7 +645,7 @@ function messages(): Messages {
       interbreeding: ({ weight, from, to }) =>
         weight === "advisory"
           ? `${from} and ${to} cross: pass on no young, or keep only one of them.`
-          : `${from} and ${to} cross, and their young are hybrids.`,
+          : `${from} and ${to} cross, and their young are hybrids: keep only one of them.`,
       furnishing: ({ weight, from, fromMany, to, measures, figure }) => {
         const { cover, openWater, harm } = measures;
         if (harm)
@@ -827,7 +829,8 @@ function messages(): Messages {
       "water.coolest": (told) => `keep the water ${held(told)} in the coolest season`,
       "water.pH": ({ wanted }) => `keep the water at a pH of ${wanted}`,
       "water.generalHardness": ({ wanted }) => `keep the water at a hardness of ${wanted}`,
-      "water.salinity": ({ wanted }) => `keep the water at a salinity of ${wanted}`,
+      "water.salinity": ({ wanted }) =>
+        `keep the water at a salinity of ${wanted} (grams of sea salt to a kilogram of water)`,
       "group.count": (told) =>
         told.max === undefined
           ? `keep ${told.wanted} ${told.min === 1 ? told.one : told.several}`

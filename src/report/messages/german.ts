@@ -73,7 +73,7 @@ function sharedWater(water: keyof typeof at) {
       return `${each}: gemeinsam ist nur ${shared}, und das erträgt die eine Art, ohne dabei zu gedeihen.`;
     return weight === "blocking"
       ? `${each}: ${noneSuits[water]} für beide.`
-      : `${each}, jeweils als bester Wert: ob ein gemeinsamer Wert genügt, hat niemand gesagt.`;
+      : `${each}; von einer Art ist nur das Beste bekannt: ob ein gemeinsamer Wert genügt, hat niemand gesagt.`;
   };
 }
 
@@ -733,16 +733,18 @@ function messages(): Messages {
     several: severalOf,
     theOthers: "alle anderen",
     this: oneOf,
-    headline: ({ outcome, oneSpecies, otherWater, individuals, clash, tooSmall, animals, oneGroup }) => {
+    headline: ({ outcome, oneSpecies, otherWater, individuals, clash, tooSmall, animals, ...told }) => {
       if (clash) return `Ungeeignet: entweder ${clash[0]} oder ${clash[1]} halten, nicht beide.`;
       if (otherWater) return `Nicht in diesem Wasser: ${otherWater}.`;
       if (individuals)
         return `Niemand kann es sagen: es kommt auf die einzelnen Tiere an (${individuals}). Nur versuchen, wenn ein anderer Platz für sie bereitsteht.`;
       if (tooSmall) return "Ungeeignet: das Becken ist viel zu klein.";
       return {
-        suitable: oneGroup
-          ? `Geeignet: ein guter Plan für ${animals}.`
-          : `Geeignet: ${animals} ${oneSpecies ? "kommen miteinander aus" : "passen gut zusammen"}.`,
+        suitable: told.hasBully
+          ? `Geeignet: Platz und Verstecke reichen für ${animals}.`
+          : told.oneGroup
+            ? `Geeignet: ein guter Plan für ${animals}.`
+            : `Geeignet: ${animals} ${oneSpecies ? "kommen miteinander aus" : "passen gut zusammen"}.`,
         conditional: "Bedingt geeignet: es geht, sobald das Folgende stimmt.",
         unsuitable: oneSpecies ? "Ungeeignet: so nicht halten." : "Ungeeignet: nicht zusammen halten.",
         undetermined: "Unentschieden: etwas Entscheidendes ist nicht bekannt.",
@@ -852,7 +854,7 @@ function messages(): Messages {
       interbreeding: ({ weight, from, to }) =>
         weight === "advisory"
           ? `${from} und ${to} kreuzen sich: keine Jungen weitergeben oder nur eine der beiden Arten halten.`
-          : `${from} und ${to} kreuzen sich, und die Jungen sind Hybriden.`,
+          : `${from} und ${to} kreuzen sich, und die Jungen sind Hybriden: nur eine der beiden Arten halten.`,
       furnishing: ({ weight, from, fromMany, to, measures: known, figure }) => {
         const { cover, openWater, harm } = known;
         if (harm)
@@ -1042,7 +1044,8 @@ function messages(): Messages {
       "water.coolest": ({ wanted }) => `das Wasser in der kühlsten Jahreszeit bei ${wanted} halten`,
       "water.pH": ({ wanted }) => `das Wasser bei pH ${wanted} halten`,
       "water.generalHardness": ({ wanted }) => `das Wasser bei ${wanted} Gesamthärte halten`,
-      "water.salinity": ({ wanted }) => `das Wasser bei ${wanted} Salzgehalt halten`,
+      "water.salinity": ({ wanted }) =>
+        `das Wasser bei ${wanted} Salzgehalt halten (Gramm Meersalz je Kilogramm Wasser)`,
       "group.count": (told) =>
         told.max === undefined
           ? `${told.wanted} ${told.min === 1 ? `Tier halten (${told.several})` : `${told.several} halten`}`

@@ -120,6 +120,8 @@ export interface ToldHeadline {
   readonly oneGroup: boolean;
   /** All of them, with their numbers. */
   readonly animals: string;
+  /** Whether the plan says that there is a bully among them. */
+  readonly hasBully: boolean;
   /** Whether nothing but the size of the tank rules it out. */
   readonly tooSmall: boolean;
   /** The clause that says in which water they could live, where the planned one is all that is wrong. */

@@ -85,7 +85,9 @@ test("lengths, floors, masses and temperatures are in the units asked for", () =
   const inches = Math.round(least / 2.54);
   for (const units of ["us", "imperial"] as const) {
     expect(describe(small, { units })).toContain(`need a tank at least ${inches} in long; yours is 24 in`);
-    expect(describe(small, { units })).toContain(`about ${Math.round(390 / 0.45359237 / 10) * 10} lb with glass`);
+    expect(describe(small, { units })).toContain(
+      `about ${Math.round(390 / 0.45359237 / 10) * 10} lb with glass`,
+    );
   }
   // 60 × 50 × 105 cm of water at 25 °C (0.99705 kg/L), and a quarter for glass, gravel and stand: 392.6 kg.
   expect(describe(small)).toContain("about 390 kg with glass");

@@ -1,0 +1,211 @@
+import { expect, describe as suite, test } from "vitest";
+import { findSpecies } from "vivary/catalog";
+import { remedies } from "../../../src/advice";
+import { assessPair, assessPlan } from "../../../src/compatibility";
+import type { Group, Plan, PlannedTank, PlannedWater } from "../../../src/plan";
+import { type DescribeOptions, describe, german } from "../../../src/report";
+import type { SpeciesProfile } from "../../../src/species";
+
+function species(name: string): SpeciesProfile {
+  const [found] = findSpecies(name);
+  if (!found) throw new Error(name);
+  return found;
+}
+
+const group = (name: string, numbers: Omit<Group, "species">): Group => ({
+  species: species(name),
+  ...numbers,
+});
+
+/** A tank by length and width in cm, furnished so that little is left to ask for. */
+const tank = (length: number, width: number, more: Partial<PlannedTank> = {}): PlannedTank => ({
+  base: { shape: "rectangle", length, width },
+  height: 40,
+  cover: 0.35,
+  openWater: 0.5,
+  openSurface: 0.4,
+  sightBreaks: 3,
+  lid: true,
+  plants: "grown-in",
+  substrate: "sand",
+  hides: { caves: 3, wood: 3, leaves: 2, rocks: 3 },
+  filter: { mediaArea: 6, age: 90 },
+  flow: { calmest: "still", strongest: "gentle" },
+  ...more,
+});
+
+const offerings: Plan["offerings"] = [
+  { food: "dry", place: "surface" },
+  { food: "frozen", place: "midwater" },
+  { food: "dry", place: "bottom" },
+  { food: "frozen", place: "bottom", light: "night" },
+];
+
+const warm: PlannedWater = { temperature: 25, pH: 7, generalHardness: 8 };
+
+const furnished = (base: PlannedTank, ...groups: Group[]): Plan => ({
+  tank: base,
+  water: warm,
+  groups,
+  offerings,
+});
+
+/** A report in one line. */
+const told = (plan: Plan, options?: DescribeOptions) =>
+  describe(assessPlan(plan), options).replaceAll(/\s+/g, " ");
+
+suite("the answer", () => {
+  test("says why it could be worse", () => {
+    const plan = furnished(
+      tank(120, 50, { hides: { caves: 6, rocks: 8 } }),
+      group("convict cichlid", { males: 1, females: 1 }),
+      group("firemouth cichlid", { males: 1, females: 1 }),
+    );
+    const report = told({ ...plan, water: { ...warm, pH: 7.4, generalHardness: 12 } });
+    expect(report).toContain(" At worst it is unsuitable: individuals differ much.");
+    expect(report.indexOf("a rough one could rule it out")).toBeLessThan(report.indexOf("Worth knowing"));
+  });
+
+  test("names the law of the place before all else that is asked for", () => {
+    const plan: Plan = {
+      tank: { base: { shape: "rectangle", length: 120, width: 50 } },
+      groups: [group("walking catfish", { unsexed: 1 })],
+    };
+    const law = "The law where the tank stands names the walking catfish: read below what it says";
+    expect(told({ ...plan, jurisdiction: ["us-florida"] })).toContain(law);
+    expect(told({ ...plan, jurisdiction: ["japan"] })).not.toContain("The law where");
+    expect(told(plan)).not.toContain("The law where");
+  });
+
+  test("leaves it to no individual what water two can share", () => {
+    const plan = furnished(
+      tank(80, 35),
+      group("neon tetra", { unsexed: 10 }),
+      group("molly", { females: 4 }),
+    );
+    const report = told(plan);
+    expect(report).toContain("Undetermined: ");
+    expect(report).not.toMatch(/depends on the individuals|rough one/);
+  });
+
+  test("does not say that all go well together with a bully among them", () => {
+    const plan = furnished(
+      tank(150, 50, { sightBreaks: 8 }),
+      group("pearl gourami", { males: 1, females: 3, temper: "bully" }),
+      group("harlequin rasbora", { unsexed: 15 }),
+    );
+    expect(told(plan)).toMatch(/^Suitable: room and hiding places suffice for 4 pearl gouramis /);
+    expect(told(plan, { messages: german })).toMatch(/^Geeignet: Platz und Verstecke reichen für /);
+  });
+});
+
+suite("the animals", () => {
+  test("are listed group by group, also where two groups are alike", () => {
+    const male = group("dwarf gourami", { males: 1 });
+    const report = told(furnished(tank(120, 50), male, male, group("dwarf gourami", { females: 3 })));
+    expect(report.split("1 dwarf gourami (Trichogaster lalius; male)")).toHaveLength(3);
+  });
+
+  test("that are bold are one or several", () => {
+    const betta = group("siamese fighting fish", { males: 1, temper: "bolder" });
+    expect(told(furnished(tank(60, 30), betta))).toContain("(Betta splendens; male, a bold one)");
+  });
+});
+
+suite("what must change", () => {
+  test("is told with the gravest that one does to another, and no more", () => {
+    const plan: Plan = {
+      tank: { base: { shape: "rectangle", length: 60, width: 30 } },
+      groups: [group("guppy", { unsexed: 5 }), group("siamese fighting fish", { unsexed: 1 })],
+    };
+    expect(told(plan).match(/The Siamese fighting fish bites guppies/gi)).toHaveLength(1);
+  });
+
+  test("of the water is what suits all, not those alone who suffer", () => {
+    const plan = furnished(
+      tank(60, 30),
+      group("siamese fighting fish", { males: 1 }),
+      group("peppered corydoras", { unsexed: 6 }),
+    );
+    expect(told({ ...plan, water: { ...warm, temperature: 27 } })).toContain(
+      "Keep the water at 24 to 25 °C. Peppered corydoras need 18 to 25 °C; yours is 27 °C.",
+    );
+  });
+
+  test("of the room is told once", () => {
+    const loaches = told(furnished(tank(180, 60), group("clown loach", { unsexed: 6 })));
+    expect(loaches).toContain("need a tank of about 200 × ");
+    expect(loaches).not.toContain("hardly less");
+    const catfish = told(furnished(tank(240, 80), group("redtail catfish", { juveniles: 1, length: 10 })));
+    expect(catfish).toContain("Unsuitable: the tank is far too small");
+    expect(catfish).not.toContain("cannot turn");
+  });
+
+  test("is no list of furnishing where the plan is ruled out", () => {
+    const bowl: Plan = {
+      tank: { base: { shape: "rectangle", length: 60, width: 30 } },
+      groups: [group("goldfish", { juveniles: 2, length: 5 })],
+    };
+    expect(told(bowl)).toContain("Not in your plan yet: see that it is so - Water: ");
+    expect(told(bowl)).not.toMatch(/coarse foam|on the ground|free to swim/);
+  });
+
+  test("is what a grown hunter asks for, however small it is bought", () => {
+    const [discus, angelfish] = [species("discus"), species("freshwater angelfish")];
+    const verdict = assessPair(
+      { species: discus, stage: "juvenile", length: 5 },
+      { species: angelfish, stage: "juvenile", length: 4 },
+    );
+    expect(describe(verdict).replaceAll(/\s+/g, " ")).toContain(
+      "Once grown, freshwater angelfish eat discus of 5 cm",
+    );
+  });
+});
+
+suite("what would help", () => {
+  const plan = furnished(tank(100, 40), group("tiger barb", { unsexed: 10 }), group("guppy", { males: 6 }));
+
+  test("names the form that would be spared", () => {
+    const report = told(plan, { remedies: remedies(plan) });
+    expect(report).toContain("Choose guppies of this form: short finned.");
+    expect(report).not.toContain("See to what the plan does not say yet");
+  });
+
+  test("tells water in one clause", () => {
+    const discus: Plan = {
+      ...furnished(tank(150, 60, { height: 60 }), group("discus", { unsexed: 6 })),
+      water: { temperature: 24, pH: 8, generalHardness: 20 },
+    };
+    expect(told(discus, { remedies: remedies(discus) })).toContain(
+      "What would help - Have water of 26 to 30 °C, pH 5 to 7.5, hardness 0 to 12 °dH.",
+    );
+  });
+});
+
+suite("figures", () => {
+  test("of sources that differ on a length are told", () => {
+    const plan = furnished(
+      tank(120, 50, { hides: { wood: 3 } }),
+      group("oscar", { unsexed: 2 }),
+      group("bristlenose catfish", { unsexed: 1 }),
+    );
+    expect(told(plan)).toContain("the bristlenose catfish, adult length 10.5 to 15 cm");
+  });
+
+  test("count fresh water for no merit, and brackish water for one", () => {
+    const cold: PlannedWater = { ...warm, temperature: 29 };
+    const fresh = told({ ...furnished(tank(80, 35), group("neon tetra", { unsexed: 10 })), water: cold });
+    expect(fresh).toMatch(/right as planned: [^.]*hardness/);
+    expect(fresh).not.toMatch(/right as planned: [^.]*salinity/);
+    const gobies = furnished(tank(80, 35), group("bumblebee goby", { unsexed: 6 }));
+    const brackish = told({ ...gobies, water: { ...warm, temperature: 34, salinity: 4, pH: 8 } });
+    expect(brackish).toMatch(/right as planned: [^.]*salinity/);
+  });
+});
+
+test("a tonne is set up on no floor before an engineer was asked", () => {
+  const weight = (length: number) =>
+    told(furnished(tank(length, 100, { height: 70 }), group("ocellate river stingray", { females: 1 })));
+  expect(weight(300)).toMatch(/Weight: about [\d,]+ kg .* Ask a structural engineer before you set it up/);
+  expect(weight(100)).toMatch(/Weight: about 870 kg .* by a bearing wall/);
+});
