@@ -1,7 +1,8 @@
 import type { Finding, Verdict, Weight } from "../../compatibility";
 import type { Basis } from "../../species";
 import type { Alike, Teller } from "../describe/teller";
-import { isOfRoom } from "./order";
+import type { Figure } from "../figure";
+import { isOfRoom, isTooLong } from "./order";
 import { commonSides, roomNeeded, roomThere, sidesNeeded, sidesOf } from "./room";
 
 /** A reason as a sentence without a capital, with what it rests on. */
@@ -27,6 +28,15 @@ const bases: readonly Basis[] = ["published", "curated", "observed", "memory", "
 export const weakest = (alike: readonly Finding[]) =>
   alike.map(({ basis }) => basis).sort((a, b) => bases.indexOf(b) - bases.indexOf(a))[0];
 
+/** How long the longest of those is that are longer than the tank is wide. */
+function greatestLength(tooLong: readonly Finding[]): Figure | undefined {
+  const lengths = tooLong.flatMap(({ measures = {} }) => {
+    const { length } = measures as { readonly length?: { readonly value: number } };
+    return length ? [length.value] : [];
+  });
+  return lengths.length > 0 ? { value: Math.max(...lengths), unit: "cm" } : undefined;
+}
+
 /** How large a tank some findings ask for, beside that which is planned. */
 export function roomItem(asking: readonly Finding[], weight: Weight, verdict: Verdict, teller: Teller): Item {
   const { figure } = teller;
@@ -41,9 +51,11 @@ export function roomItem(asking: readonly Finding[], weight: Weight, verdict: Ve
   const askers = asking.filter(isOfRoom).map(({ from }) => from);
   const isYoung = (index: number | undefined) =>
     index !== undefined && verdict.parties[index]?.stage === "juvenile";
+  const tooLong = verdict.findings.filter((finding) => isTooLong(finding) && askers.includes(finding.from));
   const text = teller.room({
     ...teller.named(askers),
     growing: askers.length > 0 && askers.every(isYoung),
+    grownTo: figure(greatestLength(tooLong)),
     weight,
     neededSides: figure(sidesNeeded(known, own)),
     exampleSides: figure(commonSides(needed.floor)),

@@ -282,7 +282,7 @@ function footprint({
 const hardlyLess = "That is hardly less, and more would be better.";
 
 /** `goldfish need a tank of about 150 × 60 cm; yours is 30 × 20 cm`. */
-function room({ weight, who, many, growing, ...told }: ToldRoom): string {
+function room({ weight, who, many, growing, grownTo, ...told }: ToldRoom): string {
   const { neededSides, exampleSides, neededLength, neededFloor, ownSides, ownLength, ownFloor } = told;
   const needed = neededSides
     ? `a tank of about ${neededSides}`
@@ -291,11 +291,12 @@ function room({ weight, who, many, growing, ...told }: ToldRoom): string {
       : `a tank at least ${neededLength} long`;
   const own =
     ownSides && neededFloor ? `; yours is ${ownSides}` : yours("is", neededFloor ? ownFloor : ownLength);
-  const needs = `${growing ? `grown, ${they(many)} ` : ""}${verb(many, "needs", "need")} ${needed}${own}.`;
-  if (weight === "blocking")
-    return `This tank is far too small for ${who}: ${growing ? "" : `${they(many)} `}${needs}`;
+  const needs = `${verb(many, "needs", "need")} ${needed}${own}.`;
+  const size = growing ? ["grown", grownTo].filter(Boolean).join(" to ") : grownTo && `${grownTo} long`;
+  const grown = [size, they(many)].filter(Boolean).join(", ");
+  if (weight === "blocking") return `This tank is far too small for ${who}: ${grown} ${needs}`;
   if (!who) return `have ${needed}${own}`;
-  return growing ? `${who} will outgrow this tank: ${needs}` : `${who} ${needs}`;
+  return growing ? `${who} will outgrow this tank: ${grown} ${needs}` : `${who} ${needs}`;
 }
 
 function oxygen({ from, fromMany, measures, figure }: Told<Measures["oxygen"]>): string {

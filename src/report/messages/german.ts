@@ -287,7 +287,7 @@ function footprint({
 const hardlyLess = "Das ist kaum weniger; mehr wäre besser.";
 
 /** `Goldfische brauchen ein Becken von etwa 150 × 60 cm; geplant: 30 × 20 cm`. */
-function room({ weight, who, many, growing, ...told }: ToldRoom): string {
+function room({ weight, who, many, growing, grownTo, ...told }: ToldRoom): string {
   const { neededSides, exampleSides, neededLength, neededFloor, ownSides, ownLength, ownFloor } = told;
   const needed = neededSides
     ? `ein Becken von etwa ${neededSides}`
@@ -296,7 +296,10 @@ function room({ weight, who, many, growing, ...told }: ToldRoom): string {
       : `ein Becken von mindestens ${neededLength} Länge`;
   const own = planned(neededFloor ? ownSides || ownFloor : ownLength);
   if (!who) return `${needed} ${neededFloor && !neededSides ? "bieten" : "wählen"}${own}`;
-  const text = growing ? `ausgewachsen ${needs(many)} ${who} ${needed}` : `${who} ${needs(many)} ${needed}`;
+  const size = grownTo ? ` (${grownTo})` : "";
+  const text = growing
+    ? `ausgewachsen${size} ${needs(many)} ${who} ${needed}`
+    : `${who}${size} ${needs(many)} ${needed}`;
   return `${weight === "blocking" ? "Dieses Becken ist viel zu klein: " : ""}${text}${own}.`;
 }
 

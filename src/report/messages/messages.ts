@@ -95,6 +95,8 @@ export interface ToldRoom {
   readonly many: boolean;
   /** Whether some of them have still to grow. */
   readonly growing: boolean;
+  /** How long they are when grown, where the tank is narrower; else empty. */
+  readonly grownTo: string;
   /** The floor that is needed, as length and width; empty where the length is not known or the floor does. */
   readonly neededSides: string;
   /** The sides of a common aquarium with such a floor; empty where the floor does. */

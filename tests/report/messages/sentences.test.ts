@@ -50,7 +50,7 @@ suite("a shop adviser says it like this", () => {
       base: { shape: "rectangle", length: 80, width: 29 },
     });
     expect(report).toContain(
-      "The oscar grows to 30 cm and cannot turn in a tank 29 cm wide. Now 6 cm long, it will outgrow it.",
+      "The oscar will outgrow this tank: grown to 30 cm, it needs a tank of about 120 × 50 cm; yours is 80 × 29 cm.",
     );
   });
 

@@ -75,7 +75,7 @@ describe("a page", () => {
   });
 
   test("takes the reader's units", () => {
-    expect(speciesPage(barb, { units: "us", format: "markdown" })).toContain("for water of 68 to 78.8 °F.");
+    expect(speciesPage(barb, { units: "us", format: "markdown" })).toContain("for water of 68 to 79 °F.");
   });
 
   test("of a record of which little is known is short, and says what is missing", () => {

@@ -70,7 +70,7 @@ describe("a trait in words", () => {
 
   test("is in the reader's units", () => {
     // 1 in = 2.54 cm (agreement of 1959).
-    expect(told("space.baseLength", [{ least: 60, for: 8 }], "us")).toBe("23.6 in for 8");
+    expect(told("space.baseLength", [{ least: 60, for: 8 }], "us")).toBe("24 in for 8");
     expect(told("predation.eats", [{ prey: "fish", greatest: 2.54 }], "imperial")).toBe("fish up to 1 in");
     expect(told("water.temperature", { kept: { min: 20, max: 25 } }, "us")).toBe("68 to 77 °F");
   });
