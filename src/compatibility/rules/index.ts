@@ -22,6 +22,7 @@ import { shyness } from "./pair/shyness";
 import { sizeAndPace } from "./pair/size-and-pace";
 import { temperature } from "./pair/temperature";
 import { territoryContest } from "./pair/territory-contest";
+import { carbonateHardness } from "./plan/carbonate-hardness";
 import { cautionDevices } from "./plan/caution-devices";
 import { cautionElectricity } from "./plan/caution-electricity";
 import { cautionFloor } from "./plan/caution-floor";
@@ -29,6 +30,7 @@ import { cautionHazards } from "./plan/caution-hazards";
 import { cautionLaw } from "./plan/caution-law";
 import { cautionRelease } from "./plan/caution-release";
 import { cautionZoonoses } from "./plan/caution-zoonoses";
+import { coolSeason } from "./plan/cool-season";
 import { cover } from "./plan/cover";
 import { feeding } from "./plan/feeding";
 import { filterNitrogen } from "./plan/filter-nitrogen";
@@ -38,6 +40,7 @@ import { ground } from "./plan/ground";
 import { groupSize } from "./plan/group-size";
 import { height } from "./plan/height";
 import { hidingPlaces } from "./plan/hiding-places";
+import { largestGroup } from "./plan/largest-group";
 import { lid } from "./plan/lid";
 import { longestRun } from "./plan/longest-run";
 import { openWater } from "./plan/open-water";
@@ -81,6 +84,8 @@ export const planRules = /* @__PURE__ */ frozen([
   waterPh,
   waterHardness,
   waterSalinity,
+  carbonateHardness,
+  coolSeason,
   oxygen,
   filterNitrogen,
   longestRun,
@@ -89,6 +94,7 @@ export const planRules = /* @__PURE__ */ frozen([
   zones,
   territories,
   groupSize,
+  largestGroup,
   sexRatio,
   cover,
   openWater,
@@ -127,6 +133,7 @@ export { shyness } from "./pair/shyness";
 export { sizeAndPace } from "./pair/size-and-pace";
 export { temperature } from "./pair/temperature";
 export { territoryContest } from "./pair/territory-contest";
+export { carbonateHardness } from "./plan/carbonate-hardness";
 export { cautionDevices } from "./plan/caution-devices";
 export { cautionElectricity } from "./plan/caution-electricity";
 export { cautionFloor } from "./plan/caution-floor";
@@ -134,6 +141,7 @@ export { cautionHazards } from "./plan/caution-hazards";
 export { cautionLaw } from "./plan/caution-law";
 export { cautionRelease } from "./plan/caution-release";
 export { cautionZoonoses } from "./plan/caution-zoonoses";
+export { coolSeason } from "./plan/cool-season";
 export { cover } from "./plan/cover";
 export { feeding } from "./plan/feeding";
 export { filterNitrogen } from "./plan/filter-nitrogen";
@@ -143,6 +151,7 @@ export { ground } from "./plan/ground";
 export { groupSize } from "./plan/group-size";
 export { height } from "./plan/height";
 export { hidingPlaces } from "./plan/hiding-places";
+export { largestGroup } from "./plan/largest-group";
 export { lid } from "./plan/lid";
 export { longestRun } from "./plan/longest-run";
 export { openWater } from "./plan/open-water";

@@ -698,10 +698,19 @@ function messages(): Messages {
         return weight === "blocking" ? `This tank is far too short: ${text}` : text;
       },
       footprint: (told) => footprint(told),
-      "group-size": ({ from, fromMany, weight, measures, figure }) =>
-        weight === "advisory"
-          ? `${from} ${verb(fromMany, "lives", "live")} alone; you plan ${figure(measures.planned)}.`
-          : `${from} ${verb(fromMany, "needs", "need")} company of ${their(fromMany)} own: keep ${figure(measures.needed)}; you plan ${figure(measures.planned)}.`,
+      "carbonate-hardness": ({ from, fromMany, measures, figure }) =>
+        `${from} ${verb(fromMany, "is", "are")} kept at a carbonate hardness of ${figure(measures.kept)}; yours is ${figure(measures.planned)}.`,
+      "cool-season": ({ from, fromMany, measures: { season, months, coolest }, figure }) =>
+        `${from} ${verb(fromMany, "thrives", "thrive")} with a cool season of ${figure(season)}${months ? ` for ${figure(months)} months` : ""}${coolest ? `; yours is ${figure(coolest)} at its coolest` : ""}.`,
+      "largest-group": ({ from, measures, figure }) =>
+        `no more than ${figure(measures.most)} ${from} belong together; you plan ${figure(measures.planned)}.`,
+      "group-size": ({ from, fromMany, weight, measures: { needed, planned, fewer }, figure }) => {
+        if (weight === "advisory")
+          return `${from} ${verb(fromMany, "lives", "live")} alone; you plan ${figure(planned)}.`;
+        if (fewer)
+          return `${from} do badly in a group of ${figure(planned)}: keep ${figure(needed)}, or ${figure(fewer) === "1" ? "one alone" : `no more than ${figure(fewer)}`}.`;
+        return `${from} ${verb(fromMany, "needs", "need")} company of ${their(fromMany)} own: keep ${figure(needed)}; you plan ${figure(planned)}.`;
+      },
       "sex-ratio": ({ weight, from, measures, figure }) => {
         const needed = figure(measures.needed);
         const text = `keep at least ${needed} ${needed === "1" ? "female" : "females"} to each male of ${from}`;

@@ -910,10 +910,19 @@ function messages(): Messages {
         return weight === "blocking" ? `Dieses Becken ist viel zu kurz: ${text}` : text;
       },
       footprint: (told) => footprint(told),
-      "group-size": ({ from, fromMany, weight, measures: known, figure }) =>
-        weight === "advisory"
-          ? `${from} ${verb(fromMany, "lebt", "leben")} einzeln; geplant: ${figure(known.planned)}.`
-          : `${from} ${needs(fromMany)} Gesellschaft der eigenen Art: ${figure(known.needed)} halten; geplant: ${figure(known.planned)}.`,
+      "carbonate-hardness": ({ from, fromMany, measures: known, figure }) =>
+        `${from} ${needs(fromMany)} eine Karbonathärte von ${figure(known.kept)}${planned(figure(known.planned))}.`,
+      "cool-season": ({ from, fromMany, measures: { season, months, coolest }, figure }) =>
+        `${from} ${verb(fromMany, "gedeiht", "gedeihen")} besser mit einer kühlen Jahreszeit (${figure(season)}${months ? `, ${figure(months)} Monate` : ""})${planned(figure(coolest))}.`,
+      "largest-group": ({ from, measures: known, figure }) =>
+        `höchstens ${figure(known.most)} ${from} gehören zusammen${planned(figure(known.planned))}.`,
+      "group-size": ({ from, fromMany, weight, measures: known, figure }) => {
+        if (weight === "advisory")
+          return `${from} ${verb(fromMany, "lebt", "leben")} einzeln; geplant: ${figure(known.planned)}.`;
+        if (known.fewer)
+          return `${from}: ${figure(known.planned)} sind eine ungünstige Zahl; ${figure(known.needed)} halten oder ${figure(known.fewer) === "1" ? "ein einziges Tier" : `höchstens ${figure(known.fewer)}`}.`;
+        return `${from} ${needs(fromMany)} Gesellschaft der eigenen Art: ${figure(known.needed)} halten; geplant: ${figure(known.planned)}.`;
+      },
       "sex-ratio": ({ weight, from, measures: known, figure }) => {
         const text = `mindestens ${figure(known.needed)} Weibchen je Männchen halten (${from})`;
         return weight === "advisory"

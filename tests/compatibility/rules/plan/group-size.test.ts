@@ -59,6 +59,13 @@ describe("numbers to avoid", () => {
     expect(weighed(of(5)).findings).toEqual([]);
   });
 
+  test("tell how many fewer would do too, and only then", () => {
+    expect(of(3).findings).toMatchObject([{ measures: { needed: { min: 5 }, fewer: { value: 2 } } }]);
+    const shoal = { "social.living": "shoal", "social.group": { least: 6 } } as const;
+    expect(living(shoal, 3).findings[0]?.measures).not.toHaveProperty("fewer");
+    expect(of(1).findings[0]?.measures).not.toHaveProperty("fewer");
+  });
+
   test("never ask for fewer than the least number", () => {
     const stated: Stated = {
       "social.living": "shoal",
