@@ -8,6 +8,7 @@ export const numbers = /* @__PURE__ */ frozen({
   givesCoolSeason: 1, // K
   leastTemperature: 0.5, // K
   steadyTemperature: 1, // K
+  endOfSeasons: 0.1,
   sharedTemperature: 2, // K
   givesPH: 0.25,
   leastPH: 0.2,

@@ -47,6 +47,13 @@ const table = () =>
         "Two kinds whose kept temperatures share less than this meet at the end of both, and of neither's best.",
       source: `${commonPractice}: a thermostat switches half a degree to either side of what it is set to`,
     },
+    endOfSeasons: {
+      value: numbers.endOfSeasons,
+      unit: "1",
+      about:
+        "Two kinds whose kept temperatures share less than this part of the span of one meet at its end; of a span so wide that it holds summer and winter, a season is no water for good.",
+      source: `${commonPractice}: pond fish in a heated tank live in an endless high summer`,
+    },
     sharedTemperature: {
       value: numbers.sharedTemperature,
       unit: "K",

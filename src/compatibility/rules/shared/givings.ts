@@ -5,11 +5,14 @@ type Numbers<Name extends ThresholdName> = { readonly [Each in Name]: number };
 
 /** How a temperature gives way, K. */
 export const givingTemperature = (
-  thresholds: Numbers<"givesTemperature" | "leastTemperature" | "steadyTemperature" | "sharedTemperature">,
+  thresholds: Numbers<
+    "givesTemperature" | "leastTemperature" | "steadyTemperature" | "endOfSeasons" | "sharedTemperature"
+  >,
 ): Giving => ({
   gives: thresholds.givesTemperature,
   least: thresholds.leastTemperature,
   steady: thresholds.steadyTemperature,
+  endShare: thresholds.endOfSeasons,
   roomy: thresholds.sharedTemperature,
 });
 

@@ -16,6 +16,8 @@ export interface Giving {
   readonly least: number;
   /** Kept spans that share less than this meet at their ends; absent where living at an end for good harms nobody. */
   readonly steady?: number;
+  /** Kept spans that share less than this part of one of them meet at its end. */
+  readonly endShare?: number;
   /** A shared kept span below this leaves no room to spare. */
   readonly roomy: number;
 }
@@ -69,17 +71,31 @@ const widthOf = (span: PartialRange | undefined): number =>
 const canBeHeld = (span: PartialRange | undefined, { least }: Pick<Giving, "least">): span is PartialRange =>
   widthOf(span) >= least;
 
-/** Whether two meet at the ends alone of what they are kept in, and past what is best for one of them. */
+/**
+ * Whether two meet at the ends alone of what they are kept in, and past what is best for one of them. Of a span so wide that
+ * it holds summer and winter, a small share is an end, whatever its width: water for good is none of a season's.
+ */
 export function meetPastTheirBest(a: Span, b: Span, giving: Giving): boolean {
-  const { steady } = giving;
-  if (steady === undefined || widthOf(overlap(a.kept, b.kept)) >= steady) return false;
-  const wanted = overlap(wantedOf(a, giving), wantedOf(b, giving));
-  return wanted !== undefined && [a, b].some((span) => isPastItsBest(wanted, span, giving));
+  const { steady, endShare = 0 } = giving;
+  if (steady === undefined) return false;
+  const shared = overlap(a.kept, b.kept);
+  if (widthOf(shared) < steady) {
+    const wanted = overlap(wantedOf(a, giving), wantedOf(b, giving));
+    return wanted !== undefined && [a, b].some((span) => isPast(wanted, bestOf(span, giving), giving));
+  }
+  return [a, b].some(
+    ({ kept, optimum }) =>
+      widthOf(shared) < decimal(endShare * widthOf(kept)) && isPast(shared, optimum, giving),
+  );
 }
 
-/** Whether water leaves nothing of an animal's optimum, the ends of which give way as those of what it is kept in. */
-const isPastItsBest = (wanted: PartialRange, { optimum, limit }: Span, giving: Giving): boolean =>
-  optimum !== undefined && !canBeHeld(overlap(wanted, wantedOf({ kept: optimum, limit }, giving)), giving);
+/** The optimum of an animal, whose ends give way as those of what it is kept in. */
+const bestOf = ({ optimum, limit }: Span, giving: Giving): PartialRange | undefined =>
+  optimum && wantedOf({ kept: optimum, limit }, giving);
+
+/** Whether water leaves nothing of what is best for an animal. */
+const isPast = (water: PartialRange | undefined, best: PartialRange | undefined, giving: Giving): boolean =>
+  water !== undefined && best !== undefined && !canBeHeld(overlap(water, best), giving);
 
 /** The measures of a finding about water that two share. */
 export const sharedWaterMeasures = <const Unit extends MeasureUnit>(unit: Unit) => ({
