@@ -92,6 +92,9 @@ const beside =
     return pairBy(rule, { species: large }, { species: small }, changed).findings[0]?.weight ?? "nothing";
   };
 
+/** Of one that gets away when it is chased. */
+const agile: Stated = { "appearance.longFins": false };
+
 /** A fish of 10 cm and 10 g. */
 const breather = (
   need: Value<"water.oxygenNeed">,
@@ -126,6 +129,14 @@ const pastItsBest =
     const warm = animal("warm", { "water.temperature": { kept: { min: 22.5, max: 26 } } });
     return pairBy(temperature, { species: cool }, { species: warm }, changed).findings[0]?.weight;
   };
+
+/** A pond fish and one for which its late summer is cool. */
+const atSummersEnd: Judge = (changed) => {
+  const figures = { kept: { min: 4, max: 24 }, optimum: { min: 18, max: 22 } };
+  const pond = animal("pond", { "water.temperature": figures });
+  const warm = animal("warm", { "water.temperature": { kept: { min: 22.5, max: 28 } } });
+  return pairBy(temperature, { species: pond }, { species: warm }, changed).findings[0]?.weight;
+};
 
 const inSeason =
   (season: PlannedWater): Judge =>
@@ -173,6 +184,12 @@ const cases: Readonly<
     judge: pastItsBest(1.5),
     answer: "blocking",
     changed: 0.5,
+    other: "restricting",
+  },
+  endOfSeasons: {
+    judge: atSummersEnd,
+    answer: "blocking",
+    changed: 0.05,
     other: "restricting",
   },
   sharedPH: {
@@ -348,7 +365,7 @@ const cases: Readonly<
     other: "conditional",
   },
   clearlySmaller: {
-    judge: beside(actsOthers, { "temperament.acts": [{ does: "chases", target: "smaller" }] }, 7.9),
+    judge: beside(actsOthers, { "temperament.acts": [{ does: "chases", target: "smaller" }] }, 7.9, agile),
     answer: "restricting",
     changed: 0.7,
     other: "nothing",

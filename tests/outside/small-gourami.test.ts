@@ -82,7 +82,10 @@ describe("its surroundings", () => {
         return findings.some(({ rule, weight }) => weight === "blocking" && ofWater.includes(rule));
       });
     expect(apart.length).toBeLessThan(allSpecies.length / 20);
-    const warm = apart.filter(({ water }) => (water?.temperature?.value.kept?.max ?? 0) >= 25);
+    const warm = apart.filter(({ water }) => {
+      const { min = 0, max = 0 } = water?.temperature?.value.kept ?? {};
+      return min >= 10 && max >= 25;
+    });
     expect(warm.map(({ id }) => id)).toEqual([]);
   });
 

@@ -6,11 +6,16 @@ import type { Judged } from "../../engine/rule/finding";
 import type { MeasureKinds } from "../../engine/rule/measures";
 import { ownRule } from "../../engine/rule/own-rule";
 import type { SeenParty } from "../../engine/rule/rule";
+import type { ThresholdValues } from "../../threshold-values";
+import { coverBeside } from "../shared/cover-beside";
 
-type Nipper = SeenParty<"temperament.acts" | "size.adultLength", "space.zones" | "diet.light">;
+type Nipper = SeenParty<
+  "temperament.acts" | "size.adultLength",
+  "space.zones" | "diet.light" | "space.openWater"
+>;
 type Other = SeenParty<
   "size.adultLength",
-  "appearance.longFins" | "diet.pace" | "space.zones" | "diet.light"
+  "appearance.longFins" | "diet.pace" | "space.zones" | "diet.light" | "space.openWater"
 >;
 type Answer = Judged<"blocking" | "restricting" | "advisory", typeof measures>;
 
@@ -21,7 +26,8 @@ const ownKind: readonly Act["target"][] = ["own-sex", "other-sex", "own-kind", "
 
 /**
  * Long fins are bitten until they are gone; who nips anyone wears out those that are slow or much smaller, and claws wear
- * out whatever shorter rests beside them on the ground. Whoever is about at night also comes to those that sleep in the next
+ * out whatever shorter rests beside them on the ground. Who nips only where it has too little room or company leaves alone
+ * what can get away; slow fish with long fins need cover from it. Whoever is about at night also comes to those that sleep in the next
  * part of the water, and nobody can tell whether it finds them. Young that grow out of being small enter longer. Its own
  * kind holds its own.
  */
@@ -31,10 +37,10 @@ export const finNipping = /* @__PURE__ */ ownRule({
   way: "each-way",
   needs: { from: ["temperament.acts", "size.adultLength"], to: ["size.adultLength"] },
   uses: {
-    from: ["space.zones", "diet.light"],
-    to: ["appearance.longFins", "diet.pace", "space.zones", "diet.light"],
+    from: ["space.zones", "diet.light", "space.openWater"],
+    to: ["appearance.longFins", "diet.pace", "space.zones", "diet.light", "space.openWater"],
   },
-  decidesBy: ["muchSmaller"],
+  decidesBy: ["muchSmaller", "coverAgainstChase"],
   mayYield: ["blocking", "restricting", "advisory"],
   measures,
   judge: ({ from, to, thresholds }) => {
@@ -73,7 +79,7 @@ function fate(
   long: boolean,
   from: Nipper,
   to: Other,
-  { muchSmaller }: { readonly muchSmaller: number },
+  { muchSmaller, coverAgainstChase }: Pick<ThresholdValues, "muchSmaller" | "coverAgainstChase">,
 ): Answer {
   const always = acts.filter(({ when = "always" }) => when === "always");
   const ofAny = always.some(({ target }) => target === "any");
@@ -85,6 +91,10 @@ function fate(
   if (long && (ofAny || always.some(({ target }) => target === "long-finned"))) {
     const instead = { on: "group.longFins", of: "to", wanted: { oneOf: [false] } } as const;
     return { weight: "blocking", watchFor: "torn fins", instead };
+  }
+  if (long && slow && acts.some(({ when }) => when === "crowded")) {
+    const condition = coverBeside(coverAgainstChase, from, to);
+    return { weight: "restricting", watchFor: "torn fins", condition };
   }
   if (!ofAny || now >= least) return toKnow;
   const condition = { on: "group.length", of: "to", wanted: { min: least } } as const;

@@ -12,7 +12,13 @@ export const temperature = /* @__PURE__ */ ownRule({
   question: "Is there a temperature at which both can be kept?",
   way: "mutual",
   needs: { from: ["water.temperature"], to: ["water.temperature"] },
-  decidesBy: ["givesTemperature", "leastTemperature", "steadyTemperature", "endOfSeasons", "sharedTemperature"],
+  decidesBy: [
+    "givesTemperature",
+    "leastTemperature",
+    "steadyTemperature",
+    "endOfSeasons",
+    "sharedTemperature",
+  ],
   mayYield: ["blocking", "restricting", "advisory", "favourable"],
   measures: /* @__PURE__ */ sharedWaterMeasures("degC"),
   judge: ({ from, to, thresholds }) =>

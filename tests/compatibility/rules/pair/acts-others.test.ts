@@ -74,6 +74,19 @@ test("who is always chased and cannot get away has no peace: the slow, and long 
   expect(beside({ "diet.pace": "slow" }, 16.1)).toEqual(["restricting"]);
 });
 
+test("a fast one that chases the smaller gives no peace to those that cannot get away; a slower one, and quick prey, need cover", () => {
+  const chase: Act = { does: "chases", target: "smaller" };
+  const slow: Stated = { "diet.pace": "slow" };
+  const fast: Stated = { "diet.pace": "fast" };
+  expect(weights(doing(chase, fast), other(5, ["midwater"], slow))).toEqual(["blocking"]);
+  expect(weights(doing(chase), other(5, ["midwater"], slow))).toEqual(["blocking"]);
+  expect(weights(doing(chase, { "diet.pace": "ordinary" }), other(5, ["midwater"], slow))).toEqual([
+    "restricting",
+  ]);
+  expect(weights(doing(chase, fast), other(5))).toEqual(["restricting"]);
+  expect(weights(doing(chase, fast), other(7.9, ["midwater"], slow))).toEqual([]);
+});
+
 test("small fish have no rest from what chases at any time and is twice as long, unless they are fast", () => {
   for (const target of ["any", "smaller"] as const) {
     const chases = doing({ does: "chases", target });

@@ -52,6 +52,16 @@ test("who nips long fins lets short ones be", () => {
   expect(weights(nipper("long-finned"), finned(false, { "diet.pace": "slow" }))).toEqual([]);
 });
 
+test("who nips for want of room or company leaves the quick alone: slow fish with long fins need cover", () => {
+  const crowded = nipping({ target: "long-finned", when: "crowded" });
+  const slow: Stated = { "diet.pace": "slow", "space.openWater": 0 };
+  expect(found(crowded, finned(true, slow))).toMatchObject([
+    { weight: "restricting", watchFor: "torn fins", condition: { on: "tank.cover" } },
+  ]);
+  expect(weights(crowded, finned(true))).toEqual(["advisory"]);
+  expect(weights(crowded, finned(false, slow))).toEqual([]);
+});
+
 test("one animal by itself nips nobody, two of a kind nip each other now and then", () => {
   const ofKind = (unsexed: number) =>
     planBy(finNipping, [{ species: nipper("any"), unsexed }]).findings.map(({ weight }) => weight);
