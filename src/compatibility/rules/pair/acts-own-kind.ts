@@ -31,7 +31,7 @@ const targets: readonly Act["target"][] = ["own-sex", "other-sex", "own-kind", "
 /**
  * Killing blocks, and so do wounds among those that live alone; where the plan does not say of which sex they are, both
  * restrict to the one that does neither. Others that fight need room and something between them; chases in a shoal are
- * spread over it, those of a bully are not.
+ * spread over it, and so are wounds where a few are to be avoided; those of a bully are not.
  */
 export const actsOwnKind = /* @__PURE__ */ ownRule({
   id: "acts-own-kind",
@@ -138,10 +138,14 @@ function floorFor(from: Doer, { animals, isPair }: Doers, act: Act): readonly Gi
   return [{ on: "tank.footprint", wanted: { min: Math.max(rivals, 1) * area } }];
 }
 
-/** The number over which rivals that only chase each other spread it; undefined where they do not. */
+/**
+ * The number over which rivals that only chase each other spread it, and those that wound where few are worse off than many;
+ * undefined where they do not.
+ */
 function spreadOver({ does }: Act, from: Doer, spreadsFrom: number): number | undefined {
   const { party, "social.living": living, "social.group": group } = from;
   const gregarious = living === "shoal" || living === "group";
-  if (does !== "chases" || !gregarious || !group || group.least < spreadsFrom) return undefined;
+  if (!gregarious || !group || group.least < spreadsFrom) return undefined;
+  if (does !== "chases" && !(does === "bites" && group.avoid)) return undefined;
   return leastNumber(group, party.kin.count ?? 1);
 }

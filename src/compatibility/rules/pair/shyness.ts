@@ -6,7 +6,7 @@ import { coverBeside } from "../shared/cover-beside";
 import { shareAny } from "../shared/share-any";
 
 /**
- * Restless: first at the food, and not of those that swim calmly. Who is much smaller frightens nobody: small fish that
+ * Restless: first at the food, and not of those that swim calmly. Who is as quick itself is not kept from anything. Who is much smaller frightens nobody: small fish that
  * swim about in the open rather tell larger ones that no danger is near (Barlow 1968, from memory).
  */
 export const shyness = /* @__PURE__ */ ownRule({
@@ -15,7 +15,7 @@ export const shyness = /* @__PURE__ */ ownRule({
   way: "each-way",
   needs: { from: ["temperament.shy"], to: ["diet.pace"] },
   uses: {
-    from: ["space.zones", "space.openWater", "size.adultLength"],
+    from: ["space.zones", "space.openWater", "size.adultLength", "diet.pace"],
     to: ["space.zones", "space.openWater", "social.settles", "size.adultLength"],
   },
   decidesBy: ["coverFromBustle", "muchSmaller"],
@@ -23,7 +23,8 @@ export const shyness = /* @__PURE__ */ ownRule({
   mayAsk: ({ coverFromBustle }) => [{ on: "tank.cover", wanted: { min: coverFromBustle } }],
   judge: ({ from, to, thresholds }) => {
     if (from.party.id === to.party.id) return [];
-    if (!from["temperament.shy"] || to["diet.pace"] !== "fast" || to["social.settles"]) return [];
+    if (!from["temperament.shy"] || from["diet.pace"] === "fast") return [];
+    if (to["diet.pace"] !== "fast" || to["social.settles"]) return [];
     if (!shareAny(from["space.zones"], to["space.zones"])) return [];
     if (isMuchSmaller(to, from, thresholds)) return [];
     return [

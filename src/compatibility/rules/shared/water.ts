@@ -110,7 +110,7 @@ type SharedAnswer = Judged<
 >;
 
 /**
- * Water for two. Where the kept spans themselves share enough, all is well. Else what both can be given must be wide enough
+ * Water for two. Where the kept spans themselves share enough, and something of the best for either, all is well. Else what both can be given must be wide enough
  * to be held, or it blocks, as it does where they meet only at the ends of what they are kept in and past the optimum of
  * either; where they meet only because the ends of a handbook's class are vague, or where an optimum stands in for what is
  * kept, nobody knows; and what they can be given is what it restricts to.
@@ -118,7 +118,8 @@ type SharedAnswer = Judged<
 export function judgeSharedWater(a: Span, b: Span, on: FactName, giving: Giving): readonly SharedAnswer[] {
   const { roomy, least, steady = 0 } = giving;
   const shared = overlap(a.kept, b.kept);
-  const isRoomy = widthOf(shared) >= Math.max(roomy, least, steady);
+  const isBestOfNeither = [a, b].every(({ optimum }) => isPast(shared, optimum, giving));
+  const isRoomy = !isBestOfNeither && widthOf(shared) >= Math.max(roomy, least, steady);
   if (shared && isRoomy) return [{ weight: "favourable", measures: { shared } }];
   const wanted = overlap(wantedOf(a, giving), wantedOf(b, giving));
   const measures = { from: a.kept, to: b.kept };

@@ -89,6 +89,19 @@ describe("bites at any time", () => {
     expect(asked(kept(3))).toMatchObject([sightBreaks(2), footprint(3600)]);
   });
 
+  test("are spread where a few are worse off than many; elsewhere each needs room", () => {
+    const social = (avoid?: { min: number; max: number }): Stated => ({
+      ...onGround,
+      "social.living": "group",
+      "social.group": { least: 10, ...(avoid && { avoid }) },
+    });
+    const count = (min: number) => ({ on: "group.count", of: 0, wanted: { min } });
+    const few = { min: 2, max: 9 };
+    expect(asked(among(bites, social(few), { unsexed: 6 }))).toMatchObject([count(10)]);
+    expect(weighed(among(bites, social(few), { unsexed: 12 })).findings).toEqual([]);
+    expect(asked(among(bites, social(), { unsexed: 12 }))).toMatchObject([sightBreaks(11), footprint(14400)]);
+  });
+
   test("end where the tank has both", () => {
     const males: Act = { does: "bites", doer: "male", target: "own-sex" };
     const kept = (length: number, breaks: number) =>

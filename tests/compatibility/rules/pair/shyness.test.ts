@@ -40,6 +40,14 @@ test("of those that are less than half as long only a young one is afraid, which
   expect(beside(9.9, { stage: "juvenile", length: 6 })).toEqual(["restricting"]);
 });
 
+test("one that is as quick itself is not kept in hiding", () => {
+  const dollar = { ...shy, diet: animal("quick", { "diet.pace": "fast" }).diet };
+  const beside = (species: typeof shy) =>
+    pairBy(shyness, { species }, { species: restless() }).findings.length;
+  expect(beside(dollar)).toBe(0);
+  expect(beside(shy)).toBe(1);
+});
+
 test("its own kind does not", () => {
   const both = animal("both", { "temperament.shy": true, "diet.pace": "fast" });
   expect(pairBy(shyness, { species: both }, { species: both }).findings).toEqual([]);

@@ -63,6 +63,17 @@ test("fish that come no nearer than half a degree meet in what each end gives wa
   expect(beside(kept(18, 22), kept(26, 28)).outcome).toBe("unsuitable");
 });
 
+test("water that both are kept in, and that is the best for neither, is told: a guppy beside discus", () => {
+  const cool = kept(18, 28, { optimum: { min: 22, max: 26 } });
+  const hot = (min: number) => kept(26, 30, { optimum: { min, max: 30 } });
+  expect(beside(cool, hot(28)).conditions).toMatchObject([
+    { on: "water.temperature", aim: { min: 26, max: 28 } },
+  ]);
+  expect(weights(cool, hot(27))).toEqual(["favourable"]);
+  expect(weights(cool, kept(26, 30))).toEqual(["favourable"]);
+  expect(weights(kept(18, 28), hot(28))).toEqual(["favourable"]);
+});
+
 describe("fish that meet at the ends alone of what they are kept in", () => {
   const best = (min: number, max: number) => kept(4, 24, { optimum: { min, max } });
 
