@@ -24,7 +24,7 @@ type Doer = SeenParty<
 >;
 type Other = SeenParty<
   "size.adultLength",
-  "space.zones" | "appearance.longFins" | "space.openWater" | "diet.pace"
+  "space.zones" | "appearance.longFins" | "space.openWater" | "diet.pace" | "temperament.acts"
 >;
 type Deciding = Pick<
   ThresholdValues,
@@ -45,7 +45,7 @@ export const actsOthers = /* @__PURE__ */ ownRule({
   needs: { from: ["temperament.acts", "size.adultLength"], to: ["size.adultLength"] },
   uses: {
     from: ["space.zones", "space.territory", "space.openWater", "diet.pace"],
-    to: ["space.zones", "appearance.longFins", "space.openWater", "diet.pace"],
+    to: ["space.zones", "appearance.longFins", "space.openWater", "diet.pace", "temperament.acts"],
   },
   mayRestrict: ["space.territory"],
   decidesBy: ["coverAgainstChase", "clearlySmaller", "muchSmaller", "roomBesideBrood"],
@@ -77,7 +77,7 @@ function judged(act: Act, from: Doer, to: Other, thresholds: Deciding): readonly
   if (act.does === "chases" && act.when === "crowded" && !canGetAway(to))
     return restricts(act, from.party, removedBy(act.when));
   const found = judgeTowards(act, from.party, { removedBy, instead });
-  const least = clearlySmaller(from, thresholds);
+  const least = clearlySmaller(act, from, thresholds);
   const outgrowsIt = act.target === "smaller" && grownPreyLength(to.party, to["size.adultLength"]) >= least;
   return outgrowsIt && found.some(({ weight }) => weight === "blocking")
     ? restricts(act, from.party, [{ on: "group.length", of: "to", wanted: { min: least } }])
@@ -110,9 +110,19 @@ function isChasedForGood(
 const largestOf = ({ party: { length }, "size.adultLength": lengths }: Doer): number =>
   grownLength(length === undefined ? {} : { length }, lengths);
 
-/** Whether it is quick enough for a pursuer: slow ones are not, nor those with long fins that are not fast. */
-const canGetAway = ({ "diet.pace": pace = "slow", "appearance.longFins": long }: Other): boolean =>
-  pace === "fast" || (pace === "ordinary" && long === false);
+/**
+ * Whether it holds out against a pursuer: slow ones do not, nor those with long fins that are neither fast nor bite others
+ * off, males and females alike.
+ */
+const canGetAway = (other: Other): boolean => {
+  const pace = other["diet.pace"] ?? "slow";
+  if (pace === "fast") return true;
+  return pace === "ordinary" && (other["appearance.longFins"] === false || bitesOthers(other));
+};
+
+/** Whether it bites others off, of either sex. Of what nobody stated that is not known. */
+const bitesOthers = ({ "temperament.acts": acts = [] }: Other): boolean =>
+  acts.some(({ does, target, doer }) => does === "bites" && target === "any" && doer === undefined);
 
 /** A floor of which the brood's territory takes a part only. */
 function besideBrood(from: Doer, { roomBesideBrood }: Deciding): GivenCondition | undefined {
@@ -135,14 +145,16 @@ function bullied(from: Doer, to: Other, { clearlySmaller: share }: Deciding): re
 const canFlee = ({ party }: Other) => party.kind !== "snail" && party.kind !== "mussel";
 
 /** Whether the other is one whom the act is aimed at. What nobody stated counts as so. */
-function falls({ target }: Act, from: Doer, to: Other, thresholds: Deciding): boolean {
+function falls(act: Act, from: Doer, to: Other, thresholds: Deciding): boolean {
+  const { target } = act;
   if (target === "smaller")
-    return (preyLength(to.party, to["size.adultLength"]) ?? 0) < clearlySmaller(from, thresholds);
+    return (preyLength(to.party, to["size.adultLength"]) ?? 0) < clearlySmaller(act, from, thresholds);
   if (target === "long-finned") return to["appearance.longFins"] ?? true;
   return target === "any";
 }
 
-/** The length in cm below which another is clearly smaller. */
-function clearlySmaller(from: Doer, { clearlySmaller: share }: Deciding): number {
-  return decimal(share * grownLength(from.party, from["size.adultLength"]));
+/** The length in cm below which another is clearly smaller: beside a chaser, than the larger sex. */
+function clearlySmaller({ does }: Act, from: Doer, { clearlySmaller: share }: Deciding): number {
+  const doer = does === "chases" ? largestOf(from) : grownLength(from.party, from["size.adultLength"]);
+  return decimal(share * doer);
 }

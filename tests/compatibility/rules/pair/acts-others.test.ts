@@ -104,6 +104,21 @@ test("small fish have no rest from what chases at any time and is twice as long,
 test("the females of those that chase do hardly less, shorter as they are", () => {
   const chasers = doing({ does: "chases", target: "smaller" }, { "size.adultLength": adultsBySex(10, 8) });
   expect(weights(chasers, other(5))).toEqual(["blocking"]);
+  expect(weights(chasers, other(7.9))).toEqual(["restricting"]);
+  expect(weights(chasers, other(8))).toEqual([]);
+});
+
+test("long fins do not hinder those of which males and females bite others off", () => {
+  const bites = (doer?: Act["doer"]): Stated => ({
+    "appearance.longFins": true,
+    "temperament.acts": [
+      { does: "bites", target: "any", when: "guarding-brood", ...(doer && { doer }) },
+    ] satisfies Act[],
+  });
+  const chased = (more: Stated) => weights(doing(atAny("chases")), other(5, ["midwater"], more));
+  expect(chased(bites())).toEqual(["restricting"]);
+  expect(chased(bites("male"))).toEqual(["blocking"]);
+  expect(chased({ ...bites(), "diet.pace": "slow" })).toEqual(["blocking"]);
 });
 
 test("young that grow to half its length may hold out", () => {
