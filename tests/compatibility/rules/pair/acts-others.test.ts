@@ -115,7 +115,10 @@ test("long fins do not hinder those of which males and females bite others off",
       { does: "bites", target: "any", when: "guarding-brood", ...(doer && { doer }) },
     ] satisfies Act[],
   });
-  const chased = (more: Stated) => weights(doing(atAny("chases")), other(5, ["midwater"], more));
+  const chased = (more: Stated) =>
+    found(doing(atAny("chases")), other(5, ["midwater"], more)).flatMap(({ from, weight }) =>
+      from === 0 ? weight : [],
+    );
   expect(chased(bites())).toEqual(["restricting"]);
   expect(chased(bites("male"))).toEqual(["blocking"]);
   expect(chased({ ...bites(), "diet.pace": "slow" })).toEqual(["blocking"]);
