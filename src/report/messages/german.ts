@@ -34,7 +34,7 @@ const basis: Messages["basis"] = {
   derived: "aus dem Nächstbekannten erschlossen",
 };
 
-const exact = /* @__PURE__ */ new Intl.NumberFormat("de", { maximumSignificantDigits: 6 });
+const exact = (value: number) => value.toLocaleString("de", { maximumSignificantDigits: 6 });
 
 type WordOf<Kind extends WordKind> = { readonly value: Words[Kind] } | undefined;
 
@@ -1183,7 +1183,7 @@ function messages(): Messages {
       values: {
         "origin.conservation": ({ status, year }) =>
           [statuses[status], year && `(${year})`].filter(Boolean).join(" "),
-        "size.lengthWeight": ({ a, b }) => `${exact.format(a)} × Länge ^ ${exact.format(b)}`,
+        "size.lengthWeight": ({ a, b }) => `${exact(a)} × Länge ^ ${exact(b)}`,
         "water.flow": ({ min, max }) => [...new Set([min, max])].map(flowOf).join(" bis "),
         "water.airBreathing": ({ kind, from }) =>
           [airs[kind], from && `(ab: ${stages[from]})`].filter(Boolean).join(" "),
