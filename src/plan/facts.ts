@@ -52,6 +52,13 @@ const sexes = [
   ["groups", "of", "females"],
 ] as const;
 
+const numbers = [
+  ["groups", "of", "males"],
+  ["groups", "of", "females"],
+  ["groups", "of", "unsexed"],
+  ["groups", "of", "juveniles"],
+] as const;
+
 const paths: Readonly<Record<FactName, PlanFact["paths"]>> = {
   "tank.longestRun": [["tank", "base"]],
   "tank.footprint": [["tank", "base"]],
@@ -79,13 +86,13 @@ const paths: Readonly<Record<FactName, PlanFact["paths"]>> = {
   "water.pH": [["water", "pH"]],
   "water.generalHardness": [["water", "generalHardness"]],
   "water.salinity": [["water", "salinity"]],
-  "group.count": [...sexes, ["groups", "of", "unsexed"], ["groups", "of", "juveniles"]],
+  "group.count": numbers,
   "group.males": sexes,
   "group.females": sexes,
   "group.pairs": sexes,
   "group.femalesPerMale": sexes,
   "group.length": [["groups", "of", "length"]],
-  "group.sex": [...sexes, ["groups", "of", "unsexed"], ["groups", "of", "juveniles"]],
+  "group.sex": numbers,
   "group.form": [["groups", "of", "form"]],
   "group.grown": [["groups", "of", "juveniles"]],
   "group.longFins": [["groups", "of", "form"]],

@@ -1,3 +1,4 @@
+import { once } from "../later";
 import { currents, foods, grounds, hides, lights, zones } from "../species/inner";
 import { lawgivers } from "./generated";
 import { bodyLength, count, object, temper, text, word, yesOrNo } from "./shape/parts";
@@ -13,7 +14,7 @@ const length: Shape = { is: "number" };
 const base = (shape: string, fields: Readonly<Record<string, Shape>>) =>
   object({ shape: { is: "word", words: [shape] }, ...fields }, ["shape", ...Object.keys(fields)]);
 
-const bases: Shape = {
+const bases = (): Shape => ({
   is: "kinds",
   by: "shape",
   of: {
@@ -25,61 +26,67 @@ const bases: Shape = {
     sector: base("sector", { radius: length, angle: { is: "number" } }),
     bowed: base("bowed", { length, width: length, bow: length }),
   },
-};
+});
 
-const current = word(currents);
+const current = () => word(currents);
 
-const tank = object(
-  {
-    base: bases,
-    height: length,
-    unit: { is: "word", words: ["mm", "cm", "m", "in", "ft"] },
-    measured: { is: "word", words: ["inner", "outer"] },
-    glass: length,
-    waterBelowRim: length,
-    lid: yesOrNo,
-    flow: object({ calmest: current, strongest: current }, ["calmest", "strongest"]),
-    cover: share,
-    openWater: share,
-    openSurface: share,
-    sightBreaks: { is: "count", min: 0, max: 1000 },
-    substrate: word(grounds),
-    hides: object(Object.fromEntries(hides.map((kind) => [kind, { is: "count", min: 0, max: 1000 }]))),
-    plants: { is: "word", words: ["none", "planted", "grown-in"] },
-    filter: object(
-      {
-        mediaArea: { is: "number", min: 0, max: 1_000_000, unit: "m²" },
-        age: { is: "number", min: 0, max: 36_525, unit: "days" },
-      },
-      ["mediaArea", "age"],
-    ),
-  },
-  ["base"],
+const tank = /* @__PURE__ */ once(() =>
+  object(
+    {
+      base: bases(),
+      height: length,
+      unit: { is: "word", words: ["mm", "cm", "m", "in", "ft"] },
+      measured: { is: "word", words: ["inner", "outer"] },
+      glass: length,
+      waterBelowRim: length,
+      lid: yesOrNo,
+      flow: object({ calmest: current(), strongest: current() }, ["calmest", "strongest"]),
+      cover: share,
+      openWater: share,
+      openSurface: share,
+      sightBreaks: { is: "count", min: 0, max: 1000 },
+      substrate: word(grounds),
+      hides: object(Object.fromEntries(hides.map((kind) => [kind, { is: "count", min: 0, max: 1000 }]))),
+      plants: { is: "word", words: ["none", "planted", "grown-in"] },
+      filter: object(
+        {
+          mediaArea: { is: "number", min: 0, max: 1_000_000, unit: "m²" },
+          age: { is: "number", min: 0, max: 36_525, unit: "days" },
+        },
+        ["mediaArea", "age"],
+      ),
+    },
+    ["base"],
+  ),
 );
 
 /** What a plan may say of water; outside these spans it is a slip of unit. */
 const temperature: Shape = { is: "number", min: -2, max: 48, unit: "°C" };
 const hardness: Shape = { is: "number", min: 0, max: 60, unit: "°dH" };
 
-const water = object({
-  temperature,
-  pH: { is: "number", min: 3, max: 11 },
-  generalHardness: hardness,
-  carbonateHardness: hardness,
-  salinity: { is: "number", min: 0, max: 120, unit: "g/kg" },
-  hottest: temperature,
-  coolest: temperature,
-});
+const water = /* @__PURE__ */ once(() =>
+  object({
+    temperature,
+    pH: { is: "number", min: 3, max: 11 },
+    generalHardness: hardness,
+    carbonateHardness: hardness,
+    salinity: { is: "number", min: 0, max: 120, unit: "g/kg" },
+    hottest: temperature,
+    coolest: temperature,
+  }),
+);
 
-const offerings: Shape = {
-  is: "list",
-  least: 0,
-  most: 200,
-  of: object({ food: word(foods), place: word(zones), light: word(lights), apart: yesOrNo }, [
-    "food",
-    "place",
-  ]),
-};
+const offerings = /* @__PURE__ */ once(
+  (): Shape => ({
+    is: "list",
+    least: 0,
+    most: 200,
+    of: object({ food: word(foods), place: word(zones), light: word(lights), apart: yesOrNo }, [
+      "food",
+      "place",
+    ]),
+  }),
+);
 
 /** A plan whose species are as the check wants them. */
 export function planShape(species: ShapeCheck): ObjectShape {
@@ -101,5 +108,8 @@ export function planShape(species: ShapeCheck): ObjectShape {
   );
   const groups: Shape = { is: "list", of: group, least: 1, most: mostGroups };
   const jurisdiction: Shape = { is: "list", of: { is: "word", words: lawgivers }, least: 0, most: 50 };
-  return object({ tank, water, groups, offerings, jurisdiction }, ["tank", "groups"]);
+  return object({ tank: tank(), water: water(), groups, offerings: offerings(), jurisdiction }, [
+    "tank",
+    "groups",
+  ]);
 }

@@ -1,13 +1,12 @@
-import configureMeasurements from "convert-units";
-import { convertBy } from "./converter";
+import { convertBy, converterBy } from "./converter";
 import { definitions } from "./definitions";
 import { temperatureDifference } from "./measures/temperature";
-import type { Measure, Unit, UnitLike } from "./unit";
+import type { Unit, UnitLike } from "./unit";
 
-const differences = /* @__PURE__ */ configureMeasurements<Measure, string, Unit>({
+const differences = /* @__PURE__ */ converterBy(() => ({
   ...definitions,
   temperature: temperatureDifference,
-});
+}));
 
 /**
  * Converts a difference, such as a tolerance or the width of a range. The same as {@link convert} except for

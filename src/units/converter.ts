@@ -1,12 +1,22 @@
 import configureMeasurements, { type Converter as Conversion } from "convert-units";
 import { finite, refusal } from "../errors";
+import { once } from "../later";
 import { definitions } from "./definitions";
 import type { Measure, Unit } from "./unit";
 
 type Converter = (value?: number) => Conversion<Measure, string, Unit, number>;
 
+/** Converts by definitions, which are made when they are first needed. */
+export function converterBy(table: () => typeof definitions): Converter {
+  const configured = once(() => {
+    const made = Object.entries(table()).map(([measure, make]) => [measure, make()]);
+    return configureMeasurements<Measure, string, Unit>(Object.fromEntries(made));
+  });
+  return (value) => configured()(value);
+}
+
 /** Converts amounts. All measures share it, since no unit id belongs to two of them. */
-export const amounts: Converter = /* @__PURE__ */ configureMeasurements<Measure, string, Unit>(definitions);
+export const amounts = /* @__PURE__ */ converterBy(() => definitions);
 
 /** Converts a checked value between checked units. */
 export function convertBy(converter: Converter, value: number, from: Unit, to: Unit): number {

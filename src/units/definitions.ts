@@ -13,8 +13,8 @@ import { time } from "./measures/time";
 import { volume } from "./measures/volume";
 import type { Measure } from "./unit";
 
-/** What every unit is worth, by measure. */
-export const definitions: Readonly<Record<Measure, Definition<string, string>>> = {
+/** What makes the definitions of the units of each measure. */
+export const definitions: Readonly<Record<Measure, () => Definition<string, string>>> = {
   length,
   area,
   volume,

@@ -4,7 +4,8 @@ import { multiples } from "../multiples";
 export type AreaUnit = "cm2" | "m2";
 
 /** Square centimetres in each unit. */
-export const area = /* @__PURE__ */ multiples<AreaUnit>({
-  cm2: 1,
-  m2: 10_000,
-});
+export const area = () =>
+  multiples<AreaUnit>({
+    cm2: 1,
+    m2: 10_000,
+  });

@@ -4,7 +4,8 @@ import { multiples } from "../multiples";
 export type ConductivityUnit = "uS/cm" | "mS/cm";
 
 /** Microsiemens per centimetre in each unit. */
-export const conductivity = /* @__PURE__ */ multiples<ConductivityUnit>({
-  "uS/cm": 1,
-  "mS/cm": 1_000,
-});
+export const conductivity = () =>
+  multiples<ConductivityUnit>({
+    "uS/cm": 1,
+    "mS/cm": 1_000,
+  });

@@ -14,12 +14,13 @@ const CaO = 56.0774;
 const grain = 64.798_91; // mg: 1 lb = 7000 grains
 
 /** Milligrams of CaCO3 per litre in each unit. */
-export const hardness = /* @__PURE__ */ multiples<HardnessUnit>({
-  dH: (10 * CaCO3) / CaO, // 10 mg/L CaO
-  fH: 10, // 10 mg/L CaCO3
-  eH: grain / 4.546_09, // 1 grain of CaCO3 per imperial gallon
-  gpg: grain / 3.785_411_784, // 1 grain of CaCO3 per US gallon
-  "mg/L-CaCO3": 1,
-  "mmol/L-CaCO3": CaCO3,
-  "meq/L": CaCO3 / 2, // 1 mol of CaCO3 carries 2 equivalents
-});
+export const hardness = () =>
+  multiples<HardnessUnit>({
+    dH: (10 * CaCO3) / CaO, // 10 mg/L CaO
+    fH: 10, // 10 mg/L CaCO3
+    eH: grain / 4.546_09, // 1 grain of CaCO3 per imperial gallon
+    gpg: grain / 3.785_411_784, // 1 grain of CaCO3 per US gallon
+    "mg/L-CaCO3": 1,
+    "mmol/L-CaCO3": CaCO3,
+    "meq/L": CaCO3 / 2, // 1 mol of CaCO3 carries 2 equivalents
+  });

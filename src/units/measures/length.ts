@@ -13,4 +13,4 @@ export const micrometres: Readonly<Record<LengthUnit, number>> = {
 };
 
 /** Lengths by their micrometres. */
-export const length = /* @__PURE__ */ multiples<LengthUnit>(micrometres);
+export const length = () => multiples<LengthUnit>(micrometres);

@@ -4,4 +4,4 @@ import { multiples } from "../multiples";
 export type SalinityUnit = "g/kg";
 
 /** A single unit: density, conductivity and g/L are read at a temperature, so no factor leads to them. */
-export const salinity = /* @__PURE__ */ multiples<SalinityUnit>({ "g/kg": 1 });
+export const salinity = () => multiples<SalinityUnit>({ "g/kg": 1 });

@@ -11,11 +11,11 @@ const scale = (id: TemperatureUnit) => ({ [id]: { name: { singular: id, plural: 
  * Temperatures, each scale a system of its own. t/°C = T/K − 273.15 (SI Brochure, 9th edition, 2.3.1);
  * t/°F = t/°C × 9/5 + 32 = T/K × 9/5 − 459.67 (NIST SP 811, appendix B.8, as tables made of it repeat).
  */
-export const temperature: Definition<string, string> = {
+export const temperature = (): Definition<string, string> => ({
   systems: {
-    celsius: /* @__PURE__ */ scale("degC"),
-    fahrenheit: /* @__PURE__ */ scale("degF"),
-    kelvin: /* @__PURE__ */ scale("K"),
+    celsius: scale("degC"),
+    fahrenheit: scale("degF"),
+    kelvin: scale("K"),
   },
   anchors: {
     celsius: {
@@ -31,11 +31,12 @@ export const temperature: Definition<string, string> = {
       fahrenheit: { transform: (t, n) => n.sub(n.div(n.mul(t, 9), 5), 459.67) },
     },
   },
-};
+});
 
 /** Ninths of a kelvin in a difference of one degree: no offsets, 1 °F = 5/9 K. */
-export const temperatureDifference = /* @__PURE__ */ multiples<TemperatureUnit>({
-  degC: 9,
-  degF: 5,
-  K: 9,
-});
+export const temperatureDifference = () =>
+  multiples<TemperatureUnit>({
+    degC: 9,
+    degF: 5,
+    K: 9,
+  });

@@ -12,13 +12,14 @@ const cubicInch = 16_387_064; // (25.4 mm)³ = 16 387.064 mm³, and 1 mm³ = 100
  * Nanolitres in each unit. US gallon: NIST Handbook 44, appendix C, units of capacity. Imperial gallon: Weights and Measures
  * Act 1985 (UK), schedule 1, part IV, as first enacted.
  */
-export const volume = /* @__PURE__ */ multiples<VolumeUnit>({
-  mL: 1e6,
-  L: 1e9,
-  m3: 1e12,
-  in3: cubicInch,
-  ft3: 1_728 * cubicInch, // 12³ in³
-  "qt-us": 57.75 * cubicInch, // a quarter of a US gallon
-  "gal-us": 231 * cubicInch, // 1 US gallon = 231 in³
-  "gal-imp": 4_546_090_000, // 1 imperial gallon = 4.546 09 L
-});
+export const volume = () =>
+  multiples<VolumeUnit>({
+    mL: 1e6,
+    L: 1e9,
+    m3: 1e12,
+    in3: cubicInch,
+    ft3: 1_728 * cubicInch, // 12³ in³
+    "qt-us": 57.75 * cubicInch, // a quarter of a US gallon
+    "gal-us": 231 * cubicInch, // 1 US gallon = 231 in³
+    "gal-imp": 4_546_090_000, // 1 imperial gallon = 4.546 09 L
+  });
