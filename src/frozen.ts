@@ -4,3 +4,16 @@ export function frozen<Value>(value: Value): Value {
   for (const held of Object.values(value)) frozen(held);
   return Object.freeze(value);
 }
+
+/** How deep something may lie and still be looked at. */
+const deepest = 16;
+
+/** Whether nobody can change a value or any of its parts. What lies too deep may be changed for all that is known. */
+export function isFrozenThrough(value: unknown, depth = 0): boolean {
+  if (typeof value !== "object" || value === null) return true;
+  return (
+    depth < deepest &&
+    Object.isFrozen(value) &&
+    Object.values(value).every((held) => isFrozenThrough(held, depth + 1))
+  );
+}

@@ -1,6 +1,7 @@
 import { noStock, type Stock, stocksOf } from "./animals/stock";
 import type { AssessWith } from "./assess-options";
 import { answerOf } from "./engine/judge";
+import { onceForEach } from "./engine/once-for-each";
 import { adopted, plainView } from "./engine/plain-view";
 import type { PartyRole } from "./engine/rule/finding";
 import { isPairRule, type Rule } from "./engine/rule/rule";
@@ -72,20 +73,12 @@ export function casesOf(rule: Rule, subjects: readonly Subject[]): readonly (rea
 }
 
 /** Subjects as a rule sees them on one side, the last of each place made out once; held in the view of those that stay. */
-function seenAs(rule: Rule, role: PartyRole, staying: readonly Subject[]): (subject: Subject) => View {
-  const known: { readonly subject: Subject; readonly view: View }[] = [];
-  return (subject) => {
-    const { index } = subject;
-    const held = known[index];
-    if (held?.subject === subject) return held.view;
-    const view =
-      staying[index] === subject
-        ? plainView(rule, role, subject)
-        : viewOf(rule, role, subject, adopted, adopted);
-    known[index] = { subject, view };
-    return view;
-  };
-}
+const seenAs = (rule: Rule, role: PartyRole, staying: readonly Subject[]): ((subject: Subject) => View) =>
+  onceForEach((subject) =>
+    staying[subject.index] === subject
+      ? plainView(rule, role, subject)
+      : viewOf(rule, role, subject, adopted, adopted),
+  );
 
 const weighed = /* @__PURE__ */ new WeakMap<Subject, Stock["animals"]>();
 const stocks = /* @__PURE__ */ new WeakMap<readonly Subject[], Stock>();

@@ -1,4 +1,5 @@
 import type { Problem, ProblemCode } from "../errors";
+import { isFrozenThrough } from "../frozen";
 import { bases, type Kind, splitPath, traitPaths } from "../species";
 import { traitDefinitions } from "../species/inner";
 import type { ProblemPath } from "./shape/shape";
@@ -36,7 +37,7 @@ export function profileProblems(value: unknown, path: ProblemPath): readonly Pro
     ...formsProblems(value, path),
     ...listingsProblems(value, path),
   ];
-  if (problems.length === 0 && isFrozenThrough(value, 0)) sound.add(value);
+  if (problems.length === 0 && isFrozenThrough(value)) sound.add(value);
   return problems;
 }
 
@@ -120,15 +121,6 @@ function isPlain(value: unknown, depth: number): boolean {
   if (typeof value === "number") return Number.isFinite(value);
   if (typeof value !== "object") return true;
   return value !== null && depth < deepest && Object.values(value).every((held) => isPlain(held, depth + 1));
-}
-
-function isFrozenThrough(value: unknown, depth: number): boolean {
-  if (typeof value !== "object" || value === null) return true;
-  return (
-    depth < 2 * deepest &&
-    Object.isFrozen(value) &&
-    Object.values(value).every((held) => isFrozenThrough(held, depth + 1))
-  );
 }
 
 const problem = (

@@ -1,4 +1,5 @@
 import type { Animals } from "../../plan";
+import { remembered } from "../../remembered";
 import type { AdultLength } from "../../species";
 import { lengthsMeant, lengthsOfSex } from "../../species/inner";
 
@@ -17,7 +18,7 @@ export const isUnmeasured = ({ stage, length }: Sized): boolean =>
  * they are longer. Whoever is shorter grows up.
  */
 export function grownLength(animals: Sized, lengths: Lengths): number {
-  return Math.max(animals.length ?? 0, longest(usual(animals, lengths)));
+  return Math.max(animals.length ?? 0, usual(animals, lengths).longest);
 }
 
 /**
@@ -29,15 +30,37 @@ export function preyLength(animals: Sized, lengths: Lengths): number | undefined
 }
 
 /** Total length in cm of the smallest grown animal of a kind: the usual one of the smaller sex. */
-export const grownPreyLength = (animals: Sized, lengths: Lengths): number =>
-  Math.min(...usual(animals, lengths).map(({ total }) => total.min));
+export const grownPreyLength = (animals: Sized, lengths: Lengths): number => usual(animals, lengths).smaller;
 
 /** Total length in cm of the larger sex, as far as it is sure: the usual one. */
-export const largerPreyLength = (animals: Sized, lengths: Lengths): number =>
-  Math.max(...usual(animals, lengths).map(({ total }) => total.min));
+export const largerPreyLength = (animals: Sized, lengths: Lengths): number => usual(animals, lengths).larger;
+
+/** Usual total lengths of animals, cm. */
+interface UsualLengths {
+  /** The greatest. */
+  readonly longest: number;
+  /** Of either sex, as far as it is sure. */
+  readonly smaller: number;
+  readonly larger: number;
+}
 
 /** The usual lengths of the animals' sex; each preference falls back on what there is. */
-const usual = ({ sex }: Sized, lengths: Lengths): Lengths =>
-  lengthsMeant(lengthsOfSex(lengths, sex), "usual");
+const usual = ({ sex }: Sized, lengths: Lengths): UsualLengths => usualBySex(lengths)(sex);
 
-const longest = (lengths: Lengths) => Math.max(...lengths.map(({ total }) => total.max));
+const usualBySex = /* @__PURE__ */ remembered((lengths: Lengths) => {
+  const known = new Map<Sized["sex"], UsualLengths>();
+  return (sex: Sized["sex"]) => {
+    const held = known.get(sex) ?? summedUp(lengthsMeant(lengthsOfSex(lengths, sex), "usual"));
+    known.set(sex, held);
+    return held;
+  };
+});
+
+function summedUp(lengths: Lengths): UsualLengths {
+  const least = lengths.map(({ total }) => total.min);
+  return {
+    longest: Math.max(...lengths.map(({ total }) => total.max)),
+    smaller: Math.min(...least),
+    larger: Math.max(...least),
+  };
+}

@@ -37,10 +37,14 @@ export interface Appetite {
  */
 export function appetiteFor(eats: readonly Eaten[], classes: readonly PreyClass[]): Appetite | undefined {
   for (const of of classes) {
-    const named = eats.filter(({ prey }) => prey === of);
-    if (named.length === 0) continue;
-    const stated = named.flatMap(({ greatest }) => greatest ?? []);
-    return { of, greatest: stated.length > 0 ? Math.max(...stated) : undefined };
+    let isNamed = false;
+    let most: number | undefined;
+    for (const { prey, greatest } of eats) {
+      if (prey !== of) continue;
+      isNamed = true;
+      if (greatest !== undefined) most = Math.max(greatest, most ?? greatest);
+    }
+    if (isNamed) return { of, greatest: most };
   }
   return undefined;
 }

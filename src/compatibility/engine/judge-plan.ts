@@ -1,6 +1,6 @@
 import { noStock, type Stock, stocksOf, traitsWeighed, weighedBy } from "../animals/stock";
 import type { ThresholdValues } from "../threshold-values";
-import { judge, type Run } from "./judge";
+import { judgeOf, type Run } from "./judge";
 import { type Judgement, leftOpen, silent } from "./judgement";
 import { missingQuestions } from "./questions";
 import type { GivenCondition } from "./rule/finding";
@@ -38,16 +38,23 @@ export function planJudge(
           rule.judge({ ...seen, stock, ...see(views) } as never),
     );
   if (rule.way === "once") {
-    const whole = runs(() => ({}));
-    return () => [judge(rule, whole, { sides: [], roles: [], plan, mayAsk, ...weighing })];
+    const judge = judgeOf(
+      rule,
+      runs(() => ({})),
+      { plan, mayAsk, ...weighing },
+    );
+    return () => [judge([])];
   }
   if (rule.way === "all-groups") {
     const together = runs((groups) => ({ groups }));
     return () => [judgeTogether(rule, together, plan, mayAsk)];
   }
-  const each = runs(([from]) => ({ from }));
-  return (sides) =>
-    sides.map((side) => judge(rule, each, { sides: [side], roles: ["from"], plan, mayAsk, ...weighing }));
+  const judge = judgeOf(
+    rule,
+    runs(([from]) => ({ from })),
+    { plan, mayAsk, ...weighing },
+  );
+  return (sides) => sides.map((side) => judge([side]));
 }
 
 const stocksKnown = /* @__PURE__ */ new WeakMap<readonly Subject[], readonly Stock[]>();
@@ -74,7 +81,7 @@ function judgeTogether(
   mayAsk: readonly GivenCondition[],
 ): Judgement {
   const among = (sides: readonly Subject[], within = plan) =>
-    judge(rule, runs, { sides, roles: sides.map(() => "from"), plan: within, mayAsk });
+    judgeOf(rule, runs, { plan: within, mayAsk })(sides);
   const judgeable = ({ subjects }: PlanSubjects) =>
     subjects.filter((subject) => readingsFor([subject], rule.needs?.from ?? []).every(isKnown));
   const sides = judgeable(plan);

@@ -1,6 +1,7 @@
 import { OutsideDomainError, refusal } from "../../errors";
 import { traitDefinitions, weakestBasis } from "../../species/inner";
 import { type Judgement, leftOpen, nothingAsked, silent } from "./judgement";
+import { onceForEach } from "./once-for-each";
 import {
   disputedQuestions,
   individualQuestions,
@@ -13,7 +14,7 @@ import {
 import type { AnyFinding, GivenCondition, PartyRole } from "./rule/finding";
 import type { MeasureKinds } from "./rule/measures";
 import { measured } from "./rule/measures";
-import type { Rule, RuleAnswer, RuleWay } from "./rule/rule";
+import { isPairRule, type Rule, type RuleAnswer, type RuleWay } from "./rule/rule";
 import { gravest, gravity, type Weight } from "./rule/weight";
 import {
   couldBe,
@@ -26,23 +27,27 @@ import {
 } from "./standing";
 import { basisOf, isMissing, type Reading, type Subject } from "./subject";
 import { unknownTrait, type View, viewOf } from "./view";
-import { inEveryWorld, type ReadTrait, type Worlds } from "./worlds";
+import { type ReadTrait, type Worlds, worldReader } from "./worlds";
 
 /** A rule on what it sees of its sides. */
 export type Run = (views: readonly View[]) => RuleAnswer<RuleWay, Weight, MeasureKinds>;
 
-/** What a rule is judged on. */
-export interface Case {
-  readonly sides: readonly Subject[];
-  readonly roles: readonly PartyRole[];
+/** What a rule judges in. */
+export interface Setting {
   readonly plan?: PlanSubjects | undefined;
   /** The utmost that the rule may ask for where it cannot tell. */
   readonly mayAsk: readonly GivenCondition[];
   /** What the runs rest on besides what they read. */
   readonly beside?: readonly Reading[];
-  /** Whether there is anything to judge, where that hangs on what is read. */
-  readonly takesPlace?: ((read: ReadTrait) => boolean) | undefined;
 }
+
+/** What a rule is judged on. */
+interface Case extends Setting {
+  readonly sides: readonly Subject[];
+}
+
+/** Whether there is anything to judge, where that hangs on what is read. */
+export type TakesPlace = (read: ReadTrait) => boolean;
 
 /** What a rule answers in one world. */
 interface WorldAnswer {
@@ -59,46 +64,69 @@ const nothing: WorldAnswer = { standing: [], told: [], unknown: false, outside: 
 const unknown: WorldAnswer = { ...nothing, unknown: true };
 const outside: WorldAnswer = { ...nothing, outside: true };
 
+/** A side as a rule sees it. */
+interface SeenSide {
+  readonly view: View;
+  /** What nobody knows of the traits without which the rule cannot judge. */
+  readonly lacking: readonly Reading[];
+}
+
 /**
- * Judges by one rule what it sees of its sides.
+ * How a rule judges what it sees of its sides.
  *
  * @param runs - The rule on the likely stock first, then on each other stock that may be.
  */
-export function judge(rule: Rule, runs: readonly Run[], given: Case): Judgement {
-  const lacking = lackedBy(rule, given);
-  if (lacking.some(({ trait }) => traitDefinitions[trait].essential))
-    return leftOpen(rule, silent, missingQuestions(rule, lacking), utmostOf(rule, given));
-  const [likely, ...ends] = runs.map((run) => inEveryWorld((read) => judging(rule, run, given, read)));
-  return likely ? judged(rule, given, ends.reduce(beside, likely), lacking) : silent;
-}
-
-/** What nobody knows of the traits without which a rule cannot judge. Without an essential one it is not even tried. */
-function lackedBy({ needs }: Rule, { sides, roles }: Case): readonly Reading[] {
-  const lacking: Reading[] = [];
-  for (const [index, { reading }] of sides.entries()) {
-    for (const trait of needs?.[roles[index] ?? "from"] ?? []) {
-      const needed = reading(trait);
-      if (isMissing(needed)) lacking.push(needed);
-    }
-  }
-  return lacking;
-}
-
-/** How a rule judges its sides, whichever values are read of them. */
-function judging(rule: Rule, run: Run, given: Case, read: ReadTrait): () => WorldAnswer {
-  const { sides, roles } = given;
+export function judgeOf(
+  rule: Rule,
+  runs: readonly Run[],
+  setting: Setting,
+): (sides: readonly Subject[], takesPlace?: TakesPlace) => Judgement {
+  const { read, inEveryWorld } = worldReader();
   let told: Reading[] = [];
   const tell: ReadTrait = (reading) => {
     told.push(reading);
     return reading.possible[0]?.value;
   };
-  const views = sides.map((side, index) => viewOf(rule, roles[index] ?? "from", side, read, tell));
-  return () => {
-    told = [];
-    if (given.takesPlace?.(read) === false) return nothing;
-    const answer = answerOf(rule, () => run(views), given, read);
-    return answer.standing.length > 0 ? { ...answer, told } : answer;
+  const seenAs = (role: PartyRole) =>
+    onceForEach(
+      (subject): SeenSide => ({
+        view: viewOf(rule, role, subject, read, tell),
+        lacking: lackedOf(rule, role, subject),
+      }),
+    );
+  const [fromOf, toOf] = [seenAs("from"), seenAs("to")];
+  const seenBy = isPairRule(rule)
+    ? ([from, to]: readonly Subject[]) => (from && to ? [fromOf(from), toOf(to)] : [])
+    : (sides: readonly Subject[]) => sides.map(fromOf);
+  const [likely, ...ends] = runs;
+  const { plan, mayAsk, beside: weighed } = setting;
+  return (sides, takesPlace) => {
+    const given: Case = { sides, plan, mayAsk, ...(weighed && { beside: weighed }) };
+    const seen = seenBy(sides);
+    const lacking = lackedBy(seen);
+    if (lacking.some(({ trait }) => traitDefinitions[trait].essential))
+      return leftOpen(rule, silent, missingQuestions(rule, lacking), utmostOf(rule, given));
+    const views = seen.map(({ view }) => view);
+    const worldsOf = (run: Run) =>
+      inEveryWorld(() => {
+        if (told.length > 0) told = [];
+        if (takesPlace?.(read) === false) return nothing;
+        const answer = answerOf(rule, () => run(views), given, read);
+        return answer.standing.length > 0 ? { ...answer, told } : answer;
+      });
+    if (!likely) return silent;
+    const worlds = ends.reduce((known, run) => beside(known, worldsOf(run)), worldsOf(likely));
+    return judged(rule, given, worlds, lacking);
   };
+}
+
+/** What nobody knows of the traits without which a rule cannot judge a side. */
+const lackedOf = ({ needs }: Rule, role: PartyRole, { reading }: Subject): readonly Reading[] =>
+  (needs?.[role] ?? []).map(reading).filter(isMissing);
+
+/** What nobody knows of the traits without which a rule cannot judge. Without an essential one it is not even tried. */
+function lackedBy(sides: readonly SeenSide[]): readonly Reading[] {
+  return sides.every(({ lacking }) => lacking.length === 0) ? [] : sides.flatMap(({ lacking }) => lacking);
 }
 
 /** What a rule answers, and how that stands. */
@@ -177,29 +205,26 @@ function outsideDomain(rule: Rule, { sides: [side] }: Case): OpenQuestion {
 /** The findings of the adopted world, with their bounds over all worlds. */
 function bounded(rule: Rule, { adopted, others, read }: Worlds<WorldAnswer>, given: Case): Judgement {
   const { standing } = adopted.answer;
-  const { beside: weighed = [] } = given;
   const worlds = [adopted, ...others];
+  const used = given.beside ? [...read, ...beyond(read, given.beside)] : read;
   const lacking = read.filter(isMissing);
-  const used = [...read, ...beyond(read, weighed)];
-  const mayAdd = used.filter((reading) => isMissing(reading) && rule.mayAdd?.includes(reading.trait));
+  const mayAdd = rule.mayAdd ? used.filter((reading) => isMissing(reading) && adds(rule, reading)) : none;
   const mayRestrict = lacking.some(({ trait }) => rule.mayRestrict?.includes(trait));
   const isSilent = worlds.every(({ answer }) => answer.standing.length === 0);
   if (isSilent && mayAdd.length === 0 && !mayRestrict) return silent;
-  const spans = worlds.map(({ answer }) => spanOf(answer.standing));
-  const certain = spans.reduce((least, span) => Math.min(least, span.least), Number.POSITIVE_INFINITY);
-  const onlyAdds = lacking.every((reading) => mayAdd.includes(reading));
-  const least = onlyAdds ? certain : 0;
-  const found = spans.reduce((most, span) => Math.max(most, span.greatest), 0);
-  const open = mayRestrict ? Math.max(found, gravity.restricting) : found;
+  const onlyAdds = lacking.every((reading) => adds(rule, reading));
+  const span = spanOver(worlds);
+  const least = onlyAdds ? span.least : 0;
+  const open = mayRestrict ? Math.max(span.greatest, gravity.restricting) : span.greatest;
   const greatest = mayAdd.length > 0 ? gravity[gravest(rule.mayYield)] : open;
-  const complete = completing(rule, [...used, ...beyond(used, adopted.answer.told)]);
-  const asking = worlds.map(({ choices, answer }) => ({
-    choices,
-    asks: answer.standing.flatMap(({ condition }) => condition ?? []),
-  }));
+  const { told } = adopted.answer;
+  const complete = completing(rule, told.length > 0 ? [...used, ...beyond(used, told)] : used);
+  const asking = worlds.map(({ choices, answer }) => ({ choices, asks: askedIn(answer) }));
+  const unmet = standing.filter(({ state }) => state !== "met");
   return {
-    findings: standing.filter(({ state }) => state !== "met").map(complete),
-    met: standing.filter(({ state }) => state === "met").map(complete),
+    findings: unmet.map(complete),
+    met:
+      unmet.length === standing.length ? [] : standing.filter(({ state }) => state === "met").map(complete),
     open: [
       ...traitQuestions(rule, used, { least, greatest }),
       ...inputQuestions(rule, standing),
@@ -210,15 +235,35 @@ function bounded(rule: Rule, { adopted, others, read }: Worlds<WorldAnswer>, giv
     undetermined: standing.some(({ answer }) => couldBe(answer)),
     worlds: onlyAdds ? asking : [...asking, nothingAsked],
     mayAsk: mayAdd.length > 0 || mayRestrict ? utmostOf(rule, given) : [],
-    hangsOn: asking.flatMap(({ asks }) => asks),
+    hangsOn: asking.length === 1 ? (asking[0]?.asks ?? []) : asking.flatMap(({ asks }) => asks),
   };
 }
+
+const none: readonly Reading[] = [];
+
+/** Whether a value of a trait may only ask for more than its absence does. */
+const adds = ({ mayAdd = [] }: Rule, { trait }: Reading): boolean => mayAdd.includes(trait);
+
+/** The gravity at least and at most over some worlds. */
+function spanOver(worlds: readonly { readonly answer: WorldAnswer }[]) {
+  let [least, greatest] = [Number.POSITIVE_INFINITY, 0];
+  for (const { answer } of worlds) {
+    const span = spanOf(answer.standing);
+    least = Math.min(least, span.least);
+    greatest = Math.max(greatest, span.greatest);
+  }
+  return { least, greatest };
+}
+
+/** What is asked for in a world. */
+const askedIn = ({ standing }: WorldAnswer) =>
+  standing.map(({ condition }) => condition).filter((condition) => condition !== undefined);
 
 /** Makes an answer a finding: by which rule, about whom, and how well it is supported by the traits that were read. */
 function completing(rule: Rule, read: readonly Reading[]) {
   const bases = read.map(basisOf).filter((basis) => basis !== undefined);
   const basis = weakestBasis(bases.length > 0 ? bases : ["common-practice"]);
-  const used = [...new Set(read.map(({ trait }) => trait))];
+  const used = read.map(({ trait }) => trait).filter((trait, index, all) => all.indexOf(trait) === index);
   const traits = rule.way === "all-groups" ? used.sort() : used; // In an order that hangs on no plan's.
   const { id, measures: kinds = {} } = rule;
   return ({ answer, from, to, condition, instead }: Standing): AnyFinding => {

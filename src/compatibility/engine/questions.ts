@@ -70,8 +70,8 @@ export function unstatedQuestions(rule: Rule, plan: CheckedPlan, couldBe = grave
 
 /** What the plan does not say, of the conditions that hang on it. */
 export function inputQuestions(rule: Rule, standing: readonly Standing[]) {
-  return standing.flatMap(({ condition, state }): readonly OpenQuestion[] => {
-    if (state !== "not-given" || !condition) return [];
+  return standing.filter(isNotGiven).flatMap(({ condition }): readonly OpenQuestion[] => {
+    if (!condition) return [];
     const { on, of } = condition;
     return [
       {
@@ -90,7 +90,7 @@ export function individualQuestions(
   { id, way }: Rule,
   standing: readonly Standing[],
 ): readonly OpenQuestion[] {
-  return standing.flatMap(({ answer, from, to }) => {
+  return standing.filter(isUncertain).flatMap(({ answer, from, to }) => {
     const couldTurn = couldBe(answer);
     if (!couldTurn) return [];
     const question = { rule: id, reason: "individual", couldBe: couldTurn } as const;
@@ -99,6 +99,10 @@ export function individualQuestions(
     return about.map((of) => ({ ...question, of }));
   });
 }
+
+const isNotGiven = ({ state }: Standing): boolean => state === "not-given";
+
+const isUncertain = ({ answer }: Standing): boolean => couldBe(answer) !== undefined;
 
 /** The traits on which the bounds of a judgement hang, where they lie apart. */
 export function traitQuestions(

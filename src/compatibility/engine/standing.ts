@@ -37,15 +37,18 @@ export function standingOf(
 ): Standing {
   refuseUndeclared(rule, given);
   const { about } = given;
-  const [first, second] = about === undefined ? sides : sides.slice(about, about + 1);
-  const concerned = { answer: given, from: first?.index, to: second?.index, state: "unmet" } as const;
+  const first = sides[about ?? 0];
+  const second = about === undefined ? sides[1] : undefined;
+  const parties = { from: first?.index, to: second?.index };
   const within = (plan?.subjects ?? sides).length;
   if (given.weight === "restricting") {
-    const condition = located(rule, given.condition, concerned, within);
-    return { ...concerned, condition, state: plan ? stateOf(condition, plan, read) : "unmet" };
+    const condition = located(rule, given.condition, parties, within);
+    const state = plan ? stateOf(condition, plan, read) : "unmet";
+    return { answer: given, ...parties, condition, state };
   }
+  const concerned = { answer: given, ...parties, state: "unmet" } as const;
   return given.weight === "blocking" && given.instead
-    ? { ...concerned, instead: located(rule, given.instead, concerned, within) }
+    ? { ...concerned, instead: located(rule, given.instead, parties, within) }
     : concerned;
 }
 
@@ -126,18 +129,17 @@ export function spanOf(standing: readonly Standing[]) {
 export const couldBe = (answer: Judged) => (answer.weight === "advisory" ? answer.couldBe : undefined);
 
 /** What a rule answers has to be what it said it would. */
-function refuseUndeclared({ id, mayYield, measures = {} }: Rule, given: Judged): void {
-  const path = ["rules", id];
-  const { weight, measures: answered = {} }: Judged = Object(given);
+function refuseUndeclared({ id, mayYield, measures }: Rule, given: Judged): void {
+  const { weight, measures: answered }: Judged = Object(given);
   const allowed: readonly Weight[] = mayYield;
   if (!allowed.includes(weight)) {
     const expected = `findings that are ${allowed.join(" or ")}, as its mayYield says`;
-    throw new InvalidInputError([{ path, code: "word", expected, found: weight }]);
+    throw new InvalidInputError([{ path: ["rules", id], code: "word", expected, found: weight }]);
   }
-  const strange = Object.keys(answered).find((name) => !Object.hasOwn(measures, name));
+  if (!answered) return;
+  const strange = Object.keys(answered).find((name) => !measures || !Object.hasOwn(measures, name));
   if (strange !== undefined) {
-    throw new InvalidInputError([
-      { path, code: "unknown-key", expected: "measures that it declares", found: strange },
-    ]);
+    const expected = "measures that it declares";
+    throw new InvalidInputError([{ path: ["rules", id], code: "unknown-key", expected, found: strange }]);
   }
 }

@@ -1,3 +1,4 @@
+import { frozen } from "../../frozen";
 import type { Animals } from "../../plan";
 import { type CheckedParty, isUnchangeable } from "../../plan/inner";
 import {
@@ -85,7 +86,7 @@ function knownTraits(species: SpeciesProfile, temper: TemperOf): Known {
   if (!isUnchangeable(species)) return look;
   const byTemper = remembered.get(species) ?? new Map<TemperOf, Known>();
   remembered.set(species, byTemper);
-  const known = byTemper.get(temper) ?? lookedUpOnce(look);
+  const known = byTemper.get(temper) ?? lookedUpOnce((path) => frozen(look(path)));
   byTemper.set(temper, known);
   return known;
 }

@@ -32,36 +32,44 @@ export interface Worlds<Answer> {
 /** The most worlds that are tried for one judgement; the whole catalog needs fewer. */
 const mostWorlds = 1024;
 
-/**
- * Judges in the world of the adopted values, then in each other.
- *
- * @param judging - Given how traits are read, whichever world it is, tells how to judge in that world.
- */
-export function inEveryWorld<Answer>(judging: (read: ReadTrait) => () => Answer): Worlds<Answer> {
+/** Reads traits in one world after another: one reader serves all that a rule judges, one after the other. */
+export interface WorldReader {
+  /** Reads a trait in the world that is being judged. */
+  readonly read: ReadTrait;
+  /** Judges in the world of the adopted values, then in each other, by what it reads with `read`. */
+  readonly inEveryWorld: <Answer>(judge: () => Answer) => Worlds<Answer>;
+}
+
+/** A reader of worlds. */
+export function worldReader(): WorldReader {
   let choices: readonly Choice[] = [];
   let noted: Reading[] = [];
-  const judge = judging((reading) => {
-    if (!noted.includes(reading)) noted.push(reading);
-    return leftBy(choices, reading)[0]?.value;
-  });
-  const judgeIn = (chosen: readonly Choice[]) => {
-    choices = chosen;
-    noted = [];
-    const answer = judge();
-    const { settled, further } = besides(chosen, noted);
-    pending.push(...further);
-    return { answer, choices: settled };
+  return {
+    read: (reading) => {
+      if (!noted.includes(reading)) noted.push(reading);
+      return leftBy(choices, reading)[0]?.value;
+    },
+    inEveryWorld: (judge) => {
+      const pending: (readonly Choice[])[] = [];
+      const judgeIn = (chosen: readonly Choice[]) => {
+        choices = chosen;
+        noted = [];
+        const answer = judge();
+        const { settled, further } = besides(chosen, noted);
+        pending.push(...further);
+        return { answer, choices: settled };
+      };
+      const adopted = judgeIn([]);
+      const read = noted;
+      const others: ReturnType<typeof judgeIn>[] = [];
+      for (const chosen of pending) {
+        if (others.length === mostWorlds) return { adopted, others, read, complete: false };
+        others.push(judgeIn(chosen));
+        for (const reading of noted) if (!read.includes(reading)) read.push(reading);
+      }
+      return { adopted, others, read, complete: true };
+    },
   };
-  const pending: (readonly Choice[])[] = [];
-  const adopted = judgeIn([]);
-  const read = noted;
-  const others: World<Answer>[] = [];
-  for (const chosen of pending) {
-    if (others.length === mostWorlds) return { adopted, others, read, complete: false };
-    others.push(judgeIn(chosen));
-    read.push(...noted.filter((reading) => !read.includes(reading)));
-  }
-  return { adopted, others, read, complete: true };
 }
 
 /**
@@ -69,16 +77,21 @@ export function inEveryWorld<Answer>(judging: (read: ReadTrait) => () => Answer)
  * this one they are all.
  */
 function besides(choices: readonly Choice[], readings: readonly Reading[]) {
+  if (!readings.some(isDisputed)) return { settled: choices, further: none };
   const further: (readonly Choice[])[] = [];
   let settled = choices;
   for (const reading of readings) {
-    if (reading.possible.length < 2 || choices.some((choice) => choice.reading === reading)) continue;
+    if (!isDisputed(reading) || choices.some((choice) => choice.reading === reading)) continue;
     const [first, ...others] = leftBy(settled, reading).map((taken) => ({ reading, taken }));
     for (const other of others) further.push([...settled, other]);
     if (first) settled = [...settled, first];
   }
   return { settled, further };
 }
+
+const none: readonly (readonly Choice[])[] = [];
+
+const isDisputed = ({ possible }: Reading): boolean => possible.length > 1;
 
 /** What a trait may still be, once some choices are made. */
 function leftBy(choices: readonly Choice[], reading: Reading): readonly Possible[] {

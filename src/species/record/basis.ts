@@ -42,9 +42,9 @@ export function basisOf(statement: Statement, sources: RecordSources): Basis {
  * @throws InvalidInputError for an unknown basis, or for none at all.
  */
 export function weakestBasis(given: readonly Basis[]): Basis {
-  const strength = Math.max(
-    ...listOf(given, "bases").map((basis) => bases.indexOf(oneOf(basis, bases, "basis"))),
-  );
+  let strength = -1;
+  for (const basis of listOf(given, "bases"))
+    strength = Math.max(strength, bases.indexOf(oneOf(basis, bases, "basis")));
   const weakest = bases[strength];
   if (weakest === undefined) throw refusal("bases", "at least one basis", given);
   return weakest;

@@ -51,8 +51,8 @@ export type GivenMeasures<Kinds> = { readonly [Name in keyof Kinds]?: Given<Kind
 /** What a rule gave, with the units that it declared. */
 export function measured(kinds: MeasureKinds, given: Readonly<Record<string, unknown>>) {
   const measures: Record<string, FindingMeasure> = {};
-  for (const [name, value] of Object.entries(given)) {
-    const kind = kinds[name];
+  for (const name of Object.keys(given)) {
+    const [kind, value] = [kinds[name], given[name]];
     if (kind !== undefined && value !== undefined) measures[name] = withUnit(value, kind);
   }
   return measures;
