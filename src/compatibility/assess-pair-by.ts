@@ -42,7 +42,8 @@ export function assessPairBy(
     return rule.way === "mutual" ? [there] : [there, judge([second, first])];
   });
   const subjects = [first, second];
-  return verdictOf(subjects, takenTogether(subjects, [saidBy(judgements)], by), by);
+  const said = [saidBy(judgements)];
+  return verdictOf(subjects, said, takenTogether(subjects, said, by), by);
 }
 
 /** What to judge pairs with, or an {@link InvalidInputError} where none of the rules is about pairs. */

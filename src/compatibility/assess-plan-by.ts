@@ -29,7 +29,7 @@ import { verdictOf } from "./verdict-of";
 export function assessPlanBy(rules: readonly Rule[], plan: Plan, options: ThresholdOptions = {}): Verdict {
   const by = planRulesOf(rules, options);
   const { subjects, said } = judgedPlan(checkedPlan(plan), by);
-  return verdictOf(subjects, takenTogether(subjects, said, by), by);
+  return verdictOf(subjects, said, takenTogether(subjects, said, by), by);
 }
 
 /** The rules and numbers by which a plan is judged. */

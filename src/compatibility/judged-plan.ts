@@ -1,3 +1,4 @@
+import { once } from "../later";
 import type { Condition } from "../plan";
 import { type CheckedParty, type CheckedPlan, changedFacts, isSameParty, meetsAlike } from "../plan/inner";
 import type { AssessWith } from "./assess-options";
@@ -49,20 +50,20 @@ export function judgedPlan(plan: CheckedPlan, by: AssessWith, before?: JudgedPla
     !changed.has(condition.on) || (before && meetsAlike(condition, before.plan, plan));
   const isAsBefore = ({ judgements }: JudgedCase) =>
     judgements.every((judgement) => judgement.hangsOn.every(isMetAsBefore));
+  const sidesOf = sidesAmong(subjects);
   const rules = by.rules.map((rule, index) => {
     const judge = judgeBy(rule, by.thresholds, given);
     const judged = (sides: readonly Subject[]): JudgedCase => ({ sides, judgements: judge(sides) });
     const known = before?.rules[index];
-    if (!known || rule.reads?.some((name) => changed.has(name)))
-      return judgedRule(sidesOf(rule, subjects).map(judged));
+    if (!known || rule.reads?.some((name) => changed.has(name))) return judgedRule(sidesOf(rule).map(judged));
     const isHeldToOthers = [...known.heldTo].some((fact) => changed.has(fact));
     const stands = (one: JudgedCase) => !isHeldToOthers || isAsBefore(one);
     if (subjects === before.subjects)
-      return known.cases.every(stands)
+      return !isHeldToOthers || known.cases.every(isAsBefore)
         ? known
-        : judgedRule(known.cases.map((one) => (stands(one) ? one : judged(one.sides))));
+        : judgedRule(known.cases.map((one) => (isAsBefore(one) ? one : judged(one.sides))));
     return judgedRule(
-      sidesOf(rule, subjects).map((sides) => {
+      sidesOf(rule).map((sides) => {
         const one = known.of(sides);
         return one && stands(one) ? one : judged(sides);
       }),
@@ -72,15 +73,13 @@ export function judgedPlan(plan: CheckedPlan, by: AssessWith, before?: JudgedPla
 }
 
 function judgedRule(cases: readonly JudgedCase[]): JudgedRule {
-  const said = saidBy(cases.flatMap(({ judgements }) => judgements));
+  const judgements: Judgement[] = [];
+  for (const one of cases) judgements.push(...one.judgements);
+  const said = saidBy(judgements);
   const heldTo = new Set<string>();
   for (const { hangsOn } of said.judgements) for (const { on } of hangsOn) heldTo.add(on);
-  let find: JudgedRule["of"] | undefined;
-  const of: JudgedRule["of"] = (sides) => {
-    find ??= finder(cases);
-    return find(sides);
-  };
-  return { cases, said, heldTo, of };
+  const find = once(() => finder(cases));
+  return { cases, said, heldTo, of: (sides) => find()(sides) };
 }
 
 /** The parties as subjects: those that stand where they stood before and are the same are the same subjects. */
@@ -111,18 +110,32 @@ function judgeBy(
   };
 }
 
-/** The case of some sides, among those that were judged. */
+/** The case of some sides, among those that were judged: of one or two of them, or the only one. */
 function finder(cases: readonly JudgedCase[]): JudgedRule["of"] {
-  const byFirst = new Map<Subject | undefined, JudgedCase[]>();
+  const [only, ...others] = cases;
+  if (others.length === 0)
+    return (sides) =>
+      only?.sides.length === sides.length && sides.every((side, at) => side === only.sides[at])
+        ? only
+        : undefined;
+  const found = new Map<Subject | undefined, Map<Subject | undefined, JudgedCase>>();
   for (const one of cases) {
-    const ofFirst = byFirst.get(one.sides[0]);
-    if (ofFirst) ofFirst.push(one);
-    else byFirst.set(one.sides[0], [one]);
+    const [first, second] = one.sides;
+    const ofFirst = found.get(first) ?? new Map<Subject | undefined, JudgedCase>();
+    found.set(first, ofFirst.set(second, one));
   }
-  return (sides) =>
-    byFirst
-      .get(sides[0])
-      ?.find((one) => one.sides.length === sides.length && one.sides.every((side, at) => side === sides[at]));
+  return ([first, second]) => found.get(first)?.get(second);
+}
+
+/** Of whom rules judge among some subjects, made out once for all rules of a way. */
+function sidesAmong(subjects: readonly Subject[]): (rule: Rule) => readonly (readonly Subject[])[] {
+  const byWay = new Map<string, readonly (readonly Subject[])[]>();
+  return (rule) => {
+    const way = rule.weighs ? "weighing" : rule.way;
+    const known = byWay.get(way) ?? sidesOf(rule, subjects);
+    byWay.set(way, known);
+    return known;
+  };
 }
 
 /** Of whom a rule judges: of each two, of each group, or of all of them where it looks at all. */

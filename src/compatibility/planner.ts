@@ -81,7 +81,7 @@ function plannerOf(plan: Plan, by: AssessWith, knownBefore?: () => JudgedPlan | 
       return weigh().bounds;
     },
     get verdict() {
-      verdict ??= verdictOf(judge().subjects, weigh(), by);
+      verdict ??= verdictOf(judge().subjects, judge().said, weigh(), by);
       return verdict;
     },
     with: (change: PlanChange) =>

@@ -1,7 +1,6 @@
 import { weakestBasis } from "../species/inner";
 import type { AssessWith } from "./assess-options";
 import { type Clash, clashes } from "./clashes";
-import type { Judgement } from "./engine/judgement";
 import type { AnyFinding } from "./engine/rule/finding";
 import { gravity } from "./engine/rule/weight";
 import type { Subject } from "./engine/subject";
@@ -13,13 +12,8 @@ import type { Outcome, Verdict } from "./verdict";
 export interface Together {
   readonly outcome: Outcome;
   readonly bounds: Verdict["bounds"];
-  /** What the rules found. */
-  readonly judged: readonly AnyFinding[];
   /** That conditions exclude each other. */
   readonly excluding: readonly AnyFinding[];
-  readonly met: readonly AnyFinding[];
-  /** Those judgements that say anything. */
-  readonly judgements: readonly Judgement[];
 }
 
 const outcomes = ["suitable", "conditional", "unsuitable"] as const;
@@ -30,17 +24,8 @@ export function takenTogether(
   said: readonly Said[],
   { rules }: Pick<AssessWith, "rules">,
 ): Together {
-  const judged = said.flatMap(({ findings }) => findings);
-  const met = said.flatMap((each) => each.met);
   const found = greatest(said, ({ adopted }) => adopted);
-  const mutual = new Set(rules.filter(({ way }) => way === "mutual").map(({ id }) => id));
-  const excluding =
-    found === gravity.blocking
-      ? []
-      : clashes([...judged, ...met.filter(mayBeLost)].filter(isRestricting))
-          .filter((clash) => clash.flat().some((finding) => !met.includes(finding)))
-          .flatMap((clash) => exclusionFindings(clash, mutual))
-          .map((finding) => (restsOnStandIn(finding, subjects) ? asUncertain(finding) : finding));
+  const excluding = found === gravity.blocking ? [] : excludingOf(subjects, said, rules);
   const best = greatest(said, ({ least }) => least);
   const worst = greatest(said, (each) => each.greatest);
   const isOutOfReach = best === gravity.blocking || mustExclude(said);
@@ -54,11 +39,23 @@ export function takenTogether(
       atBest: outcomeOf(isOutOfReach ? gravity.blocking : best),
       atWorst: outcomeOf(mayFail ? gravity.blocking : worst),
     },
-    judged,
     excluding,
-    met,
-    judgements: said.flatMap(({ judgements }) => judgements),
   };
+}
+
+/** What tells that conditions exclude each other: those that are found, and those that are met and may be lost again. */
+function excludingOf(
+  subjects: readonly Subject[],
+  said: readonly Said[],
+  rules: AssessWith["rules"],
+): readonly AnyFinding[] {
+  const judged = said.flatMap(({ findings }) => findings);
+  const met = said.flatMap((each) => each.met);
+  const mutual = new Set(rules.filter(({ way }) => way === "mutual").map(({ id }) => id));
+  return clashes([...judged, ...met.filter(mayBeLost)].filter(isRestricting))
+    .filter((clash) => clash.flat().some((finding) => !met.includes(finding)))
+    .flatMap((clash) => exclusionFindings(clash, mutual))
+    .map((finding) => (restsOnStandIn(finding, subjects) ? asUncertain(finding) : finding));
 }
 
 /** Whether what a plan meets can be lost by meeting something else: food is only ever added. */

@@ -7,15 +7,19 @@ import { withOwnValues } from "./engine/questions";
 import { rankQuestions } from "./engine/rank-questions";
 import type { Subject } from "./engine/subject";
 import { askedBy, jointConditions } from "./joint-conditions";
+import type { Said } from "./said";
 import { mayBeLost, type Together } from "./taken-together";
 import type { Finding, Verdict, VerdictParty } from "./verdict";
 
 /** The verdict that the judgements of all rules come to. */
 export function verdictOf(
   subjects: readonly Subject[],
-  { outcome, bounds, judged, excluding, met, judgements }: Together,
+  said: readonly Said[],
+  { outcome, bounds, excluding }: Together,
   { rules, thresholds }: AssessWith,
 ): Verdict {
+  const judged = said.flatMap(({ findings }) => findings);
+  const met = said.flatMap((each) => each.met);
   const joint = jointConditions([...judged, ...met.filter(mayBeLost)]);
   return frozen({
     outcome,
@@ -25,7 +29,7 @@ export function verdictOf(
     findings: [...judged, ...excluding] as readonly Finding[],
     conditions: askedBy(joint, judged.length),
     met: met as readonly Finding[],
-    open: withOwnValues(rankQuestions(judgements)),
+    open: withOwnValues(rankQuestions(said.flatMap(({ judgements }) => judgements))),
     made: { version, data: dataVersion, rules: rules.map(({ id }) => id), thresholds },
   });
 }

@@ -5,7 +5,24 @@ import { decidingBy } from "./seen";
 import type { PlanSubjects } from "./standing";
 
 /** Judges pairs of parties by one rule, in a plan or by themselves. */
-export function pairJudge(rule: PairRule, values: ThresholdValues, plan?: PlanSubjects) {
+type PairJudge = ReturnType<typeof judgeOf>;
+
+const alone = /* @__PURE__ */ new WeakMap<ThresholdValues, Map<PairRule, PairJudge>>();
+
+/** How a rule judges pairs of parties in a plan, or by themselves: that is made out once for a table of thresholds. */
+export function pairJudge(rule: PairRule, values: ThresholdValues, plan?: PlanSubjects): PairJudge {
+  if (plan) return judging(rule, values, plan);
+  const byRule = alone.get(values) ?? new Map<PairRule, PairJudge>();
+  alone.set(values, byRule);
+  const judge = byRule.get(rule) ?? judging(rule, values);
+  byRule.set(rule, judge);
+  return judge;
+}
+
+function judging(rule: PairRule, values: ThresholdValues, plan?: PlanSubjects): PairJudge {
   const { thresholds, mayAsk } = decidingBy(rule, values);
-  return judgeOf(rule, [([from, to]) => rule.judge({ from, to, thresholds } as never)], { plan, mayAsk });
+  return judgeOf(rule, [(sides) => rule.judge({ from: sides[0], to: sides[1], thresholds } as never)], {
+    plan,
+    mayAsk,
+  });
 }
