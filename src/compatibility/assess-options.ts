@@ -1,4 +1,5 @@
 import { InvalidInputError, objectOf, type Problem } from "../errors";
+import { remembered } from "../remembered";
 import { checkedRules } from "./engine/rule/checked-rules";
 import { isOwn } from "./engine/rule/own-rule";
 import type { Rule } from "./engine/rule/rule";
@@ -33,12 +34,16 @@ export function assessWith(
   isRun: (rule: Rule) => boolean = () => true,
 ): AssessWith {
   const { thresholds } = objectOf(options, "options");
-  const foreign = checkedRules(rules).flatMap((rule, index) =>
-    isOwn(rule) || !isRun(rule) ? [] : foreignProblems(rule, index),
-  );
-  if (foreign.length > 0) throw new InvalidInputError(foreign);
+  if (!areOwn(checkedRules(rules))) {
+    const foreign = rules.flatMap((rule, index) =>
+      isOwn(rule) || !isRun(rule) ? [] : foreignProblems(rule, index),
+    );
+    if (foreign.length > 0) throw new InvalidInputError(foreign);
+  }
   return { rules, thresholds: thresholdValues(thresholds) };
 }
+
+const areOwn = /* @__PURE__ */ remembered((rules: readonly Rule[]) => rules.every(isOwn));
 
 /** An app's rule does not pass for one of the library's. */
 function foreignProblems(rule: Rule, index: number): readonly Problem[] {

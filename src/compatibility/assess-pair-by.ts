@@ -1,8 +1,10 @@
 import { refusal } from "../errors";
 import type { Party } from "../plan";
 import { checkedPair } from "../plan/inner";
+import { remembered } from "../remembered";
 import { type AssessWith, assessWith, type ThresholdOptions } from "./assess-options";
 import { pairJudge } from "./engine/judge-pair";
+import type { Judgement } from "./engine/judgement";
 import { isPairRule, type PairRule, type Rule } from "./engine/rule/rule";
 import { subjectOf } from "./engine/subject";
 import { saidBy } from "./said";
@@ -36,11 +38,16 @@ export function assessPairBy(
   const by = pairRulesOf(rules, options);
   const [one, other] = checkedPair(a, b);
   const [first, second] = [subjectOf(one, 0), subjectOf(other, 1)];
-  const judgements = by.rules.flatMap((rule) => {
+  const [there, back] = [
+    [first, second],
+    [second, first],
+  ] as const;
+  const judgements: Judgement[] = [];
+  for (const rule of by.rules) {
     const judge = pairJudge(rule, by.thresholds);
-    const there = judge([first, second]);
-    return rule.way === "mutual" ? [there] : [there, judge([second, first])];
-  });
+    judgements.push(judge(there));
+    if (rule.way === "each-way") judgements.push(judge(back));
+  }
   const subjects = [first, second];
   const said = [saidBy(judgements)];
   return verdictOf(subjects, said, takenTogether(subjects, said, by), by);
@@ -49,7 +56,9 @@ export function assessPairBy(
 /** What to judge pairs with, or an {@link InvalidInputError} where none of the rules is about pairs. */
 export function pairRulesOf(rules: readonly Rule[], options: ThresholdOptions): AssessWith<PairRule> {
   const { thresholds } = assessWith(rules, options, isPairRule);
-  const ofPairs = rules.filter(isPairRule);
+  const ofPairs = pairRulesAmong(rules);
   if (ofPairs.length === 0) throw refusal("rules", "at least one rule about pairs", rules.length);
   return { rules: ofPairs, thresholds };
 }
+
+const pairRulesAmong = /* @__PURE__ */ remembered((rules: readonly Rule[]) => rules.filter(isPairRule));

@@ -1,4 +1,5 @@
 import { objectOf } from "../errors";
+import { frozen } from "../frozen";
 import type { Plan } from "../plan";
 import type { AssessOptions } from "./assess-options";
 import { assessPlanBy } from "./assess-plan-by";
@@ -41,6 +42,8 @@ export function assessPlan(plan: Plan, options: AssessOptions = {}): Verdict {
 
 /** The rules that are named, or all of the library's: those about plans first. */
 export function usualRules(options: AssessOptions): readonly Rule[] {
-  const { rules = [...planRules, ...pairRules] } = objectOf(options, "options");
+  const { rules = libraryRules } = objectOf(options, "options");
   return rules;
 }
+
+const libraryRules = /* @__PURE__ */ frozen([...planRules, ...pairRules]);

@@ -52,7 +52,10 @@ export interface Subject {
 export function subjectOf(party: CheckedParty, index: number): Subject {
   const { animals, species } = party;
   const known = knownTraits(species, animals.temper);
-  const reading = lookedUpOnce((trait): Reading => ({ subject, trait, ...known(trait) }));
+  const reading = lookedUpOnce((trait): Reading => {
+    const { fact, possible, values, varies } = known(trait);
+    return { subject, trait, fact, possible, values, varies };
+  });
   const standing = (path: TraitPath) => reading(path).possible.map(({ value }) => value);
   const subject: Subject = {
     party,

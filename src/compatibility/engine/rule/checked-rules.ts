@@ -1,10 +1,11 @@
 import { InvalidInputError, type Problem } from "../../../errors";
+import { remembered } from "../../../remembered";
 import { isOwn } from "./own-rule";
 import type { Rule } from "./rule";
 import { ruleProblems } from "./rule-problems";
 
 /** The rules of an assessment, or an {@link InvalidInputError} where they are no list of rules, each once. */
-export function checkedRules(rules: readonly Rule[]): readonly Rule[] {
+export const checkedRules = /* @__PURE__ */ remembered((rules: readonly Rule[]): readonly Rule[] => {
   if (!Array.isArray(rules)) {
     throw new InvalidInputError([
       { path: ["rules"], code: "type", expected: "a list of rules", found: rules },
@@ -23,4 +24,4 @@ export function checkedRules(rules: readonly Rule[]): readonly Rule[] {
   });
   if (twice.length > 0) throw new InvalidInputError(twice);
   return rules;
-}
+});
