@@ -22,6 +22,7 @@ export const groups: Readonly<Record<string, Readonly<Record<string, readonly st
     Characiformes: ["Salmler"],
     Cichlidae: ["Buntbarsche"],
     Cobitidae: ["Schmerlen"],
+    Danionidae: ["Bärblinge"],
     Gastromyzontidae: ["Schmerlen"],
     Helostomatidae: ["Labyrinthfische"],
     Loricariidae: ["Harnischwelse"],
@@ -30,6 +31,7 @@ export const groups: Readonly<Record<string, Readonly<Record<string, readonly st
     Osphronemidae: ["Labyrinthfische"],
     Poeciliidae: ["Lebendgebärende"],
     Siluriformes: ["Welse"],
+    Sundadanionidae: ["Bärblinge"],
   },
 };
 

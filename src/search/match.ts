@@ -51,10 +51,10 @@ function lacking(typed: Searched, name: Searched): number {
   return count;
 }
 
-export const typedIn = (text: string): Typed => ({
-  ...searched(text),
-  parts: folded(text).split(" "),
-});
+export const typedIn = (text: string): Typed => {
+  const name = folded(text).replace(/(?<=\p{L}{3})ies$/u, "y");
+  return { ...searched(name), parts: name.split(" ") };
+};
 
 /** How well a name fits as it is spelt. */
 export function matchOf(typed: Typed, name: Searched, as: NameKind): Match | undefined {
@@ -85,7 +85,7 @@ const leastWithin = 3;
 
 /** How well a name fits if what was typed is misspelt. Names that science has given up come last. */
 export function nearMatchOf(typed: Typed, name: Searched, as: NameKind): Match | undefined {
-  const most = slipsAllowed(typed.letters.length);
+  const most = slipsAllowed(typed.letters);
   if (most === 0 || lacking(typed, name) > most) return undefined;
   const first = slips(typed.letters, name.letters, most);
   let fewest = first;
@@ -93,12 +93,21 @@ export function nearMatchOf(typed: Typed, name: Searched, as: NameKind): Match |
     if (word > 0 && fewest > 0) fewest = Math.min(fewest, slips(typed.letters, name.letters, most, 0, word));
   }
   if (fewest > most) return undefined;
-  const finer = (as === "synonym" ? 2 : 0) + (first === fewest ? 0 : 1);
+  const finer = laterOf[as] + (first === fewest ? 0 : 1);
   return { rank: 5 + Math.max(fewest, 1), finer };
 }
 
-/** How many slips may lie in so many letters. */
-function slipsAllowed(length: number): number {
-  if (length < 4) return 0;
-  return length < 8 ? 1 : 2;
+/** How far a misspelt name stands behind others by its kind. */
+const laterOf: Readonly<Record<NameKind, number>> = {
+  scientific: 0,
+  vernacular: 0,
+  group: 0,
+  form: 2,
+  synonym: 4,
+};
+
+/** How many slips may lie in what was typed. The number of a catfish is another catfish if it is another number. */
+function slipsAllowed(letters: string): number {
+  if (letters.length < 4 || /\d/.test(letters)) return 0;
+  return letters.length < 8 ? 1 : 2;
 }

@@ -41,8 +41,8 @@ export interface SuggestOptions {
 
 /**
  * The species that may be meant by what somebody is typing, the best first, those that fit alike by name. Case, accents,
- * apostrophes, spaces and hyphens do not matter. Names of four letters or more are found with one slip of the finger, of
- * eight or more with two. A form is given where its own name fits better than those of its species.
+ * apostrophes, spaces and hyphens do not matter, nor does an English plural. Where no name or word of one begins as typed,
+ * names of four letters or more are found with one slip of the finger, of eight or more with two. A form is given where its own name fits better than those of its species.
  *
  * @param typed - At most 200 characters; nothing is found by none.
  * @throws InvalidInputError for anything but a text, for a longer one, for a limit below 1, and for languages that are none.
@@ -65,7 +65,8 @@ export function suggestSpecies(typed: string, options: SuggestOptions = {}): rea
   const entries = [...languages.map((language) => language.entries), scientificEntries()];
   const found = new Map<string, Found>();
   gather(found, entries, (entry) => matchOf(wanted, entry, entry.as));
-  if (found.size < limit) gather(found, entries, (entry) => nearMatchOf(wanted, entry, entry.as));
+  if (![...found.values()].some(({ match }) => match.rank < withinWord))
+    gather(found, entries, (entry) => nearMatchOf(wanted, entry, entry.as));
   return withoutNeedlessForms(found)
     .map((one) => ({ ...one, shown: shownName(one.bearer, languages) }))
     .sort(byFit)
@@ -77,6 +78,9 @@ export function suggestSpecies(typed: string, options: SuggestOptions = {}): rea
       rank,
     }));
 }
+
+/** The rank of a name that has what was typed within a word only: it may as well be misspelt. */
+const withinWord = 3;
 
 interface Found {
   readonly bearer: Bearer;

@@ -35,6 +35,8 @@ describe("what keepers type finds what they mean", () => {
     ["corydoras-paleatus", "hoplisoma-paleatum"],
     ["tetra neon black", "hyphessobrycon-herbertaxelrodi"],
     ["amanno shrimp", "caridina-multidentata"],
+    ["guppies", "poecilia-reticulata"],
+    ["black neons", "hyphessobrycon-herbertaxelrodi"],
     ["long-fin tiger b", "puntigrus-tetrazona, long-fin"],
     ["moss barb", "puntigrus-tetrazona, green"],
     ["shubunkin", "carassius-auratus, shubunkin"],
@@ -58,6 +60,18 @@ describe("what keepers type finds what they mean", () => {
   ])("the group %s", (typed, ...ids) => {
     expect(idsOf(typed, everyone)).toEqual(expect.arrayContaining(ids));
   });
+});
+
+test.each(["L144", "L47"])("the number %s of another catfish finds none", (typed) => {
+  expect(idsOf(typed)).toStrictEqual([]);
+});
+
+test.each([
+  ["crayfish", "cambarellus-patzcuarensis", "procambarus-virginalis"],
+  ["koi", "cyprinus-rubrofuscus", "pterophyllum-scalare, marble"],
+])("%s, spelt right, is taken for no other word", (typed, ...ids) => {
+  expect(idsOf(typed)).toEqual(expect.arrayContaining(ids));
+  expect(suggestSpecies(typed, everyone).every(({ rank }) => rank < 6)).toBe(true);
 });
 
 test("each says what to show, which name fits, and what sort of name that is", () => {
@@ -215,6 +229,7 @@ describe("other languages", () => {
     ["Schmerle", "chromobotia-macracanthus"],
     ["lebendgebarende", "poecilia-reticulata"],
     ["Garnele", "caridina-multidentata"],
+    ["Bärblinge", "boraras-brigittae"],
   ])("of the package: %s", (typed, id) => {
     expect(idsOf(typed, everyoneInGerman)).toContain(id);
     expect(suggestSpecies(typed, everyoneInGerman)[0]?.name).toBe(
