@@ -1,6 +1,6 @@
 import type { JointCondition, Planner, Verdict } from "../../compatibility";
 import { meeting } from "../../compatibility/inner";
-import type { Plan } from "../../plan";
+import { isMet, type Plan } from "../../plan";
 import { checkedPlan } from "../../plan/inner";
 import { convert } from "../../units";
 import { kindOf } from "./kind-of";
@@ -15,7 +15,7 @@ export interface Roomier {
 }
 
 /**
- * The plan in the least rectangle that is at least as long, wide and large as the tank was and has all the room that its
+ * The plan in the least rectangle that is at least as long, wide, high and large as the tank was and has all the room that its
  * animals ask for. What they ask is read where nothing is short of room: in a tank far too small nothing is asked, since it
  * is ruled out.
  */
@@ -28,7 +28,9 @@ export function inLargerTank(now: Planner): Roomier {
   const asked = roomAsked(inRoom);
   const inTankOf = (plan: Plan) => now.with({ tank: plan.tank });
   const isNarrow = ({ verdict }: Planner) => blocks(verdict).some((one) => !ruledOut.includes(one));
-  const grown = inWholeUnits(asked.reduce((plan, condition) => meeting(plan, condition), now.plan));
+  const given = (plan: Plan, condition: JointCondition) =>
+    isMet(condition, plan) === true ? plan : meeting(plan, condition);
+  const grown = inWholeUnits(asked.reduce(given, now.plan));
   const planner = inTankOf(grown);
   return { planner: isNarrow(planner) ? wideEnough(grown, inTankOf, isNarrow) : planner, asked };
 }

@@ -174,6 +174,18 @@ describe("a keeper is told", () => {
     expect(base?.shape === "rectangle" && base.length >= 120 && base.width >= 36).toBe(true);
   });
 
+  test("a larger tank that is no lower than the one that is there", () => {
+    const monos: Plan = kept(
+      [{ species: species("monodactylus-argenteus"), unsexed: 6 }],
+      { base: { shape: "rectangle", length: 150, width: 60 }, height: 70 },
+      { temperature: 26, pH: 8, generalHardness: 15, salinity: 8 },
+    );
+    const [first] = remedies(monos).remedies;
+    expect(first?.moves.map(({ kind }) => kind)).toContain("tank");
+    expect(first?.plan.tank.base).toMatchObject({ length: 180 });
+    expect(first?.plan.tank.height).toBe(70);
+  });
+
   test("to take a form that nobody nips at", () => {
     const { remedies: found } = remedies(
       kept(
