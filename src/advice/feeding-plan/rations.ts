@@ -24,7 +24,7 @@ function rationOf(
   return { min: count * each(masses.min).min, max: count * each(masses.max).max };
 }
 
-/** What one grown fish weighs, g; undefined for other animals, and where nobody knows its length. */
+/** What one grown fish weighs, g; undefined for other animals, for rays, and where nobody knows its length. */
 function massesOf({ animals, species }: CheckedPlan["parties"][number]): Range | undefined {
   const adult = factAt(species, "size.adultLength")?.value;
   if (animals.kind !== "fish" || (!adult && animals.length === undefined)) return undefined;
@@ -32,6 +32,7 @@ function massesOf({ animals, species }: CheckedPlan["parties"][number]): Range |
   const lengths = animals.length === undefined ? usual : [{ min: animals.length, max: animals.length }];
   const shape = factAt(species, "size.bodyShape")?.value;
   const lengthWeight = factAt(species, "size.lengthWeight")?.value;
+  if (!lengthWeight && adult?.some(({ measure }) => measure === "disc")) return undefined;
   const likely = (length: number) => bodyMass({ length, shape, lengthWeight }).likely;
   return {
     min: Math.min(...lengths.map(({ min }) => likely(min).min)),

@@ -1,6 +1,6 @@
 import { type AssessOptions, assessPlan, type Finding } from "../../compatibility";
 import { listOf, oneOf } from "../../errors";
-import type { Condition, Plan } from "../../plan";
+import { type Condition, isMet, type Plan } from "../../plan";
 import { type OfIndividuals, ofIndividuals } from "./individuals";
 import { type Look, lookFor } from "./looks";
 import { type SeenSign, seenSigns, signsOf } from "./signs";
@@ -37,7 +37,7 @@ export type SuspectAct =
  *
  * The likeliest come first: those that explain most of the signs; of these what stands against the plan, then what the
  * plan meets, last what individuals that differ from their kind would do, shyer, bolder or bullies; of these the ones
- * of which it is the first sign, then the gravest. Which sign a rule shows by is common practice, without a source, and
+ * of which it is the first sign, then the gravest, what the plan does not say behind what it says. Which sign a rule shows by is common practice, without a source, and
  * knows no illness: what is seen of animals may be illness whatever is told, and an empty answer does not say that all is
  * well: then ask a vet first.
  *
@@ -76,7 +76,7 @@ export function suspects(
     .filter(({ finding }) => finding.weight !== "favourable")
     .map((one) => suspectOf(one, seen))
     .filter(({ explains }) => explains.length > 0)
-    .sort(byLikelihood);
+    .sort((one, other) => byLikelihood(one, other, plan));
 }
 
 type Told = Pick<Suspect, "finding" | "state" | "individual">;
@@ -100,22 +100,23 @@ function actOn({ finding, state }: Told): SuspectAct {
   return { do: finding.to === undefined ? "rehouse" : "part" };
 }
 
-function byLikelihood(one: Suspect, other: Suspect): number {
+function byLikelihood(one: Suspect, other: Suspect, plan: Plan): number {
   return (
     other.explains.length - one.explains.length ||
     states.indexOf(one.state) - states.indexOf(other.state) ||
     Number(isFirst(other)) - Number(isFirst(one)) ||
-    gravityOf(one.finding) - gravityOf(other.finding)
+    gravityOf(one, plan) - gravityOf(other, plan)
   );
 }
 
 const states: readonly Suspect["state"][] = ["stands", "met", "individual"];
 
-/** The gravest first. */
-function gravityOf(finding: Finding): number {
+/** The gravest first, with what is said to be amiss before what nobody has said. */
+function gravityOf({ finding, state }: Suspect, plan: Plan): number {
   if (finding.weight === "blocking") return 0;
-  if (finding.weight === "restricting") return 1;
-  return "couldBe" in finding && finding.couldBe !== undefined ? 2 : 3;
+  if (finding.weight === "restricting")
+    return state === "stands" && isMet(finding.condition, plan) === undefined ? 2 : 1;
+  return "couldBe" in finding && finding.couldBe !== undefined ? 3 : 4;
 }
 
 /** Whether one of the signs seen is the first that it shows by. */

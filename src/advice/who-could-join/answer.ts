@@ -9,6 +9,8 @@ export interface Answer {
   readonly said: readonly Said[];
   /** What concerns it, or no group in particular, and is met. */
   readonly met: readonly Condition[];
+  /** What concerns it likewise, and is not met. */
+  readonly unmet: readonly Condition[];
 }
 
 /** A plan works, with conditions that can be met at worst. */

@@ -20,9 +20,9 @@ export function byAdoptedFacts(plan: Joinable, group: Group, before: Outcome): A
     const missing = joined.missing();
     const [question, ...others] = missing ?? [];
     if (!missing || others.some((other) => !isSame(question, other))) return undefined;
-    if (question) return { because: frozen(question), said: [], met: [] };
+    if (question) return { because: frozen(question), said: [], met: [], unmet: [] };
   }
-  if (grave) return { because: grave.finding(), said: [], met: [] };
+  if (grave) return { because: grave.finding(), said: [], met: [], unmet: [] };
   return isPromise(before) ? undefined : answerOf(joined);
 }
 
@@ -33,10 +33,11 @@ const isSame = (one: OpenQuestion | undefined, other: OpenQuestion) =>
   JSON.stringify(one) === JSON.stringify(other);
 
 function answerOf({ told }: Joined): Answer {
+  const conditionsThatAre = (wanted: "met" | "unmet") =>
+    told.flatMap(({ standing: { condition, state } }) => (state === wanted && condition ? [condition] : []));
   return {
     said: told.map(({ rule, standing: { answer, from, to } }) => ({ rule, weight: answer.weight, from, to })),
-    met: told.flatMap(({ standing: { condition, state } }) =>
-      state === "met" && condition ? [condition] : [],
-    ),
+    met: conditionsThatAre("met"),
+    unmet: conditionsThatAre("unmet"),
   };
 }

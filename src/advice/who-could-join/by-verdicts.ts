@@ -1,5 +1,5 @@
 import type { Finding, OpenQuestion, Planner, Verdict } from "../../compatibility";
-import type { Group } from "../../plan";
+import { type Group, isMet } from "../../plan";
 import { type Answer, gravest, gravityOf, gravityOfMissing, isPromise, keeps, mostBesides } from "./answer";
 
 /** Whether a group may join, by the verdicts on the plan without it and with it. */
@@ -9,12 +9,13 @@ export function byVerdicts(before: Planner, group: Group): Answer {
   const newcomer = before.plan.groups.length;
   const because = reasonAgainst(before, joined);
   const concerns = ({ from, to }: Finding) => from === undefined || from === newcomer || to === newcomer;
+  const conditionsOf = (told: readonly Finding[]) =>
+    told.filter(concerns).flatMap((finding) => (finding.weight === "restricting" ? [finding.condition] : []));
   return {
     ...(because && { because }),
     said: [...findings, ...met],
-    met: met
-      .filter(concerns)
-      .flatMap((finding) => (finding.weight === "restricting" ? [finding.condition] : [])),
+    met: conditionsOf(met),
+    unmet: conditionsOf(findings).filter((condition) => isMet(condition, joined.plan) === false),
   };
 }
 

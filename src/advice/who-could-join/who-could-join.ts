@@ -32,7 +32,8 @@ export interface Joining extends Relations {
   readonly group: Group;
   /**
    * How far tank and water are from where they would no longer do for it, from 0, the very edge, to 1: the least over all
-   * figures that it asks for. Of a span, the way to the nearer end as a share of half its width; else the share to spare.
+   * figures that it asks for. Of a span, the way to the nearer end as a share of half its width; else the share to spare. 0
+   * where it asks for something that tank or water do not have; what the plan does not say is left out.
    */
   readonly margin: number;
 }
@@ -92,7 +93,7 @@ export function whoCouldJoin(
   checkNewcomers(plan, groups);
   for (const group of groups) {
     const { species } = group;
-    const { because, said, met } = byAdoptedFacts(quick, group, outcome) ?? byVerdicts(whole(), group);
+    const { because, said, met, unmet } = byAdoptedFacts(quick, group, outcome) ?? byVerdicts(whole(), group);
     if (because) {
       refused.push({ species, because });
       continue;
@@ -102,7 +103,7 @@ export function whoCouldJoin(
       (settles === undefined || relations.settles.includes(settles)) &&
       !(robbedByNobody && relations.robbedBy.length > 0) &&
       !(chasesNobody && relations.chases.length > 0);
-    if (isSought) joins.push({ species, group, margin: marginOf(checked, met), ...relations });
+    if (isSought) joins.push({ species, group, margin: marginOf(checked, { met, unmet }), ...relations });
   }
   return { joins: joins.sort((one, other) => other.margin - one.margin), refused };
 }

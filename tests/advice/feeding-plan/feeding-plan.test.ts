@@ -86,6 +86,11 @@ describe("what it weighs", () => {
     expect(found).not.toHaveProperty("nitrogen");
   });
 
+  test("is not told of a ray, whose disc tells no mass", () => {
+    const lengths = adults(40).map((length) => ({ ...length, measure: "disc" as const }));
+    expect(fed(eater("a", { "size.adultLength": lengths })).groups[0]).not.toHaveProperty("ration");
+  });
+
   test("stands beside what the filter takes up", () => {
     const tank = { filter: { mediaArea: 2, age: 90 } };
     const { nitrogen } = feedingPlan(planOf([eater("a", measured)], { tank }), { rules });

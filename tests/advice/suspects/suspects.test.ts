@@ -114,6 +114,17 @@ describe("beside what stands against the plan", () => {
     ]);
   });
 
+  test("what the plan says is amiss comes before what it does not say", () => {
+    const { tank, ...rest } = troubled;
+    const { cover, ...unsaid } = tank;
+    const found = suspects({ ...rest, tank: unsaid }, ["hiding"]);
+    const placeOf = (rule: string) =>
+      found.findIndex(({ finding, state }) => finding.rule === rule && state === "stands");
+    expect(placeOf("group-size")).toBeGreaterThanOrEqual(0);
+    expect(placeOf("cover")).toBeGreaterThan(placeOf("group-size"));
+    expect(placeOf("cover")).toBeGreaterThan(placeOf("ground"));
+  });
+
   test("a bully is suspected last, of animals that are peaceful as a kind", () => {
     const peaceful = (id: string) => ({
       species: animal(id, {

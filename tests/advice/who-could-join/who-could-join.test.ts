@@ -79,6 +79,18 @@ test("water at the edge of what a species is given leaves it no margin", () => {
   expect(joins[0]?.margin).toBe(0);
 });
 
+test("a tank that lacks something for a newcomer leaves it no margin, though the plan is no worse for it", () => {
+  const short: Plan = {
+    ...community,
+    tank: { ...tank, base: { shape: "rectangle", length: 60, width: 40 } },
+    groups: [{ species: species("hyphessobrycon-amandae"), unsexed: 4 }],
+  };
+  const { joins } = whoCouldJoin(short, [species("hoplisoma-sterbai"), species("boraras-brigittae")]);
+  const marginOf = (id: string) => joins.find(({ species: one }) => one.id === id)?.margin;
+  expect(marginOf("hoplisoma-sterbai")).toBe(0);
+  expect(marginOf("boraras-brigittae")).toBeGreaterThan(0);
+});
+
 test("whom a newcomer settles, who takes its food and whom it chases is told, and sought by", () => {
   const shy: Plan = {
     ...community,
