@@ -1,5 +1,4 @@
 import type { ProblemCode } from "vivary";
-import type { MoveKind } from "vivary/advice";
 import type { Outcome } from "vivary/compatibility";
 import type { Planting, Temper } from "vivary/plan";
 import type { UnitSystem } from "vivary/report";
@@ -122,11 +121,8 @@ export interface Texts {
   readonly remedies: {
     readonly seek: string;
     readonly seeking: string;
-    readonly none: string;
     readonly take: string;
     readonly way: (number: number) => string;
-    readonly moves: Readonly<Record<Exclude<MoveKind, "rehome">, string>>;
-    readonly rehome: (animals: number, name: string) => string;
     readonly taken: string;
   };
   readonly source: string;

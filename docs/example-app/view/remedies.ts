@@ -1,8 +1,8 @@
-import { type Move, type Remedy, remedies } from "vivary/advice";
+import { type Remedies, type Remedy, remedies } from "vivary/advice";
 import { planData } from "vivary/plan";
-import { sentenceIn } from "vivary/report";
+import { reportPartsIn } from "vivary/report";
 import type { Judged } from "../plan/judged";
-import { button, type Child, element, listOf } from "./element";
+import { button, type Child, element } from "./element";
 import type { Change, Shown } from "./shown";
 
 type JudgedPlan = Extract<Judged, { is: "judged" }>;
@@ -31,15 +31,13 @@ export function remediesView(judged: JudgedPlan, shown: Shown, change: Change): 
 }
 
 function waysOut(judged: JudgedPlan, shown: Shown, change: Change): readonly HTMLElement[] {
-  const { texts, messages } = shown.language;
-  const { remedies: found, obstacle } = remedies(judged.plan, { most });
-  if (found.length > 0) return found.map((remedy, index) => wayView(remedy, index, judged, shown, change));
-  const told = obstacle && sentenceIn(messages, judged.verdict, obstacle, { units: shown.units });
-  return [element("p", {}, [texts.remedies.none, told].filter(Boolean).join(" "))];
+  const found = remedies(judged.plan, { most });
+  if (found.remedies.length === 0) return saidOf(found, judged, shown).map((said) => element("p", {}, said));
+  return found.remedies.map((remedy, index) => wayView(remedy, index, judged, shown, change));
 }
 
 function wayView(
-  { moves, plan }: Remedy,
+  remedy: Remedy,
   index: number,
   judged: JudgedPlan,
   shown: Shown,
@@ -47,12 +45,12 @@ function wayView(
 ): HTMLElement {
   const { texts } = shown.language;
   const title = element("h4", { id: `way-${index}` }, texts.remedies.way(index + 1));
-  const take = () => change(() => planData(plan), "done", texts.remedies.taken);
+  const take = () => change(() => planData(remedy.plan), "done", texts.remedies.taken);
   return element(
     "div",
     { class: "way" },
     title,
-    listOf(moves.flatMap((move) => saidOf(move, judged, shown))),
+    ...saidOf({ remedies: [remedy] }, judged, shown).map((said) => element("p", {}, said)),
     button(texts.remedies.take, take, {
       id: `take-${index}`,
       "aria-labelledby": `take-${index} way-${index}`,
@@ -60,16 +58,8 @@ function wayView(
   );
 }
 
-/** What to do, in the library's words where it has some. */
-function saidOf(
-  { kind, of, moved, meets }: Move,
-  { verdict }: JudgedPlan,
-  { language, units }: Shown,
-): readonly string[] {
-  const { texts, messages, code } = language;
-  const party = of === undefined ? undefined : verdict.parties[of];
-  const name = party?.names[code]?.[0] ?? party?.name ?? "";
-  if (kind === "rehome") return [texts.remedies.rehome(moved, name)];
-  const said = meets.map((condition) => sentenceIn(messages, verdict, condition, { units }));
-  return said.length > 0 ? said : [texts.remedies.moves[kind]];
-}
+/** What to do, or what stands in the way, in the library's words. */
+const saidOf = (found: Remedies, { verdict }: JudgedPlan, { language, units }: Shown): readonly string[] =>
+  reportPartsIn(language.messages, verdict, { units, remedies: found }).flatMap(({ part, items }) =>
+    part === "remedies" ? items : [],
+  );

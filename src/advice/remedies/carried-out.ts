@@ -119,7 +119,7 @@ function asSeenTo(
   const dense =
     kinds.has("cover") && !kinds.has("company") ? coverInsteadOfCompany(verdict.findings) : undefined;
   const inPlaceOf: readonly JointCondition[] =
-    dense === undefined ? [] : [{ on: "tank.cover", wanted: { min: dense }, findings: [] }];
+    dense === undefined ? [] : [{ on: "tank.cover", wanted: { min: dense, unit: "1" }, findings: [] }];
   const before = larger?.planner ?? planner;
   const after = [...asked, ...inPlaceOf].reduce((plan, condition) => {
     const kind = kindOf(condition.on);

@@ -1,6 +1,6 @@
 import type { JointCondition, Planner, Verdict } from "../../compatibility";
 import { meeting } from "../../compatibility/inner";
-import { isMet, type Plan } from "../../plan";
+import { facts, isMet, type Plan } from "../../plan";
 import { checkedPlan } from "../../plan/inner";
 import { convert } from "../../units";
 import { kindOf } from "./kind-of";
@@ -44,7 +44,7 @@ function roomAsked({ findings, met }: Verdict): readonly JointCondition[] {
     if (kindOf(on) !== "tank" || "oneOf" in wanted) continue;
     least.set(on, Math.max(least.get(on) ?? 0, wanted.min ?? 0));
   }
-  return [...least].map(([on, min]) => ({ on, wanted: { min }, findings: [] }));
+  return [...least].map(([on, min]) => ({ on, wanted: { min, unit: facts[on].unit }, findings: [] }));
 }
 
 /** The sides of a rectangle rounded up, so that one can buy it. */

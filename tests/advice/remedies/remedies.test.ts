@@ -3,7 +3,7 @@ import { allSpecies, speciesById } from "vivary/catalog";
 import { type Remedy, remedies } from "../../../src/advice";
 import { assessPlan, planner } from "../../../src/compatibility";
 import { InvalidInputError } from "../../../src/errors";
-import type { Group, Plan } from "../../../src/plan";
+import { facts, type Group, type Plan } from "../../../src/plan";
 import { factAt, type SpeciesProfile } from "../../../src/species";
 import { keptTank } from "../kept-tank";
 import { spoiledPlans } from "./spoiled";
@@ -114,6 +114,18 @@ describe("each remedy", () => {
           const start = planner(provided(plan, remedy));
           expect(rest.reduce((now, { change }) => now.with(change), start).outcome).not.toBe("suitable");
         }
+  });
+
+  test("says what it meets in the unit of the fact", () => {
+    const conditions = all.flatMap(({ found }) =>
+      found.remedies.flatMap(({ moves, provided: besides }) => [
+        ...moves.flatMap(({ meets }) => meets),
+        ...besides,
+      ]),
+    );
+    for (const { on, wanted } of conditions)
+      if (!("oneOf" in wanted)) expect([on, wanted.unit]).toEqual([on, facts[on].unit]);
+    expect(conditions.length).toBeGreaterThan(0);
   });
 
   test("is at most three moves, those with fewest animals moved first, and not all animals", () => {
