@@ -29,7 +29,6 @@ const kinds = {
   "water.pH": "water",
   "water.generalHardness": "water",
   "water.salinity": "water",
-  "water.carbonateHardness": "water",
   "water.statedSalinity": "water",
   offerings: "feeding",
   jurisdiction: undefined,

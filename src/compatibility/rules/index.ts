@@ -22,7 +22,6 @@ import { shyness } from "./pair/shyness";
 import { sizeAndPace } from "./pair/size-and-pace";
 import { temperature } from "./pair/temperature";
 import { territoryContest } from "./pair/territory-contest";
-import { carbonateHardness } from "./plan/carbonate-hardness";
 import { cautionDevices } from "./plan/caution-devices";
 import { cautionElectricity } from "./plan/caution-electricity";
 import { cautionFloor } from "./plan/caution-floor";
@@ -40,7 +39,6 @@ import { ground } from "./plan/ground";
 import { groupSize } from "./plan/group-size";
 import { height } from "./plan/height";
 import { hidingPlaces } from "./plan/hiding-places";
-import { largestGroup } from "./plan/largest-group";
 import { lid } from "./plan/lid";
 import { longestRun } from "./plan/longest-run";
 import { openWater } from "./plan/open-water";
@@ -84,7 +82,6 @@ export const planRules = /* @__PURE__ */ frozen([
   waterPh,
   waterHardness,
   waterSalinity,
-  carbonateHardness,
   coolSeason,
   oxygen,
   filterNitrogen,
@@ -94,7 +91,6 @@ export const planRules = /* @__PURE__ */ frozen([
   zones,
   territories,
   groupSize,
-  largestGroup,
   sexRatio,
   cover,
   openWater,
@@ -133,7 +129,6 @@ export { shyness } from "./pair/shyness";
 export { sizeAndPace } from "./pair/size-and-pace";
 export { temperature } from "./pair/temperature";
 export { territoryContest } from "./pair/territory-contest";
-export { carbonateHardness } from "./plan/carbonate-hardness";
 export { cautionDevices } from "./plan/caution-devices";
 export { cautionElectricity } from "./plan/caution-electricity";
 export { cautionFloor } from "./plan/caution-floor";
@@ -151,7 +146,6 @@ export { ground } from "./plan/ground";
 export { groupSize } from "./plan/group-size";
 export { height } from "./plan/height";
 export { hidingPlaces } from "./plan/hiding-places";
-export { largestGroup } from "./plan/largest-group";
 export { lid } from "./plan/lid";
 export { longestRun } from "./plan/longest-run";
 export { openWater } from "./plan/open-water";

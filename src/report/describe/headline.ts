@@ -16,9 +16,8 @@ export function headline(verdict: Verdict, teller: Teller, messages: Messages): 
   );
   const answer = messages.headline({
     outcome,
-    oneGroup: parties.length === 1,
+    oneGroup: parties.length === 1 || parties.some(({ temper }) => temper === "bully"),
     oneSpecies: new Set(parties.map(({ id }) => id)).size === 1,
-    hasBully: parties.some(({ temper }) => temper === "bully"),
     animals: teller.listed(teller.parties),
     tooSmall: onlyTooSmall(verdict),
     clash: clashOf(verdict, teller),

@@ -260,19 +260,10 @@ function predation(told: Told<Measures["predation"]>): string {
   return `${from} may try to eat ${to}${night}, and some do${known && `: ${known}`}.`;
 }
 
-function footprint({
-  from,
-  fromMany,
-  fromNow,
-  weight,
-  measures,
-  figure,
-}: Told<Measures["footprint"]>): string {
+function footprint({ from, fromMany, weight, measures, figure }: Told<Measures["footprint"]>): string {
   const { length, width, needed, planned } = measures;
-  if (length) {
-    const now = fromNow && ` Now ${fromNow} long, ${they(fromMany)} will outgrow it.`;
-    return `${from} ${verb(fromMany, "grows", "grow")} to ${figure(length)} and cannot turn in a tank ${figure(width)} wide.${now}`;
-  }
+  if (length)
+    return `${from} ${verb(fromMany, "grows", "grow")} to ${figure(length)} and cannot turn in a tank ${figure(width)} wide.`;
   const text = `${from} ${verb(fromMany, "needs", "need")} a floor of ${figure(needed)}${yours("has", figure(planned))}.`;
   if (weight === "advisory") return `${text} ${hardlyLess}`;
   return weight === "blocking" ? `This tank is far too small: ${text}` : text;
@@ -410,14 +401,7 @@ const things: Things = {
   "group.offerings": ["food", "food"],
 };
 
-const restsOn: Messages["basis"] = {
-  published: "published",
-  curated: "weighed from several sources",
-  memory: "recalled and not checked",
-  "common-practice": "common practice, not published",
-  observed: "what a keeper observed",
-  derived: "reckoned from what is nearest known",
-};
+const restsOn: Messages["basis"] = { ...basis, "common-practice": "common practice, not published" };
 
 const anyOf = (choices: readonly string[]) => listed("disjunction").format(choices);
 
@@ -530,18 +514,16 @@ function messages(): Messages {
     several: plural,
     theOthers: "all the others",
     this: (name) => `the ${name}`,
-    headline: ({ outcome, oneSpecies, otherWater, individuals, clash, tooSmall, animals, ...told }) => {
+    headline: ({ outcome, oneSpecies, otherWater, individuals, clash, tooSmall, animals, oneGroup }) => {
       if (clash) return `Unsuitable: keep either ${clash[0]} or ${clash[1]}, not both.`;
       if (otherWater) return `Not in this water: ${otherWater.replace("the water", "it")}.`;
       if (individuals)
         return `Nobody can tell: it depends on the individuals (${individuals}). Try it only with another place ready for them.`;
       if (tooSmall) return "Unsuitable: the tank is far too small.";
       return {
-        suitable: told.hasBully
-          ? `Suitable: room and hiding places suffice for ${animals}.`
-          : told.oneGroup
-            ? `Suitable: a good plan for ${animals}.`
-            : `Suitable: ${animals} ${oneSpecies ? "get on among themselves" : "go well together"}.`,
+        suitable: oneGroup
+          ? `Suitable: a good plan for ${animals}.`
+          : `Suitable: ${animals} ${oneSpecies ? "get on among themselves" : "go well together"}.`,
         conditional: "Conditional: it works once the things below are right.",
         unsuitable: oneSpecies
           ? "Unsuitable: do not keep them like this."
@@ -698,15 +680,12 @@ function messages(): Messages {
         return weight === "blocking" ? `This tank is far too short: ${text}` : text;
       },
       footprint: (told) => footprint(told),
-      "carbonate-hardness": ({ from, fromMany, measures, figure }) =>
-        `${from} ${verb(fromMany, "is", "are")} kept at a carbonate hardness of ${figure(measures.kept)}; yours is ${figure(measures.planned)}.`,
-      "cool-season": ({ from, fromMany, measures: { season, months, coolest }, figure }) =>
-        `${from} ${verb(fromMany, "thrives", "thrive")} with a cool season of ${figure(season)}${months ? ` for ${figure(months)} months` : ""}${coolest ? `; yours is ${figure(coolest)} at its coolest` : ""}.`,
-      "largest-group": ({ from, measures, figure }) =>
-        `no more than ${figure(measures.most)} ${from} belong together; you plan ${figure(measures.planned)}.`,
+      "cool-season": ({ from, fromMany, measures: { season, months }, figure }) =>
+        `${from} ${verb(fromMany, "thrives", "thrive")} with a cool season of ${figure(season)}${months ? ` for ${figure(months)} months` : ""}.`,
       "group-size": ({ from, fromMany, weight, measures: { needed, planned, fewer }, figure }) => {
+        const { max } = needed as Figure;
         if (weight === "advisory")
-          return `${from} ${verb(fromMany, "lives", "live")} alone; you plan ${figure(planned)}.`;
+          return `${from} live ${max === 1 ? "alone" : `at most ${max} together`}; you plan ${figure(planned)}.`;
         if (fewer)
           return `${from} do badly in a group of ${figure(planned)}: keep ${figure(needed)}, or ${figure(fewer) === "1" ? "one alone" : `no more than ${figure(fewer)}`}.`;
         return `${from} ${verb(fromMany, "needs", "need")} company of ${their(fromMany)} own: keep ${figure(needed)}; you plan ${figure(planned)}.`;

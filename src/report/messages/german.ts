@@ -263,21 +263,10 @@ function predation(told: Told<Measures["predation"]>): string {
   return `${from} ${verb(fromMany, "könnte", "könnten")}${night} ${toObject} fressen; manche tun es${known && `: ${known}`}.`;
 }
 
-function footprint({
-  from,
-  fromMany,
-  fromNow,
-  weight,
-  measures: known,
-  figure,
-}: Told<Measures["footprint"]>): string {
+function footprint({ from, fromMany, weight, measures: known, figure }: Told<Measures["footprint"]>): string {
   const { length, width, needed, planned: own } = known;
-  if (length) {
-    const now =
-      fromNow &&
-      ` Jetzt ${verb(fromMany, "ist das Tier", "sind sie")} ${fromNow} lang und ${verb(fromMany, "wächst", "wachsen")} aus dem Becken heraus.`;
-    return `${from} ${verb(fromMany, "wird", "werden")} ${figure(length)} lang und ${verb(fromMany, "kann", "können")} in einem ${figure(width)} breiten Becken nicht wenden.${now}`;
-  }
+  if (length)
+    return `${from} ${verb(fromMany, "wird", "werden")} ${figure(length)} lang und ${verb(fromMany, "kann", "können")} in einem ${figure(width)} breiten Becken nicht wenden.`;
   const text = `${from} ${needs(fromMany)} eine Grundfläche von ${figure(needed)}${planned(figure(own))}.`;
   if (weight === "advisory") return `${text} ${hardlyLess}`;
   return weight === "blocking" ? `Dieses Becken ist viel zu klein: ${text}` : text;
@@ -473,12 +462,8 @@ const things: Things = {
 };
 
 const restsOn: Messages["basis"] = {
-  published: "veröffentlicht",
-  curated: "aus mehreren Quellen abgewogen",
-  memory: "aus dem Gedächtnis und ungeprüft",
+  ...basis,
   "common-practice": "gängige Praxis und nicht veröffentlicht",
-  observed: "von Haltern beobachtet",
-  derived: "aus dem Nächstbekannten erschlossen",
 };
 
 const foods = {
@@ -736,18 +721,16 @@ function messages(): Messages {
     several: severalOf,
     theOthers: "alle anderen",
     this: oneOf,
-    headline: ({ outcome, oneSpecies, otherWater, individuals, clash, tooSmall, animals, ...told }) => {
+    headline: ({ outcome, oneSpecies, otherWater, individuals, clash, tooSmall, animals, oneGroup }) => {
       if (clash) return `Ungeeignet: entweder ${clash[0]} oder ${clash[1]} halten, nicht beide.`;
       if (otherWater) return `Nicht in diesem Wasser: ${otherWater}.`;
       if (individuals)
         return `Niemand kann es sagen: es kommt auf die einzelnen Tiere an (${individuals}). Nur versuchen, wenn ein anderer Platz für sie bereitsteht.`;
       if (tooSmall) return "Ungeeignet: das Becken ist viel zu klein.";
       return {
-        suitable: told.hasBully
-          ? `Geeignet: Platz und Verstecke reichen für ${animals}.`
-          : told.oneGroup
-            ? `Geeignet: ein guter Plan für ${animals}.`
-            : `Geeignet: ${animals} ${oneSpecies ? "kommen miteinander aus" : "passen gut zusammen"}.`,
+        suitable: oneGroup
+          ? `Geeignet: ein guter Plan für ${animals}.`
+          : `Geeignet: ${animals} ${oneSpecies ? "kommen miteinander aus" : "passen gut zusammen"}.`,
         conditional: "Bedingt geeignet: es geht, sobald das Folgende stimmt.",
         unsuitable: oneSpecies ? "Ungeeignet: so nicht halten." : "Ungeeignet: nicht zusammen halten.",
         undetermined: "Unentschieden: etwas Entscheidendes ist nicht bekannt.",
@@ -910,15 +893,12 @@ function messages(): Messages {
         return weight === "blocking" ? `Dieses Becken ist viel zu kurz: ${text}` : text;
       },
       footprint: (told) => footprint(told),
-      "carbonate-hardness": ({ from, fromMany, measures: known, figure }) =>
-        `${from} ${needs(fromMany)} eine Karbonathärte von ${figure(known.kept)}${planned(figure(known.planned))}.`,
-      "cool-season": ({ from, fromMany, measures: { season, months, coolest }, figure }) =>
-        `${from} ${verb(fromMany, "gedeiht", "gedeihen")} besser mit einer kühlen Jahreszeit (${figure(season)}${months ? `, ${figure(months)} Monate` : ""})${planned(figure(coolest))}.`,
-      "largest-group": ({ from, measures: known, figure }) =>
-        `höchstens ${figure(known.most)} ${from} gehören zusammen${planned(figure(known.planned))}.`,
+      "cool-season": ({ from, fromMany, measures: { season, months }, figure }) =>
+        `${from} ${verb(fromMany, "gedeiht", "gedeihen")} besser mit einer kühlen Jahreszeit (${figure(season)}${months ? `, ${figure(months)} Monate` : ""}).`,
       "group-size": ({ from, fromMany, weight, measures: known, figure }) => {
+        const { max } = known.needed as Figure;
         if (weight === "advisory")
-          return `${from} ${verb(fromMany, "lebt", "leben")} einzeln; geplant: ${figure(known.planned)}.`;
+          return `${from} leben ${max === 1 ? "einzeln" : `zu höchstens ${max}`}; geplant: ${figure(known.planned)}.`;
         if (known.fewer)
           return `${from}: ${figure(known.planned)} sind eine ungünstige Zahl; ${figure(known.needed)} halten oder ${figure(known.fewer) === "1" ? "ein einziges Tier" : `höchstens ${figure(known.fewer)}`}.`;
         return `${from} ${needs(fromMany)} Gesellschaft der eigenen Art: ${figure(known.needed)} halten; geplant: ${figure(known.planned)}.`;

@@ -118,12 +118,10 @@ export interface ToldHeadline {
   readonly outcome: Outcome;
   /** Whether all the animals are of one species. */
   readonly oneSpecies: boolean;
-  /** Whether there is but one group. */
+  /** Whether there is but one group, or a bully: it cannot be said that all go well together. */
   readonly oneGroup: boolean;
   /** All of them, with their numbers. */
   readonly animals: string;
-  /** Whether the plan says that there is a bully among them. */
-  readonly hasBully: boolean;
   /** Whether nothing but the size of the tank rules it out. */
   readonly tooSmall: boolean;
   /** The clause that says in which water they could live, where the planned one is all that is wrong. */

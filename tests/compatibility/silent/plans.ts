@@ -51,23 +51,6 @@ export const plans: Cases = {
 60x30x30: 6 poecilia-reticulata; generalHardness 1
 60x30x30: 10 paracheirodon-axelrodi; generalHardness 25`,
   },
-  "carbonate-hardness": {
-    silent: `
-60x30x30: 10 paracheirodon-innesi; carbonateHardness 4
-54x28x30: 1 male betta-splendens; carbonateHardness 12
-120x40x45: 2 carassius-auratus; carbonateHardness 8
-45x30x30: 12 neocaridina-davidi; carbonateHardness 4
-45x30x30: 20 caridina-logemanni; carbonateHardness 1
-120x50x50: 8 labidochromis-caeruleus; carbonateHardness 9
-150x50x50: 12 tropheus-duboisi; carbonateHardness 14
-150x60x60: 6 symphysodon-aequifasciatus; carbonateHardness 2
-80x35x40: 4 tylomelania-towutica; carbonateHardness 5
-45x30x30: 20 caridina-logemanni`,
-    speaks: `
-45x30x30: 20 caridina-logemanni; carbonateHardness 8
-150x50x50: 12 tropheus-duboisi; carbonateHardness 2
-45x30x30: 12 neocaridina-davidi; carbonateHardness 0`,
-  },
   "cool-season": {
     silent: `
 60x30x30: 10 paracheirodon-innesi; temperature 24
@@ -233,23 +216,6 @@ export const plans: Cases = {
 80x35x40: 2 osteogaster-aenea
 100x40x40: 3 puntigrus-tetrazona
 120x50x50: 1 chromobotia-macracanthus`,
-  },
-  "largest-group": {
-    silent: `
-60x30x35: 30 paracheirodon-innesi
-45x30x30: 1 male betta-splendens
-80x35x40: 5 female betta-splendens
-80x35x40: 20 danio-rerio
-60x30x30: 1 male mikrogeophagus-ramirezi, 1 female mikrogeophagus-ramirezi
-80x35x40: 1 male pelvicachromis-pulcher, 1 female pelvicachromis-pulcher
-150x60x60: 2 astronotus-ocellatus
-150x60x60: 4 astronotus-ocellatus
-150x50x50: 1 epalzeorhynchos-bicolor
-150x60x60: 8 symphysodon-aequifasciatus`,
-    speaks: `
-80x35x40: 6 mikrogeophagus-ramirezi
-100x40x40: 2 male pelvicachromis-pulcher, 2 female pelvicachromis-pulcher
-200x60x60: 8 amatitlania-nigrofasciata`,
   },
   "sex-ratio": {
     silent: `

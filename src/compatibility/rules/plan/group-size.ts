@@ -3,31 +3,39 @@ import { ownRule } from "../../engine/rule/own-rule";
 
 /**
  * More of its kind may be asked for, fewer never: what several of a solitary kind do to each other, their acts say. Of a
- * number to be avoided it tells how many fewer would do too.
+ * number to be avoided it tells how many fewer would do too, of another how many belong together at most.
  */
 export const groupSize = /* @__PURE__ */ ownRule({
   id: "group-size",
   question: "Are there as many of it as belong together?",
   way: "each-group",
   needs: { from: ["social.living", "social.group"] },
+  tells: { from: ["social.largestGroup"] },
   mayYield: ["restricting", "advisory"],
   measures: { needed: "count", planned: "count", fewer: "count" },
   judge: ({ from }) => {
-    const { count = 1 } = from.party.kin;
-    if (from["social.living"] === "alone") {
-      const measures = { needed: { max: 1 }, planned: count };
-      return count > 1 ? [{ weight: "advisory", measures, watchFor: "chasing" }] : [];
-    }
-    const { least, avoid } = from["social.group"];
-    const needed = { min: leastNumber(from["social.group"], count) };
-    const fewer = avoid && needed.min > avoid.max && least < avoid.min ? avoid.min - 1 : undefined;
+    const { "social.living": living, "social.group": group, "social.largestGroup": largest, party } = from;
+    const { count: planned = 1 } = party.kin;
+    const isAlone = living === "alone";
+    const most = isAlone ? 1 : (largest ?? planned);
+    const min = leastNumber(group, planned);
+    const tooMany = {
+      weight: "advisory",
+      measures: { needed: { max: most }, planned },
+      watchFor: "chasing",
+    } as const;
+    const many = planned > most && (isAlone || min <= planned) ? [tooMany] : [];
+    if (isAlone) return many;
+    const { least, avoid } = group;
+    const fewer = avoid && min > avoid.max && least < avoid.min ? avoid.min - 1 : undefined;
     return [
       {
         weight: "restricting",
-        measures: { needed, planned: count, fewer },
+        measures: { needed: { min }, planned, fewer },
         watchFor: "hiding",
-        condition: { on: "group.count", of: "from", wanted: needed },
+        condition: { on: "group.count", of: "from", wanted: { min } },
       },
+      ...many,
     ];
   },
 });

@@ -1,6 +1,7 @@
 import { describe, expect, test } from "vitest";
 import bettaSplendens from "vivary/catalog/betta-splendens";
 import danioRerio from "vivary/catalog/danio-rerio";
+import mikrogeophagusRamirezi from "vivary/catalog/mikrogeophagus-ramirezi";
 import neocaridinaDavidi from "vivary/catalog/neocaridina-davidi";
 import paracheirodonInnesi from "vivary/catalog/paracheirodon-innesi";
 import tanichthysAlbonubes from "vivary/catalog/tanichthys-albonubes";
@@ -74,6 +75,42 @@ describe("numbers to avoid", () => {
     for (const few of [1, 2, 5, 7]) {
       expect(living(stated, few).findings).toMatchObject([{ condition: { wanted: { min: 8 } } }]);
     }
+  });
+});
+
+describe("a largest group", () => {
+  const of = (unsexed: number) =>
+    living(
+      {
+        "social.living": "pair",
+        "social.group": { least: 1, avoid: { min: 3, max: 5 } },
+        "social.largestGroup": 2,
+      },
+      unsexed,
+    );
+
+  test("that is exceeded is worth knowing, and changes no outcome", () => {
+    const { outcome, bounds, findings, open } = of(6);
+    expect([outcome, bounds, open]).toEqual(["suitable", { atBest: "suitable", atWorst: "suitable" }, []]);
+    expect(findings).toMatchObject([
+      { weight: "advisory", measures: { needed: { max: 2 }, planned: { value: 6 } }, watchFor: "chasing" },
+    ]);
+  });
+
+  test("is no matter of so many or fewer, nor of a number that is to be passed", () => {
+    for (const few of [1, 2]) expect(of(few).findings).toEqual([]);
+    for (const avoided of [3, 4, 5]) expect(weighed(of(avoided)).findings).toEqual(["restricting"]);
+  });
+
+  test("that nobody states is not told and not asked for", () => {
+    const { findings, bounds, open } = living({ "social.living": "shoal", "social.group": { least: 6 } }, 60);
+    expect([findings, bounds.atWorst, open]).toEqual([[], "suitable", []]);
+  });
+
+  test("is two of rams, though the plan lists two pairs", () => {
+    const pair = { species: mikrogeophagusRamirezi, males: 1, females: 1 };
+    expect(planBy(groupSize, [pair]).findings).toEqual([]);
+    expect(weighed(planBy(groupSize, [pair, pair])).findings).toEqual(["advisory", "advisory"]);
   });
 });
 
