@@ -4,7 +4,7 @@ import type { Figure } from "./figure";
 import type { Messages } from "./messages/messages";
 import type { ShownUnit } from "./shown-unit";
 
-/** The units a report is written in. Temperatures are °F and loads pounds a square foot in US units only. */
+/** The units a report is written in. Temperatures are °F in US units only. */
 export type UnitSystem = "metric" | "us" | "imperial";
 
 type Shown = readonly [unit: ShownUnit, convert: (value: number) => number];
@@ -13,11 +13,6 @@ type Units = Readonly<Record<string, Shown>>;
 const same = (value: number) => value;
 const inches = (value: number) => convert(value, "cm", "in");
 const feet = (value: number) => convert(value, "m", "ft");
-
-/** m/s², by which a pound-force is defined. */
-const standardGravity = 9.80665;
-const poundsASquareFoot = (value: number) =>
-  convert((value * 1000) / standardGravity, "kg", "lb") / feet(feet(1));
 
 const metric: Units = {
   "1": ["%", (value) => value * 100],
@@ -30,12 +25,10 @@ const metric: Units = {
   dH: ["dH", same],
   "g/kg": ["g/kg", same],
   "mg/L": ["mg/L", same],
-  "mg/d": ["mg/d", same],
   h: ["h", same],
   d: ["d", same],
   mo: ["mo", same],
   a: ["a", same],
-  "kN/m2": ["kN/m2", same],
 };
 const imperial: Units = {
   ...metric,
@@ -49,7 +42,6 @@ const us: Units = {
   ...imperial,
   L: ["gal-us", (value) => convert(value, "L", "gal-us")],
   degC: ["degF", (value) => convert(value, "degC", "degF")],
-  "kN/m2": ["lb/ft2", poundsASquareFoot],
 };
 const systems: Readonly<Record<UnitSystem, Units>> = { metric, us, imperial };
 

@@ -17,10 +17,7 @@ export type ShownUnit =
   | "dH"
   | "g/kg"
   | "mg/L"
-  | "mg/d"
   | "h"
   | "d"
   | "mo"
-  | "a"
-  | "kN/m2"
-  | "lb/ft2";
+  | "a";

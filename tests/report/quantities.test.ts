@@ -5,7 +5,7 @@ import { quantityWriter } from "../../src/report/quantities";
 const write = (system: UnitSystem, language = "en") => quantityWriter({ ...english, language }, system);
 
 // One inch is 2.54 cm, one pound 0.45359237 kg (agreement of 1959); a US gallon is 231 cubic inches, 3.785411784 L; an
-// imperial gallon 4.54609 L (Weights and Measures Act 1985). A pound-force a square foot is 47.880259 Pa (NIST SP 811).
+// imperial gallon 4.54609 L (Weights and Measures Act 1985).
 test.each([
   ["metric", { value: 100, unit: "cm" }, "100 cm"],
   ["us", { value: 100, unit: "cm" }, "39 in"],
@@ -27,11 +27,7 @@ test.each([
   ["imperial", { value: 250, unit: "kg" }, "550 lb"],
   ["us", { value: 250, unit: "kg" }, "550 lb"],
   ["us", { value: 2, unit: "m2" }, "21.5 sq ft"],
-  ["metric", { value: 5, unit: "kN/m2" }, "5 kN/m²"],
-  ["imperial", { value: 5, unit: "kN/m2" }, "5 kN/m²"],
-  ["us", { value: 5, unit: "kN/m2" }, "104 lb/sq ft"],
   ["metric", { min: 2, unit: "m2" }, "at least 2 m²"],
-  ["metric", { value: 12.5, unit: "mg/d" }, "12.5 mg a day"],
   ["us", { min: 20, max: 25, unit: "degC" }, "68 to 77 °F"],
   ["us", { max: 28, unit: "degC" }, "at most 82 °F"],
   ["imperial", { min: 20, max: 25, unit: "degC" }, "20 to 25 °C"],

@@ -41,7 +41,6 @@ const order: readonly RuleId[] = [
   "open-water",
   "plants",
   "conditions-exclude",
-  "cool-season",
   "plants-at-risk",
   "sensitive",
   "interbreeding",

@@ -680,8 +680,6 @@ function messages(): Messages {
         return weight === "blocking" ? `This tank is far too short: ${text}` : text;
       },
       footprint: (told) => footprint(told),
-      "cool-season": ({ from, fromMany, measures: { season, months }, figure }) =>
-        `${from} ${verb(fromMany, "thrives", "thrive")} with a cool season of ${figure(season)}${months ? ` for ${figure(months)} months` : ""}.`,
       "group-size": ({ from, fromMany, weight, measures: { needed, planned, fewer }, figure }) => {
         const { max } = needed as Figure;
         if (weight === "advisory")
@@ -908,13 +906,10 @@ function messages(): Messages {
       dH: "°dH",
       "g/kg": "g/kg",
       "mg/L": "mg/L",
-      "mg/d": "mg a day",
       h: "hours",
       d: "days",
       mo: "months",
       a: "years",
-      "kN/m2": "kN/m²",
-      "lb/ft2": "lb/sq ft",
     },
     words: spelled(),
     profile: {

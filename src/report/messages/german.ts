@@ -893,8 +893,6 @@ function messages(): Messages {
         return weight === "blocking" ? `Dieses Becken ist viel zu kurz: ${text}` : text;
       },
       footprint: (told) => footprint(told),
-      "cool-season": ({ from, fromMany, measures: { season, months }, figure }) =>
-        `${from} ${verb(fromMany, "gedeiht", "gedeihen")} besser mit einer kühlen Jahreszeit (${figure(season)}${months ? `, ${figure(months)} Monate` : ""}).`,
       "group-size": ({ from, fromMany, weight, measures: known, figure }) => {
         const { max } = known.needed as Figure;
         if (weight === "advisory")
@@ -1129,13 +1127,10 @@ function messages(): Messages {
       dH: "°dH",
       "g/kg": "g/kg",
       "mg/L": "mg/l",
-      "mg/d": "mg am Tag",
       h: "Stunden",
       d: "Tage",
       mo: "Monate",
       a: "Jahre",
-      "kN/m2": "kN/m²",
-      "lb/ft2": "lb/Quadratfuß",
     },
     words,
     profile: {

@@ -19,13 +19,13 @@ export const groupSize = /* @__PURE__ */ ownRule({
     const isAlone = living === "alone";
     const most = isAlone ? 1 : (largest ?? planned);
     const min = leastNumber(group, planned);
-    const tooMany = {
+    const isMany = planned > most && (isAlone || min <= planned);
+    const many = {
       weight: "advisory",
       measures: { needed: { max: most }, planned },
       watchFor: "chasing",
     } as const;
-    const many = planned > most && (isAlone || min <= planned) ? [tooMany] : [];
-    if (isAlone) return many;
+    if (isAlone) return isMany ? [many] : [];
     const { least, avoid } = group;
     const fewer = avoid && min > avoid.max && least < avoid.min ? avoid.min - 1 : undefined;
     return [
@@ -35,7 +35,7 @@ export const groupSize = /* @__PURE__ */ ownRule({
         watchFor: "hiding",
         condition: { on: "group.count", of: "from", wanted: { min } },
       },
-      ...many,
+      ...(isMany ? [many] : []),
     ];
   },
 });
