@@ -167,8 +167,9 @@ function mayBeSeveral({ animals, standing }: Subject): boolean {
 }
 
 /** Where one animal meets others of its group only if its kind does not live alone, and that is not certain. */
-export function meeting([from, to]: readonly Subject[]) {
-  if (!from || from !== to || from.animals.kin.count !== 1) return undefined;
+export function meeting(sides: readonly Subject[]) {
+  const from = sides[0];
+  if (!from || from !== sides[1] || from.animals.kin.count !== 1) return undefined;
   const living = from.reading("social.living");
   const isCertain = living.possible.length > 0 && living.possible.every(({ value }) => value !== "alone");
   return isCertain ? undefined : (read: ReadTrait) => read(living) !== "alone";

@@ -38,12 +38,13 @@ export interface Setting {
   /** The utmost that the rule may ask for where it cannot tell. */
   readonly mayAsk: readonly GivenCondition[];
   /** What the runs rest on besides what they read. */
-  readonly beside?: readonly Reading[];
+  readonly beside?: readonly Reading[] | undefined;
 }
 
 /** What a rule is judged on. */
 interface Case extends Setting {
   readonly sides: readonly Subject[];
+  readonly takesPlace?: TakesPlace | undefined;
 }
 
 /** Whether there is anything to judge, where that hangs on what is read. */
@@ -95,27 +96,30 @@ export function judgeOf(
       }),
     );
   const [fromOf, toOf] = [seenAs("from"), seenAs("to")];
-  const seenBy = isPairRule(rule)
-    ? ([from, to]: readonly Subject[]) => (from && to ? [fromOf(from), toOf(to)] : [])
-    : (sides: readonly Subject[]) => sides.map(fromOf);
-  const [likely, ...ends] = runs;
+  const seenAt = isPairRule(rule)
+    ? (side: Subject, index: number) => (index === 0 ? fromOf(side) : toOf(side))
+    : fromOf;
   const { plan, mayAsk, beside: weighed } = setting;
+  let given: Case = { ...setting, sides: [] };
+  let views: readonly View[] = [];
+  const [likely, ...ends] = runs.map((run) => {
+    const answers = () => run(views);
+    return () => {
+      if (told.length > 0) told = [];
+      if (given.takesPlace?.(read) === false) return nothing;
+      const answer = answerOf(rule, answers, given, read);
+      return answer.standing.length > 0 ? { ...answer, told } : answer;
+    };
+  });
   return (sides, takesPlace) => {
-    const given: Case = { sides, plan, mayAsk, ...(weighed && { beside: weighed }) };
-    const seen = seenBy(sides);
+    given = { sides, plan, mayAsk, beside: weighed, takesPlace };
+    const seen = sides.map(seenAt);
     const lacking = lackedBy(seen);
     if (lacking.some(({ trait }) => traitDefinitions[trait].essential))
       return leftOpen(rule, silent, missingQuestions(rule, lacking), utmostOf(rule, given));
-    const views = seen.map(({ view }) => view);
-    const worldsOf = (run: Run) =>
-      inEveryWorld(() => {
-        if (told.length > 0) told = [];
-        if (takesPlace?.(read) === false) return nothing;
-        const answer = answerOf(rule, () => run(views), given, read);
-        return answer.standing.length > 0 ? { ...answer, told } : answer;
-      });
+    views = seen.map(({ view }) => view);
     if (!likely) return silent;
-    const worlds = ends.reduce((known, run) => beside(known, worldsOf(run)), worldsOf(likely));
+    const worlds = ends.reduce((known, end) => beside(known, inEveryWorld(end)), inEveryWorld(likely));
     return judged(rule, given, worlds, lacking);
   };
 }
@@ -143,7 +147,7 @@ export function answerOf(
       throw refusal(`rules.${rule.id}`, 'a list of findings, or "unknown"', answers);
     if (answers.length === 0) return nothing;
     const standing = answers.map((answer: LocatedAnswer) => standingOf(rule, answer, sides, plan, read));
-    return { ...nothing, standing };
+    return { standing, told: [], unknown: false, outside: false };
   } catch (error) {
     if (error === unknownTrait) return unknown;
     if (error instanceof OutsideDomainError) return outside;

@@ -42,29 +42,29 @@ export interface WorldReader {
 
 /** A reader of worlds. */
 export function worldReader(): WorldReader {
-  let choices: readonly Choice[] = [];
+  let choices: readonly Choice[] = adoptedChoices;
   let noted: Reading[] = [];
+  const judgeIn = <Answer>(chosen: readonly Choice[], judge: () => Answer) => {
+    choices = chosen;
+    noted = [];
+    return { answer: judge(), choices: settledBy(chosen, noted) };
+  };
   return {
     read: (reading) => {
       if (!noted.includes(reading)) noted.push(reading);
-      return leftBy(choices, reading)[0]?.value;
+      return valueIn(choices, reading);
     },
     inEveryWorld: (judge) => {
-      const pending: (readonly Choice[])[] = [];
-      const judgeIn = (chosen: readonly Choice[]) => {
-        choices = chosen;
-        noted = [];
-        const answer = judge();
-        const { settled, further } = besides(chosen, noted);
-        pending.push(...further);
-        return { answer, choices: settled };
-      };
-      const adopted = judgeIn([]);
+      const adopted = judgeIn(adoptedChoices, judge);
       const read = noted;
-      const others: ReturnType<typeof judgeIn>[] = [];
+      const others: (typeof adopted)[] = [];
+      if (adopted.choices.length === 0) return { adopted, others, read, complete: true };
+      const pending = besides(adoptedChoices, adopted.choices);
       for (const chosen of pending) {
         if (others.length === mostWorlds) return { adopted, others, read, complete: false };
-        others.push(judgeIn(chosen));
+        const other = judgeIn(chosen, judge);
+        others.push(other);
+        pending.push(...besides(chosen, other.choices));
         for (const reading of noted) if (!read.includes(reading)) read.push(reading);
       }
       return { adopted, others, read, complete: true };
@@ -72,35 +72,51 @@ export function worldReader(): WorldReader {
   };
 }
 
-/**
- * What was taken for all that was read, and the worlds that differ in a trait for which nothing was chosen; together with
- * this one they are all.
- */
-function besides(choices: readonly Choice[], readings: readonly Reading[]) {
-  if (!readings.some(isDisputed)) return { settled: choices, further: none };
-  const further: (readonly Choice[])[] = [];
-  let settled = choices;
-  for (const reading of readings) {
-    if (!isDisputed(reading) || choices.some((choice) => choice.reading === reading)) continue;
-    const [first, ...others] = leftBy(settled, reading).map((taken) => ({ reading, taken }));
-    for (const other of others) further.push([...settled, other]);
-    if (first) settled = [...settled, first];
-  }
-  return { settled, further };
+/** In the world of the adopted values nothing else is chosen. */
+const adoptedChoices: readonly Choice[] = [];
+
+/** What a trait is in a world of some choices: what was chosen, else the first that is left. */
+function valueIn(choices: readonly Choice[], reading: Reading): unknown {
+  for (const choice of choices) if (choice.reading === reading) return choice.taken.value;
+  return leftBy(choices, reading)[0]?.value;
 }
 
-const none: readonly (readonly Choice[])[] = [];
+/** What was taken for all that was read and may be one or another: what was chosen, else the first that is left. */
+function settledBy(choices: readonly Choice[], readings: readonly Reading[]): readonly Choice[] {
+  let settled = choices;
+  for (const reading of readings) {
+    if (!isDisputed(reading) || isChosen(choices, reading)) continue;
+    const [taken] = leftBy(settled, reading);
+    if (taken) settled = [...settled, { reading, taken }];
+  }
+  return settled;
+}
+
+/** The worlds that differ in a trait for which nothing was chosen; together with this one they are all. */
+function besides(choices: readonly Choice[], settled: readonly Choice[]): (readonly Choice[])[] {
+  return settled.slice(choices.length).flatMap(({ reading }, index) => {
+    const before = settled.slice(0, choices.length + index);
+    const [, ...others] = leftBy(before, reading);
+    return others.map((taken) => [...before, { reading, taken }]);
+  });
+}
 
 const isDisputed = ({ possible }: Reading): boolean => possible.length > 1;
 
-/** What a trait may still be, once some choices are made. */
+/** What a trait may still be, once some choices are made for others. */
 function leftBy(choices: readonly Choice[], reading: Reading): readonly Possible[] {
   const { possible, trait } = reading;
-  if (possible.length < 2 || choices.length === 0) return possible;
-  const own = choices.find((choice) => choice.reading === reading);
-  if (own) return [own.taken];
-  const kin = choices.find((choice) => choice.reading.trait === trait && shareFact(choice.reading, reading));
-  return kin ? possible.filter(({ from }) => from === kin.taken.from) : possible;
+  if (possible.length < 2) return possible;
+  for (const kin of choices) {
+    if (kin.reading.trait === trait && shareFact(kin.reading, reading))
+      return possible.filter(({ from }) => from === kin.taken.from);
+  }
+  return possible;
+}
+
+function isChosen(choices: readonly Choice[], reading: Reading): boolean {
+  for (const choice of choices) if (choice.reading === reading) return true;
+  return false;
 }
 
 /** Whether two choices can be true at once. */
