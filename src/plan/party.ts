@@ -36,9 +36,16 @@ export interface CheckedParty {
 
 /** Whether two parties are the same animals, by the same profile and under the same name. */
 export const isSameParty = (one: CheckedParty, other: CheckedParty): boolean =>
-  one.species === other.species &&
-  one.group === other.group &&
-  JSON.stringify(one.animals) === JSON.stringify(other.animals);
+  one.species === other.species && one.group === other.group && textOf(one.animals) === textOf(other.animals);
+
+const texts = /* @__PURE__ */ new WeakMap<Animals, string>();
+
+/** Animals as text, written once: those of a party do not change. */
+function textOf(animals: Animals): string {
+  const text = texts.get(animals) ?? JSON.stringify(animals);
+  texts.set(animals, text);
+  return text;
+}
 
 /** A party by itself, without the others of its species. */
 type LoneParty = Omit<CheckedParty, "animals"> & { readonly animals: Omit<Animals, "kin"> };
