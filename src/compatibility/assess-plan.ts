@@ -1,5 +1,6 @@
 import { objectOf } from "../errors";
 import { frozen } from "../frozen";
+import { once } from "../later";
 import type { Plan } from "../plan";
 import type { AssessOptions } from "./assess-options";
 import { assessPlanBy } from "./assess-plan-by";
@@ -42,8 +43,8 @@ export function assessPlan(plan: Plan, options: AssessOptions = {}): Verdict {
 
 /** The rules that are named, or all of the library's: those about plans first. */
 export function usualRules(options: AssessOptions): readonly Rule[] {
-  const { rules = libraryRules } = objectOf(options, "options");
+  const { rules = libraryRules() } = objectOf(options, "options");
   return rules;
 }
 
-const libraryRules = /* @__PURE__ */ frozen([...planRules, ...pairRules]);
+const libraryRules = /* @__PURE__ */ once(() => frozen([...planRules, ...pairRules]));
