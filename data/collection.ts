@@ -73,7 +73,7 @@ function entryOf(
   return [{ path, record, profile: resolve(record) }];
 }
 
-/** Sources of a record, each with whether its licence leaves commercial use free. */
+/** Sources of a record, each with whether no licence is known that forbids commercial use. */
 function licensed(sources: RecordSources, forbidding: ReadonlySet<string>): RecordSources {
   const entries = Object.entries(sources).map(([key, source]) => [
     key,

@@ -30,7 +30,7 @@ const sorts: Readonly<Record<string, string>> = {
   object: "fields between { and }",
   record: "fields between { and }",
   array: "a list between [ and ]",
-  string: 'text in quotes, as in "fresh"',
+  string: "text in quotes",
   number: "a number without quotes",
   int: "a whole number without quotes",
   boolean: "true or false, without quotes",

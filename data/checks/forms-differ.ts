@@ -12,7 +12,7 @@ import {
 } from "vivary/species";
 import type { Check } from "./check";
 
-/** A form repeats nothing of its species, and asks for no water that the species is not kept in. */
+/** A form has a name, repeats nothing of its species, and asks for no water that the species is not kept in. */
 export const formsDiffer: Check = {
   name: "A form states only what differs from its species",
   find: ({ records }) =>
@@ -43,7 +43,16 @@ export const formsDiffer: Check = {
             expected: "water that the species is kept in",
             mend: "Correct the figures or their unit.",
           }));
-        return [...repeated, ...strayed];
+        const nameless = {
+          file,
+          at: ["forms", id],
+          found: "a form without a name",
+          expected: "the name by which it is sold",
+          example: `{ "names": { "en": ["${id.replaceAll("-", " ")} ${record.names.en?.[0] ?? ""}"] } }`,
+          mend: "Add it to names, by language.",
+        };
+        const isNamed = Object.values(form.names).some((names) => names.length > 0);
+        return [...(isNamed ? [] : [nameless]), ...repeated, ...strayed];
       }),
     ),
 };

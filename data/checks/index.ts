@@ -1,4 +1,5 @@
 import type { Check } from "./check";
+import { datesArePast } from "./dates-are-past";
 import { essentialTraits } from "./essential-traits";
 import { familiesAreKnown } from "./families-are-known";
 import { filesAreFormatted } from "./files-are-formatted";
@@ -44,6 +45,7 @@ export const checks: readonly Check[] = [
   namesAreOneSpecies,
   familiesAreKnown,
   livesInFreshWater,
+  datesArePast,
   movedIdsArrive,
   idsAreKept,
   lawsNameAnimals,

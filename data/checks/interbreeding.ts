@@ -13,6 +13,15 @@ export const interbreeding: Check = {
     return records.flatMap(({ path: file, record }) =>
       partnersOf(record).flatMap(({ id, at }): readonly Slip[] => {
         const place = { file, at };
+        if (id === record.id)
+          return [
+            {
+              ...place,
+              found: "interbreeds with itself",
+              expected: "the id of another species",
+              mend: "Take it out.",
+            },
+          ];
         const known = partners.get(id);
         const now = moved.get(id) ?? (known ? undefined : nearestId(id, partners.keys()));
         if (now !== undefined)

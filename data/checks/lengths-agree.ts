@@ -1,4 +1,4 @@
-import type { AdultLength, SpeciesProfile, Statement } from "vivary/species";
+import type { AdultLength, SpeciesProfile, SpeciesRecord, Statement } from "vivary/species";
 import { statementsOf } from "vivary/species";
 import type { Check } from "./check";
 
@@ -10,8 +10,24 @@ export const lengthsAgree: Check = {
       const usual = Math.max(...totals(profile, "usual").map(({ min }) => min));
       const greatest = Math.max(...totals(profile, "greatest").map(({ max }) => max));
       const outgrown = Number.isFinite(greatest) && usual > greatest;
-      const inches = inchesFor(statementsOf(record, "size.adultLength"));
+      const stated = statementsOf(record, "size.adultLength");
+      const inches = inchesFor(stated);
+      const { kind } = record.taxonomy;
+      const strange = stated.flatMap(({ measure }, index) => {
+        const known = measures[kind];
+        if (measure === undefined || known === undefined || known.includes(measure)) return [];
+        return [
+          {
+            file,
+            at: [...at, index, "measure"],
+            found: `the measure ${measure} of a ${kind}`,
+            expected: `one of ${known.join(", ")}`,
+            mend: "Say what the source measured; unstated where it does not say.",
+          },
+        ];
+      });
       return [
+        ...strange,
         ...(outgrown
           ? [
               {
@@ -37,6 +53,15 @@ export const lengthsAgree: Check = {
           : []),
       ];
     }),
+};
+
+/** What is measured of an animal of each kind; of crabs and frogs sources differ. */
+const measures: Partial<Record<SpeciesRecord["taxonomy"]["kind"], readonly AdultLength["measure"][]>> = {
+  fish: ["TL", "SL", "FL", "disc", "unstated"],
+  shrimp: ["body", "unstated"],
+  crayfish: ["body", "unstated"],
+  snail: ["shell", "unstated"],
+  mussel: ["shell", "unstated"],
 };
 
 const totals = ({ size }: SpeciesProfile, wanted: AdultLength["as"]) =>

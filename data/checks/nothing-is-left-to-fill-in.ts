@@ -5,16 +5,21 @@ import type { Check } from "./check";
 /** How a question begins that a new file asks. */
 export const question = "To fill in:";
 
+/** What writers leave for themselves. */
+const reminder = /\b(TODO|TBD|FIXME|XXX)\b|\?\?/;
+
 export const nothingIsLeftToFillIn: Check = {
   name: "Nothing is left to fill in",
   find: (collection) =>
     allFiles(collection).flatMap(({ path, json }) =>
       textsIn(json)
-        .filter(({ text }) => text.toLowerCase().startsWith(question.toLowerCase()))
-        .map(({ at }) => ({
+        .filter(({ text }) => text.toLowerCase().startsWith(question.toLowerCase()) || reminder.test(text))
+        .map(({ at, text }) => ({
           file: path,
           at,
-          found: "a question of the new file",
+          found: reminder.test(text)
+            ? `a reminder to oneself, ${text.slice(0, 40)}`
+            : "a question of the new file",
           expected: "the answer, with the question gone",
           mend: "Answer it; where nobody knows, take the whole line out.",
         })),

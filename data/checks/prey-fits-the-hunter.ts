@@ -6,7 +6,7 @@ import type { Check } from "./check";
 const strangelySmall = 0.15;
 
 export const preyFitsTheHunter: Check = {
-  name: "A fish eater that takes only very small fish says why",
+  name: "A fish eater that takes only very small fish, or longer ones than itself, says why",
   find: ({ records }) =>
     records.flatMap(({ path, record, profile }) => {
       const longest = longestUsual(profile);
@@ -15,14 +15,16 @@ export const preyFitsTheHunter: Check = {
           if (setAside || note || value === undefined || value === "none" || value.prey !== "fish") return [];
           if (value.greatest === undefined) return [];
           const greatest = convert(value.greatest, unit as Unit, "cm");
-          if (longest === undefined || greatest >= strangelySmall * longest) return [];
+          if (longest === undefined) return [];
+          const small = greatest < strangelySmall * longest;
+          if (!small && greatest <= longest) return [];
           return [
             {
               file: path,
               at: ["predation", "eats", index],
               found: `fish of up to ${greatest} cm by ${by}, for an animal of usually ${longest.toFixed(1)} cm`,
-              expected: `at least ${strangelySmall} of its length, or a note`,
-              mend: "Correct the length, or add a note of one sentence: why it takes no larger fish.",
+              expected: `${small ? `at least ${strangelySmall} of` : "at most"} its length, or a note`,
+              mend: `Correct the length, or add a note of one sentence: ${small ? "why it takes no larger fish" : "how it eats what is longer than itself"}.`,
             },
           ];
         },

@@ -22,7 +22,7 @@ export const sourcesAreCited: Check = {
         at,
         found: `data/sources/${cite}.json is cited and missing`,
         expected: "a CSL-JSON file of that name",
-        guess: guess(String(cite), known),
+        guess: meantBy(String(cite), known),
         mend: `Cite one that is there, or start it: npm run species new source ${cite}`,
       })),
       ...spare.map(({ path }) => ({
@@ -34,3 +34,9 @@ export const sourcesAreCited: Check = {
     ];
   },
 };
+
+/** The source that was meant, by another spelling or by the name of its file. */
+function meantBy(cite: string, known: ReadonlySet<string>): string {
+  const name = cite.replace(/\.json$/, "");
+  return known.has(name) ? ` Did you mean ${name}?` : guess(name, known);
+}

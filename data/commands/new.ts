@@ -9,6 +9,7 @@ import { filesNamed } from "../find-files";
 import { formatRecord } from "../format-record";
 import { type Answers, answersIn } from "../issue-form";
 import { schemaAt } from "../schema-at";
+import { nearest } from "../spelling";
 import { type Answer, refused } from "./answer";
 
 type Relative = Collection["records"][number]["record"];
@@ -63,7 +64,9 @@ export async function start(root: string, name: string, beginnings: Beginnings =
 
   const path = `data/species/${id}.json`;
   await writeFile(join(root, path), formatRecord(record, jsonSchemas.species));
-  const shown = relative ? ` The values are those of ${relative.taxonomy.name}, for you to write over.` : "";
+  const shown = relative
+    ? ` The values are those of ${relative.taxonomy.name}, for you to write over.`
+    : guessOfGenus(collection, name);
   return {
     lines: [
       `${path} waits to be filled in.${shown}`,
@@ -72,6 +75,17 @@ export async function start(root: string, name: string, beginnings: Beginnings =
     ],
     failed: false,
   };
+}
+
+/** A genus that may have been meant, where no record is of the one that was typed. */
+function guessOfGenus({ records }: Collection, name: string): string {
+  const [genus = ""] = name.split(" ");
+  const meant = nearest(
+    genus,
+    records.map(({ record }) => record.taxonomy.name.split(" ")[0] ?? ""),
+    genus.length < 8 ? 1 : 2,
+  );
+  return meant === undefined ? "" : ` It is the first ${genus} here. Did you mean ${meant}?`;
 }
 
 const outOfScope = (name: string) =>

@@ -2,7 +2,7 @@
 import { writeFile } from "node:fs/promises";
 import { join } from "node:path";
 import { jsonSchemas } from "vivary/schema";
-import type { RecordSources } from "vivary/species";
+import { type RecordSources, statementsOf, traitPaths } from "vivary/species";
 import { question } from "../checks/nothing-is-left-to-fill-in";
 import { readCollection } from "../collection";
 import { fieldOf } from "../fields";
@@ -24,14 +24,19 @@ export async function split(root: string, asked: string, name: string): Promise<
   const file = collection.files.species.find((one) => one.name === record.id);
   const { identifiers, forms, reproduction, ...kept } = record;
   const { interbreedsWith, ...breeding } = reproduction ?? {};
+  const stated = { ...kept, ...(Object.keys(breeding).length > 0 && { reproduction: breeding }) };
+  const named = new Set(traitPaths.flatMap((trait) => statementsOf(stated, trait).map(({ by }) => by)));
+  const written = Object.entries((fieldOf(file?.json, "sources") ?? {}) as RecordSources);
   const second = {
     $schema: "../schemas/species.schema.json",
-    ...kept,
+    ...stated,
     id,
     taxonomy: { ...taxonomy, name, authority: "", note: `${question} who parted it from ${old}, and when.` },
     names: { en: [""] },
-    sources: standingIn((fieldOf(file?.json, "sources") ?? {}) as RecordSources, old),
-    ...(Object.keys(breeding).length > 0 && { reproduction: breeding }),
+    sources: standingIn(
+      written.filter(([key]) => named.has(key)),
+      old,
+    ),
   };
   await writeFile(join(root, `data/species/${id}.json`), formatRecord(second, jsonSchemas.species));
   const laws = collection.files.legal
@@ -51,7 +56,5 @@ export async function split(root: string, asked: string, name: string): Promise<
 }
 
 /** The sources as those of the other species; what they call it is no synonym of this one. */
-const standingIn = (sources: RecordSources, of: string) =>
-  Object.fromEntries(
-    Object.entries(sources).map(([key, { under, ...source }]) => [key, { ...source, of: source.of ?? of }]),
-  );
+const standingIn = (sources: readonly (readonly [key: string, RecordSources[string]])[], of: string) =>
+  Object.fromEntries(sources.map(([key, { under, ...source }]) => [key, { ...source, of: source.of ?? of }]));

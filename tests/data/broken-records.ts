@@ -106,6 +106,12 @@ const shape = rows([
     /a list between \[ and \]/,
   ],
   ["a number for an identifier", '"ncbi": "7955"', '"ncbi": 7955', /text in quotes/],
+  [
+    "an address for an identifier",
+    '"ncbi": "7955"',
+    '"ncbi": "https://ncbi.nlm.nih.gov/7955"',
+    /not an address/,
+  ],
   ["a source without a cite", '{ "cite": "adw", "at"', '{ "at"', /cite is missing/],
   ["a source that nobody read", '"at": "page 24"', '"of": "Danio"', /at: the page, row or address/],
   [
@@ -322,6 +328,30 @@ const meaning = rows(
       '"at": "page 24", "of": "Danio rerio"',
       /is a name of this species/,
     ],
+    [
+      "a source by the name of its file",
+      '"cite": "usgs-nas"',
+      '"cite": "usgs-nas.json"',
+      /Did you mean usgs-nas\?/,
+    ],
+    ["an animal of another kind", '"kind": "fish"', '"kind": "shrimp"', /a shrimp among Danionidae/],
+    ["a reminder to oneself", '"at": "page 24"', '"at": "TODO"', /a reminder to oneself, TODO/],
+    [
+      "spaces too many",
+      '"zebrafish", "zebra fish"',
+      '"zebrafish", "zebra fish "',
+      /spaces too many in "zebra fish "/,
+    ],
+    ["a year to come", '{ "status": "LC" }', '{ "status": "LC", "year": 2099 }', /the date 2099/],
+    ["the measure of a snail", usual, usual.replace("TL", "shell"), /the measure shell of a fish/],
+    [
+      "a prey longer than its hunter",
+      '"value": { "prey": "fry" } }',
+      '"value": { "prey": "fry" } },\n      { "by": "common-practice", "value": { "prey": "fish", "greatest": 9 } }',
+      /fish of up to 9 cm.* at most its length/,
+    ],
+    ["a cross with itself", '"danio-albolineatus"', '"danio-rerio"', /interbreeds with itself/],
+    ["a form without a name", '"en": ["leopard danio"]\n', "", /a form without a name/, '    "leopard"'],
     ["an observation that is none", '"at": "page 24"', '"observed": true', /is no observation/],
     [
       "a record without an essential trait",

@@ -21,17 +21,29 @@ export interface Listings {
 const taxon = name.regex(/^[A-Z][a-z]+( [a-z-]+)*$/, "a scientific name, a genus or a family");
 
 const listing = z.strictObject({
-  jurisdiction: name.describe("Where it applies, in words."),
-  instrument: note.describe("Title and number of the instrument."),
-  date: name
-    .regex(/^(\d{4}(-\d{2}(-\d{2})?)?|undated)$/, "a day, a month, a year or undated")
-    .describe(
+  jurisdiction: name.meta({
+    description: "Where it applies, in words.",
+    examples: ["Alabama (United States)"],
+  }),
+  instrument: note.meta({
+    description: "Title and number of the instrument.",
+    examples: ["Alabama Administrative Code 220-2-.26"],
+  }),
+  date: name.regex(/^(\d{4}(-\d{2}(-\d{2})?)?|undated)$/, "a day, a month, a year or undated").meta({
+    description:
       "When the act was adopted or the report published, in the version that was read: of an act changed since, when that change was. Where another date stands for want of it, at says so.",
-    ),
-  effect: note.describe("What the instrument does, in one sentence."),
+    examples: ["2019-07-10", "2019-07", "2019", "undated"],
+  }),
+  effect: note.meta({
+    description: "What the instrument does, in one sentence.",
+    examples: ["Keeping and selling are prohibited."],
+  }),
   basis: z.enum(["published", "memory"]).describe("Whether the text was read or recalled."),
   at: place.optional().describe("Where the text was read."),
-  taxa: listUpTo(500, taxon).describe("The species, genera and families that it names."),
+  taxa: listUpTo(500, taxon).meta({
+    description: "The species, genera and families that it names.",
+    examples: [["Misgurnus anguillicaudatus", "Pygocentrus", "Clariidae"]],
+  }),
   except: listUpTo(500, speciesId).optional().describe("Ids of the species that it leaves out."),
 });
 

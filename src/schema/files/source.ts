@@ -43,9 +43,20 @@ export const sourceSchema = heldTo<Source & { readonly $schema?: string | undefi
   z.strictObject({
     $schema: schemaAddress,
     id: slug.describe("The name of this file, without .json."),
-    type: z.enum(sourceTypes).describe("The sort of source, as CSL names it."),
-    title: note.describe("The title, as it is printed."),
-    author: listUpTo(100, author).optional().describe("Who wrote it, in the order printed."),
+    type: z.enum(sourceTypes).meta({
+      description: "The sort of source, as CSL names it.",
+      examples: ["article-journal", "book", "webpage"],
+    }),
+    title: note.meta({
+      description: "The title, as it is printed.",
+      examples: ["Thermal tolerance of thirteen popular ornamental fish species"],
+    }),
+    author: listUpTo(100, author)
+      .optional()
+      .meta({
+        description: "Who wrote it, in the order printed.",
+        examples: [[{ family: "Yanar", given: "M." }], [{ literal: "U.S. Geological Survey" }]],
+      }),
     issued: z
       .strictObject({
         "date-parts": listUpTo(2, z.array(z.int().min(1)).min(1).max(3)).meta({
@@ -54,13 +65,18 @@ export const sourceSchema = heldTo<Source & { readonly $schema?: string | undefi
         }),
       })
       .optional()
-      .describe("Year, month and day, as far as they are known."),
-    "container-title": note.optional().describe("The journal or the book that it stands in."),
+      .meta({
+        description: "Year, month and day, as far as they are known.",
+        examples: [{ "date-parts": [[2019, 4, 30]] }],
+      }),
+    "container-title": note
+      .optional()
+      .meta({ description: "The journal or the book that it stands in.", examples: ["Aquaculture"] }),
     "collection-title": note.optional().describe("The series."),
     "collection-number": key.optional().describe("The number within the series."),
-    volume: key.optional().describe("The volume of the journal."),
-    issue: key.optional().describe("The issue of the volume."),
-    page: key.optional().describe("The first page and the last, as in 78-85."),
+    volume: key.optional().meta({ description: "The volume of the journal.", examples: ["501"] }),
+    issue: key.optional().meta({ description: "The issue of the volume.", examples: ["2"] }),
+    page: key.optional().meta({ description: "The first page and the last.", examples: ["382-386"] }),
     number: key.optional().describe("The number of a report, a standard or a law."),
     edition: key.optional().describe("The edition of a book, or the version of a data set."),
     genre: name.optional().describe("The sort of thesis or report, in words."),
@@ -68,11 +84,11 @@ export const sourceSchema = heldTo<Source & { readonly $schema?: string | undefi
     DOI: place
       .regex(/^10\.\d{4,9}\/\S+$/, "a DOI without https://doi.org/")
       .optional()
-      .describe("Without https://doi.org/."),
+      .meta({ description: "Without https://doi.org/.", examples: ["10.1016/j.aquaculture.2018.11.041"] }),
     URL: place
       .regex(/^https?:\/\/\S+$/, "an address of the web")
       .optional()
-      .describe("Where it is found on the web."),
+      .meta({ description: "Where it is found on the web.", examples: ["https://nas.er.usgs.gov"] }),
     note: note.optional().describe("How it was read, what of the reference was recalled, and its terms."),
     custom: z
       .strictObject({
@@ -86,7 +102,10 @@ export const sourceSchema = heldTo<Source & { readonly $schema?: string | undefi
             days: z.number().positive().describe("For how many days."),
           })
           .optional()
-          .describe("A keeper's signed observation: the author saw it, on the day it was issued."),
+          .meta({
+            description: "A keeper's signed observation: the author saw it, on the day it was issued.",
+            examples: [{ animals: 12, days: 400 }],
+          }),
       })
       .optional()
       .describe("What CSL has no field for."),

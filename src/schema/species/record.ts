@@ -128,7 +128,7 @@ export const recordSchema = heldTo<SpeciesRecord & { readonly $schema?: string |
       })
       .describe("What it is called in science, and where it stands."),
     names,
-    identifiers: keyedUpTo(60, database, key)
+    identifiers: keyedUpTo(60, database, keyLike(/^[A-Za-z0-9._-]+$/, "a number or key, not an address"))
       .optional()
       .meta({ description: "Its number in databases.", examples: [{ ncbi: "7955", fishbase: "4653" }] }),
     sources: keyedUpTo(500, sourceKey, source).describe("The sources of its statements, by a key each."),

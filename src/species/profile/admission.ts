@@ -14,8 +14,8 @@ export interface ResolveOptions {
         /** Facts on these bases alone. Without `"derived"` nothing stands in, and no total length is computed. */
         readonly bases?: readonly Basis[] | undefined;
         /**
-         * Sources whose licence leaves commercial use free, and common practice. What does not say so is left out, and so
-         * is what a curator blended.
+         * Sources marked `commercial`, whose licence is not known to forbid commercial use, and common practice. A source
+         * that is not marked is left out, and so is what a curator blended.
          */
         readonly commercial?: boolean | undefined;
       }

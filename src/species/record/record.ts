@@ -18,8 +18,8 @@ export interface SourceReference {
   /** The source this one copies from; sources with one root count once. Defaults to `cite`. */
   readonly root?: string | undefined;
   /**
-   * Whether the licence of the source leaves commercial use free. Set in `vivary/evidence` from the files of
-   * `data/sources`; a record that does not say is taken not to.
+   * `false` where the licence of the source, or of what it copies, forbids commercial use; `true` where none is known to.
+   * Set in `vivary/evidence` from the files of `data/sources`; a record that does not say is taken to be forbidden.
    */
   readonly commercial?: boolean | undefined;
 }

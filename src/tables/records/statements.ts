@@ -113,7 +113,8 @@ const columns = {
   figuresOf: { type: "string", about: "The relative whose figures stand in for those of the species." },
   commercialUse: {
     type: "boolean",
-    about: "Whether the licence of the source leaves commercial use free; empty where it does not say.",
+    about:
+      "False where the licence of the source, or of what it copies, forbids commercial use; empty where none is known to.",
   },
   estimate: {
     type: "boolean",
@@ -207,7 +208,7 @@ function aboutOf(statement: Statement, sources: RecordSources) {
     at: statement.at ?? source.at ?? null,
     recordedUnder: source.under ?? null,
     figuresOf: source.of ?? null,
-    commercialUse: source.commercial ?? null,
+    commercialUse: source.commercial === false ? false : null,
     estimate: statement.estimate ?? false,
     statedUnit: unit ?? null,
     adoptedBecause: statement.adopt ?? null,

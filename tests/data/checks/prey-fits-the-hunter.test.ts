@@ -33,6 +33,13 @@ test("the longer sex counts, and what adults usually reach before the greatest o
   expect(await found(prey, [{ ...usual, as: "greatest" }])).toHaveLength(1);
 });
 
+test("a fish longer than its hunter needs a word on how it is eaten", async () => {
+  const large = { value: { prey: "fish", greatest: 21 } } as const;
+  expect(await found(large)).toHaveLength(1);
+  expect(await found({ ...large, note: "A school of them takes it apart." })).toStrictEqual([]);
+  expect(await found({ value: { prey: "fish", greatest: 20 } })).toStrictEqual([]);
+});
+
 test("other prey, no prey, no stated length and an animal of unknown length are no matter", async () => {
   expect(await found({ value: { prey: "shrimp", greatest: 1 } })).toStrictEqual([]);
   expect(await found({ value: { prey: "fish" } })).toStrictEqual([]);

@@ -146,3 +146,9 @@ test("an issue cannot smuggle in what a record does not take, and names an anima
   expect(JSON.parse(read(file)).water.temperature[0].note).toMatch(/The issue says: 16 x+$/);
   expect(textOf(await startFrom(root, "Please add a fish."))).toContain("### Scientific name");
 });
+
+test("a genus that nobody here is of may be a slip for another", async () => {
+  const { root } = project();
+  expect(textOf(await start(root, "Tanichtys micagemmae"))).toContain("Did you mean Tanichthys?");
+  expect(textOf(await start(root, "Hasemania nana"))).not.toContain("Did you mean");
+});

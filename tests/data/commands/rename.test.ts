@@ -63,6 +63,7 @@ test("one species becomes two: the second starts with the figures of the first, 
   expect(told).toContain("taxonomy.authority");
   expect(told).toContain("a question of the new file");
   expect(told).not.toContain("stands in");
+  expect(told).not.toContain("a source that some statement names");
   expect(await split(root, "neon tetra", "Danio rerio")).toMatchObject({ failed: true });
 });
 

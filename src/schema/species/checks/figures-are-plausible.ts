@@ -19,7 +19,9 @@ export const figuresArePlausible: Check = (record) =>
         code: "range",
         found,
         expected: `${plausible.min} to ${plausible.max} ${unit}`.trim(),
-        explanation: "If the source uses another unit, name it in the statement's unit.",
+        explanation: unit
+          ? "If the source uses another unit, name it in the statement's unit."
+          : "Look for a decimal point that was lost.",
       }));
     });
   });
