@@ -46,13 +46,17 @@ export function flipLine({ before, after }: Flip): string {
   ].join("; ");
 }
 
+/** How the line of a statement begins. */
+export const statement = "    ";
+
 /** How many flips are told with their reasons. */
 const explained = 12;
 
 /**
  * All that a change does, as lines.
  *
- * @param why - The reasons of a flip, a line each, which the gravest flips are told with.
+ * @param why - The reasons of a flip, a line each, which the gravest flips are told with. What is set in twice, the
+ * statements behind a reason, is told the first time alone.
  */
 export function tellFlips(
   before: Judgements,
@@ -63,8 +67,13 @@ export function tellFlips(
   const isNew = ([pair]: readonly [string, Judgement]) => !before.has(pair);
   const added = [...after].filter(isNew).map(([, judgement]) => judgement);
   const gone = [...before.keys()].filter((pair) => !after.has(pair)).length;
+  const reasons = flips.slice(0, explained).map(why);
+  const told = reasons.map((lines, index) => {
+    const earlier = new Set(reasons.slice(0, index).flat());
+    return lines.filter((line) => !(line.startsWith(statement) && earlier.has(line)));
+  });
   return [
-    ...flips.flatMap((flip, index) => [flipLine(flip), ...(index < explained ? why(flip) : [])]),
+    ...flips.flatMap((flip, index) => [flipLine(flip), ...(told[index] ?? [])]),
     `${flips.length} of ${after.size} verdicts differ.`,
     ...(added.length > 0 ? [`${added.length} are new: ${countOf(added)}.`] : []),
     ...(gone > 0 ? [`${gone} are gone.`] : []),

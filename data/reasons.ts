@@ -2,7 +2,7 @@
 import { assessPair } from "vivary/compatibility";
 import { sentence } from "vivary/report";
 import { type SpeciesProfile, type SpeciesRecord, statementsOf, type TraitPath } from "vivary/species";
-import type { Flip } from "./flips";
+import { type Flip, statement } from "./flips";
 import { spaced } from "./schema-at";
 
 /**
@@ -35,4 +35,4 @@ export function reasonsOf(
 const statementsBehind = (record: SpeciesRecord, trait: TraitPath): readonly string[] =>
   statementsOf(record, trait)
     .filter(({ value, setAside }) => value !== undefined && !setAside)
-    .map(({ note, adopt, ...said }) => `    ${trait}: ${spaced(said)}`);
+    .map(({ note, adopt, ...said }) => `${statement}${trait}: ${spaced(said)}`);

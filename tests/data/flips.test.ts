@@ -58,6 +58,16 @@ describe("the gravest flip comes first", () => {
     expect(told).toHaveLength(15 + 12 + 1);
   });
 
+  test("the statement behind a reason is told once", () => {
+    const why = ({ after }: { readonly after: Judgement }) => [
+      `  because of ${after.name}`,
+      "    water.pH: 7",
+    ];
+    const lines = tellFlips(before, after, why);
+    expect(lines.filter((line) => line.startsWith("  because"))).not.toHaveLength(1);
+    expect(lines.filter((line) => line === "    water.pH: 7")).toHaveLength(1);
+  });
+
   test("what is new and what is gone is counted", () => {
     expect(tellFlips(before, after).slice(-2)).toStrictEqual([
       "5 of 7 verdicts differ.",
