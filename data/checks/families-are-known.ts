@@ -11,7 +11,7 @@ export const familiesAreKnown: Check = {
   name: "A family is spelt as it is known, and stands in its order",
   async find({ root, records }) {
     const families = await familiesOf(root);
-    const orders = new Map(families);
+    const orders = new Map([...families].reverse());
     const strayed = records.flatMap(({ path, record: { taxonomy } }): readonly Slip[] => {
       const { family, order } = taxonomy;
       const known = orders.get(family);
@@ -36,16 +36,20 @@ export const familiesAreKnown: Check = {
   },
 };
 
-/** Lines of the list that are not a family and its order, or tell of a family again. */
+/**
+ * Lines of the list that are not a family and its order, or put a family into another order than a line above. The same
+ * line twice does no harm: two branches that add it merge to that.
+ */
 function linesAmiss(families: readonly (readonly [family: string, order: string])[]): readonly Slip[] {
-  const names = families.map(([family]) => family);
   return families.flatMap(([family, order], index) => {
     const place = { file, at: { line: index + 2, column: 1 } };
     const mend = "One line a family, such as Danionidae,Cypriniformes.";
     if (!/^[A-Z][a-z]+idae$/.test(family) || !/^[A-Z][a-z]+$/.test(order))
       return [{ ...place, found: `the line ${family},${order}`, expected: "a family and its order", mend }];
-    if (names.indexOf(family) === index) return [];
-    return [{ ...place, found: `${family} a second time`, expected: "each family once", mend }];
+    const [, first = order] = families.find(([known]) => known === family) ?? [];
+    return first === order
+      ? []
+      : [{ ...place, found: `${family} in ${order}, and in ${first} above`, expected: "one order", mend }];
   });
 }
 

@@ -19,10 +19,10 @@ test("the list has a line a family, with its order", async () => {
   const list = "data/families.csv";
   const text = read(list);
   const lines = text.trimEnd().split("\n").length;
-  write(list, `${text}Flagidae\nDanionidae,Cypriniformes\n`);
+  write(list, `${text}Flagidae\nDanionidae,Cypriniformes\nDanionidae,Siluriformes\n`);
   const slips = await familiesAreKnown.find(await readCollection(root));
   expect(slips.map(({ file, at, found }) => [file, at, found])).toStrictEqual([
     [list, { line: lines + 1, column: 1 }, "the line Flagidae,"],
-    [list, { line: lines + 2, column: 1 }, "Danionidae a second time"],
+    [list, { line: lines + 3, column: 1 }, "Danionidae in Siluriformes, and in Cypriniformes above"],
   ]);
 });
