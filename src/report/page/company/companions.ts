@@ -4,14 +4,11 @@ import type { Group, Plan } from "../../../plan";
 import { factAt, type SpeciesProfile } from "../../../species";
 import type { TankDimensions } from "../../../tank";
 import type { CompanionReason } from "../../messages/page-messages";
-import { breadth, isPlenty } from "./shared-water";
+import { breadth, isPlenty, likeness, shareMostWater } from "./shared-water";
 import { usualGroup } from "./usual-group";
 
 /** So many are told. */
 const most = 10;
-
-/** Whose water is hardly shared is no companion of choice: three quarters of what is plenty. Common practice. */
-const leastBreadth = 0.75;
 
 /** Of so many the verdict is read in full. */
 const mostRead = 24;
@@ -33,8 +30,8 @@ interface Candidate {
 
 /**
  * The best companions of a species: by the verdict on the pair and by what it is at worst, by how little is told against
- * them, by how broad the water is that both share, and so that they are of many families and places. Each is judged with
- * it in the tank, which is furnished as both ask; who needs a larger one is passed over.
+ * them, by how broad the water is that both share, and so that they are of many families and places. Nobody who would leave the
+ * other hungry. Each is judged with it in the tank, which is furnished as both ask; who needs a larger one is passed over.
  */
 export function companionsOf(
   own: Group,
@@ -46,15 +43,15 @@ export function companionsOf(
   const left = candidates
     .flatMap((candidate, index): readonly Candidate[] => {
       const judged = candidate.id === species.id ? "unsuitable" : outcome(0, index + 1);
-      if ((judged !== "suitable" && judged !== "conditional") || breadth(species, candidate) < leastBreadth)
+      if ((judged !== "suitable" && judged !== "conditional") || !shareMostWater(species, candidate))
         return [];
       return [{ species: candidate, merit: meritOf(species, candidate) + (judged === "suitable" ? 1 : 0) }];
     })
     .sort((one, other) => other.merit - one.merit)
     .slice(0, mostRead)
-    .map((candidate): Candidate => {
-      const { species: other, merit } = candidate;
-      return { species: other, merit: merit - demerit(assessPair({ species }, { species: other })) };
+    .flatMap(({ species: other, merit }): readonly Candidate[] => {
+      const verdict = assessPair({ species }, { species: other });
+      return leavesHungry(verdict) ? [] : [{ species: other, merit: merit - demerit(verdict) }];
     });
   const found: Companion[] = [];
   while (found.length < most && left.length > 0) {
@@ -70,6 +67,10 @@ function together(own: Group, other: Group, tank: TankDimensions): Plan | undefi
   const plan = witness({ tank, groups: [own, other] });
   return plan?.tank.base === tank.base && plan.tank.height === tank.height ? plan : undefined;
 }
+
+/** Whether one of a pair has eaten before the other gets to the food. */
+const leavesHungry = ({ findings }: Verdict) =>
+  findings.some(({ rule, weight }) => rule === "feeding-competition" && weight === "restricting");
 
 /** What a verdict tells against a pair, though it goes: what it could be at worst, and each finding that warns. */
 function demerit({ bounds, findings }: Verdict): number {
@@ -103,7 +104,10 @@ function meritOf(one: SpeciesProfile, other: SpeciesProfile): number {
     [bullies(one, other) || bullies(other, one), -0.6],
     [isHasty(one, other) || isHasty(other, one), -0.5],
   ] as const;
-  return points.reduce((sum, [is, worth]) => sum + (is ? worth : 0), breadth(one, other));
+  return points.reduce(
+    (sum, [is, worth]) => sum + (is ? worth : 0),
+    breadth(one, other) + likeness(one, other),
+  );
 }
 
 const zonesOf = (species: SpeciesProfile) => factAt(species, "space.zones")?.value ?? [];
@@ -158,7 +162,7 @@ function reasonFor(
     ["settled-by-them", settles(one, other)],
     ["elsewhere", liveApart(one, other)],
     ["same-home", sharedHome(one, other) !== undefined],
-    ["harmless", factAt(other, "temperament.acts")?.value.length === 0],
+    ["harmless", factAt(other, "temperament.acts")?.value.length === 0 && preyReach(other).length === 0],
     ["same-water", isPlenty(one, other)],
     ["leaves-alone", true],
   ];

@@ -16,7 +16,7 @@ export interface RelationsTo {
   readonly hunters: readonly SpeciesProfile[];
   /** Those that have eaten before it gets to the food, and that nothing else rules out. */
   readonly robbers: readonly SpeciesProfile[];
-  /** Those that take it, or that it takes, for one of its own kind. */
+  /** Those that take it, or that it takes, for one of its own kind, unless one eats the other or they share no water. */
   readonly lookAlikes: readonly SpeciesProfile[];
 }
 
@@ -47,10 +47,27 @@ export function relationsTo(
     lookAlikes: all.filter(
       (other) =>
         mayMistake(profile, other) &&
+        !isRuledOutAnyway(profile, other) &&
         (isTold("acts-look-alike", profile, other) || isTold("acts-look-alike", other, profile)),
     ),
   };
 }
+
+const decidingAnyway: ReadonlySet<string> = new Set([
+  "predation",
+  "temperature",
+  "ph",
+  "general-hardness",
+  "salinity",
+]);
+
+/** Whether two could never meet in a tank: one eats the other, or they share no water. */
+const isRuledOutAnyway = (one: SpeciesProfile, other: SpeciesProfile) =>
+  assessPairBy(
+    pairRules.filter(({ id }) => decidingAnyway.has(id)),
+    { species: one },
+    { species: other },
+  ).outcome === "unsuitable";
 
 /** Whether a rule says something of one that falls on the other. */
 function isTold(

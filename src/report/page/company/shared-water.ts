@@ -1,4 +1,4 @@
-import { overlap, type PartialRange, width } from "../../../ranges";
+import { jaccard, overlap, type PartialRange, width } from "../../../ranges";
 import { factAt, type SpeciesProfile } from "../../../species";
 
 /** How much of each figure two have to share until it is as good as all: K, pH and °dH. Common practice. */
@@ -29,6 +29,25 @@ export function breadth(one: SpeciesProfile, other: SpeciesProfile): number {
       return shared ? (width(shared) ?? plenty[path]) / plenty[path] : 0;
     }),
   );
+}
+
+/** The share of it that two have to share to be company of choice: hardly any water for both is none. Common practice. */
+const leastShare = 2 / 3;
+
+/** Whether two share most of what would be plenty, or of what the first is kept in where that is less. */
+export const shareMostWater = (one: SpeciesProfile, other: SpeciesProfile): boolean =>
+  breadth(one, other) >= leastShare * breadth(one, one);
+
+/**
+ * How alike the waters are that two are kept in, from 0 to 1: what they share of all that either is kept in, the mean over
+ * temperature, pH and hardness.
+ */
+export function likeness(one: SpeciesProfile, other: SpeciesProfile): number {
+  const shares = paths.map((path) => {
+    const [mine, theirs] = [factAt(one, path)?.value.kept, factAt(other, path)?.value.kept];
+    return (mine && theirs && jaccard(mine, theirs)) ?? 0;
+  });
+  return shares.reduce((sum, share) => sum + share, 0) / shares.length;
 }
 
 /** Whether water could hardly suit both better. */
