@@ -61,6 +61,16 @@ describe("a page", () => {
     expect(page).toContain("Shrimps, crayfish and crabs of up to 3 cm are eaten");
   });
 
+  test("tells in plain words how its forms differ, and nothing of what they share", () => {
+    const page = speciesPage(species("poecilia-sphenops"), { format: "markdown" });
+    expect(page).toContain(
+      "- Balloon molly: body shape: short and deep; current: still to gentle. Males usually measure 4.5 cm, and 6 cm at most. Females usually measure 5.5 cm, and 10 cm at most.",
+    );
+    expect(page).toContain("temperature: 24 to 28 °C.");
+    expect(page).not.toMatch(/\bTL\b|\bSL\b|tested \d/);
+    expect(page.slice(page.indexOf("Balloon molly"))).not.toContain("lives for about 3 years");
+  });
+
   test("of a form is headed by the form and tells of what it was bred", () => {
     const page = speciesPage(applyForm(barb, "long-fin"), { format: "markdown" });
     expect(page.split("\n")[0]).toBe("# Long-fin tiger barb");

@@ -1,8 +1,18 @@
-import { applyForm, type FormProfile, factAt, type SpeciesProfile, traitPaths } from "../../../species";
+import {
+  applyForm,
+  type FormProfile,
+  factAt,
+  type SpeciesProfile,
+  type TraitPath,
+  traitPaths,
+} from "../../../species";
 import { traitText } from "../../profile/trait-text";
 import { type Cell, list, paragraph, type Section, section } from "../parts";
 import { formRemarks } from "../remarks";
-import { namedAnimal, type Telling } from "../telling";
+import { namedAnimal, type Telling, tellingOf } from "../telling";
+import { toldActs } from "./acts";
+import { lengthsTold, lifespanTold } from "./size";
+import { leastTank } from "./tank";
 
 /** The forms that were bred of it, and how each differs; on the page of a form, how that one does. */
 export function forms(telling: Telling): readonly Section[] {
@@ -27,20 +37,83 @@ export function forms(telling: Telling): readonly Section[] {
 const formOf = (profile: SpeciesProfile, form: string) =>
   profile.form === form ? profile : applyForm(profile, form);
 
+/** Told in sentences of their own, or not where few care: a form has a page of its own, which tells all. */
+const notInBrief: ReadonlySet<TraitPath> = new Set([
+  "care.rehoming",
+  "predation.eats",
+  "size.adultLength",
+  "size.bodyDepthShare",
+  "size.lifespan",
+  "space.baseLength",
+  "space.footprint",
+  "space.furtherFootprint",
+  "space.height",
+  "space.jumps",
+  "temperament.acts",
+]);
+
 /** What a form has of its own, and what keepers remark on it. */
-function differences({ record, messages, write }: Telling, id: string, stated: FormProfile): string {
-  const { forms: words } = messages.page;
-  const rehoming = factAt(stated, "care.rehoming")?.value;
-  const notes = [
-    ...(rehoming && messages.page.readsNotes ? [rehoming] : []),
-    ...formRemarks({ record, form: id, messages }),
-  ];
-  const told = traitPaths.flatMap((path) => {
-    const fact = factAt(stated, path);
-    if (!fact || (path === "appearance.looks" && Object.values(fact.value).length === 0)) return [];
-    if (path === "care.rehoming") return [];
-    if (path === "appearance.longFins") return [words.fins(fact.value === true)];
-    return [`${messages.traits[path]}: ${traitText(path, fact.value, messages, write)}`];
+function differences(telling: Telling, id: string, stated: FormProfile): string {
+  const { record, messages } = telling;
+  const brief = traitPaths.flatMap((path) => {
+    const told = notInBrief.has(path) ? "" : inBrief(telling, path, stated);
+    return told ? [told] : [];
   });
-  return [`${told.join("; ") || words.alike}.`, ...notes].join(" ");
+  const sentences = [
+    ...inSentences(telling, id, stated),
+    ...(messages.page.readsNotes ? [factAt(stated, "care.rehoming")?.value] : []),
+    ...formRemarks({ record, form: id, messages }),
+  ].filter(Boolean);
+  if (brief.length === 0 && sentences.length === 0) return `${messages.page.forms.alike}.`;
+  return [...(brief.length > 0 ? [`${brief.join("; ")}.`] : []), ...sentences].join(" ");
+}
+
+/** A trait of a form in a few words. */
+function inBrief({ messages, write, size }: Telling, path: TraitPath, stated: FormProfile): string {
+  const fact = factAt(stated, path);
+  if (!fact || (path === "appearance.looks" && Object.values(fact.value).length === 0)) return "";
+  if (path === "appearance.longFins") return messages.page.forms.fins(fact.value === true);
+  const told =
+    path === "water.temperature"
+      ? size(path, factAt(stated, path)?.value.kept)
+      : traitText(path, fact.value, messages, write).replaceAll("; ", ", ");
+  return `${messages.traits[path]}: ${told}`;
+}
+
+/** Length, age, tank and temper of a form, where they are other than those of its species. */
+function inSentences(telling: Telling, id: string, stated: FormProfile): readonly string[] {
+  const { profile, messages } = telling;
+  const ofForm = tellingOf(formOf(profile, id), telling);
+  const { tank: words } = messages.page;
+  const sentences: readonly (readonly [TraitPath, (telling: Telling) => string])[] = [
+    ["size.adultLength", lengthsTold],
+    ["size.lifespan", lifespanTold],
+    ["space.baseLength", leastTank],
+    [
+      "space.height",
+      ({ known, size }) => {
+        const height = known("space.height");
+        return height === undefined ? "" : words.height(size("space.height", height));
+      },
+    ],
+    [
+      "space.jumps",
+      ({ known }) => {
+        const jumps = known("space.jumps");
+        return jumps ? words.jumps[jumps] : "";
+      },
+    ],
+    ["temperament.acts", temper],
+  ];
+  return sentences.flatMap(([path, told]) => {
+    if (!factAt(stated, path)) return [];
+    const text = told(ofForm);
+    return profile.form === undefined && text === told(telling) ? [] : [text];
+  });
+}
+
+function temper({ known, messages }: Telling): string {
+  const acts = toldActs(known("temperament.acts") ?? []);
+  const { act, harmless } = messages.page.behaviour;
+  return acts.length > 0 ? acts.map(act).join(" ") : harmless;
 }

@@ -5,32 +5,37 @@ import type { Telling } from "../telling";
 
 /** How large each sex grows, how soon, and how old it gets. */
 export function size(telling: Telling): readonly Section[] {
-  const { known, messages, noted, remarks, age, size: write } = telling;
+  const { known, messages, noted, remarks, age } = telling;
   const { headings, size: words } = messages.page;
-  const lengths = known("size.adultLength") ?? [];
-  const told = sexes.filter((sex) => lengths.some((length) => length.sex === sex));
-  const subjects: readonly (Sex | undefined)[] = told.length > 0 ? told : [undefined];
   const grownAt = known("size.grownAt");
-  const { usual, greatest } = known("size.lifespan") ?? {};
   return section(
     "size",
     headings.size,
     paragraph(
-      ...(lengths.length > 0
-        ? subjects.map((sex) => lengthOf(telling, sex, lengthsOfSex(lengths, sex)))
-        : []),
-      noted("size.adultLength", ""),
+      noted("size.adultLength", lengthsTold(telling)),
       noted("size.grownAt", grownAt !== undefined && words.grownAt(age(grownAt))),
-      noted(
-        "size.lifespan",
-        (usual !== undefined || greatest !== undefined) &&
-          words.lifespan(
-            write("size.lifespan", usual),
-            greatest === usual ? "" : write("size.lifespan", greatest),
-          ),
-      ),
+      noted("size.lifespan", lifespanTold(telling)),
     ),
     remarks(["size.adultLength", "size.grownAt", "size.lifespan"]),
+  );
+}
+
+/** How long each sex grows; nothing where nobody knows. */
+export function lengthsTold(telling: Telling): string {
+  const lengths = telling.known("size.adultLength") ?? [];
+  if (lengths.length === 0) return "";
+  const told = sexes.filter((sex) => lengths.some((length) => length.sex === sex));
+  const subjects: readonly (Sex | undefined)[] = told.length > 0 ? told : [undefined];
+  return subjects.map((sex) => lengthOf(telling, sex, lengthsOfSex(lengths, sex))).join(" ");
+}
+
+/** How old it gets; nothing where nobody knows. */
+export function lifespanTold({ known, messages, size: write }: Telling): string {
+  const { usual, greatest } = known("size.lifespan") ?? {};
+  if (usual === undefined && greatest === undefined) return "";
+  return messages.page.size.lifespan(
+    write("size.lifespan", usual),
+    greatest === usual ? "" : write("size.lifespan", greatest),
   );
 }
 

@@ -60,7 +60,7 @@ export function tank(telling: Telling): readonly Section[] {
 }
 
 /** The least tank for as many as belong together. */
-function leastTank(telling: Telling): string {
+export function leastTank(telling: Telling): string {
   const { profile, known, messages, size, write } = telling;
   const group = usualGroup(profile);
   const animals = headcount(group);
