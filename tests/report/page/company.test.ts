@@ -5,6 +5,7 @@ import { preyReach } from "../../../src/compatibility/inner";
 import { speciesPage } from "../../../src/report";
 import { type Companion, companionsOf } from "../../../src/report/page/company/companions";
 import { relationsTo } from "../../../src/report/page/company/relations";
+import { breadth } from "../../../src/report/page/company/shared-water";
 import { typicalTank } from "../../../src/report/page/company/typical-tank";
 import { headcount, usualGroup } from "../../../src/report/page/company/usual-group";
 import type { SpeciesProfile } from "../../../src/species";
@@ -96,8 +97,6 @@ describe("companions", () => {
   });
 });
 
-const decidesAnyway = new Set<string>(["predation", "temperature", "ph", "general-hardness", "salinity"]);
-
 describe("the relations that a page tells", () => {
   const gourami = species("trichogaster-chuna");
   const told = relationsTo(gourami, candidates, outcomes([gourami, ...candidates]));
@@ -118,7 +117,8 @@ describe("the relations that a page tells", () => {
       );
       expect(named(told.lookAlikes).includes(other.id), other.id).toBe(
         (says("acts-look-alike", 0) || says("acts-look-alike", 1)) &&
-          !findings.some(({ rule, weight }) => weight === "blocking" && decidesAnyway.has(rule)),
+          !(says("predation", 0, "blocking") || says("predation", 1, "blocking")) &&
+          breadth(gourami, other) > 0,
       );
     }
   });

@@ -3,6 +3,7 @@ import { preyReach } from "../../../compatibility/inner";
 import { factAt, type SpeciesProfile } from "../../../species";
 import { lengthsMeant } from "../../../species/inner";
 import { settles } from "./companions";
+import { breadth } from "./shared-water";
 
 /** How a species stands to others. */
 export interface RelationsTo {
@@ -16,7 +17,7 @@ export interface RelationsTo {
   readonly hunters: readonly SpeciesProfile[];
   /** Those that have eaten before it gets to the food, and that nothing else rules out. */
   readonly robbers: readonly SpeciesProfile[];
-  /** Those that take it, or that it takes, for one of its own kind, unless one eats the other or they share no water. */
+  /** Those that take it, or that it takes, for one of its own kind, unless they could never meet in a tank. */
   readonly lookAlikes: readonly SpeciesProfile[];
 }
 
@@ -47,27 +48,17 @@ export function relationsTo(
     lookAlikes: all.filter(
       (other) =>
         mayMistake(profile, other) &&
-        !isRuledOutAnyway(profile, other) &&
+        !couldNeverMeet(profile, other) &&
         (isTold("acts-look-alike", profile, other) || isTold("acts-look-alike", other, profile)),
     ),
   };
 }
 
-const decidingAnyway: ReadonlySet<string> = new Set([
-  "predation",
-  "temperature",
-  "ph",
-  "general-hardness",
-  "salinity",
-]);
-
-/** Whether two could never meet in a tank: one eats the other, or they share no water. */
-const isRuledOutAnyway = (one: SpeciesProfile, other: SpeciesProfile) =>
-  assessPairBy(
-    pairRules.filter(({ id }) => decidingAnyway.has(id)),
-    { species: one },
-    { species: other },
-  ).outcome === "unsuitable";
+/** Whether two could never meet in a tank: one eats the other, or they are kept in no water in common. */
+const couldNeverMeet = (one: SpeciesProfile, other: SpeciesProfile) =>
+  breadth(one, other) === 0 ||
+  isTold("predation", one, other, "blocking") ||
+  isTold("predation", other, one, "blocking");
 
 /** Whether a rule says something of one that falls on the other. */
 function isTold(
