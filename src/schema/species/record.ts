@@ -1,4 +1,5 @@
 import * as z from "zod";
+import { frozenWhenRead } from "../../later";
 import { classes, type Section, type SpeciesRecord, type TraitPath, traitTable } from "../../species";
 import {
   key,
@@ -45,16 +46,20 @@ const sections = Object.fromEntries(
   ]),
 ) as unknown as { [S in Section]: SectionSchema<S> };
 
+/** The traits of a section, each made when a record is first checked: to make them takes longer than to check a few. */
 function traitFields(section: string, traits: Readonly<Record<string, z.ZodType>>) {
-  return Object.fromEntries(
-    Object.entries(traits).map(([name, value]) => {
-      const path = `${section}.${name}` as TraitPath;
-      const statement = z.lazy(() => statementSchema(path, value));
-      const statements = listUpTo(500, statement).optional();
-      const description = explainTrait(traitTable[path]);
-      return [name, statements.meta({ description, ...rulesOfList(path, value) })];
-    }),
-  );
+  const fields = Object.entries(traits).map(([name, value]) => {
+    const path = `${section}.${name}` as TraitPath;
+    return [name, () => statementsSchema(path, value)] as const;
+  });
+  return frozenWhenRead<Record<string, z.ZodType>>({}, fields);
+}
+
+function statementsSchema(path: TraitPath, value: z.ZodType) {
+  const statement = z.lazy(() => statementSchema(path, value));
+  const statements = listUpTo(500, statement).optional();
+  const description = explainTrait(traitTable[path]);
+  return statements.meta({ description, ...rulesOfList(path, value) });
 }
 
 const language = keyLike(/^[a-z]{2,3}(-[A-Za-z0-9]{2,8})*$/, "a language tag such as en or pt-BR");

@@ -15,7 +15,7 @@ export const feedingCompetition = /* @__PURE__ */ ownRule({
   question: "Does it take the food before the other gets to it?",
   way: "each-way",
   needs: { from: ["diet.pace"], to: ["diet.pace"] },
-  uses: { from: eater, to: [...eater, "diet.type"] },
+  uses: { from: eater, to: ["diet.reach", "diet.light", "diet.foods", "diet.type"] },
   mayYield: ["restricting"],
   judge: ({ from, to }) => {
     if (from["diet.pace"] !== "fast" || to["diet.pace"] !== "slow" || !feedTogether(from, to)) return [];
