@@ -29,6 +29,7 @@ import { cautionHazards } from "./plan/caution-hazards";
 import { cautionLaw } from "./plan/caution-law";
 import { cautionRelease } from "./plan/caution-release";
 import { cautionZoonoses } from "./plan/caution-zoonoses";
+import { coolSeason } from "./plan/cool-season";
 import { cover } from "./plan/cover";
 import { feeding } from "./plan/feeding";
 import { filterNitrogen } from "./plan/filter-nitrogen";
@@ -81,6 +82,7 @@ export const planRules = /* @__PURE__ */ frozen([
   waterPh,
   waterHardness,
   waterSalinity,
+  coolSeason,
   oxygen,
   filterNitrogen,
   longestRun,
@@ -134,6 +136,7 @@ export { cautionHazards } from "./plan/caution-hazards";
 export { cautionLaw } from "./plan/caution-law";
 export { cautionRelease } from "./plan/caution-release";
 export { cautionZoonoses } from "./plan/caution-zoonoses";
+export { coolSeason } from "./plan/cool-season";
 export { cover } from "./plan/cover";
 export { feeding } from "./plan/feeding";
 export { filterNitrogen } from "./plan/filter-nitrogen";

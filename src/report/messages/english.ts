@@ -680,6 +680,8 @@ function messages(): Messages {
         return weight === "blocking" ? `This tank is far too short: ${text}` : text;
       },
       footprint: (told) => footprint(told),
+      "cool-season": ({ from, fromMany, measures, figure }) =>
+        `${from} ${verb(fromMany, "needs", "need")} ${figure(measures.season)} in the coolest season to thrive.`,
       "group-size": ({ from, fromMany, weight, measures: { needed, planned, fewer }, figure }) => {
         const { max } = needed as Figure;
         if (weight === "advisory")

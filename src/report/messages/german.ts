@@ -893,6 +893,8 @@ function messages(): Messages {
         return weight === "blocking" ? `Dieses Becken ist viel zu kurz: ${text}` : text;
       },
       footprint: (told) => footprint(told),
+      "cool-season": ({ from, fromMany, measures: known, figure }) =>
+        `${from} ${needs(fromMany)} in der kühlsten Jahreszeit ${figure(known.season)}, um zu gedeihen.`,
       "group-size": ({ from, fromMany, weight, measures: known, figure }) => {
         const { max } = known.needed as Figure;
         if (weight === "advisory")

@@ -51,6 +51,23 @@ export const plans: Cases = {
 60x30x30: 6 poecilia-reticulata; generalHardness 1
 60x30x30: 10 paracheirodon-axelrodi; generalHardness 25`,
   },
+  "cool-season": {
+    silent: `
+60x30x30: 10 paracheirodon-innesi; temperature 24
+54x28x30: 1 male betta-splendens; temperature 26
+80x35x40: 8 tanichthys-albonubes; temperature 21, coolest 16
+80x35x40: 8 tanichthys-albonubes; temperature 18
+80x35x40: 8 tanichthys-albonubes
+200x80x60: 4 carassius-auratus; temperature 18, coolest 10
+80x35x40: 6 hoplisoma-paleatum; temperature 22, coolest 19
+80x35x40: 8 tanichthys-albonubes, 1 male betta-splendens; temperature 23
+80x35x40: 2 macropodus-opercularis; temperature 24, coolest 18
+100x40x40: 10 danio-rerio; temperature 24`,
+    speaks: `
+80x35x40: 8 tanichthys-albonubes; temperature 24
+200x80x60: 4 carassius-auratus; temperature 22, coolest 20
+80x35x40: 6 hoplisoma-paleatum, 10 danio-rerio; temperature 24`,
+  },
   "water-salinity": {
     silent: `
 60x30x30: 10 paracheirodon-innesi

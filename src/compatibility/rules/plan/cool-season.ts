@@ -1,0 +1,24 @@
+import { ownRule } from "../../engine/rule/own-rule";
+
+/**
+ * Some thrive only with a cool season. That is worth knowing where the plan's water does not become so cool, unless it
+ * would be too cool for others of its animals.
+ */
+export const coolSeason = /* @__PURE__ */ ownRule({
+  id: "cool-season",
+  question: "Is there a cool season for those that need one?",
+  way: "all-groups",
+  uses: { from: ["water.coolSeason", "water.temperature"] },
+  reads: ["water.temperature", "water.coolest"],
+  mayYield: ["advisory"],
+  measures: { season: "degC" },
+  judge: ({ groups, plan: { "water.temperature": usual = 0, "water.coolest": coolest = usual } }) =>
+    groups.flatMap(({ "water.coolSeason": needed = "none" }, about) => {
+      if (needed === "none") return [];
+      const { min = 0, max = min } = needed;
+      const isBorne = ({ "water.temperature": figures }: (typeof groups)[number], other: number) =>
+        other === about || (figures?.kept.min ?? min) <= min;
+      if (coolest <= max || !groups.every(isBorne)) return [];
+      return [{ about, weight: "advisory" as const, measures: { season: { min, max } } }];
+    }),
+});
