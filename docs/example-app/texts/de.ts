@@ -33,7 +33,7 @@ export const de: Texts = {
     sightBreaks: "Unterbrechungen der Sicht",
     hides: "Verstecke",
     caves: "Höhlen",
-    shells: "Schneckenhäuser",
+    shells: "Schnecken\u00adhäuser",
     wood: "Wurzeln",
     leaves: "Laub",
     rocks: "Felsspalten",
