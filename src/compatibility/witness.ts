@@ -19,8 +19,8 @@ const mostRounds = 8;
 
 /**
  * The plan that keeps the promise of a conditional verdict: with every group at least as named, changed only in facts that
- * the conditions name or that were not given, and judged suitable. A suitable plan is its own witness. Undefined where
- * there is none: where anything blocks, or where nobody can tell.
+ * the conditions name or that were not given, and judged suitable; cover may stand in for company. A suitable plan is its
+ * own witness. Undefined where there is none: where anything blocks, or where nobody can tell.
  *
  * @throws InvalidInputError for what `assessPlan` refuses.
  *
@@ -47,11 +47,15 @@ export function witness(plan: Plan, options: WitnessOptions = {}): Plan | undefi
   return verdict.outcome === "suitable" ? current : undefined;
 }
 
-/** Tells of which conditions a plan may be changed to meet them: those about what others name or the plan leaves out. */
+/**
+ * Tells of which conditions a plan may be changed to meet them: those about what others name or the plan leaves out, and
+ * about cover where others name company, since it settles as well.
+ */
 function changeable(plan: Plan, named: readonly Condition[]): (condition: Condition) => boolean {
   return ({ on, of }) =>
     (of ?? 0) >= plan.groups.length ||
     named.some((condition) => condition.on === on && condition.of === of) ||
+    (on === "tank.cover" && named.some((condition) => condition.on === "group.company")) ||
     facts[on].paths.every((path) => fieldAt(plan, path, of) === undefined);
 }
 

@@ -25,6 +25,7 @@ export type { Figure } from "./figure";
 export { english } from "./messages/english-page";
 export { german } from "./messages/german-page";
 export type {
+  DoubtReason,
   Messages,
   PictureMark,
   Place,

@@ -157,8 +157,12 @@ function flat(path: string, value: object, whole: readonly string[] = []): reado
   });
 }
 
-/** Facts that go with another: what is cover is not free to swim in, and the seasons lie about the usual temperature. */
+/**
+ * Facts that go with another: what is cover is not free to swim in, the seasons lie about the usual temperature, and in
+ * dense cover those settle too that ask for company.
+ */
 const bound: Readonly<Record<string, readonly string[]>> = {
+  "group.company": ["tank.cover", "tank.openWater"],
   "tank.cover": ["tank.openWater"],
   "water.temperature": ["water.hottest", "water.coolest"],
 };

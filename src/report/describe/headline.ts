@@ -2,7 +2,7 @@ import type { Finding, JointCondition, OpenQuestion, Verdict, Weight } from "../
 import type { FactName } from "../../plan";
 import { demandsOf } from "../matters/matters";
 import { isFarTooSmall, isOfRoom, isOfSharedWater, isPastLimit } from "../matters/order";
-import type { Doubt, Messages } from "../messages/messages";
+import type { DoubtReason, Messages } from "../messages/messages";
 import type { Teller } from "./teller";
 
 /** The first lines of a report: the answer, and what could still change it. */
@@ -39,7 +39,7 @@ const isOfLawThere = ({ rule, measures = {} }: Finding) =>
   rule === "caution-law" && "jurisdiction" in measures;
 
 /** For which reasons the outcome could be worse than it is. */
-function doubtsOf({ open, bounds, outcome }: Verdict): readonly Doubt[] {
+function doubtsOf({ open, bounds, outcome }: Verdict): readonly DoubtReason[] {
   if (bounds.atWorst === outcome) return [];
   const grave = open.filter(({ couldBe }) => bounds.atWorst === "conditional" || couldBe === "blocking");
   const reasons = new Set(grave.map(doubtOf));

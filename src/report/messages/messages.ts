@@ -111,7 +111,7 @@ export interface ToldRoom {
 }
 
 /** Why nobody knows for certain: individuals differ, sources do, or something is not known. */
-export type Doubt = Extract<OpenQuestion["reason"], "individual" | "disputed" | "missing">;
+export type DoubtReason = Extract<OpenQuestion["reason"], "individual" | "disputed" | "missing">;
 
 /** What the first line of a report may use. */
 export interface ToldHeadline {
@@ -195,7 +195,12 @@ export interface Messages {
   /** The answer. */
   readonly headline: (told: ToldHeadline) => string;
   /** What open questions could still make of the outcome, the best and the worst, and why it could be worse. */
-  readonly bounds: (atBest: Outcome, atWorst: Outcome, outcome: Outcome, why: readonly Doubt[]) => string;
+  readonly bounds: (
+    atBest: Outcome,
+    atWorst: Outcome,
+    outcome: Outcome,
+    why: readonly DoubtReason[],
+  ) => string;
   /** That the law where the tank stands names some species, as a sentence. */
   readonly lawFirst: (whom: string) => string;
   /** What the plan does not say and decides most, as a sentence. */

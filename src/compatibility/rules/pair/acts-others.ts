@@ -35,8 +35,9 @@ type Deciding = Pick<
  * Killing and wounding whoever is near block, or restrict to the sex that does neither where the plan states none; a brood
  * that is defended with bites needs room beside it; whoever is only chased needs cover to get out of sight, and where it is
  * chased for want of room, it needs that only if it cannot get away. Who chases anyone at any time, or is fast and chases
- * whatever is smaller, leaves no peace to what cannot get away from it, nor to fish half as long or less that are not fast, which blocks. Young that are harmed for being small,
- * and would not be once grown, restrict to the length at which they enter. A bully chases all that are not clearly larger.
+ * whatever is smaller, leaves no peace to what cannot get away from it, nor to fish half as long or less that are not fast,
+ * which blocks. Young that are harmed for being small, and would not be once grown, restrict to the length at which they
+ * enter. A bully chases all that are not clearly larger.
  */
 export const actsOthers = /* @__PURE__ */ ownRule({
   id: "acts-others",
@@ -87,8 +88,9 @@ function judged(act: Act, from: Doer, to: Other, thresholds: Deciding): readonly
 const shortFinned: GivenCondition = { on: "group.longFins", of: "to", wanted: { oneOf: [false] } };
 
 /**
- * Whether it is chased at any time and cannot hold out: by what chases anyone, or is fast and chases the smaller
- * ones, and is not much smaller, if it cannot get away; by what is twice as long or more, unless it is fast, for it has no rest wherever both live.
+ * Whether it is chased at any time and cannot hold out: by what chases anyone, or is fast and chases the smaller ones, and
+ * is not much smaller, if it cannot get away; by what is twice as long or more, unless it is fast, for it has no rest
+ * wherever both live.
  */
 function isChasedForGood(
   { does, target, when = "always" }: Act,
@@ -99,15 +101,18 @@ function isChasedForGood(
   if (does !== "chases" || when !== "always") return false;
   const other = to["size.adultLength"];
   const doer = largestOf(from);
-  const isHalfAsLong = grownLength(to.party, other) <= decimal(share * doer);
+  const isHalfAsLong = largestOf(to) <= decimal(share * doer);
   if (to.party.kind === "fish" && to["diet.pace"] !== "fast" && isHalfAsLong) return true;
   const now = preyLength(to.party, other) ?? 0;
   const isMeant = target === "any" || (target === "smaller" && (from["diet.pace"] ?? "fast") === "fast");
   return isMeant && !canGetAway(to) && doer >= decimal(share * now);
 }
 
-/** The length in cm of the larger sex, whichever is kept: the other does hardly less. */
-const largestOf = ({ party: { length }, "size.adultLength": lengths }: Doer): number =>
+/** The length in cm of the larger sex, whichever is kept: the other does hardly less, and bears hardly less. */
+const largestOf = ({
+  party: { length },
+  "size.adultLength": lengths,
+}: Pick<Doer, "party" | "size.adultLength">): number =>
   grownLength(length === undefined ? {} : { length }, lengths);
 
 /**
