@@ -272,6 +272,20 @@ describe("who chases or bites smaller ones", () => {
     expect(beside(6.4).findings).toEqual([]);
   });
 
+  test("rules out what is half as long, by the larger sex of either, whichever the plan names", () => {
+    const chased = { ...agile, "size.adultLength": adultsBySex(5, 3) };
+    const beside = (lead: number, sex?: "male" | "female") =>
+      pairBy(
+        actsOthers,
+        { species: doing({ does: "chases", target: "smaller" }, { "size.adultLength": adults(lead) }) },
+        { species: other(5, ["midwater"], chased), ...(sex && { sex }) },
+      ).findings.map(({ weight }) => weight);
+    for (const sex of [undefined, "male", "female"] as const) {
+      expect(beside(9, sex)).toEqual(["restricting"]);
+      expect(beside(10, sex)).toEqual(["blocking"]);
+    }
+  });
+
   test("counts as grown, however small it is today", () => {
     const young = { species: chases, juveniles: 1, length: 2 };
     expect(planBy(actsOthers, [young, { species: other(5), unsexed: 1 }]).findings).toMatchObject([
