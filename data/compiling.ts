@@ -32,9 +32,16 @@ function dataOf(collection: Collection): Data {
   return {
     records: records.map(({ record }) => record),
     sources: files.sources.map(({ json }) => citable(json as Source)),
-    legal: files.legal.flatMap(({ name, json }) =>
-      (json as Listings).listings.map((listing) => ({ code: name, ...listing })),
-    ),
+    legal: files.legal.flatMap(({ name, json }) => {
+      const also = files.legal
+        .filter(({ json: other }) => (other as Listings).within?.includes(name))
+        .map(({ name: place }) => place);
+      return (json as Listings).listings.map((listing) => ({
+        code: name,
+        ...(also.length > 0 && { also }),
+        ...listing,
+      }));
+    }),
     lawgivers: files.legal.map(({ name }) => name),
     // The name of a file, unlike what stands in it, leads out of no folder.
     moved: files.moved.map(({ name, json }) => [name, (json as MovedId).to]),

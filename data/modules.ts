@@ -1,7 +1,13 @@
 // The modules of src that are made from data. Text of data stands in them only as JSON within a string.
 import { createHash } from "node:crypto";
 import type { LegalListing } from "vivary/schema";
-import { type CitableSource, resolve, type SpeciesProfile, type SpeciesRecord } from "vivary/species";
+import {
+  type CitableSource,
+  type Listing,
+  resolve,
+  type SpeciesProfile,
+  type SpeciesRecord,
+} from "vivary/species";
 import { bibtexOf } from "./bibtex";
 import { languagesOf, scientificNames, searchNames } from "./search-names";
 
@@ -19,8 +25,8 @@ export interface Data {
   readonly jurisdictions: readonly unknown[];
 }
 
-/** A rule of law with the id of its lawgiver. */
-type CodedListing = LegalListing & { readonly code: string };
+/** A rule of law with the id of its lawgiver, and of those where it applies as well. */
+type CodedListing = LegalListing & Pick<Listing, "code" | "also">;
 
 /** Each module by its path within src. */
 export function modulesOf(data: Data): ReadonlyMap<string, string> {

@@ -8,6 +8,7 @@ import { formsDiffer } from "./forms-differ";
 import { idsAreKept } from "./ids-are-kept";
 import { interbreeding } from "./interbreeding";
 import { lawsNameAnimals } from "./laws-name-animals";
+import { lawsReachIntoCountries } from "./laws-reach-into-countries";
 import { lengthsAgree } from "./lengths-agree";
 import { lettersAreWhole } from "./letters-are-whole";
 import { livesInFreshWater } from "./lives-in-fresh-water";
@@ -49,6 +50,7 @@ export const checks: readonly Check[] = [
   movedIdsArrive,
   idsAreKept,
   lawsNameAnimals,
+  lawsReachIntoCountries,
   tablesNameRecords,
   sourcesAreCited,
   sourcesNameTheSpecies,

@@ -1,10 +1,10 @@
 import * as z from "zod";
 import type { Listing } from "../../species";
-import { listUpTo, name, note, place, schemaAddress, speciesId } from "../bounded";
+import { listUpTo, name, note, place, schemaAddress, slug, speciesId } from "../bounded";
 import { heldTo } from "../held-to";
 
 /** A rule of law, and whom it names. */
-export interface LegalListing extends Omit<Listing, "code"> {
+export interface LegalListing extends Omit<Listing, "code" | "also"> {
   /** The species, genera and families that it names. */
   readonly taxa: readonly string[];
   /** Ids of the species among them that it leaves out. */
@@ -15,6 +15,8 @@ export interface LegalListing extends Omit<Listing, "code"> {
 export interface Listings {
   /** Where they apply, in words. */
   readonly jurisdiction: string;
+  /** Ids of the lawgivers whose rules apply there as well. */
+  readonly within?: readonly string[] | undefined;
   readonly listings: readonly LegalListing[];
 }
 
@@ -52,6 +54,13 @@ export const listingsSchema = heldTo<Listings & { readonly $schema?: string | un
   z.strictObject({
     $schema: schemaAddress,
     jurisdiction: name.describe("Where the rules apply, in words."),
+    within: listUpTo(20, slug)
+      .optional()
+      .meta({
+        description:
+          "Names of the files of this folder, without .json, whose rules apply there as well. Those whose name begins this file's need not be named.",
+        examples: [["eu", "cites"]],
+      }),
     listings: listUpTo(500, listing).describe("The rules that restrict, one each."),
   }),
 );

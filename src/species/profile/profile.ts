@@ -54,6 +54,8 @@ export type Facts = InSections<{ [Path in TraitPath]: Fact<TraitValue<Path>> }>;
 export interface Listing {
   /** The lawgiver's id, by which a plan names it: `eu`, `us-florida`. */
   readonly code: string;
+  /** Ids of the lawgivers in whose countries it applies as well: of the `eu`, those of its members. */
+  readonly also?: readonly string[] | undefined;
   /** Where it applies, in words. */
   readonly jurisdiction: string;
   /** Title and number of the instrument. */

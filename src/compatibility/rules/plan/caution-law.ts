@@ -1,3 +1,4 @@
+import type { Listing } from "../../../species";
 import { ownRule } from "../../engine/rule/own-rule";
 
 /** Where the plan says where the tank stands, each law that applies there; else how many there are. */
@@ -21,10 +22,14 @@ export const cautionLaw = /* @__PURE__ */ ownRule({
     if (!stated)
       return listings.length > 0 ? [{ weight: "advisory", measures: { laws: listings.length } }] : [];
     return listings
-      .filter(({ code }) => stated.some((place) => place === code || place.startsWith(`${code}-`)))
+      .filter((listing) => stated.some((place) => appliesIn(place, listing)))
       .map(({ jurisdiction, instrument, date, effect, basis }) => ({
         weight: "advisory" as const,
         measures: { jurisdiction, instrument, date, effect, basis },
       }));
   },
 });
+
+/** Whether a law applies in a place: that of its lawgiver, one within it, or one that has its rules as well. */
+const appliesIn = (place: string, { code, also = [] }: Listing): boolean =>
+  [code, ...also].some((one) => place === one || place.startsWith(`${one}-`));

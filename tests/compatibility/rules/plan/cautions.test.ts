@@ -1,6 +1,8 @@
 import { describe, expect, test } from "vitest";
+import hypancistrusZebra from "vivary/catalog/hypancistrus-zebra";
 import paracheirodonInnesi from "vivary/catalog/paracheirodon-innesi";
 import potamotrygonMotoro from "vivary/catalog/potamotrygon-motoro";
+import procambarusVirginalis from "vivary/catalog/procambarus-virginalis";
 import { assessPlan } from "../../../../src/compatibility";
 import { cautionElectricity } from "../../../../src/compatibility/rules/plan/caution-electricity";
 import { cautionFloor } from "../../../../src/compatibility/rules/plan/caution-floor";
@@ -8,6 +10,7 @@ import { cautionHazards } from "../../../../src/compatibility/rules/plan/caution
 import { cautionLaw } from "../../../../src/compatibility/rules/plan/caution-law";
 import { cautionRelease } from "../../../../src/compatibility/rules/plan/caution-release";
 import { cautionZoonoses } from "../../../../src/compatibility/rules/plan/caution-zoonoses";
+import type { SpeciesProfile } from "../../../../src/species";
 import { animal } from "../../animals";
 import { planBy, weighed } from "../../judging";
 
@@ -63,6 +66,17 @@ test("each hazard to people is named", () => {
   expect(planBy(cautionHazards, [{ species: paracheirodonInnesi, unsexed: 1 }]).findings).toEqual([]);
 });
 
+/** What the laws of a place are told of a species. */
+const toldIn = (place: string, species: SpeciesProfile) =>
+  assessPlan(
+    {
+      tank: { base: { shape: "rectangle", length: 60, width: 30 } },
+      jurisdiction: [place],
+      groups: [{ species, unsexed: 1 }],
+    },
+    { rules: [cautionLaw] },
+  ).findings;
+
 test("laws that name the species are cited with instrument and date", () => {
   const listing = {
     code: "eu",
@@ -76,17 +90,8 @@ test("laws that name the species are cited with instrument and date", () => {
   expect(planBy(cautionLaw, [{ species, unsexed: 1 }]).findings).toMatchObject([
     { weight: "advisory", from: 0, measures: { laws: { value: 1 } } },
   ]);
-  const told = (jurisdiction: readonly string[]) =>
-    assessPlan(
-      {
-        tank: { base: { shape: "rectangle", length: 60, width: 30 } },
-        jurisdiction,
-        groups: [{ species, unsexed: 1 }],
-      },
-      { rules: [cautionLaw] },
-    ).findings;
-  expect(told(["japan"])).toEqual([]);
-  expect(told(["eu"])).toMatchObject([
+  expect(toldIn("japan", species)).toEqual([]);
+  expect(toldIn("eu", species)).toMatchObject([
     {
       weight: "advisory",
       from: 0,
@@ -102,4 +107,14 @@ test("laws that name the species are cited with instrument and date", () => {
   expect(planBy(cautionLaw, [{ species: potamotrygonMotoro, unsexed: 1 }]).findings.length).toBeGreaterThan(
     0,
   );
+});
+
+test("laws reach into the countries of their lawgiver: of the Union into its members, of CITES into its parties", () => {
+  const union = { measures: { jurisdiction: { value: "European Union" } } };
+  const convention = { measures: { jurisdiction: { value: "CITES" } } };
+  expect(toldIn("germany", procambarusVirginalis)).toMatchObject([union]);
+  expect(toldIn("switzerland", procambarusVirginalis)).not.toMatchObject([union]);
+  for (const place of ["switzerland", "japan", "us-florida", "australia-queensland"])
+    expect(toldIn(place, hypancistrusZebra)).toMatchObject([convention]);
+  expect(toldIn("germany", hypancistrusZebra)).toMatchObject([convention, {}]);
 });
