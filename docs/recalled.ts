@@ -10,6 +10,11 @@ interface Recalled {
 
 export const recalled: readonly Recalled[] = [
   {
+    file: "report/messages/sentences.ts",
+    what: "The concentrated load of dwellings, a fifth of the weight from which a report sends to an engineer first.",
+    settledBy: "Table 6.2 of EN 1991-1-1:2002.",
+  },
+  {
     file: "compatibility/thresholds.ts",
     what: "The oxygen down to which animals of low and of high need may come, how far a hot day may exceed what is kept, and the weight from which floors are cautioned about.",
     settledBy:

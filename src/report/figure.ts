@@ -1,7 +1,7 @@
 /** A number, or a range with one end or two, in a canonical unit. */
 export interface Figure {
   readonly value?: number | undefined;
-  /** The width that belongs to a length; both are told as whole numbers. */
+  /** The width that belongs to a length; both are told as whole numbers, rounded up where the length is the least. */
   readonly by?: number | undefined;
   readonly min?: number | undefined;
   readonly max?: number | undefined;

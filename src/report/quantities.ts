@@ -1,3 +1,4 @@
+import { decimal } from "../decimal";
 import { refusal } from "../errors";
 import { convert } from "../units";
 import type { Figure } from "./figure";
@@ -62,8 +63,11 @@ export function quantityWriter(messages: Messages, system: UnitSystem): WriteQua
     const symbol = name === undefined ? unit : units[name];
     const suffix = symbol && beforeUnit + symbol;
     const text = (number: number) => written(asSaid(name, change(number)));
-    const whole = (number: number) => written(Math.round(change(number)));
-    if (value !== undefined && by !== undefined) return ranges.across(whole(value), whole(by), suffix);
+    if (by !== undefined) {
+      const rounded = value === undefined ? Math.ceil : Math.round;
+      const whole = (number: number) => written(rounded(decimal(change(number))));
+      return ranges.across(whole(value ?? min ?? 0), whole(by), suffix);
+    }
     if (value !== undefined) return text(value) + suffix;
     if (min === undefined) return max === undefined ? "" : ranges.atMost(text(max), suffix);
     if (max === undefined) return ranges.atLeast(text(min), suffix);

@@ -34,12 +34,13 @@ export const pairVerdicts: readonly Verdict[] = everyKind.flatMap((a, index) =>
   }),
 );
 
-/** Plans of every sort, and one of each kind that says next to nothing. */
+/** Plans of every sort, and one of each kind that says next to nothing, some of heated water. */
 const plansToTell: readonly Plan[] = [
   ...samplePlans(150),
   ...everyKind.map(
     (species, index): Plan => ({
       tank: { base: { shape: "rectangle", length: 40 + (index % 5) * 40, width: 20 + (index % 3) * 20 } },
+      ...(index % 3 === 0 && { water: { temperature: 26 } }),
       groups: [{ species, ...(index % 2 ? { males: 2, females: 3 } : { unsexed: 6 }) }],
     }),
   ),

@@ -86,6 +86,7 @@ export type ShownRule = keyof typeof besides;
 /** Rules whose findings show by none of the signs. */
 export const shownByNone = /* @__PURE__ */ frozen([
   "height",
+  "cool-season",
   "caution-floor",
   "caution-electricity",
   "caution-devices",

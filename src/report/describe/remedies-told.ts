@@ -39,7 +39,7 @@ function stepsOf(move: Move, teller: Teller, messages: Messages): readonly strin
   const base = change.tank?.base;
   const isRoom = ({ on }: Move["meets"][number]) => on === "tank.longestRun" || on === "tank.footprint";
   const sides =
-    base?.shape === "rectangle" ? teller.figure({ value: base.length, by: base.width, unit: "cm" }) : "";
+    base?.shape === "rectangle" ? teller.figure({ min: base.length, by: base.width, unit: "cm" }) : "";
   const further = meets.filter((condition) => !(sides && isRoom(condition))).map(withUnit);
   const water = further.filter(isOfWater);
   const isOne = water.length < 2;

@@ -39,7 +39,7 @@ export function sidesOf(
 export function sidesNeeded(room: Room, own: Room) {
   const isLonger = room.length !== undefined && own.length !== undefined && own.length > room.length;
   const sides = sidesOf(isLonger ? { ...room, length: own.length } : room, 5);
-  return sides && sides.by > widest * sides.value ? commonSides(room.floor) : sides;
+  return sides && sides.by > widest * sides.value ? commonSides(room.floor) : atLeast(sides);
 }
 
 /** How wide aquaria commonly are at most, as a share of the length. */
@@ -51,8 +51,12 @@ const commonShape = 2.2;
 /** The sides of an aquarium of common shape with a floor, the length in steps of 5 cm. */
 export function commonSides(floor: number | undefined) {
   if (floor === undefined) return undefined;
-  return sidesOf({ length: Math.round(Math.sqrt(commonShape * floor) / 5) * 5, floor }, 5);
+  return atLeast(sidesOf({ length: Math.round(Math.sqrt(commonShape * floor) / 5) * 5, floor }, 5));
 }
+
+/** Sides of which no unit may cut anything off. */
+const atLeast = (sides: ReturnType<typeof sidesOf>) =>
+  sides && ({ min: sides.value, by: sides.by, unit: sides.unit } as const);
 
 function greatest<Name extends "length" | "floor">(
   name: Name,

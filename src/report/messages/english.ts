@@ -827,8 +827,8 @@ function messages(): Messages {
       "group.males": (told) => noMoreThan(told, "male "),
       "group.females": (told) => noMoreThan(told, "female "),
       "group.pairs": ({ several }) => `keep ${several} of one sex only, so that none breed`,
-      "group.femalesPerMale": ({ several, wanted }) =>
-        `keep ${wanted} females to each male of the ${several}`,
+      "group.femalesPerMale": ({ several, wanted, min }) =>
+        `keep ${wanted} ${min === 1 ? "female" : "females"} to each male of the ${several}`,
       "group.length": ({ several, min, max, figure }) =>
         max === undefined
           ? `buy ${several} that measure ${figure({ min: halfUp(min ?? 0), unit: "cm" })}`

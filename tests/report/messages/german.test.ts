@@ -20,6 +20,15 @@ import { samplePlans } from "../../plan/arbitrary";
 
 const verdicts: readonly Verdict[] = [
   ...samplePlans(60).map((plan) => assessPlan(plan)),
+  ...allSpecies
+    .filter(({ water }) => water?.coolSeason)
+    .map((species) =>
+      assessPlan({
+        tank: { base: { shape: "rectangle", length: 100, width: 40 } },
+        water: { temperature: 24 },
+        groups: [{ species, unsexed: 1 }],
+      }),
+    ),
   ...allSpecies.map((a, index) =>
     assessPair({ species: a }, { species: allSpecies[(index * 7 + 3) % allSpecies.length] ?? a }),
   ),

@@ -35,7 +35,7 @@ export const onlyDisturbs = ({ does, when }: Act): boolean =>
 export const toKnow = (act: Act, animals: Animals): ActAnswer => ({
   weight: "advisory",
   measures: measuresOf(act, animals),
-  watchFor: "chasing",
+  watchFor: act.does === "robs-food" ? "thin animals" : "chasing",
 });
 
 /** An act that nothing prevents. */
