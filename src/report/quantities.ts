@@ -70,17 +70,18 @@ export function quantityWriter(messages: Messages, system: UnitSystem): WriteQua
     }
     if (value !== undefined) return text(value) + suffix;
     if (min === undefined) return max === undefined ? "" : ranges.atMost(text(max), suffix);
-    if (max === undefined) return ranges.atLeast(text(min), suffix);
+    if (max === undefined)
+      return ranges.atLeast(written(asSaid(name, decimal(change(min)), Math.ceil)), suffix);
     return text(min) === text(max) ? text(min) + suffix : ranges.between(text(min), text(max), suffix);
   };
 }
 
 /** A figure in a unit as closely as people tell it: whole degrees Fahrenheit, whole inches and litres from ten on. */
-function asSaid(unit: ShownUnit | undefined, figure: number): number {
-  if (unit === "degF") return Math.round(figure);
+function asSaid(unit: ShownUnit | undefined, figure: number, rounded = Math.round): number {
+  if (unit === "degF") return rounded(figure);
   if (unit === "kg" || unit === "lb") return figure < 100 ? figure : Number(figure.toPrecision(2));
   const isRoundFromTen = unit === "in" || unit === "L" || unit === "gal-us" || unit === "gal-imp";
-  return isRoundFromTen && Math.abs(figure) >= 10 ? Math.round(figure) : figure;
+  return isRoundFromTen && Math.abs(figure) >= 10 ? rounded(figure) : figure;
 }
 
 /** The floor in cm² from which on floors are told in the larger unit. */
