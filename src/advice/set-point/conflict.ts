@@ -25,14 +25,11 @@ export function sharedOrConflict(animals: readonly Animal[], terms: Terms): Shar
 export const doubtsOf = (animals: readonly Animal[], terms: Terms): readonly DoubtfulWater[] =>
   waterAxes.flatMap((axis) => opposedOn(axis, animals, terms, ({ surely }) => surely) ?? []);
 
-/** The first two that share water, and cannot be kept in it for good: places in the list. */
-export function apartIn(animals: readonly Animal[], terms: Terms): DoubtfulWater["between"] | undefined {
-  for (const axis of waterAxes) {
-    const apart = apartOn(axis, animals, terms, ({ given }) => given);
-    if (apart) return apart.between;
-  }
-  return undefined;
-}
+/** Each two that share water, and cannot be kept in it for good: places in the list. */
+export const apartAmong = (animals: readonly Animal[], terms: Terms): readonly DoubtfulWater["between"][] =>
+  waterAxes.flatMap((axis) =>
+    [...apartOn(axis, animals, terms, ({ given }) => given)].map(({ between }) => between),
+  );
 
 /** The first figure of which two prove that no water serves all. */
 function conflictIn(
@@ -41,34 +38,33 @@ function conflictIn(
   spanOf: (water: KeptWater) => Ends | undefined,
 ): DoubtfulWater | undefined {
   for (const axis of waterAxes) {
-    const opposed = opposedOn(axis, animals, terms, spanOf) ?? apartOn(axis, animals, terms, spanOf);
+    const opposed = opposedOn(axis, animals, terms, spanOf);
     if (opposed) return opposed;
+    const [apart] = apartOn(axis, animals, terms, spanOf);
+    if (apart) return apart;
   }
   return undefined;
 }
 
-/** The first two that meet only past what is best for one of them: the one that needs the figure higher, and the other. */
-function apartOn(
+/** Each two that meet only past what is best for one of them: the one that needs the figure higher, and the other. */
+function* apartOn(
   on: WaterAxis,
   animals: readonly Animal[],
   { thresholds }: Terms,
   spanOf: (water: KeptWater) => Ends | undefined,
-): DoubtfulWater | undefined {
+): Generator<DoubtfulWater, void> {
   const giving = axes[on].giving(thresholds);
   const known = animals.flatMap(({ place, waters }) => {
     const water = waters[on];
     const span = water && spanOf(water);
     return span ? [{ place, figures: water.figures, span }] : [];
   });
-  for (const [index, one] of known.entries()) {
-    const other = known
-      .slice(index + 1)
-      .find(({ figures }) => meetPastTheirBest(one.figures, figures, giving));
-    if (!other) continue;
-    const isHigher = one.span.min >= other.span.min;
-    return { on, between: isHigher ? [one.place, other.place] : [other.place, one.place] };
-  }
-  return undefined;
+  for (const [index, one] of known.entries())
+    for (const other of known.slice(index + 1)) {
+      if (!meetPastTheirBest(one.figures, other.figures, giving)) continue;
+      const isHigher = one.span.min >= other.span.min;
+      yield { on, between: isHigher ? [one.place, other.place] : [other.place, one.place] };
+    }
 }
 
 function opposedOn(

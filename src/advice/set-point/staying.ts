@@ -1,5 +1,5 @@
 import type { Animal } from "./animals";
-import { apartIn, sharedOrConflict } from "./conflict";
+import { apartAmong, sharedOrConflict } from "./conflict";
 import { largestCompany } from "./largest-company";
 import { axes, waterAxes } from "./room/axes";
 import { sharedWaterOf } from "./room/rooms";
@@ -11,10 +11,11 @@ export function stayingOf(animals: readonly Animal[], terms: Terms): readonly An
   const anything = { min: Number.NEGATIVE_INFINITY, max: Number.POSITIVE_INFINITY };
   const those = (places: readonly number[]) => able.filter((_, place) => places.includes(place));
   const memberAt = (place: number) => able.findIndex((animal) => animal.place === place);
+  const pairsApart = apartAmong(able, terms).map((places) => places.map(memberAt));
   const staying = largestCompany({
     spans: able.map(({ waters }) => waterAxes.map((axis) => waters[axis]?.given ?? anything)),
     least: waterAxes.map((axis) => axes[axis].giving(terms.thresholds).least),
-    apart: (members) => apartIn(those(members), terms)?.map((place) => memberAt(place)),
+    apart: (members) => pairsApart.find((two) => two.every((one) => members.includes(one))),
     isBearable: (members) => sharedWaterOf(those(members), terms) !== undefined,
   });
   return those(staying);
