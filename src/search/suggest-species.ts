@@ -42,7 +42,8 @@ export interface SuggestOptions {
 /**
  * The species that may be meant by what somebody is typing, the best first, those that fit alike by name. Case, accents,
  * apostrophes, spaces and hyphens do not matter, nor does an English plural. Where no name or word of one begins as typed,
- * names of four letters or more are found with one slip of the finger, of eight or more with two. A form is given where its own name fits better than those of its species.
+ * names of four letters or more are found with one slip of the finger, of eight or more with two. A form is given where its
+ * own name fits better than those of its species.
  *
  * @param typed - At most 200 characters; nothing is found by none.
  * @throws InvalidInputError for anything but a text, for a longer one, for a limit below 1, and for languages that are none.

@@ -1,5 +1,6 @@
 import type { Plan, PlannedTank } from "vivary/plan";
 import type { SpeciesProfile } from "vivary/species";
+import { keptTank } from "../advice/kept-tank";
 import { type Figure, inTurns, urlOf } from "./timing";
 
 const { allSpecies, speciesById }: typeof import("vivary/catalog") = await import(urlOf("catalog"));
@@ -7,17 +8,10 @@ const { assessPlan }: typeof import("vivary/compatibility") = await import(urlOf
 const advice: typeof import("vivary/advice") = await import(urlOf("advice"));
 
 const tank: PlannedTank = {
+  ...keptTank,
   base: { shape: "rectangle", length: 150, width: 60 },
   height: 55,
-  lid: true,
-  cover: 0.4,
-  openWater: 0.5,
-  openSurface: 0.5,
-  sightBreaks: 4,
-  substrate: "sand",
-  hides: { caves: 4, wood: 3, leaves: 10 },
   plants: "grown-in",
-  flow: { calmest: "still", strongest: "moderate" },
   filter: { mediaArea: 15, age: 200 },
 };
 

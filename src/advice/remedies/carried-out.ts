@@ -35,8 +35,8 @@ export interface Given {
 const mostRounds = 3;
 
 /**
- * Does some steps to a plan: animals leave and come in first, then what is asked for is seen to as far as the steps reach, and
- * as far as the plan says nothing of it.
+ * Does some steps to a plan: animals leave and come in first, then what is asked for is seen to as far as the steps reach,
+ * and as far as the plan says nothing of it.
  *
  * @param begun - Gives the planner after a change to the animals.
  */

@@ -15,9 +15,9 @@ export interface Roomier {
 }
 
 /**
- * The plan in the least rectangle that is at least as long, wide, high and large as the tank was and has all the room that its
- * animals ask for. What they ask is read where nothing is short of room: in a tank far too small nothing is asked, since it
- * is ruled out.
+ * The plan in the least rectangle that is at least as long, wide, high and large as the tank was and has all the room that
+ * its animals ask for. What they ask is read where nothing is short of room: in a tank far too small nothing is asked,
+ * since it is ruled out.
  */
 export function inLargerTank(now: Planner): Roomier {
   const { unit = "cm" } = now.plan.tank;

@@ -35,11 +35,11 @@ export type SuspectAct =
  * What may be behind what a keeper sees in a tank: the findings of the rules that explain it, those whose condition the
  * plan meets and those that hang on individuals included, each with what to look at and what to do.
  *
- * The likeliest come first: those that explain most of the signs; of these what stands against the plan, then what the
- * plan meets, last what individuals that differ from their kind would do, shyer, bolder or bullies; of these the ones
- * of which it is the first sign, then the gravest, what the plan does not say behind what it says. Which sign a rule shows by is common practice, without a source, and
- * knows no illness: what is seen of animals may be illness whatever is told, and an empty answer does not say that all is
- * well: then ask a vet first.
+ * The likeliest come first: those that explain most of the signs; of these what stands against the plan, then what the plan
+ * meets, last what individuals that differ from their kind would do, shyer, bolder or bullies; of these the ones of which
+ * it is the first sign, then the gravest, what the plan does not say behind what it says. Which sign a rule shows by is
+ * common practice, without a source, and knows no illness: what is seen of animals may be illness whatever is told, and an
+ * empty answer does not say that all is well: then ask a vet first.
  *
  * @param signs What is seen, of {@link seenSigns}.
  * @param options The rules and numbers to judge by, as in `assessPlan`.

@@ -20,8 +20,8 @@ export function byVerdicts(before: Planner, group: Group): Answer {
 }
 
 /**
- * Why a newcomer is refused: the gravest that is told of it, else of what is told of the others since it came; nothing where
- * the outcome is no worse, or was bad before and nothing rules the newcomer out.
+ * Why a newcomer is refused: the gravest that is told of it, else of what is told of the others since it came; nothing
+ * where the outcome is no worse, or was bad before and nothing rules the newcomer out.
  */
 function reasonAgainst(before: Planner, joined: Planner): Finding | OpenQuestion | undefined {
   if (keeps(before.outcome, joined.outcome)) return undefined;

@@ -2,9 +2,10 @@ import type { Condition, Wanted } from "../../plan";
 import { type CheckedPlan, isReading, readPlan } from "../../plan/inner";
 
 /**
- * How far a plan is from where it would no longer do for a group, from 0 (at the very edge) to 1: the least over the figures
- * of tank and water that the group asks for. Of a span: how far from the nearer end, as a share of half its width; of a least
- * or a greatest alone: by what share the plan has more or less. None where something of tank or water is not met as it is.
+ * How far a plan is from where it would no longer do for a group, from 0 (at the very edge) to 1: the least over the
+ * figures of tank and water that the group asks for. Of a span: how far from the nearer end, as a share of half its width;
+ * of a least or a greatest alone: by what share the plan has more or less. None where something of tank or water is not met
+ * as it is.
  *
  * @param plan - Of which tank and water are read.
  * @param met - What it meets once the group is there, of all that concerns the group or none.

@@ -55,8 +55,8 @@ export interface WhoCouldJoin {
 
 /**
  * Which species could join a plan: each comes in as many as belong together, and the plan is judged again. Those join with
- * whom the outcome is no worse than before; where the plan does not work as it is, those of whom nothing rules out that they
- * live there. Of the others one reason is told, the gravest. Judged on the adopted facts.
+ * whom the outcome is no worse than before; where the plan does not work as it is, those of whom nothing rules out that
+ * they live there. Of the others one reason is told, the gravest. Judged on the adopted facts.
  *
  * @throws InvalidInputError for what `assessPlan` refuses, and where `settles` is no group of the plan.
  *

@@ -15,9 +15,9 @@ import { strengths } from "./strengths";
 import type { Teller } from "./teller";
 
 /**
- * A part of a report: the answer; the animals; why not; what nobody can tell; what must change; what the plan does not say; what
- * would help; what is worth knowing; the cautions; what it all rests on. Of a suitable plan what is worth knowing and the
- * cautions are one list, `advisory`.
+ * A part of a report: the answer; the animals; why not; what nobody can tell; what must change; what the plan does not say;
+ * what would help; what is worth knowing; the cautions; what it all rests on. Of a suitable plan what is worth knowing and
+ * the cautions are one list, `advisory`.
  */
 export type ReportPartName =
   | "answer"

@@ -171,8 +171,8 @@ function hopelessFacts({ findings }: Verdict): ReadonlySet<string> {
 }
 
 /**
- * The reasons of a demand that need telling: those that ask for the most, of a party's water not both rules, and of what one
- * does to another only the gravest.
+ * The reasons of a demand that need telling: those that ask for the most, of a party's water not both rules, and of what
+ * one does to another only the gravest.
  */
 export function reasonsFor({ conditions, findings: all }: Demand): readonly Alike[] {
   const findings = all.filter((finding) => !all.some((other) => saysMore(other, finding)));

@@ -139,8 +139,8 @@ function floorFor(from: Doer, { animals, isPair }: Doers, act: Act): readonly Gi
 }
 
 /**
- * The number over which rivals that only chase each other spread it, and those that wound where few are worse off than many;
- * undefined where they do not.
+ * The number over which rivals that only chase each other spread it, and those that wound where few are worse off than
+ * many; undefined where they do not.
  */
 function spreadOver({ does }: Act, from: Doer, spreadsFrom: number): number | undefined {
   const { party, "social.living": living, "social.group": group } = from;

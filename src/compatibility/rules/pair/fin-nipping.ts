@@ -27,9 +27,9 @@ const ownKind: readonly Act["target"][] = ["own-sex", "other-sex", "own-kind", "
 /**
  * Long fins are bitten until they are gone; who nips anyone wears out those that are slow or much smaller, and claws wear
  * out whatever shorter rests beside them on the ground. Who nips only where it has too little room or company leaves alone
- * what can get away; slow fish with long fins need cover from it. Whoever is about at night also comes to those that sleep in the next
- * part of the water, and nobody can tell whether it finds them. Young that grow out of being small enter longer. Its own
- * kind holds its own.
+ * what can get away; slow fish with long fins need cover from it. Whoever is about at night also comes to those that sleep
+ * in the next part of the water, and nobody can tell whether it finds them. Young that grow out of being small enter
+ * longer. Its own kind holds its own.
  */
 export const finNipping = /* @__PURE__ */ ownRule({
   id: "fin-nipping",

@@ -4,8 +4,8 @@ import { judgeSharedWater, sharedWaterMeasures } from "../shared/water";
 
 /**
  * Blocks where there is no temperature that both can be given, and where they meet at the ends alone of what they are kept
- * in, past what is best for either: an animal that lives there for good eats less, ages fast or falls ill. Restricts to what
- * both can be given where what they are kept in leaves little.
+ * in, past what is best for either: an animal that lives there for good eats less, ages fast or falls ill. Restricts to
+ * what both can be given where what they are kept in leaves little.
  */
 export const temperature = /* @__PURE__ */ ownRule({
   id: "temperature",

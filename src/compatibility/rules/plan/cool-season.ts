@@ -12,13 +12,13 @@ export const coolSeason = /* @__PURE__ */ ownRule({
   reads: ["water.temperature", "water.coolest"],
   mayYield: ["advisory"],
   measures: { season: "degC" },
-  judge: ({ groups, plan: { "water.temperature": usual = 0, "water.coolest": coolest = usual } }) =>
+  judge: ({ groups, plan: { "water.temperature": usual, "water.coolest": coolest = usual } }) =>
     groups.flatMap(({ "water.coolSeason": needed = "none" }, about) => {
       if (needed === "none") return [];
       const { min = 0, max = min } = needed;
       const isBorne = ({ "water.temperature": figures }: (typeof groups)[number], other: number) =>
         other === about || (figures?.kept.min ?? min) <= min;
-      if (coolest <= max || !groups.every(isBorne)) return [];
+      if (coolest === undefined || coolest <= max || !groups.every(isBorne)) return [];
       return [{ about, weight: "advisory" as const, measures: { season: { min, max } } }];
     }),
 });

@@ -70,7 +70,8 @@ interface Mending {
 
 /**
  * What an act towards another species weighs: what kills, or wounds at any time, blocks, unless the plan leaves open a sex
- * that is spared; what disturbs, and chases that come of crowding, are worth knowing; the rest restricts to what removes it.
+ * that is spared; what disturbs, and chases that come of crowding, are worth knowing; the rest restricts to what removes
+ * it.
  */
 export function judgeTowards(
   act: Act,

@@ -72,8 +72,8 @@ const canBeHeld = (span: PartialRange | undefined, { least }: Pick<Giving, "leas
   widthOf(span) >= least;
 
 /**
- * Whether two meet at the ends alone of what they are kept in, and past what is best for one of them. Of a span so wide that
- * it holds summer and winter, a small share is an end, whatever its width: water for good is none of a season's.
+ * Whether two meet at the ends alone of what they are kept in, and past what is best for one of them. Of a span so wide
+ * that it holds summer and winter, a small share is an end, whatever its width: water for good is none of a season's.
  */
 export function meetPastTheirBest(a: Span, b: Span, giving: Giving): boolean {
   const { steady, endShare = 0 } = giving;
@@ -110,10 +110,10 @@ type SharedAnswer = Judged<
 >;
 
 /**
- * Water for two. Where the kept spans themselves share enough, and something of the best for either, all is well. Else what both can be given must be wide enough
- * to be held, or it blocks, as it does where they meet only at the ends of what they are kept in and past the optimum of
- * either; where they meet only because the ends of a handbook's class are vague, or where an optimum stands in for what is
- * kept, nobody knows; and what they can be given is what it restricts to.
+ * Water for two. Where the kept spans themselves share enough, and something of the best for either, all is well. Else what
+ * both can be given must be wide enough to be held, or it blocks, as it does where they meet only at the ends of what they
+ * are kept in and past the optimum of either; where they meet only because the ends of a handbook's class are vague, or
+ * where an optimum stands in for what is kept, nobody knows; and what they can be given is what it restricts to.
  */
 export function judgeSharedWater(a: Span, b: Span, on: FactName, giving: Giving): readonly SharedAnswer[] {
   const { roomy, least, steady = 0 } = giving;

@@ -30,8 +30,9 @@ interface Candidate {
 
 /**
  * The best companions of a species: by the verdict on the pair and by what it is at worst, by how little is told against
- * them, by how broad the water is that both share, and so that they are of many families and places. Nobody who would leave the
- * other hungry. Each is judged with it in the tank, which is furnished as both ask; who needs a larger one is passed over.
+ * them, by how broad the water is that both share, and so that they are of many families and places. Nobody who would leave
+ * the other hungry. Each is judged with it in the tank, which is furnished as both ask; who needs a larger one is passed
+ * over.
  */
 export function companionsOf(
   own: Group,
