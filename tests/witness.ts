@@ -14,7 +14,8 @@ for (const [done, [a, b]] of pairs.entries()) {
   count(`pairs ${assessPair({ species: a }, { species: b }).outcome}`);
   if (done % 1000 === 0) console.log(`${done} of ${pairs.length} pairs, ${breaches.length} broken promises`);
 }
-const seed = Date.now() % 1_000_000;
+const [, , given] = process.argv;
+const seed = given === undefined ? Date.now() % 1_000_000 : Number(given);
 for (const [done, plan] of randomPlans(plans, seed).entries()) {
   const broken = planBreaches(plan);
   count(`plans ${assessPlan(plan).outcome}`);

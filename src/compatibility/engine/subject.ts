@@ -114,21 +114,14 @@ function knownTrait(species: SpeciesProfile, temper: TemperOf, path: TraitPath):
     fact !== undefined &&
     factAt(species, "temperament.varies")?.value !== false;
   const stated = fact ? standingValues(path, fact) : [];
-  const possible = numbered(stated.map((values) => ofIndividuals(path, values, temper, varies)));
+  const as = (one: NonNullable<TemperOf>) => (value: unknown) =>
+    ofTemper(one, path, value, species.taxonomy.kind);
+  const ofIndividuals = (values: readonly unknown[]): readonly unknown[] => {
+    if (temper) return values.map(as(temper));
+    return varies ? [...values, ...values.flatMap((value) => spread.map((one) => as(one)(value)))] : values;
+  };
+  const possible = numbered(stated.map(ofIndividuals));
   return { fact, varies, possible, values: distinct(possible.map(({ value }) => value)) };
-}
-
-/** The values that a source supports, as individuals of a temper have them; where individuals differ, theirs beside them. */
-function ofIndividuals(
-  path: TraitPath,
-  values: readonly unknown[],
-  temper: TemperOf,
-  varies: boolean,
-): readonly unknown[] {
-  if (temper) return values.map((value) => ofTemper(temper, path, value));
-  return varies
-    ? [...values, ...values.flatMap((value) => spread.map((each) => ofTemper(each, path, value)))]
-    : values;
 }
 
 const numbered = (stated: readonly (readonly unknown[])[]): readonly Possible[] =>

@@ -1,16 +1,22 @@
 import type { Temper } from "../../plan";
-import type { Act, TraitPath, TraitValue } from "../../species";
+import type { Act, Kind, TraitPath, TraitValue } from "../../species";
 
 /** What individuals may be like beside their kind. */
-type Kind = Exclude<Temper, "typical">;
+type Individual = Exclude<Temper, "typical">;
 
-/** What each temper makes of a trait of its kind; what nobody knows of the kind stays unknown unless temper tells it. */
+/**
+ * What each temper makes of a trait of its kind; what nobody knows of the kind stays unknown unless temper tells it. Only
+ * fish take calm company in the open for a sign that nothing threatens: of snails, shrimps and crayfish nobody tells it.
+ */
 const changes: Readonly<
-  Record<Kind, { readonly [Path in TraitPath]?: (value: TraitValue<Path>) => TraitValue<Path> }>
+  Record<
+    Individual,
+    { readonly [Path in TraitPath]?: (value: TraitValue<Path>, kind: Kind) => TraitValue<Path> }
+  >
 > = {
   shyer: {
     "temperament.shy": () => true,
-    "social.settledBy": () => true,
+    "social.settledBy": (settled, kind) => settled || kind === "fish",
     "diet.pace": () => "slow",
   },
   bolder: {
@@ -31,13 +37,13 @@ function atAnyTime({ when, ...act }: Act): Act {
 }
 
 /** The value of a trait of individuals of a temper. */
-export function ofTemper(temper: Kind, path: TraitPath, value: unknown): unknown {
-  const change = changes[temper][path] as ((value: unknown) => unknown) | undefined;
-  return change ? change(value) : value;
+export function ofTemper(temper: Individual, path: TraitPath, value: unknown, kind: Kind): unknown {
+  const change = changes[temper][path] as ((value: unknown, kind: Kind) => unknown) | undefined;
+  return change ? change(value, kind) : value;
 }
 
 /** The tempers between which individuals of a kind lie that differ much. */
-export const spread: readonly Kind[] = ["shyer", "bolder"];
+export const spread: readonly Individual[] = ["shyer", "bolder"];
 
 /** Whether a trait hangs on what individuals are like. */
 export const hangsOnTemper = (path: TraitPath): boolean =>

@@ -51,6 +51,16 @@ describe("individuals that the plan tells of", () => {
     expect(planBy(settlingCompany, beside("typical")).outcome).toBe("suitable");
   });
 
+  test("a shyer snail hides from bustle, and no company in the open settles it", () => {
+    const snail = beside("shyer").map((group, index) =>
+      index === 0
+        ? { ...group, species: { ...fish(), taxonomy: { ...fish().taxonomy, kind: "snail" as const } } }
+        : group,
+    );
+    expect(planBy(shyness, snail).outcome).toBe("conditional");
+    expect(planBy(settlingCompany, snail).findings).toEqual([]);
+  });
+
   test("a bolder one does not hide, and does at any time what its kind does when it breeds", () => {
     const shy = { "temperament.shy": true, "social.settledBy": true };
     expect(planBy(shyness, beside("typical", shy)).outcome).toBe("conditional");

@@ -1,5 +1,6 @@
 import type { Animals, Kin } from "../../../plan";
-import type { Act } from "../../../species";
+import type { Act, Sex } from "../../../species";
+import { sexes } from "../../../species/inner";
 import { canHappen, ofBrood } from "../../animals/acts";
 import { leastNumber } from "../../animals/least-number";
 import { placeOf, rivalsOf } from "../../animals/rivals";
@@ -7,6 +8,7 @@ import { besideWanted, staysAlone, type wantedBy, wantedKin } from "../../animal
 import type { GivenCondition } from "../../engine/rule/finding";
 import { ownRule } from "../../engine/rule/own-rule";
 import type { SeenParty } from "../../engine/rule/rule";
+import { ofSex } from "../shared/by-sex";
 import { coverBeside } from "../shared/cover-beside";
 import {
   type ActAnswer,
@@ -30,8 +32,9 @@ const targets: readonly Act["target"][] = ["own-sex", "other-sex", "own-kind", "
 
 /**
  * Killing blocks, and so do wounds among those that live alone; where the plan does not say of which sex they are, both
- * restrict to the one that does neither. Others that fight need room and something between them; chases in a shoal are
- * spread over it, and so are wounds where a few are to be avoided; those of a bully are not.
+ * restrict to the one that does neither, and the rest is asked for as many of that one. Others that fight need room and
+ * something between them; chases in a shoal are spread over it, and so are wounds where a few are to be avoided; those of
+ * a bully are not.
  */
 export const actsOwnKind = /* @__PURE__ */ ownRule({
   id: "acts-own-kind",
@@ -51,14 +54,27 @@ export const actsOwnKind = /* @__PURE__ */ ownRule({
     );
     const isAlone = isItself && staysAlone(from);
     if (isAlone !== false) return isAlone || harmless(meant, from) ? [] : "unknown";
-    const animals = grouped(from);
-    const acts = meant
-      .filter((act) => canHappen(act, animals, isItself ? animals : to.party))
-      .filter((act) => findsVictim(act, animals.kin))
-      .flatMap((act) => judged(act, from, { animals, isPair: !isItself }, thresholds));
-    return [...acts, ...bullied(from)];
+    const actsOf = (doer: Doer): readonly ActAnswer[] => {
+      const animals = grouped(doer);
+      return meant
+        .filter((act) => canHappen(act, animals, isItself ? animals : to.party))
+        .filter((act) => findsVictim(act, animals.kin))
+        .flatMap((act) => judged(act, doer, { animals, isPair: !isItself }, thresholds));
+    };
+    const acts = actsOf(from);
+    const asked = acts.filter((answer) => sexAskedFor(answer) !== undefined);
+    const [sex] = asked.flatMap((answer) => sexAskedFor(answer) ?? []);
+    const others = sex ? actsOf(ofSex(from, sex)) : acts;
+    return [...asked, ...others, ...bullied(from)];
   },
 });
+
+/** The sex that an answer asks for; undefined where it asks for none. */
+function sexAskedFor(answer: ActAnswer): Sex | undefined {
+  if (answer.weight !== "restricting" || answer.condition.on !== "group.sex") return undefined;
+  const { wanted } = answer.condition;
+  return "oneOf" in wanted ? sexes.find((sex) => wanted.oneOf.includes(sex)) : undefined;
+}
 
 /** Whether it does nothing to its kind that weighs. */
 const harmless = (acts: readonly Act[], { party }: Doer): boolean =>

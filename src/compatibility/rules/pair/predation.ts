@@ -46,7 +46,8 @@ type Answer = Judged<"blocking" | "restricting" | "advisory", typeof mealMeasure
 /**
  * Goes by length, whatever a stage is called. A stated greatest prey decides, else the hunter's usual length. In the band
  * above nobody can tell in advance; nor of any larger snail beside a fish that takes snails too large to be swallowed, for
- * it picks at feelers and foot, and a snail cannot get away. The animals of one kind grow up together. Animals that are
+ * it picks at feelers and foot, and a snail cannot get away. The animals of one kind grow up together, and
+ * none of them eats another that is as long as itself. Animals that are
  * shorter than grown ones of their kind, which would be safe, restrict to the length at which they enter, and so do those
  * that are eaten if of the smaller sex alone, where nobody says of which they are; what becomes of young that are wanted of
  * them is told at once. Young of which nobody says how long they are may be as short as can be: they never block for that.
@@ -96,12 +97,13 @@ function ofAnimals(from: Hunter, to: Prey, thresholds: Thresholds): readonly Ans
   const grown = grownPreyLength(to.party, to["size.adultLength"]);
   const now = preyLength(to.party, to["size.adultLength"]) ?? 0;
   const part = partOfReach(from, to);
-  if (part === 0 || (from.party.id === to.party.id && now >= grown)) return [];
+  const equal = lengthOfEqual(from, to);
+  if (part === 0 || now >= equal) return [];
   const reach = reachFor(from, to, part, thresholds);
   const asYoung = decimal(part * youngReach(from, to, thresholds));
-  const found = reach ? byReach(reach, from, to, { now, grown, asYoung, thresholds }) : [];
+  const found = reach ? byReach(reach, from, to, { now, grown, equal, asYoung, thresholds }) : [];
   if (found.length > 0) return found;
-  return asYoung > 0 && now <= asYoung ? [enterLonger(asYoung, now, grown)] : [];
+  return asYoung > 0 && now <= asYoung ? [enterLonger(asYoung, now, Math.min(grown, equal))] : [];
 }
 
 /**
@@ -115,10 +117,18 @@ function partOfReach(from: Hunter, to: Prey): number {
   return length === undefined ? 1 : length / grownLength(from.party, from["size.adultLength"]);
 }
 
-/** Lengths of the prey, in cm: today, once grown, and up to which it counts as newly hatched. */
+/** The length in cm from which one of its own kind is no prey: its own, or that of grown ones; infinite for others. */
+function lengthOfEqual(from: Hunter, to: Prey): number {
+  if (from.party.id !== to.party.id) return Number.POSITIVE_INFINITY;
+  const { length = Number.POSITIVE_INFINITY } = from.party;
+  return Math.min(length, grownPreyLength(to.party, to["size.adultLength"]));
+}
+
+/** Lengths of the prey, in cm: today, once grown, from which it is the hunter's equal, and up to which it is newly hatched. */
 interface Lengths {
   readonly now: number;
   readonly grown: number;
+  readonly equal: number;
   readonly asYoung: number;
   readonly thresholds: Thresholds;
 }
@@ -128,11 +138,13 @@ function byReach(
   reach: HunterReach,
   from: Hunter,
   to: Prey,
-  { now, grown, asYoung, thresholds }: Lengths,
+  { now, grown, equal, asYoung, thresholds }: Lengths,
 ): readonly Answer[] {
   const { hunter, greatest, tries } = reach;
   const fate = (length: number) =>
-    tooDeepFor(reach, to, length, thresholds) ? "safe" : fateOf(length, reach, isEelLike(to));
+    length >= equal || tooDeepFor(reach, to, length, thresholds)
+      ? "safe"
+      : fateOf(length, reach, isEelLike(to));
   const measures = {
     prey: now || undefined,
     ...(greatest === undefined
@@ -146,7 +158,7 @@ function byReach(
   const outgrows = [grown, ofSomeSex].find((length) => now < length && fate(length) === "safe");
   if (outgrows !== undefined && Number.isFinite(tries)) {
     const safe = Math.max(safeFrom(reach, isEelLike(to)), asYoung);
-    return [enterLonger(safe, now, outgrows, measures)];
+    return [enterLonger(safe, now, Math.min(outgrows, equal), measures)];
   }
   const surely = isUnmeasured(to.party) ? fate(grown) : today;
   return surely === "eaten"

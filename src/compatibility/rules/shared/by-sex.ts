@@ -67,7 +67,7 @@ const openSexes = ({ sex, males, some = [] }: Animals): readonly Sex[] =>
   sex !== undefined || males !== undefined ? [] : sexes.filter((each) => some.every((of) => of === each));
 
 /** A side of which all animals are of one sex, if one is named; its traits are read as before. */
-function ofSex<Side extends Seen>(side: Side, sex: Sex | undefined): Side {
+export function ofSex<Side extends Seen>(side: Side, sex: Sex | undefined): Side {
   if (!sex) return side;
   const { party } = side;
   const { count, kin } = party;

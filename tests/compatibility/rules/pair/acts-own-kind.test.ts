@@ -418,6 +418,19 @@ describe("in a keeper's tank", () => {
     );
   });
 
+  test("bettas that may only be females need what so many females need", () => {
+    const asked = (group: Omit<Group, "species">) =>
+      planBy(actsOwnKind, [{ species: bettaSplendens, ...group }]).conditions.map(({ on, wanted }) => ({
+        on,
+        wanted,
+      }));
+    const needed = asked({ females: 13 });
+    expect(needed).toContainEqual({ on: "tank.sightBreaks", wanted: { min: 12 } });
+    const isOther = ({ on }: { readonly on: string }) => on !== "group.sex";
+    expect(asked({ females: 6, juveniles: 7 }).filter(isOther)).toEqual(needed);
+    expect(asked({ unsexed: 13 }).filter(isOther)).toEqual(needed);
+  });
+
   test("a betta alone is at peace", () => {
     expect(planBy(actsOwnKind, [{ species: bettaSplendens, males: 1 }]).outcome).toBe("suitable");
   });

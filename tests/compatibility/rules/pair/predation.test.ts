@@ -316,6 +316,18 @@ describe("prey that is shorter than its adults, which would be safe", () => {
     expect(two(undefined, 3)).toMatchObject([{ min: 5.1 }, { min: 1.9 }]);
   });
 
+  test("is not eaten by an equal of its own kind, however large the prey that these take", () => {
+    const species = prey(20, { "predation.eats": upTo(20) });
+    const asked = (one: number, other: number) =>
+      planBy(predation, [
+        { species, unsexed: 4, length: one },
+        { species, unsexed: 4, length: other },
+      ]).conditions.map(({ of, wanted }) => ({ of, wanted }));
+    expect(asked(7, 7)).toEqual([]);
+    expect(asked(7, 3)).toEqual([{ of: 1, wanted: { min: 7, unit: "cm" } }]);
+    expect(asked(20, 20)).toEqual([]);
+  });
+
   test("of no stated length never blocks for that: where grown ones may be tried, so may these", () => {
     const juveniles = (length?: number) =>
       eaten(prey(4.5), hunter(upTo(4)), { stage: "juvenile", length }).map((finding) =>
@@ -583,7 +595,7 @@ test("grown ones of its own kind are no prey, shorter ones are", () => {
   const beside = (length?: number) =>
     pairBy(predation, { species: own }, { species: own, ...(length && { length }) }).findings;
   expect(beside()).toEqual([]);
-  expect(beside(3)).toMatchObject([{ from: 0, weight: "blocking" }]);
+  expect(beside(3)).toMatchObject([{ from: 0, condition: { on: "group.length", wanted: { min: 6 } } }]);
 });
 
 describe("guarded eggs", () => {
