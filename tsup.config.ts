@@ -19,6 +19,7 @@ const entry = {
   rules: "src/compatibility/rules/index.ts",
   standards: "src/standards/index.ts",
   report: "src/report/index.ts",
+  "report/de": "src/report/de/index.ts",
   tables: "src/tables/index.ts",
 };
 

@@ -78,7 +78,7 @@ export default {
       comment: "The root and the programs see of a floor what users see.",
       severity: "error",
       from: { path: "^(src/index\\.ts$|data/|docs/)" },
-      to: { path: "^src/[^/]+/", pathNot: ["^src/[^/]+/index\\.ts$", modulesApart] },
+      to: { path: "^src/[^/]+/", pathNot: ["^src/[^/]+/(de/|rules/)?index\\.ts$", modulesApart] },
     },
     {
       name: "every-floor-is-in-the-plan",

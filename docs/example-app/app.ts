@@ -7,7 +7,7 @@ import { remember, remembered } from "./plan/memory";
 import { type Opened, openedText } from "./plan/opened";
 import { learn, profileOf } from "./plan/profiles";
 import { firstLanguage, firstUnits } from "./settings";
-import { languages } from "./texts/languages";
+import { languageOf } from "./texts/languages";
 import { nameOf } from "./texts/texts";
 import { announcer } from "./view/announcer";
 import { type Acts, actsView, settingsView } from "./view/bar";
@@ -28,7 +28,8 @@ const mostSteps = 100;
 export async function startApp(): Promise<void> {
   const voice = announcer();
   const past: Draft[] = [];
-  let shown: Shown = { draft: exampleDraft, language: languages[firstLanguage()], units: firstUnits() };
+  const language = await languageOf(firstLanguage());
+  let shown: Shown = { draft: exampleDraft, language, units: firstUnits() };
   let page: Page;
 
   const change: Change = (changed, how, told) => {
@@ -102,7 +103,7 @@ export async function startApp(): Promise<void> {
   };
 
   const acts: Acts = {
-    speak: (code) => show({ language: languages[code] }, "language", code),
+    speak: async (code) => show({ language: await languageOf(code) }, "language", code),
     measure: (units) => show({ units }, "units", units),
     share: async () => {
       const { texts } = shown.language;

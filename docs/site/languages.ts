@@ -1,5 +1,6 @@
 // The languages of the site.
-import * as report from "vivary/report";
+import { englishPages, type PageMessages } from "vivary/report";
+import { germanPages } from "vivary/report/de";
 import type { LanguageCode } from "./page";
 import { english } from "./words/english";
 import { german } from "./words/german";
@@ -12,12 +13,12 @@ export interface SiteLanguage {
   readonly folder: string;
   readonly words: SiteWords;
   /** The words of reports and pictures. */
-  readonly messages: typeof report.english;
+  readonly messages: PageMessages;
 }
 
 export const languages: Readonly<Record<LanguageCode, SiteLanguage>> = {
-  en: { code: "en", folder: "", words: english, messages: report.english },
-  de: { code: "de", folder: "de/", words: german, messages: report.german },
+  en: { code: "en", folder: "", words: english, messages: englishPages },
+  de: { code: "de", folder: "de/", words: german, messages: germanPages },
 };
 
 export const allLanguages: readonly SiteLanguage[] = Object.values(languages);

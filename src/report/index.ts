@@ -22,8 +22,8 @@ export {
   reportPartsIn,
 } from "./describe/report-parts";
 export type { Figure } from "./figure";
-export { english } from "./messages/english-page";
-export { german } from "./messages/german-page";
+export { english } from "./messages/english";
+export { englishPages } from "./messages/english-page";
 export type {
   DoubtReason,
   Messages,

@@ -1,7 +1,5 @@
-import { english, german, type Messages } from "vivary/report";
+import { english, type Messages } from "vivary/report";
 import type { SearchNames } from "vivary/search";
-import germanNames from "vivary/search/de";
-import { de } from "./de";
 import { en } from "./en";
 import type { Texts } from "./texts";
 
@@ -9,8 +7,6 @@ import type { Texts } from "./texts";
 export interface Language {
   /** Names of species are kept by it. */
   readonly code: string;
-  /** What it calls itself. */
-  readonly name: string;
   readonly texts: Texts;
   /** What the library says. */
   readonly messages: Messages;
@@ -18,14 +14,26 @@ export interface Language {
   readonly searched: readonly SearchNames[];
 }
 
-/** The languages that the app speaks. */
-export const languages = {
-  en: { code: "en", name: "English", texts: en, messages: english, searched: [] },
-  de: { code: "de", name: "Deutsch", texts: de, messages: german, searched: [germanNames] },
-} as const satisfies Readonly<Record<string, Language>>;
+/** The languages that the app speaks, by what each calls itself. */
+export const spoken = { en: "English", de: "Deutsch" } as const;
 
-export type LanguageCode = keyof typeof languages;
+export type LanguageCode = keyof typeof spoken;
 
 /** Whether the app speaks a language. */
 export const isSpoken = (code: string | undefined): code is LanguageCode =>
-  code !== undefined && Object.hasOwn(languages, code);
+  code !== undefined && Object.hasOwn(spoken, code);
+
+const inEnglish: Language = { code: "en", texts: en, messages: english, searched: [] };
+
+async function inGerman(): Promise<Language> {
+  const [{ de }, { german }, names] = await Promise.all([
+    import("./de"),
+    import("vivary/report/de"),
+    import("vivary/search/de"),
+  ]);
+  return { code: "de", texts: de, messages: german, searched: [names.default] };
+}
+
+/** A language, loaded when it is first asked for; English where it does not come. */
+export const languageOf = (code: LanguageCode): Promise<Language> =>
+  code === "de" ? inGerman().catch(() => inEnglish) : Promise.resolve(inEnglish);

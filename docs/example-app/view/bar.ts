@@ -1,6 +1,6 @@
 import type { UnitSystem } from "vivary/report";
 import { isSystem } from "../plan/quantities";
-import { isSpoken, type LanguageCode, languages } from "../texts/languages";
+import { isSpoken, type LanguageCode, spoken } from "../texts/languages";
 import { choice } from "./choice";
 import { button, type Child, element } from "./element";
 import { labelled } from "./labelled";
@@ -21,7 +21,7 @@ export interface Acts {
 /** Language and units. */
 export function settingsView({ language, units }: Shown, { speak, measure }: Acts): readonly Child[] {
   const { texts, code } = language;
-  const names = Object.entries(languages).map(([spoken, { name }]) => [spoken, name] as const);
+  const names = Object.entries(spoken);
   const systems = Object.entries(texts.systems);
   return [
     labelled(

@@ -1,6 +1,6 @@
 import type { Words } from "../../compatibility";
 import type { Kind } from "../../species";
-import { english as reports } from "./english";
+import { english } from "./english";
 import type { PageMessages, PageWords, ToldAct, ToldGroup, ToldName } from "./page-messages";
 import { sentenceCase as capital, scientificOf } from "./sentences";
 import { withPage } from "./with-page";
@@ -588,5 +588,5 @@ const page: PageWords = {
   readsNotes: true,
 };
 
-/** What reports, pictures and pages say in English. */
-export const english: PageMessages = /* @__PURE__ */ withPage(reports, page);
+/** What pages of species say in English, and reports and pictures with them. */
+export const englishPages: PageMessages = /* @__PURE__ */ withPage(english, page);

@@ -1,6 +1,6 @@
 import type { Words } from "../../compatibility";
 import type { Kind } from "../../species";
-import { german as reports } from "./german";
+import { german } from "./german";
 import { effectIn, jurisdictionIn } from "./german-laws";
 import { regionIn } from "./german-regions";
 import { places, prey, targets } from "./german-words";
@@ -238,7 +238,7 @@ const page: PageWords = {
       shock: "Sie teilen Stromschläge aus, die ein Mensch spürt.",
     },
     laws: (jurisdictions) => `Das Recht schränkt die Haltung mancherorts ein: ${allOf(jurisdictions)}.`,
-    threatened: (status) => `In der Natur ${reports.words.conservation[status]}: Nachzuchten wählen.`,
+    threatened: (status) => `In der Natur ${german.words.conservation[status]}: Nachzuchten wählen.`,
   },
   origin: {
     from: (regions) => `Heimat: ${regionsTold(regions.map(regionIn))}.`,
@@ -250,7 +250,7 @@ const page: PageWords = {
       wild: "Fast alle angebotenen Tiere sind Wildfänge.",
     },
     conservation: (status, year) =>
-      `Rote Liste: ${reports.words.conservation[status]}${year ? ` (${year})` : ""}.`,
+      `Rote Liste: ${german.words.conservation[status]}${year ? ` (${year})` : ""}.`,
   },
   size: {
     length: ({ sex, usual, greatest, of }) => {
@@ -538,5 +538,5 @@ const page: PageWords = {
   readsNotes: false,
 };
 
-/** What reports, pictures and pages say in German. */
-export const german: PageMessages = /* @__PURE__ */ withPage(reports, page);
+/** What pages of species say in German, and reports and pictures with them. */
+export const germanPages: PageMessages = /* @__PURE__ */ withPage(german, page);

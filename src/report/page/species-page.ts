@@ -1,7 +1,7 @@
 import { InvalidInputError, listOf, objectOf, oneOf } from "../../errors";
 import { profileProblems } from "../../plan/inner";
 import type { SpeciesProfile, SpeciesRecord } from "../../species";
-import { english } from "../messages/english-page";
+import { englishPages } from "../messages/english-page";
 import type { PageMessages } from "../messages/page-messages";
 import { quantityWriter, type UnitSystem } from "../quantities";
 import { asHtml } from "./as-html";
@@ -48,7 +48,7 @@ export interface SpeciesPageOptions {
  * ```
  */
 export function speciesPage(profile: SpeciesProfile, options: SpeciesPageOptions = {}): string {
-  const { messages = english, ...further } = objectOf(options, "options");
+  const { messages = englishPages, ...further } = objectOf(options, "options");
   return speciesPageIn(messages, profile, further);
 }
 

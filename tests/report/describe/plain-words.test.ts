@@ -3,7 +3,8 @@ import { findSpecies } from "vivary/catalog";
 import { remedies } from "../../../src/advice";
 import { assessPair, assessPlan } from "../../../src/compatibility";
 import type { Group, Plan, PlannedTank, PlannedWater } from "../../../src/plan";
-import { type DescribeOptions, describe, german } from "../../../src/report";
+import { type DescribeOptions, describe } from "../../../src/report";
+import { german } from "../../../src/report/de";
 import type { SpeciesProfile } from "../../../src/species";
 
 function species(name: string): SpeciesProfile {

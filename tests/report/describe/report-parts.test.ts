@@ -1,5 +1,6 @@
 import { expect, describe as suite, test } from "vitest";
-import { describe, german, reportParts, reportPartsIn } from "../../../src/report";
+import { describe, reportParts, reportPartsIn } from "../../../src/report";
+import { german } from "../../../src/report/de";
 import { planVerdicts } from "../verdicts";
 
 const verdicts = planVerdicts.slice(0, 100);

@@ -1,6 +1,6 @@
 import { expect, test } from "vitest";
 import { allSpecies } from "vivary/catalog";
-import { german } from "../../../src/report";
+import { german } from "../../../src/report/de";
 import { isDeclined } from "../../../src/report/messages/german-names";
 
 test.each([

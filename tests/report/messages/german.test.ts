@@ -13,7 +13,8 @@ import {
   type Verdict,
 } from "../../../src/compatibility";
 import { facts } from "../../../src/plan";
-import { describe, english, german, profileMarkdown, sentence } from "../../../src/report";
+import { describe, english, profileMarkdown, sentence } from "../../../src/report";
+import { german } from "../../../src/report/de";
 import { regionIn } from "../../../src/report/messages/german-regions";
 import { traitPaths } from "../../../src/species";
 import { samplePlans } from "../../plan/arbitrary";

@@ -2,7 +2,8 @@ import { fileURLToPath } from "node:url";
 import { build } from "esbuild";
 import { describe, expect, test } from "vitest";
 import type { Verdict } from "../../../src/compatibility";
-import { describeIn, english, german, profileMarkdownIn, sentenceIn } from "../../../src/report";
+import { describeIn, english, profileMarkdownIn, sentenceIn } from "../../../src/report";
+import { german, germanPages } from "../../../src/report/de";
 import { escaped } from "../../../src/report/layout";
 import { classes, factAt, type SpeciesProfile, traitTable } from "../../../src/species";
 import { everyKind, pairVerdicts, planVerdicts } from "../verdicts";
@@ -70,11 +71,14 @@ describe("no word of a report lives outside the language", () => {
 
 const source = (path: string) => fileURLToPath(new URL(`../../../src/${path}`, import.meta.url));
 
-/** What an app ships that imports these names of the report. */
-async function shipped(names: readonly string[]): Promise<string> {
+/** What an app ships that imports these names of the report, and these of its German. */
+async function shipped(names: readonly string[], ofGerman: readonly string[] = []): Promise<string> {
   const { outputFiles } = await build({
     stdin: {
-      contents: `export { ${names.join(", ")} } from ${JSON.stringify(source("report/index.ts"))};`,
+      contents: `
+        export { ${names.join(", ")} } from ${JSON.stringify(source("report/index.ts"))};
+        export { ${ofGerman.join(", ")} } from ${JSON.stringify(source("report/de/index.ts"))};
+      `,
       resolveDir: source("."),
     },
     bundle: true,
@@ -110,21 +114,30 @@ const germanTexts = [
   ...["Wo nichts anderes steht", "das Wasser bei ", "Fehlerstromschutzschalter", "garnele", "Elfenbeinküste"],
 ].filter((text) => !englishTexts.includes(text));
 
+/** What stands on German pages of species alone, long enough that nothing else says it. */
+const germanPageTexts = textsIn(germanPages.page).filter(
+  (text) => text.length > 40 && ![...englishTexts, ...germanTexts].includes(text),
+);
+
 describe("an app in English", () => {
   test("ships no German", async () => {
     const code = await shipped(["describe", "sentence", "profileMarkdown"]);
     expect(germanTexts.length).toBeGreaterThan(30);
-    expect(germanTexts.filter((text) => code.includes(text))).toEqual([]);
+    expect([...germanTexts, ...germanPageTexts].filter((text) => code.includes(text))).toEqual([]);
   });
 });
 
 describe("an app in German", () => {
-  test("ships German and no English", async () => {
-    const code = await shipped(["describeIn", "sentenceIn", "profileMarkdownIn", "german"]);
+  test("ships German and no English, and what pages say only with pages", async () => {
+    const code = await shipped(["describeIn", "sentenceIn", "profileMarkdownIn"], ["german"]);
     const ids = Object.keys(german.signs);
     expect(englishTexts.filter((text) => !ids.includes(text) && code.includes(text))).toEqual([]);
     expect(explanations.filter((text) => code.includes(text))).toEqual([]);
     expect(germanTexts.filter((text) => !code.includes(text))).toEqual([]);
+    expect(germanPageTexts.length).toBeGreaterThan(10);
+    expect(germanPageTexts.filter((text) => code.includes(text))).toEqual([]);
+    const page = await shipped(["speciesPageIn"], ["germanPages"]);
+    expect(germanPageTexts.filter((text) => !page.includes(text))).toEqual([]);
   });
 });
 

@@ -1,9 +1,9 @@
-import { english, type PageMessages } from "../../../src/report";
+import { englishPages, type PageMessages } from "../../../src/report";
 
 const [open, close] = ["⟦", "⟧"];
 
 /** English in which every text that a language gives stands between marks. The tag of the language stays. */
-export const pseudo: PageMessages = { ...marked(english), language: english.language };
+export const pseudo: PageMessages = { ...marked(englishPages), language: englishPages.language };
 
 function marked<Value>(value: Value): Value {
   if (typeof value === "string") return (value && open + value + close) as Value;

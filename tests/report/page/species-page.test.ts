@@ -2,7 +2,8 @@ import { XMLParser, XMLValidator } from "fast-xml-parser";
 import { describe, expect, test } from "vitest";
 import { allSpecies, speciesById } from "vivary/catalog";
 import { citationsOf, recordById } from "vivary/evidence";
-import { german, speciesPage, speciesPageIn } from "../../../src/report";
+import { speciesPage, speciesPageIn } from "../../../src/report";
+import { germanPages } from "../../../src/report/de";
 import { applyForm, type SpeciesProfile } from "../../../src/species";
 import { expectRefused } from "../../refused";
 import { pseudo, unmarked } from "../messages/pseudo";
@@ -116,7 +117,7 @@ describe("a page", () => {
 
 describe("the pages of all species and forms", () => {
   test("say nothing that is empty, doubled or undefined, in text, Markdown and HTML", () => {
-    const [formats, languages] = [["text", "markdown", "html"] as const, [undefined, german]];
+    const [formats, languages] = [["text", "markdown", "html"] as const, [undefined, germanPages]];
     for (const profile of everyKind) {
       const { record, sources } = evidenceOf(profile);
       expect(speciesPage(profile, { record, sources }), profile.id).not.toMatch(broken);

@@ -6,7 +6,8 @@ import { recordById, sources } from "vivary/evidence";
 import bettaRecord from "vivary/evidence/betta-splendens";
 import danioRecord from "vivary/evidence/danio-rerio";
 import { InvalidInputError } from "../../../src/errors";
-import { type FiguresPath, german, rangeChart, rangeChartIn } from "../../../src/report";
+import { type FiguresPath, rangeChart, rangeChartIn } from "../../../src/report";
+import { german } from "../../../src/report/de";
 import {
   type Figures,
   factAt,

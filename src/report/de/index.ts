@@ -1,0 +1,9 @@
+/**
+ * What reports, pictures and the pages of species say in German: a module of its own, so that a page loads it when somebody
+ * asks for German.
+ *
+ * @packageDocumentation
+ */
+
+export { german } from "../messages/german";
+export { germanPages } from "../messages/german-page";
