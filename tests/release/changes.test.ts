@@ -7,7 +7,7 @@ import { repository } from "../data/repository";
 import { problemsOfChanges } from "./changes";
 
 /** A small project with a history that ends in a release. */
-function released() {
+function released(version = "1.0.0") {
   const root = mkdtempSync(join(tmpdir(), "vivary-release-"));
   onTestFinished(() => rmSync(root, { recursive: true }));
   const write = (file: string, text: string) => {
@@ -17,6 +17,7 @@ function released() {
   const remove = (file: string) => rmSync(join(root, file));
   const git = (...args: readonly string[]) => execFileSync("git", args, { cwd: root, stdio: "ignore" });
   const commit = repository(root);
+  write("package.json", JSON.stringify({ version }));
   write(".changeset/config.json", "{}");
   write("src/index.ts", "export const one = 1;\n");
   write("tests/surface/root.txt", "interface Plan\n  readonly tank: Tank\nfunction judge: () => void\n");
@@ -25,7 +26,7 @@ function released() {
   write("data/species/betta-splendens.json", "{}");
   write("data/moved/brachydanio-rerio.json", '{ "to": "danio-rerio" }');
   commit("Before");
-  write("CHANGELOG.md", "# 1.0.0\n");
+  write("CHANGELOG.md", `# ${version}\n`);
   commit("Release");
   return {
     root,
@@ -122,6 +123,17 @@ describe("what disappears needs a changeset that says major", () => {
     project.changeset("major");
     expect(await project.problems()).toStrictEqual([]);
   });
+});
+
+test("before 1.0.0 what disappears needs a changeset that says minor", async () => {
+  const { remove, changeset, problems } = released("0.1.0");
+  remove("tests/surface/units.txt");
+  const told = ["The export one of units is gone, and no changeset says minor."];
+  expect(await problems()).toStrictEqual(told);
+  changeset("patch");
+  expect(await problems()).toStrictEqual(told);
+  changeset("minor");
+  expect(await problems()).toStrictEqual([]);
 });
 
 test("a species that moves, and forwards, takes its forms with it: no major", async () => {

@@ -15,8 +15,9 @@ export async function problemsOfChanges(root: string): Promise<readonly string[]
   const release = await lastRelease(root);
   const bumps = await waitingBumps(root);
   const gone = release === undefined ? [] : await goneSince(root, release);
-  if (gone.length > 0 && !bumps.includes("major")) {
-    return gone.map((what) => `${what} is gone, and no changeset says major.`);
+  const breaking = await breakingBump(root);
+  if (gone.length > 0 && !bumps.includes(breaking) && !bumps.includes("major")) {
+    return gone.map((what) => `${what} is gone, and no changeset says ${breaking}.`);
   }
   const since = release ?? (await firstCommit(root));
   const changed = await changedSince(root, since, ...seen);
@@ -43,6 +44,12 @@ async function lastRelease(root: string): Promise<string | undefined> {
 
 async function firstCommit(root: string): Promise<string> {
   return (await git(root, "rev-list", "--max-parents=0", "HEAD")).split("\n").at(-1) ?? "HEAD";
+}
+
+/** What a changeset says where something goes: before 1.0.0 a minor version may break (Semantic Versioning 2.0.0, 4). */
+async function breakingBump(root: string): Promise<"minor" | "major"> {
+  const version = fieldOf(JSON.parse(await readFile(join(root, "package.json"), "utf8")), "version");
+  return String(version).startsWith("0.") ? "minor" : "major";
 }
 
 /** The kinds of version that the waiting changesets ask for. */

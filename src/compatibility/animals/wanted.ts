@@ -17,21 +17,21 @@ type Counted = { readonly party: { readonly kin: Kin } } & {
 /**
  * The animals of a species as they will be when there are as many as belong together: what is asked of the tank is asked
  * for that number, so that meeting one condition brings no other. Where the sexes are known, those that are added are
- * females, since males may be rivals.
+ * females, since males may be rivals, and as many of them as no male wears out.
  */
 export function wantedKin(group: Counted): Kin {
   const { kin } = group.party;
   const living = group["social.living"];
   if (living === undefined || living === "alone") return kin;
   const least = group["social.group"];
-  const { count = 1, males, females } = kin;
-  const isMixed = males !== undefined && males > 0 && females !== undefined && females > 0;
+  const { count = 1, males = 0, females = 0 } = kin;
+  const enough = least ? Math.max(count, leastNumber(least, count)) : count;
+  const isMixed = males > 0 && (females > 0 || enough > count);
   const mated = isMixed
     ? Math.max(females, Math.ceil((group["social.femalesPerMale"] ?? 0) * males))
     : females;
-  const enough = least ? Math.max(count, leastNumber(least, count)) : count;
-  const wanted = Math.max(enough, (males ?? 0) + (mated ?? 0));
-  if (males === undefined || females === undefined) return { ...kin, count: wanted };
+  const wanted = Math.max(enough, males + mated);
+  if (kin.males === undefined || kin.females === undefined) return { ...kin, count: wanted };
   const mayHave = { ...kin.mayHave, female: wanted > males };
   return { ...kin, count: wanted, females: wanted - males, mayHave };
 }

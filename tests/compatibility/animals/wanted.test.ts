@@ -36,7 +36,7 @@ describe("of both sexes", () => {
     expect(wanted(4, 9)).toMatchObject({ count: 13, males: 4, females: 9 });
   });
 
-  test("males get no more males beside them, and as many as there should be stay of one sex", () => {
+  test("males get females beside them, as many as each needs, and as many as there should be stay of one sex", () => {
     const only = (males: number) => ({
       count: males,
       males,
@@ -44,9 +44,9 @@ describe("of both sexes", () => {
       mayHave: { male: true, female: false },
     });
     expect(wantedKin({ party: { kin: only(3) }, ...harem })).toEqual({
-      count: 8,
+      count: 9,
       males: 3,
-      females: 5,
+      females: 6,
       mayHave: both,
     });
     expect(wantedKin({ party: { kin: only(8) }, ...harem })).toEqual(only(8));

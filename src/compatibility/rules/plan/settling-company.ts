@@ -5,8 +5,9 @@ import { ownRule } from "../../engine/rule/own-rule";
 type Answer = Judged<"restricting" | "advisory", { readonly cover: "1" }> & { readonly about: number };
 
 /**
- * Dense cover settles it too, more slowly, as far as the open water leaves it that any of them needs. Who eats fish is
- * settled by none of another kind: it hides, and more cover than it needs anyway is a help and no need.
+ * Dense cover settles it too, more slowly; where others need open water, as much cover as that leaves, if it is no less than
+ * it needs anyway. Who eats fish is settled by none of another kind: it hides, and more cover than it needs is a help and no
+ * need.
  */
 export const settlingCompany = /* @__PURE__ */ ownRule({
   id: "settling-company",
@@ -25,12 +26,11 @@ export const settlingCompany = /* @__PURE__ */ ownRule({
       const cover = needed ? decimal(needed * thresholds.coverInsteadOfCompany) : 1;
       const told = { about, measures: { cover }, watchFor: "hiding" } as const;
       const toKnow = { ...told, weight: "advisory" } as const;
-      const isDense = plan["tank.cover"] !== undefined && plan["tank.cover"] >= cover;
+      const planned = plan["tank.cover"] ?? 0;
       // All are looked at: what is read hangs on no plan's order.
-      const hindered = (isDense ? groups : []).filter(
-        (group) => decimal(cover + (group["space.openWater"] ?? 0)) > 1,
-      );
-      if (isDense && hindered.length === 0) return [toKnow];
+      const open = planned < (needed || 1) ? [] : groups.map((group) => group["space.openWater"] ?? 0);
+      const left = decimal(1 - Math.max(0, ...open));
+      if (planned >= Math.min(cover, left) && left >= (needed || 1)) return [toKnow];
       const eatsFish = own["predation.eats"]?.some(({ prey }) => prey === "fish");
       if (eatsFish && own["social.settles"] === false) return [toKnow];
       const condition = { on: "group.company", of: "from", wanted: { oneOf: [true] } } as const;

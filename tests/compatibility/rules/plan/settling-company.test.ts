@@ -90,6 +90,22 @@ describe("dense cover in place of company", () => {
     expect(weighed(inCover(undefined, 0.4)).findings).toEqual(["restricting"]);
   });
 
+  test("is as much as the open water leaves that others need, if that is no less than it needs", () => {
+    const beside = (openWater: number, cover: number) =>
+      planBy(
+        settlingCompany,
+        [
+          { species: shy({ "space.cover": 0.4, "space.openWater": 0 }), unsexed: 1 },
+          { species: calm({ "social.settles": false, "space.openWater": openWater }), unsexed: 6 },
+        ],
+        { tank: { cover } },
+      );
+    expect(weighed(beside(0.5, 0.5)).findings).toEqual(["advisory"]);
+    expect(weighed(beside(0.5, 0.45)).findings).toEqual(["restricting"]);
+    expect(weighed(beside(0.3, 0.6)).findings).toEqual(["advisory"]);
+    expect(weighed(beside(0.7, 0.4)).findings).toEqual(["restricting"]);
+  });
+
   test("is a full tank of it where nobody knows what it needs, or it needs none", () => {
     for (const needed of [undefined, 0]) {
       expect(weighed(inCover(0.9, needed)).findings).toEqual(["restricting"]);
