@@ -6,7 +6,7 @@ import type { Range } from "../../ranges";
 import { type FlowClass, factAt } from "../../species";
 import { currents } from "../../species/inner";
 import { counted } from "../counted";
-import { longer, scaledTo } from "./resized";
+import { leastSize, longer, scaledTo } from "./resized";
 
 /** The facts of a plan along which an outcome can be followed. */
 export type TurningFact = Extract<
@@ -81,7 +81,7 @@ export function axisOf(plan: Plan, followed: Followed): Axis {
   const ofGroup = (changed: Partial<Group>): PlanChange => ({ groups: { [of ?? 0]: changed } });
   switch (on) {
     case "tank.longestRun":
-      if (min < sideBeside(plan)) throw refusal("span.min", "no less than the other side", min, "range");
+      if (min < otherSide(plan)) throw refusal("span.min", "no less than the other side", min, "range");
       return { ...axis, at: (run) => ({ tank: { base: longer(plan, run) } }) };
     case "tank.footprint":
       return { ...axis, at: (area) => ({ tank: { base: scaledTo(plan, { area }) } }) };
@@ -140,10 +140,12 @@ function currentAxis(plan: Plan, on: TurningFact, span: Range | undefined): Axis
 function usualSpan(plan: Plan, on: TurningFact, group: Group | undefined): Range {
   const lengths = group ? (factAt(group.species, "size.adultLength")?.value ?? []) : [];
   switch (on) {
-    case "tank.longestRun":
-      return { min: sideBeside(plan), max: Math.max(500, 2 * sideBeside(plan)) };
+    case "tank.longestRun": {
+      const min = otherSide(plan) || leastSize(plan, "run", { from: 1, step: 1 });
+      return { min, max: Math.max(500, 2 * min) };
+    }
     case "tank.footprint":
-      return { min: 200, max: 100_000 };
+      return { min: leastSize(plan, "area", { from: 200, step: 100 }), max: 100_000 };
     case "tank.cover":
       return { min: 0, max: 1 };
     case "water.temperature":
@@ -159,10 +161,10 @@ function usualSpan(plan: Plan, on: TurningFact, group: Group | undefined): Range
   }
 }
 
-/** The side of a rectangle that is not its longest run, cm; of another base 1, which its run may shrink to. */
-function sideBeside(plan: Plan): number {
+/** The side of a rectangle that is not its longest run, cm; of another base none, 0. */
+function otherSide(plan: Plan): number {
   const { longestRun, footprint } = checkedPlan(plan).floor.nominal;
-  return plan.tank.base.shape === "rectangle" ? footprint / longestRun : 1;
+  return plan.tank.base.shape === "rectangle" ? footprint / longestRun : 0;
 }
 
 /** What is cover is not free to swim in. */

@@ -1,6 +1,7 @@
+import { InvalidInputError } from "../../errors";
 import type { Plan } from "../../plan";
 import { checkedPlan } from "../../plan/inner";
-import type { TankBase } from "../../tank";
+import { type TankBase, tankFloor } from "../../tank";
 import { convert } from "../../units";
 
 /** The base with another longest run, in cm: of a rectangle the longer side alone is different, else all of it is scaled. */
@@ -11,8 +12,34 @@ export function longer(plan: Plan, run: number): TankBase {
   return base.length >= base.width ? { ...base, length: side } : { ...base, width: side };
 }
 
-/** The base in its shape, so large that it has this floor, cm², or this longest run, cm. */
-export function scaledTo(plan: Plan, wanted: { readonly area: number } | { readonly run: number }): TankBase {
+/** A floor, cm², or a longest run, cm. */
+type Size = { readonly area: number } | { readonly run: number };
+
+/** The first size, from one on and step by step, at which the walls leave the base of a plan a floor; at most what it has. */
+export function leastSize(
+  plan: Plan,
+  of: "area" | "run",
+  { from, step }: { readonly from: number; readonly step: number },
+): number {
+  const { footprint, longestRun } = checkedPlan(plan).floor.nominal;
+  const has = of === "area" ? footprint : longestRun;
+  let size = from;
+  while (size < has && !leavesFloor(plan, of === "area" ? { area: size } : { run: size })) size += step;
+  return Math.min(size, has);
+}
+
+function leavesFloor(plan: Plan, size: Size): boolean {
+  try {
+    tankFloor({ ...plan.tank, base: scaledTo(plan, size) });
+    return true;
+  } catch (error) {
+    if (error instanceof InvalidInputError) return false;
+    throw error;
+  }
+}
+
+/** The base in its shape, of a size. */
+export function scaledTo(plan: Plan, wanted: Size): TankBase {
   const { footprint, longestRun } = checkedPlan(plan).floor.nominal;
   const times = "area" in wanted ? Math.sqrt(wanted.area / footprint) : wanted.run / longestRun;
   const { base } = plan.tank;

@@ -1,3 +1,4 @@
+import fc from "fast-check";
 import { describe, expect, test } from "vitest";
 import danioRerio from "vivary/catalog/danio-rerio";
 import paracheirodonInnesi from "vivary/catalog/paracheirodon-innesi";
@@ -14,6 +15,9 @@ import {
 } from "../../../src/compatibility";
 import { InvalidInputError } from "../../../src/errors";
 import type { Plan } from "../../../src/plan";
+import { tankFloor } from "../../../src/tank";
+import { tanks } from "../../plan/arbitrary";
+import { runs } from "../../runs";
 
 const danios: Plan = {
   tank: {
@@ -137,6 +141,26 @@ describe("by an app's rule", () => {
     expect(Number(found[1]?.from)).toBeCloseTo(Math.PI * 7, 6);
     expect(Number(found[1]?.to)).toBeCloseTo(Math.PI * 7.5, 6);
   });
+});
+
+test("a tank of any shape is followed from what its walls leave of it to what aquaria have", () => {
+  const property = fc.property(
+    tanks,
+    fc.constantFrom("tank.longestRun" as const, "tank.footprint" as const),
+    (tank, on) => {
+      const plan = { tank, groups: danios.groups };
+      const axis = axisOf(plan, { on });
+      const { longestRun, footprint } = tankFloor(tank).nominal;
+      expect(axis.min).toBeLessThanOrEqual(on === "tank.longestRun" ? longestRun : footprint);
+      for (const size of [axis.min, axis.max]) {
+        const { base } = axis.at(size).tank ?? {};
+        if (!base) throw new Error("The base stays as it was.");
+        const changed = tankFloor({ ...tank, base }).nominal;
+        expect(on === "tank.longestRun" ? changed.longestRun : changed.footprint).toBeCloseTo(size, 6);
+      }
+    },
+  );
+  fc.assert(property, { numRuns: runs(200) });
 });
 
 test("what cannot be followed is refused", () => {
