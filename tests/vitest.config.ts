@@ -7,7 +7,7 @@ const source = (path: string) => fileURLToPath(new URL(`../src/${path}`, import.
 const thorough = [
   "tests/{data,forge,generated,house,judgements,release,surface}/**/*.test.ts",
   "tests/{catalog,evidence}/{find-species,generated}.test.ts",
-  "tests/advice/least-tank/catalog.test.ts",
+  "tests/advice/{any-plan,least-tank/catalog}.test.ts",
   "tests/advice/{remedies,turning-points,who-could-join}/*.test.ts",
   "tests/bad-input.test.ts",
   "tests/evidence/bibliography/*.test.ts",
