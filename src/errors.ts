@@ -60,6 +60,18 @@ export function refusal(
   return new InvalidInputError([{ path: pathOf(subject), code, expected, found }]);
 }
 
+/** What is made of one part of what was given; a refusal of it says where the part stands. */
+export function ofPart<Made>(path: Problem["path"], make: () => Made): Made {
+  try {
+    return make();
+  } catch (error) {
+    if (!(error instanceof InvalidInputError)) throw error;
+    throw new InvalidInputError(
+      error.problems.map((problem) => ({ ...problem, path: [...path, ...problem.path] })),
+    );
+  }
+}
+
 /** A value outside the range in which an equation holds. A `RangeError` that names the range. */
 export class OutsideDomainError extends RangeError {
   override readonly name: string = "OutsideDomainError";

@@ -1,4 +1,4 @@
-import { InvalidInputError, listOf, refusal } from "../../errors";
+import { listOf, ofPart, refusal } from "../../errors";
 import { type FloorMeasures, lengthInCm, type TankDimensions, tankFloor, tankGeometry } from "../../tank";
 
 /** A tank to choose from, with what it measures. */
@@ -19,24 +19,14 @@ export function bySize(shapes: readonly TankDimensions[]): readonly MeasuredTank
   if (listOf(shapes, "options.shapes").length === 0)
     throw refusal("options.shapes", "at least one tank", shapes);
   return shapes
-    .map(measured)
+    .map((shape, index) => ofPart(["options", "shapes", index], () => measured(shape)))
     .sort((one, other) => one.floor.footprint - other.floor.footprint || one.litres - other.litres);
 }
 
-function measured(shape: TankDimensions, index: number): MeasuredTank {
-  try {
-    const { grossVolume, filledMass } = tankGeometry(shape);
-    const height = lengthInCm(shape.height, shape.unit);
-    return { shape, floor: tankFloor(shape).nominal, height, litres: grossVolume, filledMass };
-  } catch (error) {
-    if (!(error instanceof InvalidInputError)) throw error;
-    throw new InvalidInputError(
-      error.problems.map((problem) => ({
-        ...problem,
-        path: ["options", "shapes", index, ...problem.path],
-      })),
-    );
-  }
+function measured(shape: TankDimensions): MeasuredTank {
+  const { grossVolume, filledMass } = tankGeometry(shape);
+  const height = lengthInCm(shape.height, shape.unit);
+  return { shape, floor: tankFloor(shape).nominal, height, litres: grossVolume, filledMass };
 }
 
 /** Whether one tank is no longer, wider, higher or larger than another. */

@@ -1,5 +1,5 @@
 import { decimal } from "../../decimal";
-import { finite, listOf, objectOf, refusal } from "../../errors";
+import { finite, listOf, objectOf, ofPart, refusal } from "../../errors";
 import type { PartialRange, Range } from "../../ranges";
 import { type Dissolved, mixture } from "../../water";
 import { corners, nothing } from "./corners";
@@ -63,7 +63,7 @@ export interface OutOfReach {
  * mixed (see `mixture`); the pH does not, and is not told: it settles with carbonate hardness and carbon dioxide.
  *
  * @throws InvalidInputError for no sources, nothing wanted, a reversed range, a figure that is wanted and unknown of a
- * source, or one below zero.
+ * source, or one below zero; for what `weeklyChange` refuses of the tank.
  *
  * @example
  * ```ts
@@ -116,7 +116,7 @@ function weekly(
   missed: readonly OutOfReach[],
 ): Pick<MixedWater, "outOfReach" | "weeklyChange"> {
   if (!tank || nitrate === undefined) return { outOfReach: missed };
-  const change = weeklyChange({ ...tank, nitrate });
+  const change = ofPart(["tank"], () => weeklyChange({ ...objectOf(tank, ""), nitrate }));
   if (change) return { outOfReach: missed, weeklyChange: change };
   const reached = decimal(nitrate + weeklyRise(tank));
   const by = decimal((tank.most ?? nitrateLimit) - reached);
@@ -135,15 +135,22 @@ const hardnesses = ["generalHardness", "carbonateHardness"] as const;
 
 function figuresOf(sources: readonly Dissolved[], wanted: WantedHardness): readonly WantedFigure[] {
   if (sources.length === 0) throw refusal("sources", "at least one water", sources);
+  for (const [index, source] of sources.entries()) checkSource(source, `sources[${index}]`);
   const figures = hardnesses.flatMap((on): readonly WantedFigure[] => {
     const span = wanted[on];
     if (span === undefined) return [];
     checkSpan(span, `wanted.${on}`);
-    const ofSources = sources.map((source, index) => notNegative(source?.[on], `sources[${index}].${on}`));
+    const ofSources = sources.map((source, index) => notNegative(source[on], `sources[${index}].${on}`));
     return [{ on, span, ofSources, ends: [span.min, span.max].filter((end) => end !== undefined) }];
   });
   if (figures.length === 0) throw refusal("wanted", `at least one of ${hardnesses.join(", ")}`, wanted);
   return figures;
+}
+
+function checkSource(source: Dissolved, subject: string) {
+  const water = objectOf(source, subject);
+  for (const name of [...hardnesses, "nitrate"] as const)
+    if (water[name] !== undefined) notNegative(water[name], `${subject}.${name}`);
 }
 
 function checkSpan(span: PartialRange, subject: string) {

@@ -69,12 +69,26 @@ describe("a mixture", () => {
   });
 });
 
+test("what is no tank is refused by its path in what was given", () => {
+  const given = { sources: [tap, demineralised], wanted: { generalHardness: { max: 8 } } };
+  const withTank = (tank: object) => () =>
+    mixWater({ ...given, tank: { nitrogen: 20, volume: 100, ...tank } });
+  expectRefused(withTank({ nitrogen: -1 }), /^tank\.nitrogen$/);
+  expectRefused(withTank({ volume: 0 }), /^tank\.volume$/);
+  expectRefused(withTank({ most: Number.NaN }), /^tank\.most$/);
+  expectRefused(() => mixWater({ ...given, tank: 100 as never }), /^tank$/);
+});
+
 test("a water that is not known, a span the wrong way round, or nothing wanted is refused", () => {
   const wanted = { generalHardness: { min: 4, max: 8 } };
   expectRefused(() => mixWater({ sources: [], wanted }), "sources");
   expectRefused(
     () => mixWater({ sources: [{ carbonateHardness: 3 }], wanted }),
     "sources[0].generalHardness",
+  );
+  expectRefused(
+    () => mixWater({ sources: [tap, { ...tap, nitrate: -2 }], wanted }),
+    /^sources\[1\]\.nitrate$/,
   );
   expectRefused(() => mixWater({ sources: [{ generalHardness: -3 }], wanted }), "sources[0].generalHardness");
   expectRefused(() => mixWater({ sources: [tap], wanted: {} }), "wanted");
