@@ -1,8 +1,9 @@
 import type { JointCondition, Planner, Verdict } from "../../compatibility";
 import { meeting } from "../../compatibility/inner";
-import { facts, isMet, type Plan } from "../../plan";
+import { facts, isMet, type Plan, type PlannedTank } from "../../plan";
 import { checkedPlan } from "../../plan/inner";
 import { convert } from "../../units";
+import { asSold } from "./as-sold";
 import { kindOf } from "./kind-of";
 
 /** A tank in which nothing is short of room, cm. */
@@ -15,9 +16,9 @@ export interface Roomier {
 }
 
 /**
- * The plan in the least rectangle that is at least as long, wide, high and large as the tank was and has all the room that
- * its animals ask for. What they ask is read where nothing is short of room: in a tank far too small nothing is asked,
- * since it is ruled out.
+ * The plan in a rectangle that is at least as long, wide, high and large as the tank was and has all the room that its
+ * animals ask for: the least, or one that is sold, where that is not much larger and rules nothing out. What they ask is
+ * read where nothing is short of room: in a tank far too small nothing is asked, since it is ruled out.
  */
 export function inLargerTank(now: Planner): Roomier {
   const { unit = "cm" } = now.plan.tank;
@@ -26,13 +27,22 @@ export function inLargerTank(now: Planner): Roomier {
   const inRoom = now.with({ tank: { base } }).verdict;
   const ruledOut = blocks(inRoom);
   const asked = roomAsked(inRoom);
-  const inTankOf = (plan: Plan) => now.with({ tank: plan.tank });
+  const inTankOf = (tank: PlannedTank) => now.with({ tank });
   const isNarrow = ({ verdict }: Planner) => blocks(verdict).some((one) => !ruledOut.includes(one));
   const given = (plan: Plan, condition: JointCondition) =>
     isMet(condition, plan) === true ? plan : meeting(plan, condition);
-  const grown = inWholeUnits(asked.reduce(given, now.plan));
-  const planner = inTankOf(grown);
-  return { planner: isNarrow(planner) ? wideEnough(grown, inTankOf, isNarrow) : planner, asked };
+  const grown = asked.reduce(given, now.plan);
+  const keepsBase = grown.tank.base === now.plan.tank.base;
+  const fitting = inTankOf(keepsBase ? grown.tank : inWholeUnits(grown.tank));
+  if (keepsBase && !isNarrow(fitting)) return { planner: fitting, asked };
+  const least = isNarrow(fitting) ? wideEnough(grown, inTankOf, isNarrow) : fitting;
+  const hasAll = (plan: Plan) => asked.every((condition) => isMet(condition, plan) === true);
+  for (const tank of asSold(least.plan.tank, checkedPlan(now.plan).floor.nominal)) {
+    if (!hasAll({ ...now.plan, tank })) continue;
+    const sold = inTankOf(tank);
+    if (!isNarrow(sold)) return { planner: sold, asked };
+  }
+  return { planner: least, asked };
 }
 
 /** The least run, floor and height that all ask for. */
@@ -47,12 +57,11 @@ function roomAsked({ findings, met }: Verdict): readonly JointCondition[] {
   return [...least].map(([on, min]) => ({ on, wanted: { min, unit: facts[on].unit }, findings: [] }));
 }
 
-/** The sides of a rectangle rounded up, so that one can buy it. */
-function inWholeUnits(plan: Plan): Plan {
-  const { base, unit = "cm" } = plan.tank;
-  if (base.shape !== "rectangle" || unit === "m" || unit === "ft") return plan;
-  const [length, width] = [base.length, base.width].map(Math.ceil);
-  return { ...plan, tank: { ...plan.tank, base: { ...base, ...(length && width && { length, width }) } } };
+/** A tank with the sides of its rectangle rounded up, so that one can measure them. */
+function inWholeUnits(tank: PlannedTank): PlannedTank {
+  const { base, unit } = tank;
+  if (base.shape !== "rectangle" || unit === "m" || unit === "ft") return tank;
+  return { ...tank, base: { ...base, length: Math.ceil(base.length), width: Math.ceil(base.width) } };
 }
 
 /** What rules a plan out, each with whom it concerns. */
@@ -64,14 +73,14 @@ const blocks = ({ findings }: Verdict) =>
 /** The plan in the narrowest tank of that length, in whole centimetres, in which nothing is ruled out for want of width. */
 function wideEnough(
   plan: Plan,
-  inTankOf: (plan: Plan) => Planner,
+  inTankOf: (tank: PlannedTank) => Planner,
   isNarrow: (planner: Planner) => boolean,
 ): Planner {
   const { longestRun, footprint } = checkedPlan(plan).floor.nominal;
   const ofWidth = (width: number) =>
     inTankOf(
       inWholeUnits(
-        meeting(plan, { on: "tank.footprint", wanted: { min: longestRun * width }, findings: [] }),
+        meeting(plan, { on: "tank.footprint", wanted: { min: longestRun * width }, findings: [] }).tank,
       ),
     );
   let [narrow, wide] = [Math.floor(footprint / longestRun), roomy.width];

@@ -1,6 +1,8 @@
 import type { Planner, Verdict } from "../../compatibility";
 import type { Group, Plan, PlannedTank } from "../../plan";
+import { tankFloor } from "../../tank";
 import { counted } from "../counted";
+import { asSold } from "./as-sold";
 import { kindOf } from "./kind-of";
 import type { Step } from "./possible-step";
 
@@ -43,10 +45,13 @@ function moreFilter({ filter }: PlannedTank, times: number): Partial<PlannedTank
   return filter ? { filter: { ...filter, mediaArea: Math.ceil(filter.mediaArea * times * 10) / 10 } } : {};
 }
 
-function moreRoom({ base }: PlannedTank, times: number): Partial<PlannedTank> {
+function moreRoom(tank: PlannedTank, times: number): Partial<PlannedTank> {
+  const { base } = tank;
   if (base.shape !== "rectangle") return {};
   const longer = (side: number) => Math.ceil(side * Math.sqrt(times));
-  return { base: { ...base, length: longer(base.length), width: longer(base.width) } };
+  const larger = { ...tank, base: { ...base, length: longer(base.length), width: longer(base.width) } };
+  const [sold = larger] = asSold(larger, tankFloor(larger).nominal);
+  return { base: sold.base };
 }
 
 function moreAnimals(groups: Plan["groups"], index: number, times: number): Partial<Group> {

@@ -186,6 +186,23 @@ describe("a keeper is told", () => {
     expect(base?.shape === "rectangle" && base.length >= 120 && base.width >= 36).toBe(true);
   });
 
+  test("a tank that is sold, where one is not much larger than what is needed", () => {
+    const largerFor = (tank: Partial<Plan["tank"]>, groups: readonly Group[]) =>
+      remedies(kept(groups, tank, { temperature: 24 })).remedies.flatMap(({ plan, moves }) =>
+        moves.some(({ kind }) => kind === "tank") ? [plan.tank.base] : [],
+      )[0];
+    const danios = [{ species: species("danio-rerio"), unsexed: 8 }];
+    expect(largerFor({ base: { shape: "rectangle", length: 52, width: 22 } }, danios)).toEqual({
+      shape: "rectangle",
+      length: 80,
+      width: 35,
+    });
+    const wide = { base: { shape: "rectangle", length: 70, width: 65 } } as const;
+    expect(largerFor(wide, danios)).toEqual({ shape: "rectangle", length: 80, width: 65 });
+    const inInches = { base: { shape: "rectangle", length: 20, width: 9 }, height: 14, unit: "in" } as const;
+    expect(largerFor(inInches, danios)).toMatchObject({ length: 32 });
+  });
+
   test("a larger tank that is no lower than the one that is there", () => {
     const monos: Plan = kept(
       [{ species: species("monodactylus-argenteus"), unsexed: 6 }],
