@@ -5,7 +5,10 @@ import type { Figure } from "./figure";
 import type { Messages } from "./messages/messages";
 import type { ShownUnit } from "./shown-unit";
 
-/** The units a report is written in. Temperatures are °F in US units only. */
+/**
+ * The units a report is written in. Temperatures are °F in US units only; hardness is ppm of CaCO3, as test kits tell it
+ * where inches are used (common practice), in both but the metric.
+ */
 export type UnitSystem = "metric" | "us" | "imperial";
 
 type Shown = readonly [unit: ShownUnit, convert: (value: number) => number];
@@ -37,6 +40,7 @@ const imperial: Units = {
   cm2: ["in2", (value) => inches(inches(value))],
   m2: ["ft2", (value) => feet(feet(value))],
   kg: ["lb", (value) => convert(value, "kg", "lb")],
+  dH: ["mg/L-CaCO3", (value) => convert(value, "dH", "mg/L-CaCO3")],
   L: ["gal-imp", (value) => convert(value, "L", "gal-imp")],
 };
 const us: Units = {
@@ -76,10 +80,14 @@ export function quantityWriter(messages: Messages, system: UnitSystem): WriteQua
   };
 }
 
-/** A figure in a unit as closely as people tell it: whole degrees Fahrenheit, whole inches and litres from ten on. */
+/**
+ * A figure in a unit as closely as people tell it: whole degrees Fahrenheit, whole inches and litres from ten on, hardness
+ * in ppm to two digits.
+ */
 function asSaid(unit: ShownUnit | undefined, figure: number, rounded = Math.round): number {
   if (unit === "degF") return rounded(figure);
   if (unit === "kg" || unit === "lb") return figure < 100 ? figure : Number(figure.toPrecision(2));
+  if (unit === "mg/L-CaCO3") return figure < 100 ? rounded(figure) : rounded(figure / 10) * 10;
   const isRoundFromTen = unit === "in" || unit === "L" || unit === "gal-us" || unit === "gal-imp";
   return isRoundFromTen && Math.abs(figure) >= 10 ? rounded(figure) : figure;
 }

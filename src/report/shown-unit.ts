@@ -15,6 +15,7 @@ export type ShownUnit =
   | "degC"
   | "degF"
   | "dH"
+  | "mg/L-CaCO3"
   | "g/kg"
   | "mg/L"
   | "h"

@@ -5,7 +5,8 @@ import { quantityWriter } from "../../src/report/quantities";
 const write = (system: UnitSystem, language = "en") => quantityWriter({ ...english, language }, system);
 
 // One inch is 2.54 cm, one pound 0.45359237 kg (agreement of 1959); a US gallon is 231 cubic inches, 3.785411784 L; an
-// imperial gallon 4.54609 L (Weights and Measures Act 1985).
+// imperial gallon 4.54609 L (Weights and Measures Act 1985). A German degree of hardness is 10 mg/L of CaO, so 17.848 ppm of
+// CaCO3 (molar masses 56.0774 and 100.0872).
 test.each([
   ["metric", { value: 100, unit: "cm" }, "100 cm"],
   ["us", { value: 100, unit: "cm" }, "39 in"],
@@ -40,6 +41,10 @@ test.each([
   ["metric", { value: 0.3, unit: "1" }, "30 %"],
   ["metric", { min: 5, unit: "dH" }, "at least 5 °dH"],
   ["metric", { max: 12, unit: "dH" }, "at most 12 °dH"],
+  ["us", { min: 5, max: 12, unit: "dH" }, "89 to 210 ppm"],
+  ["us", { min: 5, unit: "dH" }, "at least 90 ppm"],
+  ["imperial", { value: 0, unit: "dH" }, "0 ppm"],
+  ["imperial", { max: 20, unit: "dH" }, "at most 360 ppm"],
   ["metric", { min: 7, max: 7 }, "7"],
   ["metric", { min: 4.52, max: 4.54, unit: "cm" }, "4.5 cm"],
   ["metric", { value: 0 }, "0"],

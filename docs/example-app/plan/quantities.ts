@@ -19,7 +19,7 @@ export type Quantity =
 const units = {
   length: { held: "cm", metric: "cm", us: "in", imperial: "in" },
   temperature: { held: "degC", metric: "degC", us: "degF", imperial: "degC" },
-  hardness: { held: "dH", metric: "dH", us: "dH", imperial: "dH" },
+  hardness: { held: "dH", metric: "dH", us: "mg/L-CaCO3", imperial: "mg/L-CaCO3" },
   salinity: { held: "g/kg", metric: "g/kg", us: "g/kg", imperial: "g/kg" },
   media: { held: "L", metric: "L", us: "gal-us", imperial: "gal-imp" },
 } as const;

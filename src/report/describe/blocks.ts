@@ -57,7 +57,8 @@ export function blocksOf(
     return { clauses: [], reasons: [{ text, basis: weakest(group.flat()) }] };
   });
   const all = [...blocking, ...deciding, ...demands.wrong, ...demands.unsaid, ...advisory];
-  const usual = usualBasis(all);
+  const bases = all.flatMap(({ reasons }) => reasons.flatMap(({ basis }) => basis ?? []));
+  const usual = usualBasis(bases);
   const written = (list: readonly Item[]) => [
     ...new Set(list.map((item) => itemText(item, usual, teller, messages))),
   ];
@@ -78,7 +79,9 @@ export function blocksOf(
     ...slight.map(({ text }) => text),
   ];
   const careful = cautions(verdict, teller, messages);
-  const closing = [...(usual ? [messages.unlessMarked(usual)] : []), messages.closing].join(" ");
+  const closing = [...(usual ? [messages.unlessMarked(usual, new Set(bases))] : []), messages.closing].join(
+    " ",
+  );
   if (suits)
     return [
       { part: "answer", lead: headline(verdict, teller, messages) },
@@ -124,8 +127,7 @@ export function blocksOf(
 const isUnsuitable = ({ outcome }: Verdict) => outcome === "unsuitable";
 
 /** What reasons rest on that are not marked: common practice, or print where more of them rest on that. */
-function usualBasis(items: readonly Item[]): Basis | undefined {
-  const told = items.flatMap(({ reasons }) => reasons.flatMap(({ basis }) => basis ?? []));
+function usualBasis(told: readonly Basis[]): Basis | undefined {
   const count = (basis: Basis) => told.filter((one) => one === basis).length;
   if (told.length === 0) return undefined;
   return count("published") > count("common-practice") ? "published" : "common-practice";

@@ -1,5 +1,5 @@
 import type { Move, Remedies, Remedy } from "../../advice";
-import type { AimedCondition } from "../../compatibility";
+import type { AimedCondition, Changed } from "../../compatibility";
 import { listOf, objectOf } from "../../errors";
 import type { Group } from "../../plan";
 import { factUnits } from "../../plan/inner";
@@ -33,7 +33,7 @@ function stepsOf(move: Move, teller: Teller, messages: Messages): readonly strin
   if (kind === "form") return [teller.clause(formTaken(move))];
   if (kind === "rehome") {
     const left = of === undefined ? undefined : change.groups?.[of];
-    return [words.rehome({ ...teller.kinds(of), moved, all: left === null })];
+    return [words.rehome({ ...teller.kinds(of), moved, all: left === null, ...whoLeaves(left) })];
   }
   if (kind === "company") return (change.add ?? []).map((group) => words.add(joining(group, messages)));
   const base = change.tank?.base;
@@ -48,6 +48,14 @@ function stepsOf(move: Move, teller: Teller, messages: Messages): readonly strin
     ...(isOne ? [] : [words.water(waterAsked(water, teller.figure))]),
     ...further.filter((condition) => isOne || !isOfWater(condition)).map(teller.clause),
   ];
+}
+
+/** Who leaves a group, by what becomes of it; nobody says where all go, or where nobody knows their sex. */
+function whoLeaves(left: Changed<Group> | null | undefined): {
+  readonly who?: "males" | "females" | "juveniles";
+} {
+  const who = (["males", "females", "juveniles"] as const).find((one) => left?.[one] !== undefined);
+  return who ? { who } : {};
 }
 
 /** Of which form other animals are taken; where it is the usual one, by what tells it: short fins. */

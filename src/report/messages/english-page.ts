@@ -340,7 +340,7 @@ const page: PageWords = {
   },
   water: {
     table: "The water to keep it in",
-    columns: ["figure", "keep at", "best at", "limits", "others say"],
+    columns: ["figure", "keep at", "best at", "suffers or dies", "others say"],
     rows: {
       temperature: "Temperature",
       pH: "pH",

@@ -5,6 +5,7 @@ import { classLists, traitLabels } from "../../species/inner";
 import type { Figure } from "../figure";
 import type { Messages, Told, ToldCondition, ToldRoom, ToldWater } from "./messages";
 import {
+  beyond,
   sentenceCase as capital,
   choicesOfFood,
   halfUp,
@@ -27,6 +28,16 @@ const basis: Messages["basis"] = {
   "common-practice": "common practice",
   observed: "observed by a keeper",
   derived: "reckoned from what is nearest known",
+};
+
+const ranges: Messages["ranges"] = {
+  atLeast: (min, unit) => `at least ${min}${unit}`,
+  atMost: (max, unit) => `at most ${max}${unit}`,
+  between: (min, max, unit) => `${min} to ${max}${unit}`,
+  below: (min) => `below ${min}`,
+  above: (max) => `above ${max}`,
+  outside: (span) => `outside ${span}`,
+  across: (length, width, unit) => `${length} × ${width}${unit}`,
 };
 
 type WordOf<Kind extends WordKind> = { readonly value: Words[Kind] } | undefined;
@@ -100,7 +111,7 @@ function plannedWater(water: keyof typeof at) {
     return limit
       ? stopped(
           text,
-          `; outside ${figure(limit)} ${they(fromMany)} ${verb(fromMany, "suffers or dies", "suffer or die")}.`,
+          `; ${beyond(limit, figure, ranges)} ${they(fromMany)} ${verb(fromMany, "suffers or dies", "suffer or die")}.`,
         )
       : text;
   };
@@ -763,10 +774,10 @@ function messages(): Messages {
       `Laws name ${who}: ${allOf(jurisdictions)}. Read those of your place before you buy; the text in force decides.`,
     lawsSomewhere,
     remedy: {
-      rehome: ({ one, several, moved, all }) => {
-        const whom =
-          moved === 1 ? (all ? `the ${one}` : `one ${one}`) : `${all ? "the " : ""}${moved} ${several}`;
-        return `find another tank for ${whom}`;
+      rehome: ({ one, several, moved, all, who }) => {
+        const kind = who ? { males: "male ", females: "female ", juveniles: "young " }[who] : "";
+        const number = moved === 1 ? (all ? "the" : "one") : `${all ? "the " : ""}${moved}`;
+        return `find another tank for ${number} ${kind}${moved === 1 ? one : several}`;
       },
       add: ({ name, several: many, count }) => `add ${count} ${count === 1 ? name : many}, which are calm`,
       water: (told) => `have water of ${waters(told).join(", ")}`,
@@ -853,7 +864,8 @@ function messages(): Messages {
       sentences.map((text, index) => (index < sentences.length - 1 ? stopped(text, ";") : text)).join(" "),
     basis,
     supported: (reason, of) => stopped(reason, ` (${{ ...basis, derived: "reckoned" }[of]}).`),
-    unlessMarked: (of) => `Unless marked, this is ${restsOn[of]}.`,
+    unlessMarked: (of, marks) =>
+      `Unless marked, this is ${restsOn[of]}${marks.has("derived") ? "; reckoned means worked out from what is nearest known" : ""}.`,
     traits: traitLabels,
     open: {
       missing: (missing, of) => `${of}, ${allOf(missing)}`,
@@ -884,12 +896,7 @@ function messages(): Messages {
     alreadyRight: (right, wrong) => `right as planned: ${allOf(rightThings(things, right, wrong))}.`,
     closing: "Advice about typical animals; individuals vary: watch them, and have a second tank ready.",
     beforeUnit: " ",
-    ranges: {
-      atLeast: (min, unit) => `at least ${min}${unit}`,
-      atMost: (max, unit) => `at most ${max}${unit}`,
-      between: (min, max, unit) => `${min} to ${max}${unit}`,
-      across: (length, width, unit) => `${length} × ${width}${unit}`,
-    },
+    ranges,
     units: {
       "%": "%",
       cm: "cm",
@@ -906,6 +913,7 @@ function messages(): Messages {
       degC: "°C",
       degF: "°F",
       dH: "°dH",
+      "mg/L-CaCO3": "ppm",
       "g/kg": "g/kg",
       "mg/L": "mg/L",
       h: "hours",
@@ -933,7 +941,10 @@ function messages(): Messages {
       yes: "yes",
       no: "no",
       none: "none",
-      figure: (span, meaning) => (meaning ? `${meaning} ${span}` : span),
+      figure: (span, meaning) => {
+        if (!meaning) return span;
+        return meaning === "limit" ? `suffers or dies ${span}` : `${meaning} ${span}`;
+      },
       length: (size, { measure, as, sex }) =>
         `${size} ${measure === "unstated" ? "measure unstated" : measure} (${[as, sex].filter(Boolean).join(", ")})`,
       values: {

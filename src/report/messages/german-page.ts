@@ -267,7 +267,7 @@ const page: PageWords = {
   },
   water: {
     table: "Das Wasser für die Haltung",
-    columns: ["Wert", "Haltung", "am besten", "Grenzen", "auch angegeben"],
+    columns: ["Wert", "Haltung", "am besten", "leiden oder sterben", "auch angegeben"],
     rows: {
       temperature: "Temperatur",
       pH: "pH-Wert",

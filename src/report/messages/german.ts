@@ -8,6 +8,7 @@ import { regionIn } from "./german-regions";
 import { places, prey, targets } from "./german-words";
 import type { Messages, Told, ToldCondition, ToldRoom, ToldWater } from "./messages";
 import {
+  beyond,
   sentenceCase as capital,
   choicesOfFood,
   halfUp,
@@ -24,6 +25,16 @@ import {
 } from "./sentences";
 
 // Names stand as subjects or objects, never after a preposition that asks for another case. Nobody is addressed.
+
+const ranges: Messages["ranges"] = {
+  atLeast: (min, unit) => `mindestens ${min}${unit}`,
+  atMost: (max, unit) => `höchstens ${max}${unit}`,
+  between: (min, max, unit) => `${min} bis ${max}${unit}`,
+  below: (min) => `unter ${min}`,
+  above: (max) => `über ${max}`,
+  outside: (span) => `außerhalb von ${span}`,
+  across: (length, width, unit) => `${length} × ${width}${unit}`,
+};
 
 const basis: Messages["basis"] = {
   published: "veröffentlicht",
@@ -93,7 +104,7 @@ function plannedWater(water: keyof typeof at) {
     return limit
       ? stopped(
           text,
-          `; außerhalb der Grenzen (${figure(limit)}) ${verb(fromMany, "leidet oder stirbt das Tier", "leiden oder sterben sie")}.`,
+          `; ${beyond(limit, figure, ranges)} ${verb(fromMany, "leidet oder stirbt das Tier", "leiden oder sterben sie")}.`,
         )
       : text;
   };
@@ -977,9 +988,16 @@ function messages(): Messages {
       `Rechtsvorschriften betreffen ${whom}: ${allOf(jurisdictions.map(jurisdictionIn))}. Die am Ort geltenden vor dem Kauf lesen; maßgeblich ist der geltende Wortlaut.`,
     lawsSomewhere,
     remedy: {
-      rehome: ({ one, several, moved, all }) => {
-        const who = moved === 1 ? `ein Tier (${one})` : `${moved} Tiere (${several})`;
-        return `${who} in ein anderes Becken abgeben${all ? "" : ", die übrigen behalten"}`;
+      rehome: ({ one, several, moved, all, who }) => {
+        const [single, many] = who
+          ? {
+              males: ["Männchen", "Männchen"],
+              females: ["Weibchen", "Weibchen"],
+              juveniles: ["Jungtier", "Jungtiere"],
+            }[who]
+          : ["Tier", "Tiere"];
+        const those = moved === 1 ? `ein ${single} (${one})` : `${moved} ${many} (${several})`;
+        return `${those} in ein anderes Becken abgeben${all ? "" : ", die übrigen behalten"}`;
       },
       add: ({ name, several: many, count }) =>
         `${count} ${count === 1 ? name : many} als ruhige Gesellschaft dazusetzen`,
@@ -1072,7 +1090,8 @@ function messages(): Messages {
       sentences.map((text, index) => (index < sentences.length - 1 ? stopped(text, ";") : text)).join(" "),
     basis,
     supported: (reason, of) => stopped(reason, ` (${{ ...basis, derived: "erschlossen" }[of]}).`),
-    unlessMarked: (of) => `Wo nichts anderes steht, ist dies ${restsOn[of]}.`,
+    unlessMarked: (of, marks) =>
+      `Wo nichts anderes steht, ist dies ${restsOn[of]}${marks.has("derived") ? "; erschlossen heißt: aus dem Nächstbekannten hergeleitet" : ""}.`,
     traits,
     open: {
       missing: (missing, of) => `${of}, ${allOf(missing)}`,
@@ -1105,12 +1124,7 @@ function messages(): Messages {
     closing:
       "Ratschläge für typische Tiere; einzelne sind verschieden: beobachten und ein zweites Becken bereithalten.",
     beforeUnit: "\u202f",
-    ranges: {
-      atLeast: (min, unit) => `mindestens ${min}${unit}`,
-      atMost: (max, unit) => `höchstens ${max}${unit}`,
-      between: (min, max, unit) => `${min} bis ${max}${unit}`,
-      across: (length, width, unit) => `${length} × ${width}${unit}`,
-    },
+    ranges,
     units: {
       "%": "%",
       cm: "cm",
@@ -1127,6 +1141,7 @@ function messages(): Messages {
       degC: "°C",
       degF: "°F",
       dH: "°dH",
+      "mg/L-CaCO3": "ppm",
       "g/kg": "g/kg",
       "mg/L": "mg/l",
       h: "Stunden",
@@ -1154,7 +1169,10 @@ function messages(): Messages {
       yes: "ja",
       no: "nein",
       none: "keine",
-      figure: (span, meaning) => (meaning ? `${meanings[meaning]} ${span}` : span),
+      figure: (span, meaning) => {
+        if (!meaning) return span;
+        return `${meaning === "limit" ? "leidet oder stirbt" : meanings[meaning]} ${span}`;
+      },
       length: (size, { measure, as, sex }) =>
         `${size} ${lengthMeasures[measure]} (${[lengthMeanings[as], sex && sexWords[sex][0]].filter(Boolean).join(", ")})`,
       values: {

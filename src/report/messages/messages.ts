@@ -255,6 +255,8 @@ export interface Messages {
       readonly several: string;
       readonly moved: number;
       readonly all: boolean;
+      /** Which of them go, where others of them stay and the plan tells them apart. */
+      readonly who?: "males" | "females" | "juveniles";
     }) => string;
     /** A calm species comes in as company. */
     readonly add: (told: {
@@ -290,8 +292,8 @@ export interface Messages {
   readonly basis: Readonly<Record<Basis, string>>;
   /** A reason with what it rests on. */
   readonly supported: (reason: string, basis: Basis) => string;
-  /** What every reason rests on that is not marked. */
-  readonly unlessMarked: (basis: Basis) => string;
+  /** What every reason rests on that is not marked; and what a mark means that does not say so itself. */
+  readonly unlessMarked: (basis: Basis, marks: ReadonlySet<Basis>) => string;
   readonly traits: Readonly<Record<TraitPath, string>>;
   /** Questions that are open, as parts of a sentence. */
   readonly open: {
@@ -326,6 +328,12 @@ export interface Messages {
     readonly atMost: (max: string, unit: string) => string;
     /** `60 to 80 cm`. */
     readonly between: (min: string, max: string, unit: string) => string;
+    /** What lies beyond a lower end: `below 60 cm`. */
+    readonly below: (min: string) => string;
+    /** What lies beyond an upper end: `above 60 cm`. */
+    readonly above: (max: string) => string;
+    /** What lies beyond either: `outside 60 to 80 cm`. */
+    readonly outside: (span: string) => string;
     /** `150 × 60 cm`. */
     readonly across: (length: string, width: string, unit: string) => string;
   };
@@ -340,7 +348,10 @@ export interface Messages {
     readonly yes: string;
     readonly no: string;
     readonly none: string;
-    /** One figure of water with what it means; a meaning that is absent is the span it is kept in. */
+    /**
+     * One figure of water with what it means; a meaning that is absent is the span it is kept in. Of a limit the figure is
+     * what lies beyond it.
+     */
     readonly figure: (span: string, meaning: Words["waterMeaning"] | undefined) => string;
     /** An adult length with what was measured, on whom, and what it means. */
     readonly length: (size: string, of: Omit<TraitItem<"size.adultLength">, "length" | "total">) => string;

@@ -1,6 +1,7 @@
 // What sentences of any language need.
 import type { FactName } from "../../plan";
 import type { Figure } from "../figure";
+import type { Messages } from "./messages";
 
 /** A sentence with its capital. */
 export const sentenceCase = (text: string) => text.charAt(0).toUpperCase() + text.slice(1);
@@ -25,6 +26,17 @@ export const scientificOf = (id: string) => sentenceCase(spaced(id));
  * load of dwellings in EN 1991-1-1, table 6.2 (from memory).
  */
 export const isVeryHeavy = (total: Figure) => (total.value ?? 0) >= 1000;
+
+/** What lies beyond the limits of a figure: `below 10 °C`, `outside 12 to 34 °C`. */
+export function beyond(
+  limit: Figure,
+  write: (figure: Figure) => string,
+  { below, above, outside }: Pick<Messages["ranges"], "below" | "above" | "outside">,
+): string {
+  const { min, max, unit } = limit;
+  if (max === undefined) return below(write({ value: min, unit }));
+  return min === undefined ? above(write({ value: max, unit })) : outside(write(limit));
+}
 
 /** Whether a keeper can measure a length. */
 export const isMeasurable = (length: Figure | undefined) => (length?.value ?? 0) >= 0.5;

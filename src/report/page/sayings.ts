@@ -1,6 +1,8 @@
 import type { PartialRange } from "../../ranges";
 import { basisOf, statementsOf } from "../../species";
 import { hasValue, inTraitUnit } from "../../species/inner";
+import type { Figure } from "../figure";
+import { beyond } from "../messages/sentences";
 import { shortCitation } from "./citations";
 import { type Part, table } from "./parts";
 import type { Telling } from "./telling";
@@ -25,6 +27,9 @@ export function sayings(
       .map((statement): readonly string[] => {
         const { by, as = "kept", setAside, note, precision } = statement;
         const support = basisOf(statement, record.sources);
+        const range = inTraitUnit(statement, path) as PartialRange;
+        const write = (figure: Figure) => size(path, figure);
+        const isLimit = as === "limit";
         const remarks = [
           support === "memory" || (support === "derived" && by !== "common-practice") ? basis[support] : "",
           precision === "class" ? page.water.ofClass : "",
@@ -38,8 +43,8 @@ export function sayings(
         ];
         return [
           page.water.rows[nameOf(path)],
-          size(path, inTraitUnit(statement, path) as PartialRange),
-          words.waterMeaning[as as keyof typeof words.waterMeaning],
+          isLimit ? beyond(range, write, messages.ranges) : write(range),
+          isLimit ? page.water.columns[3] : words.waterMeaning[as as keyof typeof words.waterMeaning],
           source(by),
           remarks.filter(Boolean).join("; "),
         ];

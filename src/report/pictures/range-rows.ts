@@ -11,6 +11,7 @@ import {
 } from "../../species";
 import { hasValue, inTraitUnit, type Stated, topicKey, traitDefinitions } from "../../species/inner";
 import type { Messages } from "../messages/messages";
+import { beyond } from "../messages/sentences";
 import type { WriteQuantity } from "../quantities";
 import { type PictureName, pictureName } from "./names";
 import { sourceName } from "./source-name";
@@ -73,7 +74,7 @@ export function rangeRow(
   }
   const { kept, standIn, optimum, limit } = fact.value;
   const said = (range: PartialRange | undefined, meaning?: Meaning) =>
-    range ? [messages.profile.figure(inWords(range, path, wording), meaning)] : [];
+    range ? [messages.profile.figure(inWords(range, meaning, path, wording), meaning)] : [];
   const adopted = standIn ? said(optimum ?? kept, "optimum") : said(kept);
   const further = [...(standIn ? [] : said(optimum, "optimum")), ...said(limit, "limit")];
   return {
@@ -88,8 +89,16 @@ export function rangeRow(
   };
 }
 
-const inWords = (range: PartialRange, path: FiguresPath, { write }: Wording) =>
-  write({ min: range.min, max: range.max, unit: traitDefinitions[path].unit });
+/** A span in words; of a limit what lies beyond it. */
+function inWords(
+  { min, max }: PartialRange,
+  meaning: Meaning | undefined,
+  path: FiguresPath,
+  { write, messages }: Wording,
+): string {
+  const span = { min, max, unit: traitDefinitions[path].unit };
+  return meaning === "limit" ? beyond(span, write, messages.ranges) : write(span);
+}
 
 /** What each source says of grown animals, in the order of the record. */
 function sourceSpans(
@@ -139,8 +148,9 @@ function sourceSpan(
 ): SourceSpan {
   const { by, as = "kept", setAside } = statement;
   const meaning = as as Meaning;
-  const { basis, pictures, words } = wording.messages;
+  const { basis, pictures, profile, words } = wording.messages;
   const range = inTraitUnit(statement, path) as PartialRange;
+  const figure = inWords(range, meaning, path, wording);
   const support = basis[basisOf(statement, sources)];
   const who = whoSays(by, sources, wording);
   const meant = words.waterMeaning[meaning];
@@ -149,6 +159,10 @@ function sourceSpan(
     span: ends(range, path),
     meaning,
     label,
-    told: [label, inWords(range, path, wording), ...(who === support ? [] : [support])].join("; "),
+    told: [
+      label,
+      meaning === "limit" ? profile.figure(figure, meaning) : figure,
+      ...(who === support ? [] : [support]),
+    ].join("; "),
   };
 }

@@ -1,7 +1,9 @@
 import type { PartialRange } from "../../ranges";
 import type { AdultLength, Figures, TraitPath } from "../../species";
 import { traitDefinitions } from "../../species/inner";
+import type { Figure } from "../figure";
 import type { Messages } from "../messages/messages";
+import { beyond } from "../messages/sentences";
 import type { WriteQuantity } from "../quantities";
 import { wordKinds } from "./word-kinds";
 
@@ -12,13 +14,12 @@ type Sized = number | PartialRange;
 export function traitText(path: TraitPath, value: unknown, messages: Messages, write: WriteQuantity): string {
   const { unit, way } = traitDefinitions[path];
   const { profile } = messages;
-  const withUnit = (figure: { readonly value: number } | PartialRange) =>
-    write({ ...figure, ...(unit && { unit }) });
+  const withUnit = (figure: Figure) => write({ ...figure, ...(unit && { unit }) });
   const size = (sized: Sized) => withUnit(typeof sized === "number" ? { value: sized } : sized);
   const item = (one: unknown) => itemText(path, one, messages, size);
   switch (way) {
     case "figures":
-      return figuresText(value as Figures<PartialRange>, profile.figure, withUnit);
+      return figuresText(value as Figures<PartialRange>, messages, withUnit);
     case "lengths":
       return (value as readonly AdultLength[])
         .map(({ length, total: _, ...of }) => profile.length(size(length), of))
@@ -38,12 +39,15 @@ export function traitText(path: TraitPath, value: unknown, messages: Messages, w
 
 function figuresText(
   { kept, standIn, precision: _, ...others }: Figures<PartialRange>,
-  told: Messages["profile"]["figure"],
-  span: (range: PartialRange) => string,
+  { profile: { figure: told }, ranges }: Messages,
+  span: (range: Figure) => string,
 ): string {
-  const further = Object.entries(others).flatMap(([meaning, range]) =>
-    range ? [told(span(range), meaning as keyof typeof others)] : [],
-  );
+  const further = Object.entries(others).flatMap(([meaning, range]) => {
+    if (!range) return [];
+    return [
+      told(meaning === "limit" ? beyond(range, span, ranges) : span(range), meaning as keyof typeof others),
+    ];
+  });
   return [...(standIn ? [] : [told(span(kept), undefined)]), ...further].join("; ");
 }
 

@@ -25,7 +25,7 @@ export const traitLabels: Readonly<Record<TraitPath, string>> = /* @__PURE__ */ 
   "water.airBreathing": "air breathing",
   "space.baseLength": "tank length",
   "space.footprint": "tank floor",
-  "space.furtherFootprint": "further floor",
+  "space.furtherFootprint": "floor for each further animal",
   "space.height": "tank height",
   "space.zones": "zones",
   "space.cover": "cover",

@@ -5,6 +5,7 @@ import paracheirodonInnesi from "vivary/catalog/paracheirodon-innesi";
 import tanichthysAlbonubes from "vivary/catalog/tanichthys-albonubes";
 import { assessPair, assessPlan, type Verdict } from "../../../src/compatibility";
 import { describe, english } from "../../../src/report";
+import { german } from "../../../src/report/de";
 import { seedOf, someOf } from "../../runs";
 import { pairVerdicts, planVerdicts } from "../verdicts";
 
@@ -50,6 +51,30 @@ suite("what speaks for it is told", () => {
     });
     expect(told(verdict)).toContain("In favour: water of 22 to ");
     expect(told(verdict)).toContain("suits all; right as planned: tank and numbers.");
+  });
+});
+
+suite("what a report rests on", () => {
+  const explained = "reckoned means worked out from what is nearest known";
+
+  test("is explained where something is marked as reckoned, and only there", () => {
+    const reports = verdicts.map(told);
+    const marked = reports.filter((report) => / \(reckoned\)/.test(report));
+    expect(marked.length).toBeGreaterThan(0);
+    expect(marked.length).toBeLessThan(reports.length);
+    for (const report of reports) expect(report.includes(explained)).toBe(marked.includes(report));
+  });
+
+  test("is explained in German", () => {
+    const report = describe(
+      assessPlan({
+        tank: { base: { shape: "rectangle", length: 120, width: 40 }, height: 40 },
+        groups: [{ species: danioRerio, unsexed: 10 }],
+      }),
+      { messages: german },
+    ).replaceAll(/\s+/g, " ");
+    expect(report).toContain("(erschlossen)");
+    expect(report).toContain("erschlossen heißt: aus dem Nächstbekannten hergeleitet.");
   });
 });
 

@@ -54,6 +54,27 @@ describe("remedies that are given", () => {
     );
   });
 
+  test("say of which sex those are who leave, where the plan knows it", () => {
+    const males: Plan = {
+      tank: { ...tank, base: { shape: "rectangle", length: 80, width: 35 }, cover: 0.4 },
+      water: { temperature: 26, pH: 7, generalHardness: 8 },
+      groups: [{ species: species("betta-splendens"), males: 3 }],
+    };
+    const told = { remedies: remedies(males) };
+    expect(below(inWords(assessPlan(males), told), "What would help")[0]).toBe(
+      "- Find another tank for 2 male Siamese fighting fish.",
+    );
+    expect(below(inWords(assessPlan(males), { ...told, messages: german }), "Was helfen würde")[0]).toBe(
+      "- 2 Männchen (Siamesische Kampffische) in ein anderes Becken abgeben, die übrigen behalten.",
+    );
+    const some = { one: "oscar", several: "oscars", moved: 2, all: false };
+    expect(english.remedy.rehome(some)).toBe("find another tank for 2 oscars");
+    expect(english.remedy.rehome({ ...some, moved: 1, who: "females" })).toBe(
+      "find another tank for one female oscar",
+    );
+    expect(german.remedy.rehome({ ...some, who: "juveniles" })).toMatch(/^2 Jungtiere /);
+  });
+
   test("are asked for by no one else", () => {
     expect(inWords(assessPlan(barbs))).not.toContain("What would help");
   });

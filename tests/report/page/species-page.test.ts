@@ -47,6 +47,20 @@ describe("a page", () => {
     );
   });
 
+  test("says beyond what water it suffers, in every language", () => {
+    const inOneLine = (page: string) => page.replaceAll(/\s+/g, " ");
+    expect(inOneLine(speciesPage(betta))).toContain("best at 25 to 28 °C; suffers or dies below 10 °C");
+    expect(inOneLine(speciesPage(barb))).toContain("suffers or dies outside 11.7 to 34.5 °C");
+    expect(inOneLine(speciesPageIn(germanPages, betta))).toContain("leiden oder sterben unter 10 °C");
+    const sourced = inOneLine(speciesPage(betta, evidenceOf(betta)));
+    expect(sourced).toContain("Temperature: below 10 °C; suffers or dies; Leggatt");
+  });
+
+  test("tells hardness in the units of the reader", () => {
+    expect(speciesPage(barb)).toContain("keep at 5 to 19 °dH");
+    expect(speciesPage(barb, { units: "us" })).toContain("keep at 89 to 340 ppm");
+  });
+
   test("warns of what harms before it tells anything else", () => {
     const page = speciesPage(betta);
     const warned = page.indexOf("Males kill other males.");

@@ -126,6 +126,33 @@ describe("the bar of a species", () => {
     expect(upper && read(extent(upper).max)).toBeCloseTo(38, 1);
   });
 
+  test("says in words what lies beyond the limits, those of sources too, in the units of the reader", () => {
+    const charts = [
+      rangeChart([bettaSplendens], "water.temperature", { records: [bettaRecord] }),
+      rangeChart([bettaSplendens], "water.temperature", { records: [bettaRecord], units: "us" }),
+      rangeChartIn(german, [bettaSplendens], "water.temperature", { records: [bettaRecord] }),
+    ];
+    const told = [
+      "suffers or dies below 10 °C",
+      "suffers or dies below 50 °F",
+      "leidet oder stirbt unter 10\u202f°C",
+    ];
+    expect(charts.map((chart, index) => chart.split(`${told[index]};`).length > 2)).toEqual([
+      true,
+      true,
+      true,
+    ]);
+    const both = keptAt({ kept: { min: 20 }, limit: { min: 10, max: 38 } });
+    expect(rangeChart([both], "water.temperature")).toContain("suffers or dies outside 10 to 38 °C;");
+  });
+
+  test("of hardness is in ppm where the reader has inches, the axis too", () => {
+    const chart = rangeChart([bettaSplendens], "water.generalHardness", { units: "us" });
+    expect(chart).toContain("(ppm)");
+    expect(chart).toContain("36 to 340 ppm");
+    expect(chart).not.toContain("dH");
+  });
+
   test("is empty and dashed where only the best is known, and named so", () => {
     const best = { min: 22, max: 24 };
     const svg = readSvg(

@@ -12,7 +12,17 @@ const told = (path: TraitPath, value: unknown, units: UnitSystem = "metric") =>
 describe("a trait in words", () => {
   test.each<readonly [TraitPath, unknown, string]>([
     ["water.temperature", { kept: { min: 18, max: 26 } }, "18 to 26 °C"],
-    ["water.temperature", { kept: { min: 18 }, limit: { max: 36 } }, "at least 18 °C; limit at most 36 °C"],
+    [
+      "water.temperature",
+      { kept: { min: 18 }, limit: { max: 36 } },
+      "at least 18 °C; suffers or dies above 36 °C",
+    ],
+    ["water.pH", { kept: { min: 5, max: 7 }, limit: { min: 3.5 } }, "5 to 7; suffers or dies below 3.5"],
+    [
+      "water.temperature",
+      { kept: { min: 18 }, limit: { min: 8, max: 36 } },
+      "at least 18 °C; suffers or dies outside 8 to 36 °C",
+    ],
     [
       "water.temperature",
       { kept: { min: 22, max: 24 }, optimum: { min: 22, max: 24 }, standIn: true },

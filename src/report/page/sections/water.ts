@@ -1,6 +1,7 @@
 import type { PartialRange } from "../../../ranges";
 import type { CoolSeason } from "../../../species";
 import { factAt } from "../../../species";
+import { beyond } from "../../messages/sentences";
 import { type Part, paragraph, type Section, section, table } from "../parts";
 import { sayings } from "../sayings";
 import type { Telling } from "../telling";
@@ -47,7 +48,7 @@ function kept({ profile, messages, size }: Telling): readonly Part[] {
       words.rows[nameOf(path)],
       standIn ? "" : adopted,
       size(path, optimum),
-      size(path, limit),
+      limit ? beyond(limit, (figure) => size(path, figure), messages.ranges) : "",
       [...new Set(others)].join("; "),
     ];
     return row.slice(1).some(Boolean) ? [row] : [];
