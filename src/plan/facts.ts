@@ -1,3 +1,4 @@
+import { oneOf } from "../errors";
 import { frozen } from "../frozen";
 import { type FactUnit, factUnits } from "./fact-units";
 import type { FactName } from "./read-fact";
@@ -110,3 +111,26 @@ export const facts: Readonly<Record<FactName, PlanFact>> = /* @__PURE__ */ froze
     }),
   ) as Record<FactName, PlanFact>,
 );
+
+/**
+ * The fields of one plan that answer a fact, as paths like those of a `Problem`: what to light in a form, for a condition
+ * (`on`, `of`) or for an open question (`input`, `of`).
+ *
+ * @param fact - What is asked.
+ * @param of - The place in the plan of the group that it is about. Without it, fields of a group are the list of groups.
+ * @throws InvalidInputError for what is no fact.
+ *
+ * @example
+ * ```ts
+ * import { fieldsOf } from "vivary/plan";
+ *
+ * fieldsOf("water.pH"); // => [["water", "pH"]]
+ * fieldsOf("group.length", 1); // => [["groups", 1, "length"]]
+ * ```
+ */
+export function fieldsOf(fact: FactName, of?: number): readonly (readonly (string | number)[])[] {
+  oneOf(fact, Object.keys(facts), "fact");
+  const { paths } = facts[fact];
+  if (of !== undefined) return paths.map((path) => path.map((step) => (step === "of" ? of : step)));
+  return paths.some((path) => path.includes("of")) ? [["groups"]] : paths;
+}

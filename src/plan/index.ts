@@ -5,7 +5,7 @@
  */
 export { type Condition, isMet, type Wanted } from "./condition";
 export type { FactUnit } from "./fact-units";
-export { facts, type PlanFact } from "./facts";
+export { facts, fieldsOf, type PlanFact } from "./facts";
 export type { Kin, Numbers } from "./kin";
 export type { Animals } from "./party";
 export type {

@@ -1,10 +1,11 @@
 import { describe, expect, test } from "vitest";
 import danioRerio from "vivary/catalog/danio-rerio";
-import { type FactName, facts, isMet, type Plan, planData } from "../../src/plan";
+import { type FactName, facts, fieldsOf, isMet, type Plan, planData } from "../../src/plan";
 import { factUnits } from "../../src/plan/fact-units";
 import { isOfGroup, isWorded } from "../../src/plan/read-fact";
 import { english } from "../../src/report";
 import { measureOf } from "../../src/units";
+import { expectRefused } from "../refused";
 
 /** A plan that says everything. */
 const plan: Plan = {
@@ -53,6 +54,13 @@ describe.each(Object.entries(facts))("%s", (name, { label, unit, paths }) => {
     }
   });
 
+  test("has its fields in a plan, those of the group it is about or the list of groups", () => {
+    const isOfOne = paths.some((path) => path.includes("of"));
+    for (const path of fieldsOf(name as FactName, 0)) expect(at(planData(plan), path)).toBeDefined();
+    expect(fieldsOf(name as FactName, 0)).toHaveLength(paths.length);
+    expect(fieldsOf(name as FactName)).toEqual(isOfOne ? [["groups"]] : paths);
+  });
+
   test("has its clause in every language", () => {
     expect(english.conditions[name as FactName]).toBeTypeOf("function");
   });
@@ -74,6 +82,14 @@ describe.each(Object.entries(facts))("%s", (name, { label, unit, paths }) => {
     ];
     expect(met).toBe(known.includes(name) ? false : undefined);
   });
+});
+
+test("fields of a group are named by its place, and of nothing else are there fields", () => {
+  expect(fieldsOf("group.males", 2)).toEqual([
+    ["groups", 2, "males"],
+    ["groups", 2, "females"],
+  ]);
+  expectRefused(() => fieldsOf("group.colour" as FactName, 0), "fact");
 });
 
 test("units are ones that can be converted, or shares", () => {

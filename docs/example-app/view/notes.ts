@@ -1,5 +1,5 @@
 import type { Condition, FactName } from "vivary/plan";
-import { facts, isMet } from "vivary/plan";
+import { fieldsOf, isMet } from "vivary/plan";
 import type { Judged } from "../plan/judged";
 import type { Texts } from "../texts/texts";
 import { fieldId } from "./field";
@@ -35,8 +35,7 @@ function notesOn(root: ParentNode, judged: Judged, texts: Texts): ReadonlyMap<HT
   const lineAnswering = (id: string) =>
     root.querySelector<HTMLElement>(`[data-answers~="${id}"]`) ?? lineOf(id);
   const answering = (on: FactName, of: number | undefined, note: Note) => {
-    for (const path of facts[on].paths)
-      put(lineAnswering(fieldId(path.map((step) => (step === "of" ? String(of) : step)))), note);
+    for (const path of fieldsOf(on, of)) put(lineAnswering(fieldId(path)), note);
   };
   if (judged.is === "unreadable") {
     for (const { path, code } of judged.problems) {
