@@ -99,7 +99,7 @@ const checks: Readonly<Record<string, Check>> = {
       ...expectSame("of nothing", nothing, "Verdict Add the first species, and the verdict begins."),
       ...expectSame("what follows the buttons", search, "species"),
       ...expectSame("the active suggestion", chosen, "species-0"),
-      ...expectSame("its words", offered, "neon tetra Paracheirodon innesi"),
+      ...expectSame("its words", offered, "Neon tetra Paracheirodon innesi"),
       ...expectSame("what follows the choice", count, "groups-0-unsexed"),
       ...expectSame("the groups", groups, [{ species: "paracheirodon-innesi", unsexed: 12 }]),
       ...expectSame("conditions left of one that was met", gone, 0),
@@ -177,6 +177,31 @@ const checks: Readonly<Record<string, Check>> = {
       ...expectSame("taken", taken, "suitable"),
       ...expectSame("undone", await page.getAttribute(".outcome", "data-outcome"), "unsuitable"),
     ];
+  },
+
+  "What a plan that is ruled out lacks besides is folded away, and a way out leaves it as conditions": async (
+    visit,
+  ) => {
+    const { page } = await visit(hashOf(plans["one that eats the others, and much besides"]));
+    const conditions = page.locator(".conditions button");
+    const folded = await conditions.first().isVisible();
+    await page.click("#besides > summary");
+    const unfolded = await conditions.first().isVisible();
+    await page.click("#seek-ways");
+    await page.click("#take-0");
+    return [
+      ...expectSame("folded", folded, false),
+      ...expectSame("unfolded", unfolded, true),
+      ...expectSame("taken", await page.getAttribute(".outcome", "data-outcome"), "conditional"),
+      ...expectSame("conditions left", await conditions.first().isVisible(), true),
+    ];
+  },
+
+  "The verdict stays in sight beside the plan": async (visit) => {
+    const { page } = await visit("", { viewport: { width: 1200, height: 800 } });
+    await page.locator("#water-coolest").scrollIntoViewIfNeeded();
+    const box = await page.locator(".outcome").boundingBox();
+    return expectSame("in sight", box !== null && box.y >= 0 && box.y < 800, true);
   },
 
   "A plan comes back by its link, by a file, and after the page was closed": async (visit) => {

@@ -21,6 +21,16 @@ export const plans = {
       { species: "apistogramma-cacatuoides", males: 1, females: 2 },
     ],
   },
+  "one that eats the others, and much besides": {
+    format: 1,
+    tank: { base: { shape: "rectangle", length: 60, width: 30 }, height: 35, cover: 0.1 },
+    water: { temperature: 29, pH: 7, generalHardness: 15 },
+    groups: [
+      { species: "pterophyllum-scalare", unsexed: 2 },
+      { species: "paracheirodon-innesi", unsexed: 4 },
+      { species: "poecilia-reticulata", males: 4, females: 2 },
+    ],
+  },
   "a round bowl": {
     format: 1,
     tank: { base: { shape: "circle", diameter: 30 }, height: 25 },

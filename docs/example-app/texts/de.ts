@@ -30,7 +30,7 @@ export const de: Texts = {
     cover: "Deckung, von oben gesehen",
     openWater: "Frei zum Schwimmen, von oben gesehen",
     openSurface: "Oberfläche frei von Blättern",
-    sightBreaks: "Unterbrechungen der Sicht",
+    sightBreaks: "Unter\u00adbrechungen der Sicht",
     hides: "Verstecke",
     caves: "Höhlen",
     shells: "Schnecken\u00adhäuser",

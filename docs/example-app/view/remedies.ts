@@ -1,5 +1,5 @@
 import { type Remedies, type Remedy, remedies } from "vivary/advice";
-import { planData } from "vivary/plan";
+import { type Plan, planData } from "vivary/plan";
 import { reportPartsIn } from "vivary/report";
 import type { Judged } from "../plan/judged";
 import { button, type Child, element } from "./element";
@@ -31,9 +31,15 @@ export function remediesView(judged: JudgedPlan, shown: Shown, change: Change): 
 }
 
 function waysOut(judged: JudgedPlan, shown: Shown, change: Change): readonly HTMLElement[] {
-  const found = remedies(judged.plan, { most });
+  const found = foundFor(judged.plan);
   if (found.remedies.length === 0) return saidOf(found, judged, shown).map((said) => element("p", {}, said));
   return found.remedies.map((remedy, index) => wayView(remedy, index, judged, shown, change));
+}
+
+/** Ways to a plan that suits, else to one of which only conditions are left, which have buttons of their own. */
+function foundFor(plan: Plan): Remedies {
+  const found = remedies(plan, { most });
+  return found.remedies.length > 0 ? found : remedies(plan, { most, want: "conditional" });
 }
 
 function wayView(

@@ -24,11 +24,20 @@ export function verdictView(judged: Judged, shown: Shown, change: Change): reado
     ...told("blocking"),
     ...told("deciding"),
     ...remediesView(judged, shown, change),
-    ...conditionsView(judged, shown, change),
+    ...mustHold(judged, shown, change),
     ...told("advisory"),
     ...told("cautions"),
     ...told("closing"),
   ];
+}
+
+/** What must hold; of a plan that is ruled out folded away, since it would not be enough. */
+function mustHold(judged: Extract<Judged, { is: "judged" }>, shown: Shown, change: Change): readonly Child[] {
+  const { conditions, outcome } = judged.verdict;
+  const view = conditionsView(judged, shown, change);
+  if (outcome !== "unsuitable" || conditions.length === 0) return view;
+  const { besides } = shown.language.messages.titles;
+  return [element("details", { id: "besides" }, element("summary", {}, besides), ...view)];
 }
 
 /** A part of the report: a list with its title, or lines that lead. */
