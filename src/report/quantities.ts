@@ -73,9 +73,10 @@ export function quantityWriter(messages: Messages, system: UnitSystem): WriteQua
       return ranges.across(whole(value ?? min ?? 0), whole(by), suffix);
     }
     if (value !== undefined) return text(value) + suffix;
-    if (min === undefined) return max === undefined ? "" : ranges.atMost(text(max), suffix);
-    if (max === undefined)
-      return ranges.atLeast(written(asSaid(name, decimal(change(min)), Math.ceil)), suffix);
+    const within = (end: number, rounded: (figure: number) => number) =>
+      written(asSaid(name, decimal(change(end)), rounded), rounded);
+    if (min === undefined) return max === undefined ? "" : ranges.atMost(within(max, Math.floor), suffix);
+    if (max === undefined) return ranges.atLeast(within(min, Math.ceil), suffix);
     return text(min) === text(max) ? text(min) + suffix : ranges.between(text(min), text(max), suffix);
   };
 }
@@ -124,13 +125,22 @@ function unitsOf(system: UnitSystem): Units {
 const shownIn = (system: Units, unit: string) =>
   (Object.hasOwn(system, unit) ? system[unit] : undefined) ?? ([undefined, same] as const);
 
+/** Writes a number, rounded half up unless it is said how. */
+type WriteNumber = (value: number, rounded?: (value: number) => number) => string;
+
 /** So many decimals below 10, one below 100, none from there on. */
-function numberWriter(language: string, decimals: number): (value: number) => string {
-  const to = (digits: number) => new Intl.NumberFormat(language, { maximumFractionDigits: digits });
-  const [fine, usual, coarse] = [to(decimals), to(1), to(0)];
-  const fitting = (size: number) => {
-    if (size < 10) return fine;
-    return size < 100 ? usual : coarse;
+function numberWriter(language: string, decimals: number): WriteNumber {
+  const digitsOf = (size: number) => {
+    if (size < 10) return decimals;
+    return size < 100 ? 1 : 0;
   };
-  return (value) => fitting(Math.abs(value)).format(value);
+  const formats = [0, 1, 2].map(
+    (digits) => new Intl.NumberFormat(language, { maximumFractionDigits: digits }),
+  );
+  return (value, rounded) => {
+    const digits = digitsOf(Math.abs(value));
+    const times = 10 ** digits;
+    const figure = rounded ? rounded(decimal(value * times)) / times : value;
+    return formats[digits]?.format(figure) ?? "";
+  };
 }

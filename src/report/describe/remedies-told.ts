@@ -14,23 +14,24 @@ import type { Teller } from "./teller";
 export function remediesTold(remedies: Remedies, teller: Teller, messages: Messages): Block {
   const { remedies: all, obstacle } = objectOf(remedies, "remedies");
   const { titles, remedy: words } = messages;
-  const told = listOf(all, "remedies.remedies").map((remedy) => remedyTold(remedy, teller, messages));
+  const told = listOf(all, "remedies.remedies").flatMap((remedy) => remedyTold(remedy, teller, messages));
   if (told.length > 0)
     return { title: told.length > 1 ? titles.remedies : titles.remedy, items: [...new Set(told)] };
   return { title: titles.remedy, items: obstacle ? [words.none(saidBy(teller, messages, obstacle))] : [] };
 }
 
-function remedyTold({ moves, outcome }: Remedy, teller: Teller, messages: Messages): string {
-  const { remedy: words } = messages;
-  const steps = listOf(moves, "moves").flatMap((move) => stepsOf(move, teller, messages));
-  return teller.capital(steps.length > 0 ? words.all([...new Set(steps)], outcome) : words.nothing);
+/** A remedy as a sentence; none where it only sees to what the plan does not say, which is told by itself. */
+function remedyTold(remedy: Remedy, teller: Teller, messages: Messages): readonly string[] {
+  const steps = listOf(remedy.moves, "moves").flatMap((move) => stepsOf(move, remedy, teller, messages));
+  if (steps.length === 0) return [];
+  return [teller.capital(messages.remedy.all([...new Set(steps)], remedy.outcome))];
 }
 
-/** What a move does, as clauses that command. */
-function stepsOf(move: Move, teller: Teller, messages: Messages): readonly string[] {
+/** What a move of a remedy does, as clauses that command. */
+function stepsOf(move: Move, remedy: Remedy, teller: Teller, messages: Messages): readonly string[] {
   const { remedy: words } = messages;
   const { kind, of, moved, change, meets } = move;
-  if (kind === "form") return [teller.clause(formTaken(move))];
+  if (kind === "form") return [formTaken(move, remedy, teller, messages)];
   if (kind === "rehome") {
     const left = of === undefined ? undefined : change.groups?.[of];
     return [words.rehome({ ...teller.kinds(of), moved, all: left === null, ...whoLeaves(left) })];
@@ -58,13 +59,19 @@ function whoLeaves(left: Changed<Group> | null | undefined): {
   return who ? { who } : {};
 }
 
-/** Of which form other animals are taken; where it is the usual one, by what tells it: short fins. */
-function formTaken({ of, change }: Move): AimedCondition {
-  const form = change.groups?.[of ?? -1]?.form;
-  const about = of === undefined ? {} : { of };
-  return form === undefined
-    ? { on: "group.longFins", ...about, wanted: { oneOf: [false] } }
-    : { on: "group.form", ...about, wanted: { oneOf: [form] } };
+/** Of which form other animals are taken, by its name; where it is the usual one, by what tells it: short fins. */
+function formTaken(
+  { of = -1, change }: Move,
+  { moves, plan }: Remedy,
+  teller: Teller,
+  { language, remedy: words }: Messages,
+): string {
+  const form = change.groups?.[of]?.form;
+  if (form === undefined) return teller.clause({ on: "group.longFins", of, wanted: { oneOf: [false] } });
+  const gone = moves.filter((move) => move.of !== undefined && move.change.groups?.[move.of] === null);
+  const place = of - gone.filter((move) => Number(move.of) < of).length;
+  const { names = {} } = plan.groups[place]?.species.forms?.[form] ?? {};
+  return words.form({ ...teller.kinds(of), form: nameIn(language, names, form) });
 }
 
 /** A condition in the unit of its fact. */

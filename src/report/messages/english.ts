@@ -779,12 +779,12 @@ function messages(): Messages {
         const number = moved === 1 ? (all ? "the" : "one") : `${all ? "the " : ""}${moved}`;
         return `find another tank for ${number} ${kind}${moved === 1 ? one : several}`;
       },
+      form: ({ several, form }) => `choose ${several} of this form: ${form}`,
       add: ({ name, several: many, count }) => `add ${count} ${count === 1 ? name : many}, which are calm`,
       water: (told) => `have water of ${waters(told).join(", ")}`,
       tank: (sides) => `have a tank of ${sides}`,
       all: (clauses, outcome) =>
         `${clauses.join("; ")}.${outcome === "conditional" ? " Some conditions remain." : ""}`,
-      nothing: "see to what the plan does not say yet.",
       none: (obstacle) => `Nothing within three steps helps. In the way stands: ${obstacle}`,
     },
     ifItStarts:

@@ -999,13 +999,13 @@ function messages(): Messages {
         const those = moved === 1 ? `ein ${single} (${one})` : `${moved} ${many} (${several})`;
         return `${those} in ein anderes Becken abgeben${all ? "" : ", die übrigen behalten"}`;
       },
+      form: ({ several, form }) => `diese Zuchtform wählen (${several}): ${form}`,
       add: ({ name, several: many, count }) =>
         `${count} ${count === 1 ? name : many} als ruhige Gesellschaft dazusetzen`,
       water: (told) => `Wasser mit ${waters(told).join(", ")} bereitstellen`,
       tank: (sides) => `ein Becken von ${sides} wählen`,
       all: (clauses, outcome) =>
         `${clauses.join("; ")}.${outcome === "conditional" ? " Einige Bedingungen bleiben." : ""}`,
-      nothing: "ergänzen, was im Plan noch fehlt.",
       none: (obstacle) => `Mit drei Schritten ist nicht zu helfen. Im Weg steht: ${obstacle}`,
     },
     ifItStarts:

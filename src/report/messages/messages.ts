@@ -258,6 +258,8 @@ export interface Messages {
       /** Which of them go, where others of them stay and the plan tells them apart. */
       readonly who?: "males" | "females" | "juveniles";
     }) => string;
+    /** Animals of another form are taken, by its name. */
+    readonly form: (told: { readonly several: string; readonly form: string }) => string;
     /** A calm species comes in as company. */
     readonly add: (told: {
       readonly name: string;
@@ -270,8 +272,6 @@ export interface Messages {
     readonly tank: (sides: string) => string;
     /** All clauses of one remedy, as a sentence; what comes of it is told where that is not suitable. */
     readonly all: (clauses: readonly string[], outcome: Outcome) => string;
-    /** Nothing is to be changed but what the plan does not say. */
-    readonly nothing: string;
     /** No remedy was found, and this stands in the way. */
     readonly none: (obstacle: string) => string;
   };

@@ -54,6 +54,33 @@ describe("remedies that are given", () => {
     );
   });
 
+  test("name the form that would do, in the language of the report", () => {
+    const nipped: Plan = {
+      ...barbs,
+      groups: [
+        { species: species("puntigrus-tetrazona"), unsexed: 10 },
+        { species: species("poecilia-reticulata"), males: 6 },
+      ],
+    };
+    const [verdict, ways] = [assessPlan(nipped), remedies(nipped)];
+    expect(inWords(verdict, { remedies: ways })).toMatch(
+      /choose\s+guppies\s+of\s+this\s+form:\s+wild-type\s+guppy/i,
+    );
+    expect(inWords(verdict, { remedies: ways, messages: german })).toMatch(
+      /diese\s+Zuchtform\s+wählen\s+\(Guppys\):\s+Wildguppy/i,
+    );
+  });
+
+  test("are none where the plan has only to say more", () => {
+    const alone: Plan = {
+      tank: { ...tank, cover: 0.4 },
+      groups: [{ species: species("paracheirodon-innesi"), unsexed: 10 }],
+    };
+    const report = inWords(assessPlan(alone), { remedies: remedies(alone) });
+    expect(report).toContain("Not in your plan yet");
+    expect(report).not.toContain("What would help");
+  });
+
   test("say of which sex those are who leave, where the plan knows it", () => {
     const males: Plan = {
       tank: { ...tank, base: { shape: "rectangle", length: 80, width: 35 }, cover: 0.4 },
