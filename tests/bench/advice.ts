@@ -1,9 +1,9 @@
 import type { Plan, PlannedTank } from "vivary/plan";
-import type { SpeciesProfile } from "vivary/species";
 import { keptTank } from "../advice/kept-tank";
+import { speciesOf } from "./species-of";
 import { type Figure, inTurns, urlOf } from "./timing";
 
-const { allSpecies, speciesById }: typeof import("vivary/catalog") = await import(urlOf("catalog"));
+const { allSpecies }: typeof import("vivary/catalog") = await import(urlOf("catalog"));
 const { assessPlan }: typeof import("vivary/compatibility") = await import(urlOf("compatibility"));
 const advice: typeof import("vivary/advice") = await import(urlOf("advice"));
 
@@ -27,16 +27,10 @@ const company = [
   "paracheirodon-axelrodi",
 ];
 
-function species(id: string): SpeciesProfile {
-  const found = speciesById(id);
-  if (!found) throw new Error(`The catalog holds no ${id}.`);
-  return found;
-}
-
 const planOf = (ids: readonly string[], unsexed: (place: number) => number): Plan => ({
   tank,
   water: { temperature: 25, pH: 6.8, generalHardness: 7 },
-  groups: ids.map((id, place) => ({ species: species(id), unsexed: unsexed(place) })),
+  groups: ids.map((id, place) => ({ species: speciesOf(id), unsexed: unsexed(place) })),
 });
 
 /** What is measured of advice, as times one verdict on a plan of eight groups in the same run. */
