@@ -13,12 +13,15 @@ export const essentialTraits: readonly TraitPath[] = /* @__PURE__ */ frozen(
   /* @__PURE__ */ traitPaths.filter((path) => traitDefinitions[path].essential),
 );
 
+const parts: ReadonlyMap<TraitPath, ReturnType<typeof splitPath>> = /* @__PURE__ */ new Map(
+  /* @__PURE__ */ traitPaths.map((path) => [path, frozen(path.split(".") as [Section, string])]),
+);
+
 /**
  * `"water.temperature"` as section and name.
  *
  * @throws InvalidInputError where there is no such trait.
  */
 export function splitPath(path: TraitPath): readonly [section: Section, name: string] {
-  const [section, name] = oneOf(path, traitPaths, "trait").split(".");
-  return [section as Section, name as string];
+  return parts.get(path) ?? splitPath(oneOf(path, traitPaths, "trait"));
 }
