@@ -26,14 +26,15 @@ export function adoptedJudge(
 ): AdoptedJudge {
   const { thresholds } = decidingBy(rule, values);
   const [fromOf, toOf] = [seenAs(rule, "from", staying), seenAs(rule, "to", staying)];
-  const seen = { plan: readingsOf(rule, plan), thresholds };
+  const seen = readingsOf(rule, plan);
   const stockIn = (subjects: readonly Subject[]) => (rule.weighs ? stockOf(subjects) : noStock);
-  const see = ([from, to]: readonly Subject[], { subjects }: PlanSubjects): object => {
-    if (from && to) return { from: fromOf(from), to: toOf(to), thresholds };
-    return { ...seen, stock: stockIn(subjects), ...(from && { from: fromOf(from) }) };
-  };
+  const see = ([from, to]: readonly Subject[], { subjects }: PlanSubjects): object =>
+    from && to
+      ? { from: fromOf(from), to: toOf(to), thresholds }
+      : { plan: seen, thresholds, stock: stockIn(subjects), from: from && fromOf(from) };
   const seeAll = (sides: readonly Subject[], { subjects }: PlanSubjects): object => ({
-    ...seen,
+    plan: seen,
+    thresholds,
     stock: stockIn(subjects),
     groups: sides.map(fromOf),
   });

@@ -22,8 +22,8 @@ import type { Finding, Outcome } from "./verdict";
 export interface Joined {
   readonly outcome: Outcome;
   /**
-   * What the rules say of the newcomer, and of no group in particular, in the order of a verdict. Where something rules the
-   * newcomer out, no more than up to that.
+   * What the rules say of the newcomer, and of no group in particular, in the order of a verdict. Where one rules the
+   * newcomer out, no more than the first of them says up to that.
    */
   readonly told: readonly Told[];
   /**
@@ -82,6 +82,7 @@ export function joinable(plan: Plan, options: AssessOptions): Joinable {
     return { outcome: undefined, counting: undefined, with: () => undefined };
   const there = new Set(checked.parties.map(({ animals }) => animals.id));
   const rules = by.rules.map((rule) => beforeOf(rule, by, given));
+  const blocking = rules.filter(({ rule }) => rule.mayYield.includes("blocking"));
   const all = rules.flatMap(({ cases }) => cases.flatMap(({ counting }) => counting));
   return {
     outcome: outcomeOf(all),
@@ -97,7 +98,8 @@ export function joinable(plan: Plan, options: AssessOptions): Joinable {
           : subjectOf(party, index);
       });
       const joined = { plan: { ...checked, parties }, subjects };
-      return subjects.every(isComplete) ? joinedBy(joined, { rules, given, by }) : undefined;
+      const isKnown = (subject: Subject) => given.subjects[subject.index] === subject || isComplete(subject);
+      return subjects.every(isKnown) ? joinedBy(joined, { rules, blocking, given, by }) : undefined;
     },
   };
 }
@@ -105,6 +107,8 @@ export function joinable(plan: Plan, options: AssessOptions): Joinable {
 /** What is known before anybody joins. */
 interface Before {
   readonly rules: readonly RuleBefore[];
+  /** Those of the rules that may rule out a newcomer: where one does, no other has to be asked. */
+  readonly blocking: readonly RuleBefore[];
   readonly given: PlanSubjects;
   readonly by: AssessWith;
 }
@@ -135,16 +139,42 @@ function beforeOf(rule: Rule, by: AssessWith, given: PlanSubjects): RuleBefore {
   return { rule, judge, cases, stands: isOfFew(rule) && !cases.some(hangsOnOthers) };
 }
 
-function joinedBy(joined: PlanSubjects, { rules, given, by }: Before): Joined | undefined {
+/** What a rule says of a plan with a newcomer. */
+interface Said extends Pick<Joined, "told"> {
+  /** What counts of that which is said of others. */
+  readonly others: readonly Standing[];
+  /** Whether it rules the newcomer out: then not everything is said. */
+  readonly rulesOut: boolean;
+}
+
+/** What comes of a plan with a newcomer, which is the last of its subjects. */
+function joinedBy(joined: PlanSubjects, before: Before): Joined | undefined {
+  const newcomer = joined.subjects.at(-1) as Subject;
+  const sayingOf = saidOf(joined, newcomer.index, before);
+  const said = new Map<RuleBefore, Said>();
+  for (const rule of before.blocking) {
+    const saying = sayingOf(rule);
+    if (saying.rulesOut) return { outcome: "unsuitable", told: saying.told, missing: () => undefined };
+    said.set(rule, saying);
+  }
+  const all = before.rules.map((rule) => said.get(rule) ?? sayingOf(rule));
+  const told = all.flatMap((saying) => saying.told);
+  const others = all.flatMap((saying) => saying.others);
+  const outcome = outcomeOf([...others, ...told.map(({ standing }) => standing)]);
+  if (outcome === undefined) return undefined;
+  return { outcome, told, missing: () => missingOf(newcomer, joined, before.by) };
+}
+
+/** What each rule says of a plan with a newcomer. */
+function saidOf(joined: PlanSubjects, newcomer: number, { given, by }: Before): (rule: RuleBefore) => Said {
   const { subjects } = joined;
-  const newcomer = subjects.length - 1;
   const isAsBefore = (subject: Subject) => given.subjects[subject.index] === subject;
   const isNew = (sides: readonly Subject[]) => !sides.every(isAsBefore);
   const newCases = casesAmong(subjects, isNew);
   const kinStands = subjects.slice(0, newcomer).every(isAsBefore);
-  const told: Told[] = [];
-  const others: Standing[] = [];
-  for (const { rule, judge, cases, stands } of rules) {
+  return ({ rule, judge, cases, stands }) => {
+    const told: Told[] = [];
+    const others: Standing[] = [];
     for (const { sides, counting } of stands ? cases : [])
       if (kinStands || !isReplaced(sides, subjects)) others.push(...counting);
     for (const sides of stands ? newCases(rule) : casesOf(rule, subjects)) {
@@ -154,12 +184,10 @@ function joinedBy(joined: PlanSubjects, { rules, given, by }: Before): Joined | 
         else told.push(toldBy(rule, one, standing, () => judgedWhole(rule, sides, joined, by)));
       }
       if (standing.some((one) => one.answer.weight === "blocking" && isAbout(one, newcomer)))
-        return { outcome: "unsuitable", told, missing: () => undefined };
+        return { told, others, rulesOut: true };
     }
-  }
-  const outcome = outcomeOf([...others, ...told.map(({ standing }) => standing)]);
-  if (outcome === undefined) return undefined;
-  return { outcome, told, missing: () => missingOf(subjects[newcomer] as Subject, joined, by) };
+    return { told, others, rulesOut: false };
+  };
 }
 
 /** Whether others of a species have come to some, so that they are judged anew. */
@@ -206,11 +234,11 @@ function toldBy(
   among: readonly Standing[],
   whole: () => readonly Judgement[],
 ): Told {
-  const place = among.filter(({ state }) => state !== "met").indexOf(standing);
+  const place = () => among.filter(({ state }) => state !== "met").indexOf(standing);
   return {
     rule: rule.id,
     standing,
-    finding: () => frozen(whole().flatMap(({ findings }) => findings)[place] as Finding),
+    finding: () => frozen(whole().flatMap(({ findings }) => findings)[place()] as Finding),
   };
 }
 
