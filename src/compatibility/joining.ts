@@ -13,7 +13,7 @@ import { planJudge } from "./engine/judge-plan";
 import type { Judgement } from "./engine/judgement";
 import type { OpenQuestion } from "./engine/questions";
 import { isPairRule, type PlanRule, type Rule } from "./engine/rule/rule";
-import { couldBe, type PlanSubjects, type Standing } from "./engine/standing";
+import { couldBe, hasCondition, type PlanSubjects, type Standing } from "./engine/standing";
 import { isMissing, type Subject, subjectOf } from "./engine/subject";
 import { meeting } from "./judged-plan";
 import type { Finding, Outcome } from "./verdict";
@@ -208,7 +208,7 @@ const counts = ({ answer, condition }: Standing) =>
 /** What answers come to; undefined where they ask for conditions that exclude each other. */
 function outcomeOf(standing: readonly Standing[]): Outcome | undefined {
   if (standing.some(({ answer }) => answer.weight === "blocking")) return "unsuitable";
-  const asking = standing.flatMap(({ condition, state }) => (condition ? [{ condition, state }] : []));
+  const asking = standing.filter(hasCondition);
   const isUnmet = ({ state }: Pick<Standing, "state">) => state !== "met";
   const asksForMore = asking.some(isUnmet);
   if (asksForMore && clashes(asking).some((clash) => clash.flat().some(isUnmet))) return undefined;

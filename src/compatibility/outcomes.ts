@@ -6,7 +6,7 @@ import { assessPair, usualPairRules } from "./assess-pair";
 import { pairRulesOf } from "./assess-pair-by";
 import { clashes } from "./clashes";
 import { adoptedAnswers } from "./engine/adopted";
-import { couldBe, type Standing } from "./engine/standing";
+import { couldBe, hasCondition, type Standing } from "./engine/standing";
 import { isMissing, type Subject, subjectOf } from "./engine/subject";
 import type { Outcome } from "./verdict";
 
@@ -86,7 +86,7 @@ const isBlocking = ({ answer }: Standing): boolean => answer.weight === "blockin
 
 /** What answers about two come to that block nothing; undefined where they ask for conditions that exclude each other. */
 function unblocked(standing: readonly Standing[]): Outcome | undefined {
-  const asking = standing.flatMap(({ condition }) => (condition ? [{ condition }] : []));
+  const asking = standing.filter(hasCondition);
   if (asking.length > 1 && clashes(asking).length > 0) return undefined;
   if (standing.some(({ answer }) => couldBe(answer))) return "undetermined";
   return asking.length > 0 ? "conditional" : "suitable";

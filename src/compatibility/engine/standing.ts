@@ -18,6 +18,11 @@ export interface Standing {
   readonly state: "met" | "unmet" | "not-given" | "not-known";
 }
 
+/** Whether an answer asks for a condition. */
+export const hasCondition = (
+  standing: Standing,
+): standing is Standing & Required<Pick<Standing, "condition">> => standing.condition !== undefined;
+
 /** An answer, from a rule about all groups together with the one it is about. */
 export type LocatedAnswer = Judged & { readonly about?: number };
 
