@@ -4,21 +4,27 @@ import type { AimedCondition } from "./engine/rule/finding";
 import { canBeOne } from "./engine/worlds";
 import type { Said } from "./said";
 
+/** What a judgement asks for about facts in dispute: in its worlds, and what else it may. */
+type Disputed = Readonly<Record<"certain" | "further", readonly AskingWorld[]>>;
+
 /**
  * Whether conditions that judgements ask for exclude each other in some world: of one judgement, or of two in worlds that
  * can be parts of one.
  */
-export function mayExclude(said: readonly Said[]): boolean {
-  return someOrTwo(inDispute(said), ({ certain, further }) => [...certain, ...further], some);
+export function mayExclude(dispute: readonly Disputed[]): boolean {
+  return someOrTwo(dispute, ({ certain, further }) => [...certain, ...further], some);
 }
 
 /** Whether conditions exclude each other whatever is true: where one judgement, or two, ask for them in every world. */
-export function mustExclude(said: readonly Said[]): boolean {
-  return someOrTwo(inDispute(said), ({ certain }) => certain, every);
+export function mustExclude(dispute: readonly Disputed[]): boolean {
+  return someOrTwo(dispute, ({ certain }) => certain, every);
 }
 
-/** What is asked about the facts in dispute; what is asked whatever is true stands together. */
-function inDispute(said: readonly Said[]): readonly Disputed[] {
+/**
+ * What is asked about the facts in dispute; what is asked whatever is true stands together. Nothing where all that may be
+ * asked can be met at once.
+ */
+export function inDispute(said: readonly Said[]): readonly Disputed[] {
   const facts = factsInDispute(said);
   if (facts.size === 0) return [];
   const judgements = said.flatMap((each) => each.judgements);
@@ -37,8 +43,6 @@ function inDispute(said: readonly Said[]): readonly Disputed[] {
 /** Whether a judgement asks for the same whatever is true. */
 const isSettled = ({ worlds, mayAsk }: Judgement) => worlds.length === 1 && mayAsk.length === 0;
 
-/** What a judgement asks for about facts in dispute: in its worlds, and what else it may. */
-type Disputed = Readonly<Record<"certain" | "further", readonly AskingWorld[]>>;
 type Judge = (worlds: readonly AskingWorld[], excluded: (world: AskingWorld) => boolean) => boolean;
 
 const some: Judge = (worlds, excluded) => worlds.some(excluded);

@@ -4,7 +4,7 @@ import { type Clash, clashes } from "./clashes";
 import type { AnyFinding } from "./engine/rule/finding";
 import { gravity } from "./engine/rule/weight";
 import type { Subject } from "./engine/subject";
-import { mayExclude, mustExclude } from "./exclusion";
+import { inDispute, mayExclude, mustExclude } from "./exclusion";
 import { greatest, type Said } from "./said";
 import type { Outcome, Verdict } from "./verdict";
 
@@ -25,11 +25,13 @@ export function takenTogether(
   { rules }: Pick<AssessWith, "rules">,
 ): Together {
   const found = greatest(said, ({ adopted }) => adopted);
-  const excluding = found === gravity.blocking ? [] : excludingOf(subjects, said, rules);
   const best = greatest(said, ({ least }) => least);
   const worst = greatest(said, (each) => each.greatest);
-  const isOutOfReach = best === gravity.blocking || mustExclude(said);
-  const mayFail = worst === gravity.blocking || excluding.length > 0 || isOutOfReach || mayExclude(said);
+  const dispute = best === gravity.blocking ? [] : inDispute(said);
+  const mayClash = found < gravity.blocking && dispute.length > 0;
+  const excluding = mayClash ? excludingOf(subjects, said, rules) : [];
+  const isOutOfReach = best === gravity.blocking || mustExclude(dispute);
+  const mayFail = worst === gravity.blocking || excluding.length > 0 || isOutOfReach || mayExclude(dispute);
   const adopted = Math.max(found, greatest(excluding, gravityOf));
   const isOpen = excluding.some(({ weight }) => weight === "advisory");
   const undetermined = adopted < gravity.blocking && (isOpen || said.some((each) => each.undetermined));
