@@ -20,7 +20,7 @@ export function planJudge(
 ): (sides: readonly Subject[]) => readonly Judgement[] {
   const { subjects } = plan;
   const { thresholds, mayAsk } = decidingBy(rule, values);
-  const seen = { plan: readingsOf(rule, plan.plan), thresholds };
+  const readings = readingsOf(rule, plan.plan);
   const weighed = rule.weighs ? subjects : [];
   const unweighed = readingsFor(weighed, weighedBy).filter(isMissing);
   if (unweighed.length > 0) {
@@ -31,30 +31,22 @@ export function planJudge(
   const stocks = rule.weighs ? stocksOfAll(subjects) : [noStock];
   const beside = traitsWeighed(weighed).map(({ subject, trait }) => subject.reading(trait));
   const weighing = beside.length > 0 ? { beside } : {};
-  const runs = (see: (views: Parameters<Run>[0]) => object) =>
-    stocks.map(
-      (stock): Run =>
-        (views) =>
-          rule.judge({ ...seen, stock, ...see(views) } as never),
-    );
-  if (rule.way === "once") {
-    const judge = judgeOf(
-      rule,
-      runs(() => ({})),
-      { plan, mayAsk, ...weighing },
-    );
-    return () => [judge([])];
-  }
+  const see = (seen: object) => rule.judge({ plan: readings, thresholds, ...seen } as never);
   if (rule.way === "all-groups") {
-    const together = runs((groups) => ({ groups }));
-    return () => [judgeTogether(rule, together, plan, mayAsk)];
+    const runs = stocks.map(
+      (stock): Run =>
+        (groups) =>
+          see({ stock, groups }),
+    );
+    return () => [judgeTogether(rule, runs, plan, mayAsk)];
   }
-  const judge = judgeOf(
-    rule,
-    runs(([from]) => ({ from })),
-    { plan, mayAsk, ...weighing },
+  const runs = stocks.map(
+    (stock): Run =>
+      ([from]) =>
+        see({ stock, from }),
   );
-  return (sides) => sides.map((side) => judge([side]));
+  const judge = judgeOf(rule, runs, { plan, mayAsk, ...weighing });
+  return rule.way === "once" ? () => [judge([])] : (sides) => sides.map((side) => judge([side]));
 }
 
 const stocksKnown = /* @__PURE__ */ new WeakMap<readonly Subject[], readonly Stock[]>();

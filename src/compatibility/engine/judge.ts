@@ -179,12 +179,12 @@ function judged(
   lacking: readonly Reading[],
 ): Judgement {
   const { adopted, others, read, complete } = worlds;
-  if (adopted.answer === nothing && others.length === 0 && !given.beside && !read.some(isMissing))
-    return silent;
-  const told = [adopted, ...others].map(({ answer }) => answer);
+  const isCertain = complete && !given.beside && !read.some(isMissing);
+  if (isCertain && saysNothing(adopted) && others.every(saysNothing)) return silent;
+  const answers = [adopted, ...others].map(({ answer }) => answer);
   const judgement = bounded(rule, worlds, given);
-  const isUnknown = told.some((world) => world.unknown);
-  const isOutside = told.some((world) => world.outside);
+  const isUnknown = answers.some((answer) => answer.unknown);
+  const isOutside = answers.some((answer) => answer.outside);
   if (complete && !isUnknown && !isOutside) return judgement;
   const questions = [
     ...(isUnknown ? unknownQuestions(rule, given, [...lacking, ...beyond(lacking, read)]) : []),
@@ -193,6 +193,8 @@ function judged(
   ];
   return leftOpen(rule, judgement, questions, utmostOf(rule, given));
 }
+
+const saysNothing = ({ answer }: { readonly answer: WorldAnswer }) => answer === nothing;
 
 /** Why a rule cannot tell: a trait that nobody knows; where it lacks none, what the plan does not say. */
 function unknownQuestions(rule: Rule, { plan }: Case, read: readonly Reading[]): readonly OpenQuestion[] {
