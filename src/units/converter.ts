@@ -20,15 +20,21 @@ export const amounts = /* @__PURE__ */ converterBy(() => definitions);
 
 /** Converts a checked value between checked units. */
 export function convertBy(converter: Converter, value: number, from: Unit, to: Unit): number {
-  const conversion = converter(finite(value, "value"));
-  const measure = conversion.getUnit(from)?.measure;
-  const other = conversion.getUnit(to)?.measure;
-  if (!measure) throw refusal("from", unitsFor(other), from, "word");
-  if (other !== measure) throw refusal("to", unitsFor(measure), to, "word");
+  const result = converted(converter(finite(value, "value")), from, to);
   if (from === to) return value;
-  const result = conversion.from(from).to(to);
   if (Number.isFinite(result)) return result;
   throw refusal("value", `a number small enough to express in ${to}`, value, "range");
+}
+
+/** What comes of it in the other unit. What is wrong with the units is looked up only where they do not convert. */
+function converted(conversion: ReturnType<Converter>, from: Unit, to: Unit): number {
+  try {
+    return conversion.from(from).to(to);
+  } catch {
+    const measure = conversion.getUnit(from)?.measure;
+    if (measure) throw refusal("to", unitsFor(measure), to, "word");
+    throw refusal("from", unitsFor(conversion.getUnit(to)?.measure), from, "word");
+  }
 }
 
 /** The measure of a unit; `undefined` of what is none. */
