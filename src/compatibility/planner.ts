@@ -55,9 +55,9 @@ export function planner(plan: Plan, options: AssessOptions = {}): Planner {
 
 /**
  * @param plan - An own copy.
- * @param knownBefore - What is known of a plan from which this one came.
+ * @param knownBefore - What is known of the last plan before this one that was judged; of the first one in any case.
  */
-function plannerOf(plan: Plan, by: AssessWith, knownBefore?: () => JudgedPlan | undefined): Planner {
+function plannerOf(plan: Plan, by: AssessWith, knownBefore?: () => JudgedPlan): Planner {
   const checked = measuredPlan(plan);
   let before = knownBefore;
   let judged: JudgedPlan | undefined;
@@ -85,7 +85,7 @@ function plannerOf(plan: Plan, by: AssessWith, knownBefore?: () => JudgedPlan | 
       return verdict;
     },
     with: (change: PlanChange) =>
-      plannerOf(ownCopy(withChange(plan, change)), by, () => judged ?? before?.()),
+      plannerOf(ownCopy(withChange(plan, change)), by, () => judged ?? before?.() ?? judge()),
   });
 }
 

@@ -155,6 +155,26 @@ describe("a plan that is being made", () => {
     expect(unsettled.verdict).toEqual(assessPlan(unsettled.plan, { rules }));
   });
 
+  test("is judged once, however many ways lead on from it, and what they do not touch is not judged again", () => {
+    let judged = 0;
+    const ofGround = defineRule({
+      id: "x-of-ground",
+      question: "Is there anything on the ground?",
+      way: "once",
+      reads: ["tank.substrate"],
+      mayYield: ["advisory"],
+      judge: () => {
+        judged += 1;
+        return [];
+      },
+    });
+    const before = planner(start, { rules: [ofGround] });
+    for (const pH of [6, 6.5, 7, 7.5]) expect(before.with({ water: { pH } }).outcome).toBe("suitable");
+    expect(judged).toBe(1);
+    expect(before.with({ tank: { substrate: "sand" } }).outcome).toBe("suitable");
+    expect(judged).toBe(2);
+  });
+
   test("is a copy: changing what was given changes nothing", () => {
     const given = structuredClone({ tank: start.tank, water: start.water });
     const held = planner({ ...given, groups: start.groups });
