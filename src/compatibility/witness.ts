@@ -49,15 +49,17 @@ export function witness(plan: Plan, options: WitnessOptions = {}): Plan | undefi
 
 /**
  * Tells of which conditions a plan may be changed to meet them: those about what others name or the plan leaves out, and
- * about cover where others name company, since it settles as well.
+ * about cover and the open water beside it where others name company, since cover settles as well.
  */
 function changeable(plan: Plan, named: readonly Condition[]): (condition: Condition) => boolean {
   return ({ on, of }) =>
     (of ?? 0) >= plan.groups.length ||
     named.some((condition) => condition.on === on && condition.of === of) ||
-    (on === "tank.cover" && named.some((condition) => condition.on === "group.company")) ||
+    (isOfCover(on) && named.some((condition) => condition.on === "group.company")) ||
     facts[on].paths.every((path) => fieldAt(plan, path, of) === undefined);
 }
+
+const isOfCover = (on: Condition["on"]) => on === "tank.cover" || on === "tank.openWater";
 
 /** What a plan says at a path; `of` stands for the index of a group. */
 const fieldAt = (plan: Plan, path: readonly string[], of = 0): unknown =>
