@@ -1,4 +1,4 @@
-import type { Kin } from "../../plan";
+import type { Animals, Kin } from "../../plan";
 import type { TraitPath, TraitValue } from "../../species";
 import { leastNumber } from "./least-number";
 
@@ -34,6 +34,12 @@ export function wantedKin(group: Counted): Kin {
   if (kin.males === undefined || kin.females === undefined) return { ...kin, count: wanted };
   const mayHave = { ...kin.mayHave, female: wanted > males };
   return { ...kin, count: wanted, females: wanted - males, mayHave };
+}
+
+/** The animals by whose sex lengths go: of both sexes where females will join males. */
+export function asWanted(group: Counted & { readonly party: Animals }): Omit<Animals, "sex"> {
+  const { sex, ...ofBoth } = group.party;
+  return sex === "male" && wantedKin(group).mayHave.female ? ofBoth : group.party;
 }
 
 /** What tells of how many animals those of a kind live together. */

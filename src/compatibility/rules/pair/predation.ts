@@ -9,7 +9,7 @@ import {
   preyLength,
 } from "../../animals/lengths";
 import { appetiteFor, preyKinds } from "../../animals/prey";
-import { besideWanted, wantedBy, wantedKin } from "../../animals/wanted";
+import { asWanted, besideWanted, wantedBy, wantedKin } from "../../animals/wanted";
 import type { Judged } from "../../engine/rule/finding";
 import { ownRule } from "../../engine/rule/own-rule";
 import type { SeenParty } from "../../engine/rule/rule";
@@ -30,7 +30,10 @@ const decidesBy = [
 ] as const satisfies readonly ThresholdName[];
 
 type Thresholds = Readonly<Record<(typeof decidesBy)[number], number>>;
-type Hunter = SeenParty<"predation.eats" | "size.adultLength", "diet.light" | "diet.reach" | "space.zones">;
+type Hunter = SeenParty<
+  "predation.eats" | "size.adultLength",
+  "diet.light" | "diet.reach" | "space.zones" | (typeof wantedBy)[number]
+>;
 type Prey = SeenParty<
   "size.adultLength",
   | "size.bodyShape"
@@ -46,8 +49,8 @@ type Answer = Judged<"blocking" | "restricting" | "advisory", typeof mealMeasure
 /**
  * Goes by length, whatever a stage is called. A stated greatest prey decides, else the hunter's usual length. In the band
  * above nobody can tell in advance; nor of any larger snail beside a fish that takes snails too large to be swallowed, for
- * it picks at feelers and foot, and a snail cannot get away. The animals of one kind grow up together, and
- * none of them eats another that is as long as itself. Animals that are
+ * it picks at feelers and foot, and a snail cannot get away. The animals of one kind grow up together, and none of them
+ * eats another that is as long as itself; where females will join males, it goes by the lengths of both. Animals that are
  * shorter than grown ones of their kind, which would be safe, restrict to the length at which they enter, and so do those
  * that are eaten if of the smaller sex alone, where nobody says of which they are; what becomes of young that are wanted of
  * them is told at once. Young of which nobody says how long they are may be as short as can be: they never block for that.
@@ -59,7 +62,7 @@ export const predation = /* @__PURE__ */ ownRule({
   way: "each-way",
   needs: { from: ["predation.eats", "size.adultLength"], to: ["size.adultLength"] },
   uses: {
-    from: ["diet.light", "diet.reach", "space.zones"],
+    from: /* @__PURE__ */ besideWanted("diet.light", "diet.reach", "space.zones"),
     to: /* @__PURE__ */ besideWanted(
       "size.bodyShape",
       "size.bodyDepthShare",
@@ -81,6 +84,9 @@ export const predation = /* @__PURE__ */ ownRule({
   },
 });
 
+/** The length in cm that hunters grow to, with those that will join them. */
+const hunterLength = (from: Hunter): number => grownLength(asWanted(from), from["size.adultLength"]);
+
 /** A hunter that feeds at the surface alone does not come down to what never leaves the ground. */
 function withinReach({ "diet.reach": reach }: Hunter, { "space.zones": zones }: Prey): boolean {
   const fromAbove = reach?.every((place) => place === "surface");
@@ -94,8 +100,8 @@ function withinReach({ "diet.reach": reach }: Hunter, { "space.zones": zones }: 
  */
 function ofAnimals(from: Hunter, to: Prey, thresholds: Thresholds): readonly Answer[] {
   if (from.party === to.party || !withinReach(from, to)) return [];
-  const grown = grownPreyLength(to.party, to["size.adultLength"]);
-  const now = preyLength(to.party, to["size.adultLength"]) ?? 0;
+  const grown = grownPreyLength(asWanted(to), to["size.adultLength"]);
+  const now = preyLength(asWanted(to), to["size.adultLength"]) ?? 0;
   const part = partOfReach(from, to);
   const equal = lengthOfEqual(from, to);
   if (part === 0 || now >= equal) return [];
@@ -114,14 +120,14 @@ function partOfReach(from: Hunter, to: Prey): number {
   if (from.party.id !== to.party.id) return 1;
   if (isUnmeasured(from.party) && isUnmeasured(to.party)) return 0;
   const { length } = from.party;
-  return length === undefined ? 1 : length / grownLength(from.party, from["size.adultLength"]);
+  return length === undefined ? 1 : length / hunterLength(from);
 }
 
 /** The length in cm from which one of its own kind is no prey: its own, or that of grown ones; infinite for others. */
 function lengthOfEqual(from: Hunter, to: Prey): number {
   if (from.party.id !== to.party.id) return Number.POSITIVE_INFINITY;
   const { length = Number.POSITIVE_INFINITY } = from.party;
-  return Math.min(length, grownPreyLength(to.party, to["size.adultLength"]));
+  return Math.min(length, grownPreyLength(asWanted(to), to["size.adultLength"]));
 }
 
 /** Lengths of the prey, in cm: today, once grown, from which it is the hunter's equal, and up to which it is newly hatched. */
@@ -191,7 +197,7 @@ interface HunterReach extends Reach {
 /** What the hunter takes of the grown animals of the prey's kind; undefined where it takes none. */
 function reachFor(from: Hunter, to: Prey, part: number, thresholds: Thresholds): HunterReach | undefined {
   const { kind } = from.party;
-  const hunter = grownLength(from.party, from["size.adultLength"]);
+  const hunter = hunterLength(from);
   const appetite = appetiteFor(from["predation.eats"], preyKinds[to.party.kind].grown);
   if (kind === "crayfish" || kind === "crab") {
     const seized = seizedBy(from, to, hunter, thresholds);
@@ -260,7 +266,7 @@ const nextAbove = (length: number) => (Math.floor(decimal(length * 10)) + 1) / 1
 function youngReach(from: Hunter, to: Prey, thresholds: Thresholds): number {
   const appetite = appetiteFor(from["predation.eats"], preyKinds[to.party.kind].young);
   if (!appetite) return 0;
-  const byMouth = thresholds.likelyPrey * grownLength(from.party, from["size.adultLength"]);
+  const byMouth = thresholds.likelyPrey * hunterLength(from);
   return appetite.greatest ?? decimal(Math.min(byMouth, hatchling(to.party.kind, thresholds)));
 }
 

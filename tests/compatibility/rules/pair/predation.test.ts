@@ -316,6 +316,27 @@ describe("prey that is shorter than its adults, which would be safe", () => {
     expect(two(undefined, 3)).toMatchObject([{ min: 5.1 }, { min: 1.9 }]);
   });
 
+  test("is eaten by the females that will join the males of a plan, not by males of which no more are wanted", () => {
+    const lengths: Stated["size.adultLength"] = [
+      { length: 4, measure: "TL", as: "usual", sex: "male", total: { min: 4, max: 4 } },
+      { length: 12, measure: "TL", as: "usual", sex: "female", total: { min: 12, max: 12 } },
+    ];
+    const eater = (least: number) =>
+      hunter(anyFish, 12, {
+        "size.adultLength": lengths,
+        "social.living": "group",
+        "social.group": { least },
+        "social.femalesPerMale": 0,
+      });
+    const males = (least: number) =>
+      planBy(predation, [
+        { species: eater(least), males: 3 },
+        { species: prey(2), unsexed: 6 },
+      ]).outcome;
+    expect(males(6)).toBe("unsuitable");
+    expect(males(3)).toBe("suitable");
+  });
+
   test("is not eaten by an equal of its own kind, however large the prey that these take", () => {
     const species = prey(20, { "predation.eats": upTo(20) });
     const asked = (one: number, other: number) =>
