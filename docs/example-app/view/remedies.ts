@@ -33,7 +33,10 @@ export function remediesView(judged: JudgedPlan, shown: Shown, change: Change): 
 function waysOut(judged: JudgedPlan, shown: Shown, change: Change): readonly HTMLElement[] {
   const found = foundFor(judged.plan);
   if (found.remedies.length === 0) return saidOf(found, judged, shown).map((said) => element("p", {}, said));
-  return found.remedies.map((remedy, index) => wayView(remedy, index, judged, shown, change));
+  return found.remedies
+    .map((remedy) => ({ remedy, said: saidOf({ remedies: [remedy] }, judged, shown) }))
+    .filter(({ said }) => said.length > 0)
+    .map((way, index) => wayView(way, index, shown, change));
 }
 
 /** Ways to a plan that suits, else to one of which only conditions are left, which have buttons of their own. */
@@ -42,13 +45,13 @@ function foundFor(plan: Plan): Remedies {
   return found.remedies.length > 0 ? found : remedies(plan, { most, want: "conditional" });
 }
 
-function wayView(
-  remedy: Remedy,
-  index: number,
-  judged: JudgedPlan,
-  shown: Shown,
-  change: Change,
-): HTMLElement {
+/** A way out in words; one that only puts in what the plan does not say has none. */
+interface Way {
+  readonly remedy: Remedy;
+  readonly said: readonly string[];
+}
+
+function wayView({ remedy, said }: Way, index: number, shown: Shown, change: Change): HTMLElement {
   const { texts } = shown.language;
   const title = element("h4", { id: `way-${index}` }, texts.remedies.way(index + 1));
   const take = () => change(() => planData(remedy.plan), "done", texts.remedies.taken);
@@ -56,7 +59,7 @@ function wayView(
     "div",
     { class: "way" },
     title,
-    ...saidOf({ remedies: [remedy] }, judged, shown).map((said) => element("p", {}, said)),
+    ...said.map((sentence) => element("p", {}, sentence)),
     button(texts.remedies.take, take, {
       id: `take-${index}`,
       "aria-labelledby": `take-${index} way-${index}`,

@@ -3,7 +3,7 @@ import { type FloorMeasures, tankFloor } from "../../tank";
 import { convert } from "../../units";
 import { standardTanks } from "../least-tank/standard-tanks";
 
-/** By how much the floor of a tank that is sold may exceed what is needed, as a factor. Common practice. */
+/** By how much the floor of a tank that is sold may exceed what is needed, as a factor: common practice, no source. */
 const notMuchLarger = 1.5;
 
 /**

@@ -100,16 +100,16 @@ function withinReach({ "diet.reach": reach }: Hunter, { "space.zones": zones }: 
  */
 function ofAnimals(from: Hunter, to: Prey, thresholds: Thresholds): readonly Answer[] {
   if (from.party === to.party || !withinReach(from, to)) return [];
-  const grown = grownPreyLength(asWanted(to), to["size.adultLength"]);
   const now = preyLength(asWanted(to), to["size.adultLength"]) ?? 0;
   const part = partOfReach(from, to);
   const equal = lengthOfEqual(from, to);
   if (part === 0 || now >= equal) return [];
+  const grown = Math.min(grownPreyLength(asWanted(to), to["size.adultLength"]), equal);
   const reach = reachFor(from, to, part, thresholds);
   const asYoung = decimal(part * youngReach(from, to, thresholds));
   const found = reach ? byReach(reach, from, to, { now, grown, equal, asYoung, thresholds }) : [];
   if (found.length > 0) return found;
-  return asYoung > 0 && now <= asYoung ? [enterLonger(asYoung, now, Math.min(grown, equal))] : [];
+  return asYoung > 0 && now <= asYoung ? [enterLonger(asYoung, now, grown)] : [];
 }
 
 /**
@@ -130,7 +130,7 @@ function lengthOfEqual(from: Hunter, to: Prey): number {
   return Math.min(length, grownPreyLength(asWanted(to), to["size.adultLength"]));
 }
 
-/** Lengths of the prey, in cm: today, once grown, from which it is the hunter's equal, and up to which it is newly hatched. */
+/** Lengths of the prey, in cm: today, once grown or its equal, from which it is its equal, and up to which newly hatched. */
 interface Lengths {
   readonly now: number;
   readonly grown: number;
@@ -164,7 +164,7 @@ function byReach(
   const outgrows = [grown, ofSomeSex].find((length) => now < length && fate(length) === "safe");
   if (outgrows !== undefined && Number.isFinite(tries)) {
     const safe = Math.max(safeFrom(reach, isEelLike(to)), asYoung);
-    return [enterLonger(safe, now, Math.min(outgrows, equal), measures)];
+    return [enterLonger(safe, now, outgrows, measures)];
   }
   const surely = isUnmeasured(to.party) ? fate(grown) : today;
   return surely === "eaten"
