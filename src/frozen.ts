@@ -5,6 +5,9 @@ export function frozen<Value>(value: Value): Value {
   return Object.freeze(value);
 }
 
+/** A copy of plain data that nobody can change. */
+export const ownCopy = <Value>(value: Value): Value => frozen(JSON.parse(JSON.stringify(value)));
+
 /** How deep something may lie and still be looked at. */
 const deepest = 16;
 

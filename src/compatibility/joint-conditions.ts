@@ -1,4 +1,5 @@
 import { decimal } from "../decimal";
+import { gathered } from "../gathered";
 import { jointCondition } from "../plan/inner";
 import { overlap, type PartialRange } from "../ranges";
 import type { AimedCondition, AnyFinding } from "./engine/rule/finding";
@@ -65,7 +66,7 @@ function aimed({ aim, ...condition }: AimedCondition): AimedCondition {
 
 /** Of the joint conditions those that some of the findings ask for, and not only what is met. */
 export const askedBy = (conditions: readonly JointCondition[], findings: number): readonly JointCondition[] =>
-  conditions.flatMap((condition) => {
+  gathered(conditions, (condition) => {
     const asking = condition.findings.filter((index) => index < findings);
     return asking.length > 0 ? [{ ...condition, findings: asking }] : [];
   });

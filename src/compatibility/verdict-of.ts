@@ -1,9 +1,9 @@
 import { version } from "../../package.json";
-import { frozen } from "../frozen";
+import { frozen, ownCopy } from "../frozen";
+import { gathered } from "../gathered";
 import { dataVersion } from "../generated";
-import type { CheckedParty } from "../plan/inner";
+import { type CheckedParty, isUnchangeable } from "../plan/inner";
 import type { AssessWith } from "./assess-options";
-import { withOwnValues } from "./engine/questions";
 import { rankQuestions } from "./engine/rank-questions";
 import type { Subject } from "./engine/subject";
 import { askedBy, jointConditions } from "./joint-conditions";
@@ -18,8 +18,8 @@ export function verdictOf(
   { outcome, bounds, excluding }: Together,
   { rules, thresholds }: AssessWith,
 ): Verdict {
-  const judged = said.flatMap(({ findings }) => findings);
-  const met = said.flatMap((each) => each.met);
+  const judged = gathered(said, ({ findings }) => findings);
+  const met = gathered(said, (each) => each.met);
   const joint = jointConditions([...judged, ...met.filter(mayBeLost)]);
   return frozen({
     outcome,
@@ -29,7 +29,7 @@ export function verdictOf(
     findings: [...judged, ...excluding] as readonly Finding[],
     conditions: askedBy(joint, judged.length),
     met: met as readonly Finding[],
-    open: withOwnValues(rankQuestions(said.flatMap(({ judgements }) => judgements))),
+    open: rankQuestions(gathered(said, ({ judgements }) => judgements)),
     made: { version, data: dataVersion, rules: rules.map(({ id }) => id), thresholds },
   });
 }
@@ -37,11 +37,10 @@ export function verdictOf(
 /** How a verdict names a party. What it shows is its own, so that nobody changes a profile by it. */
 function verdictParty({ animals, species, group }: CheckedParty): VerdictParty {
   const { kind: _, family: __, order: ___, kin: ____, listings: _____, some: ______, ...told } = animals;
-  const names = Object.entries(species.names).map(([language, list]) => [language, [...list]]);
   return {
     ...(group !== undefined && { group }),
     ...told,
     name: species.taxonomy.name,
-    names: Object.fromEntries(names),
+    names: isUnchangeable(species) ? species.names : ownCopy(species.names),
   };
 }

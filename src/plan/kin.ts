@@ -15,10 +15,15 @@ export interface Kin extends Numbers {
 
 /** The animals of several parties of one species together. */
 export function kinOf(parties: readonly (Numbers & { readonly sex?: Sex })[]): Kin {
+  const [count, males, females] = [
+    summed("count", parties),
+    summed("males", parties),
+    summed("females", parties),
+  ];
   return {
-    ...summed("count", parties),
-    ...summed("males", parties),
-    ...summed("females", parties),
+    ...(count !== undefined && { count }),
+    ...(males !== undefined && { males }),
+    ...(females !== undefined && { females }),
     mayHave: {
       male: parties.some((party) => mayHave(party, "male")),
       female: parties.some((party) => mayHave(party, "female")),
@@ -33,8 +38,12 @@ export function mayHave({ sex, males, females }: Numbers & { readonly sex?: Sex 
   return sex === undefined || sex === wanted;
 }
 
-function summed(name: keyof Numbers, parties: readonly Numbers[]): Numbers {
-  const counts = parties.map((party) => party[name]);
-  const known = counts.filter((count) => count !== undefined);
-  return known.length === counts.length ? { [name]: known.reduce((sum, count) => sum + count, 0) } : {};
+/** A number of all parties together; unknown where that of one is. */
+function summed(name: keyof Numbers, parties: readonly Numbers[]): number | undefined {
+  let sum = 0;
+  for (const { [name]: number } of parties) {
+    if (number === undefined) return undefined;
+    sum += number;
+  }
+  return sum;
 }

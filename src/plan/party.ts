@@ -36,15 +36,18 @@ export interface CheckedParty {
 
 /** Whether two parties are the same animals, by the same profile and under the same name. */
 export const isSameParty = (one: CheckedParty, other: CheckedParty): boolean =>
-  one.species === other.species && one.group === other.group && textOf(one.animals) === textOf(other.animals);
+  one === other ||
+  (one.species === other.species && one.group === other.group && areAlike(one.animals, other.animals));
 
-const texts = /* @__PURE__ */ new WeakMap<Animals, string>();
-
-/** Animals as text, written once: those of a party do not change. */
-function textOf(animals: Animals): string {
-  const text = texts.get(animals) ?? JSON.stringify(animals);
-  texts.set(animals, text);
-  return text;
+/** Whether two values of plain data say the same. */
+function areAlike(one: unknown, other: unknown): boolean {
+  if (one === other) return true;
+  if (typeof one !== "object" || typeof other !== "object" || !one || !other) return false;
+  const keys = Object.keys(one);
+  return (
+    keys.length === Object.keys(other).length &&
+    keys.every((key) => areAlike(one[key as keyof object], other[key as keyof object]))
+  );
 }
 
 /** A party by itself, without the others of its species. */

@@ -11,7 +11,8 @@ export const currents: readonly FlowClass[] = flow;
  * @throws InvalidInputError for an unknown current.
  */
 export function currentsUpTo(strongest: FlowClass): readonly FlowClass[] {
-  return currents.slice(0, currents.indexOf(oneOf(strongest, currents, "strongest current")) + 1);
+  const last = currents.indexOf(oneOf(strongest, currents, "strongest current"));
+  return currents.filter((_, index) => index <= last);
 }
 
 /**
@@ -20,7 +21,8 @@ export function currentsUpTo(strongest: FlowClass): readonly FlowClass[] {
  * @throws InvalidInputError for an unknown current.
  */
 export function currentsFrom(calmest: FlowClass): readonly FlowClass[] {
-  return currents.slice(currents.indexOf(oneOf(calmest, currents, "calmest current")));
+  const first = currents.indexOf(oneOf(calmest, currents, "calmest current"));
+  return currents.filter((_, index) => index >= first);
 }
 
 /**

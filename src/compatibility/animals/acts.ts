@@ -57,9 +57,11 @@ export function reachesAsleep({ when = "always" }: Act, from: Habits, to: Habits
 /** Whether two use parts of the water that lie no farther apart. */
 function near(mine: readonly Zone[] | undefined, theirs: readonly Zone[] | undefined, far: number): boolean {
   if (!mine || !theirs) return true;
-  return mine.some((zone) =>
-    theirs.some((other) => Math.abs(heights.indexOf(zone) - heights.indexOf(other)) <= far),
-  );
+  for (const zone of mine) {
+    for (const other of theirs)
+      if (Math.abs(heights.indexOf(zone) - heights.indexOf(other)) <= far) return true;
+  }
+  return false;
 }
 
 const otherSex = { male: "female", female: "male" } as const;

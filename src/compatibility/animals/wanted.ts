@@ -38,8 +38,9 @@ export function wantedKin(group: Counted): Kin {
 
 /** The animals by whose sex lengths go: of both sexes where females will join males. */
 export function asWanted(group: Counted & { readonly party: Animals }): Omit<Animals, "sex"> {
-  const { sex, ...ofBoth } = group.party;
-  return sex === "male" && wantedKin(group).mayHave.female ? ofBoth : group.party;
+  if (group.party.sex !== "male" || !wantedKin(group).mayHave.female) return group.party;
+  const { sex: _, ...ofBoth } = group.party;
+  return ofBoth;
 }
 
 /** What tells of how many animals those of a kind live together. */

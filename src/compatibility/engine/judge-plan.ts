@@ -1,3 +1,4 @@
+import { gathered } from "../../gathered";
 import { noStock, type Stock, stocksOf, traitsWeighed, weighedBy } from "../animals/stock";
 import type { ThresholdValues } from "../threshold-values";
 import { judgeOf, type Run } from "./judge";
@@ -59,7 +60,7 @@ function stocksOfAll(subjects: readonly Subject[]): readonly Stock[] {
 }
 
 const readingsFor = (subjects: readonly Subject[], traits: readonly Reading["trait"][]) =>
-  subjects.flatMap(({ reading }) => traits.map(reading));
+  gathered(subjects, ({ reading }) => traits.map(reading));
 
 /**
  * Judges the groups of which everything needed is known. The others may add to what is found, and take nothing from it:
@@ -72,35 +73,33 @@ function judgeTogether(
   plan: PlanSubjects,
   mayAsk: readonly GivenCondition[],
 ): Judgement {
-  const among = (sides: readonly Subject[], within = plan) =>
-    judgeOf(rule, runs, { plan: within, mayAsk })(sides);
+  const judgeIn = (within: PlanSubjects) => judgeOf(rule, runs, { plan: within, mayAsk });
   const judgeable = ({ subjects }: PlanSubjects) =>
-    subjects.filter((subject) => readingsFor([subject], rule.needs?.from ?? []).every(isKnown));
-  const sides = judgeable(plan);
-  const judgement = among(sides);
+    subjects.filter(({ reading }) => !rule.needs?.from?.some((trait) => isMissing(reading(trait))));
+  const judge = judgeIn(plan);
+  const judgement = judge(judgeable(plan));
   const familiar = withoutStrangers(rule, plan);
+  const judgeFamiliar = familiar === plan ? judge : judgeIn(familiar);
   const some = judgeable(familiar);
-  const known = some.filter((subject) => missingUses(rule, [subject]).length === 0);
+  const known = some.filter((subject) => !lacksUsed(rule, subject));
   const others = some.filter((subject) => !known.includes(subject));
   const certain = [
-    ...(familiar === plan ? [] : [among(some, familiar)]),
-    ...(others.length > 0 ? [among(known, familiar)] : []),
-    ...others.map((subject) => among([subject], familiar)),
+    ...(familiar === plan ? [] : [judgeFamiliar(some)]),
+    ...(others.length > 0 ? [judgeFamiliar(known)] : []),
+    ...others.map((subject) => judgeFamiliar([subject])),
   ];
   const least = certain.reduce((most, other) => Math.max(most, other.least), judgement.least);
-  const hangsOn = [judgement, ...certain].flatMap((each) => each.hangsOn);
+  const hangsOn = gathered([judgement, ...certain], (each) => each.hangsOn);
   const missing = readingsFor(plan.subjects, rule.needs?.from ?? []).filter(isMissing);
   if (missing.length === 0) return { ...judgement, least, hangsOn };
   const utmost = utmostOf(rule, { sides: plan.subjects, plan, mayAsk });
   return { ...leftOpen(rule, judgement, missingQuestions(rule, missing), utmost, least), hangsOn };
 }
 
-const isKnown = (reading: Reading) => !isMissing(reading);
-
 /** The plan without those of whom nobody knows anything that the rule looks at. */
 function withoutStrangers({ needs, uses }: PlanRule, plan: PlanSubjects): PlanSubjects {
   const looked = [...(needs?.from ?? []), ...(uses?.from ?? [])];
-  const familiar = plan.subjects.filter((subject) => readingsFor([subject], looked).some(isKnown));
+  const familiar = plan.subjects.filter(({ reading }) => looked.some((trait) => !isMissing(reading(trait))));
   if (familiar.length === plan.subjects.length) return plan;
   return {
     plan: { ...plan.plan, parties: familiar.map(({ party }) => party) },
@@ -108,8 +107,6 @@ function withoutStrangers({ needs, uses }: PlanRule, plan: PlanSubjects): PlanSu
   };
 }
 
-/** What is missing and may lessen what a rule finds. */
-const missingUses = ({ uses, mayAdd = [] }: PlanRule, subjects: readonly Subject[]) =>
-  readingsFor(subjects, uses?.from ?? []).filter(
-    (reading) => isMissing(reading) && !mayAdd.includes(reading.trait),
-  );
+/** Whether something of a group is missing that may lessen what a rule finds. */
+const lacksUsed = ({ uses, mayAdd = [] }: PlanRule, { reading }: Subject): boolean =>
+  uses?.from?.some((trait) => !mayAdd.includes(trait) && isMissing(reading(trait))) ?? false;

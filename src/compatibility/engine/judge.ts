@@ -1,4 +1,6 @@
 import { OutsideDomainError, refusal } from "../../errors";
+import { gathered } from "../../gathered";
+import type { Basis } from "../../species";
 import { traitDefinitions, weakestBasis } from "../../species/inner";
 import { type Judgement, leftOpen, nothingAsked, silent } from "./judgement";
 import { onceForEach } from "./once-for-each";
@@ -125,12 +127,18 @@ export function judgeOf(
 }
 
 /** What nobody knows of the traits without which a rule cannot judge a side. */
-const lackedOf = ({ needs }: Rule, role: PartyRole, { reading }: Subject): readonly Reading[] =>
-  (needs?.[role] ?? []).map(reading).filter(isMissing);
+function lackedOf({ needs }: Rule, role: PartyRole, { reading }: Subject): readonly Reading[] {
+  const lacking: Reading[] = [];
+  for (const trait of needs?.[role] ?? []) {
+    const needed = reading(trait);
+    if (isMissing(needed)) lacking.push(needed);
+  }
+  return lacking;
+}
 
 /** What nobody knows of the traits without which a rule cannot judge. Without an essential one it is not even tried. */
 function lackedBy(sides: readonly SeenSide[]): readonly Reading[] {
-  return sides.every(({ lacking }) => lacking.length === 0) ? [] : sides.flatMap(({ lacking }) => lacking);
+  return sides.every(({ lacking }) => lacking.length === 0) ? [] : gathered(sides, ({ lacking }) => lacking);
 }
 
 /** What a rule answers, and how that stands. */
@@ -210,7 +218,7 @@ function outsideDomain(rule: Rule, { sides: [side] }: Case): OpenQuestion {
 
 /** The findings of the adopted world, with their bounds over all worlds. */
 function bounded(rule: Rule, { adopted, others, read }: Worlds<WorldAnswer>, given: Case): Judgement {
-  const { standing } = adopted.answer;
+  const { standing, told } = adopted.answer;
   const worlds = [adopted, ...others];
   const used = given.beside ? [...read, ...beyond(read, given.beside)] : read;
   const lacking = read.filter(isMissing);
@@ -223,7 +231,6 @@ function bounded(rule: Rule, { adopted, others, read }: Worlds<WorldAnswer>, giv
   const least = onlyAdds ? span.least : 0;
   const open = mayRestrict ? Math.max(span.greatest, gravity.restricting) : span.greatest;
   const greatest = mayAdd.length > 0 ? gravity[gravest(rule.mayYield)] : open;
-  const { told } = adopted.answer;
   const complete = completing(rule, told.length > 0 ? [...used, ...beyond(used, told)] : used);
   const asking = worlds.map(({ choices, answer }) => ({ choices, asks: askedIn(answer) }));
   const unmet = standing.filter(({ state }) => state !== "met");
@@ -241,7 +248,7 @@ function bounded(rule: Rule, { adopted, others, read }: Worlds<WorldAnswer>, giv
     undetermined: standing.some(({ answer }) => couldBe(answer)),
     worlds: onlyAdds ? asking : [...asking, nothingAsked],
     mayAsk: mayAdd.length > 0 || mayRestrict ? utmostOf(rule, given) : [],
-    hangsOn: asking.length === 1 ? (asking[0]?.asks ?? []) : asking.flatMap(({ asks }) => asks),
+    hangsOn: asking.length === 1 ? (asking[0]?.asks ?? []) : gathered(asking, ({ asks }) => asks),
   };
 }
 
@@ -267,27 +274,33 @@ const askedIn = ({ standing }: WorldAnswer) =>
 
 /** Makes an answer a finding: by which rule, about whom, and how well it is supported by the traits that were read. */
 function completing(rule: Rule, read: readonly Reading[]) {
-  const bases = read.map(basisOf).filter((basis) => basis !== undefined);
-  const basis = weakestBasis(bases.length > 0 ? bases : ["common-practice"]);
-  const used = read.map(({ trait }) => trait).filter((trait, index, all) => all.indexOf(trait) === index);
-  const traits = rule.way === "all-groups" ? used.sort() : used; // In an order that hangs on no plan's.
   const { id, measures: kinds = {} } = rule;
+  const basis = basisOfAll(read);
+  const traits = [...new Set(read.map(({ trait }) => trait))];
+  if (rule.way === "all-groups") traits.sort(); // In an order that hangs on no plan's.
   return ({ answer, from, to, condition, instead }: Standing): AnyFinding => {
-    const uncertain = couldBe(answer);
     const { weight, measures, watchFor } = answer;
-    const finding = {
-      rule: id,
-      weight,
-      ...(from !== undefined && { from }),
-      ...(to !== undefined && { to }),
-      ...(measures && { measures: measured(kinds, measures) }),
-      ...(watchFor && { watchFor }),
-      ...(condition && { condition }),
-      ...(instead && { instead }),
-      ...(uncertain && { couldBe: uncertain }),
-      basis,
-      traits: [...traits],
-    };
-    return finding as AnyFinding;
+    const uncertain = couldBe(answer);
+    const finding: Record<string, unknown> = { rule: id, weight };
+    if (from !== undefined) finding.from = from;
+    if (to !== undefined) finding.to = to;
+    if (measures) finding.measures = measured(kinds, measures);
+    if (watchFor) finding.watchFor = watchFor;
+    if (condition) finding.condition = condition;
+    if (instead) finding.instead = instead;
+    if (uncertain) finding.couldBe = uncertain;
+    finding.basis = basis;
+    finding.traits = traits;
+    return finding as unknown as AnyFinding;
   };
+}
+
+/** The weakest basis of what was read and is known. */
+function basisOfAll(read: readonly Reading[]): Basis {
+  const bases: Basis[] = [];
+  for (const reading of read) {
+    const basis = basisOf(reading);
+    if (basis) bases.push(basis);
+  }
+  return bases.length > 0 ? weakestBasis(bases) : "common-practice";
 }

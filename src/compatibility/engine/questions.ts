@@ -1,3 +1,4 @@
+import { gathered } from "../../gathered";
 import type { FactName } from "../../plan";
 import { type CheckedPlan, isFact, readPlan } from "../../plan/inner";
 import type { TraitPath } from "../../species";
@@ -53,7 +54,7 @@ export function missingQuestions(rule: Rule, read: readonly Reading[], couldBe =
 
 /** What was read and on which sources differ. */
 export function disputedQuestions(rule: Rule, read: readonly Reading[], couldBe = gravest(rule.mayYield)) {
-  return read.flatMap(({ subject, trait, values, varies }): readonly OpenQuestion[] => {
+  return gathered(read, ({ subject, trait, values, varies }): readonly OpenQuestion[] => {
     if (values.length < 2) return [];
     if (varies) return [{ rule: rule.id, of: subject.index, reason: "individual", couldBe }];
     return [{ rule: rule.id, of: subject.index, trait, reason: "disputed", values, couldBe }];
@@ -70,7 +71,7 @@ export function unstatedQuestions(rule: Rule, plan: CheckedPlan, couldBe = grave
 
 /** What the plan does not say, of the conditions that hang on it. */
 export function inputQuestions(rule: Rule, standing: readonly Standing[]) {
-  return standing.filter(isNotGiven).flatMap(({ condition }): readonly OpenQuestion[] => {
+  return gathered(standing.filter(isNotGiven), ({ condition }): readonly OpenQuestion[] => {
     if (!condition) return [];
     const { on, of } = condition;
     return [
@@ -90,7 +91,7 @@ export function individualQuestions(
   { id, way }: Rule,
   standing: readonly Standing[],
 ): readonly OpenQuestion[] {
-  return standing.filter(isUncertain).flatMap(({ answer, from, to }) => {
+  return gathered(standing.filter(isUncertain), ({ answer, from, to }): readonly OpenQuestion[] => {
     const couldTurn = couldBe(answer);
     if (!couldTurn) return [];
     const question = { rule: id, reason: "individual", couldBe: couldTurn } as const;
@@ -114,11 +115,3 @@ export function traitQuestions(
   const couldBe = greatest === gravity.blocking ? "blocking" : "restricting";
   return [...missingQuestions(rule, read, couldBe), ...disputedQuestions(rule, read, couldBe)];
 }
-
-/** The questions with values of their own, so that nobody changes a profile by them. */
-export const withOwnValues = (questions: readonly OpenQuestion[]): readonly OpenQuestion[] =>
-  questions.map((question) =>
-    question.reason === "disputed"
-      ? { ...question, values: JSON.parse(JSON.stringify(question.values)) }
-      : question,
-  );

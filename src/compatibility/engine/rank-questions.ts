@@ -1,3 +1,4 @@
+import { gathered } from "../../gathered";
 import type { Judgement } from "./judgement";
 import { isEssential, type OpenQuestion } from "./questions";
 import { gravity } from "./rule/weight";
@@ -20,7 +21,7 @@ export function rankQuestions(judgements: readonly Judgement[]): readonly OpenQu
     .filter(({ open }) => open.length > 0)
     .map(({ least, greatest, open }) => ({ least, greatest, topics: new Set(open.map(topicOf)) }));
   const questions = new Map(
-    judgements.flatMap(({ open }) => open.map((question) => [keyOf(question), question])),
+    gathered(judgements, ({ open }) => open.map((question) => [keyOf(question), question] as const)),
   );
   const gains = gainsOf(undecided, settled);
   const ranked = [...questions.values()].map((question) => ({

@@ -1,4 +1,6 @@
 import { InvalidInputError } from "../../errors";
+import { gathered } from "../../gathered";
+import type { Condition } from "../../plan";
 import { type CheckedPlan, conditionProblems, factUnits, holds } from "../../plan/inner";
 import type { AimedCondition, GivenCondition, Judged } from "./rule/finding";
 import type { Rule } from "./rule/rule";
@@ -42,19 +44,17 @@ export function standingOf(
 ): Standing {
   refuseUndeclared(rule, given);
   const { about } = given;
-  const first = sides[about ?? 0];
-  const second = about === undefined ? sides[1] : undefined;
-  const parties = { from: first?.index, to: second?.index };
+  const from = sides[about ?? 0]?.index;
+  const to = about === undefined ? sides[1]?.index : undefined;
   const within = (plan?.subjects ?? sides).length;
   if (given.weight === "restricting") {
-    const condition = located(rule, given.condition, parties, within);
+    const condition = located(rule, given.condition, { from, to }, within);
     const state = plan ? stateOf(condition, plan, read) : "unmet";
-    return { answer: given, ...parties, condition, state };
+    return { answer: given, from, to, condition, state };
   }
-  const concerned = { answer: given, ...parties, state: "unmet" } as const;
-  return given.weight === "blocking" && given.instead
-    ? { ...concerned, instead: located(rule, given.instead, parties, within) }
-    : concerned;
+  if (given.weight !== "blocking" || !given.instead) return { answer: given, from, to, state: "unmet" };
+  const instead = located(rule, given.instead, { from, to }, within);
+  return { answer: given, from, to, instead, state: "unmet" };
 }
 
 /** A condition with the index of its party and the unit of its numbers; refused where no plan could be held to it. */
@@ -66,7 +66,7 @@ function located(
 ): AimedCondition {
   const { on, of, wanted, aim }: GivenCondition = Object(given);
   const party = of && parties[of];
-  const condition = { on, ...(party !== undefined && { of: party }), wanted };
+  const condition: Condition = party === undefined ? { on, wanted } : { on, of: party, wanted };
   const problems = conditionProblems(condition, count);
   if (problems.length > 0) {
     const path = ["rules", id, "condition"];
@@ -75,18 +75,15 @@ function located(
     );
   }
   const unit = factUnits[on];
-  return {
-    ...condition,
-    wanted: "oneOf" in wanted ? { oneOf: [...wanted.oneOf] } : { ...wanted, ...(unit && { unit }) },
-    ...(aim && { aim: { ...aim } }),
-  };
+  const own = "oneOf" in wanted ? { oneOf: [...wanted.oneOf] } : unit ? { ...wanted, unit } : { ...wanted };
+  return aim ? { ...condition, wanted: own, aim: { ...aim } } : { ...condition, wanted: own };
 }
 
 /** The utmost that a rule may ask for of whom it judges; where it judges all groups together, of each. */
 export function utmostOf(rule: Rule, { sides, plan, mayAsk }: Asking): readonly AimedCondition[] {
   const judged = rule.way === "all-groups" ? sides.map((side) => [side]) : [sides];
   const count = (plan?.subjects ?? sides).length;
-  return judged.flatMap(([from, to]) =>
+  return gathered(judged, ([from, to]) =>
     mayAsk.map((condition) => located(rule, condition, { from: from?.index, to: to?.index }, count)),
   );
 }
@@ -142,9 +139,9 @@ function refuseUndeclared({ id, mayYield, measures }: Rule, given: Judged): void
     throw new InvalidInputError([{ path: ["rules", id], code: "word", expected, found: weight }]);
   }
   if (!answered) return;
-  const strange = Object.keys(answered).find((name) => !measures || !Object.hasOwn(measures, name));
-  if (strange !== undefined) {
+  for (const name of Object.keys(answered)) {
+    if (measures && Object.hasOwn(measures, name)) continue;
     const expected = "measures that it declares";
-    throw new InvalidInputError([{ path: ["rules", id], code: "unknown-key", expected, found: strange }]);
+    throw new InvalidInputError([{ path: ["rules", id], code: "unknown-key", expected, found: name }]);
   }
 }

@@ -1,6 +1,6 @@
-import { frozen } from "../../frozen";
+import { frozen, ownCopy } from "../../frozen";
 import type { Animals } from "../../plan";
-import { type CheckedParty, isUnchangeable } from "../../plan/inner";
+import { type CheckedParty, isSameParty, isUnchangeable } from "../../plan/inner";
 import {
   type Basis,
   type Fact,
@@ -24,7 +24,7 @@ interface KnownTrait {
   readonly fact: Fact<unknown> | undefined;
   /** What it may be, the adopted value first; nothing where it is unknown. */
   readonly possible: readonly Possible[];
-  /** The values that it may have, each once. */
+  /** The values that it may have, each once, of which nobody can change any. */
   readonly values: readonly unknown[];
   /** Whether individuals differ in it, and the plan does not say what these are like. */
   readonly varies: boolean;
@@ -48,8 +48,25 @@ export interface Subject {
   readonly standing: <Path extends TraitPath>(path: Path) => readonly TraitValue<Path>[];
 }
 
-/** A party with its traits, each looked up once. */
+const lastSeen = /* @__PURE__ */ new WeakMap<SpeciesProfile, Subject[]>();
+
+/**
+ * A party with its traits, each looked up once; the same subject again for the same party in the same place, if no other of
+ * its species was seen there meanwhile and nobody can change the profile.
+ */
 export function subjectOf(party: CheckedParty, index: number): Subject {
+  const { species } = party;
+  if (!isUnchangeable(species)) return asSubject(party, index);
+  const seen = lastSeen.get(species) ?? [];
+  lastSeen.set(species, seen);
+  const known = seen[index];
+  if (known && isSameParty(known.party, party)) return known;
+  const subject = asSubject(party, index);
+  seen[index] = subject;
+  return subject;
+}
+
+function asSubject(party: CheckedParty, index: number): Subject {
   const { animals, species } = party;
   const known = knownTraits(species, animals.temper);
   const reading = lookedUpOnce((trait): Reading => {
@@ -86,13 +103,17 @@ const remembered = /* @__PURE__ */ new WeakMap<SpeciesProfile, Map<TemperOf, Kno
 /** What is known of the traits of a species, looked up once for each profile that nobody can change. */
 function knownTraits(species: SpeciesProfile, temper: TemperOf): Known {
   const look: Known = (path) => knownTrait(species, temper, path);
-  if (!isUnchangeable(species)) return look;
+  if (!isUnchangeable(species)) return (path) => withOwnValues(look(path));
   const byTemper = remembered.get(species) ?? new Map<TemperOf, Known>();
   remembered.set(species, byTemper);
   const known = byTemper.get(temper) ?? lookedUpOnce((path) => frozen(look(path)));
   byTemper.set(temper, known);
   return known;
 }
+
+/** What several values say is told: by those of its own nobody changes a profile. */
+const withOwnValues = (known: KnownTrait): KnownTrait =>
+  known.values.length < 2 ? known : { ...known, values: ownCopy(known.values) };
 
 /** What is found of a trait, looked up once. */
 function lookedUpOnce<Found>(find: (path: TraitPath) => Found): (path: TraitPath) => Found {

@@ -52,7 +52,7 @@ export function worldReader(): WorldReader {
   return {
     read: (reading) => {
       if (!noted.includes(reading)) noted.push(reading);
-      return valueIn(choices, reading);
+      return isDisputed(reading) ? valueIn(choices, reading) : reading.possible[0]?.value;
     },
     inEveryWorld: (judge) => {
       const adopted = judgeIn(adoptedChoices, judge);
@@ -83,22 +83,25 @@ function valueIn(choices: readonly Choice[], reading: Reading): unknown {
 
 /** What was taken for all that was read and may be one or another: what was chosen, else the first that is left. */
 function settledBy(choices: readonly Choice[], readings: readonly Reading[]): readonly Choice[] {
-  let settled = choices;
+  const settled = [...choices];
   for (const reading of readings) {
     if (!isDisputed(reading) || isChosen(choices, reading)) continue;
     const [taken] = leftBy(settled, reading);
-    if (taken) settled = [...settled, { reading, taken }];
+    if (taken) settled.push({ reading, taken });
   }
-  return settled;
+  return settled.length > choices.length ? settled : choices;
 }
 
 /** The worlds that differ in a trait for which nothing was chosen; together with this one they are all. */
 function besides(choices: readonly Choice[], settled: readonly Choice[]): (readonly Choice[])[] {
-  return settled.slice(choices.length).flatMap(({ reading }, index) => {
-    const before = settled.slice(0, choices.length + index);
+  const worlds: (readonly Choice[])[] = [];
+  for (let index = choices.length; index < settled.length; index += 1) {
+    const { reading } = settled[index] as Choice;
+    const before = settled.slice(0, index);
     const [, ...others] = leftBy(before, reading);
-    return others.map((taken) => [...before, { reading, taken }]);
-  });
+    for (const taken of others) worlds.push([...before, { reading, taken }]);
+  }
+  return worlds;
 }
 
 const isDisputed = ({ possible }: Reading): boolean => possible.length > 1;

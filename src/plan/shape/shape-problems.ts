@@ -60,18 +60,19 @@ function problemsOfObject(
   path: ProblemPath,
 ): readonly Problem[] {
   if (!isObject(value)) return [{ path, code: "type", expected: "an object", found: value }];
-  const known = Object.keys(fields);
-  const strange = Object.keys(value)
-    .filter((key) => !known.includes(key) && value[key] !== undefined)
-    .map((key): Problem => {
-      const expected = `${oneOf(known)}${meant(key, known)}`;
-      return { path: [...path, key], code: "unknown-key", expected, found: key };
-    });
-  const wrong = Object.entries(fields).flatMap(([key, field]) => {
-    const held = value[key];
-    return held === undefined && !required.includes(key) ? [] : shapeProblems(field, held, [...path, key]);
-  });
-  return [...wrong, ...strange];
+  const problems: Problem[] = [];
+  for (const key of Object.keys(fields)) {
+    const [field, held] = [fields[key] as Shape, value[key]];
+    if (held === undefined && !required.includes(key)) continue;
+    problems.push(...shapeProblems(field, held, [...path, key]));
+  }
+  for (const key of Object.keys(value)) {
+    if (Object.hasOwn(fields, key) || value[key] === undefined) continue;
+    const known = Object.keys(fields);
+    const expected = `${oneOf(known)}${meant(key, known)}`;
+    problems.push({ path: [...path, key], code: "unknown-key", expected, found: key });
+  }
+  return problems;
 }
 
 /** Whether a value is an object and no list. */

@@ -35,10 +35,12 @@ export const actsLookAlike = /* @__PURE__ */ ownRule({
   measures: actMeasures,
   judge: ({ from, to, thresholds }) => {
     if (from.party.id === to.party.id) return [];
-    const acts = from["temperament.acts"]
-      .filter(({ target }) => target === "look-alike")
-      .filter((act) => reaches(act, from["space.zones"], to["space.zones"]))
-      .filter((act) => canHappen(act, from.party, to.party));
+    const acts = from["temperament.acts"].filter(
+      (act) =>
+        act.target === "look-alike" &&
+        reaches(act, from["space.zones"], to["space.zones"]) &&
+        canHappen(act, from.party, to.party),
+    );
     if (acts.length === 0) return [];
     const byMarks = shareAny(shown(from), shown(to))
       ? acts.flatMap((act) => judged(act, from, to, thresholds))

@@ -1,4 +1,5 @@
 import { decimal } from "../../../decimal";
+import { gathered } from "../../../gathered";
 import type { Act } from "../../../species";
 import { canHappen, ofBrood, reaches } from "../../animals/acts";
 import { grownLength, grownPreyLength, preyLength } from "../../animals/lengths";
@@ -61,13 +62,18 @@ export const actsOthers = /* @__PURE__ */ ownRule({
 
 /** What it does to the other by the acts of its kind. */
 const actsOn = (from: Doer, to: Other, thresholds: Deciding): readonly ActAnswer[] =>
-  from["temperament.acts"]
-    .filter(({ does }) => does !== "nips-fins" && does !== "rasps-mucus")
-    .filter(({ does }) => does !== "chases" || canFlee(to))
-    .filter((act) => falls(act, from, to, thresholds))
-    .filter((act) => reaches(act, from["space.zones"], to["space.zones"]))
-    .filter((act) => canHappen(act, from.party, to.party))
-    .flatMap((act) => judged(act, from, to, thresholds));
+  gathered(from["temperament.acts"], (act) =>
+    isMeant(act, to) &&
+    falls(act, from, to, thresholds) &&
+    reaches(act, from["space.zones"], to["space.zones"]) &&
+    canHappen(act, from.party, to.party)
+      ? judged(act, from, to, thresholds)
+      : [],
+  );
+
+/** Whether an act is judged here, and can be done to the other at all. */
+const isMeant = ({ does }: Act, to: Other) =>
+  does !== "nips-fins" && does !== "rasps-mucus" && (does !== "chases" || canFlee(to));
 
 function judged(act: Act, from: Doer, to: Other, thresholds: Deciding): readonly ActAnswer[] {
   const removedBy = (when: Act["when"]) => [

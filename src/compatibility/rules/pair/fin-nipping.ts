@@ -45,9 +45,9 @@ export const finNipping = /* @__PURE__ */ ownRule({
   measures,
   judge: ({ from, to, thresholds }) => {
     if (to.party.kind !== "fish" || isOneAnimal(from, to)) return [];
-    const nips = from["temperament.acts"]
-      .filter(({ does }) => does === "nips-fins")
-      .filter((act) => canHappen(act, from.party, to.party));
+    const nips = from["temperament.acts"].filter(
+      (act) => act.does === "nips-fins" && canHappen(act, from.party, to.party),
+    );
     const sameKind = from.party.id === to.party.id;
     if (sameKind && from.party.form === to.party.form)
       return nips.some(({ target }) => ownKind.includes(target)) ? [toKnow] : [];

@@ -33,8 +33,9 @@ export const mucusGrazing = /* @__PURE__ */ ownRule({
 });
 
 function rasped(from: Grazer, to: Flank, { broadFlank }: { readonly broadFlank: number }): readonly Answer[] {
-  const acts = from["temperament.acts"].filter(({ does }) => does === "rasps-mucus");
-  const [act] = acts.filter((rasping) => canHappen(rasping, from.party, to.party));
+  const act = from["temperament.acts"].find(
+    (one) => one.does === "rasps-mucus" && canHappen(one, from.party, to.party),
+  );
   if (!act || to.party.kind !== "fish" || isOne(from.party, to.party)) return [];
   const flat = (to["size.bodyShape"] ?? "short-deep") === "short-deep";
   const pace = to["diet.pace"] ?? "slow";

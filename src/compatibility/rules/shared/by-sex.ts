@@ -66,9 +66,18 @@ function choices(doer: Animals, other: Animals): readonly Sexes[] {
 const openSexes = ({ sex, males, some = [] }: Animals): readonly Sex[] =>
   sex !== undefined || males !== undefined ? [] : sexes.filter((each) => some.every((of) => of === each));
 
+const sidesOfSex = /* @__PURE__ */ new WeakMap<Seen, Partial<Record<Sex, Seen>>>();
+
 /** A side of which all animals are of one sex, if one is named; its traits are read as before. */
 export function ofSex<Side extends Seen>(side: Side, sex: Sex | undefined): Side {
   if (!sex) return side;
+  const known = sidesOfSex.get(side) ?? {};
+  sidesOfSex.set(side, known);
+  known[sex] ??= withSex(side, sex);
+  return known[sex] as Side;
+}
+
+function withSex<Side extends Seen>(side: Side, sex: Sex): Side {
   const { party } = side;
   const { count, kin } = party;
   const [males, females] = sex === "male" ? [count, 0] : [0, count];

@@ -3,5 +3,7 @@ export function shareAny<Item>(
   mine: readonly Item[] | undefined,
   theirs: readonly Item[] | undefined,
 ): boolean {
-  return !mine || !theirs || mine.some((item) => theirs.includes(item));
+  if (!mine || !theirs) return true;
+  for (const item of mine) if (theirs.includes(item)) return true;
+  return false;
 }

@@ -1,0 +1,46 @@
+import fc from "fast-check";
+import { describe, expect, test } from "vitest";
+import { allSpecies } from "vivary/catalog";
+import { assessPair } from "../../../src/compatibility";
+import { subjectOf } from "../../../src/compatibility/engine/subject";
+import { isUnchangeable, partiesOfGroups, profileProblems } from "../../../src/plan/inner";
+import { runs } from "../../runs";
+import { animal } from "../animals";
+
+const danio = allSpecies.find(({ id }) => id === "danio-rerio") ?? animal("none");
+const partyOf = (unsexed: number) => partiesOfGroups([{ species: danio, unsexed }])[0] as never;
+
+describe("a party that is seen again", () => {
+  profileProblems(danio, []);
+
+  test("in the same place is the same subject, if its profile cannot change", () => {
+    expect(isUnchangeable(danio)).toBe(true);
+    expect(subjectOf(partyOf(8), 0)).toBe(subjectOf(partyOf(8), 0));
+  });
+
+  test("in another place, or in another number, is another", () => {
+    const seen = subjectOf(partyOf(8), 0);
+    expect(subjectOf(partyOf(8), 1)).not.toBe(seen);
+    expect(subjectOf(partyOf(9), 0).animals.count).toBe(9);
+  });
+
+  test("is judged as if it were new, whatever was judged meanwhile", () => {
+    const party = fc.record(
+      {
+        species: fc.constantFrom(...allSpecies.slice(0, 12)),
+        sex: fc.constantFrom("male" as const, "female" as const),
+        stage: fc.constantFrom("adult" as const, "juvenile" as const),
+        count: fc.integer({ min: 1, max: 3 }),
+        temper: fc.constantFrom("shyer" as const, "bully" as const),
+      },
+      { requiredKeys: ["species"] },
+    );
+    fc.assert(
+      fc.property(fc.array(fc.tuple(party, party), { minLength: 2, maxLength: 6 }), (pairs) => {
+        const anew = structuredClone(pairs).map(([a, b]) => assessPair(a, b));
+        for (const round of [pairs, pairs]) expect(round.map(([a, b]) => assessPair(a, b))).toEqual(anew);
+      }),
+      { numRuns: runs(40) },
+    );
+  });
+});
