@@ -1,4 +1,5 @@
 import { decimal } from "../decimal";
+import { gathered } from "../gathered";
 import type { Condition, FactName } from "../plan";
 
 /** Whatever asks for a condition. */
@@ -14,28 +15,57 @@ export type Clash<Each extends Asking> = readonly [readonly Each[], readonly Eac
  * that ask for most, and so the same ones in whatever order all are asked.
  */
 export function clashes<Each extends Asking>(asking: readonly Each[]): readonly Clash<Each>[] {
+  const byFact = byFactOf(asking, ({ condition }) => condition);
+  const ofOneFact = gathered([...byFact.values()], (asked) => [
+    ...apartInNumbers(asked),
+    ...apartInWords(asked),
+  ]);
+  const ofBoundFacts = gathered(bound, ({ one, other, by, exclude }) => {
+    const [first, second] = [byFact.get(`${one} undefined`), byFact.get(`${other} undefined`)];
+    if (!first || !second) return [];
+    const [most, least] = [mostAsked(conditionsOf(first), by[0]), mostAsked(conditionsOf(second), by[1])];
+    return most !== undefined && least !== undefined && exclude(most, least)
+      ? [[askingFor(first, by[0], most), askingFor(second, by[1], least)] as const]
+      : [];
+  });
+  return [...ofOneFact, ...ofBoundFacts];
+}
+
+/**
+ * Of conditions those that decide whether any exclude each other: about each fact of each party the greatest least, the
+ * least greatest, and each choice of words once.
+ */
+export function farthest<Each extends Condition>(asked: readonly Each[]): readonly Each[] {
+  const kept = new Set<Each>();
+  for (const about of byFactOf(asked, (condition) => condition).values()) {
+    const byWords = new Map<string, Each>();
+    for (const condition of about)
+      if ("oneOf" in condition.wanted) byWords.set(JSON.stringify(condition.wanted.oneOf), condition);
+    for (const condition of byWords.values()) kept.add(condition);
+    for (const end of ["min", "max"] as const) {
+      const most = mostAsked(about, end);
+      const farthestOne = most !== undefined && about.find((condition) => endOf(condition, end) === most);
+      if (farthestOne) kept.add(farthestOne);
+    }
+  }
+  return [...kept];
+}
+
+/** Whatever asks for conditions, by the fact and the party that these are about; without what is only ever given in addition. */
+function byFactOf<Each>(
+  asking: readonly Each[],
+  conditionOf: (each: Each) => Condition,
+): ReadonlyMap<string, readonly Each[]> {
   const byFact = new Map<string, Each[]>();
   for (const each of asking) {
-    const { on, of } = each.condition;
+    const { on, of } = conditionOf(each);
     if (isGivenInAddition(on)) continue;
     const fact = `${on} ${of}`;
     const known = byFact.get(fact);
     if (known) known.push(each);
     else byFact.set(fact, [each]);
   }
-  const ofOneFact = [...byFact.values()].flatMap((asked) => [
-    ...apartInNumbers(asked),
-    ...apartInWords(asked),
-  ]);
-  const ofBoundFacts = bound.flatMap(({ one, other, by, exclude }) => {
-    const [first, second] = [byFact.get(`${one} undefined`), byFact.get(`${other} undefined`)];
-    if (!first || !second) return [];
-    const [most, least] = [mostAsked(first, by[0]), mostAsked(second, by[1])];
-    return most !== undefined && least !== undefined && exclude(most, least)
-      ? [[askingFor(first, by[0], most), askingFor(second, by[1], least)] as const]
-      : [];
-  });
-  return [...ofOneFact, ...ofBoundFacts];
+  return byFact;
 }
 
 /** Whether no plan meets two conditions at once. */
@@ -95,10 +125,12 @@ function areBoundApart(a: Condition, b: Condition): boolean {
 const endOf = ({ wanted }: Condition, end: End): number | undefined =>
   "oneOf" in wanted ? undefined : wanted[end];
 
+const conditionsOf = (asked: readonly Asking[]) => asked.map(({ condition }) => condition);
+
 /** The greatest least or the least greatest that is asked for. */
-function mostAsked(asked: readonly Asking[], end: End): number | undefined {
+function mostAsked(asked: readonly Condition[], end: End): number | undefined {
   let most: number | undefined;
-  for (const { condition } of asked) {
+  for (const condition of asked) {
     const figure = endOf(condition, end);
     if (figure === undefined) continue;
     if (most === undefined || (end === "min" ? figure > most : figure < most)) most = figure;
@@ -112,7 +144,8 @@ const askingFor = <Each extends Asking>(asked: readonly Each[], end: End, figure
 
 /** Those that ask for more than others allow. */
 function apartInNumbers<Each extends Asking>(asked: readonly Each[]): readonly Clash<Each>[] {
-  const [least, most] = [mostAsked(asked, "min"), mostAsked(asked, "max")];
+  const conditions = conditionsOf(asked);
+  const [least, most] = [mostAsked(conditions, "min"), mostAsked(conditions, "max")];
   return least !== undefined && most !== undefined && least > most
     ? [[askingFor(asked, "min", least), askingFor(asked, "max", most)]]
     : [];

@@ -1,3 +1,4 @@
+import { gathered } from "../gathered";
 import { clashes, excludeEachOther } from "./clashes";
 import type { AskingWorld, Judgement } from "./engine/judgement";
 import type { AimedCondition } from "./engine/rule/finding";
@@ -27,9 +28,9 @@ export function mustExclude(dispute: readonly Disputed[]): boolean {
 export function inDispute(said: readonly Said[]): readonly Disputed[] {
   const facts = factsInDispute(said);
   if (facts.size === 0) return [];
-  const judgements = said.flatMap((each) => each.judgements);
-  const settled = judgements.filter(isSettled).flatMap(({ worlds }) => askingAbout(worlds, facts));
-  const together = { choices: [], asks: distinct(settled.flatMap(({ asks }) => asks)) };
+  const judgements = gathered(said, (each) => each.judgements);
+  const settled = gathered(judgements.filter(isSettled), ({ worlds }) => askingAbout(worlds, facts));
+  const together = { choices: [], asks: distinct(gathered(settled, ({ asks }) => asks)) };
   const others = judgements.filter((judgement) => !isSettled(judgement));
   return [
     { certain: [together], further: [] },
@@ -72,7 +73,7 @@ function someOrTwo(
 /** The facts on which conditions exclude each other, if all that may be asked were asked at once. */
 const factsInDispute = (said: readonly Said[]): ReadonlySet<string> =>
   new Set(
-    clashesOf(said.flatMap(({ asked }) => asked())).flatMap((clash) =>
+    gathered(clashesOf(gathered(said, ({ asked }) => asked())), (clash) =>
       clash.flat().map(({ condition }) => factOf(condition)),
     ),
   );

@@ -1,4 +1,5 @@
 import { once } from "../later";
+import { farthest } from "./clashes";
 import { type Judgement, silent } from "./engine/judgement";
 import type { AimedCondition, AnyFinding } from "./engine/rule/finding";
 import { gravity } from "./engine/rule/weight";
@@ -16,26 +17,38 @@ export interface Said {
   /** How grave it may be. */
   readonly greatest: number;
   readonly undetermined: boolean;
-  /** Whatever may be asked for, gathered when somebody asks. */
+  /** Of all that may be asked for what goes farthest, gathered when somebody asks: it alone can exclude anything. */
   readonly asked: () => readonly AimedCondition[];
 }
 
 /** Sums up what judgements say. */
 export function saidBy(all: readonly Judgement[]): Said {
   const judgements = all.filter((judgement) => judgement !== silent);
-  const findings = judgements.flatMap((judgement) => judgement.findings);
+  const findings: AnyFinding[] = [];
+  const met: AnyFinding[] = [];
+  for (const judgement of judgements) {
+    findings.push(...judgement.findings);
+    met.push(...judgement.met);
+  }
   return {
     judgements,
     findings,
-    met: judgements.flatMap(({ met }) => met),
+    met,
     adopted: greatest(findings, ({ weight }) => gravity[weight]),
     least: greatest(judgements, (judgement) => judgement.least),
     greatest: greatest(judgements, (judgement) => judgement.greatest),
     undetermined: judgements.some((judgement) => judgement.undetermined),
-    asked: once(() =>
-      judgements.flatMap(({ worlds, mayAsk }) => [...worlds.flatMap(({ asks }) => asks), ...mayAsk]),
-    ),
+    asked: once(() => farthest(askedBy(judgements))),
   };
+}
+
+function askedBy(judgements: readonly Judgement[]): readonly AimedCondition[] {
+  const asked: AimedCondition[] = [];
+  for (const { worlds, mayAsk } of judgements) {
+    for (const { asks } of worlds) asked.push(...asks);
+    asked.push(...mayAsk);
+  }
+  return asked;
 }
 
 /** The greatest number of some items; 0 of none. */
