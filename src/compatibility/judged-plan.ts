@@ -1,3 +1,4 @@
+import { gathered } from "../gathered";
 import { once } from "../later";
 import type { Condition } from "../plan";
 import { type CheckedParty, type CheckedPlan, changedFacts, isSameParty, meetsAlike } from "../plan/inner";
@@ -74,7 +75,7 @@ export function judgedPlan(plan: CheckedPlan, by: AssessWith, before?: JudgedPla
 
 function judgedRule(cases: readonly JudgedCase[]): JudgedRule {
   const judgements: Judgement[] = [];
-  for (const one of cases) judgements.push(...one.judgements);
+  for (const one of cases) for (const judgement of one.judgements) judgements.push(judgement);
   const said = saidBy(judgements);
   const heldTo = new Set<string>();
   for (const { hangsOn } of said.judgements) for (const { on } of hangsOn) heldTo.add(on);
@@ -113,19 +114,23 @@ function judgeBy(
 /** The case of some sides, among those that were judged: of one or two of them, or the only one. */
 function finder(cases: readonly JudgedCase[]): JudgedRule["of"] {
   const [only, ...others] = cases;
-  if (others.length === 0)
-    return (sides) =>
-      only?.sides.length === sides.length && sides.every((side, at) => side === only.sides[at])
-        ? only
-        : undefined;
-  const found = new Map<Subject | undefined, Map<Subject | undefined, JudgedCase>>();
-  for (const one of cases) {
-    const [first, second] = one.sides;
-    const ofFirst = found.get(first) ?? new Map<Subject | undefined, JudgedCase>();
-    found.set(first, ofFirst.set(second, one));
+  if (others.length === 0) return (sides) => (only && areSame(only.sides, sides) ? only : undefined);
+  const byPlaces: JudgedCase[][] = [];
+  const placesOf = ([one, other = one]: readonly Subject[]) => [one?.index ?? 0, other?.index ?? 0] as const;
+  for (const judged of cases) {
+    const [one, other] = placesOf(judged.sides);
+    byPlaces[one] ??= [];
+    byPlaces[one][other] = judged;
   }
-  return ([first, second]) => found.get(first)?.get(second);
+  return (sides) => {
+    const [one, other] = placesOf(sides);
+    const found = byPlaces[one]?.[other];
+    return found && areSame(found.sides, sides) ? found : undefined;
+  };
 }
+
+const areSame = (some: readonly Subject[], others: readonly Subject[]): boolean =>
+  some.length === others.length && some.every((one, at) => one === others[at]);
 
 /** Of whom rules judge among some subjects, made out once for all rules of a way. */
 function sidesAmong(subjects: readonly Subject[]): (rule: Rule) => readonly (readonly Subject[])[] {
@@ -152,7 +157,7 @@ function encounters(
   subjects: readonly Subject[],
   way: "mutual" | "each-way",
 ): readonly (readonly [Subject, Subject])[] {
-  return subjects.flatMap((from) =>
+  return gathered(subjects, (from) =>
     subjects
       .filter((to) => (way === "mutual" ? from.index < to.index : from !== to || mayBeSeveral(from)))
       .map((to) => [from, to] as const),

@@ -29,19 +29,21 @@ export function withChange(plan: Plan, change: PlanChange): Plan {
   const problems = changeProblems(plan, change);
   if (problems.length > 0) throw new InvalidInputError(problems);
   const { tank, water, groups = {}, add = [] } = change;
+  const isOfGroups = Object.keys(groups).length + add.length > 0;
   return merged(plan, {
     ...(tank && { tank: merged(plan.tank, tank) }),
     ...(water && { water: merged(plan.water ?? {}, water) }),
     ...("offerings" in change && { offerings: change.offerings }),
-    groups: [
-      ...plan.groups.flatMap((group, index) => {
-        const different = groups[index];
-        return different === null ? [] : [different ? merged(group, different) : group];
-      }),
-      ...add,
-    ],
+    ...(isOfGroups && { groups: [...changedGroups(plan.groups, groups), ...add] }),
   });
 }
+
+/** The groups, those as they were that stay as they are. */
+const changedGroups = (groups: readonly Group[], changes: NonNullable<PlanChange["groups"]>) =>
+  groups.flatMap((group, index) => {
+    const different = changes[index];
+    return different === null ? [] : [different ? merged(group, different) : group];
+  });
 
 /** The fields of one, with those of the other in their place; what is undefined there is taken away. */
 function merged<Whole extends object>(whole: Whole, different: Changed<Whole>): Whole {

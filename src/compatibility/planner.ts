@@ -1,6 +1,6 @@
-import { frozen } from "../frozen";
+import { ownCopy } from "../frozen";
 import type { Plan } from "../plan";
-import { measuredPlan, refuseUnsound } from "../plan/inner";
+import { type CheckedParty, measuredPlan, refuseUnsound } from "../plan/inner";
 import type { AssessOptions, AssessWith } from "./assess-options";
 import { usualRules } from "./assess-plan";
 import { planRulesOf } from "./assess-plan-by";
@@ -50,16 +50,21 @@ export interface Planner {
  * ```
  */
 export function planner(plan: Plan, options: AssessOptions = {}): Planner {
-  return plannerOf(ownCopy(plan), planRulesOf(usualRules(options), options));
+  return plannerOf(ownPlan(plan), planRulesOf(usualRules(options), options));
 }
 
-/**
- * @param plan - An own copy.
- * @param knownBefore - What is known of the last plan before this one that was judged; of the first one in any case.
- */
-function plannerOf(plan: Plan, by: AssessWith, knownBefore?: () => JudgedPlan): Planner {
-  const checked = measuredPlan(plan);
-  let before = knownBefore;
+/** The plan of which another comes by a change. */
+interface Origin {
+  readonly plan: Plan;
+  readonly parties: readonly CheckedParty[];
+  /** What is known of the last plan up to this one that was judged; of the first one in any case. */
+  readonly judged: () => JudgedPlan;
+}
+
+/** @param plan - An own copy. */
+function plannerOf(plan: Plan, by: AssessWith, origin?: Origin): Planner {
+  const checked = measuredPlan(plan, origin?.plan.groups === plan.groups ? origin.parties : undefined);
+  let before = origin?.judged;
   let judged: JudgedPlan | undefined;
   let together: Together | undefined;
   let verdict: Verdict | undefined;
@@ -85,14 +90,22 @@ function plannerOf(plan: Plan, by: AssessWith, knownBefore?: () => JudgedPlan): 
       return verdict;
     },
     with: (change: PlanChange) =>
-      plannerOf(ownCopy(withChange(plan, change)), by, () => judged ?? before?.() ?? judge()),
+      plannerOf(ownPlan(withChange(plan, change), plan.groups), by, {
+        plan,
+        parties: checked.parties,
+        judged: () => judged ?? before?.() ?? judge(),
+      }),
   });
 }
 
-/** A plan that nobody else can change, with which nothing is wrong; its profiles are those given. */
-function ownCopy(plan: Plan): Plan {
+/**
+ * A plan that nobody else can change, with which nothing is wrong; its profiles are those given.
+ *
+ * @param own - Groups of which no copy has to be made.
+ */
+function ownPlan(plan: Plan, own?: Plan["groups"]): Plan {
   refuseUnsound(plan);
-  const { groups, ...tank } = plan;
-  const own: Omit<Plan, "groups"> = frozen(JSON.parse(JSON.stringify(tank)));
-  return Object.freeze({ ...own, groups: Object.freeze(groups.map((group) => Object.freeze({ ...group }))) });
+  const { groups, ...others } = plan;
+  const copies = groups === own ? own : Object.freeze(groups.map((group) => Object.freeze({ ...group })));
+  return Object.freeze({ ...ownCopy(others), groups: copies });
 }

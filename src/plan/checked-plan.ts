@@ -35,7 +35,7 @@ export interface CheckedPlan {
 
 /** Two kinds of animals that were checked, as the parties of a pair. */
 export function checkedPair(a: Party, b: Party): readonly [CheckedParty, CheckedParty] {
-  const problems = Object.entries({ a, b }).flatMap(([name, party]) => partyProblems(party, name));
+  const problems = [...partyProblems(a, "a"), ...partyProblems(b, "b")];
   if (problems.length > 0) throw new InvalidInputError(problems);
   return partiesOf([a, b]) as [CheckedParty, CheckedParty];
 }
@@ -61,9 +61,13 @@ export function refuseUnsound(plan: Plan): void {
   if (problems.length > 0) throw new InvalidInputError(problems);
 }
 
-/** A plan of which is known that nothing is wrong with it, measured. */
-export function measuredPlan(plan: Plan): CheckedPlan {
-  const { tank, water = {}, groups, offerings, jurisdiction } = plan;
+/**
+ * A plan of which is known that nothing is wrong with it, measured.
+ *
+ * @param parties - Its groups as parties, where they are known.
+ */
+export function measuredPlan(plan: Plan, parties = partiesOfGroups(plan.groups)): CheckedPlan {
+  const { tank, water = {}, offerings, jurisdiction } = plan;
   const { height } = tank;
   return {
     tank,
@@ -73,7 +77,7 @@ export function measuredPlan(plan: Plan): CheckedPlan {
       height: lengthInCm(height, tank.unit),
     }),
     water,
-    parties: partiesOfGroups(groups),
+    parties,
     ...(offerings && { offerings }),
     ...(jurisdiction && { jurisdiction }),
   };
