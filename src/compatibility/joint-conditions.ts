@@ -2,6 +2,7 @@ import { decimal } from "../decimal";
 import { gathered } from "../gathered";
 import { jointCondition } from "../plan/inner";
 import { overlap, type PartialRange } from "../ranges";
+import { stated } from "../ranges/inner";
 import type { AimedCondition, AnyFinding } from "./engine/rule/finding";
 import type { JointCondition } from "./verdict";
 
@@ -56,8 +57,7 @@ function aimed({ aim, ...condition }: AimedCondition): AimedCondition {
   const { wanted } = condition;
   if (!aim || "oneOf" in wanted) return condition;
   const { min, max } = wanted;
-  const span = { ...(min !== undefined && { min }), ...(max !== undefined && { max }) };
-  const shared = Object.keys(aim).length > 0 ? overlap(aim, span) : undefined;
+  const shared = Object.keys(aim).length > 0 ? overlap(aim, stated(min, max)) : undefined;
   if (shared) return { ...condition, aim: shared };
   if (min === undefined || max === undefined) return condition;
   const middle = decimal((min + max) / 2);

@@ -1,5 +1,6 @@
 import { InvalidInputError, type Problem } from "../errors";
 import { contains, overlap, type PartialRange } from "../ranges";
+import { stated } from "../ranges/inner";
 import { factAt } from "../species";
 import { type CheckedPlan, checkedPlan } from "./checked-plan";
 import { type FactUnit, factUnits } from "./fact-units";
@@ -89,10 +90,7 @@ function jointlyWanted(a: Wanted, b: Wanted): Wanted | undefined {
   return shared && { ...a, ...shared };
 }
 
-const spanOf = ({ min, max }: PartialRange): PartialRange => ({
-  ...(min !== undefined && { min }),
-  ...(max !== undefined && { max }),
-});
+const spanOf = ({ min, max }: PartialRange): PartialRange => stated(min, max);
 
 /** What is wrong with a condition on a plan of so many groups. */
 export function conditionProblems(condition: Condition, groups: number): readonly Problem[] {

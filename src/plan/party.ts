@@ -91,7 +91,7 @@ function ofGroup(group: Group): LoneParty {
     ...(juveniles === count && { stage: "juvenile" as const }),
     ...(sexed && { males, females }),
   });
-  return id === undefined ? party : { ...party, group: id };
+  return id === undefined ? party : { group: id, ...party };
 }
 
 const tempered = (temper: Temper = "typical") => (temper === "typical" ? {} : { temper });
@@ -103,7 +103,7 @@ function loneParty({ species: given, form }: Pick<Party, "species" | "form">, co
   const { id, taxonomy, listings = [] } = species;
   const { kind, family, order } = taxonomy;
   const named = { id, kind, family, order, ...(species.form !== undefined && { form: species.form }) };
-  return { species, animals: { ...named, ...counted, listings } };
+  return { species, animals: { listings, ...named, ...counted } };
 }
 
 /** Tells each party of the others of its species. */
@@ -113,6 +113,6 @@ function withKin(parties: readonly LoneParty[]): readonly CheckedParty[] {
   const kin = new Map([...byId].map(([id, animals]) => [id, kinOf(animals)]));
   return parties.map((party) => ({
     ...party,
-    animals: { ...party.animals, kin: kin.get(party.animals.id) ?? kinOf([party.animals]) },
+    animals: { kin: kin.get(party.animals.id) ?? kinOf([party.animals]), ...party.animals },
   }));
 }

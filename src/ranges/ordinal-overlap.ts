@@ -44,10 +44,9 @@ export function ordinalOverlap<C extends string>(
   checkOrder(order);
   const first = placesOf(order, a, "a");
   const second = placesOf(order, b, "b");
-  const shared = order.slice(Math.max(first.min, second.min), Math.min(first.max, second.max) + 1);
-  const min = shared[0];
-  const max = shared.at(-1);
-  return min === undefined || max === undefined ? undefined : { min, max };
+  const [lowest, highest] = [Math.max(first.min, second.min), Math.min(first.max, second.max)];
+  const [min, max] = [order[lowest], order[highest]];
+  return lowest > highest || min === undefined || max === undefined ? undefined : { min, max };
 }
 
 function checkOrder(order: readonly string[]): void {

@@ -110,7 +110,7 @@ export function judgeOf(
       if (told.length > 0) told = [];
       if (given.takesPlace?.(read) === false) return nothing;
       const answer = answerOf(rule, answers, given, read);
-      return answer.standing.length > 0 ? { ...answer, told } : answer;
+      return told.length > 0 && answer.standing.length > 0 ? { ...answer, told } : answer;
     };
   });
   return (sides, takesPlace) => {

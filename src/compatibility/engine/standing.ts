@@ -1,7 +1,8 @@
 import { InvalidInputError } from "../../errors";
 import { gathered } from "../../gathered";
-import type { Condition } from "../../plan";
 import { type CheckedPlan, conditionProblems, factUnits, holds } from "../../plan/inner";
+import { stated, statedIn } from "../../ranges/inner";
+import { aimedAt } from "./aimed-at";
 import type { AimedCondition, GivenCondition, Judged } from "./rule/finding";
 import type { Rule } from "./rule/rule";
 import { gravity, type Weight } from "./rule/weight";
@@ -66,8 +67,7 @@ function located(
 ): AimedCondition {
   const { on, of, wanted, aim }: GivenCondition = Object(given);
   const party = of && parties[of];
-  const condition: Condition = party === undefined ? { on, wanted } : { on, of: party, wanted };
-  const problems = conditionProblems(condition, count);
+  const problems = conditionProblems({ on, of: party, wanted }, count);
   if (problems.length > 0) {
     const path = ["rules", id, "condition"];
     throw new InvalidInputError(
@@ -75,8 +75,8 @@ function located(
     );
   }
   const unit = factUnits[on];
-  const own = "oneOf" in wanted ? { oneOf: [...wanted.oneOf] } : unit ? { ...wanted, unit } : { ...wanted };
-  return aim ? { ...condition, wanted: own, aim: { ...aim } } : { ...condition, wanted: own };
+  const own = "oneOf" in wanted ? { oneOf: [...wanted.oneOf] } : statedIn(wanted, unit);
+  return aimedAt({ on, of: party, wanted: own, aim: aim && stated(aim.min, aim.max) });
 }
 
 /** The utmost that a rule may ask for of whom it judges; where it judges all groups together, of each. */

@@ -1,5 +1,6 @@
 import type { Finding, Verdict } from "../../compatibility";
 import { overlap, type PartialRange } from "../../ranges";
+import { stated } from "../../ranges/inner";
 import type { Figure } from "../figure";
 import { folded, rightFacts, wrongFacts } from "../matters/matters";
 import type { Messages } from "../messages/messages";
@@ -57,7 +58,4 @@ function sharedBy(favourable: readonly Finding[]): Figure | undefined {
   return span && { ...span, ...(first.unit !== undefined && { unit: first.unit }) };
 }
 
-const spanOf = ({ min, max }: Figure): PartialRange => ({
-  ...(min !== undefined && { min }),
-  ...(max !== undefined && { max }),
-});
+const spanOf = ({ min, max }: Figure): PartialRange => stated(min, max);

@@ -1,4 +1,5 @@
 import type { PartialRange } from "../../ranges";
+import { stated } from "../../ranges/inner";
 import {
   type Basis,
   factAt,
@@ -44,10 +45,8 @@ export function standingSpans(
 }
 
 /** Where a trait ends at a floor, a span that is open below reaches down to it. */
-const fromFloor = ({ min, max }: PartialRange, floor: number | undefined): PartialRange => ({
-  ...((min ?? floor) !== undefined && { min: min ?? floor }),
-  ...(max !== undefined && { max }),
-});
+const fromFloor = ({ min, max }: PartialRange, floor: number | undefined): PartialRange =>
+  stated(min ?? floor, max);
 
 function distinct(standing: readonly StandingSpan[]): readonly StandingSpan[] {
   const seen = new Set<string>();

@@ -1,5 +1,6 @@
 import type { FactUnit } from "../../../plan";
 import type { PartialRange } from "../../../ranges";
+import { statedIn } from "../../../ranges/inner";
 import type { Basis, classes } from "../../../species";
 
 /** The unit of a measured figure; `count` and `pH` are without one. */
@@ -59,9 +60,9 @@ export function measured(kinds: MeasureKinds, given: Readonly<Record<string, unk
 }
 
 function withUnit(value: unknown, kind: MeasureKind): FindingMeasure {
-  const unit = kind === "count" || kind === "pH" ? {} : { unit: kind };
-  if (typeof value === "number") return { value, ...unit } as FindingMeasure;
+  const unit = kind === "count" || kind === "pH" ? undefined : kind;
+  if (typeof value === "number") return (unit === undefined ? { value } : { value, unit }) as FindingMeasure;
   if (Array.isArray(value)) return { value: [...value] } as FindingMeasure;
   if (typeof value === "string") return { value };
-  return { ...(value as PartialRange), ...unit } as FindingMeasure;
+  return statedIn(value as PartialRange, unit) as FindingMeasure;
 }

@@ -1,4 +1,5 @@
-import { currents, currentsBetween, currentsFrom, currentsUpTo } from "../../../species/inner";
+import { ordinalOverlap } from "../../../ranges";
+import { currents, currentsFrom, currentsUpTo } from "../../../species/inner";
 import { ownRule } from "../../engine/rule/own-rule";
 
 /** A tank has places: without a shared current, each needs one of its own. */
@@ -11,11 +12,8 @@ export const flow = /* @__PURE__ */ ownRule({
   measures: { calmest: "flow", strongest: "flow" },
   judge: ({ from, to }) => {
     const [a, b] = [from["water.flow"], to["water.flow"]];
-    const others = currentsBetween(b.min, b.max);
-    const shared = currentsBetween(a.min, a.max).filter((current) => others.includes(current));
-    if (shared.length > 0) {
-      return [{ weight: "favourable", measures: { calmest: shared[0], strongest: shared.at(-1) } }];
-    }
+    const shared = ordinalOverlap(currents, a, b);
+    if (shared) return [{ weight: "favourable", measures: { calmest: shared.min, strongest: shared.max } }];
     const calmer = currents.indexOf(a.max) < currents.indexOf(b.max) ? a : b;
     const stronger = calmer === a ? b : a;
     const measures = { calmest: calmer.max, strongest: stronger.min };

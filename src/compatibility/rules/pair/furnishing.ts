@@ -54,7 +54,11 @@ export const furnishing = /* @__PURE__ */ ownRule({
 });
 
 /** How much of what one asks of a tank nobody knows. All of it is looked at, so that all that is missing is asked for. */
-const untold = (dweller: Dweller) => asks.filter((trait) => dweller[trait] === undefined).length;
+function untold(dweller: Dweller): number {
+  let count = 0;
+  for (const trait of asks) if (dweller[trait] === undefined) count += 1;
+  return count;
+}
 
 /** How one harms the plants that the other cannot do without. */
 function plantsLost(eater: Dweller, needing: Dweller): "eats" | "uproots" | undefined {

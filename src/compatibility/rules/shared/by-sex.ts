@@ -81,8 +81,7 @@ function withSex<Side extends Seen>(side: Side, sex: Sex): Side {
   const { party } = side;
   const { count, kin } = party;
   const [males, females] = sex === "male" ? [count, 0] : [0, count];
-  const named: Animals = { ...party, sex, ...(count !== undefined && { males, females }) };
-  return Object.create(side, {
-    party: { value: kin.count === count ? { ...named, kin: kinOf([named]) } : named },
-  });
+  const counted = count === undefined ? { count } : { count, males, females };
+  const together = kin.count === count ? kinOf([{ sex, ...counted }]) : kin;
+  return Object.create(side, { party: { value: { ...party, ...counted, sex, kin: together } } });
 }

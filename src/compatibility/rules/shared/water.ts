@@ -1,6 +1,7 @@
 import { decimal } from "../../../decimal";
 import type { FactName } from "../../../plan";
 import { overlap, type PartialRange, width } from "../../../ranges";
+import { stated } from "../../../ranges/inner";
 import type { Figures } from "../../../species";
 import type { GivenCondition, Judged } from "../../engine/rule/finding";
 import type { MeasureUnit } from "../../engine/rule/measures";
@@ -35,14 +36,11 @@ export const surelyOf = (span: Span, { gives }: Pick<Giving, "gives">): PartialR
 
 function widened({ kept, limit }: Span, give: (end: "min" | "max") => number): PartialRange {
   const { min, max } = wellFormed(kept);
-  return {
-    ...(min !== undefined && {
-      min: decimal(Math.min(min, Math.max(min - give("min"), limit?.min ?? 0, 0))),
-    }),
-    ...(max !== undefined && {
-      max: decimal(Math.max(max, Math.min(max + give("max"), limit?.max ?? Number.POSITIVE_INFINITY))),
-    }),
-  };
+  const { min: least = 0, max: most = Number.POSITIVE_INFINITY } = limit ?? {};
+  return stated(
+    min === undefined ? min : decimal(Math.min(min, Math.max(min - give("min"), least, 0))),
+    max === undefined ? max : decimal(Math.max(max, Math.min(max + give("max"), most))),
+  );
 }
 
 /** A span as it is stated; refused where it is none, which giving way could hide. */
@@ -122,13 +120,14 @@ export function judgeSharedWater(a: Span, b: Span, on: FactName, giving: Giving)
   const isRoomy = !isBestOfNeither && widthOf(shared) >= Math.max(roomy, least, steady);
   if (shared && isRoomy) return [{ weight: "favourable", measures: { shared } }];
   const wanted = overlap(wantedOf(a, giving), wantedOf(b, giving));
-  const measures = { from: a.kept, to: b.kept };
   if (!canBeHeld(wanted, giving)) return [notShared(a, b)];
   if (meetPastTheirBest(a, b, giving)) return [notShared(a, b, shared)];
   const surely = overlap(surelyOf(a, giving), surelyOf(b, giving));
-  if (!canBeHeld(surely, giving)) return [{ weight: "advisory", couldBe: "blocking", measures }];
+  const kept = { from: a.kept, to: b.kept };
+  if (!canBeHeld(surely, giving)) return [{ weight: "advisory", couldBe: "blocking", measures: kept }];
   const condition = { on, wanted, aim: shared ?? middleOf(wanted) };
-  return [{ weight: "restricting", measures: { ...measures, ...(shared && { shared }) }, condition }];
+  const measures = shared ? { from: a.kept, to: b.kept, shared } : kept;
+  return [{ weight: "restricting", measures, condition }];
 }
 
 /** That two share no water, or at an end alone; where an optimum stands in for what one is kept in, nobody knows. */
@@ -183,7 +182,7 @@ export function judgePlannedWater(
   const isForGood = as === "planned";
   const asked: PlannedAnswer = {
     weight: "restricting",
-    measures: { ...measures, kept: isForGood ? kept : wanted, ...(past && { limit }) },
+    measures: { kept: isForGood ? kept : wanted, [as]: figure, ...(past && { limit }) },
     ...(past && { watchFor: "gasping" as const }),
     condition: { on, wanted, ...(isForGood && { aim: kept }) },
   };
