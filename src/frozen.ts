@@ -1,7 +1,7 @@
 /** The value itself, it and all its parts frozen. For plain data of the library's own making, never for what was given. */
 export function frozen<Value>(value: Value): Value {
   if (typeof value !== "object" || value === null || Object.isFrozen(value)) return value;
-  for (const held of Object.values(value)) frozen(held);
+  for (const held of Object.values(value)) if (typeof held === "object") frozen(held);
   return Object.freeze(value);
 }
 

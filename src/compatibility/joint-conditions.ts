@@ -3,6 +3,7 @@ import { gathered } from "../gathered";
 import { jointCondition } from "../plan/inner";
 import { overlap, type PartialRange } from "../ranges";
 import { stated } from "../ranges/inner";
+import { aimedAt } from "./engine/aimed-at";
 import type { AimedCondition, AnyFinding } from "./engine/rule/finding";
 import type { JointCondition } from "./verdict";
 
@@ -53,15 +54,15 @@ function sharedAim(a: PartialRange | undefined, b: PartialRange | undefined): Pa
 }
 
 /** A condition with an aim within what is wanted, if it has one. */
-function aimed({ aim, ...condition }: AimedCondition): AimedCondition {
-  const { wanted } = condition;
+function aimed(condition: AimedCondition): AimedCondition {
+  const { wanted, aim } = condition;
   if (!aim || "oneOf" in wanted) return condition;
   const { min, max } = wanted;
   const shared = Object.keys(aim).length > 0 ? overlap(aim, stated(min, max)) : undefined;
-  if (shared) return { ...condition, aim: shared };
-  if (min === undefined || max === undefined) return condition;
+  if (shared) return aimedAt(condition, shared);
+  if (min === undefined || max === undefined) return aimedAt(condition, undefined);
   const middle = decimal((min + max) / 2);
-  return { ...condition, aim: { min: middle, max: middle } };
+  return aimedAt(condition, { min: middle, max: middle });
 }
 
 /** Of the joint conditions those that some of the findings ask for, and not only what is met. */

@@ -76,7 +76,7 @@ function located(
   }
   const unit = factUnits[on];
   const own = "oneOf" in wanted ? { oneOf: [...wanted.oneOf] } : statedIn(wanted, unit);
-  return aimedAt({ on, of: party, wanted: own, aim: aim && stated(aim.min, aim.max) });
+  return aimedAt({ on, of: party, wanted: own }, aim && stated(aim.min, aim.max));
 }
 
 /** The utmost that a rule may ask for of whom it judges; where it judges all groups together, of each. */

@@ -9,7 +9,7 @@ import { ownRule } from "../../engine/rule/own-rule";
 import type { SeenParty } from "../../engine/rule/rule";
 import { coverBeside } from "../shared/cover-beside";
 import { type ActAnswer, actMeasures, judgeTowards, roomAndSight, toKnow } from "../shared/judge-act";
-import { shareAny } from "../shared/share-any";
+import { shareAny } from "../shared/lists";
 
 type Looks = "appearance.looks" | "size.bodyShape";
 type Doer = SeenParty<"temperament.acts", Looks | "space.zones" | "space.territory" | "space.openWater">;

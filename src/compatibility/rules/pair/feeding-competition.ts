@@ -1,6 +1,6 @@
 import { ownRule } from "../../engine/rule/own-rule";
 import type { SeenParty } from "../../engine/rule/rule";
-import { shareAny } from "../shared/share-any";
+import { shareAny } from "../shared/lists";
 
 type Eater = SeenParty<"diet.pace", "diet.reach" | "diet.light" | "diet.foods">;
 

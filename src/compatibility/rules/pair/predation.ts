@@ -14,8 +14,8 @@ import type { Judged } from "../../engine/rule/finding";
 import { ownRule } from "../../engine/rule/own-rule";
 import type { SeenParty } from "../../engine/rule/rule";
 import type { ThresholdName } from "../../threshold-values";
+import { isOnly, shareAny } from "../shared/lists";
 import { fateOf, isTooDeep, mealMeasures, type Reach, reachOf } from "../shared/meal";
-import { shareAny } from "../shared/share-any";
 
 const decidesBy = [
   "likelyPrey",
@@ -89,9 +89,7 @@ const hunterLength = (from: Hunter): number => grownLength(asWanted(from), from[
 
 /** A hunter that feeds at the surface alone does not come down to what never leaves the ground. */
 function withinReach({ "diet.reach": reach }: Hunter, { "space.zones": zones }: Prey): boolean {
-  const fromAbove = reach?.every((place) => place === "surface");
-  const onTheGround = zones?.every((zone) => zone === "bottom");
-  return !(fromAbove && onTheGround);
+  return !(isOnly(reach, "surface") && isOnly(zones, "bottom"));
 }
 
 /**
@@ -314,17 +312,20 @@ function ofEggs(from: Hunter, to: Prey, { coverForYoung }: Thresholds): readonly
   const { count, mayHave } = parentsOf(to);
   if (from.party.id === id || count === 1 || !mayHave.male || !mayHave.female) return [];
   if (!from["predation.eats"].some(({ prey }) => prey === "egg")) return [];
-  const told = { measures: { of: "egg" }, watchFor: "eggs or young" } as const;
   const mode = to["reproduction.mode"];
   const isUnknown = mode === undefined && raises === true;
   const inNest = mode === "bubble-nest" && shareAny(from["space.zones"], ["surface"]);
   const isGuarded = isUnknown || mode === "guards-eggs" || inNest;
   const comesByNight = from["diet.light"]?.includes("night") ?? true;
-  const atNight: Answer = { weight: "advisory", ...told, ...(raises && { couldBe: "blocking" }) };
   const isLeft = isUnknown || (mode === "scatters-eggs" && raises);
+  const told = { measures: { of: "egg" }, watchFor: "eggs or young" } as const;
   const condition = { on: "tank.cover", wanted: { min: coverForYoung } } as const;
-  const byDay: Answer = { weight: "restricting", ...told, condition };
-  return [...(isGuarded && comesByNight ? [atNight] : []), ...(isLeft ? [byDay] : [])];
+  return [
+    ...(isGuarded && comesByNight
+      ? [{ weight: "advisory" as const, ...told, ...(raises && { couldBe: "blocking" as const }) }]
+      : []),
+    ...(isLeft ? [{ weight: "restricting" as const, ...told, condition }] : []),
+  ];
 }
 
 /** What makes it worse: a hunter that comes by night, spines that choke it. */

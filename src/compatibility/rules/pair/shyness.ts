@@ -3,7 +3,7 @@ import { grownLength, preyLength } from "../../animals/lengths";
 import { ownRule } from "../../engine/rule/own-rule";
 import type { SeenParty } from "../../engine/rule/rule";
 import { coverBeside } from "../shared/cover-beside";
-import { shareAny } from "../shared/share-any";
+import { shareAny } from "../shared/lists";
 
 /**
  * Restless: first at the food, and not of those that swim calmly. Who is as quick itself is not kept from anything. Who is

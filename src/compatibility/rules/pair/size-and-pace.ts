@@ -2,7 +2,7 @@ import { decimal } from "../../../decimal";
 import { grownLength, preyLength } from "../../animals/lengths";
 import { ownRule } from "../../engine/rule/own-rule";
 import { coverBeside } from "../shared/cover-beside";
-import { shareAny } from "../shared/share-any";
+import { shareAny } from "../shared/lists";
 
 /** Not about being eaten: a large fish that moves about leaves a small one no rest, unless it can withdraw. */
 export const sizeAndPace = /* @__PURE__ */ ownRule({

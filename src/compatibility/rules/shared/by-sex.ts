@@ -80,8 +80,10 @@ export function ofSex<Side extends Seen>(side: Side, sex: Sex | undefined): Side
 function withSex<Side extends Seen>(side: Side, sex: Sex): Side {
   const { party } = side;
   const { count, kin } = party;
-  const [males, females] = sex === "male" ? [count, 0] : [0, count];
-  const counted = count === undefined ? { count } : { count, males, females };
-  const together = kin.count === count ? kinOf([{ sex, ...counted }]) : kin;
-  return Object.create(side, { party: { value: { ...party, ...counted, sex, kin: together } } });
+  const named = { sex, ...(count !== undefined && { count, ...allOf(sex, count) }) };
+  const together = kin.count === count ? kinOf([named]) : kin;
+  return Object.create(side, { party: { value: { ...party, ...named, kin: together } } });
 }
+
+const allOf = (sex: Sex, count: number) =>
+  sex === "male" ? { males: count, females: 0 } : { males: 0, females: count };

@@ -7,3 +7,10 @@ export function shareAny<Item>(
   for (const item of mine) if (theirs.includes(item)) return true;
   return false;
 }
+
+/** Whether a list names nothing but one item; not where nobody stated it. */
+export function isOnly<Item>(list: readonly Item[] | undefined, item: Item): boolean {
+  if (!list) return false;
+  for (const each of list) if (each !== item) return false;
+  return true;
+}
