@@ -18,8 +18,9 @@ const figures = [
   ...planFigures(),
   ...adviceFigures(),
 ];
-for (const { figure, found, target } of figures) {
+for (const { figure, found, target, goal } of figures) {
   const verdict = found <= target ? "ok    " : "FAILED";
-  console.log(`${verdict}  ${figure}: ${Number(found.toPrecision(3))}, at most ${target}`);
+  const wanted = goal === undefined ? "" : ` (the goal: ${goal})`;
+  console.log(`${verdict}  ${figure}: ${Number(found.toPrecision(3))}, at most ${target}${wanted}`);
 }
 process.exitCode = figures.every(({ found, target }) => found <= target) ? 0 : 1;

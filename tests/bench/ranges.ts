@@ -1,14 +1,8 @@
 // Times who shares a range among 35,000 made-up species, beside a plain loop over typed arrays and a database in one run.
 import { DuckDBInstance } from "@duckdb/node-api";
+import type { Figure } from "./timing";
 
 type Ranges = typeof import("vivary/ranges");
-
-/** A figure with the most that it may be. */
-export interface Target {
-  readonly figure: string;
-  readonly found: number;
-  readonly target: number;
-}
 
 /** Numbers from 0 to 1 that are the same in every run: the generator of Park and Miller. */
 function* numbers(): Generator<number, never> {
@@ -106,7 +100,7 @@ const rounded = (number: number | undefined) => Number((number ?? Number.NaN).to
 const ratio = (of: number | undefined, to: number | undefined) => (of ?? Number.NaN) / (to ?? Number.NaN);
 
 /** The ratios, and the times behind them on the console. */
-export async function rangeTargets(ranges: Ranges): Promise<readonly Target[]> {
+export async function rangeTargets(ranges: Ranges): Promise<readonly Figure[]> {
   const columns = ranges.rangeColumns(madeUp(35_000), "water.temperature");
   const ask = await databaseOf(columns);
   const range = { min: 20, max: 24 };

@@ -1,8 +1,11 @@
-/** Something that was measured, and the most that it should be. */
+/** Something that was measured. */
 export interface Figure {
   readonly figure: string;
   readonly found: number;
+  /** The most that it may be. */
   readonly target: number;
+  /** The most that it should be, where that is not reached yet. */
+  readonly goal?: number;
 }
 
 /** A module as it was built. */
