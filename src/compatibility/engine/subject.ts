@@ -39,6 +39,7 @@ export interface Reading extends KnownTrait {
 /** A party as the engine reads it. */
 export interface Subject {
   readonly party: CheckedParty;
+  /** The party's animals, held by this subject alone: rules tell by that whether two are one group. */
   readonly animals: Animals;
   /** Its place among the verdict's parties. */
   readonly index: number;
@@ -67,7 +68,8 @@ export function subjectOf(party: CheckedParty, index: number): Subject {
 }
 
 function asSubject(party: CheckedParty, index: number): Subject {
-  const { animals, species } = party;
+  const { species } = party;
+  const animals = { ...party.animals };
   const known = knownTraits(species, animals.temper);
   const reading = lookedUpOnce((trait): Reading => {
     const { fact, possible, values, varies } = known(trait);

@@ -1,8 +1,9 @@
 import fc from "fast-check";
 import { describe, expect, test } from "vitest";
 import { allSpecies } from "vivary/catalog";
-import { assessPair } from "../../../src/compatibility";
+import { assessPair, assessPlan } from "../../../src/compatibility";
 import { subjectOf } from "../../../src/compatibility/engine/subject";
+import { frozen } from "../../../src/frozen";
 import { isUnchangeable, partiesOfGroups, profileProblems } from "../../../src/plan/inner";
 import { runs } from "../../runs";
 import { animal } from "../animals";
@@ -24,6 +25,12 @@ describe("a party that is seen again", () => {
     expect(subjectOf(partyOf(9), 0).animals.count).toBe(9);
   });
 
+  test("and one that is the same in another place are two groups, not one that meets itself", () => {
+    const party = partyOf(7);
+    expect(subjectOf(party, 0).animals).not.toBe(subjectOf(party, 1).animals);
+    expect(subjectOf(party, 0).animals).toEqual(subjectOf(party, 1).animals);
+  });
+
   test("is judged as if it were new, whatever was judged meanwhile", () => {
     const party = fc.record(
       {
@@ -41,6 +48,25 @@ describe("a party that is seen again", () => {
         for (const round of [pairs, pairs]) expect(round.map(([a, b]) => assessPair(a, b))).toEqual(anew);
       }),
       { numRuns: runs(40) },
+    );
+  });
+
+  test("so are the groups of a plan, alike or not, beside one of which little is known", () => {
+    const [stranger] = structuredClone(allSpecies.slice(20, 21)).map(({ space: _, social: __, ...rest }) =>
+      frozen(rest),
+    );
+    const species = fc.constantFrom(...allSpecies.slice(0, 3), ...(stranger ? [stranger] : []));
+    const group = fc.record({ species, unsexed: fc.integer({ min: 1, max: 2 }) });
+    const tank = { base: { shape: "rectangle", length: 90, width: 40 }, height: 40 } as const;
+    const plans = fc
+      .array(fc.array(group, { minLength: 1, maxLength: 4 }), { minLength: 2, maxLength: 3 })
+      .map((all) => all.map((groups) => ({ tank, water: { temperature: 25 }, groups })));
+    fc.assert(
+      fc.property(plans, (all) => {
+        const anew = structuredClone(all).map((plan) => assessPlan(plan));
+        for (const round of [all, all]) expect(round.map((plan) => assessPlan(plan))).toEqual(anew);
+      }),
+      { numRuns: runs(25) },
     );
   });
 });
