@@ -84,20 +84,23 @@ export function planFigures(): readonly Figure[] {
   const other = speciesOf(company[20] ?? "");
   const plan = planOf(twenty);
   const lesser = planOf(twenty.map(lesserKnown));
+  console.log(`assessPlan of 20 groups, the first: ${timeOf(() => assessPlan(plan)).toPrecision(3)} ms`);
   const before = planner(plan);
   before.verdict;
   const steps = countedUp();
   const warmer = () => before.with({ water: { temperature: 24 + (steps() % 40) / 20 } });
   const denser = () => before.with({ tank: { cover: 0.3 + (steps() % 40) / 200 } });
   const replaced = () => before.with({ groups: { [steps() % 20]: { species: other } } });
-  const time = inTurns(7, {
+  const calls = {
     plan: () => assessPlan(plan),
     lesser: () => assessPlan(lesser),
     water: () => [warmer()].map(({ outcome, bounds }) => [outcome, bounds]),
     tank: () => [denser()].map(({ outcome, bounds }) => [outcome, bounds]),
     group: () => [replaced()].map(({ outcome, bounds }) => [outcome, bounds]),
     verdict: () => warmer().verdict,
-  });
+  };
+  inTurns(30, calls);
+  const time = inTurns(15, calls);
   for (const size of [1, 3, 10, 30, 100]) {
     const grown = planOf(Array.from({ length: size }, (_, index) => twenty[index % 20] as SpeciesProfile));
     const times = Array.from({ length: size > 20 ? 1 : 3 }, () => timeOf(() => assessPlan(grown)));

@@ -39,7 +39,7 @@ export function rankQuestions(judgements: readonly Judgement[]): readonly OpenQu
 }
 
 const keyOf = (question: OpenQuestion) =>
-  [question.rule, question.reason, question.couldBe, topicOf(question)].join(" ");
+  `${question.rule} ${question.reason} ${question.couldBe} ${topicOf(question)}`;
 
 /** What a question is about, whichever rule asks it. */
 function topicOf(question: OpenQuestion): string {
@@ -71,11 +71,13 @@ function gainsOf(undecided: readonly Undecided[], settled: Span): ReadonlyMap<st
 /** How many have each span. There are few: three gravities at either end. */
 function counted(
   spans: readonly Span[],
-): ReadonlyMap<string, { readonly span: Span; readonly count: number }> {
-  const counts = new Map<string, { readonly span: Span; readonly count: number }>();
+): ReadonlyMap<number, { readonly span: Span; readonly count: number }> {
+  const counts = new Map<number, { readonly span: Span; count: number }>();
   for (const span of spans) {
-    const key = `${span.least} ${span.greatest}`;
-    counts.set(key, { span, count: (counts.get(key)?.count ?? 0) + 1 });
+    const key = span.least * (gravity.blocking + 1) + span.greatest;
+    const known = counts.get(key);
+    if (known) known.count += 1;
+    else counts.set(key, { span, count: 1 });
   }
   return counts;
 }

@@ -14,5 +14,8 @@ export const isWeight = (value: unknown): value is Weight =>
   typeof value === "string" && Object.hasOwn(gravity, value);
 
 /** The gravest of some weights. */
-export const gravest = (weights: readonly Weight[]): Weight =>
-  weights.reduce<Weight>((worst, weight) => (gravity[weight] > gravity[worst] ? weight : worst), "advisory");
+export function gravest(weights: readonly Weight[]): Weight {
+  let worst: Weight = "advisory";
+  for (const weight of weights) if (gravity[weight] > gravity[worst]) worst = weight;
+  return worst;
+}
