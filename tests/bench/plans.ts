@@ -1,3 +1,4 @@
+import type { Planner } from "vivary/compatibility";
 import type { Plan, PlannedTank } from "vivary/plan";
 import type { SpeciesProfile, TraitPath } from "vivary/species";
 import { speciesOf } from "./species-of";
@@ -78,6 +79,11 @@ function countedUp(): () => number {
   };
 }
 
+/** A search takes many steps one after the other. */
+const tenTimes = (step: () => unknown) => Array.from({ length: 10 }, step);
+
+const judgedAs = ({ outcome, bounds }: Planner) => [outcome, bounds];
+
 /** What is measured of plans, and of planners. */
 export function planFigures(): readonly Figure[] {
   const twenty = company.slice(0, 20).map(speciesOf);
@@ -94,13 +100,14 @@ export function planFigures(): readonly Figure[] {
   const calls = {
     plan: () => assessPlan(plan),
     lesser: () => assessPlan(lesser),
-    water: () => [warmer()].map(({ outcome, bounds }) => [outcome, bounds]),
-    tank: () => [denser()].map(({ outcome, bounds }) => [outcome, bounds]),
-    group: () => [replaced()].map(({ outcome, bounds }) => [outcome, bounds]),
-    verdict: () => warmer().verdict,
+    water: () => tenTimes(() => judgedAs(warmer())),
+    tank: () => tenTimes(() => judgedAs(denser())),
+    group: () => tenTimes(() => judgedAs(replaced())),
+    verdict: () => tenTimes(() => warmer().verdict),
   };
   inTurns(30, calls);
   const time = inTurns(15, calls);
+  const ofStep = (name: "water" | "tank" | "group" | "verdict") => time[name] / 10 / time.plan;
   for (const size of [1, 3, 10, 30, 100]) {
     const grown = planOf(Array.from({ length: size }, (_, index) => twenty[index % 20] as SpeciesProfile));
     const times = Array.from({ length: size > 20 ? 1 : 3 }, () => timeOf(() => assessPlan(grown)));
@@ -115,20 +122,20 @@ export function planFigures(): readonly Figure[] {
     },
     {
       figure: "planner, other water: share of assessPlan",
-      found: time.water / time.plan,
+      found: ofStep("water"),
       target: 0.08,
       goal: 0.02,
     },
-    { figure: "planner, other cover: share of assessPlan", found: time.tank / time.plan, target: 0.02 },
+    { figure: "planner, other cover: share of assessPlan", found: ofStep("tank"), target: 0.02 },
     {
       figure: "planner, one group replaced: share of assessPlan",
-      found: time.group / time.plan,
+      found: ofStep("group"),
       target: 0.4,
       goal: 0.06,
     },
     {
       figure: "planner, verdict in other water: share of assessPlan",
-      found: time.verdict / time.plan,
+      found: ofStep("verdict"),
       target: 0.15,
     },
   ];
