@@ -1,6 +1,7 @@
 import type { Planner } from "vivary/compatibility";
 import type { Plan, PlannedTank } from "vivary/plan";
 import type { SpeciesProfile, TraitPath } from "vivary/species";
+import { frozen } from "../../src/frozen";
 import { speciesOf } from "./species-of";
 import { type Figure, inTurns, median, timeOf, urlOf } from "./timing";
 
@@ -60,14 +61,14 @@ const unknown: readonly TraitPath[] = [
   "diet.pace",
 ];
 
-/** A species of which some traits are not known. */
+/** A species of which some traits are not known, frozen as those of the catalog are. */
 function lesserKnown(species: SpeciesProfile): SpeciesProfile {
   const copy = JSON.parse(JSON.stringify(species));
   for (const path of unknown) {
     const [section = "", trait = ""] = path.split(".");
     if (copy[section]) delete copy[section][trait];
   }
-  return copy;
+  return frozen(copy);
 }
 
 /** One more each time. */
