@@ -2,7 +2,7 @@ import { decimal } from "../decimal";
 import { gathered } from "../gathered";
 import { jointCondition } from "../plan/inner";
 import { overlap, type PartialRange } from "../ranges";
-import { stated } from "../ranges/inner";
+import { statedOf } from "../ranges/inner";
 import { aimedAt } from "./engine/aimed-at";
 import type { AimedCondition, AnyFinding } from "./engine/rule/finding";
 import type { JointCondition } from "./verdict";
@@ -56,9 +56,9 @@ function sharedAim(a: PartialRange | undefined, b: PartialRange | undefined): Pa
 /** A condition with an aim within what is wanted, if it has one. */
 function aimed(condition: AimedCondition): AimedCondition {
   const { wanted, aim } = condition;
-  if (!aim || "oneOf" in wanted) return condition;
+  if (!aim || "oneOf" in wanted) return aimedAt(condition, undefined);
   const { min, max } = wanted;
-  const shared = Object.keys(aim).length > 0 ? overlap(aim, stated(min, max)) : undefined;
+  const shared = Object.keys(aim).length > 0 ? overlap(aim, statedOf(wanted)) : undefined;
   if (shared) return aimedAt(condition, shared);
   if (min === undefined || max === undefined) return aimedAt(condition, undefined);
   const middle = decimal((min + max) / 2);

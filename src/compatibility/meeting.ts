@@ -2,7 +2,7 @@ import { decimal } from "../decimal";
 import type { Group, Plan, PlannedTank, PlannedWater, Wanted } from "../plan";
 import { type CheckedPlan, checkedPlan } from "../plan/inner";
 import { contains, overlap, type PartialRange } from "../ranges";
-import { stated } from "../ranges/inner";
+import { statedOf } from "../ranges/inner";
 import { type FlowClass, factAt, type SpeciesProfile } from "../species";
 import { currents } from "../species/inner";
 import { convert } from "../units";
@@ -136,8 +136,8 @@ function waterWith(water: PlannedWater, fact: string, { wanted, aim }: JointCond
 }
 
 /** A figure within what is wanted, at the middle of what to aim at. */
-function withinOf({ min, max }: PartialRange, aim: PartialRange | undefined): number {
-  const span = stated(min, max);
+function withinOf(wanted: PartialRange, aim: PartialRange | undefined): number {
+  const span = statedOf(wanted);
   const best = (aim && overlap(span, aim)) ?? span;
   const middle = middleOf(best);
   return contains(span, middle) ? middle : middleOf(span);

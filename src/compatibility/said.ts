@@ -38,11 +38,12 @@ export function saidBy(all: readonly Judgement[]): Said {
     least: greatest(judgements, (judgement) => judgement.least),
     greatest: greatest(judgements, (judgement) => judgement.greatest),
     undetermined: judgements.some((judgement) => judgement.undetermined),
-    asked: once(() => farthest(askedBy(judgements))),
+    asked: once(() => farthest(allAsked(judgements))),
   };
 }
 
-function askedBy(judgements: readonly Judgement[]): readonly AimedCondition[] {
+/** Whatever judgements may ask for, in any world. */
+function allAsked(judgements: readonly Judgement[]): readonly AimedCondition[] {
   const asked: AimedCondition[] = [];
   for (const { worlds, mayAsk } of judgements) {
     for (const { asks } of worlds) asked.push(...asks);

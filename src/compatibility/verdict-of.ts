@@ -34,7 +34,7 @@ export function verdictOf(
   });
 }
 
-/** How a verdict names a party. What it shows is its own, so that nobody changes a profile by it. */
+/** How a verdict names a party. By what it shows nobody can change a profile. */
 function verdictParty({ animals, species, group }: CheckedParty): VerdictParty {
   const { kind: _, family: __, order: ___, kin: ____, listings: _____, some: ______, ...told } = animals;
   return {

@@ -1,6 +1,6 @@
 import { InvalidInputError, type Problem } from "../errors";
 import { contains, overlap, type PartialRange } from "../ranges";
-import { stated } from "../ranges/inner";
+import { statedOf } from "../ranges/inner";
 import { factAt } from "../species";
 import { type CheckedPlan, checkedPlan } from "./checked-plan";
 import { type FactUnit, factUnits } from "./fact-units";
@@ -62,7 +62,7 @@ export function holds(
     const found: readonly unknown[] = Array.isArray(value) ? value : [value];
     return wanted.oneOf.some((accepted) => found.includes(accepted));
   }
-  return typeof value === "number" && contains(spanOf(wanted), value);
+  return typeof value === "number" && contains(statedOf(wanted), value);
 }
 
 /** The values that resolving adopted. */
@@ -86,11 +86,9 @@ function jointlyWanted(a: Wanted, b: Wanted): Wanted | undefined {
     const both = a.oneOf.filter((word) => b.oneOf.includes(word));
     return both.length > 0 ? { oneOf: both } : undefined;
   }
-  const shared = overlap(spanOf(a as PartialRange), spanOf(b as PartialRange));
+  const shared = overlap(statedOf(a as PartialRange), statedOf(b as PartialRange));
   return shared && { ...a, ...shared };
 }
-
-const spanOf = ({ min, max }: PartialRange): PartialRange => stated(min, max);
 
 /** What is wrong with a condition on a plan of so many groups. */
 export function conditionProblems(condition: Condition, groups: number): readonly Problem[] {

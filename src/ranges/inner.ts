@@ -6,5 +6,5 @@ export { piankaOf } from "./pianka";
 export { schoenerOf } from "./schoener";
 export { simpsonOf } from "./simpson";
 export { sorensenOf } from "./sorensen";
-export { stated, statedIn } from "./stated";
+export { stated, statedIn, statedOf } from "./stated";
 export { apart, boxWidths, type WidthFormula, type Widths, widthsOf } from "./widths";

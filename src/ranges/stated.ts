@@ -6,6 +6,9 @@ export function stated(min: number | undefined, max: number | undefined): Partia
   return max === undefined ? { min } : { min, max };
 }
 
+/** The ends that something states, and nothing else of it. */
+export const statedOf = ({ min, max }: PartialRange): PartialRange => stated(min, max);
+
 /** A range with the ends that it states, in a unit if there is one. */
 export function statedIn<Unit>(
   { min, max }: PartialRange,

@@ -30,6 +30,11 @@ const warm = (wanted: AimedCondition["wanted"], aim?: AimedCondition["aim"]) =>
 const aimOf = (...conditions: readonly Asked[]) => verdictOf(...conditions).conditions[0]?.aim;
 
 describe("what to aim at within what is wanted", () => {
+  test("is nothing where words are wanted, which have no middle", () => {
+    const sand: Asked = { on: "tank.substrate", wanted: { oneOf: ["sand"] }, aim: { min: 1 } };
+    expect(aimOf(sand)).toBeUndefined();
+  });
+
   test("is what all are kept in", () => {
     const cool = warm({ min: 19.5, max: 24.5 }, { min: 20, max: 24 });
     const mild = warm({ min: 21.5, max: 28.5 }, { min: 22, max: 28 });

@@ -1,7 +1,7 @@
 import { InvalidInputError } from "../../errors";
 import { gathered } from "../../gathered";
 import { type CheckedPlan, conditionProblems, factUnits, holds } from "../../plan/inner";
-import { stated, statedIn } from "../../ranges/inner";
+import { statedIn, statedOf } from "../../ranges/inner";
 import { aimedAt } from "./aimed-at";
 import type { AimedCondition, GivenCondition, Judged } from "./rule/finding";
 import type { Rule } from "./rule/rule";
@@ -76,7 +76,7 @@ function located(
   }
   const unit = factUnits[on];
   const own = "oneOf" in wanted ? { oneOf: [...wanted.oneOf] } : statedIn(wanted, unit);
-  return aimedAt({ on, of: party, wanted: own }, aim && stated(aim.min, aim.max));
+  return aimedAt({ on, of: party, wanted: own }, aim && statedOf(aim));
 }
 
 /** The utmost that a rule may ask for of whom it judges; where it judges all groups together, of each. */

@@ -49,6 +49,7 @@ export interface Subject {
   readonly standing: <Path extends TraitPath>(path: Path) => readonly TraitValue<Path>[];
 }
 
+/** The last subject of each species in each place. */
 const lastSeen = /* @__PURE__ */ new WeakMap<SpeciesProfile, Subject[]>();
 
 /**
@@ -113,7 +114,7 @@ function knownTraits(species: SpeciesProfile, temper: TemperOf): Known {
   return known;
 }
 
-/** What several values say is told: by those of its own nobody changes a profile. */
+/** Several values are told by a verdict: as copies, so that nobody changes the profile by them. */
 const withOwnValues = (known: KnownTrait): KnownTrait =>
   known.values.length < 2 ? known : { ...known, values: ownCopy(known.values) };
 

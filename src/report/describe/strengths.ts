@@ -1,6 +1,6 @@
 import type { Finding, Verdict } from "../../compatibility";
 import { overlap, type PartialRange } from "../../ranges";
-import { stated } from "../../ranges/inner";
+import { statedOf } from "../../ranges/inner";
 import type { Figure } from "../figure";
 import { folded, rightFacts, wrongFacts } from "../matters/matters";
 import type { Messages } from "../messages/messages";
@@ -52,10 +52,8 @@ function sharedBy(favourable: readonly Finding[]): Figure | undefined {
   const [first, ...further] = spans;
   if (!first || further.length + 1 < favourable.length) return undefined;
   const span = further.reduce<PartialRange | undefined>(
-    (all, next) => all && overlap(all, spanOf(next)),
-    spanOf(first),
+    (all, next) => all && overlap(all, statedOf(next)),
+    statedOf(first),
   );
   return span && { ...span, ...(first.unit !== undefined && { unit: first.unit }) };
 }
-
-const spanOf = ({ min, max }: Figure): PartialRange => stated(min, max);

@@ -1,21 +1,20 @@
 import fc from "fast-check";
 import { describe, expect, test } from "vitest";
 import { allSpecies } from "vivary/catalog";
+import danioRerio from "vivary/catalog/danio-rerio";
 import { assessPair, assessPlan } from "../../../src/compatibility";
 import { subjectOf } from "../../../src/compatibility/engine/subject";
 import { frozen } from "../../../src/frozen";
-import { isUnchangeable, partiesOfGroups, profileProblems } from "../../../src/plan/inner";
+import { type CheckedParty, isUnchangeable, partiesOfGroups, profileProblems } from "../../../src/plan/inner";
 import { runs } from "../../runs";
-import { animal } from "../animals";
 
-const danio = allSpecies.find(({ id }) => id === "danio-rerio") ?? animal("none");
-const partyOf = (unsexed: number) => partiesOfGroups([{ species: danio, unsexed }])[0] as never;
+const partyOf = (unsexed: number) => partiesOfGroups([{ species: danioRerio, unsexed }])[0] as CheckedParty;
 
 describe("a party that is seen again", () => {
-  profileProblems(danio, []);
+  profileProblems(danioRerio, []);
 
   test("in the same place is the same subject, if its profile cannot change", () => {
-    expect(isUnchangeable(danio)).toBe(true);
+    expect(isUnchangeable(danioRerio)).toBe(true);
     expect(subjectOf(partyOf(8), 0)).toBe(subjectOf(partyOf(8), 0));
   });
 

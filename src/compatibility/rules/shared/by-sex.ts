@@ -66,6 +66,7 @@ function choices(doer: Animals, other: Animals): readonly Sexes[] {
 const openSexes = ({ sex, males, some = [] }: Animals): readonly Sex[] =>
   sex !== undefined || males !== undefined ? [] : sexes.filter((each) => some.every((of) => of === each));
 
+/** Sides with all animals of one sex, each made once. */
 const sidesOfSex = /* @__PURE__ */ new WeakMap<Seen, Partial<Record<Sex, Seen>>>();
 
 /** A side of which all animals are of one sex, if one is named; its traits are read as before. */
