@@ -36,8 +36,8 @@ export function startFigures(): readonly Figure[] {
     {
       figure: "import of the root, as times an empty file",
       found: time("root") / time("empty"),
-      target: 14,
-      goal: 3,
+      target: 3,
+      held: 14,
     },
     { figure: "import of the schema, as times zod alone", found: time("schema") / time("zod"), target: 1.5 },
   ];

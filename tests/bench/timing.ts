@@ -2,10 +2,10 @@
 export interface Figure {
   readonly figure: string;
   readonly found: number;
-  /** The most that it may be. */
+  /** The most that it should be. */
   readonly target: number;
-  /** The most that it should be, where that is not reached yet. */
-  readonly goal?: number;
+  /** The most that it has been of late, where the target is not reached yet. */
+  readonly held?: number;
 }
 
 /** A module as it was built. */
