@@ -81,19 +81,26 @@ function ruleText(rule: Rule): string {
     `- May be: ${rule.mayYield.join(", ")}.`,
     ...(rule.decidesBy ?? []).map(threshold),
   ];
-  return [`### ${rule.id}`, rule.question, decisionOf(rule), lines.join("\n")].join("\n\n");
+  return [`### ${rule.id}`, ...saidAbove(rule), lines.join("\n")].join("\n\n");
 }
 
-/** What a rule decides: the comment above it in its own file. */
-function decisionOf({ id, way }: Rule): string {
+/** What a rule asks, and how it decides: the paragraphs of the comment above it in its own file. */
+function saidAbove({ id, way }: Rule): readonly string[] {
   const folder = way === "mutual" || way === "each-way" ? "pair" : "plan";
   const path = fileURLToPath(new URL(`../src/compatibility/rules/${folder}/${id}.ts`, import.meta.url));
   const [, comment] =
     /\/\*\*((?:(?!\*\/).)*)\*\/\nexport const \w+ = \/\* @__PURE__ \*\/ ownRule/s.exec(
       readFileSync(path, "utf8"),
     ) ?? [];
-  if (!comment) throw new Error(`${path} does not say above the rule what it decides.`);
-  return comment.replaceAll(/\n \* ?/g, " ").trim();
+  const lines = (comment ?? "").split("\n").map((line) => line.replace(/^ \* ?/, ""));
+  const paragraphs = lines
+    .join("\n")
+    .trim()
+    .split("\n\n")
+    .map((text) => text.replaceAll("\n", " "));
+  if (paragraphs.length < 2 || !paragraphs[0]?.endsWith("?"))
+    throw new Error(`${path} does not say above the rule what it asks, and below that how it decides.`);
+  return paragraphs;
 }
 
 /** Traits by their labels, each once. */

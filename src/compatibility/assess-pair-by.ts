@@ -55,7 +55,7 @@ export function assessPairBy(
 
 /** What to judge pairs with, or an {@link InvalidInputError} where none of the rules is about pairs. */
 export function pairRulesOf(rules: readonly Rule[], options: ThresholdOptions): AssessWith<PairRule> {
-  const { thresholds } = assessWith(rules, options, isPairRule);
+  const { thresholds } = assessWith(rules, options);
   const ofPairs = pairRulesAmong(rules);
   if (ofPairs.length === 0) throw refusal("rules", "at least one rule about pairs", rules.length);
   return { rules: ofPairs, thresholds };

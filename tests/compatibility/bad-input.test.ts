@@ -1,7 +1,7 @@
 import { describe, expect, test } from "vitest";
 import bettaSplendens from "vivary/catalog/betta-splendens";
 import paracheirodonInnesi from "vivary/catalog/paracheirodon-innesi";
-import { assessPair, assessPlan, planRules, type Verdict } from "../../src/compatibility";
+import { assessPair, assessPlan, defineRule, planRules, type Verdict } from "../../src/compatibility";
 import { InvalidInputError, OutsideDomainError } from "../../src/errors";
 import { expectRefused } from "../refused";
 import { adults, animal, type Stated } from "./animals";
@@ -71,15 +71,16 @@ describe("options", () => {
     { condition: { on: "tank.cover", wanted: { min: Number.NaN } } },
     { condition: { on: "tank.cover" } },
   ])("with a rule whose condition no plan could meet are refused: $condition", ({ condition }) => {
-    const rule = {
+    const rule = defineRule({
       id: "x-careless",
-      question: "?",
       way: "each-group",
-      needs: { from: [] },
       mayYield: ["restricting"],
-      judge: () => [{ weight: "restricting", condition }],
-    };
-    expectRefused(() => plan({ tank: { ...tank, cover: 0.5 }, water, groups }, { rules: [rule] }));
+      judge: () => [{ weight: "restricting", condition: condition as never }],
+    });
+    expectRefused(
+      () => plan({ tank: { ...tank, cover: 0.5 }, water, groups }, { rules: [rule] }),
+      /condition/,
+    );
   });
 
   test("without a single rule give no clean bill", () => {

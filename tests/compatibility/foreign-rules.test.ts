@@ -7,14 +7,16 @@ import { planOf } from "./judging";
 const neon = { species: paracheirodonInnesi };
 const plan = planOf([{ ...neon, unsexed: 10 }]);
 
-const sound = { id: "x-app", question: "?", way: "mutual", mayYield: ["advisory"], judge: () => [] } as const;
+const defined = (rule: unknown) => Reflect.apply(defineRule, undefined, [rule]);
+
+/** What an app says of its rule. */
+const sound = { id: "x-app", way: "mutual", mayYield: ["advisory"], judge: () => [] } as const;
 const answering = (answer: unknown, more: object = {}) => ({ ...sound, ...more, judge: () => [answer] });
 
 /** The functions as JavaScript calls them: with anything for a rule. */
 const pairBy = (...rules: readonly unknown[]) =>
   Reflect.apply(assessPair, undefined, [neon, neon, { rules }]);
 const planBy = (...rules: readonly unknown[]) => Reflect.apply(assessPlan, undefined, [plan, { rules }]);
-const defined = (rule: unknown) => Reflect.apply(defineRule, undefined, [rule]);
 
 /** Where a call was wrong, and what was expected there. */
 function problemsOf(run: () => unknown): readonly (readonly [string, string])[] {
@@ -28,21 +30,39 @@ function problemsOf(run: () => unknown): readonly (readonly [string, string])[] 
 }
 
 test("a sound rule of an app is taken", () => {
-  expect(pairBy(sound).outcome).toBe("suitable");
-  expect(planBy({ ...sound, way: "once" }).outcome).toBe("suitable");
-  expect(pairBy(...pairRules, sound).made.rules.at(-1)).toBe("x-app");
+  const rule = defined({ ...sound });
+  expect(pairBy(rule).outcome).toBe("suitable");
+  expect(planBy(defined({ ...sound, way: "once" })).outcome).toBe("suitable");
+  expect(pairBy(...pairRules, rule).made.rules.at(-1)).toBe("x-app");
 });
 
-describe("a rule that is none is refused where it is defined, and where it is used", () => {
+test("what was not defined as a rule is refused where it is used, sound or not", () => {
+  const [temperature] = pairRules;
+  for (const rule of [
+    sound,
+    { ...temperature },
+    { ...defined({ ...sound }) },
+    {},
+    undefined,
+    "temperature",
+  ]) {
+    const refused = [["rules[1]", expect.stringMatching(/defineRule/)]];
+    expect(problemsOf(() => pairBy(defined({ ...sound, id: "x-other" }), rule))).toEqual(refused);
+    expect(problemsOf(() => planBy(planRules[0], rule))).toEqual(refused);
+  }
+});
+
+describe("a rule that is none is refused where it is defined", () => {
   test.each([
     ["that yields a weight there is none of", { ...sound, mayYield: ["fatal"] }, "mayYield", /blocking/],
     ["that yields nothing", { ...sound, mayYield: [] }, "mayYield", /blocking/],
     ["of a way there is none of", { ...sound, way: "sometimes" }, "way", /each-way/],
     ["of a way as objects have", { ...sound, way: "constructor" }, "way", /each-way/],
     ["that does not judge", { ...sound, judge: undefined }, "judge", /function/],
-    ["without a question", { ...sound, question: undefined }, "question", /question/],
     ["without an id", { ...sound, id: "" }, "id", /words/],
     ["with an id in capitals", { ...sound, id: "x-App" }, "id", /words/],
+    ["with an id as the library's rules have", { ...sound, id: "app" }, "id", /begins with x-/],
+    ["with the id of one of the library's rules", { ...sound, id: "temperature" }, "id", /begins with x-/],
     [
       "that needs a trait there is none of",
       { ...sound, needs: { from: ["water.colour"] } },
@@ -64,44 +84,27 @@ describe("a rule that is none is refused where it is defined, and where it is us
     ["with measures that are none", { ...sound, measures: "cm" }, "measures", /unit/],
   ] as const)("%s", (_, rule, name, expected) => {
     expect(problemsOf(() => defined(rule))).toContainEqual([`rule.${name}`, expect.stringMatching(expected)]);
-    expect(
-      problemsOf(() => pairBy(sound, { ...rule, id: rule.id === "x-app" ? "x-other" : rule.id })),
-    ).toContainEqual([`rules[1].${name}`, expect.stringMatching(expected)]);
-    expect(problemsOf(() => planBy(rule))).toContainEqual([
-      `rules[0].${name}`,
-      expect.stringMatching(expected),
-    ]);
   });
 
   test("with everything that is wrong with it", () => {
     const names = problemsOf(() => defined({})).map(([path]) => path);
-    expect(names).toEqual(["rule.id", "rule.question", "rule.way", "rule.judge", "rule.mayYield"]);
+    expect(names).toEqual(["rule.id", "rule.way", "rule.judge", "rule.mayYield"]);
   });
 
   test("with the plan's facts that it reads and there are none of", () => {
     const reads = { ...sound, way: "once", reads: ["tank.colour"] };
     expect(problemsOf(() => defined(reads))).toContainEqual(["rule.reads", expect.stringMatching(/fact/)]);
-    expect(problemsOf(() => planBy(reads))).toContainEqual(["rules[0].reads", expect.stringMatching(/fact/)]);
   });
 });
 
-describe("an id is one rule's", () => {
-  test("an app's rule does not pass for one of the library's", () => {
-    const [temperature] = pairRules;
-    const own = { ...temperature, judge: () => [] };
-    for (const run of [() => pairBy(own), () => planBy(own), () => pairBy({ ...sound, id: "app" })])
-      expect(problemsOf(run)).toEqual([["rules[0].id", expect.stringMatching(/begins with x-/)]]);
-  });
-
-  test("the same rule twice is refused, an app's or the library's", () => {
-    expect(problemsOf(() => pairBy(sound, { ...sound }))).toEqual([
-      ["rules[1].id", "another id than that of rules[0]"],
-    ]);
-    expect(problemsOf(() => pairBy(...pairRules, pairRules[0]))).toEqual([
-      [`rules[${pairRules.length}].id`, "another id than that of rules[0]"],
-    ]);
-    expect(problemsOf(() => planBy(...planRules, planRules[0]))).toHaveLength(1);
-  });
+test("the same rule twice is refused, an app's or the library's", () => {
+  expect(problemsOf(() => pairBy(defined({ ...sound }), defined({ ...sound })))).toEqual([
+    ["rules[1].id", "another id than that of rules[0]"],
+  ]);
+  expect(problemsOf(() => pairBy(...pairRules, pairRules[0]))).toEqual([
+    [`rules[${pairRules.length}].id`, "another id than that of rules[0]"],
+  ]);
+  expect(problemsOf(() => planBy(...planRules, planRules[0]))).toHaveLength(1);
 });
 
 describe("an answer that a rule did not announce is refused", () => {
@@ -153,20 +156,20 @@ describe("an answer that a rule did not announce is refused", () => {
     ],
   ] as const)("%s", (_, rule, path, expected) => {
     const named = [[path, expect.stringMatching(expected)]];
-    expect(problemsOf(() => pairBy(rule))).toEqual(named);
-    expect(problemsOf(() => planBy({ ...rule, way: "each-group" }))).toEqual(named);
-    expect(problemsOf(() => planBy({ ...rule, way: "once" }))).toEqual(named);
+    expect(problemsOf(() => pairBy(defined({ ...rule })))).toEqual(named);
+    expect(problemsOf(() => planBy(defined({ ...rule, way: "each-group" })))).toEqual(named);
+    expect(problemsOf(() => planBy(defined({ ...rule, way: "once" })))).toEqual(named);
   });
 
   test("what is no list of answers", () => {
     for (const judge of [() => undefined, () => null, () => "blocking", () => 3, () => [undefined]]) {
-      expect(problemsOf(() => pairBy({ ...sound, judge })).length).toBeGreaterThan(0);
+      expect(problemsOf(() => pairBy(defined({ ...sound, judge }))).length).toBeGreaterThan(0);
     }
   });
 });
 
 test("a rule that cannot tell leaves the question open, as grave as it may yield", () => {
-  const unsure = { ...sound, mayYield: ["advisory", "blocking"], judge: () => "unknown" };
+  const unsure = defined({ ...sound, mayYield: ["advisory", "blocking"], judge: () => "unknown" });
   const { outcome, bounds, findings } = pairBy(unsure);
   expect(findings).toEqual([]);
   expect(outcome).toBe("suitable");
@@ -176,7 +179,6 @@ test("a rule that cannot tell leaves the question open, as grave as it may yield
 test("a rule that cannot tell asks what it lacks: of a plan that does not say, the facts that it reads", () => {
   const rule = defineRule({
     id: "x-warm",
-    question: "Is it warm?",
     way: "once",
     reads: ["water.temperature", "water.pH", "tank.filledMass"],
     mayYield: ["restricting"],

@@ -10,7 +10,6 @@ type Asked = Omit<AimedCondition, "of">;
 const asking = (id: `x-${string}`, condition: Asked): Rule =>
   defineRule({
     id,
-    question: "?",
     way: "once",
     mayYield: ["restricting"],
     judge: () => [{ weight: "restricting", condition }],

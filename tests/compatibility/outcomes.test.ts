@@ -47,7 +47,6 @@ describe("the outcomes of many pairs", () => {
     expect(outcomes([a, b], { rules }).outcome(0, 1)).toBe("suitable");
     const never = defineRule({
       id: "x-never",
-      question: "May they meet at all?",
       way: "mutual",
       mayYield: ["blocking"],
       judge: () => [{ weight: "blocking" }],

@@ -87,7 +87,6 @@ describe("a planner, after any changes", () => {
 /** An app's rule that looks at each group by itself, and asks for what the others are. */
 const companyForEach = defineRule({
   id: "x-company",
-  question: "Has it calm company?",
   way: "each-group",
   needs: { from: ["social.settledBy"] },
   mayYield: ["restricting"],
@@ -159,7 +158,6 @@ describe("a plan that is being made", () => {
     let judged = 0;
     const ofGround = defineRule({
       id: "x-of-ground",
-      question: "Is there anything on the ground?",
       way: "once",
       reads: ["tank.substrate"],
       mayYield: ["advisory"],

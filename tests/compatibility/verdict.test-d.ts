@@ -57,7 +57,6 @@ test("a finding's measures are those of its rule", () => {
 test("a rule answers with the measures that it declares, and nothing else", () => {
   const rule = {
     id: "x-long",
-    question: "?",
     way: "mutual",
     mayYield: ["advisory"],
     measures: { length: "cm", where: "zone" },
@@ -82,7 +81,7 @@ test("a fact of a plan is one of those there are", () => {
   const misspelt: Condition = { on: "tank.lidd", wanted: { oneOf: [true] } };
   // @ts-expect-error: misspelt
   facts["tank.lidd"];
-  const once = { id: "x-once", question: "?", way: "once", mayYield: ["advisory"] } as const;
+  const once = { id: "x-once", way: "once", mayYield: ["advisory"] } as const;
   defineRule({ ...once, reads: ["tank.cover"], judge: ({ plan }) => (plan["tank.cover"] ? [] : "unknown") });
   // @ts-expect-error: it reads another
   defineRule({ ...once, reads: ["tank.cover"], judge: ({ plan }) => (plan["tank.lid"] ? [] : []) });
@@ -99,7 +98,7 @@ test("a threshold is one of those there are, and one that the rule decides by", 
   thresholds.sharedTemprature;
   // @ts-expect-error: nobody edits it
   thresholds.sharedTemperature.value = 3;
-  const once = { id: "x-once", question: "?", way: "once", mayYield: ["advisory"] } as const;
+  const once = { id: "x-once", way: "once", mayYield: ["advisory"] } as const;
   defineRule({
     ...once,
     decidesBy: ["floorLoad"],
@@ -119,7 +118,6 @@ test("a trait is one of those there are", () => {
   expectTypeOf<"water.ph">().toExtend<TraitPath>();
   defineRule({
     id: "x-animals",
-    question: "?",
     way: "each-way",
     needs: { from: ["water.pH"] },
     mayYield: ["advisory"],
@@ -130,7 +128,7 @@ test("a trait is one of those there are", () => {
       return [];
     },
   });
-  const pair = { id: "x-pair", question: "?", way: "mutual", mayYield: ["advisory"] } as const;
+  const pair = { id: "x-pair", way: "mutual", mayYield: ["advisory"] } as const;
   // @ts-expect-error: a pair has no plan
   defineRule({ ...pair, judge: ({ plan }) => (plan ? [] : []) });
 });

@@ -180,7 +180,6 @@ describe("the day", () => {
 test("animals of which none may come alone come on one day", () => {
   const inTwos = defineRule({
     id: "x-in-twos",
-    question: "Do they come two by two?",
     way: "all-groups",
     mayYield: ["restricting"],
     judge: ({ groups }) =>

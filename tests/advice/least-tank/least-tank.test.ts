@@ -81,7 +81,6 @@ describe("the least tank", () => {
   test("is sought among larger ones by itself, where more room makes it worse", () => {
     const cosy = defineRule({
       id: "x-cosy",
-      question: "Is it cosy?",
       way: "once",
       reads: ["tank.longestRun"],
       mayYield: ["blocking"],

@@ -108,7 +108,6 @@ test("a number goes in whole animals, and a current by its name", () => {
 describe("by an app's rule", () => {
   const tooLong = defineRule({
     id: "x-too-long",
-    question: "Is the tank longer than anybody would think of?",
     way: "once",
     reads: ["tank.longestRun"],
     mayYield: ["blocking"],
@@ -116,7 +115,6 @@ describe("by an app's rule", () => {
   });
   const tooMild = defineRule({
     id: "x-too-mild",
-    question: "Is the water neither cool nor warm?",
     way: "once",
     reads: ["water.temperature"],
     mayYield: ["blocking"],

@@ -56,7 +56,6 @@ const plans: fc.Arbitrary<Plan> = fc.record({
 /** A rule of an app that hangs on who else is there. */
 const settled = defineRule({
   id: "x-settled",
-  question: "Is it at ease?",
   way: "each-group",
   needs: { from: ["temperament.shy"] },
   mayYield: ["restricting"],

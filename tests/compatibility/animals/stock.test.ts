@@ -52,7 +52,6 @@ describe("the fish of a plan by mass", () => {
     const looks = (id: string, weighs: boolean) =>
       defineRule({
         id,
-        question: "?",
         way: "once",
         weighs,
         mayYield: ["advisory"],

@@ -95,31 +95,40 @@ function decide(
 
 const uses = ["temperament.shy"] as const;
 
+/** A rule of which only a run knows what it declares. */
+function defined<Made extends Rule>(rule: Made): Made {
+  const define: (rule: Rule) => Rule = defineRule;
+  define(rule);
+  return rule;
+}
+
 const pairRule = (id: string, way: PairRule["way"]): fc.Arbitrary<PairRule> =>
-  fc.tuple(needed, needed, decisions).map(([from, to, decision]) => ({
-    id,
-    question: "?",
-    way,
-    needs: { from, to },
-    uses: { from: uses, to: uses },
-    mayYield: weights,
-    judge: (seen: Sides) =>
-      decide(decision, [
-        [seen.from, from],
-        [seen.to, to],
-      ]),
-  }));
+  fc.tuple(needed, needed, decisions).map(([from, to, decision]) =>
+    defined({
+      id,
+      way,
+      needs: { from, to },
+      uses: { from: uses, to: uses },
+      mayYield: weights,
+      judge: (seen: Sides) =>
+        decide(decision, [
+          [seen.from, from],
+          [seen.to, to],
+        ]),
+    }),
+  );
 
 const groupRule = (id: string): fc.Arbitrary<PlanRule> =>
-  fc.tuple(needed, decisions).map(([from, decision]) => ({
-    id,
-    question: "?",
-    way: "each-group",
-    needs: { from },
-    uses: { from: uses },
-    mayYield: weights,
-    judge: (seen: Pick<Sides, "from">) => decide(decision, [[seen.from, from]]),
-  }));
+  fc.tuple(needed, decisions).map(([from, decision]) =>
+    defined({
+      id,
+      way: "each-group",
+      needs: { from },
+      uses: { from: uses },
+      mayYield: weights,
+      judge: (seen: Pick<Sides, "from">) => decide(decision, [[seen.from, from]]),
+    }),
+  );
 
 const pairRuleSets = fc.tuple(pairRule("x-mutual", "mutual"), pairRule("x-each-way", "each-way"));
 const ruleSets = fc.tuple(
@@ -252,14 +261,15 @@ test("the outcome is that of the gravest finding, unless an essential trait is m
 });
 
 describe("what is not known", () => {
-  const blocks = (id: `x-${string}`, needs: readonly TraitPath[]): PairRule => ({
-    id,
-    question: "?",
-    way: "mutual",
-    needs: { from: needs, to: [] },
-    mayYield: ["blocking"],
-    judge: ({ from }: Sides) => (needs.every((trait) => from[trait]) ? [] : []),
-  });
+  const blocks = (id: `x-${string}`, needs: readonly TraitPath[], more: Partial<PairRule> = {}): PairRule =>
+    defined({
+      id,
+      way: "mutual",
+      needs: { from: needs, to: [] },
+      mayYield: ["blocking"],
+      judge: ({ from }: Sides) => (needs.every((trait) => from[trait]) ? [] : []),
+      ...more,
+    });
   const nobody = { species: animal("nobody") };
 
   test("of an essential trait leaves the verdict undetermined, between the best and the worst", () => {
@@ -279,14 +289,14 @@ describe("what is not known", () => {
   });
 
   test("does not matter where the rule gets by without reading it", () => {
-    const rule = { ...blocks("x-cover", ["space.cover"]), judge: () => [] };
+    const rule = blocks("x-cover", ["space.cover"], { judge: () => [] });
     const verdict = assessPair(nobody, nobody, { rules: [rule] });
     expect(verdict.bounds).toEqual({ atBest: "suitable", atWorst: "suitable" });
     expect(verdict.open).toEqual([]);
   });
 
   test("does not matter where a rule could only advise", () => {
-    const rule = { ...blocks("x-advises", ["social.living"]), mayYield: ["advisory"] as const };
+    const rule = blocks("x-advises", ["social.living"], { mayYield: ["advisory"] });
     const verdict = assessPair(nobody, nobody, { rules: [rule] });
     expect(verdict.outcome).toBe("suitable");
     expect(verdict.bounds.atWorst).toBe("suitable");
@@ -295,7 +305,6 @@ describe("what is not known", () => {
   test("does not soften what blocks anyway", () => {
     const certain = defineRule({
       id: "x-certain",
-      question: "?",
       way: "mutual",
       needs: { from: [], to: [] },
       mayYield: ["blocking"],
@@ -308,14 +317,12 @@ describe("what is not known", () => {
   test("comes with its reason, the most decisive first", () => {
     const restricts = defineRule({
       id: "x-lid",
-      question: "?",
       way: "once",
       mayYield: ["restricting"],
       judge: () => [{ weight: "restricting", condition: { on: "tank.lid", wanted: { oneOf: [true] } } }],
     });
     const gasps = defineRule({
       id: "x-oxygen",
-      question: "Does the water hold enough oxygen?",
       way: "each-group",
       needs: { from: ["water.oxygenNeed"] },
       reads: ["water.temperature"],
@@ -328,7 +335,6 @@ describe("what is not known", () => {
     });
     const disputed = defineRule({
       id: "x-cover",
-      question: "?",
       way: "each-group",
       needs: { from: ["space.cover"] },
       mayYield: ["restricting"],
@@ -337,12 +343,12 @@ describe("what is not known", () => {
       ],
     });
     const missing = blocks("x-living", ["social.living"]);
-    const lacking: PlanRule = {
+    const lacking = defined<PlanRule>({
       ...missing,
       way: "each-group",
       needs: { from: ["social.living"] },
       judge: () => [],
-    };
+    });
     const fish = animal(
       "fish",
       { "water.oxygenNeed": "high", "space.cover": 0.2 },
@@ -371,7 +377,6 @@ describe("what is not known", () => {
   test("past where an equation holds is open, not an answer", () => {
     const rule = defineRule({
       id: "x-oxygen",
-      question: "?",
       way: "once",
       reads: ["water.temperature"],
       mayYield: ["blocking"],
@@ -392,7 +397,6 @@ describe("what is not known", () => {
   test("past where an equation holds for one disputed value leaves what the adopted one found", () => {
     const rule = defineRule({
       id: "x-oxygen",
-      question: "?",
       way: "mutual",
       needs: { from: ["space.height"], to: [] },
       mayYield: ["blocking"],
@@ -410,7 +414,6 @@ describe("what is not known", () => {
   test("any other error of a rule is the app's to see", () => {
     const broken = defineRule({
       id: "x-broken",
-      question: "?",
       way: "mutual",
       needs: { from: [], to: [] },
       mayYield: ["advisory"],
@@ -426,7 +429,6 @@ describe("a finding", () => {
   const shy = animal("shy", { "temperament.shy": true, "space.cover": 0.5, "social.living": "shoal" });
   const rule = defineRule({
     id: "x-reads",
-    question: "?",
     way: "each-way",
     needs: { from: ["space.cover"], to: [] },
     uses: { from: ["temperament.shy"], to: ["social.living"] },
@@ -474,9 +476,8 @@ describe("a finding", () => {
 
 test("a rule sees only the traits it declares", () => {
   const seen: unknown[] = [];
-  const curious: PairRule = {
+  const curious = defined<PairRule>({
     id: "x-curious",
-    question: "?",
     way: "mutual",
     needs: { from: ["space.cover"], to: [] },
     mayYield: ["advisory"],
@@ -484,7 +485,7 @@ test("a rule sees only the traits it declares", () => {
       seen.push(from["space.cover"], from["temperament.shy"], to["space.cover"]);
       return [];
     },
-  };
+  });
   const species = animal("fish", { "space.cover": 0.5, "temperament.shy": true });
   assessPair({ species }, { species }, { rules: [curious] });
   expect(seen).toEqual([0.5, undefined, undefined]);

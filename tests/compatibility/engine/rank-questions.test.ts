@@ -12,7 +12,6 @@ const asking = <const Path extends "space.cover" | "space.height" | "diet.pace" 
 ) =>
   defineRule({
     id,
-    question: "?",
     way: "each-group",
     needs: { from: [trait] },
     mayYield: [weight],
@@ -40,7 +39,6 @@ test("a question that settles nothing comes after one that does", () => {
   // The height alone decides whether the plan can be better than conditional: whatever the cover, it is restricted.
   const restricts = defineRule({
     id: "x-lid",
-    question: "?",
     way: "once",
     mayYield: ["restricting"],
     judge: () => [{ weight: "restricting", condition: { on: "tank.height", wanted: { min: 1000 } } }],

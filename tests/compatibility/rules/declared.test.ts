@@ -276,7 +276,7 @@ describe("rules see what they declare", () => {
 
 describe("a rule that looks at more than it declares is found out", () => {
   const [species] = allSpecies;
-  const common = { question: "?", mayYield: ["advisory"], needs: { from: ["water.pH"] } } as const;
+  const common = { mayYield: ["advisory"], needs: { from: ["water.pH"] } } as const;
   const looking = (
     way: "mutual" | "each-group" | "all-groups" | "once",
     look: (seen: never) => unknown,

@@ -131,7 +131,6 @@ test("a verdict that was stored as JSON reads the same, and is not changed by re
 test("a rule of an app's own is named by its id", () => {
   const rule = defineRule({
     id: "x-colour",
-    question: "Do the colours go together?",
     way: "mutual",
     needs: { from: [], to: [] },
     mayYield: ["advisory"],

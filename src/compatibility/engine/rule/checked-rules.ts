@@ -1,19 +1,22 @@
 import { InvalidInputError, type Problem } from "../../../errors";
 import { remembered } from "../../../remembered";
-import { isOwn } from "./own-rule";
 import type { Rule } from "./rule";
-import { ruleProblems } from "./rule-problems";
+import { isSound } from "./sound-rule";
 
-/** The rules of an assessment, or an {@link InvalidInputError} where they are no list of rules, each once. */
+/**
+ * The rules of an assessment, or an {@link InvalidInputError} where they are no list of rules, each once. That one is
+ * complete was checked where it was defined.
+ */
 export const checkedRules = /* @__PURE__ */ remembered((rules: readonly Rule[]): readonly Rule[] => {
   if (!Array.isArray(rules)) {
     throw new InvalidInputError([
       { path: ["rules"], code: "type", expected: "a list of rules", found: rules },
     ]);
   }
-  const problems = Array.from(rules, (rule: Rule, index) =>
-    isOwn(rule) ? [] : ruleProblems(rule, ["rules", index]),
-  ).flat();
+  const problems = Array.from(rules, (rule, index): readonly Problem[] => {
+    const expected = "a rule of the library, or one that defineRule made";
+    return isSound(Object(rule)) ? [] : [{ path: ["rules", index], code: "type", expected, found: rule }];
+  }).flat();
   if (problems.length > 0) throw new InvalidInputError(problems);
   const twice = rules.flatMap((rule, index): readonly Problem[] => {
     const first = rules.findIndex(({ id }) => id === rule.id);

@@ -1,16 +1,17 @@
-import { InvalidInputError } from "../../../errors";
-import { frozen } from "../../../frozen";
+import { InvalidInputError, type Problem } from "../../../errors";
 import type { PlanReadings } from "../../../plan/inner";
 import type { ThresholdName } from "../../threshold-values";
 import type { MeasureKinds } from "./measures";
 import type { RuleWay, SideTraits, TypedRule } from "./rule";
 import { ruleProblems } from "./rule-problems";
+import { asSound } from "./sound-rule";
 import type { Weight } from "./weight";
 
 /**
  * A rule. What its `judge` sees has the types of what it declares: a trait, a fact of the plan or a threshold that is
  * not declared, a path that does not exist, a measure without a declared unit, a weight not in `mayYield` or a
  * restricting finding without a condition does not compile. It cannot be changed any more. Apps name theirs `x-…`.
+ * Assessments take rules made by it and the library's own, and no others.
  *
  * @throws InvalidInputError for a rule that is not complete, with everything that is wrong with it.
  *
@@ -22,7 +23,6 @@ import type { Weight } from "./weight";
  *
  * const sameOrigin = defineRule({
  *   id: "x-same-origin",
- *   question: "Do both come from one country?",
  *   way: "mutual",
  *   needs: { from: ["origin.regions"], to: ["origin.regions"] },
  *   mayYield: ["favourable"],
@@ -48,7 +48,14 @@ export function defineRule<
 >(
   rule: TypedRule<Id, Way, Yield, Needs, Uses, Tells, Reads, DecidesBy, Kinds>,
 ): TypedRule<Id, Way, Yield, Needs, Uses, Tells, Reads, DecidesBy, Kinds> {
-  const problems = ruleProblems(rule, ["rule"]);
+  const problems = [...ruleProblems(rule, ["rule"]), ...foreignProblems(rule)];
   if (problems.length > 0) throw new InvalidInputError(problems);
-  return frozen(rule);
+  return asSound(rule);
+}
+
+/** An app's rule does not pass for one of the library's. */
+function foreignProblems(rule: unknown): readonly Problem[] {
+  const { id } = Object(rule);
+  if (typeof id !== "string" || id.startsWith("x-")) return [];
+  return [{ path: ["rule", "id"], code: "word", expected: "an id that begins with x-", found: id }];
 }

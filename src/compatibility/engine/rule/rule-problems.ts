@@ -19,7 +19,6 @@ const ways: Readonly<Record<RuleWay, readonly string[]>> = {
 export function ruleProblems(rule: unknown, path: Path): readonly Problem[] {
   const {
     id,
-    question,
     way,
     judge,
     mayAsk,
@@ -35,7 +34,6 @@ export function ruleProblems(rule: unknown, path: Path): readonly Problem[] {
   const roles = isWay ? ways[way as RuleWay] : ["from", "to"];
   return [
     refuse(!isId(id), [...path, "id"], "lower-case words joined by hyphens", id),
-    refuse(typeof question !== "string", [...path, "question"], "a question", question),
     refuse(!isWay, [...path, "way"], `one of ${Object.keys(ways).join(", ")}`, way),
     refuse(typeof judge !== "function", [...path, "judge"], "a function", judge),
     refuse(

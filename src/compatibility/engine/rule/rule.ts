@@ -33,8 +33,6 @@ export interface RuleDeclaration<
 > {
   /** Unique. Apps name theirs `x-…`. */
   readonly id: Id;
-  /** The question it answers, as a keeper asks it. */
-  readonly question: string;
   readonly way: Way;
   /** Traits without which it cannot judge: one that nobody knows leaves the rule open where it is read. */
   readonly needs?: Needs;

@@ -16,13 +16,14 @@ type Doer = SeenParty<"temperament.acts", Looks | "space.zones" | "space.territo
 type Other = SeenParty<never, Looks | "space.openWater">;
 
 /**
+ * Does it take the other for one of its own, and what does it do then?
+ *
  * Who kills or wounds what bears its markings cannot live beside it; where the plan does not say of which sex they are, it
  * restricts to one that does not wound, else to one without the markings. A build alone makes a lesser rival, which is
  * chased and not wounded. Who is only chased needs room and something between.
  */
 export const actsLookAlike = /* @__PURE__ */ ownRule({
   id: "acts-look-alike",
-  question: "Does it take the other for one of its own, and what does it do then?",
   way: "each-way",
   needs: { from: ["temperament.acts"] },
   uses: {

@@ -33,6 +33,8 @@ type Deciding = Pick<
 >;
 
 /**
+ * What does it do to other species?
+ *
  * Killing and wounding whoever is near block, or restrict to the sex that does neither where the plan states none; a brood
  * that is defended with bites needs room beside it; whoever is only chased needs cover to get out of sight, and where it is
  * chased for want of room, it needs that only if it cannot get away. Who chases anyone at any time, or is fast and chases
@@ -42,7 +44,6 @@ type Deciding = Pick<
  */
 export const actsOthers = /* @__PURE__ */ ownRule({
   id: "acts-others",
-  question: "What does it do to other species?",
   way: "each-way",
   needs: { from: ["temperament.acts", "size.adultLength"], to: ["size.adultLength"] },
   uses: {

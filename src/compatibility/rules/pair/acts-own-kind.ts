@@ -31,6 +31,8 @@ interface Deciding {
 const targets: readonly Act["target"][] = ["own-sex", "other-sex", "own-kind", "smaller", "any"];
 
 /**
+ * What does it do to its own kind, and to rivals of its sex?
+ *
  * Killing blocks, and so do wounds among those that live alone; where the plan does not say of which sex they are, both
  * restrict to the one that does neither, and the rest is asked for as many of that one. Others that fight need room and
  * something between them; chases in a shoal are spread over it, and so are wounds where a few are to be avoided; those of
@@ -38,7 +40,6 @@ const targets: readonly Act["target"][] = ["own-sex", "other-sex", "own-kind", "
  */
 export const actsOwnKind = /* @__PURE__ */ ownRule({
   id: "acts-own-kind",
-  question: "What does it do to its own kind, and to rivals of its sex?",
   way: "each-way",
   needs: { from: ["temperament.acts"] },
   uses: { from: /* @__PURE__ */ besideWanted("space.territory", "space.openWater") },

@@ -7,12 +7,13 @@ type Eater = SeenParty<"diet.pace", "diet.reach" | "diet.light" | "diet.foods">;
 const eater = ["diet.reach", "diet.light", "diet.foods"] as const;
 
 /**
+ * Does it take the food before the other gets to it?
+ *
  * Slow beside fast at one place and hour: what reaches only the slower one, or is given to it apart, mends it. A snail that
  * lives on what grows and rots is always at table.
  */
 export const feedingCompetition = /* @__PURE__ */ ownRule({
   id: "feeding-competition",
-  question: "Does it take the food before the other gets to it?",
   way: "each-way",
   needs: { from: ["diet.pace"], to: ["diet.pace"] },
   uses: { from: eater, to: ["diet.reach", "diet.light", "diet.foods", "diet.type"] },

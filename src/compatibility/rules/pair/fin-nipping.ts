@@ -25,6 +25,8 @@ const measures = { hunts: "light" } as const satisfies MeasureKinds;
 const ownKind: readonly Act["target"][] = ["own-sex", "other-sex", "own-kind", "any"];
 
 /**
+ * Does it bite pieces out of the other's fins?
+ *
  * Long fins are bitten until they are gone; who nips anyone wears out those that are slow or much smaller, and claws wear
  * out whatever shorter rests beside them on the ground. Who nips only where it has too little room or company leaves alone
  * what can get away; slow fish with long fins need cover from it. Whoever is about at night also comes to those that sleep
@@ -33,7 +35,6 @@ const ownKind: readonly Act["target"][] = ["own-sex", "other-sex", "own-kind", "
  */
 export const finNipping = /* @__PURE__ */ ownRule({
   id: "fin-nipping",
-  question: "Does it bite pieces out of the other's fins?",
   way: "each-way",
   needs: { from: ["temperament.acts", "size.adultLength"], to: ["size.adultLength"] },
   uses: {

@@ -2,10 +2,13 @@ import { ordinalOverlap } from "../../../ranges";
 import { currents, currentsFrom, currentsUpTo } from "../../../species/inner";
 import { ownRule } from "../../engine/rule/own-rule";
 
-/** A tank has places: without a shared current, each needs one of its own. */
+/**
+ * Is there a current in which both are at ease?
+ *
+ * A tank has places: without a shared current, each needs one of its own.
+ */
 export const flow = /* @__PURE__ */ ownRule({
   id: "flow",
-  question: "Is there a current in which both are at ease?",
   way: "mutual",
   needs: { from: ["water.flow"], to: ["water.flow"] },
   mayYield: ["restricting", "favourable"],

@@ -22,12 +22,13 @@ const asks = [
 ] as const;
 
 /**
+ * Can one tank be furnished for both?
+ *
  * One tank has one ground and one planting, and what is cover is not free to swim in. No planting holds where plants are
  * pulled out; where they are eaten, tough ones stay. What nobody knows leaves it open.
  */
 export const furnishing = /* @__PURE__ */ ownRule({
   id: "furnishing",
-  question: "Can one tank be furnished for both?",
   way: "mutual",
   uses: { from: asks, to: asks },
   mayYield: ["blocking", "advisory"],

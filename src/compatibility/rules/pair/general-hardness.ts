@@ -2,10 +2,13 @@ import { ownRule } from "../../engine/rule/own-rule";
 import { givingHardness } from "../shared/givings";
 import { judgeSharedWater, sharedWaterMeasures } from "../shared/water";
 
-/** Blocks where what both can be given is narrower than can be held; restricts to it where what both are kept in leaves little. */
+/**
+ * Is there a hardness at which both can be kept?
+ *
+ * Blocks where what both can be given is narrower than can be held; restricts to it where what both are kept in leaves little.
+ */
 export const generalHardness = /* @__PURE__ */ ownRule({
   id: "general-hardness",
-  question: "Is there a hardness at which both can be kept?",
   way: "mutual",
   needs: { from: ["water.generalHardness"], to: ["water.generalHardness"] },
   decidesBy: ["givesHardness", "leastHardness", "sharedHardness"],

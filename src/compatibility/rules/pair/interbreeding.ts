@@ -19,13 +19,14 @@ function sexesApart(from: Parent, to: Parent): GivenCondition | undefined {
 }
 
 /**
+ * Do its males have offspring with the other's females?
+ *
  * One record is enough: what is true of one is true of both. Families do not cross in tanks. Hybrids harm no animal, so
  * that a cross nobody knows of decides nothing; where young of either are wanted, males of one and females of the other are
  * kept apart.
  */
 export const interbreeding = /* @__PURE__ */ ownRule({
   id: "interbreeding",
-  question: "Do its males have offspring with the other's females?",
   way: "each-way",
   uses: { from: ["reproduction.interbreedsWith"], to: ["reproduction.interbreedsWith"] },
   mayYield: ["blocking", "restricting", "advisory"],

@@ -15,12 +15,13 @@ type Answer = Judged<"blocking" | "restricting" | "advisory">;
 const greens: TraitValue<"diet.foods"> = ["algae", "plants"];
 
 /**
+ * Does it rasp the slime coat off the other's flank?
+ *
  * Slow swimmers suffer, and flat or broad flanks; small spindles that keep moving are let alone, and whatever is small and
  * quick. Who rasps only where it finds too little is worth knowing beside all that are not slow.
  */
 export const mucusGrazing = /* @__PURE__ */ ownRule({
   id: "mucus-grazing",
-  question: "Does it rasp the slime coat off the other's flank?",
   way: "each-way",
   needs: { from: ["temperament.acts"], to: ["size.adultLength"] },
   uses: { from: ["diet.foods"], to: ["size.bodyShape", "diet.pace"] },

@@ -2,10 +2,13 @@ import { ownRule } from "../../engine/rule/own-rule";
 import { givingPH } from "../shared/givings";
 import { judgeSharedWater, sharedWaterMeasures } from "../shared/water";
 
-/** Blocks where what both can be given is narrower than can be held; restricts to it where what both are kept in leaves little. */
+/**
+ * Is there a pH at which both can be kept?
+ *
+ * Blocks where what both can be given is narrower than can be held; restricts to it where what both are kept in leaves little.
+ */
 export const ph = /* @__PURE__ */ ownRule({
   id: "ph",
-  question: "Is there a pH at which both can be kept?",
   way: "mutual",
   needs: { from: ["water.pH"], to: ["water.pH"] },
   decidesBy: ["givesPH", "leastPH", "sharedPH"],

@@ -47,6 +47,8 @@ type Prey = SeenParty<
 type Answer = Judged<"blocking" | "restricting" | "advisory", typeof mealMeasures>;
 
 /**
+ * Does one eat the other, its young or its eggs?
+ *
  * Goes by length, whatever a stage is called. A stated greatest prey decides, else the hunter's usual length. In the band
  * above nobody can tell in advance; nor of any larger snail beside a fish that takes snails too large to be swallowed, for
  * it picks at feelers and foot, and a snail cannot get away. The animals of one kind grow up together, and none of them
@@ -58,7 +60,6 @@ type Answer = Judged<"blocking" | "restricting" | "advisory", typeof mealMeasure
  */
 export const predation = /* @__PURE__ */ ownRule({
   id: "predation",
-  question: "Does one eat the other, its young or its eggs?",
   way: "each-way",
   needs: { from: ["predation.eats", "size.adultLength"], to: ["size.adultLength"] },
   uses: {

@@ -2,10 +2,13 @@ import { overlap } from "../../../ranges";
 import { ownRule } from "../../engine/rule/own-rule";
 import { notShared, sharedWaterMeasures } from "../shared/water";
 
-/** Salinity gives way by nothing: whatever is shared is room enough, and nothing bridges fresh and brackish water. */
+/**
+ * Is there a salinity at which both can be kept?
+ *
+ * Salinity gives way by nothing: whatever is shared is room enough, and nothing bridges fresh and brackish water.
+ */
 export const salinity = /* @__PURE__ */ ownRule({
   id: "salinity",
-  question: "Is there a salinity at which both can be kept?",
   way: "mutual",
   needs: { from: ["water.salinity"], to: ["water.salinity"] },
   mayYield: ["blocking", "advisory", "favourable"],

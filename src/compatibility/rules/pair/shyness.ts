@@ -6,13 +6,14 @@ import { coverBeside } from "../shared/cover-beside";
 import { shareAny } from "../shared/lists";
 
 /**
+ * Does the other's bustle keep it in hiding?
+ *
  * Restless: first at the food, and not of those that swim calmly. Who is as quick itself is not kept from anything. Who is
  * much smaller frightens nobody: small fish that swim about in the open rather tell larger ones that no danger is near
  * (Barlow 1968, from memory).
  */
 export const shyness = /* @__PURE__ */ ownRule({
   id: "shyness",
-  question: "Does the other's bustle keep it in hiding?",
   way: "each-way",
   needs: { from: ["temperament.shy"], to: ["diet.pace"] },
   uses: {

@@ -4,10 +4,13 @@ import { ownRule } from "../../engine/rule/own-rule";
 import { coverBeside } from "../shared/cover-beside";
 import { shareAny } from "../shared/lists";
 
-/** Not about being eaten: a large fish that moves about leaves a small one no rest, unless it can withdraw. */
+/**
+ * Is it so much longer that the other is pushed aside?
+ *
+ * Not about being eaten: a large fish that moves about leaves a small one no rest, unless it can withdraw.
+ */
 export const sizeAndPace = /* @__PURE__ */ ownRule({
   id: "size-and-pace",
-  question: "Is it so much longer that the other is pushed aside?",
   way: "each-way",
   needs: { from: ["diet.pace", "size.adultLength"], to: ["size.adultLength"] },
   uses: { from: ["space.zones", "space.openWater"], to: ["space.zones", "space.openWater"] },

@@ -5,12 +5,13 @@ import type { SeenParty } from "../../engine/rule/rule";
 type Holder = SeenParty<never, "space.territory">;
 
 /**
+ * Do both defend a place in the same part of the tank?
+ *
  * What a tank yields to all holders together is asked by `territories`. Where one surely holds none, nothing hangs on
  * the other.
  */
 export const territoryContest = /* @__PURE__ */ ownRule({
   id: "territory-contest",
-  question: "Do both defend a place in the same part of the tank?",
   way: "mutual",
   uses: { from: ["space.territory"], to: ["space.territory"] },
   mayYield: ["restricting"],

@@ -1,10 +1,13 @@
 import { grownLength } from "../../animals/lengths";
 import { ownRule } from "../../engine/rule/own-rule";
 
-/** Large animals that rest on the ground burn themselves on heaters; small, climbing and weak ones get into pumps. */
+/**
+ * Can a heater or a pump hurt it?
+ *
+ * Large animals that rest on the ground burn themselves on heaters; small, climbing and weak ones get into pumps.
+ */
 export const cautionDevices = /* @__PURE__ */ ownRule({
   id: "caution-devices",
-  question: "Can a heater or a pump hurt it?",
   way: "each-group",
   needs: { from: ["size.adultLength", "space.zones"] },
   decidesBy: ["restsOnHeaters"],

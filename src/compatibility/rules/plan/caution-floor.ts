@@ -6,10 +6,13 @@ const standardGravity = 9.80665;
 /** What glass, gravel and stand add to the water, and the pane where it is counted: common practice, a quarter. */
 const allTold = 1.25;
 
-/** Where the height is not given nobody knows the weight: from a floor of 5000 cm² on it may be told, without figures. */
+/**
+ * Is the filled tank heavier than an ordinary floor is reckoned for?
+ *
+ * Where the height is not given nobody knows the weight: from a floor of 5000 cm² on it may be told, without figures.
+ */
 export const cautionFloor = /* @__PURE__ */ ownRule({
   id: "caution-floor",
-  question: "Is the filled tank heavier than an ordinary floor is reckoned for?",
   way: "once",
   reads: ["tank.innerFootprint", "tank.waterVolume", "tank.filledMass"],
   decidesBy: ["floorForce", "floorLoad", "floorUnknownHeight"],

@@ -1,9 +1,12 @@
 import { ownRule } from "../../engine/rule/own-rule";
 
-/** Tells each way in which an animal can hurt a person, and of which family it is: their spines differ. */
+/**
+ * Can it hurt a person?
+ *
+ * Tells each way in which an animal can hurt a person, and of which family it is: their spines differ.
+ */
 export const cautionHazards = /* @__PURE__ */ ownRule({
   id: "caution-hazards",
-  question: "Can it hurt a person?",
   way: "each-group",
   needs: { from: ["care.hazards"] },
   mayYield: ["advisory"],

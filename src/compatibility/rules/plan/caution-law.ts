@@ -1,10 +1,13 @@
 import type { Listing } from "../../../species";
 import { ownRule } from "../../engine/rule/own-rule";
 
-/** Where the plan says where the tank stands, each law that applies there; else how many there are. */
+/**
+ * Does a law name it?
+ *
+ * Where the plan says where the tank stands, each law that applies there; else how many there are.
+ */
 export const cautionLaw = /* @__PURE__ */ ownRule({
   id: "caution-law",
-  question: "Does a law name it?",
   way: "each-group",
   reads: ["jurisdiction"],
   mayYield: ["advisory"],

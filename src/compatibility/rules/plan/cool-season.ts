@@ -1,12 +1,13 @@
 import { ownRule } from "../../engine/rule/own-rule";
 
 /**
+ * Is there a cool season for those that need one?
+ *
  * Some thrive only with a cool season. That is worth knowing where the plan's water does not become so cool, unless it
  * would be too cool for others of its animals.
  */
 export const coolSeason = /* @__PURE__ */ ownRule({
   id: "cool-season",
-  question: "Is there a cool season for those that need one?",
   way: "all-groups",
   uses: { from: ["water.coolSeason", "water.temperature"] },
   reads: ["water.temperature", "water.coolest"],

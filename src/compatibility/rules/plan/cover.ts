@@ -1,9 +1,12 @@
 import { ownRule } from "../../engine/rule/own-rule";
 
-/** Restricts to the cover that it needs. */
+/**
+ * Is there as much cover as it needs?
+ *
+ * Restricts to the cover that it needs.
+ */
 export const cover = /* @__PURE__ */ ownRule({
   id: "cover",
-  question: "Is there as much cover as it needs?",
   way: "each-group",
   needs: { from: ["space.cover"] },
   mayYield: ["restricting"],

@@ -1,9 +1,12 @@
 import { ownRule } from "../../engine/rule/own-rule";
 
-/** Who takes dry food by day is fed by every keeper; what feeds in the dark or takes none is easily forgotten. */
+/**
+ * Does food reach it where, when and as what it eats?
+ *
+ * Who takes dry food by day is fed by every keeper; what feeds in the dark or takes none is easily forgotten.
+ */
 export const feeding = /* @__PURE__ */ ownRule({
   id: "feeding",
-  question: "Does food reach it where, when and as what it eats?",
   way: "each-group",
   needs: { from: ["diet.foods", "diet.reach", "diet.light"] },
   reads: ["offerings"],

@@ -9,10 +9,13 @@ const ripe = /* @__PURE__ */ filterCapacity({ mediaArea: 1, age: filterCapacityD
 /** What a square metre of ripe media likely takes up, mg/d: what is known of filters spans a factor, of which this is the middle. */
 const likelyRate = /* @__PURE__ */ Math.sqrt(ripe.min * ripe.max);
 
-/** By what filters likely take up, for the most that the grown stock is fed: one caution, not the product of two. */
+/**
+ * Does the filter take up the ammonia that the whole stock gives off?
+ *
+ * By what filters likely take up, for the most that the grown stock is fed: one caution, not the product of two.
+ */
 export const filterNitrogen = /* @__PURE__ */ ownRule({
   id: "filter-nitrogen",
-  question: "Does the filter take up the ammonia that the whole stock gives off?",
   way: "once",
   weighs: true,
   mayAdd: wantedBy,

@@ -3,10 +3,13 @@ import type { FlowClass } from "../../../species";
 import { currents, currentsBetween, currentsFrom, currentsUpTo } from "../../../species/inner";
 import { ownRule } from "../../engine/rule/own-rule";
 
-/** A tank has places: one that is calm enough for it, and one that moves enough. */
+/**
+ * Is there a place with a current in which it is at ease?
+ *
+ * A tank has places: one that is calm enough for it, and one that moves enough.
+ */
 export const flowPlaces = /* @__PURE__ */ ownRule({
   id: "flow-places",
-  question: "Is there a place with a current in which it is at ease?",
   way: "each-group",
   needs: { from: ["water.flow"] },
   mayYield: ["restricting"],

@@ -6,12 +6,13 @@ import { ownRule } from "../../engine/rule/own-rule";
 import { isNearlyEnough } from "../shared/nearly-enough";
 
 /**
+ * Is the floor large enough for the group, and wide enough to turn?
+ *
  * Grown, and as many as belong together: a floor far too small is refused, and so is a tank narrower than the animal is
  * long, in which it cannot turn unless it is as supple as an eel. A floor that is hardly too small is worth knowing.
  */
 export const footprint = /* @__PURE__ */ ownRule({
   id: "footprint",
-  question: "Is the floor large enough for the group, and wide enough to turn?",
   way: "each-group",
   needs: { from: ["space.footprint", "size.adultLength"] },
   uses: { from: /* @__PURE__ */ besideWanted("space.furtherFootprint", "size.bodyShape") },

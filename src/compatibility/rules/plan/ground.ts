@@ -1,10 +1,13 @@
 import { grounds } from "../../../species/inner";
 import { ownRule } from "../../engine/rule/own-rule";
 
-/** Restricts to the grounds that do not wear its barbels and in which it can dig, sift or spawn. */
+/**
+ * Is the ground one that it can dig in, sift or rest on unharmed?
+ *
+ * Restricts to the grounds that do not wear its barbels and in which it can dig, sift or spawn.
+ */
 export const ground = /* @__PURE__ */ ownRule({
   id: "ground",
-  question: "Is the ground one that it can dig in, sift or rest on unharmed?",
   way: "each-group",
   needs: { from: ["space.substrate"] },
   mayYield: ["restricting"],

@@ -2,12 +2,13 @@ import { leastNumber } from "../../animals/least-number";
 import { ownRule } from "../../engine/rule/own-rule";
 
 /**
+ * Are there as many of it as belong together?
+ *
  * More of its kind may be asked for, fewer never: what several of a solitary kind do to each other, their acts say. Of a
  * number to be avoided it tells how many fewer would do too, of another how many belong together at most.
  */
 export const groupSize = /* @__PURE__ */ ownRule({
   id: "group-size",
-  question: "Are there as many of it as belong together?",
   way: "each-group",
   needs: { from: ["social.living", "social.group"] },
   tells: { from: ["social.largestGroup"] },

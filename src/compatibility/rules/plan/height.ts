@@ -1,10 +1,13 @@
 import { grownLength } from "../../animals/lengths";
 import { ownRule } from "../../engine/rule/own-rule";
 
-/** Only long, deep bodies need more height than tanks commonly have. */
+/**
+ * Is the tank high enough for its body?
+ *
+ * Only long, deep bodies need more height than tanks commonly have.
+ */
 export const height = /* @__PURE__ */ ownRule({
   id: "height",
-  question: "Is the tank high enough for its body?",
   way: "each-group",
   needs: { from: ["size.adultLength", "size.bodyShape", "space.height"] },
   reads: ["tank.height"],

@@ -7,10 +7,13 @@ import type { SeenParty } from "../../engine/rule/rule";
 type HideKind = TraitValue<"space.hides">[number]["anyOf"][number];
 type Hider = SeenParty<"space.hides", (typeof wantedBy)[number]>;
 
-/** Who uses the same kinds of hiding places needs its own beside the others'; those that lie together share one. */
+/**
+ * Does each find a place to hide, sleep or spawn in?
+ *
+ * Who uses the same kinds of hiding places needs its own beside the others'; those that lie together share one.
+ */
 export const hidingPlaces = /* @__PURE__ */ ownRule({
   id: "hiding-places",
-  question: "Does each find a place to hide, sleep or spawn in?",
   way: "all-groups",
   needs: { from: ["space.hides"] },
   uses: { from: wantedBy },

@@ -1,9 +1,12 @@
 import { ownRule } from "../../engine/rule/own-rule";
 
-/** Restricts to a covered tank for what jumps or climbs without any cause; what only leaps when startled is worth knowing. */
+/**
+ * Does it leave the water where the tank is open?
+ *
+ * Restricts to a covered tank for what jumps or climbs without any cause; what only leaps when startled is worth knowing.
+ */
 export const lid = /* @__PURE__ */ ownRule({
   id: "lid",
-  question: "Does it leave the water where the tank is open?",
   way: "each-group",
   needs: { from: ["space.jumps"] },
   reads: ["tank.lid"],

@@ -4,10 +4,13 @@ import { wantedBy, wantedKin } from "../../animals/wanted";
 import { ownRule } from "../../engine/rule/own-rule";
 import { isNearlyEnough } from "../shared/nearly-enough";
 
-/** A tank far too short for grown animals is refused: no furnishing helps. One that is hardly too short is worth knowing. */
+/**
+ * Is the tank long enough for the group to swim?
+ *
+ * A tank far too short for grown animals is refused: no furnishing helps. One that is hardly too short is worth knowing.
+ */
 export const longestRun = /* @__PURE__ */ ownRule({
   id: "longest-run",
-  question: "Is the tank long enough for the group to swim?",
   way: "each-group",
   needs: { from: ["space.baseLength"] },
   uses: { from: wantedBy },

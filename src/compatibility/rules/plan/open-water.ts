@@ -1,9 +1,12 @@
 import { ownRule } from "../../engine/rule/own-rule";
 
-/** Restricts to the share of the tank that it needs free to swim in. */
+/**
+ * Is enough of the tank free to swim in?
+ *
+ * Restricts to the share of the tank that it needs free to swim in.
+ */
 export const openWater = /* @__PURE__ */ ownRule({
   id: "open-water",
-  question: "Is enough of the tank free to swim in?",
   way: "each-group",
   needs: { from: ["space.openWater"] },
   mayYield: ["restricting"],

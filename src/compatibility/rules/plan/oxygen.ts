@@ -11,13 +11,14 @@ const movedSurface = {
 } as const;
 
 /**
+ * Does it get enough oxygen on the hottest night, with the whole stock?
+ *
  * On the hottest night water holds least oxygen and fish use most. If what it holds lasts through the night without any
  * exchange, nothing is said; else, or where nobody knows how warm or how much water it is, the surface must be moved.
  * Air breathers need a surface they can reach.
  */
 export const oxygen = /* @__PURE__ */ ownRule({
   id: "oxygen",
-  question: "Does it get enough oxygen on the hottest night, with the whole stock?",
   way: "each-group",
   weighs: true,
   mayAdd: wantedBy,

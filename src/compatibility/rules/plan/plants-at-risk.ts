@@ -1,9 +1,12 @@
 import { ownRule } from "../../engine/rule/own-rule";
 
-/** A loss of plants harms no animal; where another cannot do without them, `furnishing` says so. */
+/**
+ * Does it leave the plants alone?
+ *
+ * A loss of plants harms no animal; where another cannot do without them, `furnishing` says so.
+ */
 export const plantsAtRisk = /* @__PURE__ */ ownRule({
   id: "plants-at-risk",
-  question: "Does it leave the plants alone?",
   way: "each-group",
   needs: { from: ["effects.digs", "effects.uproots", "effects.eatsPlants"] },
   reads: ["tank.plants"],

@@ -1,9 +1,12 @@
 import { ownRule } from "../../engine/rule/own-rule";
 
-/** Restricts to plants that have grown in, for what stays pale, hides or starves without them. */
+/**
+ * Does it need plants that have grown in?
+ *
+ * Restricts to plants that have grown in, for what stays pale, hides or starves without them.
+ */
 export const plants = /* @__PURE__ */ ownRule({
   id: "plants",
-  question: "Does it need plants that have grown in?",
   way: "each-group",
   needs: { from: ["space.grownInPlants"] },
   mayYield: ["restricting"],

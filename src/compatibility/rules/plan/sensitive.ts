@@ -1,9 +1,12 @@
 import { ownRule } from "../../engine/rule/own-rule";
 
-/** Tells what harms it sooner than its tank mates, so that no remedy does. */
+/**
+ * What harms it sooner than its tank mates?
+ *
+ * Tells what harms it sooner than its tank mates, so that no remedy does.
+ */
 export const sensitive = /* @__PURE__ */ ownRule({
   id: "sensitive",
-  question: "What harms it sooner than its tank mates?",
   way: "each-group",
   needs: { from: ["care.sensitive"] },
   mayYield: ["advisory"],

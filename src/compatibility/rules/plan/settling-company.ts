@@ -5,13 +5,14 @@ import { ownRule } from "../../engine/rule/own-rule";
 type Answer = Judged<"restricting" | "advisory", { readonly cover: "1" }> & { readonly about: number };
 
 /**
+ * Does calm company in the open water bring it out of hiding?
+ *
  * Dense cover settles it too, more slowly; where others need open water, as much cover as that leaves, if it is no less than
  * it needs anyway. Who eats fish is settled by none of another kind: it hides, and more cover than it needs is a help and no
  * need.
  */
 export const settlingCompany = /* @__PURE__ */ ownRule({
   id: "settling-company",
-  question: "Does calm company in the open water bring it out of hiding?",
   way: "all-groups",
   needs: { from: ["social.settledBy"] },
   uses: { from: ["space.cover", "space.openWater", "social.settles", "predation.eats"] },

@@ -1,9 +1,12 @@
 import { ownRule } from "../../engine/rule/own-rule";
 
-/** Animals sold unsexed are told, not asked for. */
+/**
+ * Are there enough females that no male wears one out?
+ *
+ * Animals sold unsexed are told, not asked for.
+ */
 export const sexRatio = /* @__PURE__ */ ownRule({
   id: "sex-ratio",
-  question: "Are there enough females that no male wears one out?",
   way: "each-group",
   needs: { from: ["social.femalesPerMale"] },
   mayYield: ["restricting", "advisory"],

@@ -15,12 +15,13 @@ interface Claim extends Territory {
 }
 
 /**
+ * Does the furnished floor yield as many territories as are held?
+ *
  * A floor yields territories in two ways: by area, and by sight, since holders that see each other keep fighting. Things
  * that break the line of sight part the ground into one place more than they are.
  */
 export const territories = /* @__PURE__ */ ownRule({
   id: "territories",
-  question: "Does the furnished floor yield as many territories as are held?",
   way: "all-groups",
   needs: { from: ["space.territory"] },
   uses: { from: wantedBy },

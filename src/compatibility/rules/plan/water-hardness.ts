@@ -1,10 +1,13 @@
 import { ownRule } from "../../engine/rule/own-rule";
 import { anyWater, judgePlannedWater, plannedWaterMeasures } from "../shared/water";
 
-/** Restricts to what it can be given; water at the edge of that, or outside its optimum, is worth knowing. */
+/**
+ * Is the water as soft or hard as the group is kept?
+ *
+ * Restricts to what it can be given; water at the edge of that, or outside its optimum, is worth knowing.
+ */
 export const waterHardness = /* @__PURE__ */ ownRule({
   id: "water-hardness",
-  question: "Is the water as soft or hard as the group is kept?",
   way: "each-group",
   needs: { from: ["water.generalHardness"] },
   reads: ["water.generalHardness"],

@@ -1,10 +1,13 @@
 import { ownRule } from "../../engine/rule/own-rule";
 import { anyWater, judgePlannedWater, plannedWaterMeasures } from "../shared/water";
 
-/** Restricts to what it can be given; water at the edge of that, or outside its optimum, is worth knowing. */
+/**
+ * Is the water as acid or alkaline as the group is kept?
+ *
+ * Restricts to what it can be given; water at the edge of that, or outside its optimum, is worth knowing.
+ */
 export const waterPh = /* @__PURE__ */ ownRule({
   id: "water-ph",
-  question: "Is the water as acid or alkaline as the group is kept?",
   way: "each-group",
   needs: { from: ["water.pH"] },
   reads: ["water.pH"],

@@ -1,10 +1,13 @@
 import { ownRule } from "../../engine/rule/own-rule";
 import { anyWater, judgePlannedWater, plannedWaterMeasures } from "../shared/water";
 
-/** Water of which no salinity is stated counts as fresh, but the figure is asked for. */
+/**
+ * Is the water as salt or fresh as the group is kept?
+ *
+ * Water of which no salinity is stated counts as fresh, but the figure is asked for.
+ */
 export const waterSalinity = /* @__PURE__ */ ownRule({
   id: "water-salinity",
-  question: "Is the water as salt or fresh as the group is kept?",
   way: "each-group",
   needs: { from: ["water.salinity"] },
   reads: ["water.statedSalinity"],

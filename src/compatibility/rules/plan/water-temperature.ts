@@ -4,12 +4,13 @@ import { ownRule } from "../../engine/rule/own-rule";
 import { anyWater, inSeason, judgePlannedWater, plannedWaterMeasures } from "../shared/water";
 
 /**
+ * Is the water as warm as the group is kept, on the hottest and coolest day too?
+ *
  * The water as it usually is must be what the animals are kept in. A hot day is held to the upper end, a cool season to
  * the lower: to what they are said to stand for a while, else to what each end gives way, and never past a limit.
  */
 export const waterTemperature = /* @__PURE__ */ ownRule({
   id: "water-temperature",
-  question: "Is the water as warm as the group is kept, on the hottest and coolest day too?",
   way: "each-group",
   needs: { from: ["water.temperature"] },
   reads: ["water.temperature", "water.hottest", "water.coolest"],

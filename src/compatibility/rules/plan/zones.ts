@@ -15,6 +15,8 @@ type Dweller = SeenParty<
 type Zone = TraitValue<"space.zones">[number];
 
 /**
+ * Have those that live only on the ground or at the surface, or hold a place there, room beside each other?
+ *
  * Ground and surface are areas: who lives on one alone cannot give way, and who lives alone or in pairs and holds a place
  * there does not, even by itself and without a brood; those that live in groups part it among them. The least floors that
  * groups need by themselves hold spare room, so each further group adds a part of its own. Open water is parted by moving,
@@ -22,8 +24,6 @@ type Zone = TraitValue<"space.zones">[number];
  */
 export const zones = /* @__PURE__ */ ownRule({
   id: "zones",
-  question:
-    "Have those that live only on the ground or at the surface, or hold a place there, room beside each other?",
   way: "all-groups",
   needs: { from: ["space.zones", "space.footprint"] },
   uses: {

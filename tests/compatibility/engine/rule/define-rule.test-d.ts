@@ -15,7 +15,6 @@ declare const species: SpeciesProfile;
 test("a rule sees the traits it declares, those it merely uses perhaps not", () => {
   defineRule({
     id: "x-declared",
-    question: "?",
     way: "each-way",
     needs: { from: ["water.pH"], to: ["space.zones"] },
     uses: { from: ["social.group"], to: [] },
@@ -32,7 +31,6 @@ test("a rule sees the traits it declares, those it merely uses perhaps not", () 
 test("a trait that is not declared is not there", () => {
   defineRule({
     id: "x-undeclared",
-    question: "?",
     way: "mutual",
     needs: { from: ["water.pH"], to: [] },
     mayYield: ["advisory"],
@@ -41,7 +39,6 @@ test("a trait that is not declared is not there", () => {
   });
   defineRule({
     id: "x-undeclared-in-plan",
-    question: "?",
     way: "each-group",
     needs: { from: ["water.pH"] },
     mayYield: ["advisory"],
@@ -50,7 +47,7 @@ test("a trait that is not declared is not there", () => {
   });
 });
 
-const common = { question: "?", way: "mutual", mayYield: ["advisory"] } as const;
+const common = { way: "mutual", mayYield: ["advisory"] } as const;
 
 test("a path that is no trait does not compile", () => {
   const judge = () => [];
@@ -75,7 +72,6 @@ test("a weight that is not announced does not compile", () => {
 test("a restricting finding without a condition does not compile", () => {
   defineRule({
     id: "x-unconditional",
-    question: "?",
     way: "mutual",
     needs: { from: [], to: [] },
     mayYield: ["restricting"],
@@ -84,7 +80,6 @@ test("a restricting finding without a condition does not compile", () => {
   });
   defineRule({
     id: "x-conditional",
-    question: "?",
     way: "mutual",
     needs: { from: [], to: [] },
     mayYield: ["restricting"],
@@ -93,7 +88,7 @@ test("a restricting finding without a condition does not compile", () => {
 });
 
 test("a condition is about a fact a plan has", () => {
-  const once = { question: "?", way: "once", mayYield: ["restricting"] } as const;
+  const once = { way: "once", mayYield: ["restricting"] } as const;
   const lid = () =>
     [{ weight: "restricting", condition: { on: "tank.lid", wanted: { oneOf: [true] } } }] as const;
   const colour = () =>
