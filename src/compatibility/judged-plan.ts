@@ -94,21 +94,18 @@ function subjectsOf(parties: readonly CheckedParty[], before: readonly Subject[]
   return isUnchanged ? before : subjects;
 }
 
-/** How a rule judges some groups of a plan; what it sees of the plan is gathered when it first judges. */
+/** How a rule judges some groups of a plan; that is made out when it first judges. */
 function judgeBy(
   rule: Rule,
   thresholds: ThresholdValues,
   given: PlanSubjects,
 ): (sides: readonly Subject[]) => readonly Judgement[] {
   if (isPairRule(rule)) {
-    const judge = pairJudge(rule, thresholds, given);
-    return (sides) => [judge(sides, meeting(sides))];
+    const judge = once(() => pairJudge(rule, thresholds, given));
+    return (sides) => [judge()(sides, meeting(sides))];
   }
-  let judge: ReturnType<typeof planJudge> | undefined;
-  return (sides) => {
-    judge ??= planJudge(rule as PlanRule, thresholds, given);
-    return judge(sides);
-  };
+  const judge = once(() => planJudge(rule as PlanRule, thresholds, given));
+  return (sides) => judge()(sides);
 }
 
 /** The case of some sides, among those that were judged: of one or two of them, or the only one. */

@@ -94,7 +94,7 @@ export function conflictsBeside(ofShape: readonly Problem[], plan: Plan): readon
   const isSound = (part: ProblemPath) =>
     !ofShape.some(({ path }) => path.every((key, index) => index >= part.length || key === part[index]));
   const areSound = (part: ProblemPath, fields: readonly string[]) =>
-    fields.every((field) => isSound([...part, field]));
+    ofShape.length === 0 || fields.every((field) => isSound([...part, field]));
   const ofGroup = (group: Group, path: ProblemPath) => [
     ...(areSound(path, counts) ? countConflicts(group, path) : []),
     ...(areSound(path, ["species", "form"]) ? formConflicts(group, path) : []),

@@ -22,16 +22,12 @@ export function planJudge(
   const { subjects } = plan;
   const { thresholds, mayAsk } = decidingBy(rule, values);
   const readings = readingsOf(rule, plan.plan);
-  const weighed = rule.weighs ? subjects : [];
-  const unweighed = readingsFor(weighed, weighedBy).filter(isMissing);
+  const { unweighed, stocks, beside } = rule.weighs ? weighingOf(subjects) : nothingWeighed;
   if (unweighed.length > 0) {
     const utmost = utmostOf(rule, { sides: subjects, plan, mayAsk });
     const open = leftOpen(rule, silent, missingQuestions(rule, unweighed), utmost);
     return () => [open];
   }
-  const stocks = rule.weighs ? stocksOfAll(subjects) : [noStock];
-  const beside = traitsWeighed(weighed).map(({ subject, trait }) => subject.reading(trait));
-  const weighing = beside.length > 0 ? { beside } : {};
   const see = (seen: object) => rule.judge({ plan: readings, thresholds, ...seen } as never);
   if (rule.way === "all-groups") {
     const runs = stocks.map(
@@ -46,17 +42,32 @@ export function planJudge(
       ([from]) =>
         see({ stock, from }),
   );
-  const judge = judgeOf(rule, runs, { plan, mayAsk, ...weighing });
+  const judge = judgeOf(rule, runs, { plan, mayAsk, beside });
   return rule.way === "once" ? () => [judge([])] : (sides) => sides.map((side) => judge([side]));
 }
 
-const stocksKnown = /* @__PURE__ */ new WeakMap<readonly Subject[], readonly Stock[]>();
+/** What comes of weighing the groups of a plan. */
+interface Weighing {
+  /** Without what they cannot be weighed. */
+  readonly unweighed: readonly Reading[];
+  readonly stocks: readonly Stock[];
+  /** What the stocks rest on. */
+  readonly beside: readonly Reading[] | undefined;
+}
 
-/** The stocks of a plan's groups, weighed once for all rules. */
-function stocksOfAll(subjects: readonly Subject[]): readonly Stock[] {
-  const stocks = stocksKnown.get(subjects) ?? stocksOf(subjects);
-  stocksKnown.set(subjects, stocks);
-  return stocks;
+const nothingWeighed: Weighing = { unweighed: [], stocks: [noStock], beside: undefined };
+
+const weighings = /* @__PURE__ */ new WeakMap<readonly Subject[], Weighing>();
+
+/** The groups of a plan, weighed once for all rules. */
+function weighingOf(subjects: readonly Subject[]): Weighing {
+  const known = weighings.get(subjects);
+  if (known) return known;
+  const unweighed = readingsFor(subjects, weighedBy).filter(isMissing);
+  const beside = traitsWeighed(subjects).map(({ subject, trait }) => subject.reading(trait));
+  const weighing = { unweighed, beside, stocks: unweighed.length > 0 ? [] : stocksOf(subjects) };
+  weighings.set(subjects, weighing);
+  return weighing;
 }
 
 const readingsFor = (subjects: readonly Subject[], traits: readonly Reading["trait"][]) =>

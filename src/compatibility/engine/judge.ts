@@ -220,17 +220,18 @@ function outsideDomain(rule: Rule, { sides: [side] }: Case): OpenQuestion {
 function bounded(rule: Rule, { adopted, others, read }: Worlds<WorldAnswer>, given: Case): Judgement {
   const { standing, told } = adopted.answer;
   const worlds = [adopted, ...others];
-  const used = given.beside ? [...read, ...beyond(read, given.beside)] : read;
+  const { beside = none } = given;
   const lacking = read.filter(isMissing);
-  const mayAdd = rule.mayAdd ? used.filter((reading) => isMissing(reading) && adds(rule, reading)) : none;
+  const mayAdd = [...lacking, ...beside.filter(isMissing)].some((reading) => adds(rule, reading));
   const mayRestrict = lacking.some(({ trait }) => rule.mayRestrict?.includes(trait));
   const isSilent = worlds.every(({ answer }) => answer.standing.length === 0);
-  if (isSilent && mayAdd.length === 0 && !mayRestrict) return silent;
+  if (isSilent && !mayAdd && !mayRestrict) return silent;
+  const used = [...read, ...beyond(read, beside)];
   const onlyAdds = lacking.every((reading) => adds(rule, reading));
   const span = spanOver(worlds);
   const least = onlyAdds ? span.least : 0;
   const open = mayRestrict ? Math.max(span.greatest, gravity.restricting) : span.greatest;
-  const greatest = mayAdd.length > 0 ? gravity[gravest(rule.mayYield)] : open;
+  const greatest = mayAdd ? gravity[gravest(rule.mayYield)] : open;
   const complete = completing(rule, told.length > 0 ? [...used, ...beyond(used, told)] : used);
   const asking = worlds.map(({ choices, answer }) => ({ choices, asks: askedIn(answer) }));
   const unmet = standing.filter(({ state }) => state !== "met");
@@ -247,7 +248,7 @@ function bounded(rule: Rule, { adopted, others, read }: Worlds<WorldAnswer>, giv
     greatest,
     undetermined: standing.some(({ answer }) => couldBe(answer)),
     worlds: onlyAdds ? asking : [...asking, nothingAsked],
-    mayAsk: mayAdd.length > 0 || mayRestrict ? utmostOf(rule, given) : [],
+    mayAsk: mayAdd || mayRestrict ? utmostOf(rule, given) : [],
     hangsOn: asking.length === 1 ? (asking[0]?.asks ?? []) : gathered(asking, ({ asks }) => asks),
   };
 }
