@@ -83,7 +83,11 @@ function withSex<Side extends Seen>(side: Side, sex: Sex): Side {
   const { count, kin } = party;
   const named = { sex, ...(count !== undefined && { count, ...allOf(sex, count) }) };
   const together = kin.count === count ? kinOf([named]) : kin;
-  return Object.create(side, { party: { value: { ...party, ...named, kin: together } } });
+  const animals = Object.assign({}, party, named, { kin: together });
+  return Object.create(Object.getPrototypeOf(side), {
+    ...Object.getOwnPropertyDescriptors(side),
+    party: { value: animals },
+  });
 }
 
 const allOf = (sex: Sex, count: number) =>
