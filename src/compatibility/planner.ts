@@ -101,10 +101,10 @@ function plannerOf(plan: Plan, by: AssessWith, origin?: Origin): Planner {
 /**
  * A plan that nobody else can change, with which nothing is wrong; its profiles are those given.
  *
- * @param own - Groups of which no copy has to be made.
+ * @param own - Groups of an own copy: they need no other, nor to be looked at again.
  */
 function ownPlan(plan: Plan, own?: Plan["groups"]): Plan {
-  refuseUnsound(plan);
+  refuseUnsound(plan, own);
   const { groups, ...others } = plan;
   const copies = groups === own ? own : Object.freeze(groups.map((group) => Object.freeze({ ...group })));
   return Object.freeze({ ...ownCopy(others), groups: copies });

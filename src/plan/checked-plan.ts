@@ -1,4 +1,5 @@
 import { InvalidInputError, type Problem } from "../errors";
+import { once } from "../later";
 import { lengthInCm, type TankFloor, type TankGeometry, tankFloor, tankGeometry } from "../tank";
 import {
   countConflicts,
@@ -11,7 +12,7 @@ import {
 import { type CheckedParty, partiesOf, partiesOfGroups } from "./party";
 import { partyShape } from "./party-shape";
 import type { Group, Offering, Party, Plan, PlannedTank, PlannedWater } from "./plan";
-import { planShape } from "./plan-shape";
+import { groupsShape, planShape } from "./plan-shape";
 import { profileProblems } from "./profile-problems";
 import type { ProblemPath } from "./shape/shape";
 import { shapeProblems } from "./shape/shape-problems";
@@ -55,9 +56,12 @@ export function checkedPlan(plan: Plan): CheckedPlan {
   return measuredPlan(plan);
 }
 
-/** @throws InvalidInputError with everything that is wrong with a plan. */
-export function refuseUnsound(plan: Plan): void {
-  const problems = planProblems(plan);
+/**
+ * @param sound - Groups with which nothing is wrong, and of which none can be changed.
+ * @throws InvalidInputError with everything that is wrong with a plan.
+ */
+export function refuseUnsound(plan: Plan, sound?: Plan["groups"]): void {
+  const problems = sound !== undefined && plan.groups === sound ? problemsBeside(plan) : planProblems(plan);
   if (problems.length > 0) throw new InvalidInputError(problems);
 }
 
@@ -83,10 +87,19 @@ export function measuredPlan(plan: Plan, parties = partiesOfGroups(plan.groups))
   };
 }
 
+const shapeOfPlan = /* @__PURE__ */ once(() => planShape(groupsShape(profileProblems)));
+const shapeBesideGroups = /* @__PURE__ */ once(() => planShape({ is: "checked", check: () => [] }));
+
 /** Everything wrong with a plan whose species are profiles. */
 function planProblems(plan: Plan): readonly Problem[] {
-  const ofShape = shapeProblems(planShape(profileProblems), plan);
+  const ofShape = shapeProblems(shapeOfPlan(), plan);
   return [...ofShape, ...conflictsBeside(ofShape, plan)];
+}
+
+/** Everything wrong with a plan beside its groups. */
+function problemsBeside(plan: Plan): readonly Problem[] {
+  const ofShape = shapeProblems(shapeBesideGroups(), plan);
+  return [...ofShape, ...conflictsBeside(ofShape, { ...plan, groups: [] })];
 }
 
 /** What cannot be true together, of the parts of a plan that have their shape. */

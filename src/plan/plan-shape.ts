@@ -88,8 +88,8 @@ const offerings = /* @__PURE__ */ once(
   }),
 );
 
-/** A plan whose species are as the check wants them. */
-export function planShape(species: ShapeCheck): ObjectShape {
+/** Groups whose species are as the check wants them. */
+export function groupsShape(species: ShapeCheck): Shape {
   const group = object(
     {
       id: text,
@@ -106,7 +106,11 @@ export function planShape(species: ShapeCheck): ObjectShape {
     },
     ["species"],
   );
-  const groups: Shape = { is: "list", of: group, least: 1, most: mostGroups };
+  return { is: "list", of: group, least: 1, most: mostGroups };
+}
+
+/** A plan with groups of a shape. */
+export function planShape(groups: Shape): ObjectShape {
   const jurisdiction: Shape = { is: "list", of: { is: "word", words: lawgivers }, least: 0, most: 50 };
   return object({ tank: tank(), water: water(), groups, offerings: offerings(), jurisdiction }, [
     "tank",

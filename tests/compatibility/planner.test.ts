@@ -5,6 +5,7 @@ import carinotetraodonTravancoricus from "vivary/catalog/carinotetraodon-travanc
 import danioRerio from "vivary/catalog/danio-rerio";
 import tanichthysAlbonubes from "vivary/catalog/tanichthys-albonubes";
 import { assessPlan, defineRule, type PlanChange, type Planner, planner } from "../../src/compatibility";
+import { withChange } from "../../src/compatibility/plan-change";
 import { InvalidInputError } from "../../src/errors";
 import type { Plan } from "../../src/plan";
 import type { SpeciesProfile } from "../../src/species";
@@ -190,5 +191,34 @@ describe("a plan that is being made", () => {
     ["no group at all", { groups: { 0: null } }, "groups"],
   ])("refuses %s", (_, change, where) => {
     expect(() => planner(start).with(change)).toThrow(where);
+  });
+
+  test.each([
+    { tank: { cover: 2 } },
+    { tank: { colour: "blue" } },
+    { tank: { flow: { calmest: "strong", strongest: "still" } } },
+    { tank: { base: { shape: "rectangle", length: -1, width: 30 } } },
+    { water: { pH: 70 } },
+    { water: { coolest: 26, temperature: 22 } },
+    { offerings: [{ food: "cake", place: "surface" }] },
+    { groups: { 0: { unsexed: -1 } } },
+    { groups: { 0: { males: 0, females: 0, unsexed: 0, juveniles: 0 } } },
+    { groups: { 0: { form: "square" } } },
+    { add: [{ unsexed: 3 }] },
+  ])("refuses as assessPlan does, at the first step and later: %o", (change) => {
+    const refusal = (run: () => unknown) => {
+      try {
+        run();
+      } catch (error) {
+        return JSON.stringify(Object(error).problems);
+      }
+      throw new Error("nothing was refused");
+    };
+    const changed = withChange(start, change as PlanChange);
+    const refused = refusal(() => assessPlan(changed));
+    const first = planner(start);
+    const later = first.with({ water: { temperature: 25 } }).with({ tank: { cover: 0.3 } });
+    for (const before of [first, later.with({ water: start.water ?? {}, tank: { cover: start.tank.cover } })])
+      expect(refusal(() => before.with(change as PlanChange).outcome)).toBe(refused);
   });
 });

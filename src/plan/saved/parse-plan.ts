@@ -2,7 +2,7 @@ import { InvalidInputError, type Problem, type ProblemCode } from "../../errors"
 import { applyForm, type SpeciesProfile } from "../../species";
 import { conflictsBeside } from "../checked-plan";
 import type { Group, Plan } from "../plan";
-import { mostGroups, planShape } from "../plan-shape";
+import { groupsShape, mostGroups, planShape } from "../plan-shape";
 import { profileProblems } from "../profile-problems";
 import type { ProblemPath } from "../shape/shape";
 import { isObject, shapeProblems } from "../shape/shape-problems";
@@ -94,7 +94,7 @@ function parsed(input: unknown, lookup: SpeciesLookup): ParsedPlan {
     return { success: false, problems: [{ path: ["lookup"], code: "type", expected, found: lookup }] };
   }
   const { saved, problems: ofFormat } = inTodaysFormat(input);
-  const ofShape = [...ofFormat, ...shapeProblems(planShape(nameProblems), saved)];
+  const ofShape = [...ofFormat, ...shapeProblems(planShape(groupsShape(nameProblems)), saved)];
   const found = foundSpecies(saved, lookup);
   const problems = [...ofShape, ...found.problems];
   const plan = { ...(saved as object), groups: found.groups } as unknown as Plan;

@@ -1,5 +1,5 @@
 import { frozen } from "../../frozen";
-import { planShape } from "../plan-shape";
+import { groupsShape, planShape } from "../plan-shape";
 import { jsonSchemaOf } from "../shape/json-schema";
 import { format } from "./formats";
 
@@ -9,7 +9,7 @@ export const planJsonSchema: Readonly<Record<string, unknown>> = /* @__PURE__ */
 );
 
 function schemaOfSavedPlans(): Record<string, unknown> {
-  const { fields, ...shape } = planShape(() => []);
+  const { fields, ...shape } = planShape(groupsShape(() => []));
   const saved = { ...shape, fields: { format: { is: "count", min: 1, max: format } as const, ...fields } };
   const species = {
     type: "string",
