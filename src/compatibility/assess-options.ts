@@ -11,7 +11,7 @@ export interface ThresholdOptions {
 
 /** What a caller may change of an assessment. */
 export interface AssessOptions extends ThresholdOptions {
-  /** The rules to judge by, in place of all of the library's: any of these, and those that `defineRule` made. */
+  /** The rules to judge by, in place of all of the library's: some of these, and those that `defineRule` made. */
   readonly rules?: readonly Rule[] | undefined;
 }
 

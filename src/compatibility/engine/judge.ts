@@ -273,6 +273,10 @@ function spanOver(worlds: readonly { readonly answer: WorldAnswer }[]) {
 const askedIn = ({ standing }: WorldAnswer) =>
   standing.map(({ condition }) => condition).filter((condition) => condition !== undefined);
 
+type FieldsOf<Finding> = Finding extends unknown ? keyof Finding : never;
+/** A finding that does not say everything yet. */
+type Unfinished = { [Field in FieldsOf<AnyFinding>]?: unknown };
+
 /** Makes an answer a finding: by which rule, about whom, and how well it is supported by the traits that were read. */
 function completing(rule: Rule, read: readonly Reading[]) {
   const { id, measures: kinds = {} } = rule;
@@ -282,7 +286,7 @@ function completing(rule: Rule, read: readonly Reading[]) {
   return ({ answer, from, to, condition, instead }: Standing): AnyFinding => {
     const { weight, measures, watchFor } = answer;
     const uncertain = couldBe(answer);
-    const finding: Record<string, unknown> = { rule: id, weight };
+    const finding: Unfinished = { rule: id, weight };
     if (from !== undefined) finding.from = from;
     if (to !== undefined) finding.to = to;
     if (measures) finding.measures = measured(kinds, measures);
@@ -292,7 +296,7 @@ function completing(rule: Rule, read: readonly Reading[]) {
     if (uncertain) finding.couldBe = uncertain;
     finding.basis = basis;
     finding.traits = traits;
-    return finding as unknown as AnyFinding;
+    return finding as AnyFinding;
   };
 }
 
