@@ -14,4 +14,12 @@ Object.assign(plugins.config.get("@bibtex").format, {
 export const bibtexOf = (
   sources: readonly CitableSource[],
 ): readonly (readonly [id: string, entry: string])[] =>
-  sources.map(({ custom, ...item }) => [item.id, new Cite(item).format("bibtex").trim()]);
+  sources.map(({ custom, ...item }) => [item.id, settable(new Cite(item).format("bibtex").trim())]);
+
+/** An entry that LaTeX can set: what it takes for commands is escaped, and no address stands twice. */
+const settable = (entry: string) =>
+  entry
+    .split("\n")
+    .filter((line) => !/^\thowpublished = \{https?:/.test(line))
+    .map((line) => (/^\t(?!url |doi )/.test(line) ? line.replaceAll(/[&%$#_]/g, "\\$&") : line))
+    .join("\n");

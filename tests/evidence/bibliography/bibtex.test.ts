@@ -46,6 +46,19 @@ describe.each(all.map((source, index) => ({ source, index, id: source.id })))("$
   });
 });
 
+// The characters that LaTeX takes for commands (Lamport, LaTeX: A Document Preparation System, 1994; from memory), but for
+// backslash and braces, of which escapes are made. url and doi are set verbatim.
+test.each(ids)("%s can be set by LaTeX, and tells no address twice", (id) => {
+  const fields = [...bibtex([id]).matchAll(/^\t(\w+) = (.*)$/gm)].map(([, name = "", text = ""]) => ({
+    name,
+    text,
+  }));
+  for (const { name, text } of fields) {
+    if (name !== "url" && name !== "doi") expect(text).not.toMatch(/(?<!\\)[&%$#_~^]/);
+  }
+  expect(fields.filter(({ text }) => text.includes("//")).length).toBeLessThan(2);
+});
+
 test("prints as a reference, without our remarks", () => {
   const printed = new Cite(bibtex(["plisnier-1999"])).format("bibliography", {
     format: "text",
