@@ -52,11 +52,14 @@ function taxonFile({ taxa, names }: ReleasedRows): ArchiveFile {
   return { path: "taxon.csv", rowType: dwc("Taxon"), terms, rows: [...accepted, ...synonyms] };
 }
 
-/** What counts of what sources say of the species. A span is two rows under one parent, since Darwin Core has no spans. */
+/** Copies of another statement, and what its record does not count. */
+const leftOut = ["repeats", "set-aside"];
+
+/** What sources say of the species and is not left out. A span is two rows under one parent, since Darwin Core has no spans. */
 function measurementFile({ statements, traits, sources }: ReleasedRows): ArchiveFile {
   const traitOf = new Map(traits.map((trait) => [trait.trait, trait]));
   const authorsOf = new Map(sources.map(({ sourceID, authors }) => [sourceID, authors]));
-  const counting = statements.filter(({ counts, form }) => form === null && /^(used|stands)$/.test(counts));
+  const counting = statements.filter(({ counts, form }) => form === null && !leftOut.includes(counts));
   const rows = counting.flatMap((statement) => {
     const trait = traitOf.get(statement.trait);
     return valuesOf(statement).map(({ end, value }) => ({

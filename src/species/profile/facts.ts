@@ -101,10 +101,17 @@ function combined(groups: readonly StatementGroup[], way: Way): Fact<unknown> | 
 const asStated = ({ standing }: StatementGroup) =>
   standing.map(({ value, root, basis, by }) => ({ value, root, bases: [basis], said: [by] }));
 
-/** Figures that only inform: no others to decide by. */
-const informs = ({ as }: StatementTopic) => as === "wild" || as === "tested";
-
 const ofGrown = ({ stage = "adult" }: StatementTopic) => stage === "adult";
+
+/** Whether figures only inform, and decide nothing: those of the wild, of tests, and of animals that are not grown. */
+export const informs = ({ as, stage = "adult" }: Meant): boolean =>
+  as === "wild" || as === "tested" || stage !== "adult";
+
+/** What a figure means, and of which animals it is. */
+interface Meant {
+  readonly as?: string | null | undefined;
+  readonly stage?: string | undefined;
+}
 
 const byMeaning = (chosen: readonly Choice[]): { readonly [meaning: string]: unknown } =>
   Object.fromEntries(chosen.map(({ as, value }) => [as, value]));

@@ -1,5 +1,6 @@
 import { plainData } from "../../plain-data";
 import { overlap } from "../../ranges";
+import { joined } from "../profile/joined";
 import { totalLength } from "../profile/lengths";
 import { traitDefinitions } from "../traits/definitions";
 import type { StatedValue, TraitPath } from "../traits/values";
@@ -16,8 +17,9 @@ export interface Disagreement<Path extends TraitPath> extends StatementGroup<Sta
 /**
  * Where the sources of a trait agree and where they do not: one row for each meaning, sex, stage, measure and number of
  * animals. Values are in the trait's unit. A trait nobody stated gives no rows. Statements that add up, such as foods, all
- * stand and are never disputed. Lengths are compared as totals: those of one sex and meaning differ where the total
- * lengths that belong to them, by the species' own ratio where it is known, share none.
+ * stand and are never disputed. Spans of water are compared as they are used, an open end closed by the best of the others:
+ * "at least 20 °C" and "at most 26 °C" agree. Lengths are compared as totals: those of one sex and meaning differ where the
+ * total lengths that belong to them, by the species' own ratio where it is known, share none.
  *
  * @throws InvalidInputError where there is no such trait, for what is no record, and where a unit is unknown.
  *
@@ -41,8 +43,10 @@ export function disagreement<Path extends TraitPath>(
   >;
   const { way } = traitDefinitions[path];
   const rows = [...groups.values()];
-  const saysTwo = ({ standing }: StatementGroup) =>
-    new Set(standing.map(({ value }) => JSON.stringify(value))).size > 1;
+  const saysTwo = (group: StatementGroup) => {
+    const voices = way === "figures" ? joined(group) : group.standing;
+    return new Set(voices.map(({ value }) => JSON.stringify(value))).size > 1;
+  };
   const share = way === "lengths" ? ownStandardShare(record) : undefined;
   return rows.map((group) => ({
     ...group,

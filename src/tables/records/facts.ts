@@ -12,6 +12,7 @@ import {
   traitPaths,
   traitTable,
 } from "../../species";
+import { informs } from "../../species/inner";
 import { inOrder, listed, type RowWith } from "../table";
 import { dwc, ets } from "../terms";
 import { partsOf, type ValueCells, valueColumns } from "./parts";
@@ -50,20 +51,21 @@ const columns = {
   },
   basis: {
     type: "string",
-    about: "The weakest basis of what the whole fact rests on; derived where it was computed or stands in.",
-    required: true,
+    about:
+      "The weakest basis of what the whole fact rests on, not of one figure of it; derived where it was computed or stands in; empty of wild and tested figures, on which it does not rest.",
     words: [...bases],
     term: ets("basisOfRecordDescription"),
   },
   disputed: {
     type: "boolean",
-    about: "Whether a source supports another value of the whole fact.",
+    about:
+      "Whether a source supports another value of the whole fact, or takes its ends for a handbook's class. Lengths by different measures stand side by side and dispute nothing here.",
     required: true,
   },
   saidBy: {
     type: "string",
     about:
-      "Who says so, as the by of statements names them; empty for profiles of the catalog, which ship no sources.",
+      "Who the whole fact rests on, as the by of statements names them; empty of wild and tested figures, and for profiles of the catalog, which ship no sources.",
   },
 } as const;
 
@@ -109,20 +111,17 @@ function rowsOf(taxonID: string, form: string | null, held: Facts): readonly Fac
   return traitPaths.flatMap((trait) => {
     const fact: Fact<unknown> | undefined = factAt(held, trait);
     if (!fact) return [];
-    const whole = {
-      taxonID,
-      form,
-      trait,
-      basis: fact.basis,
-      disputed: fact.also !== undefined,
-      saidBy: listed(fact.said ?? []),
-    };
+    const whole = { taxonID, form, trait, disputed: fact.also !== undefined };
+    const support = { basis: fact.basis, saidBy: listed(fact.said ?? []) };
     return entriesOf(fact.value, trait).flatMap(({ parts, ...told }, index) => {
       const factID = [taxonID, form, trait, index + 1].filter((part) => part !== null).join("/");
-      return parts.map((part) => inOrder(columns, { factID, ...whole, ...told, ...part }));
+      const rests = informs({ as: told.meaning }) ? noSupport : support;
+      return parts.map((part) => inOrder(columns, { factID, ...whole, ...rests, ...told, ...part }));
     });
   });
 }
+
+const noSupport = { basis: null, saidBy: null };
 
 /** One entry of a fact: a value with what it is about. */
 interface Entry extends Pick<FactRow, "meaning" | "sex" | "measure" | "animals" | "standsIn" | "classEnds"> {

@@ -15,7 +15,7 @@ import {
   traitPaths,
   traitTable,
 } from "../../species";
-import { groupsOf, hasValue, inTraitUnit, joined, type Stated, topicKey } from "../../species/inner";
+import { groupsOf, hasValue, informs, inTraitUnit, joined, type Stated, topicKey } from "../../species/inner";
 import { inOrder, type RowWith } from "../table";
 import { dwc, ets } from "../terms";
 import { noValue, partsOf, valueColumns } from "./parts";
@@ -89,9 +89,9 @@ const columns = {
   counts: {
     type: "string",
     about:
-      "used: the fact rests on it; stands: it counts as another value; repeats: its source has said so already; set-aside: it does not count; informs: a note without a value.",
+      "used: the fact rests on it; agrees: it says the same; stands: it counts as another value; repeats: its source has said so already; set-aside: it does not count; informs: a note without a value, or a figure that decides nothing, as those of the wild, of tests and of young animals.",
     required: true,
-    words: ["used", "stands", "repeats", "set-aside", "informs"],
+    words: ["used", "agrees", "stands", "repeats", "set-aside", "informs"],
   },
   by: {
     type: "string",
@@ -233,8 +233,11 @@ function standingOf(statement: Statement, trait: TraitPath, group: StatementGrou
     ({ by, value }) => by === statement.by && JSON.stringify(value) === valueText(statement, trait),
   );
   if (place < 0) return "repeats";
-  const isUsed = way === "figures" ? joined(group)[0]?.said.includes(statement.by) : place === 0;
-  return isUsed ? "used" : "stands";
+  if (informs(group)) return "informs";
+  const spans = way === "figures" ? joined(group) : undefined;
+  if (spans?.[0]?.said.includes(statement.by) ?? place === 0) return "used";
+  const [adopted, own] = [0, place].map((index) => JSON.stringify((spans ?? group.standing)[index]?.value));
+  return own === adopted ? "agrees" : "stands";
 }
 
 const valueText = (statement: Stated, trait: TraitPath) => JSON.stringify(inTraitUnit(statement, trait));

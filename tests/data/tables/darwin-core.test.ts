@@ -126,9 +126,9 @@ describe("the measurements", () => {
     expect(ends[0]?.measurementUnit).toBe("[pH]");
   });
 
-  test("hold every end and value of the species that counts, and nothing that was set aside", () => {
+  test("hold every end and value of the species, and nothing that was set aside or only repeats", () => {
     const counting = rows.statements.filter(
-      ({ form, counts }) => form === null && ["used", "stands"].includes(counts),
+      ({ form, counts }) => form === null && ["used", "agrees", "stands", "informs"].includes(counts),
     );
     const cells = counting.flatMap(({ number, min, max, word, minWord, maxWord, truth, text }) =>
       [number, min, max, word, minWord, maxWord, truth, text].filter((cell) => cell !== null),

@@ -39,6 +39,19 @@ test("there is a row for each meaning, and each says whether its sources differ"
   ]);
 });
 
+test("ends that complete each other agree, unless no animal has both", () => {
+  const disputed = (...temperature: TraitStatement<"water.temperature">[]) =>
+    disagreement(recordOf({ water: { temperature } }), "water.temperature").map((row) => row.disputed);
+  const [low, high] = [
+    { by: "study", value: { min: 0 }, as: "limit" },
+    { by: "handbook", value: { max: 47 }, as: "limit" },
+  ] as const;
+  expect(disputed(low, high)).toStrictEqual([false]);
+  expect(disputed(low, { ...high, value: { min: 0, max: 47 } })).toStrictEqual([false]);
+  expect(disputed(low, { ...high, value: { min: 2, max: 47 } })).toStrictEqual([true]);
+  expect(disputed({ ...low, acclimatedAt: 10 }, { ...high, acclimatedAt: 30 })).toStrictEqual([true]);
+});
+
 test("a length has a row for each sex and measure, a figure for each stage", () => {
   const length = { by: trade, value: 4, as: "usual", measure: "TL" } as const;
   const record = recordOf({
