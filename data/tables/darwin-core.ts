@@ -39,17 +39,26 @@ function taxonFile({ taxa, names }: ReleasedRows): ArchiveFile {
   }));
   const synonyms = names
     .filter(({ nameType }) => nameType === "synonym")
-    .map(({ nameID, taxonID, name }) => ({
-      taxonID: nameID,
-      acceptedNameUsageID: taxonID,
-      scientificName: name,
-      kingdom: "Animalia",
-      taxonRank: "species",
-      taxonomicStatus: "synonym",
-      nomenclaturalCode: "ICZN",
-    }));
+    .map(({ nameID, taxonID, name }) => {
+      const scientificName = name.replace(/ \(misapplied\)$/, "");
+      return {
+        taxonID: nameID,
+        acceptedNameUsageID: taxonID,
+        scientificName,
+        kingdom: "Animalia",
+        taxonRank: rankOf(scientificName),
+        taxonomicStatus: scientificName === name ? "synonym" : "misapplied",
+        nomenclaturalCode: "ICZN",
+      };
+    });
   const { taxonID, ...terms } = dwcTerms(...Object.keys(accepted[0] ?? {}));
   return { path: "taxon.csv", rowType: dwc("Taxon"), terms, rows: [...accepted, ...synonyms] };
+}
+
+/** The rank that a name has by its form: two words of a species, three of a subspecies; none of an open name with a sign. */
+function rankOf(name: string): "species" | "subspecies" | null {
+  if (/^[A-Z][a-z]+ [a-z-]+$/.test(name)) return "species";
+  return /^[A-Z][a-z]+ [a-z-]+ [a-z-]+$/.test(name) ? "subspecies" : null;
 }
 
 /** Copies of another statement, and what its record does not count. */

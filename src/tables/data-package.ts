@@ -1,5 +1,5 @@
 import { version } from "../../package.json";
-import { listOf, oneOf } from "../errors";
+import { listOf, oneOf, refusal } from "../errors";
 import { frozen } from "../frozen";
 import { overlaps } from "./overlaps/overlaps";
 import { facts } from "./records/facts";
@@ -79,7 +79,7 @@ export interface DataPackage {
  * column, and the keys by which tables refer to each other.
  *
  * @param included - The tables that are there; else those of the catalog: taxa, names, traits, sources, statements, facts.
- * @throws InvalidInputError for what is no list of tables.
+ * @throws InvalidInputError for what is no list of tables, and for one that is named twice.
  *
  * @example
  * ```ts
@@ -90,6 +90,7 @@ export interface DataPackage {
  */
 export function dataPackage(included: readonly TableName[] = catalogTables): DataPackage {
   const chosen = listOf(included, "tables").map((name) => oneOf(name, Object.keys(tables), "tables"));
+  if (new Set(chosen).size < chosen.length) throw refusal("tables", "each once", included, "conflict");
   return {
     $schema: "https://datapackage.org/profiles/2.0/datapackage.json",
     name: "vivary",

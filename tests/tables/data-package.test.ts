@@ -58,4 +58,5 @@ test("a package holds the catalog, or the tables that are asked for, and refers 
 test("there is no package of a table that there is not", () => {
   expect(() => Reflect.apply(dataPackage, undefined, [["fishes"]])).toThrow(InvalidInputError);
   expect(() => Reflect.apply(dataPackage, undefined, ["taxa"])).toThrow(InvalidInputError);
+  expect(() => dataPackage(["facts", "facts"])).toThrow("tables: expected each once");
 });

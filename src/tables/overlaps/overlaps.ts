@@ -4,6 +4,7 @@ import { gap, overlap } from "../../ranges";
 import type { WidthFormula, Widths } from "../../ranges/inner";
 import { bases, type SpeciesProfile, type SpeciesRecord, traitPaths, traitTable } from "../../species";
 import { weakestBasis } from "../../species/inner";
+import { checkedProfiles } from "../checked-profiles";
 import { inOrder, listed, type RowWith } from "../table";
 import { ets } from "../terms";
 import type { OverlapAxis } from "./axis";
@@ -143,7 +144,7 @@ export function overlapRows(
   const figures = traitPaths.filter((path) => traitTable[path].way === "figures");
   chosen(axes, figures, "axes");
   chosen(measures, Object.keys(formulas), "measures");
-  const compared = listOf(profiles, "profiles").map((profile) => ({
+  const compared = checkedProfiles(profiles).map((profile) => ({
     profile,
     name: nameOf(profile),
     standing: new Map(axes.map((axis) => [axis, standingSpans(profile, axis, recordOf?.(profile.id))])),

@@ -104,6 +104,25 @@ describe("the taxa", () => {
   });
 });
 
+// The International Code of Zoological Nomenclature, articles 5.1 and 5.2: the name of a species is of two words, that of a
+// subspecies of three (from memory). Open names, with a sign or a number, are none.
+test.each([
+  ["Barbus tetrazona", "Barbus tetrazona", "species", "synonym"],
+  ["Kryptopterus minor (misapplied)", "Kryptopterus minor", "species", "misapplied"],
+  ["Rasbora heteromorpha espei", "Rasbora heteromorpha espei", "subspecies", "synonym"],
+  ["Ancistrus sp. 3", "Ancistrus sp. 3", "", "synonym"],
+  ["Caridina cf. cantonensis", "Caridina cf. cantonensis", "", "synonym"],
+  ["Puntius sp. 'Odessa'", "Puntius sp. 'Odessa'", "", "synonym"],
+  ["Procambarus fallax f. virginalis", "Procambarus fallax f. virginalis", "", "synonym"],
+])("the synonym %s is told as what it is", (name, scientificName, taxonRank, taxonomicStatus) => {
+  const synonym = rows.names.find((row) => row.nameType === "synonym" && row.name === name);
+  expect(taxa.find(({ id }) => id === synonym?.nameID)).toMatchObject({
+    scientificName,
+    taxonRank,
+    taxonomicStatus,
+  });
+});
+
 describe("the measurements", () => {
   test("are each of a species, with ids that none shares", () => {
     const ids = new Set(taxa.map(({ id }) => id));

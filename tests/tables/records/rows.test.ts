@@ -331,3 +331,8 @@ test.each(Object.entries({ taxonRows, nameRows, statementRows, factRows, sourceR
     }
   },
 );
+
+test("facts are of profiles: records, whose traits hold statements, are refused", () => {
+  expect(() => Reflect.apply(factRows, undefined, [[recordOf("danio-rerio")]])).toThrow(InvalidInputError);
+  expect(() => Reflect.apply(factRows, undefined, [[null]])).toThrow(InvalidInputError);
+});
