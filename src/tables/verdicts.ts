@@ -43,11 +43,26 @@ const columns = {
   },
   met: { type: "boolean", about: "Whether the plan meets its condition, so that it does not count." },
   fromID: { type: "string", about: "The species that it starts from; empty for the tank." },
+  fromParty: {
+    type: "integer",
+    about: "The place among the parties, from 1, of the one that it starts from; empty for the tank.",
+    within: { min: 1 },
+  },
   toID: { type: "string", about: "The species that it falls on; empty for the tank." },
+  toParty: {
+    type: "integer",
+    about: "The place among the parties, from 1, of the one that it falls on; empty for the tank.",
+    within: { min: 1 },
+  },
   basis: { type: "string", about: "The weakest basis of the facts used.", words: [...bases] },
   traits: { type: "string", about: "The traits used." },
   conditionOn: { type: "string", about: "The fact of the plan that would have to be." },
   conditionOf: { type: "string", about: "The species whose fact it is; empty for the tank." },
+  conditionParty: {
+    type: "integer",
+    about: "The place among the parties, from 1, of the one whose fact it is; empty for the tank.",
+    within: { min: 1 },
+  },
   conditionMin: { type: "number", about: "The least that the fact may be, in the unit of the condition." },
   conditionMax: { type: "number", about: "The most that the fact may be, in the unit of the condition." },
   conditionUnit: { type: "string", about: "The unit of the condition." },
@@ -128,6 +143,7 @@ const noFigure = { measure: null, number: null, min: null, max: null, unit: null
 const noCondition = {
   conditionOn: null,
   conditionOf: null,
+  conditionParty: null,
   conditionMin: null,
   conditionMax: null,
   conditionUnit: null,
@@ -138,7 +154,9 @@ const nothing: FindingCells = {
   weight: null,
   met: null,
   fromID: null,
+  fromParty: null,
   toID: null,
+  toParty: null,
   basis: null,
   traits: null,
   ...noCondition,
@@ -153,7 +171,9 @@ function cellsOf(finding: Finding, met: boolean, ids: readonly string[]): readon
     weight,
     met,
     fromID: idOf(from),
+    fromParty: placeOf(from),
     toID: idOf(to),
+    toParty: placeOf(to),
     basis,
     traits: listed(traits),
     ...("condition" in finding ? conditionCells(finding.condition, idOf) : noCondition),
@@ -167,11 +187,14 @@ function cellsOf(finding: Finding, met: boolean, ids: readonly string[]): readon
 }
 
 function conditionCells({ on, of, wanted }: Condition, idOf: (place: number | undefined) => string | null) {
-  const told = { ...noCondition, conditionOn: on, conditionOf: idOf(of) };
+  const told = { ...noCondition, conditionOn: on, conditionOf: idOf(of), conditionParty: placeOf(of) };
   if ("oneOf" in wanted) return { ...told, conditionWords: listed(wanted.oneOf.map(String)) };
   const { min = null, max = null, unit = null } = wanted;
   return { ...told, conditionMin: min, conditionMax: max, conditionUnit: unit };
 }
+
+/** The place of a party as people count. */
+const placeOf = (index: number | undefined) => (index === undefined ? null : index + 1);
 
 /** A figure or words of a finding. */
 type Held = Quantity | { readonly value: string | readonly string[] };

@@ -2,7 +2,7 @@ import { expect, test } from "vitest";
 import { findSpecies } from "../../src/catalog";
 import { assessPair, assessPlan } from "../../src/compatibility";
 import { InvalidInputError } from "../../src/errors";
-import type { SpeciesProfile } from "../../src/species";
+import { applyForm, type SpeciesProfile } from "../../src/species";
 import { verdictRows } from "../../src/tables";
 
 const named = (name: string): SpeciesProfile => {
@@ -61,6 +61,21 @@ test("a condition stands beside its finding", () => {
     expect("oneOf" in wanted ? row?.conditionWords : [row?.conditionMin, row?.conditionMax]).toStrictEqual(
       told,
     );
+  }
+});
+
+test("a form is told from its species, and a group from another of its species, by their places", () => {
+  const goldfish = named("goldfish");
+  const beside = assessPair({ species: goldfish }, { species: applyForm(goldfish, "veiltail") });
+  const { findings, met } = beside;
+  const all = [...findings, ...met];
+  const told = verdictRows([beside]);
+  expect(all.some(({ from }) => from === 0) && all.some(({ to }) => to === 1)).toBe(true);
+  for (const { finding, fromParty, toParty, conditionParty } of told) {
+    const meant = finding === null ? undefined : all[finding - 1];
+    const of = meant && "condition" in meant ? meant.condition.of : undefined;
+    const places = [meant?.from, meant?.to, of].map((index) => (index === undefined ? null : index + 1));
+    expect([fromParty, toParty, conditionParty]).toStrictEqual(places);
   }
 });
 
