@@ -1,4 +1,4 @@
-import { objectOf } from "../errors";
+import { knownKeys } from "../known-keys";
 import { checkedRules } from "./engine/rule/checked-rules";
 import type { Rule } from "./engine/rule/rule";
 import { type ThresholdValues, thresholdValues } from "./threshold-values";
@@ -15,6 +15,9 @@ export interface AssessOptions extends ThresholdOptions {
   readonly rules?: readonly Rule[] | undefined;
 }
 
+/** The names of these options. */
+export const assessKeys = ["rules", "thresholds"] as const;
+
 /** The rules and numbers that an assessment is made with. */
 export interface AssessWith<Judging extends Rule = Rule> {
   readonly rules: readonly Judging[];
@@ -22,7 +25,7 @@ export interface AssessWith<Judging extends Rule = Rule> {
 }
 
 /** What to judge with, or an {@link InvalidInputError} where the rules or options are none. */
-export function assessWith(rules: readonly Rule[], options: ThresholdOptions): AssessWith {
-  const { thresholds } = objectOf(options, "options");
+export function assessWith(rules: readonly Rule[], options: AssessOptions): AssessWith {
+  const { thresholds } = knownKeys(options, assessKeys);
   return { rules: checkedRules(rules), thresholds: thresholdValues(thresholds) };
 }

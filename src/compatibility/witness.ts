@@ -1,7 +1,8 @@
+import { knownKeys } from "../known-keys";
 import type { Plan } from "../plan";
 import { type Condition, facts, isMet } from "../plan";
 import type { SpeciesProfile } from "../species";
-import type { AssessOptions } from "./assess-options";
+import { type AssessOptions, assessKeys } from "./assess-options";
 import { assessPair } from "./assess-pair";
 import { assessPlan } from "./assess-plan";
 import { coverInsteadOfCompany } from "./dense-cover";
@@ -37,7 +38,7 @@ const mostRounds = 8;
  * ```
  */
 export function witness(plan: Plan, options: WitnessOptions = {}): Plan | undefined {
-  const { company = [], ...assessing } = options;
+  const { company = [], ...assessing } = knownKeys(options, ["company", ...assessKeys]);
   let [current, verdict] = [plan, assessPlan(plan, assessing)];
   const mayChange = changeable(plan, verdict.conditions);
   for (let round = 0; round < mostRounds && verdict.outcome === "conditional"; round += 1) {

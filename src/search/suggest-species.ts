@@ -1,4 +1,5 @@
 import { listOf, objectOf, refusal } from "../errors";
+import { knownKeys } from "../known-keys";
 import { typedName } from "../typed-name";
 import {
   acceptedNames,
@@ -46,7 +47,8 @@ export interface SuggestOptions {
  * own name fits better than those of its species.
  *
  * @param typed - At most 200 characters; nothing is found by none.
- * @throws InvalidInputError for anything but a text, for a longer one, for a limit below 1, and for languages that are none.
+ * @throws InvalidInputError for anything but a text, for a longer one, for a limit below 1, for languages that are
+ * none, and for an option that there is not.
  *
  * @example
  * ```ts
@@ -60,7 +62,7 @@ export interface SuggestOptions {
  */
 export function suggestSpecies(typed: string, options: SuggestOptions = {}): readonly Suggestion[] {
   const wanted = typedIn(typedName(typed, "typed"));
-  const limit = limitOf(options.limit);
+  const limit = limitOf(knownKeys(options, ["limit", "languages"]).limit);
   if (wanted.letters === "") return [];
   const languages = [...languagesIn(options), en].map(languageOf);
   const entries = [...languages.map((language) => language.entries), scientificEntries()];

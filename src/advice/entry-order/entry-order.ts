@@ -1,6 +1,8 @@
 import { type AssessOptions, planner } from "../../compatibility";
-import { inDomain, objectOf, refusal } from "../../errors";
+import { assessKeys } from "../../compatibility/inner";
+import { inDomain, refusal } from "../../errors";
 import { frozen } from "../../frozen";
+import { knownKeys } from "../../known-keys";
 import type { Plan } from "../../plan";
 import type { EntryStep, NoEntryOrder } from "./answer";
 import { comersOf, groupsOf } from "./comers";
@@ -69,7 +71,11 @@ const quarantineDays = /* @__PURE__ */ frozen({ min: 0, max: 365 } as const);
  * ```
  */
 export function entryOrder(plan: Plan, options: EntryOrderOptions = {}): readonly EntryStep[] | NoEntryOrder {
-  const { quarantine: asked = 30, quarantineTanks = 1, ...assessing } = objectOf(options, "options");
+  const {
+    quarantine: asked = 30,
+    quarantineTanks = 1,
+    ...assessing
+  } = knownKeys(options, ["quarantine", "quarantineTanks", ...assessKeys]);
   const quarantine = inDomain(asked, "options.quarantine", quarantineDays, "d");
   if (!Number.isInteger(quarantineTanks) || quarantineTanks < 1 || quarantineTanks > mostTanks)
     throw refusal(

@@ -1,5 +1,7 @@
 import type { Finding, LibraryFinding, Planner, WitnessOptions } from "../../compatibility";
-import { objectOf, refusal } from "../../errors";
+import { assessKeys } from "../../compatibility/inner";
+import { refusal } from "../../errors";
+import { knownKeys } from "../../known-keys";
 import type { Group, Plan } from "../../plan";
 import type { TankDimensions } from "../../tank";
 import { againstIn, furnishedFor, suitableIn } from "./furnished";
@@ -51,7 +53,11 @@ export interface LeastTank extends TankDimensions {
  * ```
  */
 export function leastTank(groups: readonly Group[], options: LeastTankOptions = {}): readonly LeastTank[] {
-  const { shapes = standardTanks, most = 3, ...seeking } = objectOf(options, "options");
+  const {
+    shapes = standardTanks,
+    most = 3,
+    ...seeking
+  } = knownKeys(options, ["shapes", "most", "company", ...assessKeys]);
   if (!Number.isInteger(most) || most < 1)
     throw refusal("options.most", "a whole number of 1 or more", most, "range");
   const furnished = furnishedFor(groups, seeking);

@@ -6,8 +6,9 @@ import {
   planner as plannerOf,
   type Verdict,
 } from "../../compatibility";
-import { askedAtWorst } from "../../compatibility/inner";
+import { askedAtWorst, assessKeys } from "../../compatibility/inner";
 import { oneOf, refusal } from "../../errors";
+import { knownKeys } from "../../known-keys";
 import type { Plan } from "../../plan";
 import type { SpeciesProfile } from "../../species";
 import { type Bar, rulesById } from "./bars";
@@ -84,7 +85,13 @@ export interface Remedies {
  * ```
  */
 export function remedies(plan: Plan, options: RemedyOptions = {}): Remedies {
-  const { want = "suitable", most = 5, atWorst = false, company = [], ...assessing } = options;
+  const {
+    want = "suitable",
+    most = 5,
+    atWorst = false,
+    company = [],
+    ...assessing
+  } = knownKeys(options, ["want", "most", "atWorst", "company", ...assessKeys]);
   oneOf(want, ["suitable", "conditional"], "want");
   if (!Number.isInteger(most) || most < 1 || most > 50)
     throw refusal("most", "a whole number from 1 to 50", most, "range");

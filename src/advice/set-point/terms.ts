@@ -1,6 +1,7 @@
 import type { ThresholdValues } from "../../compatibility";
 import { thresholdValues } from "../../compatibility/inner";
 import { finite, objectOf, positive, refusal } from "../../errors";
+import { knownKeys } from "../../known-keys";
 import type { HotTerms } from "./room/hot-end";
 import { unionizedAmmoniaLimit } from "./room/hot-end";
 import type { Swing } from "./room/kept-water";
@@ -31,7 +32,7 @@ export function termsOf(options: SetPointOptions): Terms {
     totalAmmonia,
     mostUnionized = unionizedAmmoniaLimit,
     thresholds,
-  } = objectOf(options, "options");
+  } = knownKeys(options, ["swing", "totalAmmonia", "mostUnionized", "thresholds"]);
   for (const [axis, moves] of Object.entries(objectOf(swing, "options.swing"))) checkMoves(axis, moves);
   return {
     thresholds: thresholdValues(thresholds),

@@ -4,8 +4,9 @@ import {
   type OpenQuestion,
   planner as plannerOf,
 } from "../../compatibility";
-import { joinable } from "../../compatibility/inner";
+import { assessKeys, joinable } from "../../compatibility/inner";
 import { listOf, refusal } from "../../errors";
+import { knownKeys } from "../../known-keys";
 import { once } from "../../later";
 import type { Group, Plan } from "../../plan";
 import { checkedPlan, mostGroups } from "../../plan/inner";
@@ -80,7 +81,12 @@ export function whoCouldJoin(
   candidates: readonly SpeciesProfile[],
   options: JoinOptions = {},
 ): WhoCouldJoin {
-  const { settles, robbedByNobody = false, chasesNobody = false, ...assessing } = options;
+  const {
+    settles,
+    robbedByNobody = false,
+    chasesNobody = false,
+    ...assessing
+  } = knownKeys(options, ["settles", "robbedByNobody", "chasesNobody", ...assessKeys]);
   const quick = joinable(plan, assessing);
   const whole = once(() => plannerOf(plan, assessing));
   if (settles !== undefined && !plan.groups[settles])

@@ -1,4 +1,5 @@
-import { listOf, objectOf, oneOf, refusal } from "../../errors";
+import { listOf, oneOf, refusal } from "../../errors";
+import { knownKeys } from "../../known-keys";
 import { type Basis, bases, basisOf } from "../record/basis";
 import type { RecordSources } from "../record/record";
 import type { Statement } from "../record/statement";
@@ -34,13 +35,11 @@ export interface Admission {
 /**
  * What of a record may be used by what the caller wants alone.
  *
- * @throws InvalidInputError for an unknown basis, and for a wish for commercial use that is neither true nor false.
+ * @throws InvalidInputError for an option that there is not, an unknown basis, and for a wish for commercial use that is neither true nor false.
  */
 export function admissionBy(options: ResolveOptions, sources: RecordSources): Admission {
-  const { bases: wanted = bases, commercial = false } = objectOf(
-    objectOf(options, "options").only ?? {},
-    "only",
-  );
+  const { only = {} } = knownKeys(options, ["only"]);
+  const { bases: wanted = bases, commercial = false } = knownKeys(only, ["bases", "commercial"], "only");
   for (const basis of listOf(wanted, "only.bases")) oneOf(basis, bases, "only.bases");
   if (typeof commercial !== "boolean") throw refusal("only.commercial", "true or false", commercial);
   const computes = wanted.includes("derived");

@@ -1,5 +1,6 @@
-import { listOf, objectOf, oneOf, refusal } from "../../errors";
+import { listOf, oneOf, refusal } from "../../errors";
 import { frozen } from "../../frozen";
+import { knownKeys } from "../../known-keys";
 import { gap, overlap } from "../../ranges";
 import type { WidthFormula, Widths } from "../../ranges/inner";
 import { bases, type SpeciesProfile, type SpeciesRecord, traitPaths, traitTable } from "../../species";
@@ -122,7 +123,7 @@ export interface OverlapOptions {
  *
  * @param profiles - Profiles of the catalog, or those that `resolve` makes of records, by other sources alone for instance.
  * @throws InvalidInputError for what is no list of profiles, without an axis or a measure, for one that is not known or
- * named twice, and where two profiles are of one species and form.
+ * named twice, for an option that there is not, and where two profiles are of one species and form.
  *
  * @example
  * ```ts
@@ -140,7 +141,7 @@ export function overlapRows(
   profiles: readonly SpeciesProfile[],
   options: OverlapOptions,
 ): readonly OverlapRow[] {
-  const { axes, measures, recordOf } = objectOf(options, "options");
+  const { axes, measures, recordOf } = knownKeys(options, ["axes", "measures", "recordOf"]);
   const figures = traitPaths.filter((path) => traitTable[path].way === "figures");
   chosen(axes, figures, "axes");
   chosen(measures, Object.keys(formulas), "measures");
