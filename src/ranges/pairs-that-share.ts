@@ -15,7 +15,8 @@ type SharingPair = readonly [first: number, second: number, shared: PartialRange
  * @param columns - The ranges of all, as {@link rangeColumns} gives them.
  * @returns An iterator of pairs, those of the range that begins lowest first; run through it once. What two share is in the
  * unit of the axis, one-sided where neither states the other end.
- * @throws InvalidInputError for what are no columns.
+ * @throws InvalidInputError for what are no columns, and where one of their ranges is reversed or has an end that is no
+ * number.
  *
  * @example
  * ```ts

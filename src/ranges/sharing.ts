@@ -12,8 +12,8 @@ import type { PartialRange } from "./range";
  * @param columns - The ranges of all, as {@link rangeColumns} gives them.
  * @param range - A range in the unit of the axis; it may be one-sided.
  * @returns The ids of those that meet it, in the order of the columns.
- * @throws InvalidInputError for what are no columns, and if the range is reversed, states no end, or an end is not
- * finite.
+ * @throws InvalidInputError for what are no columns, where one of their ranges is reversed or has an end that is no number,
+ * and if the range given is reversed, states no end, or an end is not finite.
  *
  * @example
  * ```ts

@@ -52,6 +52,17 @@ test("of none, and of one alone, there are no pairs", () => {
   expect([...pairsThatShare(columnsOf([{ min: 5 }]))]).toStrictEqual([]);
 });
 
+test.each([
+  ["a lower end that is no number", [5, Number.NaN, 4], [6, 9, 5]],
+  ["an upper end that is no number", [5, 1, 4], [6, Number.NaN, 5]],
+  ["a reversed range", [5, 9, 4], [6, 1, 5]],
+])("refuses %s among the columns, which would lose pairs of others", (_, min, max) => {
+  const columns = { ids: ["a", "b", "c"], min: Float64Array.from(min), max: Float64Array.from(max) };
+  const call = () => pairsThatShare(columns);
+  expect(call).toThrow(InvalidInputError);
+  expect(call).toThrow("columns.max[1]");
+});
+
 test("refuses what are no columns", () => {
   expect(() => Reflect.apply(pairsThatShare, undefined, [[]])).toThrow(InvalidInputError);
 });

@@ -24,6 +24,16 @@ test.each([
   ["columns of unequal length", { ...columnsOf([{ min: 6 }]), min: new Float64Array(2) }, { min: 6 }],
   ["a column of words", { ...columnsOf([{ min: 6 }]), max: ["8"] }, { min: 6 }],
   ["a reversed range", columnsOf([]), { min: 7, max: 6 }],
+  [
+    "a reversed range in the columns",
+    { ids: ["a"], min: Float64Array.of(7), max: Float64Array.of(6) },
+    { min: 6 },
+  ],
+  [
+    "an end that is no number",
+    { ids: ["a"], min: Float64Array.of(Number.NaN), max: Float64Array.of(6) },
+    { min: 6 },
+  ],
 ])("refuses %s", (_, columns, range) => {
   expect(() => Reflect.apply(sharing, undefined, [columns, range])).toThrow(InvalidInputError);
 });
