@@ -24,12 +24,10 @@ test("options are given back as they came", () => {
   expect(knownKeys({}, [])).toStrictEqual({});
 });
 
-test("a key that is not known is refused, each with what it may have been meant to be", () => {
+test("a key that is not known is refused with what it may have been meant to be", () => {
   const call = () =>
-    Reflect.apply(knownKeys, undefined, [{ comercial: true, zzz: 1 }, ["bases", "commercial"], "only"]);
-  expect(call).toThrow(
-    'only.comercial: expected one of bases, commercial (commercial?), found "comercial"\nonly.zzz: expected one of bases, commercial, found "zzz"',
-  );
+    Reflect.apply(knownKeys, undefined, [{ comercial: true }, ["bases", "commercial"], "only"]);
+  expect(call).toThrow('only.comercial: expected one of bases, commercial (commercial?), found "comercial"');
 });
 
 test.each([undefined, null, 7, "most", []])("%o are no options", (given) => {

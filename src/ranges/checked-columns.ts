@@ -16,8 +16,7 @@ export function checkedColumns(columns: RangeColumns): RangeColumns {
   for (let index = 0; index < length; index++) {
     const low = min[index] ?? Number.NaN;
     const high = max[index] ?? Number.NaN;
-    if (!(low <= high))
-      throw refusal(`columns.max[${index}]`, `no less than its min of ${low}`, high, "range");
+    if (!(low <= high)) throw refusal(`columns.max[${index}]`, `${low} or more`, high, "range");
   }
   return columns;
 }
