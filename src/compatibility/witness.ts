@@ -117,9 +117,9 @@ function inDenseCover(plan: Plan, { assessing, mayChange }: Seeking): Plan | und
 
 /** Whether nothing rules company out beside any group, and it is not there yet. */
 const goesWith = (calm: SpeciesProfile, { groups }: Plan, options: AssessOptions) =>
-  groups.every(({ species }) => {
+  groups.every(({ species, form }) => {
     if (species.id === calm.id) return false;
-    const { outcome } = assessPair({ species: calm }, { species }, withoutPlanRules(options));
+    const { outcome } = assessPair({ species: calm }, { species, form }, withoutPlanRules(options));
     return outcome === "suitable" || outcome === "conditional";
   });
 

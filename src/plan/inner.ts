@@ -4,7 +4,7 @@ export { type CheckedPlan, checkedPair, checkedPlan, measuredPlan, refuseUnsound
 export { adoptedTraits, conditionProblems, holds, jointCondition } from "./condition";
 export { factUnits } from "./fact-units";
 export { kinOf, mayHave } from "./kin";
-export { type CheckedParty, isSameParty, partiesOfGroups } from "./party";
+export { type CheckedParty, isSameParty, partiesOfGroups, speciesOf } from "./party";
 export { mostGroups } from "./plan-shape";
 export { isUnchangeable, profileProblems } from "./profile-problems";
 export { isFact, isReading, type PlanReadings, readPlan } from "./read-fact";

@@ -96,10 +96,14 @@ function ofGroup(group: Group): LoneParty {
 
 const tempered = (temper: Temper = "typical") => (temper === "typical" ? {} : { temper });
 
+/** The profile of some animals, with their form applied. */
+export const speciesOf = ({ species, form }: Pick<Party, "species" | "form">): SpeciesProfile =>
+  form === undefined ? species : applyForm(species, form);
+
 type Counted = Omit<Animals, "id" | "kind" | "family" | "order" | "form" | "kin" | "listings">;
 
-function loneParty({ species: given, form }: Pick<Party, "species" | "form">, counted: Counted): LoneParty {
-  const species = form === undefined ? given : applyForm(given, form);
+function loneParty(given: Pick<Party, "species" | "form">, counted: Counted): LoneParty {
+  const species = speciesOf(given);
   const { id, taxonomy, listings = [] } = species;
   const { kind, family, order } = taxonomy;
   const named = { id, kind, family, order, ...(species.form !== undefined && { form: species.form }) };

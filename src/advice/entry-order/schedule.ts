@@ -1,4 +1,5 @@
 import type { Plan } from "../../plan";
+import { speciesOf } from "../../plan/inner";
 import type { EntryReason } from "./answer";
 import { type Comers, groupsOf } from "./comers";
 import { daysToGrow, type Growing } from "./growing";
@@ -75,7 +76,7 @@ function growth(
 ): EntryReason | undefined {
   const grower = groups[group];
   if (!grower) return undefined;
-  const days = daysToGrow(grower.species, grower.length ?? 0, length);
+  const days = daysToGrow(speciesOf(grower), grower.length ?? 0, length);
   const told = { reason: "others-grow", group, length } as const;
   return days === undefined ? told : { ...told, day: (enteredOn.get(group) ?? 0) + days };
 }

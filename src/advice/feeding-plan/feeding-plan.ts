@@ -2,6 +2,7 @@ import { type AssessOptions, type Planner, planner } from "../../compatibility";
 import { joinable } from "../../compatibility/inner";
 import { filterCapacity } from "../../load";
 import type { Condition, Offering, Plan } from "../../plan";
+import { speciesOf } from "../../plan/inner";
 import type { Range } from "../../ranges";
 import { lights } from "../../species/inner";
 import { type Appetite, fewest, type Reaching, reaching, takes } from "./offerings";
@@ -132,8 +133,8 @@ function inTheDay({ offering: one }: Reaching, { offering: other }: Reaching): n
 }
 
 function given({ offering, reaches }: Reaching, { groups }: Plan): GivenOffering {
-  const holdBack = groups.flatMap(({ species }, of) =>
-    offering.apart && !reaches.includes(of) && takes(species, offering) ? [of] : [],
+  const holdBack = groups.flatMap((group, of) =>
+    offering.apart && !reaches.includes(of) && takes(speciesOf(group), offering) ? [of] : [],
   );
   return { ...offering, reaches, holdBack };
 }

@@ -1,5 +1,5 @@
 import type { Condition, Offering, Plan } from "../../plan";
-import { adoptedTraits, type CheckedPlan, checkedPlan, holds } from "../../plan/inner";
+import { adoptedTraits, type CheckedPlan, checkedPlan, holds, speciesOf } from "../../plan/inner";
 import { factAt, type SpeciesProfile } from "../../species";
 import { foods, lights, zones } from "../../species/inner";
 
@@ -57,7 +57,7 @@ const possibleOfferings = ({ groups }: Plan): readonly Offering[] =>
       foods.flatMap((food) =>
         zones
           .map((place): Offering => ({ food, place, light, ...(apart && { apart }) }))
-          .filter((offering) => groups.some(({ species }) => takes(species, offering))),
+          .filter((offering) => groups.some((group) => takes(speciesOf(group), offering))),
       ),
     ),
   );

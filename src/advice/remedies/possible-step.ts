@@ -119,8 +119,8 @@ function companyFor(
   if (shy.length === 0) return [];
   const goesWith = (calm: SpeciesProfile) =>
     groups.every(({ species }) => species.id !== calm.id) &&
-    shy.every(({ species }) => {
-      const { outcome } = assessPair({ species: calm }, { species }, options);
+    shy.every(({ species, form }) => {
+      const { outcome } = assessPair({ species: calm }, { species, form }, options);
       return outcome === "suitable" || outcome === "conditional";
     });
   return company

@@ -1,7 +1,7 @@
 import type { PlanChange } from "../../compatibility";
 import { finite, objectOf, refusal } from "../../errors";
 import { type FactName, type FactUnit, facts, type Group, type Plan } from "../../plan";
-import { checkedPlan } from "../../plan/inner";
+import { checkedPlan, speciesOf } from "../../plan/inner";
 import type { Range } from "../../ranges";
 import { type FlowClass, factAt } from "../../species";
 import { currents } from "../../species/inner";
@@ -138,7 +138,7 @@ function currentAxis(plan: Plan, on: TurningFact, span: Range | undefined): Axis
 
 /** From where to where a fact is followed if nobody says: what aquaria have. */
 function usualSpan(plan: Plan, on: TurningFact, group: Group | undefined): Range {
-  const lengths = group ? (factAt(group.species, "size.adultLength")?.value ?? []) : [];
+  const lengths = group ? (factAt(speciesOf(group), "size.adultLength")?.value ?? []) : [];
   switch (on) {
     case "tank.longestRun": {
       const min = otherSide(plan) || leastSize(plan, "run", { from: 1, step: 1 });

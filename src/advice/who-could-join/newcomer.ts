@@ -1,5 +1,6 @@
 import type { Weight } from "../../compatibility";
 import { type Group, isMet, type Plan } from "../../plan";
+import { speciesOf } from "../../plan/inner";
 import { factAt, type SpeciesProfile } from "../../species";
 
 /** A group that might come into a plan: as many of a species as belong together. */
@@ -40,7 +41,7 @@ export function relationsOf(tank: Plan["tank"], groups: Plan["groups"], said: re
   const places = (list: readonly (number | undefined)[]) =>
     [...new Set(list)].filter((place) => place !== undefined).sort((one, other) => one - other);
   const isSettled = { on: "group.company", of: 0, wanted: { oneOf: [true] } } as const;
-  const isShy = ({ species }: Group) => factAt(species, "social.settledBy")?.value === true;
+  const isShy = (group: Group) => factAt(speciesOf(group), "social.settledBy")?.value === true;
   return {
     settles: [...groups.keys()].filter((place) => {
       const group = groups[place];
