@@ -1,5 +1,5 @@
 import { InvalidInputError, type Problem, type ProblemCode } from "../../errors";
-import { applyForm, type SpeciesProfile } from "../../species";
+import type { SpeciesProfile } from "../../species";
 import { conflictsBeside } from "../checked-plan";
 import type { Group, Plan } from "../plan";
 import { groupsShape, mostGroups, planShape } from "../plan-shape";
@@ -28,7 +28,8 @@ export type ParsedPlan =
   | { readonly success: false; readonly problems: readonly Problem[] };
 
 /**
- * Checks that a value is a saved plan, and gives each of its groups the profile of its species.
+ * Checks that a value is a saved plan, and gives each of its groups the profile of its species. A form stays beside it, as
+ * `form` of the group.
  *
  * @param input - What was saved: an object, not its text.
  * @param lookup - Gives the profile of a species by its id or any of its names, such as `speciesById`, or the profiles
@@ -100,7 +101,7 @@ function parsed(input: unknown, lookup: SpeciesLookup): ParsedPlan {
   const plan = { ...(saved as object), groups: found.groups } as unknown as Plan;
   const all = [...problems, ...conflictsBeside(problems, plan)];
   if (all.length > 0) return { success: false, problems: all };
-  return { success: true, plan: { ...plan, groups: found.groups.map(withForm) }, renamed: found.renamed };
+  return { success: true, plan, renamed: found.renamed };
 }
 
 const nameProblems = (value: unknown, path: ProblemPath): readonly Problem[] =>
@@ -163,9 +164,4 @@ function lookedUp(name: unknown, path: ProblemPath, lookup: SpeciesLookup): Look
 function currentForm({ forms = {} }: SpeciesProfile, form: unknown): string | undefined {
   if (typeof form !== "string" || Object.hasOwn(forms, form)) return undefined;
   return Object.keys(forms).find((id) => forms[id]?.once?.includes(form));
-}
-
-/** A group with its form applied to its species. */
-function withForm({ form, ...group }: Group): Group {
-  return form === undefined ? group : { ...group, species: applyForm(group.species, form) };
 }

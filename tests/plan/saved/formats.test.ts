@@ -11,7 +11,7 @@ test("a plan saved in the first format opens, with every field it has", () => {
   expect(renamed).toEqual([
     { path: ["groups", 1, "species"], from: "corydoras-paleatus", to: "hoplisoma-paleatum" },
   ]);
-  expect(plan.groups.map(({ species }) => [species.id, species.form])).toEqual([
+  expect(plan.groups.map(({ species, form }) => [species.id, form])).toEqual([
     ["puntigrus-tetrazona", "long-fin"],
     ["hoplisoma-paleatum", undefined],
   ]);

@@ -2,9 +2,9 @@ import fc from "fast-check";
 import { describe, expect, test } from "vitest";
 import { findSpecies, speciesById } from "vivary/catalog";
 import danioRerio from "vivary/catalog/danio-rerio";
-import { assessPlan } from "../../../src/compatibility";
+import { assessPlan, planner } from "../../../src/compatibility";
 import { describeProblem, InvalidInputError, type Problem } from "../../../src/errors";
-import { type Plan, parsePlan, type SpeciesLookup, safeParsePlan } from "../../../src/plan";
+import { type Plan, parsePlan, planData, type SpeciesLookup, safeParsePlan } from "../../../src/plan";
 import type { SpeciesProfile } from "../../../src/species";
 import { impossible, misshapen, saved, withGroup, withTank } from "./cases";
 
@@ -106,6 +106,20 @@ describe("a species by another name than its id", () => {
   });
 });
 
+describe("a form", () => {
+  const { plan } = parsePlan(saved, speciesById);
+
+  test("stays beside the profile that the lookup gave, as a condition on it and its field have it", () => {
+    expect(plan.groups[0]).toEqual({ ...saved.groups[0], species: speciesById("puntigrus-tetrazona") });
+  });
+
+  test.each(["green", undefined])("can be changed in a planner: %s", (form) => {
+    const changed = planner(plan).with({ groups: { 0: { form } } });
+    expect(changed.verdict.parties[0]?.form).toBe(form);
+    expect(planData(changed.plan).groups[0]?.form).toBe(form);
+  });
+});
+
 describe("a form that had another id once", () => {
   const { forms = {} } = danioRerio;
   const [[id, form] = ["", undefined]] = Object.entries(forms);
@@ -118,12 +132,12 @@ describe("a form that had another id once", () => {
 
   test("is found by it, and told", () => {
     const { plan, renamed: told } = opened("veil-tail");
-    expect(plan.groups[1]?.species.form).toBe(id);
+    expect(plan.groups[1]?.form).toBe(id);
     expect(told).toEqual([{ path: ["groups", 1, "form"], from: "veil-tail", to: id }]);
   });
 
   test("gives way to the form that bears the id now", () => {
-    expect(opened("leopard").plan.groups[1]?.species.form).toBe("leopard");
+    expect(opened("leopard").plan.groups[1]?.form).toBe("leopard");
     expect(opened("leopard").renamed).toEqual([]);
   });
 });
