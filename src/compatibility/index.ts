@@ -50,7 +50,7 @@ export type {
 export type { Weight } from "./engine/rule/weight";
 export { type Outcomes, outcomes } from "./outcomes";
 export { pairPlan } from "./pair-plan";
-export type { Changed, PlanChange } from "./plan-change";
+export type { Changed, ChangedGroups, PlanChange } from "./plan-change";
 export { planThatMeets } from "./plan-that-meets";
 export { type Planner, planner } from "./planner";
 export { pairRules, planRules } from "./rules";

@@ -1,5 +1,6 @@
 import { InvalidInputError, objectOf, type Problem } from "../errors";
 import type { Group, Offering, Plan, PlannedTank, PlannedWater } from "../plan";
+import { isObject } from "../plan/inner";
 
 /** What is to be different in a plan. */
 export interface PlanChange {
@@ -9,10 +10,20 @@ export interface PlanChange {
   readonly water?: Changed<PlannedWater> | undefined;
   /** What is fed, in place of what was; `undefined` takes it away. */
   readonly offerings?: readonly Offering[] | undefined;
-  /** By index the fields of a group that are different, or `null` to take it out; later ones move up. */
-  readonly groups?: { readonly [index: number]: Changed<Group> | null } | undefined;
+  /**
+   * By index the fields of a group that are different, or `null` to take it out; later ones move up: `{ 0: { males: 2 } }`,
+   * no list of groups.
+   */
+  readonly groups?: ChangedGroups | undefined;
   /** Groups that come in, after those that are there. */
   readonly add?: readonly Group[] | undefined;
+}
+
+/** What is different of some groups, by index. */
+export interface ChangedGroups {
+  readonly [index: number]: Changed<Group> | null;
+  /** What has a length is a list. */
+  readonly length?: never;
 }
 
 /** Some fields of something, each as it is to be; `undefined` takes one away. */
@@ -39,7 +50,7 @@ export function withChange(plan: Plan, change: PlanChange): Plan {
 }
 
 /** The groups, those as they were that stay as they are. */
-const changedGroups = (groups: readonly Group[], changes: NonNullable<PlanChange["groups"]>) =>
+const changedGroups = (groups: readonly Group[], changes: ChangedGroups) =>
   groups.flatMap((group, index) => {
     const different = changes[index];
     return different === null ? [] : [different ? merged(group, different) : group];
@@ -52,28 +63,40 @@ function merged<Whole extends object>(whole: Whole, different: Changed<Whole>): 
 }
 
 function changeProblems(plan: Plan, change: PlanChange): readonly Problem[] {
-  const { groups = {}, add = [], ...others } = objectOf(change, "change");
+  const { tank = {}, water = {}, groups = {}, add = [] } = objectOf(change, "change");
   const strange = Object.keys(change).filter((part) => !parts.includes(part));
-  const missing = Object.keys(objectOf(groups, "change.groups")).filter(
-    (index) => !Object.hasOwn(plan.groups, index),
-  );
   return [
     ...strange.map((part): Problem => problem([part], "unknown-key", `one of ${parts.join(", ")}`, part)),
-    ...missing.map((index) =>
-      problem(["groups", index], "range", `one of ${plan.groups.length} groups`, index),
-    ),
+    ...fieldProblems(["tank"], tank),
+    ...fieldProblems(["water"], water),
+    ...groupProblems(plan.groups, groups),
     ...(Array.isArray(add) ? [] : [problem(["add"], "type", "a list of groups", add)]),
-    ...[others.tank, others.water].flatMap((part, index) =>
-      part === undefined || (typeof part === "object" && part !== null)
-        ? []
-        : [problem([parts[index] ?? ""], "type", "fields that are different", part)],
-    ),
   ];
 }
 
-const problem = (
-  path: readonly (string | number)[],
-  code: Problem["code"],
-  expected: string,
-  found: unknown,
-): Problem => ({ path: ["change", ...path], code, expected, found });
+function groupProblems(groups: readonly Group[], changes: ChangedGroups): readonly Problem[] {
+  if (!isObject(changes)) {
+    const expected =
+      "by index what is different of a group, such as { 0: { males: 2 } }; new groups as `add`";
+    return [problem(["groups"], "type", expected, changes)];
+  }
+  return Object.entries(changes).flatMap(([index, different]) => {
+    const path = ["groups", index];
+    if (!Object.keys(groups).includes(index)) {
+      return [problem(path, "range", `one of ${groups.length} groups`, index)];
+    }
+    return different === null ? [] : fieldProblems(path, different, ", or null to take it out");
+  });
+}
+
+const fieldProblems = (path: Path, fields: unknown, orElse = ""): readonly Problem[] =>
+  isObject(fields) ? [] : [problem(path, "type", `fields that are different${orElse}`, fields)];
+
+type Path = readonly (string | number)[];
+
+const problem = (path: Path, code: Problem["code"], expected: string, found: unknown): Problem => ({
+  path: ["change", ...path],
+  code,
+  expected,
+  found,
+});

@@ -8,3 +8,4 @@ export { type CheckedParty, isSameParty, partiesOfGroups, speciesOf } from "./pa
 export { mostGroups } from "./plan-shape";
 export { isUnchangeable, profileProblems } from "./profile-problems";
 export { isFact, isReading, type PlanReadings, readPlan } from "./read-fact";
+export { isObject } from "./shape/shape-problems";
