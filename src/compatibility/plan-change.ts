@@ -12,7 +12,8 @@ export interface PlanChange {
   readonly offerings?: readonly Offering[] | undefined;
   /**
    * By index the fields of a group that are different, or `null` to take it out; later ones move up: `{ 0: { males: 2 } }`,
-   * no list of groups.
+   * no list of groups. A form that is applied to the profile, as `findSpecies` gives it, goes or becomes another only with
+   * another `species`.
    */
   readonly groups?: ChangedGroups | undefined;
   /** Groups that come in, after those that are there. */
@@ -34,7 +35,8 @@ const parts = ["tank", "water", "offerings", "groups", "add"];
 /**
  * A plan with a change made to it. What comes out is not checked yet.
  *
- * @throws InvalidInputError for what is no change: a part that no plan has, a group that is not there.
+ * @throws InvalidInputError for what is no change: a part that no plan has, a group that is not there, a form to be taken
+ * away that the profile has applied.
  */
 export function withChange(plan: Plan, change: PlanChange): Plan {
   const problems = changeProblems(plan, change);
@@ -67,8 +69,8 @@ function changeProblems(plan: Plan, change: PlanChange): readonly Problem[] {
   const strange = Object.keys(change).filter((part) => !parts.includes(part));
   return [
     ...strange.map((part): Problem => problem([part], "unknown-key", `one of ${parts.join(", ")}`, part)),
-    ...fieldProblems(["tank"], tank),
-    ...fieldProblems(["water"], water),
+    ...fieldProblems("tank", tank),
+    ...fieldProblems("water", water),
     ...groupProblems(plan.groups, groups),
     ...(Array.isArray(add) ? [] : [problem(["add"], "type", "a list of groups", add)]),
   ];
@@ -82,15 +84,27 @@ function groupProblems(groups: readonly Group[], changes: ChangedGroups): readon
   }
   return Object.entries(changes).flatMap(([index, different]) => {
     const path = ["groups", index];
-    if (!Object.keys(groups).includes(index)) {
+    const group = groups[Number(index)];
+    if (!group || !Object.keys(groups).includes(index)) {
       return [problem(path, "range", `one of ${groups.length} groups`, index)];
     }
-    return different === null ? [] : fieldProblems(path, different, ", or null to take it out");
+    if (different === null) return [];
+    return isObject(different)
+      ? formProblems(path, group, different)
+      : [problem(path, "type", "fields that are different, or null to take it out", different)];
   });
 }
 
-const fieldProblems = (path: Path, fields: unknown, orElse = ""): readonly Problem[] =>
-  isObject(fields) ? [] : [problem(path, "type", `fields that are different${orElse}`, fields)];
+/** A form is not taken away that the profile has applied. */
+function formProblems(path: Path, { species: { form } }: Group, different: object): readonly Problem[] {
+  const isTakenAway = "form" in different && different.form === undefined;
+  if (form === undefined || !isTakenAway || "species" in different) return [];
+  const expected = `another species: the profile has the form ${form} applied`;
+  return [problem([...path, "form"], "conflict", expected, undefined)];
+}
+
+const fieldProblems = (part: string, fields: unknown): readonly Problem[] =>
+  isObject(fields) ? [] : [problem([part], "type", "fields that are different", fields)];
 
 type Path = readonly (string | number)[];
 

@@ -8,7 +8,8 @@ import { assessPlan, defineRule, type PlanChange, type Planner, planner } from "
 import { withChange } from "../../src/compatibility/plan-change";
 import { InvalidInputError } from "../../src/errors";
 import type { Plan } from "../../src/plan";
-import type { SpeciesProfile } from "../../src/species";
+import { applyForm, type SpeciesProfile } from "../../src/species";
+import { expectRefused } from "../refused";
 import { runs } from "../runs";
 import { animal } from "./animals";
 import { animals, fish, tanks, waters } from "./arbitrary";
@@ -122,6 +123,22 @@ describe("a plan that is being made", () => {
   test("has more of a group where its number is different", () => {
     const { plan } = planner(start).with({ groups: { 0: { unsexed: 4, males: 2 } } });
     expect(plan.groups).toEqual([{ species: tanichthysAlbonubes, unsexed: 4, males: 2 }]);
+  });
+
+  test("has no form any more where it is taken away, and refuses that of a profile that has it applied", () => {
+    const ofGroup = (group: Plan["groups"][number]) => planner({ ...start, groups: [group] });
+    const applied = applyForm(danioRerio, "long-fin");
+    const named = ofGroup({ species: danioRerio, form: "long-fin", unsexed: 8 });
+    const without = { groups: { 0: { form: undefined } } };
+    expect(named.with(without).verdict.parties[0]?.form).toBeUndefined();
+    for (const group of [{ species: applied }, { species: applied, form: "long-fin" }])
+      expectRefused(() => ofGroup({ ...group, unsexed: 8 }).with(without), "change.groups.0.form");
+    const replaced = ofGroup({ species: applied, unsexed: 8 }).with({
+      groups: { 0: { species: danioRerio, form: undefined } },
+    });
+    expect(replaced.verdict.parties[0]?.form).toBeUndefined();
+    const found = named.with({ groups: { 0: { species: applied, form: undefined } } });
+    expect(found.verdict.parties[0]?.form).toBe("long-fin");
   });
 
   test("stays as it was for whoever looks at it before a change", () => {
