@@ -23,7 +23,9 @@ export function inTodaysFormat(
   const { format: given = today, ...saved } = input;
   const known = typeof given === "number" && (given === today || Object.hasOwn(older, given));
   if (!known) {
-    const expected = `a format up to ${today}; a later one needs a later version of this library`;
+    const isLater = Number.isInteger(given) && Number(given) > today;
+    const readable = `the number ${[...Object.keys(older), today].join(" or ")}`;
+    const expected = isLater ? `${readable}: a later one needs a later version of this library` : readable;
     return { saved, problems: [{ path: ["format"], code: "unknown-format", expected, found: given }] };
   }
   let current: object = saved;

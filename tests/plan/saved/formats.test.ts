@@ -60,4 +60,13 @@ describe("an older format, were there one", () => {
       { path: ["format"], code: "unknown-format", found: given },
     ]);
   });
+
+  test.each([
+    [4, true],
+    ...[0, 1.5, 4.5, -1, "1", "4", null, Number.POSITIVE_INFINITY].map((given) => [given, false] as const),
+  ] as const)("%j is said to need a later version: %j", (given, isLater) => {
+    const [problem] = inTodaysFormat({ format: given }, formats).problems;
+    expect(problem?.expected).toMatch(/^the number 1 or 2 or 3/);
+    expect(/later version/.test(problem?.expected ?? "")).toBe(isLater);
+  });
 });
