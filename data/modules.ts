@@ -140,8 +140,11 @@ export const dataVersion: string = ${quoted(createHash("sha256").update(JSON.str
 
 const lawgiversModule = (
   lawgivers: readonly string[],
-) => `/** The ids of the lawgivers whose laws profiles carry. */
-export const lawgivers: readonly string[] = /* @__PURE__ */ JSON.parse(${jsonOf(lawgivers)});
+) => `/** The id of a lawgiver whose laws profiles carry: a country, a part of one, a union or a convention. */
+export type Lawgiver = ${lawgivers.map(quoted).join(" | ") || "never"};
+
+/** The ids of all lawgivers whose laws profiles carry. */
+export const lawgivers: readonly Lawgiver[] = /* @__PURE__ */ Object.freeze([${lawgivers.map(quoted).join(", ")}]);
 `;
 
 const movedModule = (

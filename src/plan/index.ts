@@ -6,6 +6,7 @@
 export { type Condition, isMet, type Wanted } from "./condition";
 export type { FactUnit } from "./fact-units";
 export { facts, fieldsOf, type PlanFact } from "./facts";
+export { type Lawgiver, lawgivers } from "./generated";
 export type { Kin, Numbers } from "./kin";
 export type { Animals } from "./party";
 export type {

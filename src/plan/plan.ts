@@ -1,5 +1,6 @@
 import type { classes, FlowClass, Sex, SpeciesProfile, Stage, TraitValue } from "../species";
 import type { TankDimensions } from "../tank";
+import type { Lawgiver } from "./generated";
 
 /** One kind of animal to be judged: without sex or stage, adults of both sexes. */
 export interface Party {
@@ -123,8 +124,8 @@ export interface Plan {
   readonly groups: readonly Group[];
   readonly offerings?: readonly Offering[] | undefined;
   /**
-   * The lawgivers whose laws are told, by the names of the files in `data/legal`: `eu`, `us-florida`. That of a part tells
-   * those of the whole too. Absent: how many laws there are.
+   * Where the tank stands, by some of `lawgivers`: `germany`, `us-florida`. Their laws are told, and with those of a part
+   * those of the whole. Absent: how many laws there are.
    */
-  readonly jurisdiction?: readonly string[] | undefined;
+  readonly jurisdiction?: readonly Lawgiver[] | undefined;
 }

@@ -77,6 +77,7 @@ describe("whatever a record says", () => {
     ["evidence/generated.ts", "texts", [["danio-rerio", JSON.stringify(record)]]],
     ["evidence/bibliography/generated.ts", "items", [source]],
     ["standards/generated.ts", "jurisdictions", [{ text }]],
+    ["plan/generated.ts", "lawgivers", [text]],
     ["shelf/generated.ts", "moved", [["danio-frankei", "danio-rerio"]]],
     ["search/generated.ts", "scientific", [["Danio rerio", text, "Cypriniformes", "Danio frankei"]]],
     ["search/languages/en.ts", "default", namesIn("en")],

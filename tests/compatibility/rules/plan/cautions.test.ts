@@ -10,6 +10,7 @@ import { cautionHazards } from "../../../../src/compatibility/rules/plan/caution
 import { cautionLaw } from "../../../../src/compatibility/rules/plan/caution-law";
 import { cautionRelease } from "../../../../src/compatibility/rules/plan/caution-release";
 import { cautionZoonoses } from "../../../../src/compatibility/rules/plan/caution-zoonoses";
+import type { Lawgiver } from "../../../../src/plan";
 import type { SpeciesProfile } from "../../../../src/species";
 import { animal } from "../../animals";
 import { planBy, weighed } from "../../judging";
@@ -67,7 +68,7 @@ test("each hazard to people is named", () => {
 });
 
 /** What the laws of a place are told of a species. */
-const toldIn = (place: string, species: SpeciesProfile) =>
+const toldIn = (place: Lawgiver, species: SpeciesProfile) =>
   assessPlan(
     {
       tank: { base: { shape: "rectangle", length: 60, width: 30 } },
@@ -114,7 +115,7 @@ test("laws reach into the countries of their lawgiver: of the Union into its mem
   const convention = { measures: { jurisdiction: { value: "CITES" } } };
   expect(toldIn("germany", procambarusVirginalis)).toMatchObject([union]);
   expect(toldIn("switzerland", procambarusVirginalis)).not.toMatchObject([union]);
-  for (const place of ["switzerland", "japan", "us-florida", "australia-queensland"])
+  for (const place of ["switzerland", "japan", "us-florida", "australia-queensland"] as const)
     expect(toldIn(place, hypancistrusZebra)).toMatchObject([convention]);
   expect(toldIn("germany", hypancistrusZebra)).toMatchObject([convention, {}]);
 });
