@@ -8,7 +8,7 @@ import type { ProblemPath } from "../shape/shape";
 import { isObject, shapeProblems } from "../shape/shape-problems";
 import { inTodaysFormat } from "./formats";
 
-/** The profile of a species by whatever a plan calls it; undefined where there is none. */
+/** The profile of a species by whatever a plan calls it, its id or a name; undefined where there is none, never a list. */
 export type SpeciesLookup = (nameOrId: string) => SpeciesProfile | undefined;
 
 /**
@@ -32,8 +32,9 @@ export type ParsedPlan =
  * `form` of the group.
  *
  * @param input - What was saved: an object, not its text.
- * @param lookup - Gives the profile of a species by its id or any of its names, such as `speciesById`, or the profiles
- * that an app has loaded: `speciesIn` lists which.
+ * @param lookup - Gives the profile of a species by what the plan calls it. `speciesById` knows ids alone, old ones too;
+ * `(name) => findSpecies(name)[0]` knows names too, and of several species that bear a name takes the first. Or it gives
+ * the profiles that an app has loaded: `speciesIn` lists which.
  * @returns The plan, with the species and forms that have another id than the plan says in `renamed`; or every problem at once,
  * each with its path, a code, what was expected and what was found. Never throws.
  *
@@ -61,7 +62,7 @@ export function safeParsePlan(input: unknown, lookup: SpeciesLookup): ParsedPlan
 }
 
 /**
- * The plan that was saved. As {@link safeParsePlan}, but throws.
+ * The plan that was saved. As {@link safeParsePlan}, with a lookup such as there, but throws.
  *
  * @throws InvalidInputError with every problem.
  *
