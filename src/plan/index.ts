@@ -3,6 +3,7 @@
  *
  * @packageDocumentation
  */
+export { describeProblem, InvalidInputError, type Problem, type ProblemCode } from "../errors";
 export { type Condition, isMet, type Wanted } from "./condition";
 export type { FactUnit } from "./fact-units";
 export { facts, fieldsOf, type PlanFact } from "./facts";
