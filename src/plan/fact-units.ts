@@ -1,6 +1,6 @@
 import type { FactName } from "./read-fact";
 
-/** The units of facts of a plan. */
+/** The units of facts of a plan: those of `vivary/units`, and `1` of a share of 1. */
 export type FactUnit = "cm" | "cm2" | "m2" | "1" | "degC" | "dH" | "g/kg";
 
 /** The unit of each fact that is measured; counts, pH and words have none. */

@@ -7,7 +7,7 @@ import type { FactName } from "./read-fact";
 export interface PlanFact {
   /** What the fact is, in English. */
   readonly label: string;
-  /** The unit of its numbers; absent for counts, pH and words. */
+  /** The unit of its numbers, one of `vivary/units` but for `1`, which is a share of 1; absent for counts, pH and words. */
   readonly unit?: FactUnit;
   /** The fields of a plan that answer it, as paths; `of` stands for the index of the group it is about. */
   readonly paths: readonly (readonly string[])[];

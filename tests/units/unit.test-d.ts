@@ -1,4 +1,5 @@
 import { expectTypeOf, test } from "vitest";
+import type { FactUnit } from "../../src/plan";
 import { convert, type LengthUnit, type Unit, type UnitLike, type UnitsByMeasure } from "../../src/units";
 
 test("a unit converts only into units of its measure", () => {
@@ -15,4 +16,8 @@ test("units known only at run time are let through to the run-time check", () =>
 
 test("every unit has a measure, and none has two", () => {
   expectTypeOf<UnitsByMeasure[keyof UnitsByMeasure]>().toEqualTypeOf<Unit>();
+});
+
+test("every unit of a fact of a plan converts, but for shares", () => {
+  expectTypeOf<Exclude<FactUnit, "1">>().toExtend<Unit>();
 });
