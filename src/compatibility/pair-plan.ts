@@ -1,9 +1,13 @@
+import { frozen } from "../frozen";
 import type { Group, Party, Plan } from "../plan";
 import { checkedPair } from "../plan/inner";
 import { type WitnessOptions, witness } from "./witness";
 
 /** A tank in which nothing is short of room, cm. */
-const roomy = { base: { shape: "rectangle", length: 1000, width: 500 }, height: 100 } as const;
+const roomy = /* @__PURE__ */ frozen({
+  base: { shape: "rectangle", length: 1000, width: 500 },
+  height: 100,
+} as const);
 
 /**
  * A plan in which two kinds of animals live together well: the promise of a suitable or a conditional pair. The tank is

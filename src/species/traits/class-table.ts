@@ -1,3 +1,4 @@
+import { frozen } from "../../frozen";
 import {
   airBreathing,
   bodyShape,
@@ -34,7 +35,7 @@ import {
 } from "./classes";
 
 /** The words a trait may be answered with, by kind, each with a sentence that an observer can check. */
-export const classes = {
+export const classes = /* @__PURE__ */ frozen({
   airBreathing,
   bodyShape,
   conservation,
@@ -67,4 +68,4 @@ export const classes = {
   waters,
   when,
   zone,
-};
+});
