@@ -44,6 +44,7 @@ export type {
   CompanionReason,
   PageMessages,
   PageWords,
+  PreyLengths,
   SectionId,
   ToldAct,
   ToldGroup,

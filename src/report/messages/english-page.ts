@@ -463,10 +463,13 @@ const page: PageWords = {
     more: (further) => `and ${further} more`,
     settlers: "Who brings it out of hiding",
     settled: "Shy ones that settle beside it",
-    eats: (kinds, eaten, tried) => {
+    eats: ({ kinds, eaten, tried, eelLike }) => {
       const what = capital(allOf(kinds.map((kind) => several[kind])));
       if (!eaten) return `${what} are eaten whatever their length.`;
-      return `${what} of up to ${eaten} are eaten${tried ? `, and those of up to ${tried} may be tried` : ""}.`;
+      const longer = tried === "" ? "longer ones" : tried && `those of up to ${tried}`;
+      const further = longer ? `, and ${longer} may be tried` : "";
+      const alsoEaten = eelLike ? `; shaped like eels, those of up to ${eelLike} are eaten too` : "";
+      return `${what} of up to ${eaten} are eaten${further}${alsoEaten}.`;
     },
     eatsYoung: (prey) => `It takes ${allOf(prey.map((one) => young[one]))}.`,
     eatsNothing: "It eats no tank mate.",

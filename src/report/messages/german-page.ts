@@ -393,10 +393,13 @@ const page: PageWords = {
     more: (further) => `und ${further} weitere`,
     settlers: "Nehmen ihnen die Scheu",
     settled: "Werden neben ihnen ruhig",
-    eats: (kinds, eaten, tried) => {
+    eats: ({ kinds, eaten, tried, eelLike }) => {
       const what = allOf(kinds.map((kind) => animals[kind][2]));
       if (!eaten) return `${what} werden gefressen, gleich wie lang.`;
-      return `${what} bis ${eaten} Länge werden gefressen${tried ? `, bis ${tried} womöglich auch` : ""}.`;
+      const longer = tried === "" ? "längere" : tried && `bis ${tried}`;
+      const further = longer ? `, ${longer} womöglich auch` : "";
+      const alsoEaten = eelLike ? `; aalförmige werden bis ${eelLike} gefressen` : "";
+      return `${what} bis ${eaten} Länge werden gefressen${further}${alsoEaten}.`;
     },
     eatsYoung: (all) => `Gefressen werden ${allOf(all.map((one) => prey[one]))}.`,
     eatsNothing: "Sie fressen keine Mitbewohner.",

@@ -57,6 +57,17 @@ export type CompanionReason =
   | { readonly why: "same-home"; readonly region: string }
   | { readonly why: "same-water"; readonly temperature: string };
 
+/** What a hunter takes of some kinds of animals, with lengths. */
+export interface PreyLengths {
+  readonly kinds: readonly Kind[];
+  /** Up to which they are eaten; empty where no length keeps them safe. */
+  readonly eaten: string;
+  /** Up to which longer ones may be tried; empty where no length keeps them safe, absent where none are tried. */
+  readonly tried?: string;
+  /** Up to which those are eaten that are shaped like eels; absent where it is no more than of the others. */
+  readonly eelLike?: string;
+}
+
 /** Why a sign may be seen, and what to do. */
 export interface ToldSign {
   readonly why: string;
@@ -250,8 +261,8 @@ export interface PageWords {
     readonly more: (further: number) => string;
     readonly settlers: string;
     readonly settled: string;
-    /** What a hunter takes of a kind, with the lengths; the first is empty where no length keeps it safe. */
-    readonly eats: (kinds: readonly Kind[], eaten: string, tried: string) => string;
+    /** What a hunter takes of some kinds. */
+    readonly eats: (told: PreyLengths) => string;
     /** Which eggs and young it takes. */
     readonly eatsYoung: (prey: readonly Words["prey"][]) => string;
     readonly eatsNothing: string;

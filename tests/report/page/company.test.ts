@@ -1,8 +1,9 @@
 import { describe, expect, test } from "vitest";
 import { allSpecies, speciesById } from "vivary/catalog";
-import { assessPair, assessPairBy, assessPlan, outcomes, pairRules } from "../../../src/compatibility";
+import { assessPair, assessPlan, outcomes } from "../../../src/compatibility";
 import { preyReach } from "../../../src/compatibility/inner";
 import { speciesPage } from "../../../src/report";
+import { germanPages } from "../../../src/report/de";
 import { type Companion, companionsOf } from "../../../src/report/page/company/companions";
 import { relationsTo } from "../../../src/report/page/company/relations";
 import { breadth } from "../../../src/report/page/company/shared-water";
@@ -130,42 +131,22 @@ describe("the relations that a page tells", () => {
 });
 
 describe("the length up to which others are eaten", () => {
-  const rule = pairRules.filter(({ id }) => id === "predation");
-  const neon = species("paracheirodon-innesi");
-
-  /** Whether a fish of a length is eaten, by the rule itself. */
-  const isEaten = (hunter: SpeciesProfile, length: number) =>
-    assessPairBy(rule, { species: hunter }, { species: neon, length }).findings.some(
-      ({ weight, measures = {} }) => weight !== "advisory" && !("of" in measures),
+  test("is what the page says, however they are shaped", () => {
+    const page = speciesPage(species("pterophyllum-scalare")).replaceAll(/\s+/g, " ");
+    expect(page).toContain(
+      "of up to 4 cm are eaten, and those of up to 5 cm may be tried; shaped like eels, those of up to 8 cm are eaten too.",
     );
-
-  test.each(["pterophyllum-scalare", "astronotus-ocellatus", "ctenopoma-acutirostre", "danio-rerio"])(
-    "is for %s that of the rule of predation",
-    (id) => {
-      const hunter = species(id);
-      const reach = preyReach(hunter).find(({ kind }) => kind === "fish");
-      if (!reach) {
-        expect(isEaten(hunter, 3)).toBe(false);
-        return;
-      }
-      expect(isEaten(hunter, reach.eats)).toBe(true);
-      const past = assessPairBy(rule, { species: hunter }, { species: neon, length: reach.tries + 0.1 });
-      expect(past.findings.filter(({ measures = {} }) => !("of" in measures))).toEqual([]);
-    },
-  );
-
-  test("of crayfish is what their claws reach, and of shrimps that fish pick apart there is none", () => {
-    const crayfish = species("procambarus-virginalis");
-    for (const { eats, tries } of preyReach(crayfish)) expect(tries).toBe(eats);
-    const loach = species("carinotetraodon-travancoricus");
-    const [snail] = preyReach(loach).filter(({ kind }) => kind === "snail");
-    expect(snail?.eats).toBeGreaterThan(0);
+    const crayfish = speciesPage(species("procambarus-virginalis")).replaceAll(/\s+/g, " ");
+    expect(crayfish).toContain("Fish of up to 5 cm are eaten; shaped like eels, those of up to 10 cm");
   });
 
-  test("is what the page says", () => {
-    const reach = preyReach(species("pterophyllum-scalare")).find(({ kind }) => kind === "fish");
-    expect(reach).toEqual({ kind: "fish", eats: 4, tries: 5 });
-    const page = speciesPage(species("pterophyllum-scalare")).replaceAll("\n", " ");
-    expect(page).toContain("of up to 4 cm are eaten, and those of up to 5 cm may be tried.");
+  test("is none of snails that are pulled apart, in either language", () => {
+    const loach = species("ambastaia-sidthimunki");
+    expect(speciesPage(loach).replaceAll(/\s+/g, " ")).toContain(
+      "Snails of up to 2 cm are eaten, and longer ones may be tried.",
+    );
+    expect(speciesPage(loach, { messages: germanPages }).replaceAll(/\s+/g, " ")).toContain(
+      "Schnecken bis 2 cm Länge werden gefressen, längere womöglich auch.",
+    );
   });
 });

@@ -15,7 +15,7 @@ import { ownRule } from "../../engine/rule/own-rule";
 import type { SeenParty } from "../../engine/rule/rule";
 import type { ThresholdName } from "../../threshold-values";
 import { isOnly, shareAny } from "../shared/lists";
-import { fateOf, isTooDeep, mealMeasures, type Reach, reachOf } from "../shared/meal";
+import { eatenUpTo, fateOf, isClawed, isTooDeep, mealMeasures, type Reach, reachOf } from "../shared/meal";
 
 const decidesBy = [
   "likelyPrey",
@@ -185,7 +185,7 @@ function longestOf({ party, "size.adultLength": lengths }: Prey): number {
 const isEelLike = (to: Prey) =>
   to.party.kind === "fish" && (to["size.bodyShape"] ?? "eel-like") === "eel-like";
 
-const safeFrom = ({ eats, tries }: Reach, eelLike: boolean) => (eelLike ? Math.max(2 * eats, tries) : tries);
+const safeFrom = (reach: Reach, eelLike: boolean) => Math.max(eatenUpTo(reach, eelLike), reach.tries);
 
 interface HunterReach extends Reach {
   /** Length of the hunter, cm. */
@@ -195,20 +195,25 @@ interface HunterReach extends Reach {
 
 /** What the hunter takes of the grown animals of the prey's kind; undefined where it takes none. */
 function reachFor(from: Hunter, to: Prey, part: number, thresholds: Thresholds): HunterReach | undefined {
-  const { kind } = from.party;
   const hunter = hunterLength(from);
   const appetite = appetiteFor(from["predation.eats"], preyKinds[to.party.kind].grown);
-  if (kind === "crayfish" || kind === "crab") {
-    const seized = seizedBy(from, to, hunter, thresholds);
-    return seized && scaled({ ...seized, hunter, greatest: appetite?.greatest }, part);
-  }
   if (!appetite) return undefined;
   const { greatest } = appetite;
-  const { eats, tries } = reachOf(greatest, hunter, to.party.kind === "fish", thresholds);
-  const piecemeal = kind === "fish" && to.party.kind === "snail" && eats > thresholds.likelyPrey * hunter;
-  const furthest = piecemeal ? Number.POSITIVE_INFINITY : tries;
-  const most = greatest === undefined || mayTry(from, to) ? furthest : eats;
-  return scaled({ eats, tries: most, hunter, greatest }, part);
+  const most = reachOf({ kind: from.party.kind, length: hunter, greatest }, to.party.kind, thresholds);
+  const reach = isClawed(from.party.kind) ? seizedOf(most, to) : triedOf(most, greatest, from, to);
+  return scaled({ ...reach, hunter, greatest }, part);
+}
+
+/** What claws surely get is what rests beside them; what swims past may get away. */
+function seizedOf({ eats, tries }: Reach, to: Prey): Reach {
+  const rests = !to["space.zones"] || to["space.zones"].includes("bottom") || to.party.kind !== "fish";
+  return { eats: rests ? eats : 0, tries };
+}
+
+/** Nothing is tried above a stated length on prey that has spines, or that keeps away from the hunter. */
+function triedOf(most: Reach, greatest: number | undefined, from: Hunter, to: Prey): Reach {
+  const mayTry = greatest === undefined || (meets(from, to) && !to["care.hazards"]?.includes("spines"));
+  return mayTry ? most : { ...most, tries: most.eats };
 }
 
 /** A part of a grown hunter's reach. */
@@ -219,22 +224,10 @@ const scaled = ({ eats, tries, hunter, greatest }: HunterReach, part: number): H
   greatest: greatest === undefined ? undefined : decimal(part * greatest),
 });
 
-/** Nothing is tried above a stated length on prey that has spines, or that keeps away from the hunter. */
-const mayTry = (from: Hunter, to: Prey) => meets(from, to) && !to["care.hazards"]?.includes("spines");
-
 /** Whether they use the same part of the water. What feeds at the surface comes to a hunter that waits there. */
 const meets = ({ "space.zones": zones }: Hunter, to: Prey) =>
   shareAny(zones, to["space.zones"]) ||
   (shareAny(zones, ["surface"]) && shareAny(to["diet.reach"], ["surface"]));
-
-/** Crayfish and crabs seize what rests beside them, up to half their length; what swims past may get away. */
-function seizedBy(from: Hunter, to: Prey, hunter: number, { clawReach }: Thresholds): Reach | undefined {
-  const appetite = appetiteFor(from["predation.eats"], preyKinds[to.party.kind].grown);
-  if (!appetite) return undefined;
-  const reach = appetite.greatest ?? decimal(clawReach * hunter);
-  const rests = !to["space.zones"] || to["space.zones"].includes("bottom") || to.party.kind !== "fish";
-  return { eats: rests ? reach : 0, tries: reach };
-}
 
 /** Deep prey does not go down; known only of fish that are judged by the hunter's length. */
 function tooDeepFor(

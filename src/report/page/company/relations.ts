@@ -79,7 +79,8 @@ function mayEat(hunter: SpeciesProfile, prey: SpeciesProfile): boolean {
   const reach = preyReach(hunter).find(({ kind }) => kind === prey.taxonomy.kind);
   const lengths = factAt(prey, "size.adultLength")?.value;
   if (!reach || !lengths) return false;
-  return Math.min(...lengthsMeant(lengths, "usual").map(({ total }) => total.min)) / 2 <= reach.tries;
+  const smallest = Math.min(...lengthsMeant(lengths, "usual").map(({ total }) => total.min));
+  return smallest <= Math.max(reach.tries, reach.eatsEelLike);
 }
 
 const robs = (one: SpeciesProfile, other: SpeciesProfile) =>

@@ -1,6 +1,6 @@
 import { preyReach } from "../../../compatibility/inner";
-import { factAt, type Kind, type SpeciesProfile } from "../../../species";
-import type { CompanionReason } from "../../messages/page-messages";
+import { factAt, type SpeciesProfile } from "../../../species";
+import type { CompanionReason, PreyLengths } from "../../messages/page-messages";
 import { type Companion, sharedHome } from "../company/companions";
 import { type FoundCompany, foundCompany } from "../company/found-company";
 import { sharedTemperature } from "../company/shared-water";
@@ -86,29 +86,27 @@ function prey({ profile, record, known, messages, size }: Telling): string {
     notesOf(stated.filter(({ value }) => prey.includes(preyOf(value))));
   const write = (length: number) => (Number.isFinite(length) ? size("predation.eats", length) : "");
   const told = new Map<string, PreyTold>();
-  for (const { kind, eats: eaten, tries } of preyReach(profile)) {
-    const lengths = { eaten: write(eaten), tried: tries > eaten ? write(tries) : "" };
+  for (const { kind, eats: eaten, tries, eatsEelLike } of preyReach(profile)) {
+    const lengths = {
+      eaten: write(eaten),
+      ...(tries > eaten && { tried: write(tries) }),
+      ...(eatsEelLike > Math.max(eaten, tries) && { eelLike: write(eatsEelLike) }),
+    };
     const notes = notesOn(kind);
-    const key = [lengths.eaten, lengths.tried, ...notes].join(" ");
+    const key = JSON.stringify([lengths, notes]);
     told.set(key, { ...lengths, notes, kinds: [...(told.get(key)?.kinds ?? []), kind] });
   }
   const young = unborn.filter((one) => eats.some(({ prey: named }) => named === one));
   return [
     ...(eats.length > 0 ? [] : [words.eatsNothing]),
-    ...[...told.values()].flatMap(({ kinds, eaten, tried, notes }) => [
-      words.eats(kinds, eaten, tried),
-      ...notes,
-    ]),
+    ...[...told.values()].flatMap(({ notes, ...lengths }) => [words.eats(lengths), ...notes]),
     ...(young.length > 0 ? [words.eatsYoung(young)] : []),
     ...notesOn("", "none", ...unborn),
   ].join(" ");
 }
 
 /** Kinds of which the same is told. */
-interface PreyTold {
-  readonly kinds: readonly Kind[];
-  readonly eaten: string;
-  readonly tried: string;
+interface PreyTold extends PreyLengths {
   readonly notes: readonly string[];
 }
 
