@@ -2,6 +2,7 @@ import { describe, expect, test } from "vitest";
 import paracheirodonInnesi from "vivary/catalog/paracheirodon-innesi";
 import { assessPair, assessPlan, defineRule, pairRules, planRules } from "../../src/compatibility";
 import { InvalidInputError, pathText } from "../../src/errors";
+import { stillHeld } from "../garbage";
 import { planOf } from "./judging";
 
 const neon = { species: paracheirodonInnesi };
@@ -191,4 +192,17 @@ test("a rule that cannot tell asks what it lacks: of a plan that does not say, t
   ]);
   expect(bounds).toEqual({ atBest: "suitable", atWorst: "conditional" });
   expect(assessPlan(plan, { rules: [rule] }).open).toEqual([]);
+});
+
+test.each([
+  ["pairs", { way: "mutual" }, pairBy],
+  ["groups", { way: "each-group" }, planBy],
+  ["plans", { way: "once" }, planBy],
+] as const)("a rule of %s is forgotten once the app has done with it", async (_, way, judgeBy) => {
+  const rules = Array.from({ length: 20 }, () => {
+    const rule = defined({ ...sound, ...way });
+    judgeBy(rule);
+    return new WeakRef(rule);
+  });
+  expect(await stillHeld(rules)).toBe(0);
 });

@@ -7,12 +7,12 @@ import type { PlanSubjects } from "./standing";
 /** Judges pairs of parties by one rule, in a plan or by themselves. */
 type PairJudge = ReturnType<typeof judgeOf>;
 
-const alone = /* @__PURE__ */ new WeakMap<ThresholdValues, Map<PairRule, PairJudge>>();
+const alone = /* @__PURE__ */ new WeakMap<ThresholdValues, WeakMap<PairRule, PairJudge>>();
 
 /** How a rule judges pairs of parties in a plan, or by themselves: that is made out once for a table of thresholds. */
 export function pairJudge(rule: PairRule, values: ThresholdValues, plan?: PlanSubjects): PairJudge {
   if (plan) return judging(rule, values, plan);
-  const byRule = alone.get(values) ?? new Map<PairRule, PairJudge>();
+  const byRule = alone.get(values) ?? new WeakMap<PairRule, PairJudge>();
   alone.set(values, byRule);
   const judge = byRule.get(rule) ?? judging(rule, values);
   byRule.set(rule, judge);

@@ -11,11 +11,11 @@ interface Deciding {
   readonly mayAsk: readonly GivenCondition[];
 }
 
-const known = /* @__PURE__ */ new WeakMap<ThresholdValues, Map<Rule, Deciding>>();
+const known = /* @__PURE__ */ new WeakMap<ThresholdValues, WeakMap<Rule, Deciding>>();
 
 /** How a rule decides by a table of thresholds, made out once for each. */
 export function decidingBy(rule: Rule, values: ThresholdValues): Deciding {
-  const ofTable = known.get(values) ?? new Map<Rule, Deciding>();
+  const ofTable = known.get(values) ?? new WeakMap<Rule, Deciding>();
   known.set(values, ofTable);
   const deciding = ofTable.get(rule) ?? decide(rule, values);
   ofTable.set(rule, deciding);
