@@ -1,4 +1,5 @@
 import { once } from "../later";
+import { remembered } from "../remembered";
 import { moved } from "../shelf";
 import { scientific } from "./generated";
 import { type Searched, searched } from "./match";
@@ -65,18 +66,11 @@ const membersOf = /* @__PURE__ */ once<ReadonlyMap<string, readonly Bearer[]>>((
   return members;
 });
 
-const languages = /* @__PURE__ */ new WeakMap<SearchNames, Language>();
-
-/** A language as it is searched, made once. Names of species that are not known are left out. */
-export function languageOf(names: SearchNames): Language {
-  const known = languages.get(names);
-  if (known) return known;
-  const made = madeOf(names);
-  languages.set(names, made);
-  return made;
-}
-
-function madeOf({ names, groups }: SearchNames): Language {
+/**
+ * A language as it is searched, made once for names that nobody can change. Names of species that are not known are left
+ * out.
+ */
+export const languageOf = /* @__PURE__ */ remembered(({ names, groups }: SearchNames): Language => {
   const current = new Map(moved);
   const named = Object.entries(names).flatMap(([key, texts]) => {
     const [given = "", form] = key.split("/");
@@ -92,4 +86,4 @@ function madeOf({ names, groups }: SearchNames): Language {
     ([first]) => first?.bearers.map((bearer) => [keyOf(bearer), first] as const) ?? [],
   );
   return { entries: [...named.flat(), ...grouped], first: new Map(firsts) };
-}
+});

@@ -36,7 +36,10 @@ export interface Suggestion {
 export interface SuggestOptions {
   /** How many to give, at most; a whole number, 10 by default. */
   readonly limit?: number | undefined;
-  /** Languages besides English, that of the reader first: the default exports of `vivary/search/<language>`. */
+  /**
+   * Languages besides English, that of the reader first: the default exports of `vivary/search/<language>`, or names of an
+   * app, which are made ready at each call unless they are frozen with all that is in them.
+   */
   readonly languages?: readonly SearchNames[] | undefined;
 }
 

@@ -249,6 +249,14 @@ describe("other languages", () => {
     expect(idsOf("Neonsalmler")).toStrictEqual([]);
   });
 
+  test("names that an app adds are found at once", () => {
+    const names: Record<string, readonly string[]> = {};
+    const french: SearchNames = { language: "fr", names, groups: {} };
+    expect(idsOf("poisson zèbre", { languages: [french] })).toStrictEqual([]);
+    names["danio-rerio"] = ["poisson zèbre"];
+    expect(idsOf("poisson zèbre", { languages: [french] })).toStrictEqual(["danio-rerio"]);
+  });
+
   test("what is given is not changed", () => {
     const before = structuredClone(german);
     suggestSpecies("neon", { languages });

@@ -5,6 +5,7 @@ import { preyReach } from "../../../src/compatibility/inner";
 import { speciesPage } from "../../../src/report";
 import { germanPages } from "../../../src/report/de";
 import { type Companion, companionsOf } from "../../../src/report/page/company/companions";
+import { foundCompany } from "../../../src/report/page/company/found-company";
 import { relationsTo } from "../../../src/report/page/company/relations";
 import { breadth } from "../../../src/report/page/company/shared-water";
 import { typicalTank } from "../../../src/report/page/company/typical-tank";
@@ -127,6 +128,24 @@ describe("the relations that a page tells", () => {
   test("name the calm that settle a shy one", () => {
     expect(told.settlers.length).toBeGreaterThan(0);
     for (const other of told.settlers) expect(other.social?.settles?.value).toBe(true);
+  });
+});
+
+describe("company", () => {
+  const minnow = species("tanichthys-albonubes");
+
+  test("is that of the profiles as they are, where they are frozen on the outside alone", () => {
+    const profile = structuredClone(species("danio-rerio"));
+    const other = structuredClone(minnow);
+    const given = [Object.freeze(profile), Object.freeze([other])] as const;
+    expect(foundCompany(...given).companions.map((one) => one.species.id)).toEqual([minnow.id]);
+    Reflect.set(other.water?.temperature?.value ?? {}, "kept", { min: 5, max: 8 });
+    expect(foundCompany(...given).companions).toEqual([]);
+  });
+
+  test("is sought once for profiles and lists that nobody can change", () => {
+    const given = [species("danio-rerio"), Object.freeze([minnow])] as const;
+    expect(foundCompany(...given)).toBe(foundCompany(...given));
   });
 });
 

@@ -1,5 +1,6 @@
 import { outcomes } from "../../../compatibility";
 import type { Group } from "../../../plan";
+import { isUnchangeable } from "../../../plan/inner";
 import type { SpeciesProfile } from "../../../species";
 import type { TankDimensions } from "../../../tank";
 import { type Companion, companionsOf } from "./companions";
@@ -23,11 +24,12 @@ const finds = /* @__PURE__ */ new WeakMap<SpeciesProfile, Finds>();
 
 /** The company of a species among candidates. It is sought once for profiles and lists that cannot change. */
 export function foundCompany(profile: SpeciesProfile, candidates: readonly SpeciesProfile[]): FoundCompany {
-  if (!Object.isFrozen(profile) || !Object.isFrozen(candidates)) return sought(profile, candidates);
-  const known = finds.get(profile) ?? new WeakMap();
-  finds.set(profile, known);
-  const found = known.get(candidates) ?? sought(profile, candidates);
-  known.set(candidates, found);
+  const known: Finds = finds.get(profile) ?? new WeakMap();
+  const held = known.get(candidates);
+  if (held) return held;
+  const found = sought(profile, candidates);
+  if (Object.isFrozen(candidates) && [profile, ...candidates].every(isUnchangeable))
+    finds.set(profile, known.set(candidates, found));
   return found;
 }
 
