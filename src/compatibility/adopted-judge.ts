@@ -9,7 +9,7 @@ import { decidingBy, readingsOf } from "./engine/seen";
 import type { PlanSubjects, Standing } from "./engine/standing";
 import { isMissing, type Subject } from "./engine/subject";
 import { type View, viewOf } from "./engine/view";
-import { meeting, sidesOf } from "./judged-plan";
+import { sidesOf, whetherTheyMeet } from "./judged-plan";
 
 /** How a rule judges some groups of a plan on the adopted facts, whoever else joins it. */
 export type AdoptedJudge = (sides: readonly Subject[], plan: PlanSubjects) => readonly Standing[];
@@ -40,7 +40,7 @@ export function adoptedJudge(
   });
   const seenBy = rule.way === "all-groups" ? seeAll : see;
   return (sides, given) => {
-    if (isPairRule(rule) && meeting(sides)?.(adopted) === false) return [];
+    if (isPairRule(rule) && whetherTheyMeet(sides)?.(adopted) === false) return [];
     const judge = () => rule.judge(seenBy(sides, given) as never);
     return answerOf(rule, judge, { sides, plan: given }, adopted).standing;
   };

@@ -15,7 +15,7 @@ import type { OpenQuestion } from "./engine/questions";
 import { isPairRule, type PlanRule, type Rule } from "./engine/rule/rule";
 import { couldBe, hasCondition, type PlanSubjects, type Standing } from "./engine/standing";
 import { isMissing, type Subject, subjectOf } from "./engine/subject";
-import { meeting } from "./judged-plan";
+import { whetherTheyMeet } from "./judged-plan";
 import type { Finding, Outcome } from "./verdict";
 
 /** What a plan with a newcomer comes to on the adopted facts, as `assessPlan` has it. */
@@ -224,7 +224,7 @@ function judgedWhole(
   { thresholds }: AssessWith,
 ): readonly Judgement[] {
   return isPairRule(rule)
-    ? [pairJudge(rule, thresholds, joined)(sides, meeting(sides))]
+    ? [pairJudge(rule, thresholds, joined)(sides, whetherTheyMeet(sides))]
     : planJudge(rule as PlanRule, thresholds, joined)(sides);
 }
 

@@ -102,7 +102,7 @@ function judgeBy(
 ): (sides: readonly Subject[]) => readonly Judgement[] {
   if (isPairRule(rule)) {
     const judge = once(() => pairJudge(rule, thresholds, given));
-    return (sides) => [judge()(sides, meeting(sides))];
+    return (sides) => [judge()(sides, whetherTheyMeet(sides))];
   }
   const judge = once(() => planJudge(rule as PlanRule, thresholds, given));
   return (sides) => judge()(sides);
@@ -168,8 +168,11 @@ function mayBeSeveral({ animals, standing }: Subject): boolean {
   return living.length === 0 || living.some((way) => way !== "alone");
 }
 
-/** Where one animal meets others of its group only if its kind does not live alone, and that is not certain. */
-export function meeting(sides: readonly Subject[]) {
+/**
+ * Whether one animal meets others of its group, which it does only if its kind does not live alone; undefined where that is
+ * certain, and of all other sides.
+ */
+export function whetherTheyMeet(sides: readonly Subject[]) {
   const from = sides[0];
   if (!from || from !== sides[1] || from.animals.kin.count !== 1) return undefined;
   const living = from.reading("social.living");
