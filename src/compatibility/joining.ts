@@ -1,6 +1,6 @@
 import { frozen } from "../frozen";
 import type { Group, Plan } from "../plan";
-import { changedFacts, checkedPlan, isSameParty, partiesOfGroups } from "../plan/inner";
+import { changedFacts, checkedPlan, isSameParty, partiesOfGroups, traitsOfFacts } from "../plan/inner";
 import { essentialTraits, type TraitPath } from "../species";
 import { type AdoptedJudge, adoptedJudge, casesAmong, casesOf, isOfFew } from "./adopted-judge";
 import { traitsWeighed } from "./animals/stock";
@@ -39,19 +39,6 @@ export interface Told {
   /** As a verdict has it; only what the plan does not meet is a finding. */
   readonly finding: () => Finding;
 }
-
-/** The traits that conditions look at, whichever rule asks for them. */
-const lookedAtByConditions: readonly TraitPath[] = [
-  "social.settles",
-  "space.zones",
-  "social.group",
-  "predation.eats",
-  "diet.foods",
-  "diet.reach",
-  "diet.light",
-  "appearance.longFins",
-  "space.hides",
-];
 
 /** A plan that groups may join, one at a time. */
 export interface Joinable {
@@ -249,7 +236,7 @@ function missingOf(
   by: AssessWith,
 ): readonly OpenQuestion[] | undefined {
   const lacks = (trait: TraitPath) => isMissing(newcomer.reading(trait));
-  if (lookedAtByConditions.some(lacks)) return undefined;
+  if (traitsOfFacts.some(lacks)) return undefined; // A condition may look at it, whichever rule asks for that.
   const looksAt = ({ needs, uses, weighs }: Rule) =>
     [needs?.from, needs?.to, uses?.from, uses?.to].some((traits) => traits?.some(lacks)) ||
     (weighs && traitsWeighed([newcomer]).some(({ trait }) => lacks(trait)));

@@ -1,6 +1,9 @@
 import type { CheckedPlan } from "./checked-plan";
 import type { TraitReader } from "./trait-reader";
 
+/** The traits that tell whether company settles. */
+export const settlingBy = ["social.settles", "space.zones", "social.group", "predation.eats"] as const;
+
 /** Yes, no, or not known. */
 type Certainty = boolean | undefined;
 
@@ -8,7 +11,11 @@ type Certainty = boolean | undefined;
  * Whether a shy party has company that settles it: calm fish in the open water, as many as their kind needs, of which
  * neither eats fish; or enough of its own kind, if that is calm. Unknown where it hangs on a trait that is missing.
  */
-export function hasSettlingCompany({ parties }: CheckedPlan, of: number, trait: TraitReader): Certainty {
+export function hasSettlingCompany(
+  { parties }: CheckedPlan,
+  of: number,
+  trait: TraitReader<(typeof settlingBy)[number]>,
+): Certainty {
   const settles = (other: number): Certainty => {
     const own = parties[other]?.animals.id === parties[of]?.animals.id;
     return all([

@@ -7,5 +7,5 @@ export { kinOf, mayHave } from "./kin";
 export { type CheckedParty, isSameParty, partiesOfGroups, speciesOf } from "./party";
 export { mostGroups } from "./plan-shape";
 export { isUnchangeable, profileProblems } from "./profile-problems";
-export { isFact, isReading, type PlanReadings, readPlan } from "./read-fact";
+export { isFact, isReading, type PlanReadings, readPlan, traitsOfFacts } from "./read-fact";
 export { isObject } from "./shape/shape-problems";

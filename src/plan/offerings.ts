@@ -2,6 +2,9 @@ import type { CheckedPlan } from "./checked-plan";
 import type { Offering } from "./plan";
 import type { TraitReader } from "./trait-reader";
 
+/** The traits that tell which offerings a party takes. */
+export const takenBy = ["diet.foods", "diet.reach", "diet.light"] as const;
+
 /**
  * What the offerings that a party takes are like: their foods, places and hours, and `apart`. Unknown where the plan
  * says nothing of feeding, or nobody knows what, where or when the party feeds.
@@ -9,7 +12,7 @@ import type { TraitReader } from "./trait-reader";
 export function offeringsFor(
   { offerings }: CheckedPlan,
   of: number,
-  trait: TraitReader,
+  trait: TraitReader<(typeof takenBy)[number]>,
 ): readonly string[] | undefined {
   if (!offerings) return undefined;
   const foods = trait(of, "diet.foods");

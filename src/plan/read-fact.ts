@@ -1,9 +1,9 @@
 import { decimal } from "../decimal";
 import { filterCapacity } from "../load";
 import type { CheckedPlan } from "./checked-plan";
-import { hasSettlingCompany } from "./company";
+import { hasSettlingCompany, settlingBy } from "./company";
 import type { Numbers } from "./kin";
-import { offeringsFor } from "./offerings";
+import { offeringsFor, takenBy } from "./offerings";
 import type { PlannedFilter } from "./plan";
 import type { TraitReader } from "./trait-reader";
 
@@ -42,11 +42,20 @@ export const tankReadings = {
   jurisdiction: ({ jurisdiction }: CheckedPlan) => jurisdiction,
 } as const;
 
+/** The traits that facts of groups may be read from. */
+export const traitsOfFacts = /* @__PURE__ */ [
+  settlingBy,
+  takenBy,
+  ["appearance.longFins", "space.hides"] as const,
+].flat();
+
+type ReadOfGroup = TraitReader<(typeof traitsOfFacts)[number]>;
+
 interface OfGroup {
   readonly plan: CheckedPlan;
   /** The group's place among the parties. */
   readonly of: number;
-  readonly trait: TraitReader;
+  readonly trait: ReadOfGroup;
 }
 
 /** The facts of a group that a condition may be about; numbers are those of its species in the whole plan. */
@@ -139,7 +148,7 @@ const animalsOf = ({ plan, of }: OfGroup) => plan.parties[of]?.animals;
 const numbersOf = (group: OfGroup): Numbers => animalsOf(group)?.kin ?? {};
 
 /** How many of the tank's hiding places serve a party; unknown where the plan names none. */
-function hidesFor({ tank: { hides } }: CheckedPlan, of: number, trait: TraitReader): number | undefined {
+function hidesFor({ tank: { hides } }: CheckedPlan, of: number, trait: ReadOfGroup): number | undefined {
   const needs = trait(of, "space.hides");
   if (!hides || !needs) return undefined;
   const kinds = new Set(needs.flatMap(({ anyOf }) => anyOf));

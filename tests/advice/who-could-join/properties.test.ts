@@ -8,21 +8,34 @@ import { type SpeciesProfile, splitPath, traitPaths } from "../../../src/species
 import { runs } from "../../runs";
 import { becauseOfAll } from "./by-assessing-all";
 
-/** A species of which some trait is not known. */
-function lesserKnown(species: SpeciesProfile, path: (typeof traitPaths)[number]): SpeciesProfile {
+type Path = (typeof traitPaths)[number];
+
+/** A species of which some traits are not known. */
+function lesserKnown(species: SpeciesProfile, paths: readonly Path[]): SpeciesProfile {
   const copy = JSON.parse(JSON.stringify(species));
-  const [section, trait] = splitPath(path);
-  if (copy[section]) delete copy[section][trait];
+  for (const path of paths) {
+    const [section, trait] = splitPath(path);
+    if (copy[section]) delete copy[section][trait];
+  }
   return copy;
 }
+
+/** Traits of which any may be missing, those that conditions look at most often. */
+const missing = fc.uniqueArray(
+  fc.oneof(
+    fc.constantFrom<Path>("social.settles", "social.group", "space.hides", "diet.light"),
+    fc.constantFrom(...traitPaths),
+  ),
+  { minLength: 1, maxLength: 4 },
+);
 
 const species = fc.oneof(
   { weight: 2, arbitrary: fc.constantFrom(...allSpecies) },
   {
     weight: 1,
     arbitrary: fc
-      .tuple(fc.constantFrom(...allSpecies), fc.constantFrom(...traitPaths))
-      .map(([one, path]) => lesserKnown(one, path)),
+      .tuple(fc.constantFrom(...allSpecies), missing)
+      .map(([one, paths]) => lesserKnown(one, paths)),
   },
 );
 
@@ -65,28 +78,52 @@ const settled = defineRule({
       : [],
 });
 
+/** A rule of an app that some animals break, whoever else is there. */
+const oddOnes = defineRule({
+  id: "x-odd-ones",
+  way: "each-group",
+  mayYield: ["blocking"],
+  judge: ({ from }) => (from.party.id.length % 2 === 1 ? [{ weight: "blocking" }] : []),
+});
+
 const rules: fc.Arbitrary<AssessOptions> = fc.oneof(
   { weight: 3, arbitrary: fc.constant({}) },
   { weight: 1, arbitrary: fc.constantFrom({ rules: pairRules }, { rules: [settled, ...planRules] }) },
 );
 
+/** Refuses what judging whole plans refuses, for the same reasons; how many that are. */
+function refusedAsByAll(plan: Plan, others: readonly SpeciesProfile[], options: AssessOptions): number {
+  const candidates = [...others, ...plan.groups.map((group) => group.species)];
+  const { joins, refused } = whoCouldJoin(plan, candidates, options);
+  const reasons = becauseOfAll(plan, candidates, options);
+  const expected = candidates.flatMap((one, index) =>
+    reasons[index] ? [{ species: one.id, because: reasons[index] }] : [],
+  );
+  expect(refused.map(({ species: one, because }) => ({ species: one.id, because }))).toEqual(expected);
+  expect(joins.length).toBe(candidates.length - expected.length);
+  return expected.length;
+}
+
+const candidates = fc.array(species, { minLength: 1, maxLength: 4 });
+
 test("each candidate joins or is refused for the reason that judging the whole plan with it gives", () => {
   let refusals = 0;
   fc.assert(
-    fc.property(plans, fc.array(species, { minLength: 1, maxLength: 4 }), rules, (plan, others, options) => {
-      const candidates = [...others, ...plan.groups.map((group) => group.species)];
-      const { joins, refused } = whoCouldJoin(plan, candidates, options);
-      const reasons = becauseOfAll(plan, candidates, options);
-      const expected = candidates.flatMap((one, index) =>
-        reasons[index] ? [{ species: one.id, because: reasons[index] }] : [],
-      );
-      expect(refused.map(({ species: one, because }) => ({ species: one.id, because }))).toEqual(expected);
-      expect(joins.length).toBe(candidates.length - expected.length);
-      refusals += expected.length;
+    fc.property(plans, candidates, rules, (plan, others, options) => {
+      refusals += refusedAsByAll(plan, others, options);
     }),
     { numRuns: runs(30) },
   );
   expect(refusals).toBeGreaterThan(20);
+});
+
+test("nor is overlooked what conditions look at and no rule does", () => {
+  fc.assert(
+    fc.property(plans, candidates, (plan, others) => {
+      refusedAsByAll(plan, others, { rules: [oddOnes, settled] });
+    }),
+    { numRuns: runs(200) },
+  );
 });
 
 test("what is told of who joins is what the verdict on the plan with it says", () => {
