@@ -1,21 +1,21 @@
 import { frozen } from "../frozen";
 import type { Group, Plan } from "../plan";
 import { changedFacts, checkedPlan, isSameParty, partiesOfGroups, traitsOfFacts } from "../plan/inner";
-import { essentialTraits, type TraitPath } from "../species";
+import type { TraitPath } from "../species";
 import { type AdoptedJudge, adoptedJudge, casesAmong, casesOf, isOfFew } from "./adopted-judge";
 import { traitsWeighed } from "./animals/stock";
 import type { AssessOptions, AssessWith } from "./assess-options";
 import { usualRules } from "./assess-plan";
 import { planRulesOf } from "./assess-plan-by";
-import { clashes } from "./clashes";
 import { pairJudge } from "./engine/judge-pair";
 import { planJudge } from "./engine/judge-plan";
 import type { Judgement } from "./engine/judgement";
 import type { OpenQuestion } from "./engine/questions";
 import { isPairRule, type PlanRule, type Rule } from "./engine/rule/rule";
-import { couldBe, hasCondition, type PlanSubjects, type Standing } from "./engine/standing";
-import { isMissing, type Subject, subjectOf } from "./engine/subject";
+import { couldBe, type PlanSubjects, type Standing } from "./engine/standing";
+import { isComplete, isMissing, type Subject, subjectOf } from "./engine/subject";
 import { whetherTheyMeet } from "./judged-plan";
+import { outcomeOf } from "./outcome-of";
 import type { Finding, Outcome } from "./verdict";
 
 /** What a plan with a newcomer comes to on the adopted facts, as `assessPlan` has it. */
@@ -181,8 +181,6 @@ function saidOf(joined: PlanSubjects, newcomer: number, { given, by }: Before): 
 const isReplaced = (sides: readonly Subject[], subjects: readonly Subject[]) =>
   sides.some((side) => subjects[side.index] !== side);
 
-const isComplete = ({ reading }: Subject): boolean => !essentialTraits.map(reading).some(isMissing);
-
 const isAbout = ({ from, to }: Standing, newcomer: number) => from === newcomer || to === newcomer;
 
 const concerns = (standing: Standing, newcomer: number) =>
@@ -191,17 +189,6 @@ const concerns = (standing: Standing, newcomer: number) =>
 /** Whether an answer counts towards the outcome. */
 const counts = ({ answer, condition }: Standing) =>
   answer.weight === "blocking" || condition !== undefined || couldBe(answer) !== undefined;
-
-/** What answers come to; undefined where they ask for conditions that exclude each other. */
-function outcomeOf(standing: readonly Standing[]): Outcome | undefined {
-  if (standing.some(({ answer }) => answer.weight === "blocking")) return "unsuitable";
-  const asking = standing.filter(hasCondition);
-  const isUnmet = ({ state }: Pick<Standing, "state">) => state !== "met";
-  const asksForMore = asking.some(isUnmet);
-  if (asksForMore && clashes(asking).some((clash) => clash.flat().some(isUnmet))) return undefined;
-  if (standing.some(({ answer }) => couldBe(answer))) return "undetermined";
-  return asksForMore ? "conditional" : "suitable";
-}
 
 /** What a rule says of some groups of a plan, whatever is true. */
 function judgedWhole(

@@ -1,13 +1,13 @@
 import { listOf, refusal } from "../errors";
 import { checkedPair } from "../plan/inner";
-import { essentialTraits, type SpeciesProfile } from "../species";
+import type { SpeciesProfile } from "../species";
 import type { AssessOptions } from "./assess-options";
 import { assessPair, usualPairRules } from "./assess-pair";
 import { pairRulesOf } from "./assess-pair-by";
-import { clashes } from "./clashes";
 import { adoptedAnswers } from "./engine/adopted";
-import { couldBe, hasCondition, type Standing } from "./engine/standing";
-import { isMissing, type Subject, subjectOf } from "./engine/subject";
+import type { Standing } from "./engine/standing";
+import { isComplete, type Subject, subjectOf } from "./engine/subject";
+import { outcomeOf } from "./outcome-of";
 import type { Outcome } from "./verdict";
 
 /** The outcomes of every two of some species. */
@@ -42,14 +42,14 @@ export function outcomes(profiles: readonly SpeciesProfile[], options: AssessOpt
   const { rules, thresholds } = pairRulesOf(usualPairRules(options), options);
   const sides = listOf(profiles, "profiles").map(asSides);
   const judges = rules.map((rule) => ({ rule, answers: adoptedAnswers(rule, thresholds) }));
-  const outcomeOf = (a: Subject, b: Subject): Outcome | undefined => {
+  const judged = (a: Subject, b: Subject): Outcome | undefined => {
     const all: Standing[] = [];
     for (const { rule, answers } of judges) {
       const found = rule.way === "mutual" ? answers(a, b) : [...answers(a, b), ...answers(b, a)];
       if (found.some(isBlocking)) return "unsuitable";
       all.push(...found);
     }
-    return unblocked(all);
+    return outcomeOf(all);
   };
   const at = (place: number, name: string) => {
     const found = sides[place];
@@ -62,7 +62,7 @@ export function outcomes(profiles: readonly SpeciesProfile[], options: AssessOpt
       const [a, b] = [at(i, "i"), at(j, "j")];
       const whole = () => assessPair({ species: a.species }, { species: b.species }, options).outcome;
       if (!a.isComplete || !b.isComplete || a.species.id === b.species.id) return whole();
-      return outcomeOf(a.first, b.second) ?? whole();
+      return judged(a.first, b.second) ?? whole();
     },
   };
 }
@@ -79,15 +79,7 @@ interface Sides {
 function asSides(species: SpeciesProfile): Sides {
   const [one, other] = checkedPair({ species }, { species });
   const [first, second] = [subjectOf(one, 0), subjectOf(other, 1)];
-  return { species, first, second, isComplete: !essentialTraits.map(first.reading).some(isMissing) };
+  return { species, first, second, isComplete: isComplete(first) };
 }
 
 const isBlocking = ({ answer }: Standing): boolean => answer.weight === "blocking";
-
-/** What answers about two come to that block nothing; undefined where they ask for conditions that exclude each other. */
-function unblocked(standing: readonly Standing[]): Outcome | undefined {
-  const asking = standing.filter(hasCondition);
-  if (asking.length > 1 && clashes(asking).length > 0) return undefined;
-  if (standing.some(({ answer }) => couldBe(answer))) return "undetermined";
-  return asking.length > 0 ? "conditional" : "suitable";
-}
