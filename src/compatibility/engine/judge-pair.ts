@@ -14,7 +14,7 @@ export function pairJudge(rule: PairRule, values: ThresholdValues, plan?: PlanSu
   if (plan) return judging(rule, values, plan);
   const byRule = alone.get(values) ?? new WeakMap<PairRule, PairJudge>();
   alone.set(values, byRule);
-  const judge = byRule.get(rule) ?? judging(rule, values);
+  const judge = byRule.get(rule) ?? oneAtATime(() => judging(rule, values));
   byRule.set(rule, judge);
   return judge;
 }
@@ -25,4 +25,19 @@ function judging(rule: PairRule, values: ThresholdValues, plan?: PlanSubjects): 
     plan,
     mayAsk,
   });
+}
+
+/** Judges one case after the other; one that a rule asks for while it judges has a judge of its own. */
+function oneAtATime(make: () => PairJudge): PairJudge {
+  const judge = make();
+  let isJudging = false;
+  return (...given) => {
+    if (isJudging) return make()(...given);
+    isJudging = true;
+    try {
+      return judge(...given);
+    } finally {
+      isJudging = false;
+    }
+  };
 }
