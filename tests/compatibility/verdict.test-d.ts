@@ -45,6 +45,9 @@ test("a finding's measures are those of its rule", () => {
         readonly ("day" | "dusk" | "night")[] | undefined
       >();
       return finding.measures?.places;
+    case "mucus-grazing":
+      // @ts-expect-error: it has none
+      return finding.measures?.act;
     case "lid":
       expectTypeOf(finding.measures).toEqualTypeOf<Measures["lid"] | undefined>();
       // @ts-expect-error: it has none

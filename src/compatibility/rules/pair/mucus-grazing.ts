@@ -3,14 +3,13 @@ import type { Act, TraitValue } from "../../../species";
 import { canHappen } from "../../animals/acts";
 import { grownLength } from "../../animals/lengths";
 import type { GivenCondition, Judged } from "../../engine/rule/finding";
-import type { MeasureKinds } from "../../engine/rule/measures";
 import { ownRule } from "../../engine/rule/own-rule";
 import type { SeenParty } from "../../engine/rule/rule";
 import { judgedBySex } from "../shared/by-sex";
 
 type Grazer = SeenParty<"temperament.acts", "diet.foods">;
 type Flank = SeenParty<"size.adultLength", "size.bodyShape" | "diet.pace">;
-type Answer = Judged<"blocking" | "restricting" | "advisory">;
+type Answer = Judged<"blocking" | "restricting" | "advisory", Record<never, never>>;
 
 const greens: TraitValue<"diet.foods"> = ["algae", "plants"];
 
@@ -28,7 +27,7 @@ export const mucusGrazing = /* @__PURE__ */ ownRule({
   decidesBy: ["broadFlank"],
   mayYield: ["blocking", "restricting", "advisory"],
   judge: ({ from, to, thresholds }) =>
-    judgedBySex<Grazer, Flank, Answer["weight"], MeasureKinds>(from, to, (grazer, flank) =>
+    judgedBySex<Grazer, Flank, Answer["weight"], Record<never, never>>(from, to, (grazer, flank) =>
       rasped(grazer, flank, thresholds),
     ),
 });
