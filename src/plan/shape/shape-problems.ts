@@ -19,7 +19,7 @@ export function shapeProblems(shape: Shape, value: unknown, path: ProblemPath = 
     case "word":
       return typeof value === "string" && shape.words.includes(value)
         ? []
-        : refuse("word", `${oneOf(shape.words)}${meant(value, shape.words)}`);
+        : refuse("word", `${choiceOf(shape.words)}${meant(value, shape.words)}`);
     case "text":
       if (typeof value !== "string") return refuse("type", "a text");
       return hasUpTo(shape.longest, value) ? [] : refuse("text", `1 to ${shape.longest} characters`);
@@ -69,7 +69,7 @@ function problemsOfObject(
   for (const key of Object.keys(value)) {
     if (Object.hasOwn(fields, key) || value[key] === undefined) continue;
     const known = Object.keys(fields);
-    const expected = `${oneOf(known)}${meant(key, known)}`;
+    const expected = `${choiceOf(known)}${meant(key, known)}`;
     problems.push({ path: [...path, key], code: "unknown-key", expected, found: key });
   }
   return problems;
@@ -103,4 +103,4 @@ function numberText({ min, above, max, unit }: Extract<Shape, { is: "number" }>)
   return [ends.length > 0 ? "a number" : "a finite number", ...ends, unit].filter(Boolean).join(" ");
 }
 
-const oneOf = (words: readonly string[]) => `one of ${words.join(", ")}`;
+const choiceOf = (words: readonly string[]) => `one of ${words.join(", ")}`;
