@@ -92,7 +92,7 @@ export function severalOf(name: string): string {
 }
 
 /** One of a name with its article: `der Rote Neon`, `den Roten Neon`; without one if it begins with a person's name. */
-export function oneOf(name: string, as: Place): string {
+export function singleOf(name: string, as: Place): string {
   const parts = partsOf(name);
   if (!parts) return name;
   const { before, noun } = parts;

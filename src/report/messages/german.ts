@@ -3,7 +3,7 @@ import { frozen } from "../../frozen";
 import type { FactName } from "../../plan";
 import type { Figure } from "../figure";
 import { effectIn, jurisdictionIn } from "./german-laws";
-import { oneOf, severalOf } from "./german-names";
+import { severalOf, singleOf } from "./german-names";
 import { regionIn } from "./german-regions";
 import { places, prey, targets } from "./german-words";
 import type { Messages, Told, ToldCondition, ToldRoom, ToldWater } from "./messages";
@@ -731,7 +731,7 @@ function messages(): Messages {
     language: "de",
     several: severalOf,
     theOthers: "alle anderen",
-    this: oneOf,
+    this: singleOf,
     headline: ({ outcome, oneSpecies, otherWater, individuals, clash, tooSmall, animals, oneGroup }) => {
       if (clash) return `Ungeeignet: entweder ${clash[0]} oder ${clash[1]} halten, nicht beide.`;
       if (otherWater) return `Nicht in diesem Wasser: ${otherWater}.`;
