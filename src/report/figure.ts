@@ -7,3 +7,6 @@ export interface Figure {
   readonly max?: number | undefined;
   readonly unit?: string | undefined;
 }
+
+/** The number that a figure is, if it is no range. */
+export const numberOf = (figure: Figure | undefined): number | undefined => figure?.value;

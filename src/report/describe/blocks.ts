@@ -1,9 +1,10 @@
 import type { Remedies } from "../../advice";
-import type { Finding, Sign, Verdict } from "../../compatibility";
+import type { Finding, Verdict } from "../../compatibility";
 import type { Basis } from "../../species";
 import type { Block } from "../layout";
+import { mayQuarrel } from "../matters/acts";
 import { type Demands, demandsTold } from "../matters/demands";
-import { gathered, mayQuarrel, reasonsOf } from "../matters/matters";
+import { reasonsOf, sentencesOf } from "../matters/matters";
 import { isFarTooSmall } from "../matters/order";
 import { type Item, type Reason, reasonOf, roomItem, weakest } from "../matters/reasons";
 import type { Messages } from "../messages/messages";
@@ -11,6 +12,7 @@ import { cautions } from "./cautions";
 import { headline, onlyTooSmall } from "./headline";
 import { openQuestions } from "./questions";
 import { remediesTold } from "./remedies-told";
+import { signsTold } from "./signs-told";
 import { strengths } from "./strengths";
 import type { Teller } from "./teller";
 
@@ -52,7 +54,7 @@ export function blocksOf(
   const blocking = blockingItems(verdict, teller, items);
   const deciding = items(toKnow.filter(([finding]) => decides(finding)));
   const demands: Demands = demandsTold(verdict, teller, messages);
-  const advisory = gathered(toKnow.filter(([finding]) => !decides(finding))).map((group) => {
+  const advisory = sentencesOf(toKnow.filter(([finding]) => !decides(finding))).map((group) => {
     const text = messages.gathered(group.map((alike, index) => teller.clauseOf(alike, group[index - 1])));
     return { clauses: [], reasons: [{ text, basis: weakest(group.flat()) }] };
   });
@@ -73,7 +75,7 @@ export function blocksOf(
   const further = [
     ...titled(
       isUnsuitable(verdict) ? titles.meanwhile : titles.watchFor,
-      signs(verdict.findings, teller, messages),
+      signsTold(verdict, teller, messages),
     ),
     ...titled(titles.ifItStarts, !isUnsuitable(verdict) && mayQuarrel(verdict) ? messages.ifItStarts : ""),
     ...slight.map(({ text }) => text),
@@ -156,26 +158,6 @@ function blockingItems(
   const room = small.length > 0 ? [roomItem(small, weight, verdict, teller)] : [];
   return [...room, ...items(reasons)];
 }
-
-/** Every sign to look for once, with those who would show it; of the same animals together. */
-function signs(findings: readonly Finding[], teller: Teller, messages: Messages): string {
-  const shown = new Map<Sign, Finding[]>();
-  for (const finding of findings) {
-    const { watchFor } = finding;
-    if (watchFor) shown.set(watchFor, [...(shown.get(watchFor) ?? []), finding]);
-  }
-  const inWhom = new Map<string, string[]>();
-  for (const [sign, ofSign] of shown) {
-    const whom = teller.sufferers(ofSign);
-    inWhom.set(whom, [...(inWhom.get(whom) ?? []), messages.signs[sign]]);
-  }
-  if (inWhom.size <= mostBearers)
-    return teller.sentence([...inWhom].map(([whom, those]) => messages.lookFor(those, whom)));
-  return teller.sentence([messages.lookFor([...inWhom.values()].flat(), "")]);
-}
-
-/** How often a report says in whom to look for signs; of more it tells the signs alone. */
-const mostBearers = 3;
 
 /** Whether nobody can tell in advance, and it would rule the plan out. */
 const decides = (finding: Finding) => "couldBe" in finding && finding.couldBe === "blocking";

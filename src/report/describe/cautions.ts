@@ -1,17 +1,27 @@
-import type { Finding, Verdict } from "../../compatibility";
-import { folded } from "../matters/matters";
+import type { Finding, RuleId, Verdict } from "../../compatibility";
+import { numberOf } from "../figure";
+import { type Alike, alikeIn } from "../matters/alike";
+import { isBy } from "../matters/by-rule";
 import type { Messages } from "../messages/messages";
-import type { Alike, Teller } from "./teller";
+import { hazardsTold } from "./hazards-told";
+import type { Teller } from "./teller";
 
 /** How many laws on one species are told in full. */
 const mostLaws = 2;
 
-type MeasuresOfCautions = Readonly<Record<string, { readonly value: string | number } | undefined>>;
-
-const measured = ({ measures = {} }: Finding, name: string) => (measures as MeasuresOfCautions)[name]?.value;
-
 /** What every keeper is told, whatever lives in the tank: told last, as one. */
-const general: readonly string[] = ["caution-electricity", "caution-zoonoses", "caution-release"];
+const generalRules = [
+  "caution-electricity",
+  "caution-zoonoses",
+  "caution-release",
+] as const satisfies readonly RuleId[];
+
+const hazardOf = (finding: Finding) =>
+  finding.rule === "caution-hazards" ? finding.measures?.hazard?.value : undefined;
+
+/** How many entries in the law a finding tells of, where it tells none by itself. */
+const entriesOf = (finding: Finding) =>
+  finding.rule === "caution-law" ? numberOf(finding.measures?.laws) : undefined;
 
 /** Cautions about these animals and this tank, and what is said of every tank. */
 interface Cautions {
@@ -22,20 +32,19 @@ interface Cautions {
 /** The cautions, those of one kind in one sentence: venom tells of spines too. */
 export function cautions(verdict: Verdict, teller: Teller, messages: Messages): Cautions {
   const all = verdict.findings.filter(({ rule }) => rule.startsWith("caution-"));
-  const venomous = new Set(all.filter((one) => measured(one, "hazard") === "venom").map(({ from }) => from));
+  const venomous = new Set(all.filter((one) => hazardOf(one) === "venom").map(({ from }) => from));
   const own = all.filter(
     (finding) =>
-      !general.includes(finding.rule) &&
-      !(measured(finding, "hazard") === "spines" && venomous.has(finding.from)),
+      !isBy(finding, generalRules) && !(hazardOf(finding) === "spines" && venomous.has(finding.from)),
   );
-  const usual = general.flatMap((rule) => {
+  const usual = generalRules.flatMap((rule) => {
     const [first] = all.filter((finding) => finding.rule === rule);
     return first ? [teller.findings([first])] : [];
   });
-  const kinds = folded(own, (finding) => ({
+  const kinds = alikeIn(own, (finding) => ({
     rule: finding.rule,
-    hazard: measured(finding, "hazard"),
-    device: measured(finding, "device"),
+    hazard: hazardOf(finding),
+    device: finding.rule === "caution-devices" ? finding.measures?.device?.value : undefined,
     from: lawAt(verdict, finding),
   }));
   return {
@@ -46,19 +55,17 @@ export function cautions(verdict: Verdict, teller: Teller, messages: Messages): 
 
 /** The species whose laws are told apart: where the plan says where the tank stands. */
 function lawAt({ parties }: Verdict, finding: Finding): string | undefined {
-  const isOne = finding.rule === "caution-law" && measured(finding, "laws") === undefined;
+  const isOne = finding.rule === "caution-law" && entriesOf(finding) === undefined;
   return isOne && finding.from !== undefined ? parties[finding.from]?.id : undefined;
 }
 
 function told(alike: Alike, teller: Teller, messages: Messages): readonly string[] {
-  const [{ rule }] = alike;
-  if (rule === "caution-hazards") return [teller.hazards(alike)];
-  if (rule !== "caution-law") return [teller.findings(alike)];
-  const { whom } = teller.named(alike.map(({ from }) => from));
-  const entries = alike.flatMap((finding) => {
-    const laws = measured(finding, "laws");
-    return typeof laws === "number" ? laws : [];
-  });
+  const hazards = alike.filter((finding) => isBy(finding, ["caution-hazards"]));
+  if (hazards.length > 0) return [hazardsTold(hazards, messages, teller)];
+  const laws = alike.filter((finding) => isBy(finding, ["caution-law"]));
+  if (laws.length === 0) return [teller.findings(alike)];
+  const { whom } = teller.named(laws.map(({ from }) => from));
+  const entries = laws.flatMap((finding) => entriesOf(finding) ?? []);
   if (entries.length > 0)
     return [
       messages.lawsSomewhere(
@@ -66,8 +73,8 @@ function told(alike: Alike, teller: Teller, messages: Messages): readonly string
         entries.reduce((sum, next) => sum + next),
       ),
     ];
-  const each = [...new Set(alike.map((finding) => teller.findings([finding])))];
+  const each = [...new Set(laws.map((finding) => teller.findings([finding])))];
   if (each.length <= mostLaws) return each;
-  const places = alike.map((one) => String(measured(one, "jurisdiction") ?? ""));
+  const places = laws.map(({ measures }) => measures?.jurisdiction?.value ?? "");
   return [messages.laws(whom, [...new Set(places)])];
 }

@@ -7,7 +7,7 @@ import type { Messages } from "../messages/messages";
 import type { UnitSystem } from "../quantities";
 import { blocksOf } from "./blocks";
 import { checkedPart, checkedVerdict, type VerdictPart } from "./checked-verdict";
-import { saidBy } from "./said-by";
+import { partTold } from "./part-told";
 import { tellerOf } from "./teller";
 
 /** How a verdict is written in a language that is given. */
@@ -96,5 +96,5 @@ export function sentenceIn(
 ): string {
   const { units = "metric" } = objectOf(options, "options");
   const teller = tellerOf(checkedVerdict(verdict, messages), messages, units);
-  return oneLine(saidBy(teller, messages, checkedPart(part, messages, "part")));
+  return oneLine(partTold(checkedPart(part, messages, "part"), teller, messages));
 }

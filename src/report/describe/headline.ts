@@ -1,7 +1,9 @@
 import type { Finding, JointCondition, OpenQuestion, Verdict, Weight } from "../../compatibility";
 import type { FactName } from "../../plan";
+import { isBy, tellsPlanned } from "../matters/by-rule";
 import { demandsOf } from "../matters/matters";
-import { isFarTooSmall, isOfRoom, isOfSharedWater, isPastLimit } from "../matters/order";
+import { isFarTooSmall, isOfSpace } from "../matters/order";
+import { isOfSharedWater, isPastLimit, plannedWaterRules } from "../matters/water-rules";
 import type { DoubtReason, Messages } from "../messages/messages";
 import type { Teller } from "./teller";
 
@@ -35,8 +37,8 @@ export function headline(verdict: Verdict, teller: Teller, messages: Messages): 
 }
 
 /** Whether a finding tells a law of the place where the tank stands. */
-const isOfLawThere = ({ rule, measures = {} }: Finding) =>
-  rule === "caution-law" && "jurisdiction" in measures;
+const isOfLawThere = (finding: Finding) =>
+  finding.rule === "caution-law" && finding.measures?.jurisdiction !== undefined;
 
 /** For which reasons the outcome could be worse than it is. */
 function doubtsOf({ open, bounds, outcome }: Verdict): readonly DoubtReason[] {
@@ -66,9 +68,7 @@ const decisive: readonly Weight[] = ["blocking", "restricting"];
 /** Whether nothing but the length and the floor of the tank rules it out. */
 export function onlyTooSmall({ findings }: Verdict): boolean {
   const blocking = findings.filter(({ weight }) => weight === "blocking");
-  return (
-    blocking.some(isFarTooSmall) && blocking.every((finding) => isOfRoom(finding) || finding.rule === "zones")
-  );
+  return blocking.some(isFarTooSmall) && blocking.every(isOfSpace);
 }
 
 /** The two of more species whose clash is all that blocks. */
@@ -96,5 +96,4 @@ function otherWater(verdict: Verdict): JointCondition | undefined {
   return demand?.conditions[0];
 }
 
-const isOfPlannedWater = ({ rule, measures = {} }: Finding) =>
-  rule.startsWith("water-") && ["planned", "hottest", "coolest"].some((name) => name in measures);
+const isOfPlannedWater = (finding: Finding) => isBy(finding, plannedWaterRules) && tellsPlanned(finding);

@@ -1,8 +1,9 @@
 import type { OpenQuestion, Verdict } from "../../compatibility";
 import type { FactName } from "../../plan";
-import { isOfSharedWater } from "../matters/order";
+import { isOfSharedWater } from "../matters/water-rules";
 import type { Messages } from "../messages/messages";
-import type { Questions, Teller } from "./teller";
+import type { Questions } from "./question-told";
+import type { Teller } from "./teller";
 
 /** How many questions of a sort a report names, of a suitable plan fewer: more would hide the decisive ones. */
 const named = 4;

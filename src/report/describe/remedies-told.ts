@@ -7,7 +7,7 @@ import type { Block } from "../layout";
 import { isOfWater, waterAsked } from "../matters/water-asked";
 import type { Messages } from "../messages/messages";
 import { nameIn } from "../names";
-import { saidBy } from "./said-by";
+import { partTold } from "./part-told";
 import type { Teller } from "./teller";
 
 /** What would help, in words. Its groups are the parties of the verdict. */
@@ -17,7 +17,7 @@ export function remediesTold(remedies: Remedies, teller: Teller, messages: Messa
   const told = listOf(all, "remedies.remedies").flatMap((remedy) => remedyTold(remedy, teller, messages));
   if (told.length > 0)
     return { title: told.length > 1 ? titles.remedies : titles.remedy, items: [...new Set(told)] };
-  return { title: titles.remedy, items: obstacle ? [words.none(saidBy(teller, messages, obstacle))] : [] };
+  return { title: titles.remedy, items: obstacle ? [words.none(partTold(obstacle, teller, messages))] : [] };
 }
 
 /** A remedy as a sentence; none where it only sees to what the plan does not say, which is told by itself. */

@@ -1,23 +1,27 @@
-import type { Finding, Verdict } from "../../compatibility";
+import type { RuleId, Verdict } from "../../compatibility";
 import { overlap, type PartialRange } from "../../ranges";
 import { statedOf } from "../../ranges/inner";
 import type { Figure } from "../figure";
-import { folded, rightFacts, wrongFacts } from "../matters/matters";
+import { alikeIn } from "../matters/alike";
+import { type FindingBy, isBy } from "../matters/by-rule";
+import { rightFacts, wrongFacts } from "../matters/matters";
+import { type SharedWaterRule, sharedWaterRules } from "../matters/water-rules";
 import type { Messages } from "../messages/messages";
 import type { Teller } from "./teller";
 
-const waterRules: readonly string[] = ["temperature", "ph", "general-hardness", "salinity", "flow"];
+/** The rules of which all that is shared is told in one sentence. */
+const inWaterRules = [...sharedWaterRules, "flow"] as const satisfies readonly RuleId[];
 
 /** What speaks for it: the water that all share, what other rules favour, and what of the plan is as it should be. */
 export function strengths(verdict: Verdict, teller: Teller, messages: Messages): readonly string[] {
   const { parties, findings } = verdict;
   const favourable = findings.filter(({ weight }) => weight === "favourable");
   const pairs = (parties.length * (parties.length - 1)) / 2;
-  const ofAll = (rule: string) => {
-    const ofRule = favourable.filter((finding) => finding.rule === rule);
+  const ofAll = <Id extends RuleId>(rule: Id): readonly FindingBy<Id>[] => {
+    const ofRule = favourable.filter((finding) => isBy(finding, [rule]));
     return ofRule.length === pairs && pairs > 0 ? ofRule : [];
   };
-  const shared = (rule: string) => teller.figure(sharedBy(ofAll(rule)));
+  const shared = (rule: SharedWaterRule) => teller.figure(sharedBy(ofAll(rule)));
   const { min = 0, max = 0 } = sharedBy(ofAll("salinity")) ?? {};
   const told = {
     ...{ temperature: shared("temperature"), pH: shared("ph"), hardness: shared("general-hardness") },
@@ -26,13 +30,13 @@ export function strengths(verdict: Verdict, teller: Teller, messages: Messages):
   };
   const isTold = told.temperature || told.pH || told.hardness || told.salinity || told.current;
   const kinds = new Set(parties.map(({ id }) => id)).size;
-  const others = favourable.filter(({ rule }) => !waterRules.includes(rule));
+  const others = favourable.filter((finding) => !isBy(finding, inWaterRules));
   const facts = rightFacts(verdict);
   const order = Object.keys(messages.conditions);
   const inOrder = [...facts].sort((a, b) => order.indexOf(a) - order.indexOf(b));
   return [
     ...(isTold ? [messages.sharedWater({ kinds, ...told })] : []),
-    ...folded(others, (finding) => finding).map((alike) => teller.clauseOf(alike)),
+    ...alikeIn(others, (finding) => finding).map((alike) => teller.clauseOf(alike)),
     ...(facts.length >= worthNaming ? [messages.alreadyRight(inOrder, wrongFacts(verdict))] : []),
   ];
 }
@@ -44,11 +48,10 @@ const worthNaming = 3;
 const fresh = 0.5;
 
 /** What every two of several share is what all share. */
-function sharedBy(favourable: readonly Finding[]): Figure | undefined {
-  const spans = favourable.flatMap(({ measures = {} }) => {
-    const { shared } = measures as { readonly shared?: Figure };
-    return shared ?? [];
-  });
+function sharedBy(favourable: readonly FindingBy<SharedWaterRule>[]): Figure | undefined {
+  const spans = favourable.flatMap(({ measures }): readonly Figure[] =>
+    measures?.shared ? [measures.shared] : [],
+  );
   const [first, ...further] = spans;
   if (!first || further.length + 1 < favourable.length) return undefined;
   const span = further.reduce<PartialRange | undefined>(

@@ -1,12 +1,14 @@
 import type { JointCondition, Verdict } from "../../compatibility";
 import type { FactName } from "../../plan";
-import type { Alike, Teller } from "../describe/teller";
-import type { Figure } from "../figure";
+import type { Teller } from "../describe/teller";
 import type { Messages } from "../messages/messages";
+import type { Alike } from "./alike";
+import { isBy, tellsPlanned } from "./by-rule";
 import { type Demand, demandsOf, isRoom, reasonsFor } from "./matters";
 import { isFarTooSmall, isOfRoom } from "./order";
 import { type Item, reasonOf, roomItem } from "./reasons";
 import { figureOf, isOfWater, waterAsked } from "./water-asked";
+import { plannedWaterRules } from "./water-rules";
 
 /** What must change, and what the plan does not say; the facts that the latter names. */
 export interface Demands {
@@ -76,8 +78,8 @@ function demandItem(
     const room = roomItem(findings, first?.weight ?? "restricting", verdict, teller);
     return { ...room, reasons: [...room.reasons, ...why(further)] };
   }
-  const saysIt = ([{ rule, measures = {} }]: Alike) =>
-    Object.hasOwn(messages.sayWhatToDo, rule) && (alwaysDo || !plannedIn(measures));
+  const saysIt = ([finding]: Alike) =>
+    Object.hasOwn(messages.sayWhatToDo, finding.rule) && (alwaysDo || !tellsPlanned(finding));
   const saying = all.filter(([{ rule }]) => Object.hasOwn(messages.sayWhatToDo, rule));
   const isWater = conditions.some(({ on }) => on.startsWith("water."));
   const [said] = saying;
@@ -91,13 +93,10 @@ function demandItem(
 }
 
 /** Whether the water that a reason tells of is that which all ask for. */
-function asksAlone([{ measures = {} }]: Alike, conditions: readonly JointCondition[], { figure }: Teller) {
-  const { kept } = measures as { readonly kept?: Figure };
+function asksAlone([finding]: Alike, conditions: readonly JointCondition[], { figure }: Teller) {
+  const kept = isBy(finding, plannedWaterRules) ? finding.measures?.kept : undefined;
   return conditions.every((condition) => figure(figureOf(condition)) === figure(kept));
 }
-
-/** Whether a finding tells what is planned. */
-const plannedIn = (measures: object) => ["planned", "hottest", "coolest"].some((name) => name in measures);
 
 /** Demands for the same reasons as one. */
 function joined(items: readonly Item[]): readonly Item[] {

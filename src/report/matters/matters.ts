@@ -1,23 +1,11 @@
 import type { Finding, JointCondition, RuleId, Verdict } from "../../compatibility";
 import type { FactName } from "../../plan";
-import type { Alike } from "../describe/teller";
-import { ofBothSexes } from "./both-sexes";
-import { gravestFirst, isFarTooSmall, isOfRoom, isOfYoung, isTooLong, rankOf } from "./order";
-
-/** Findings that differ only in what is left out of account are told in one sentence. */
-export function folded(
-  findings: readonly Finding[],
-  apartFrom: (finding: Finding) => object,
-): readonly Alike[] {
-  const alike = new Map<string, [Finding, ...Finding[]]>();
-  for (const finding of findings) {
-    const key = JSON.stringify(apartFrom(finding));
-    const known = alike.get(key);
-    if (known) known.push(finding);
-    else alike.set(key, [finding]);
-  }
-  return [...alike.values()];
-}
+import { chasingRules, doerOf, gravestDeeds } from "./acts";
+import { type Alike, alikeIn } from "./alike";
+import { ofBothSexes, saysMore } from "./both-sexes";
+import { type FindingBy, isBy } from "./by-rule";
+import { gravestFirst, isFarTooSmall, isOfRoom, isOfSpace, isOfYoung, isTooLong, rankOf } from "./order";
+import { plannedWaterRules, sharedWaterRules, waterOf } from "./water-rules";
 
 /**
  * What may differ in reasons that are told together: whom they fall on; or whom they are about, where they fall on nobody,
@@ -29,7 +17,7 @@ function overParties(finding: Finding) {
   if (isOfYoung(finding)) return { ...alike, from: undefined };
   if (finding.rule === "shyness") return { ...alike, from: undefined };
   if (finding.rule === "oxygen") return { ...alike, from: undefined, measures: oxygenTold(finding) };
-  if (finding.weight === "advisory" && chasing.includes(finding.rule))
+  if (finding.weight === "advisory" && isBy(finding, chasingRules))
     return { ...alike, rule: undefined, to: undefined };
   const onOthers = finding.to !== undefined && finding.rule !== "acts-own-kind";
   return onOthers ? { ...alike, to: true } : { ...alike, from: undefined, to: undefined };
@@ -37,57 +25,16 @@ function overParties(finding: Finding) {
 
 /** Reasons, the gravest first, each matter once. */
 export const reasonsOf = (verdict: Verdict, weight: "blocking" | "advisory"): readonly Alike[] =>
-  folded(gravestFirst(worthTelling(verdict).filter((finding) => finding.weight === weight)), overParties);
+  alikeIn(gravestFirst(worthTelling(verdict).filter((finding) => finding.weight === weight)), overParties);
 
 /** Of room that is hardly less than needed nothing is told where more is asked for anyway. */
-const isOfHardlyLess = ({ rule, weight }: Finding) => weight === "advisory" && roomRules.includes(rule);
-
-const roomRules: readonly string[] = ["longest-run", "footprint", "zones"] satisfies readonly RuleId[];
+const isOfHardlyLess = (finding: Finding) => finding.weight === "advisory" && isOfSpace(finding);
 
 /** What a sentence on oxygen tells of its measures. */
-function oxygenTold({ measures = {} }: Finding): object {
-  const { need } = measures as { readonly need?: { readonly value: string } };
-  return "air" in measures || "hours" in measures || need?.value === "high" ? measures : {};
+function oxygenTold({ measures = {} }: FindingBy<"oxygen">): object {
+  const { air, hours, need } = measures;
+  return air || hours || need?.value === "high" ? measures : {};
 }
-
-/** What animals do to their own kind and to others alike is told in one sentence. */
-const chasing: readonly string[] = ["acts-own-kind", "acts-others"];
-
-const acts: readonly string[] = ["acts-own-kind", "acts-look-alike", "acts-others", "fin-nipping"];
-const deeds = ["kills", "bites", "nips-fins", "rasps-mucus", "chases", "robs-food"];
-
-const deedOf = ({ rule, measures = {} }: Finding): string => {
-  if (rule === "fin-nipping") return "nips-fins";
-  const { act } = measures as { readonly act?: { readonly value: string } };
-  return act?.value ?? "";
-};
-
-const weights = ["blocking", "restricting", "advisory", "favourable"];
-
-/** How grave a deed is, the gravest first. */
-const graveness = (finding: Finding) =>
-  10 * weights.indexOf(finding.weight) + Math.max(deeds.indexOf(deedOf(finding)), 0);
-
-/** Whether a finding tells no deed, or the gravest of one towards another. */
-function gravestDeeds(
-  findings: readonly Finding[],
-  towards: (finding: Finding) => string,
-): (finding: Finding) => boolean {
-  const gravest = new Map<string, Finding>();
-  for (const finding of findings.filter(({ rule }) => acts.includes(rule))) {
-    const known = gravest.get(towards(finding));
-    if (!known || graveness(finding) < graveness(known)) gravest.set(towards(finding), finding);
-  }
-  return (finding) => !acts.includes(finding.rule) || gravest.get(towards(finding)) === finding;
-}
-
-/** The facts that the pair rules of water are about, and those that join conditions on it. */
-const waterOf: Readonly<Record<string, FactName>> = {
-  temperature: "water.temperature",
-  ph: "water.pH",
-  "general-hardness": "water.generalHardness",
-  salinity: "water.salinity",
-};
 
 /** What is told of the findings: of what one does to another only the gravest, and nothing twice. */
 function worthTelling({ findings: all, parties, conditions }: Verdict): readonly Finding[] {
@@ -96,34 +43,28 @@ function worthTelling({ findings: all, parties, conditions }: Verdict): readonly
   const farTooSmall = new Set(all.filter(isFarTooSmall).map(({ from }) => speciesOf(from)));
   const isRoomAsked = conditions.some(isRoom) || farTooSmall.size > 0;
   const towards = ({ from, to }: Finding) => `${speciesOf(from)} ${speciesOf(to ?? from)}`;
-  const gravest = gravestDeeds(findings, towards);
+  const isTold = gravestDeeds(findings, towards);
   const eaten = new Set<string>();
-  const blockedWater = new Set<string>();
+  const blockedWater = new Set<string | undefined>();
   for (const finding of findings) {
-    const key = towards(finding);
-    if (finding.rule === "predation" && !("of" in (finding.measures ?? {}))) eaten.add(key);
-    if (finding.weight === "blocking") blockedWater.add(waterOf[finding.rule] ?? "");
+    if (finding.rule === "predation" && !isOfYoung(finding)) eaten.add(towards(finding));
+    if (finding.weight === "blocking" && isBy(finding, sharedWaterRules))
+      blockedWater.add(waterOf[finding.rule]);
   }
   const crossed = new Set<string>();
   return findings.filter((finding) => {
-    const { rule, weight, measures = {} } = finding;
-    const key = towards(finding);
-    if (rule.startsWith("caution-") || weight === "restricting") return false;
+    if (finding.rule.startsWith("caution-") || finding.weight === "restricting") return false;
     if (isRoomAsked && isOfHardlyLess(finding)) return false;
     if (isTooLong(finding) && farTooSmall.has(speciesOf(finding.from))) return false;
-    if (acts.includes(rule)) return gravest(finding);
-    if (rule === "predation" && "of" in measures) return !eaten.has(key);
-    if (rule === "conditions-exclude") {
-      const { one } = measures as { readonly one?: { readonly value: string } };
-      return !blockedWater.has(one?.value ?? "-");
-    }
-    if (rule === "interbreeding") {
+    if (isOfYoung(finding)) return !eaten.has(towards(finding));
+    if (finding.rule === "conditions-exclude") return !blockedWater.has(finding.measures?.one?.value);
+    if (finding.rule === "interbreeding") {
       const pair = [finding.from, finding.to].map(speciesOf).sort().join(" ");
       const first = !crossed.has(pair);
       crossed.add(pair);
       return first;
     }
-    return true;
+    return isTold(finding);
   });
 }
 
@@ -161,12 +102,11 @@ export const isRoom = ({ on }: JointCondition) => on === "tank.longestRun" || on
 /** Facts of which something that blocks says that no figure suits all. */
 function hopelessFacts({ findings }: Verdict): ReadonlySet<string> {
   return new Set(
-    findings
-      .filter(({ weight }) => weight === "blocking")
-      .flatMap(({ rule, measures = {} }) => {
-        const { one } = measures as { readonly one?: { readonly value: string } };
-        return rule === "conditions-exclude" ? (one?.value ?? []) : (waterOf[rule] ?? []);
-      }),
+    findings.flatMap((finding) => {
+      if (finding.weight !== "blocking") return [];
+      if (finding.rule === "conditions-exclude") return finding.measures?.one?.value ?? [];
+      return isBy(finding, sharedWaterRules) ? waterOf[finding.rule] : [];
+    }),
   );
 }
 
@@ -176,21 +116,14 @@ function hopelessFacts({ findings }: Verdict): ReadonlySet<string> {
  */
 export function reasonsFor({ conditions, findings: all }: Demand): readonly Alike[] {
   const findings = all.filter((finding) => !all.some((other) => saysMore(other, finding)));
-  const planned = findings.filter(({ rule }) => rule.startsWith("water-"));
+  const planned = findings.filter((finding) => isBy(finding, plannedWaterRules));
   const telling = planned.length > 0 ? planned : findings.filter((finding) => !isOfRoom(finding));
   const decisive = telling.filter((finding) =>
     conditions.some((condition) => asksAsMuch(finding, condition)),
   );
   const asking = ofBothSexes(decisive.length > 0 ? decisive : telling);
   const isTold = gravestDeeds(asking, ({ from, to = from }) => `${from} ${to}`);
-  return folded(gravestFirst(asking.filter(isTold)), overParties);
-}
-
-/** Whether a finding says of both sexes what another says of one. */
-function saysMore(one: Finding, other: Finding): boolean {
-  if (one.rule !== other.rule || one.from !== other.from || one.to !== other.to) return false;
-  const { doer, ...rest } = (other.measures ?? {}) as Readonly<Record<string, unknown>>;
-  return doer !== undefined && JSON.stringify(one.measures ?? {}) === JSON.stringify(rest);
+  return alikeIn(gravestFirst(asking.filter(isTold)), overParties);
 }
 
 /** Whether a finding asks for as much as all together do; of water each has its say. */
@@ -214,27 +147,6 @@ export function wrongFacts({ conditions, findings }: Verdict): ReadonlySet<FactN
   ]);
 }
 
-const quarrels: ReadonlySet<RuleId> = new Set<RuleId>([
-  "acts-own-kind",
-  "acts-look-alike",
-  "acts-others",
-  "fin-nipping",
-  "territories",
-  "territory-contest",
-]);
-
-/** Whether somebody may chase or bite another, not for food alone. */
-export const mayQuarrel = ({ findings }: Verdict) =>
-  findings.some(
-    (finding) =>
-      finding.weight !== "favourable" && quarrels.has(finding.rule as RuleId) && !isAtFood(finding),
-  );
-
-function isAtFood(finding: Finding): boolean {
-  const { when } = (finding.measures ?? {}) as { readonly when?: { readonly value: string } };
-  return when?.value === "feeding" || deedOf(finding) === "robs-food";
-}
-
 /** The facts that are as the plan's animals ask, each once; that fresh water is fresh goes without saying. */
 export function rightFacts(verdict: Verdict): readonly FactName[] {
   const wrong = wrongFacts(verdict);
@@ -248,21 +160,25 @@ export function rightFacts(verdict: Verdict): readonly FactName[] {
 }
 
 /** Rules of which all that is worth knowing is told in one sentence. */
-const gatheredRules: readonly string[] = ["sensitive", "plants-at-risk", "lid", "interbreeding", "sex-ratio"];
+const sameCareRules = [
+  "sensitive",
+  "plants-at-risk",
+  "lid",
+  "interbreeding",
+  "sex-ratio",
+] as const satisfies readonly RuleId[];
 
 /**
  * Matters of one sort, to be told in one sentence: what needs the same care, who eats young, and what the same animals do
  * to others. The others stay by themselves.
  */
-export function gathered(matters: readonly Alike[]): readonly (readonly Alike[])[] {
+export function sentencesOf(matters: readonly Alike[]): readonly (readonly Alike[])[] {
   const sorts = new Map<string, Alike[]>();
   for (const [index, alike] of matters.entries()) {
     const [finding] = alike;
-    const { rule, measures = {} } = finding;
-    const { doer } = measures as { readonly doer?: { readonly value: string } };
-    const isOne = isOfYoung(finding) || gatheredRules.includes(rule);
-    const isAct = chasing.includes(rule);
-    const key = isOne ? rule : isAct ? `acts ${finding.from} ${doer?.value}` : String(index);
+    const isOne = isOfYoung(finding) || isBy(finding, sameCareRules);
+    const isAct = isBy(finding, chasingRules);
+    const key = isOne ? finding.rule : isAct ? `acts ${finding.from} ${doerOf(finding)}` : String(index);
     sorts.set(key, [...(sorts.get(key) ?? []), alike]);
   }
   const about = (alike: Alike) => alike.map(({ from }) => from).join(" ");
@@ -276,10 +192,9 @@ export function gathered(matters: readonly Alike[]): readonly (readonly Alike[])
 function youngTogether(sort: readonly Alike[]): readonly Alike[] {
   if (!sort.every(([finding]) => isOfYoung(finding))) return sort;
   const eaters = (alike: Alike) => [...new Set(alike.map(({ from }) => from))].sort().join(" ");
-  const found = folded(sort.flat(), (finding) => {
+  return alikeIn(sort.flat(), (finding) => {
     const alike = sort.find((one) => one.includes(finding));
-    const { of } = (finding.measures ?? {}) as { readonly of?: unknown };
+    const of = finding.rule === "predation" && finding.measures?.of;
     return { of, eaters: alike && eaters(alike) };
   });
-  return found;
 }

@@ -1,4 +1,6 @@
 import type { Finding, RuleId } from "../../compatibility";
+import { type FindingBy, isBy } from "./by-rule";
+import { isPastLimit } from "./water-rules";
 
 /** The rules in the order in which a keeper must hear of them, the gravest harm first. */
 const order: readonly RuleId[] = [
@@ -48,37 +50,36 @@ const order: readonly RuleId[] = [
 
 const places: ReadonlyMap<string, number> = new Map(order.map((rule, index) => [rule, index]));
 
-/** The rules that say how much room is needed. */
-export const isOfRoom = ({ rule }: Finding) => rule === "longest-run" || rule === "footprint";
+/** The rules that say how long and how wide a tank must be. */
+const roomRules = ["longest-run", "footprint"] as const satisfies readonly RuleId[];
+
+type RoomRule = (typeof roomRules)[number];
+
+/** Whether a finding says how much room is needed. */
+export const isOfRoom = (finding: Finding): finding is FindingBy<RoomRule> => isBy(finding, roomRules);
+
+/** These and the rule that says how much of a part of the tank is needed. */
+const spaceRules = [...roomRules, "zones"] as const satisfies readonly RuleId[];
+
+/** Whether a finding says how much room is needed, in the tank or in a part of it. */
+export const isOfSpace = (finding: Finding) => isBy(finding, spaceRules);
 
 /** Whether a finding says that an animal is longer than the tank is wide. */
-export const isTooLong = ({ rule, measures = {} }: Finding) => rule === "footprint" && "width" in measures;
+export const isTooLong = (finding: Finding) =>
+  finding.rule === "footprint" && finding.measures?.width !== undefined;
 
 /** Whether a finding says that the tank is no place for it, for its length or its floor. */
 export const isFarTooSmall = (finding: Finding) =>
   finding.weight === "blocking" && isOfRoom(finding) && !isTooLong(finding);
 
-/** Whether a finding tells of water past what its animals survive. */
-export const isPastLimit = ({ rule, measures = {} }: Finding) =>
-  rule.startsWith("water-") && "limit" in measures;
-
-/** What waters two can share: no matter of what individuals are like. */
-export const isOfSharedWater = ({ rule }: { readonly rule: string }) => sharedWaters.has(rule);
-
-const sharedWaters: ReadonlySet<string> = new Set([
-  "temperature",
-  "ph",
-  "general-hardness",
-  "salinity",
-] satisfies readonly RuleId[]);
-
 /** Young and eggs that are lost harm no animal of the plan. */
-export const isOfYoung = ({ rule, measures = {} }: Finding) => rule === "predation" && "of" in measures;
+export const isOfYoung = (finding: Finding) =>
+  finding.rule === "predation" && finding.measures?.of !== undefined;
 
 /** Where a finding stands among others of its weight: the lower, the earlier. */
 export function rankOf(finding: Finding): number {
   if (isPastLimit(finding)) return -2;
-  if (finding.weight === "blocking" && (isOfRoom(finding) || finding.rule === "zones")) return -1;
+  if (finding.weight === "blocking" && isOfSpace(finding)) return -1;
   if (isOfYoung(finding)) return order.length + 1;
   return places.get(finding.rule) ?? order.length;
 }

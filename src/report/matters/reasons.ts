@@ -1,7 +1,8 @@
 import type { Finding, Verdict, Weight } from "../../compatibility";
 import type { Basis } from "../../species";
-import type { Alike, Teller } from "../describe/teller";
-import type { Figure } from "../figure";
+import type { Teller } from "../describe/teller";
+import { type Figure, numberOf } from "../figure";
+import type { Alike } from "./alike";
 import { isOfRoom, isTooLong } from "./order";
 import { commonSides, roomNeeded, roomThere, sidesNeeded, sidesOf } from "./room";
 
@@ -30,10 +31,9 @@ export const weakest = (alike: readonly Finding[]) =>
 
 /** How long the longest of those is that are longer than the tank is wide. */
 function greatestLength(tooLong: readonly Finding[]): Figure | undefined {
-  const lengths = tooLong.flatMap(({ measures = {} }) => {
-    const { length } = measures as { readonly length?: { readonly value: number } };
-    return length ? [length.value] : [];
-  });
+  const lengths = tooLong.flatMap((finding) =>
+    finding.rule === "footprint" ? (numberOf(finding.measures?.length) ?? []) : [],
+  );
   return lengths.length > 0 ? { value: Math.max(...lengths), unit: "cm" } : undefined;
 }
 

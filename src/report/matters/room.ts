@@ -1,4 +1,6 @@
 import type { Finding, Verdict } from "../../compatibility";
+import { numberOf } from "../figure";
+import { isOfRoom } from "./order";
 
 /** How large a floor is in cm and cm²; what nobody says is absent. */
 export interface Room {
@@ -66,15 +68,8 @@ function greatest<Name extends "length" | "floor">(
   return known.length > 0 ? { [name]: Math.max(...known) } : {};
 }
 
-type Measured = Readonly<Record<string, { readonly value?: unknown } | undefined>>;
-
-const figureOf = ({ measures = {} }: Finding, name: string): number | undefined => {
-  const value = (measures as Measured)[name]?.value;
-  return typeof value === "number" ? value : undefined;
-};
-
-const neededOf = (finding: Finding) => figureOf(finding, "needed");
-const plannedOf = (finding: Finding) => figureOf(finding, "planned");
+const neededOf = (finding: Finding) => (isOfRoom(finding) ? numberOf(finding.measures?.needed) : undefined);
+const plannedOf = (finding: Finding) => (isOfRoom(finding) ? numberOf(finding.measures?.planned) : undefined);
 
 /** The floor that a finding asks for: of one that restricts, what its condition says. */
 function floorOf(finding: Finding): number | undefined {

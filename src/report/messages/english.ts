@@ -3,6 +3,8 @@ import { frozen } from "../../frozen";
 import { facts } from "../../plan";
 import { classLists, traitLabels } from "../../species/inner";
 import type { Figure } from "../figure";
+import type { ActRule } from "../matters/acts";
+import type { PlannedWaterRule, SharedWaterRule } from "../matters/water-rules";
 import type { Messages, Told, ToldCondition, ToldRoom, ToldWater } from "./messages";
 import {
   beyond,
@@ -70,15 +72,7 @@ const held = ({ wanted, min, max }: Pick<ToldCondition, "wanted" | "min" | "max"
   min === undefined || max === undefined ? wanted : `at ${wanted}`;
 
 function sharedWater(water: keyof typeof at) {
-  return ({
-    weight,
-    from,
-    fromMany,
-    to,
-    oneKind,
-    measures,
-    figure,
-  }: Told<Measures["temperature" | "ph" | "general-hardness" | "salinity"]>) => {
+  return ({ weight, from, fromMany, to, oneKind, measures, figure }: Told<Measures[SharedWaterRule]>) => {
     const shared = at[water](figure(measures.shared));
     if (weight === "favourable") return `${shared} ${oneKind ? `suits ${to}` : `suits ${from} and ${to}`}.`;
     const each = `${from} ${verb(fromMany, "is", "are")} kept at ${at[water](figure(measures.from))}, ${to} at ${figure(measures.to)}`;
@@ -92,8 +86,6 @@ function sharedWater(water: keyof typeof at) {
       : `${each}; of one only what is best is known: whether both can be kept at one ${water} nobody has said.`;
   };
 }
-
-type PlannedWaterRule = "water-temperature" | "water-ph" | "water-hardness" | "water-salinity";
 
 function plannedWater(water: keyof typeof at) {
   return ({ weight, from, fromMany, measures, figure }: Told<Measures[PlannedWaterRule]>) => {
@@ -135,8 +127,6 @@ const occasions: Readonly<Record<Words["when"], (many: boolean) => string>> = {
   feeding: () => " at food",
   crowded: () => " where there is no room to get out of sight",
 };
-
-type ActRule = "acts-own-kind" | "acts-look-alike" | "acts-others";
 
 /** Animals of one sex among those named; of one animal its name. */
 const sexed = (sex: Words["sex"] | undefined, who: string, many: boolean) =>

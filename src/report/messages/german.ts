@@ -2,6 +2,8 @@ import type { Measures, WordKind, Words } from "../../compatibility";
 import { frozen } from "../../frozen";
 import type { FactName } from "../../plan";
 import type { Figure } from "../figure";
+import type { ActRule } from "../matters/acts";
+import type { PlannedWaterRule, SharedWaterRule } from "../matters/water-rules";
 import { effectIn, jurisdictionIn } from "./german-laws";
 import { severalOf, singleOf } from "./german-names";
 import { regionIn } from "./german-regions";
@@ -71,7 +73,7 @@ const noneSuits = {
 };
 
 function sharedWater(water: keyof typeof at) {
-  return (told: Told<Measures["temperature" | "ph" | "general-hardness" | "salinity"]>) => {
+  return (told: Told<Measures[SharedWaterRule]>) => {
     const { weight, from, fromMany, fromObject, to, toObject, oneKind, measures: known, figure } = told;
     const shared = at[water](figure(known.shared));
     if (weight === "favourable")
@@ -87,8 +89,6 @@ function sharedWater(water: keyof typeof at) {
       : `${each}; von einer Art ist nur das Beste bekannt: ob ein gemeinsamer Wert genügt, hat niemand gesagt.`;
   };
 }
-
-type PlannedWaterRule = "water-temperature" | "water-ph" | "water-hardness" | "water-salinity";
 
 function plannedWater(water: keyof typeof at) {
   return ({ weight, from, fromMany, measures: known, figure }: Told<Measures[PlannedWaterRule]>) => {
@@ -131,8 +131,6 @@ const occasions: Readonly<Record<Words["when"], string>> = {
   feeding: " am Futter",
   crowded: " dort, wo kein Platz zum Ausweichen ist",
 };
-
-type ActRule = "acts-own-kind" | "acts-look-alike" | "acts-others";
 
 const sexWords: Readonly<Record<Words["sex"], readonly [one: string, several: string, adjective: string]>> = {
   male: ["Männchen", "Männchen", "männliche"],

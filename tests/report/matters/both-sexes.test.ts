@@ -24,3 +24,14 @@ test("the order of the others stays", () => {
   const lid: Finding = { rule: "lid", weight: "advisory", from: 0, basis: "common-practice", traits: [] };
   expect(ofBothSexes([chase("female"), lid, chase("male")])).toEqual([chase(), lid]);
 });
+
+test("what an app's own rule says of a sex is left as the app says it", () => {
+  const own = (sex: string): Finding => ({
+    rule: "x-own",
+    weight: "advisory",
+    measures: { doer: { value: sex } },
+    basis: "common-practice",
+    traits: [],
+  });
+  expect(ofBothSexes([own("male"), own("female")])).toEqual([own("male"), own("female")]);
+});

@@ -3,7 +3,7 @@ import type { VerdictPart } from "./checked-verdict";
 import type { Teller } from "./teller";
 
 /** A finding, an open question or a condition as a sentence. */
-export function saidBy(teller: Teller, { open }: Messages, part: VerdictPart): string {
+export function partTold(part: VerdictPart, teller: Teller, { open }: Messages): string {
   if ("wanted" in part) return teller.condition(part);
   if ("reason" in part)
     return teller.capital(open.all(part.reason, [teller.question([part])], part.couldBe, 0));

@@ -1,0 +1,22 @@
+import type { AimedCondition } from "../../compatibility";
+import type { Means } from "./means";
+
+/** What to do that a condition be met, as a clause. */
+export function conditionTold(
+  { on, of, wanted, aim }: AimedCondition,
+  { messages, figure, kinds, named }: Means,
+): string {
+  const [words, range] = "oneOf" in wanted ? [wanted.oneOf, {}] : [[], wanted];
+  const { who, whom, many } = named([of]);
+  return messages.conditions[on]({
+    of: who,
+    ofObject: whom,
+    many,
+    ...kinds(of),
+    wanted: "oneOf" in wanted ? "" : figure({ ...(aim ?? wanted), unit: wanted.unit }),
+    words,
+    min: range.min,
+    max: range.max,
+    figure,
+  });
+}

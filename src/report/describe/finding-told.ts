@@ -1,0 +1,57 @@
+import type { Finding } from "../../compatibility";
+import { doerOf } from "../matters/acts";
+import type { Alike } from "../matters/alike";
+import type { Told } from "../messages/messages";
+import { lengthTold, type Means } from "./means";
+import type { Named } from "./naming";
+
+/** One sentence without a capital for findings that differ only in the parties they are about. */
+export function findingTold(alike: Alike, means: Means, before?: Alike): string {
+  const { verdict, messages, figure, named } = means;
+  const [own = alike[0]] = alike;
+  const finding = alike.find(({ rule }) => rule !== "acts-own-kind") ?? own;
+  const onOthers = alike.filter(({ rule }) => rule === finding.rule);
+  const from = named(alike.map((one) => one.from));
+  const to = targets(alike, onOthers, means);
+  const first = finding.from === undefined ? undefined : verdict.parties[finding.from];
+  const told = {
+    weight: finding.weight,
+    from: from.who,
+    fromObject: from.whom,
+    fromMany: from.many,
+    to: to.who,
+    toObject: to.whom,
+    toMany: to.many,
+    oneKind: alike.every(({ from: one, to: other }) => named([one]).who === named([other]).who),
+    again: before !== undefined && isAbout(alike, before),
+    ownToo: onOthers.length < alike.length,
+    fromNow: first?.stage === "juvenile" ? lengthTold(first, means) : "",
+    measures: finding.measures ?? {},
+    figure,
+  };
+  const { rules, otherRule } = messages;
+  // The verdict's type ties the measures of a finding to its rule, and the messages tie the sentence to the measures.
+  const say = Object.hasOwn(rules, finding.rule)
+    ? (rules[finding.rule as keyof typeof rules] as (told: Told<unknown>) => string)
+    : undefined;
+  return say ? say(told) : otherRule(finding.rule, told as never);
+}
+
+/** Whom findings fall on; where that is everyone else in a tank of many, not each by name. */
+function targets(alike: Alike, onOthers: readonly Finding[], { verdict, messages, named }: Means): Named {
+  const to = new Set(onOthers.map((one) => one.to));
+  const from = new Set(alike.map((one) => one.from));
+  const others = [...verdict.parties.keys()].filter((index) => !from.has(index));
+  const isAll = others.length >= manyOthers && others.every((index) => to.has(index));
+  const all = { who: messages.theOthers, whom: messages.theOthers, many: true };
+  return isAll ? all : named([...to]);
+}
+
+/** How many others are not told one by one. */
+const manyOthers = 3;
+
+/** Whether findings are about the same parties, and about the same sex of them, as those before. */
+function isAbout(alike: Alike, before: Alike): boolean {
+  const partiesOf = (those: Alike) => [...new Set(those.map(({ from }) => from))].sort().join(" ");
+  return partiesOf(alike) === partiesOf(before) && doerOf(alike[0]) === doerOf(before[0]);
+}

@@ -1,0 +1,15 @@
+import type { Verdict, VerdictParty } from "../../compatibility";
+import type { Messages } from "../messages/messages";
+import type { WriteQuantity } from "../quantities";
+import type { Naming } from "./naming";
+
+/** What the sentences on a verdict are made with. */
+export interface Means extends Naming {
+  readonly verdict: Verdict;
+  readonly messages: Messages;
+  readonly figure: WriteQuantity;
+}
+
+/** How long the animals of a party are now; empty where nobody says. */
+export const lengthTold = (party: VerdictParty | undefined, { figure }: Means) =>
+  party?.length === undefined ? "" : figure({ value: party.length, unit: "cm" });

@@ -1,0 +1,71 @@
+import type { Finding, RuleId, Verdict, Weight, Words } from "../../compatibility";
+import { isBy } from "./by-rule";
+
+/** The rules of what animals do to others. */
+export const actRules = [
+  "acts-own-kind",
+  "acts-look-alike",
+  "acts-others",
+] as const satisfies readonly RuleId[];
+
+export type ActRule = (typeof actRules)[number];
+
+/** What animals do to their own kind and to others alike is told in one sentence. */
+export const chasingRules = ["acts-own-kind", "acts-others"] as const satisfies readonly ActRule[];
+
+/** The rules of deeds of which only the gravest is told. */
+const deedRules = [...actRules, "fin-nipping"] as const satisfies readonly RuleId[];
+
+type Deed = Words["does"];
+
+/** The gravest deed has the lowest number. */
+const places: Readonly<Record<Deed, number>> = {
+  kills: 0,
+  bites: 1,
+  "nips-fins": 2,
+  "rasps-mucus": 3,
+  chases: 4,
+  "robs-food": 5,
+};
+
+/** What an animal does to another. */
+function deedOf(finding: Finding): Deed | undefined {
+  if (finding.rule === "fin-nipping") return "nips-fins";
+  return isBy(finding, actRules) ? finding.measures?.act?.value : undefined;
+}
+
+/** The sex of those that do it, where the other does not. */
+export const doerOf = (finding: Finding): Words["sex"] | undefined =>
+  isBy(finding, actRules) ? finding.measures?.doer?.value : undefined;
+
+const weights: readonly Weight[] = ["blocking", "restricting", "advisory", "favourable"];
+
+/** How grave a deed is, the gravest first. */
+function graveness(finding: Finding): number {
+  const deed = deedOf(finding);
+  return 10 * weights.indexOf(finding.weight) + (deed ? places[deed] : 0);
+}
+
+/** Whether a finding tells no deed, or the gravest of one towards another. */
+export function gravestDeeds(
+  findings: readonly Finding[],
+  towards: (finding: Finding) => string,
+): (finding: Finding) => boolean {
+  const gravest = new Map<string, Finding>();
+  for (const finding of findings.filter((one) => isBy(one, deedRules))) {
+    const known = gravest.get(towards(finding));
+    if (!known || graveness(finding) < graveness(known)) gravest.set(towards(finding), finding);
+  }
+  return (finding) => !isBy(finding, deedRules) || gravest.get(towards(finding)) === finding;
+}
+
+const quarrelRules = [...deedRules, "territories", "territory-contest"] as const satisfies readonly RuleId[];
+
+/** Whether somebody may chase or bite another, not for food alone. */
+export const mayQuarrel = ({ findings }: Verdict) =>
+  findings.some(
+    (finding) => finding.weight !== "favourable" && isBy(finding, quarrelRules) && !isAtFood(finding),
+  );
+
+const isAtFood = (finding: Finding) =>
+  deedOf(finding) === "robs-food" || (isBy(finding, actRules) && finding.measures?.when?.value === "feeding");
