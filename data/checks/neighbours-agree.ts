@@ -162,20 +162,13 @@ const contradictions: readonly Contradiction[] = [
       ),
     mend: "Correct temperament.acts or social.living.",
   },
-  {
-    trait: "predation.eats",
-    found: "grown fish eaten, and fry left alone",
-    expected: "fry wherever predation.eats names fish",
-    holds: eatsButNot("fish", "fry"),
-    mend: "Correct predation.eats.",
-  },
-  {
-    trait: "predation.eats",
-    found: "grown shrimps eaten, and shrimplets left alone",
-    expected: "shrimplet wherever predation.eats names shrimp",
-    holds: eatsButNot("shrimp", "shrimplet"),
-    mend: "Correct predation.eats.",
-  },
+  sparing("fish", "fry", "grown fish eaten, and fry left alone"),
+  sparing("fish", "shrimp", "fish eaten, and shrimps left alone"),
+  sparing("shrimp", "shrimplet", "grown shrimps eaten, and shrimplets left alone"),
+  sparing("snail", "young-snail", "grown snails eaten, and their young left alone"),
+  sparing("crayfish", "young-crayfish", "grown crayfish eaten, and their young left alone"),
+  sparing("crab", "young-crab", "grown crabs eaten, and their young left alone"),
+  sparing("frog", "tadpole", "grown frogs eaten, and tadpoles left alone"),
   {
     trait: "water.generalHardness",
     found: "water of more than 35 °dH",
@@ -223,11 +216,17 @@ function shortestUsual(size: SpeciesProfile["size"]): number {
 
 type Prey = Exclude<StatedValue<"predation.eats">, "none">["prey"];
 
-/** Whether it eats the grown and not the young. */
-function eatsButNot(grown: Prey, young: Prey) {
-  return ({ predation }: SpeciesProfile) => {
-    const prey = (predation?.eats?.value ?? []).map((eaten) => eaten.prey);
-    return prey.includes(grown) && !prey.includes(young);
+/** Somebody who eats one prey, and not what goes down as easily. */
+function sparing(eaten: Prey, spared: Prey, found: string): Contradiction {
+  return {
+    trait: "predation.eats",
+    found,
+    expected: `${spared} wherever predation.eats names ${eaten}`,
+    holds: ({ predation }) => {
+      const prey = predation?.eats?.value.map((one) => one.prey) ?? [];
+      return prey.includes(eaten) && !prey.includes(spared);
+    },
+    mend: `Add a line for ${spared}: who swallows ${eaten} swallows it too, and a kind that is not named counts as left alone.`,
   };
 }
 

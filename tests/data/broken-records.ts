@@ -450,6 +450,13 @@ const meaning = rows(
       '    "eats"',
     ],
     [
+      "an eater of fish that spares shrimps",
+      '"value": { "prey": "fry" } }',
+      '"value": { "prey": "fry" } },\n      { "by": "common-practice", "value": { "prey": "fish" }, "note": "Seen." }',
+      /fish eaten, and shrimps left alone/,
+      '    "eats"',
+    ],
+    [
       "an eater of shrimps that spares shrimplets",
       '"prey": "shrimplet"',
       '"prey": "shrimp"',

@@ -196,7 +196,7 @@ export const traitWords: Readonly<Record<TraitPath, Omit<TraitWords, "label">>> 
   },
   "predation.eats": {
     about:
-      'Living tank mates it swallows or picks apart, and up to which length; "none" if it eats no such animal.',
+      'Living tank mates it swallows or picks apart, and up to which length: every kind it eats, one a statement; a kind that is not named is left alone. "none" if it eats no such animal.',
     classes: classes.prey,
     term: "http://purl.obolibrary.org/obo/RO_0002439",
   },

@@ -91,3 +91,19 @@ test("a cool season lies in the water that the animal is kept in", async () => {
   expect(await found({ min: 12, max: 20 })).toStrictEqual(outside);
   expect(await found({ min: 20, max: 26 })).toStrictEqual(outside);
 });
+
+test.each([
+  ["fish", "fry", "grown fish eaten, and fry left alone"],
+  ["fish", "shrimp", "fish eaten, and shrimps left alone"],
+  ["shrimp", "shrimplet", "grown shrimps eaten, and shrimplets left alone"],
+  ["snail", "young-snail", "grown snails eaten, and their young left alone"],
+  ["crayfish", "young-crayfish", "grown crayfish eaten, and their young left alone"],
+  ["crab", "young-crab", "grown crabs eaten, and their young left alone"],
+  ["frog", "tadpole", "grown frogs eaten, and tadpoles left alone"],
+] as const)("who eats %s eats %s", async (grown, other, told) => {
+  const found = (...prey: readonly (typeof grown | typeof other)[]) =>
+    foundBy(neighboursAgree, { predation: { eats: prey.flatMap((one) => said({ prey: one })) } });
+  expect(await found(grown)).toContain(`${danio}: ${told}`);
+  expect(await found(grown, other)).not.toContain(`${danio}: ${told}`);
+  expect(await found(other)).not.toContain(`${danio}: ${told}`);
+});
