@@ -14,8 +14,9 @@ import { type Answer, refused } from "./answer";
 
 type Relative = Collection["records"][number]["record"];
 
-/** What a new record is asked: without these no plan with the animal can be judged. */
+/** What a new record is asked: without these it may be out of scope, or no plan with it can be judged. */
 const asked = [
+  "origin.waters",
   "size.adultLength",
   "water.temperature",
   "water.pH",

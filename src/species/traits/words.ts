@@ -20,7 +20,7 @@ export const traitWords: Readonly<Record<TraitPath, Omit<TraitWords, "label">>> 
     term: "http://rs.tdwg.org/dwc/terms/locality",
   },
   "origin.waters": {
-    about: "The kinds of water it lives in.",
+    about: "The kinds of water it lives in, one a statement.",
     classes: classes.waters,
     term: "http://rs.tdwg.org/dwc/terms/habitat",
   },

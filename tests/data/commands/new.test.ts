@@ -9,6 +9,7 @@ import { project, textOf } from "../project";
 const file = "data/species/danio-kyathit.json";
 
 const asked = [
+  "origin.waters",
   "size.adultLength",
   "water.temperature",
   "water.pH",
