@@ -2,6 +2,7 @@ import { expect, test } from "vitest";
 import { check } from "../../../data/commands/check";
 import { rename } from "../../../data/commands/rename";
 import { split } from "../../../data/commands/split";
+import { type Statement, type Statements, statementsOf, traitPaths } from "../../../src/species";
 import { project, textOf } from "../project";
 
 const neon = "data/species/paracheirodon-innesi.json";
@@ -65,6 +66,35 @@ test("one species becomes two: the second starts with the figures of the first, 
   expect(told).not.toContain("stands in");
   expect(told).not.toContain("a source that some statement names");
   expect(await split(root, "neon tetra", "Danio rerio")).toMatchObject({ failed: true });
+});
+
+test("what no source says of the first is asked anew of the second", async () => {
+  const { root, read, write } = project();
+  const file = "data/species/danio-novus.json";
+  const told = textOf(await split(root, "danio-rerio", "Danio novus"));
+  const first = json(read("data/species/danio-rerio.json"));
+  const second = json(read(file));
+  const unsourced = (record: Statements, sections: RegExp) =>
+    traitPaths
+      .filter((trait) => sections.test(trait))
+      .flatMap((trait): readonly Statement[] => statementsOf(record, trait))
+      .filter(({ by }) => by === "common-practice" || by === "curator");
+  const grave = /^(temperament|social|predation)/;
+  const before = unsourced(first, grave);
+  expect(before.length).toBeGreaterThan(5);
+  expect(before.some(({ note }) => note)).toBe(true);
+  expect(unsourced(second, grave).map(({ note }) => note)).toStrictEqual(
+    before.map(({ note = "" }) =>
+      `To fill in: whether it is so of Danio novus as of Danio rerio. ${note}`.trim(),
+    ),
+  );
+  expect(told).toContain(`${unsourced(second, /./).length} lines that no source says are of Danio rerio`);
+
+  const asked = async () =>
+    textOf(await check(root, "danio-novus")).match(/a question of the new file/g)?.length;
+  expect(await asked()).toBe(before.length + 1);
+  write(file, read(file).replaceAll(/To fill in: whether [^"]*/g, "Read again."));
+  expect(await asked()).toBe(1);
 });
 
 test("a law that names what was one species names both after it is two", async () => {
