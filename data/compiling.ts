@@ -32,16 +32,7 @@ function dataOf(collection: Collection): Data {
   return {
     records: records.map(({ record }) => record),
     sources: files.sources.map(({ json }) => citable(json as Source)),
-    legal: files.legal.flatMap(({ name, json }) => {
-      const also = files.legal
-        .filter(({ json: other }) => (other as Listings).within?.includes(name))
-        .map(({ name: place }) => place);
-      return (json as Listings).listings.map((listing) => ({
-        code: name,
-        ...(also.length > 0 && { also }),
-        ...listing,
-      }));
-    }),
+    legal: lawsOf(collection),
     lawgivers: files.legal.map(({ name }) => name),
     // The name of a file, unlike what stands in it, leads out of no folder.
     moved: files.moved.map(({ name, json }) => [name, (json as MovedId).to]),
@@ -49,8 +40,24 @@ function dataOf(collection: Collection): Data {
   };
 }
 
+/** The rules of law in files that are well formed, each with its lawgiver and where it applies as well. */
+export function lawsOf({ files, problems }: Collection): Data["legal"] {
+  const broken = new Set(problems.filter((one) => one.problems.length > 0).map(({ file }) => file));
+  const legal = files.legal.filter((file) => file.json !== undefined && !broken.has(file));
+  return legal.flatMap(({ name, json }) => {
+    const also = legal
+      .filter(({ json: other }) => (other as Listings).within?.includes(name))
+      .map(({ name: place }) => place);
+    return (json as Listings).listings.map((listing) => ({
+      code: name,
+      ...(also.length > 0 && { also }),
+      ...listing,
+    }));
+  });
+}
+
 /** A source without what is said of its reading, which no bibliography should print. */
-function citable(source: Source & { readonly $schema?: string }): CitableSource {
+export function citable(source: Source & { readonly $schema?: string }): CitableSource {
   const { $schema, note: remark, custom, ...item } = source;
   return remark || custom ? { ...item, custom: { ...custom, ...(remark && { remark }) } } : item;
 }

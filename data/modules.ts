@@ -49,7 +49,7 @@ export function modulesOf(data: Data): ReadonlyMap<string, string> {
 export const generatedFolders = ["catalog/species", "evidence/species", "search/languages"];
 
 /** A profile with the laws that name the species, its genus or its family, now or before. */
-function profileOf(record: SpeciesRecord, legal: readonly CodedListing[]): SpeciesProfile {
+export function profileOf(record: SpeciesRecord, legal: readonly CodedListing[]): SpeciesProfile {
   const { name, synonyms = [], family } = record.taxonomy;
   const own = [name, ...synonyms];
   const names = [...own, ...own.map((one) => one.split(" ")[0]), family];

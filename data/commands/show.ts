@@ -1,10 +1,18 @@
 // Prints a profile, what it lacks, and the verdicts on it that a change of records flips.
 import { profileMarkdown } from "vivary/report";
-import { type SpeciesProfile, type SpeciesRecord, splitPath, traitPaths, traitTable } from "vivary/species";
+import {
+  applyForm,
+  factAt,
+  type SpeciesProfile,
+  type SpeciesRecord,
+  splitPath,
+  traitPaths,
+  traitTable,
+} from "vivary/species";
 import { readCollection } from "../collection";
 import { tellFlips } from "../flips";
 import { baseOf } from "../history";
-import { judgePairs } from "../judge";
+import { commonName, judgePairs } from "../judge";
 import { reasonsOf } from "../reasons";
 import type { Answer } from "./answer";
 import { profileAt } from "./flips";
@@ -22,7 +30,26 @@ export async function show(root: string, asked: string): Promise<Answer> {
     base === undefined
       ? ["No commit is at hand to compare with."]
       : tellReasons(record, profiles, await profileAt(root, base, `data/species/${record.id}.json`));
-  return { lines: [profileMarkdown(shown), absent(shown), "", ...flips], failed: false };
+  return { lines: [profileMarkdown(shown), ...formsOf(shown), absent(shown), "", ...flips], failed: false };
+}
+
+/** The forms that were bred of it, each with the traits in which it differs. */
+function formsOf(profile: SpeciesProfile): readonly string[] {
+  const forms = Object.entries(profile.forms ?? {}).map(([id, form]) => {
+    const own = traitPaths
+      .filter((trait) => factAt(form, trait))
+      .map((trait) => `${traitTable[trait].label} (${trait})`);
+    return `- ${commonName(applyForm(profile, id))} (${id}): ${own.join(", ") || "nothing that a trait holds"}`;
+  });
+  if (forms.length === 0) return [];
+  return [
+    "## Forms",
+    "",
+    ...forms,
+    "",
+    "Verdicts are of the species; a form is judged by what it has of its own.",
+    "",
+  ];
 }
 
 /** The traits that nobody states, nor follow from others. */

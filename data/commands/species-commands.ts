@@ -36,11 +36,13 @@ export function speciesCommands(root: string, print: (answer: Answer) => void): 
     );
   program
     .command("show <species...>")
-    .description("prints a profile, what it lacks, and the verdicts that its change flips, with the reasons")
+    .description(
+      "prints a profile, its forms, what it lacks, and the verdicts that its change flips, with the reasons",
+    )
     .action(async (words: readonly string[]) => print(await show(root, words.join(" "))));
   program
     .command("page <species...>")
-    .description("prints the finished page of a species")
+    .description("prints the page of a species as readers get it, with company and sources")
     .action(async (words: readonly string[]) => print(await page(root, words.join(" "))));
   program
     .command("rename <species> <name>")
