@@ -16,6 +16,21 @@ interface Contradiction {
   readonly mend: string;
 }
 
+type Act = Exclude<StatedValue<"temperament.acts">, "none">;
+
+const acrossSexes: readonly Act["target"][] = ["own-kind", "other-sex", "any"];
+const allOfItsKind: readonly Act["target"][] = [...acrossSexes, "own-sex"];
+
+/** Whom an animal would kill of those that it lives with; a pair and a harem have one male, who has no rival there. */
+const killedIn: Readonly<Record<StatedValue<"social.living">, readonly Act["target"][]>> = {
+  alone: [],
+  pair: acrossSexes,
+  harem: acrossSexes,
+  group: allOfItsKind,
+  shoal: allOfItsKind,
+  either: allOfItsKind,
+};
+
 /** What cannot be true together, as a keeper would say it. */
 const contradictions: readonly Contradiction[] = [
   {
@@ -152,15 +167,16 @@ const contradictions: readonly Contradiction[] = [
   },
   {
     trait: "temperament.acts",
-    found: "a shoal whose members kill each other at any time",
-    expected: "an animal that lives otherwise, or kills only at times",
-    holds: ({ social, temperament }) =>
-      social?.living?.value === "shoal" &&
-      temperament?.acts?.value.some(
+    found: "an animal that lives with its kind and kills it at any time",
+    expected: "an animal that lives alone, or kills only at times",
+    holds: ({ social, temperament }) => {
+      const killed = killedIn[social?.living?.value ?? "alone"];
+      return temperament?.acts?.value.some(
         ({ does, target, when = "always" }) =>
-          does === "kills" && ["own-kind", "own-sex"].includes(target) && when === "always",
-      ),
-    mend: "Correct temperament.acts or social.living.",
+          does === "kills" && when === "always" && killed.includes(target),
+      );
+    },
+    mend: 'Say when it kills, such as "when": "crowded" or "guarding-brood"; or correct temperament.acts or social.living.',
   },
   sparing("fish", "fry", "grown fish eaten, and fry left alone"),
   sparing("fish", "shrimp", "fish eaten, and shrimps left alone"),

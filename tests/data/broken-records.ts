@@ -439,7 +439,7 @@ const meaning = rows(
       "a shoal that kills its own",
       '{ "does": "chases", "target": "own-kind" }, "note"',
       '{ "does": "kills", "target": "own-kind" }, "note"',
-      /kill each other at any time/,
+      /kills it at any time/,
       '    "acts"',
     ],
     [

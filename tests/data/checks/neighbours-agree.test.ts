@@ -1,6 +1,9 @@
 import { expect, test } from "vitest";
 import { neighboursAgree } from "../../../data/checks/neighbours-agree";
+import type { StatedValue } from "../../../src/species";
 import { foundBy } from "./found";
+
+type Act = Exclude<StatedValue<"temperament.acts">, "none">;
 
 /** The least that so many animals need: cm of length, or cm² of floor. */
 const needs = (number: number, least: number) => ({
@@ -106,4 +109,34 @@ test.each([
   expect(await found(grown)).toContain(`${danio}: ${told}`);
   expect(await found(grown, other)).not.toContain(`${danio}: ${told}`);
   expect(await found(other)).not.toContain(`${danio}: ${told}`);
+});
+
+const withItsKind = ["pair", "harem", "group", "shoal", "either"] as const;
+const killer = (living: StatedValue<"social.living">, act: Omit<Act, "does">) =>
+  foundBy(neighboursAgree, {
+    social: { living: said(living) },
+    temperament: { acts: said({ does: "kills", ...act } as const) },
+  });
+const slain = [`${danio}: an animal that lives with its kind and kills it at any time`];
+
+test.each(withItsKind)(
+  "who lives as %s does not kill its kind at any time, but may at times",
+  async (living) => {
+    for (const target of ["own-kind", "other-sex", "any"] as const)
+      expect(await killer(living, { target })).toStrictEqual(slain);
+    expect(await killer(living, { target: "own-kind", when: "always" })).toStrictEqual(slain);
+    for (const when of ["crowded", "guarding-brood", "breeding"] as const)
+      expect(await killer(living, { target: "own-kind", when })).toStrictEqual([]);
+    for (const target of ["smaller", "look-alike"] as const)
+      expect(await killer(living, { target })).toStrictEqual([]);
+  },
+);
+
+test("rivals die where there is more than one of a sex, and alone nobody does", async () => {
+  const rival = { target: "own-sex", doer: "male" } as const;
+  for (const living of ["group", "shoal", "either"] as const)
+    expect(await killer(living, rival)).toStrictEqual(slain);
+  for (const living of ["pair", "harem", "alone"] as const)
+    expect(await killer(living, rival)).toStrictEqual([]);
+  expect(await killer("alone", { target: "own-kind" })).toStrictEqual([]);
 });
