@@ -28,6 +28,13 @@ export const lengthsAgree: Check = {
       });
       return [
         ...strange,
+        ...outgrowing(profile, stated).map(({ index, greatest, usual }) => ({
+          file,
+          at: [...at, index],
+          found: `at most ${greatest.toFixed(1)} cm, and usually ${usual.toFixed(1)} cm`,
+          expected: `no more than ${strangelyLong} times the usual length, or a note`,
+          mend: "Correct the figure or its unit; or add a note of one sentence: how it comes to be so much longer.",
+        })),
         ...(outgrown
           ? [
               {
@@ -66,6 +73,25 @@ const measures: Partial<Record<SpeciesRecord["taxonomy"]["kind"], readonly Adult
 
 const totals = ({ size }: SpeciesProfile, wanted: AdultLength["as"]) =>
   (size?.adultLength?.value ?? []).filter(({ as }) => as === wanted).map(({ total }) => total);
+
+/** A greatest length of more than so many times the usual one is told with a note why. */
+const strangelyLong = 3;
+
+/** The lines of greatest lengths that are out of all proportion to the longest usual one of the sex. */
+function outgrowing({ size }: SpeciesProfile, statements: readonly Statement[]) {
+  const lengths = size?.adultLength?.value ?? [];
+  return lengths.flatMap(({ as, sex, length: greatest }) => {
+    if (as !== "greatest") return [];
+    const usual = lengths.filter(
+      (one) => one.as === "usual" && (one.sex === sex || one.sex === undefined || sex === undefined),
+    );
+    const longest = Math.max(...usual.map(({ length }) => length));
+    const isOfIt = (line: Statement) => line.as === as && line.sex === sex && !line.setAside;
+    const isStrange = longest > 0 && greatest > strangelyLong * longest;
+    if (!isStrange || statements.some((line) => isOfIt(line) && line.note)) return [];
+    return [{ index: statements.findIndex(isOfIt), greatest, usual: longest }];
+  });
+}
 
 /** How many centimetres an inch has, with what rounding leaves of it. */
 const centimetres = { min: 2.45, max: 2.65 };

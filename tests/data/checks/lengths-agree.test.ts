@@ -1,5 +1,6 @@
 import { expect, test } from "vitest";
 import { lengthsAgree } from "../../../data/checks/lengths-agree";
+import type { TraitStatement } from "../../../src/species";
 import { leastRecord } from "../../species/records";
 import { foundBy } from "./found";
 
@@ -30,4 +31,35 @@ test.each([
   expect(await measured(kind, measure)).toStrictEqual([
     `data/species/danio-rerio.json: the measure ${measure} of a ${kind}`,
   ]);
+});
+
+type Length = TraitStatement<"size.adultLength">;
+const line = (value: number, as: "usual" | "greatest", rest: Partial<Length> = {}): Length => ({
+  by: "common-practice",
+  value,
+  as,
+  measure: "TL",
+  ...rest,
+});
+const outgrown = (usual: Partial<Length>, greatest: Partial<Length>, value = 48.1) =>
+  foundBy(lengthsAgree, {
+    size: { adultLength: [line(16, "usual", usual), line(value, "greatest", greatest)] },
+  });
+const told = ["data/species/danio-rerio.json: at most 48.1 cm, and usually 16.0 cm"];
+
+test("a greatest length of more than three times the usual one says why", async () => {
+  expect(await outgrown({}, {})).toStrictEqual(told);
+  expect(await outgrown({}, {}, 48)).toStrictEqual([]);
+  expect(await outgrown({}, { note: "Of a pond in Java." })).toStrictEqual([]);
+  expect(await outgrown({}, { setAside: "Of another species." })).toStrictEqual([]);
+  expect(await outgrown({ setAside: "Of young ones." }, {})).toStrictEqual([]);
+  expect(await outgrown({}, { unit: "in" }, 18)).toStrictEqual([]);
+  expect(await outgrown({}, { unit: "in" }, 20)).toHaveLength(1);
+});
+
+test("a length is compared with that of the same sex, and with one of no sex", async () => {
+  expect(await outgrown({ sex: "male" }, { sex: "male" })).toStrictEqual(told);
+  expect(await outgrown({}, { sex: "female" })).toStrictEqual(told);
+  expect(await outgrown({ sex: "male" }, {})).toStrictEqual(told);
+  expect(await outgrown({ sex: "male" }, { sex: "female" })).toStrictEqual([]);
 });
