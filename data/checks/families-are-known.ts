@@ -28,7 +28,7 @@ export const familiesAreKnown: Check = {
         at: ["taxonomy", "order"],
         found: `${family} in the order ${order}`,
         expected: known,
-        mend: `Correct the order, or the line of ${family} in ${file}.`,
+        mend: `Correct the family or the order; if ${file} is wrong, the line of ${family} there.`,
       };
       return [known === undefined ? strange : elsewhere];
     });

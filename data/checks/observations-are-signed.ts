@@ -30,7 +30,7 @@ export const observationsAreSigned: Check = {
               : `the source ${key} is an observation, and does not say so`,
             expected: "observed: true where, and only where, the file has custom.observation",
             mend: observed
-              ? "Add custom.observation to the file: the number of animals, and of days."
+              ? "Take observed away, or cite a file of your own: npm run species new observation <id>."
               : "Add observed: true to the source.",
           },
         ];

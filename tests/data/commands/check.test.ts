@@ -95,6 +95,19 @@ test("a record is told what another one says of it", async () => {
   );
 });
 
+test("a mend leads to the file that is wrong", async () => {
+  const { root, read, write } = project();
+  const text = read(danio);
+  write(danio, text.replace("Danionidae", "Osphronemidae"));
+  expect(textOf(await check(root, "danio-rerio"))).toContain(
+    "Correct the family or the order; if data/families.csv is",
+  );
+  write(danio, text.replace(/("usgs": \{ "cite": "[^"]+").*?\}/, '$1, "observed": true }'));
+  expect(textOf(await check(root, "danio-rerio"))).toContain(
+    "Take observed away, or cite a file of your own: npm run species new observation <id>.",
+  );
+});
+
 const said = (value: unknown) => [{ by: "common-practice", value }];
 
 type Lines = { by: string; value?: unknown; adopt?: string }[];
