@@ -14,24 +14,37 @@ interface Told {
   readonly position: Position;
 }
 
-/** Every problem of a file, by its id, its path or any of its names, of what it cites, and of others with it; or of all. */
-export async function check(root: string, name?: string): Promise<Answer> {
-  return checked(await readCollection(root), name);
+/**
+ * Every problem of files, each by its id, its path or any of its names, of what they cite, and of others with them; or of
+ * all. Several words are one name where a file is called so.
+ */
+export async function check(root: string, ...words: readonly string[]): Promise<Answer> {
+  return checked(await readCollection(root), ...words);
 }
 
 /** The same of a collection that was read. */
-export async function checked(collection: Collection, name?: string): Promise<Answer> {
-  const asked = name === undefined ? allFiles(collection) : filesNamed(collection, name);
-  if (asked.length === 0) return refused(unknown(collection, name ?? ""));
+export async function checked(collection: Collection, ...words: readonly string[]): Promise<Answer> {
+  const names = namesIn(collection, words);
+  const lost = names.filter((name) => filesNamed(collection, name).length === 0);
+  if (lost.length > 0) return refused(lost.map((name) => unknown(collection, name)).join("\n"));
+  const isAll = names.length === 0;
+  const asked = isAll ? allFiles(collection) : names.flatMap((name) => filesNamed(collection, name));
   const told = await slipsOf(collection);
   const paths = new Set(asked.flatMap((file) => [file.path, ...citedBy(file)]));
-  const about =
-    name === undefined
-      ? told
-      : told.filter(({ slip: { file, besides = file } }) => paths.has(file) || paths.has(besides));
-  const what = name === undefined ? `${asked.length} files` : asked.map(({ path }) => path).join(", ");
+  const about = isAll
+    ? told
+    : told.filter(({ slip: { file, besides = file } }) => paths.has(file) || paths.has(besides));
+  const what = isAll ? `${asked.length} files` : asked.map(({ path }) => path).join(", ");
   const count = `${about.length} ${about.length === 1 ? "problem" : "problems"}`;
   return { lines: [...about.map(sentence), `${what}: ${count}.`], failed: about.length > 0 };
+}
+
+/** The names that words are: each of them where one means a file and all as one do not, else all as one. */
+function namesIn(collection: Collection, words: readonly string[]): readonly string[] {
+  const whole = words.join(" ");
+  const isFile = (name: string) => filesNamed(collection, name).length > 0;
+  if (words.length < 2 || (!isFile(whole) && words.some(isFile))) return words;
+  return [whole];
 }
 
 /** What all checks find, file by file and line by line. */

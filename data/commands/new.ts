@@ -54,6 +54,12 @@ export async function start(root: string, name: string, beginnings: Beginnings =
   const collection = await readCollection(root);
   const known = filesNamed(collection, name).find(({ folder }) => folder === "species");
   if (known) return refused(`${name} has a record: ${known.path}`);
+  const [genus, epithet, ...further] = name.split(" ");
+  const behind = further.join(" ");
+  if (relativeOf(collection, name, behind))
+    return refused(
+      `${behind} stands behind the name. Did you mean: npm run species new ${genus} ${epithet} -- --like "${behind}"`,
+    );
   const relative = relativeOf(collection, name, like);
   if (like !== undefined && relative === undefined)
     return refused(`No well-formed record is called ${like}.`);

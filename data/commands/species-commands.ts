@@ -30,10 +30,8 @@ export function speciesCommands(root: string, print: (answer: Answer) => void): 
     );
   program
     .command("check [file...]")
-    .description("lists every problem of one file, by id, path or any name, or of all data")
-    .action(async (words: readonly string[]) =>
-      print(await check(root, words.length > 0 ? words.join(" ") : undefined)),
-    );
+    .description("lists every problem of files, each by id, path or any name, or of all data")
+    .action(async (words: readonly string[]) => print(await check(root, ...words)));
   program
     .command("show <species...>")
     .description(

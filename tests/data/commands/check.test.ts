@@ -79,6 +79,21 @@ test("one record may be checked by itself, whatever of its names is given", asyn
   });
 });
 
+test("several files may be checked at once, and one may be called by a name of several words", async () => {
+  const { root, read, write } = project();
+  write("data/species/zebra.json", read(danio));
+  const asked = (...words: readonly string[]) => check(root, ...words);
+  expect(await asked("betta-splendens", "danio-choprae")).toStrictEqual({
+    lines: ["data/species/betta-splendens.json, data/species/danio-choprae.json: 0 problems."],
+    failed: false,
+  });
+  expect(await asked("betta-splendens", "danio-rerio")).toMatchObject({ failed: true });
+  expect(textOf(await asked("neon", "tetra"))).toBe("data/species/paracheirodon-innesi.json: 0 problems.");
+  expect(textOf(await asked("betta-splendens", "unicorn"))).toBe("data has no file of the name unicorn.");
+  expect(textOf(await asked("Danio", "reiro"))).toContain("Did you mean Danio rerio?");
+  expect(textOf(await asked())).toMatch(/problems?\.$/);
+});
+
 test("what a record cites is checked with it", async () => {
   const { root, remove } = project();
   remove("data/sources/yanar-2019.json");

@@ -80,6 +80,20 @@ test("another relative may be named, by any of its names", async () => {
   expect(await start(root, "Neolebias powelli", { like: "unicorn" })).toMatchObject({ failed: true });
 });
 
+test.each(["neon tetra", "paracheirodon-innesi"])(
+  "%s behind the name is a relative whose option was swallowed",
+  async (like) => {
+    const { root, read } = project();
+    expect(await start(root, `Neolebias ansorgii ${like}`)).toStrictEqual({
+      lines: [
+        `${like} stands behind the name. Did you mean: npm run species new Neolebias ansorgii -- --like "${like}"`,
+      ],
+      failed: true,
+    });
+    expect(() => read("data/species/neolebias-ansorgii-paracheirodon-innesi.json")).toThrow();
+  },
+);
+
 test.each(["Corydoras sp.", "Corydoras CW010", "Hypancistrus L46", "Amphilophus citrinellus × labiatus"])(
   "%s has no name of its own, and is said to be out of scope",
   async (name) => {
