@@ -1,4 +1,5 @@
 import { expect, test } from "vitest";
+import { checkFormat, formatted } from "../../data/commands/format";
 import { format, unformatted } from "../../data/formatting";
 import { project } from "./project";
 
@@ -47,4 +48,14 @@ test.each([
   write(file, spoil(text));
   await format(root);
   expect(read(file)).toBe(text);
+});
+
+test.each(['{ "id": 4,5 }', ""])("a file that cannot be read is told: %j", async (text) => {
+  const { root, write } = project();
+  expect(await formatted(root)).toStrictEqual({ lines: ["0 records formatted."], failed: false });
+  expect(await checkFormat(root)).toStrictEqual({ lines: ["Every record is formatted."], failed: false });
+  write(file, text);
+  const told = `Not read, and left as it is: ${file}. Run: npm run species check ${file}`;
+  expect(await formatted(root)).toStrictEqual({ lines: ["0 records formatted.", told], failed: true });
+  expect(await checkFormat(root)).toStrictEqual({ lines: [told], failed: true });
 });
