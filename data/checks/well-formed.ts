@@ -1,3 +1,4 @@
+import type { Problem } from "vivary/schema";
 import { positionAt } from "../json";
 import { slipOf } from "../wording";
 import type { Check } from "./check";
@@ -9,7 +10,15 @@ export const wellFormed: Check = {
     collection.problems.flatMap(({ file, problems }) => {
       const unread = new Set(file.faults.map(({ at }) => at.line));
       return problems
+        .filter(saysMost)
         .filter(({ path }) => unread.size === 0 || !unread.has(positionAt(file.text, path).line))
         .map((problem) => slipOf(file, problem));
     }),
 };
+
+/** Whether no later problem is of the same place, where nothing stands: that says what belongs there, not only its sort. */
+function saysMost({ path, found }: Problem, index: number, problems: readonly Problem[]): boolean {
+  const place = JSON.stringify(path);
+  const isEmpty = found === undefined || found === "";
+  return !isEmpty || problems.slice(index + 1).every((later) => JSON.stringify(later.path) !== place);
+}

@@ -110,6 +110,24 @@ test("a record is told what another one says of it", async () => {
   );
 });
 
+test("an empty or missing field is told once, with what belongs there", async () => {
+  const { root, read, write } = project();
+  const text = read(danio);
+  const empty = text
+    .replace(/"authority": "[^"]*"/, '"authority": ""')
+    .replace(/"family": "[^"]*"/, '"family": ""')
+    .replace(/"order": "[^"]*"/, '"order": ""')
+    .replace(/"cite": "[^"]*"/, '"cite": ""');
+  write(danio, empty.replace(/\{ "by": "[^"]*", /, "{ "));
+  const told = textOf(await check(root, "danio-rerio"));
+  for (const field of ["authority", "family", "order", "cite"])
+    expect(told.match(new RegExp(`${field} is "";`, "g")), field).toHaveLength(1);
+  expect(told).toContain('authority is ""; expected author and year');
+  expect(told.match(/by is missing; .*/g)).toStrictEqual([
+    expect.stringMatching(/^by is missing; expected one of .*usgs.*, common-practice, curator\./),
+  ]);
+});
+
 test("a mend leads to the file that is wrong", async () => {
   const { root, read, write } = project();
   const text = read(danio);

@@ -13,7 +13,7 @@ export const sourcesAreNamed: Check = (record) => {
   const statements = traitsOf(record).flatMap((trait) => trait.statements);
   const used = new Set<unknown>(statements.map(({ statement }) => statement.by));
   const unknown = statements
-    .filter(({ statement: { by } }) => typeof by === "string" && !known.has(by))
+    .filter(({ statement: { by } }) => by === undefined || (typeof by === "string" && !known.has(by)))
     .map(
       ({ path, statement }): Problem => ({
         path: [...path, "by"],
