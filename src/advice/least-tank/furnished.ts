@@ -5,13 +5,31 @@ import type { TankDimensions } from "../../tank";
 /** A tank in which nothing is short of room, cm. */
 const roomy: TankDimensions = { base: { shape: "rectangle", length: 1000, width: 500 }, height: 100 };
 
+/** Some animals in a tank that has room for all that they need. */
+export interface Furnished {
+  readonly planner: Planner;
+  /** How what they still lack in another tank is sought. */
+  readonly seeking: WitnessOptions;
+}
+
+/** The animals by themselves, and with the company that they may have where that comes in at all. */
+export function furnishedFor(
+  groups: readonly Group[],
+  { company, ...assessing }: WitnessOptions,
+): readonly Furnished[] {
+  const alone = furnishedBy(groups, assessing);
+  if (company === undefined) return [alone];
+  const beside = furnishedBy(groups, { company, ...assessing });
+  return beside.planner.plan.groups.length > groups.length ? [alone, beside] : [alone];
+}
+
 /**
  * A plan in which some animals have all that they need, room included; or, where nothing makes that so, the animals in
  * a bare tank.
  */
-export function furnishedFor(groups: readonly Group[], seeking: WitnessOptions): Planner {
+function furnishedBy(groups: readonly Group[], seeking: WitnessOptions): Furnished {
   const bare = { tank: roomy, groups };
-  return planner(witness(bare, seeking) ?? bare, assessingBy(seeking));
+  return { planner: planner(witness(bare, seeking) ?? bare, assessingBy(seeking)), seeking };
 }
 
 /** A plan in a tank of another shape, furnished alike. */
@@ -23,12 +41,17 @@ const inTank = (furnished: Planner, shape: TankDimensions): Planner =>
 /** What no furnishing changes. */
 const ofSize: readonly FactName[] = ["tank.longestRun", "tank.footprint", "tank.height"];
 
-/** The plan in a tank of this shape, furnished so that it is suitable; undefined where no furnishing that is tried makes it so. */
-export function suitableIn(
-  furnished: Planner,
-  shape: TankDimensions,
-  seeking: WitnessOptions,
-): Planner | undefined {
+/** The first that is suitable in a tank of this shape; undefined where no furnishing that is tried makes one so. */
+export function suitableIn(all: readonly Furnished[], shape: TankDimensions): Planner | undefined {
+  for (const furnished of all) {
+    const found = refurnished(furnished, shape);
+    if (found) return found;
+  }
+  return undefined;
+}
+
+/** The plan in a tank of this shape, furnished so that it is suitable. */
+function refurnished({ planner: furnished, seeking }: Furnished, shape: TankDimensions): Planner | undefined {
   const judged = inTank(furnished, shape);
   if (judged.outcome !== "conditional") return judged.outcome === "suitable" ? judged : undefined;
   if (judged.verdict.conditions.some(({ on }) => ofSize.includes(on))) return undefined;

@@ -36,7 +36,7 @@ export interface LeastTank extends TankDimensions {
  *
  * Each is judged by itself, since more room does not always help. What else the animals ask of water, cover, ground,
  * current, filter, food and company is taken as met, as `witness` meets it; `plan` says how, and stands or falls by
- * `assessPlan`. Groups may grow there to the number that belongs together, and never lose an animal. A tank that is
+ * `assessPlan`. Company comes in only where a tank does not do without. Groups may grow there to the number that belongs together, and never lose an animal. A tank that is
  * refused might still do with a furnishing that was not tried; none that is told was not judged.
  *
  * @param groups As in a plan.
@@ -66,7 +66,7 @@ export function leastTank(groups: readonly Group[], options: LeastTankOptions = 
   for (const tank of bySize(shapes)) {
     if (found.length === most) break;
     if (found.some((smaller) => fitsInto(smaller.tank, tank))) continue;
-    const judged = suitableIn(furnished, tank.shape, seeking);
+    const judged = suitableIn(furnished, tank.shape);
     if (judged) found.push({ tank, judged });
     else refused.push(tank);
   }

@@ -1,13 +1,26 @@
 import { describe, expect, test } from "vitest";
 import { leastTank, standardTanks } from "../../../src/advice";
-import { speciesById } from "../../../src/catalog";
+import { allSpecies, speciesById } from "../../../src/catalog";
 import { assessPlan } from "../../../src/compatibility";
 import type { Group } from "../../../src/plan";
+import { factAt } from "../../../src/species";
 import { type TankDimensions, tankGeometry } from "../../../src/tank";
 
 const catalogued = (id: string, unsexed: number): Group => ({
   species: speciesById(id) ?? expect.fail(`no ${id}`),
   unsexed,
+});
+
+test("company that may be added comes in only where no tank does without", () => {
+  const company = allSpecies.filter((species) => factAt(species, "social.settles")?.value);
+  const { species } = catalogued("thayeria-boehlkei", 1);
+  const groups: readonly Group[] = [
+    { species, males: 1, temper: "shyer" },
+    catalogued("atyopsis-moluccensis", 2),
+  ];
+  const [alone] = leastTank(groups);
+  expect(alone?.base).toEqual({ shape: "rectangle", length: 80, width: 35 });
+  expect(leastTank(groups, { company })[0]).toEqual(alone);
 });
 
 describe("for animals of the catalog", () => {
