@@ -1,0 +1,39 @@
+import fc from "fast-check";
+import { expect, test } from "vitest";
+import { allSpecies, speciesById } from "vivary/catalog";
+import { type LeastTank, leastTank } from "../../../src/advice";
+import { assessPlan } from "../../../src/compatibility";
+import type { Group } from "../../../src/plan";
+import { factAt } from "../../../src/species";
+import { tankGeometry } from "../../../src/tank";
+import { runs, seedOf } from "../../runs";
+
+const company = allSpecies.filter((species) => factAt(species, "social.settles")?.value);
+const shy = allSpecies.filter((species) => factAt(species, "social.settledBy")?.value).map(({ id }) => id);
+const any = allSpecies.map(({ id }) => id);
+
+/** As many of a species as belong together. */
+function groupOf(id: string): Group {
+  const species = speciesById(id) ?? expect.fail(`no ${id}`);
+  return { species, unsexed: factAt(species, "social.group")?.value.least ?? 1 };
+}
+
+const floorOf = (tank: LeastTank) => tankGeometry(tank).footprint;
+
+test("company that may be added makes no tank larger nor comes in needlessly, and each plan is suitable", () => {
+  const property = fc.property(
+    fc.constantFrom(...shy),
+    fc.option(fc.constantFrom(...any), { freq: 2 }),
+    (first, second) => {
+      const groups = [...new Set([first, second ?? first])].map(groupOf);
+      const [alone] = leastTank(groups, { most: 1 });
+      const [beside] = leastTank(groups, { most: 1, company });
+      for (const found of [alone, beside])
+        expect(found ? assessPlan(found.plan).outcome : "suitable").toBe("suitable");
+      if (!alone) return;
+      expect(beside && floorOf(beside)).toBeLessThanOrEqual(floorOf(alone));
+      if (beside && floorOf(beside) === floorOf(alone)) expect(beside.plan).toEqual(alone.plan);
+    },
+  );
+  fc.assert(property, { numRuns: runs(12), seed: seedOf(0) });
+});
