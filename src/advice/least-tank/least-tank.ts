@@ -26,6 +26,8 @@ export interface LeastTank extends TankDimensions {
   readonly limitedBy: readonly Finding[];
   /** The plan that was judged suitable: with the water, furnishing and food that the animals need, all of them met. */
   readonly plan: Plan;
+  /** The groups, by their places, that must move in as long as `plan` says, which was not given: others harm shorter ones. */
+  readonly longer: readonly number[];
   /** The caution of its weight on the floor, where there is one. */
   readonly caution?: Extract<LibraryFinding, { readonly rule: "caution-floor" }>;
 }
@@ -36,7 +38,8 @@ export interface LeastTank extends TankDimensions {
  *
  * Each is judged by itself, since more room does not always help. What else the animals ask of water, cover, ground,
  * current, filter, food and company is taken as met, as `witness` meets it; `plan` says how, and stands or falls by
- * `assessPlan`. Company comes in only where a tank does not do without. Groups may grow there to the number that belongs together, and never lose an animal. A tank that is
+ * `assessPlan`. Company comes in only where a tank does not do without. Groups may grow there to the number that belongs
+ * together, and never lose an animal; who others would eat or harm moves in longer, and `longer` says who. A tank that is
  * refused might still do with a furnishing that was not tried; none that is told was not judged.
  *
  * @param groups As in a plan.
@@ -70,7 +73,7 @@ export function leastTank(groups: readonly Group[], options: LeastTankOptions = 
     if (judged) found.push({ tank, judged });
     else refused.push(tank);
   }
-  return found.map((one) => told(one, refused));
+  return found.map((one) => told(one, groups, refused));
 }
 
 /** A tank that will do, and the plan in it. */
@@ -80,7 +83,11 @@ interface Found {
 }
 
 /** A tank that will do, beside those that will not. */
-function told({ tank, judged }: Found, refused: readonly MeasuredTank[]): LeastTank {
+function told(
+  { tank, judged }: Found,
+  groups: readonly Group[],
+  refused: readonly MeasuredTank[],
+): LeastTank {
   const { shape, litres, filledMass } = tank;
   const smaller = refused.filter((one) => fitsInto(one, tank)).at(-1);
   const caution = judged.verdict.findings.find(isCautionOfFloor);
@@ -90,6 +97,7 @@ function told({ tank, judged }: Found, refused: readonly MeasuredTank[]): LeastT
     filledMass,
     limitedBy: smaller ? againstIn(judged, smaller.shape) : [],
     plan: judged.plan,
+    longer: [...groups.keys()].filter((of) => judged.plan.groups[of]?.length !== groups[of]?.length),
     ...(caution && { caution }),
   };
 }

@@ -23,6 +23,17 @@ test("company that may be added comes in only where no tank does without", () =>
   expect(leastTank(groups, { company })[0]).toEqual(alone);
 });
 
+test("who must be longer than given when they move in is told", () => {
+  const barbs = catalogued("puntigrus-tetrazona", 8);
+  const young: Group = { ...catalogued("paracheirodon-innesi", 10), length: 1 };
+  const [least] = leastTank([young, barbs]);
+  const plan = least?.plan ?? expect.fail("no tank");
+  expect(least?.longer).toEqual([0]);
+  expect(plan.groups[0]?.length).toBeGreaterThan(1);
+  expect(assessPlan({ ...plan, groups: [young, barbs] }).outcome).not.toBe("suitable");
+  expect(leastTank([{ ...young, length: 2 }, barbs])[0]?.longer).toEqual([]);
+});
+
 describe("for animals of the catalog", () => {
   const companies: readonly (readonly Group[])[] = [
     [catalogued("danio-rerio", 10)],
