@@ -89,6 +89,7 @@ export function axisOf(plan: Plan, followed: Followed): Axis {
       return { ...axis, at: (cover) => ({ tank: { cover, ...openBeside(plan, cover) } }) };
     case "group.count":
       if (max > mostAnimals) throw refusal("span.max", `at most ${mostAnimals} animals`, max, "range");
+      if (Math.ceil(min) > max) throw refusal("span", "a whole number in it", span, "range");
       return {
         ...axis,
         min: Math.ceil(min),

@@ -171,6 +171,7 @@ test("what cannot be followed is refused", () => {
   refused({ on: "water.temperature", span: { min: 25, max: 20 } });
   refused({ on: "water.temperature", span: { min: -50, max: 20 } });
   refused({ on: "group.count", of: 0, span: { min: 0, max: 9 } });
+  refused({ on: "group.count", of: 0, span: { min: 3.2, max: 3.8 } });
   refused({ on: "tank.longestRun", span: { min: 10, max: 90 } });
   refused({ on: "tank.flow.calmest", span: { min: 0, max: 1 } });
 });
