@@ -62,8 +62,8 @@ export interface OutOfReach {
  * Both are exact: they lie at one of few corners, and all of these are tried. What is dissolved adds up when waters are
  * mixed (see `mixture`); the pH does not, and is not told: it settles with carbonate hardness and carbon dioxide.
  *
- * @throws InvalidInputError for no sources, nothing wanted, a reversed range, a figure that is wanted and unknown of a
- * source, or one below zero; for what `weeklyChange` refuses of the tank.
+ * @throws InvalidInputError for no sources, nothing wanted, a range that is reversed or has an end below zero, a figure that
+ * is wanted and unknown of a source, or one below zero; for what `weeklyChange` refuses of the tank.
  *
  * @example
  * ```ts
@@ -156,9 +156,9 @@ function checkSource(source: Dissolved, subject: string) {
 function checkSpan(span: PartialRange, subject: string) {
   const { min, max } = objectOf(span, subject);
   if (min === undefined && max === undefined) throw refusal(subject, "a range with a min or a max", span);
-  const least = min === undefined ? 0 : finite(min, `${subject}.min`);
-  const most = max === undefined ? least : finite(max, `${subject}.max`);
-  if (most < least) throw refusal(subject, "min at most max, neither below 0", span, "range");
+  const least = min === undefined ? 0 : notNegative(min, `${subject}.min`);
+  const most = max === undefined ? least : notNegative(max, `${subject}.max`);
+  if (most < least) throw refusal(subject, "min at most max", span, "range");
 }
 
 function notNegative(value: number | undefined, subject: string): number {

@@ -100,5 +100,10 @@ test("a water that is not known, a span the wrong way round, or nothing wanted i
     () => mixWater({ sources: [tap], wanted: { generalHardness: { min: 8, max: 4 } } }),
     "wanted.generalHardness",
   );
+  for (const span of [{ min: -5, max: -2 }, { min: -5 }, { min: -5, max: 4 }, { max: -2 }])
+    expectRefused(
+      () => mixWater({ sources: [tap], wanted: { carbonateHardness: span } }),
+      /^wanted\.carbonateHardness\.(min|max)$/,
+    );
   expectRefused(() => mixWater({ sources: [tap], wanted, tank: { nitrogen: 1, volume: 0 } }), "volume");
 });
