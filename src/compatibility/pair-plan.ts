@@ -14,7 +14,7 @@ const roomy = /* @__PURE__ */ frozen({
  * as large as it need be, water, furnishing and food are as both ask, and there are as many of each as belong together.
  * Undefined where there is none.
  *
- * @throws InvalidInputError for what `assessPair` refuses.
+ * @throws InvalidInputError for what `assessPair` refuses, and for company that is no list of profiles.
  *
  * @example
  * ```ts

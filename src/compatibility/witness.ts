@@ -5,6 +5,7 @@ import type { SpeciesProfile } from "../species";
 import { type AssessOptions, assessKeys } from "./assess-options";
 import { assessPair } from "./assess-pair";
 import { assessPlan } from "./assess-plan";
+import { checkedCompany } from "./checked-company";
 import { coverInsteadOfCompany } from "./dense-cover";
 import { meeting } from "./meeting";
 import type { JointCondition, Verdict } from "./verdict";
@@ -23,7 +24,7 @@ const mostRounds = 8;
  * the conditions name or that were not given, and judged suitable; cover may stand in for company. A suitable plan is its
  * own witness. Undefined where there is none: where anything blocks, or where nobody can tell.
  *
- * @throws InvalidInputError for what `assessPlan` refuses.
+ * @throws InvalidInputError for what `assessPlan` refuses, and for company that is no list of profiles.
  *
  * @example
  * ```ts
@@ -38,7 +39,8 @@ const mostRounds = 8;
  * ```
  */
 export function witness(plan: Plan, options: WitnessOptions = {}): Plan | undefined {
-  const { company = [], ...assessing } = knownKeys(options, ["company", ...assessKeys]);
+  const { company: offered = [], ...assessing } = knownKeys(options, ["company", ...assessKeys]);
+  const company = checkedCompany(offered);
   let [current, verdict] = [plan, assessPlan(plan, assessing)];
   const mayChange = changeable(plan, verdict.conditions);
   for (let round = 0; round < mostRounds && verdict.outcome === "conditional"; round += 1) {

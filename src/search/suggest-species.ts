@@ -65,9 +65,10 @@ export interface SuggestOptions {
  */
 export function suggestSpecies(typed: string, options: SuggestOptions = {}): readonly Suggestion[] {
   const wanted = typedIn(typedName(typed, "typed"));
-  const limit = limitOf(knownKeys(options, ["limit", "languages"]).limit);
+  const { limit: most, languages: others } = knownKeys(options, ["limit", "languages"]);
+  const limit = limitOf(most);
   if (wanted.letters === "") return [];
-  const languages = [...languagesIn(options), en].map(languageOf);
+  const languages = [...languagesIn(others), en].map(languageOf);
   const entries = [...languages.map((language) => language.entries), scientificEntries()];
   const found = new Map<string, Found>();
   gather(found, entries, (entry) => matchOf(wanted, entry, entry.as));
@@ -147,7 +148,7 @@ function compared(a: string, b: string): number {
   return a < b ? -1 : 1;
 }
 
-function languagesIn({ languages = [] }: SuggestOptions): readonly SearchNames[] {
+function languagesIn(languages: readonly SearchNames[] = []): readonly SearchNames[] {
   for (const [index, given] of listOf(languages, "options.languages").entries()) {
     const subject = `options.languages[${index}]`;
     const { names, groups } = objectOf(given, subject);

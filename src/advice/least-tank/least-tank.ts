@@ -44,7 +44,8 @@ export interface LeastTank extends TankDimensions {
  *
  * @param groups As in a plan.
  * @returns None where no tank to choose from will do: `assessPlan` of the largest says why.
- * @throws InvalidInputError for groups that no plan may have, no shapes or what is no tank, `most` that is no count.
+ * @throws InvalidInputError for groups that no plan may have, no shapes or what is no tank, `most` that is no count,
+ * company that is no list of profiles.
  *
  * @example
  * ```ts

@@ -6,7 +6,7 @@ import {
   planner as plannerOf,
   type Verdict,
 } from "../../compatibility";
-import { askedAtWorst, assessKeys } from "../../compatibility/inner";
+import { askedAtWorst, assessKeys, checkedCompany } from "../../compatibility/inner";
 import { oneOf, refusal } from "../../errors";
 import { knownKeys } from "../../known-keys";
 import type { Plan } from "../../plan";
@@ -68,7 +68,8 @@ export interface Remedies {
  * that stays is worse off than before, and no animal is ever let loose. None within three moves is an answer: then what
  * stands in the way is named.
  *
- * @throws InvalidInputError for what `assessPlan` refuses, another `want`, or a `most` that is no whole number from 1 to 50.
+ * @throws InvalidInputError for what `assessPlan` refuses, another `want`, a `most` that is no whole number from 1 to 50, or
+ * company that is no list of profiles.
  *
  * @example
  * ```ts
@@ -89,12 +90,13 @@ export function remedies(plan: Plan, options: RemedyOptions = {}): Remedies {
     want = "suitable",
     most = 5,
     atWorst = false,
-    company = [],
+    company: offered = [],
     ...assessing
   } = knownKeys(options, ["want", "most", "atWorst", "company", ...assessKeys]);
   oneOf(want, ["suitable", "conditional"], "want");
   if (!Number.isInteger(most) || most < 1 || most > 50)
     throw refusal("most", "a whole number from 1 to 50", most, "range");
+  const company = checkedCompany(offered);
   const alike = typical();
   const planner = plannerOf(atWorst ? alike.plan(plan) : plan, assessing);
   const calm = atWorst ? company.map(alike.of) : company;

@@ -68,7 +68,7 @@ const mostAnimals = 1000;
  * @throws InvalidInputError where the plan has none such, or the span is none.
  */
 export function axisOf(plan: Plan, followed: Followed): Axis {
-  const { on, of, span } = objectOf(followed, "options");
+  const { on, of, span } = followed;
   if (!facing.includes(on)) throw refusal("on", `one of ${facing.join(", ")}`, on, "word");
   const isOfGroup = on === "group.count" || on === "group.length";
   const group = of === undefined ? undefined : plan.groups[of];

@@ -1,0 +1,144 @@
+import { readdirSync, readFileSync } from "node:fs";
+import { describe, expect, test } from "vitest";
+import danioRerio from "vivary/catalog/danio-rerio";
+import trichogasterLalius from "vivary/catalog/trichogaster-lalius";
+import record from "vivary/evidence/danio-rerio";
+import {
+  entryOrder,
+  feedingPlan,
+  leastTank,
+  remedies,
+  setPoint,
+  suspects,
+  turningPoints,
+  whoCouldJoin,
+} from "../src/advice";
+import {
+  assessPair,
+  assessPairBy,
+  assessPlan,
+  assessPlanBy,
+  outcomes,
+  pairPlan,
+  pairRules,
+  planner,
+  witness,
+} from "../src/compatibility";
+import type { Plan } from "../src/plan";
+import {
+  describe as described,
+  describeIn,
+  english,
+  englishPages,
+  profileMarkdown,
+  profileMarkdownIn,
+  rangeChart,
+  rangeChartIn,
+  reportParts,
+  reportPartsIn,
+  sentence,
+  sentenceIn,
+  sizeChart,
+  sizeChartIn,
+  speciesPage,
+  speciesPageIn,
+} from "../src/report";
+import { suggestSpecies } from "../src/search";
+import { resolve } from "../src/species";
+import { overlapRows } from "../src/tables";
+import { expectRefused } from "./refused";
+
+/** A shy fish that asks for company. */
+const plan: Plan = {
+  tank: { base: { shape: "rectangle", length: 100, width: 40 }, height: 40, cover: 0.3, openWater: 0.4 },
+  groups: [{ species: trichogasterLalius, males: 1, females: 1 }],
+};
+const [shy, bold] = [{ species: trichogasterLalius }, { species: danioRerio }];
+const profiles = [danioRerio, trichogasterLalius];
+const verdict = assessPair(shy, bold);
+const lid = { on: "tank.lid", wanted: { oneOf: [true] } } as const;
+const followed = { on: "water.pH" } as const;
+const compared = { axes: ["water.pH"], measures: ["schoener"] } as const;
+
+type Call = (options: never) => unknown;
+
+/** A call as JavaScript makes it: with anything. */
+const asGiven = (call: Call, options: unknown): unknown => Reflect.apply(call, undefined, [options]);
+
+/** Every function that takes options, with good arguments before them. */
+const calls: Readonly<Record<string, Call>> = {
+  assessPair: (options) => assessPair(shy, bold, options),
+  assessPairBy: (options) => assessPairBy(pairRules, shy, bold, options),
+  assessPlan: (options) => assessPlan(plan, options),
+  assessPlanBy: (options) => assessPlanBy(pairRules, plan, options),
+  describe: (options) => described(verdict, options),
+  describeIn: (options) => describeIn(english, verdict, options),
+  entryOrder: (options) => entryOrder(plan, options),
+  feedingPlan: (options) => feedingPlan(plan, options),
+  leastTank: (options) => leastTank(plan.groups, options),
+  outcomes: (options) => outcomes(profiles, options),
+  overlapRows: (options) => overlapRows(profiles, options),
+  pairPlan: (options) => pairPlan(shy, bold, options),
+  planner: (options) => planner(plan, options),
+  profileMarkdown: (options) => profileMarkdown(danioRerio, options),
+  profileMarkdownIn: (options) => profileMarkdownIn(english, danioRerio, options),
+  rangeChart: (options) => rangeChart(profiles, "water.pH", options),
+  rangeChartIn: (options) => rangeChartIn(english, profiles, "water.pH", options),
+  remedies: (options) => remedies(plan, options),
+  reportParts: (options) => reportParts(verdict, options),
+  reportPartsIn: (options) => reportPartsIn(english, verdict, options),
+  resolve: (options) => resolve(record, options),
+  sentence: (options) => sentence(verdict, lid, options),
+  sentenceIn: (options) => sentenceIn(english, verdict, lid, options),
+  setPoint: (options) => setPoint(profiles, options),
+  sizeChart: (options) => sizeChart(profiles, options),
+  sizeChartIn: (options) => sizeChartIn(english, profiles, options),
+  speciesPage: (options) => speciesPage(danioRerio, options),
+  speciesPageIn: (options) => speciesPageIn(englishPages, danioRerio, options),
+  suggestSpecies: (options) => suggestSpecies("neon", options),
+  suspects: (options) => suspects(plan, ["hiding"], options),
+  turningPoints: (options) => turningPoints(plan, options),
+  whoCouldJoin: (options) => whoCouldJoin(plan, [danioRerio], options),
+  witness: (options) => witness(plan, options),
+};
+
+/** What of the options a function cannot do without. */
+const needed: Readonly<Record<string, object>> = { overlapRows: compared, turningPoints: followed };
+
+test("every function of the public surface that takes options is tried", () => {
+  const surface = new URL("surface/", import.meta.url);
+  const texts = readdirSync(surface)
+    .filter((file) => file.endsWith(".txt"))
+    .map((file) => readFileSync(new URL(file, surface), "utf8"));
+  const taking = texts.flatMap((text) =>
+    [...text.matchAll(/^function (\w+): .*\boptions\??: /gm)].map(([, name]) => name),
+  );
+  expect(Object.keys(calls).sort()).toEqual([...new Set(taking)].sort());
+});
+
+describe.each(Object.entries(calls))("%s", (name, call) => {
+  test("answers with options that are empty but for what it needs", () => {
+    expect(() => asGiven(call, needed[name] ?? {})).not.toThrow();
+  });
+
+  test.each([null, "x", 3, true, [], () => ({})])("refuses options that are none: %s", (options) => {
+    expectRefused(() => asGiven(call, options), /^options$/);
+  });
+});
+
+describe.each(["leastTank", "pairPlan", "remedies", "witness"])("company of %s", (name) => {
+  const offered = (company: unknown) => () => asGiven(calls[name] ?? expect.fail(), { company });
+
+  test("is refused where it is no list", () => {
+    for (const company of [danioRerio, "danio-rerio", null])
+      expectRefused(offered(company), /^options\.company$/);
+  });
+
+  test("is refused where one is no profile, by its place", () => {
+    const sparse: unknown[] = [];
+    sparse[1] = danioRerio;
+    for (const wrong of ["danio-rerio", null, {}])
+      expectRefused(offered([danioRerio, wrong]), /^options\.company\[1\]/);
+    expectRefused(offered(sparse), /^options\.company\[0\]/);
+  });
+});
