@@ -151,6 +151,20 @@ export function positive(value: unknown, subject: string): number {
   throw refusal(subject, "a number above zero", value, "range");
 }
 
+/** The number itself, or an {@link InvalidInputError} where it is not finite or below zero. */
+export function notNegative(value: unknown, subject: string): number {
+  const number = finite(value, subject);
+  if (number >= 0) return number;
+  throw refusal(subject, "a number of 0 or more", value, "range");
+}
+
+/** The number itself, or an {@link InvalidInputError} where it is no whole number from 1 to the most. */
+export function wholeNumber(value: number, subject: string, most = Number.POSITIVE_INFINITY): number {
+  if (Number.isInteger(value) && value >= 1 && value <= most) return value;
+  const span = most === Number.POSITIVE_INFINITY ? "of 1 or more" : `from 1 to ${most}`;
+  throw refusal(subject, `a whole number ${span}`, value, "range");
+}
+
 /** The number itself if the equation holds there, or an {@link OutsideDomainError}. */
 export function inDomain(
   value: unknown,

@@ -126,19 +126,31 @@ describe.each(Object.entries(calls))("%s", (name, call) => {
   });
 });
 
-describe.each(["leastTank", "pairPlan", "remedies", "witness"])("company of %s", (name) => {
-  const offered = (company: unknown) => () => asGiven(calls[name] ?? expect.fail(), { company });
+/** The functions that are given profiles as a list, by the path of the list. */
+const lists: readonly (readonly [string, string, (profiles: never) => unknown])[] = [
+  ["candidates", "whoCouldJoin", (candidates) => whoCouldJoin(plan, candidates)],
+  ["candidates", "speciesPage", (candidates) => speciesPage(danioRerio, { candidates })],
+  ["profiles", "outcomes", (given) => outcomes(given)],
+  ["profiles", "rangeChart", (given) => rangeChart(given, "water.pH")],
+  ["profiles", "setPoint", (given) => setPoint(given)],
+  ["profiles", "sizeChart", (given) => sizeChart(given)],
+  ["options.company", "leastTank", (company) => leastTank(plan.groups, { company })],
+  ["options.company", "pairPlan", (company) => pairPlan(shy, bold, { company })],
+  ["options.company", "remedies", (company) => remedies(plan, { company })],
+  ["options.company", "witness", (company) => witness(plan, { company })],
+];
 
-  test("is refused where it is no list", () => {
-    for (const company of [danioRerio, "danio-rerio", null])
-      expectRefused(offered(company), /^options\.company$/);
+describe.each(lists)("%s of %s", (path, _, call) => {
+  const offered = (given: unknown) => () => asGiven(call, given);
+
+  test("are refused where they are no list", () => {
+    for (const given of [danioRerio, "danio-rerio", {}]) expectRefused(offered(given), path);
   });
 
-  test("is refused where one is no profile, by its place", () => {
+  test("are refused where one is no profile, by its place", () => {
     const sparse: unknown[] = [];
     sparse[1] = danioRerio;
-    for (const wrong of ["danio-rerio", null, {}])
-      expectRefused(offered([danioRerio, wrong]), /^options\.company\[1\]/);
-    expectRefused(offered(sparse), /^options\.company\[0\]/);
+    for (const wrong of ["danio-rerio", null, {}]) expectRefused(offered([danioRerio, wrong]), `${path}[1]`);
+    expectRefused(offered(sparse), `${path}[0]`);
   });
 });

@@ -1,5 +1,5 @@
-import { listOf, refusal } from "../errors";
-import { checkedPair } from "../plan/inner";
+import { refusal } from "../errors";
+import { checkedPair, profilesOf } from "../plan/inner";
 import type { SpeciesProfile } from "../species";
 import type { AssessOptions } from "./assess-options";
 import { assessPair, usualPairRules } from "./assess-pair";
@@ -40,7 +40,7 @@ export interface Outcomes {
  */
 export function outcomes(profiles: readonly SpeciesProfile[], options: AssessOptions = {}): Outcomes {
   const { rules, thresholds } = pairRulesOf(usualPairRules(options), options);
-  const sides = listOf(profiles, "profiles").map(asSides);
+  const sides = profilesOf(profiles, ["profiles"]).map(asSides);
   const judges = rules.map((rule) => ({ rule, answers: adoptedAnswers(rule, thresholds) }));
   const judged = (a: Subject, b: Subject): Outcome | undefined => {
     const all: Standing[] = [];

@@ -1,11 +1,11 @@
 import { knownKeys } from "../known-keys";
 import type { Plan } from "../plan";
 import { type Condition, facts, isMet } from "../plan";
+import { profilesOf } from "../plan/inner";
 import type { SpeciesProfile } from "../species";
 import { type AssessOptions, assessKeys } from "./assess-options";
 import { assessPair } from "./assess-pair";
 import { assessPlan } from "./assess-plan";
-import { checkedCompany } from "./checked-company";
 import { coverInsteadOfCompany } from "./dense-cover";
 import { meeting } from "./meeting";
 import type { JointCondition, Verdict } from "./verdict";
@@ -40,7 +40,7 @@ const mostRounds = 8;
  */
 export function witness(plan: Plan, options: WitnessOptions = {}): Plan | undefined {
   const { company: offered = [], ...assessing } = knownKeys(options, ["company", ...assessKeys]);
-  const company = checkedCompany(offered);
+  const company = profilesOf(offered, ["options", "company"]);
   let [current, verdict] = [plan, assessPlan(plan, assessing)];
   const mayChange = changeable(plan, verdict.conditions);
   for (let round = 0; round < mostRounds && verdict.outcome === "conditional"; round += 1) {

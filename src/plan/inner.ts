@@ -6,6 +6,6 @@ export { factUnits } from "./fact-units";
 export { kinOf, mayHave } from "./kin";
 export { type CheckedParty, isSameParty, partiesOfGroups, speciesOf } from "./party";
 export { mostGroups } from "./plan-shape";
-export { isUnchangeable, profileProblems } from "./profile-problems";
+export { isUnchangeable, profileProblems, profilesOf } from "./profile-problems";
 export { isFact, isReading, type PlanReadings, readPlan, traitsOfFacts } from "./read-fact";
 export { isObject } from "./shape/shape-problems";

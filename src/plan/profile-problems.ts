@@ -1,6 +1,6 @@
-import type { Problem, ProblemCode } from "../errors";
+import { InvalidInputError, listOf, type Problem, type ProblemCode } from "../errors";
 import { isFrozenThrough } from "../frozen";
-import { bases, type Kind, splitPath, traitPaths } from "../species";
+import { bases, type Kind, type SpeciesProfile, splitPath, traitPaths } from "../species";
 import { traitDefinitions } from "../species/inner";
 import type { ProblemPath } from "./shape/shape";
 import { isObject } from "./shape/shape-problems";
@@ -39,6 +39,17 @@ export function profileProblems(value: unknown, path: ProblemPath): readonly Pro
   ];
   if (problems.length === 0 && isFrozenThrough(value)) sound.add(value);
   return problems;
+}
+
+/** Profiles that a caller gives, or an InvalidInputError where they are no list of profiles. */
+export function profilesOf(
+  given: readonly SpeciesProfile[],
+  path: readonly string[],
+): readonly SpeciesProfile[] {
+  const profiles = Array.from(listOf(given, path.join(".")));
+  const problems = profiles.flatMap((profile, index) => profileProblems(profile, [...path, index]));
+  if (problems.length > 0) throw new InvalidInputError(problems);
+  return profiles;
 }
 
 function nameProblems(profile: Fields, path: ProblemPath): readonly Problem[] {

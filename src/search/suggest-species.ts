@@ -1,4 +1,4 @@
-import { listOf, objectOf, refusal } from "../errors";
+import { listOf, wholeNumber } from "../errors";
 import { knownKeys } from "../known-keys";
 import { typedName } from "../typed-name";
 import {
@@ -65,8 +65,8 @@ export interface SuggestOptions {
  */
 export function suggestSpecies(typed: string, options: SuggestOptions = {}): readonly Suggestion[] {
   const wanted = typedIn(typedName(typed, "typed"));
-  const { limit: most, languages: others } = knownKeys(options, ["limit", "languages"]);
-  const limit = limitOf(most);
+  const { limit = 10, languages: others } = knownKeys(options, ["limit", "languages"]);
+  wholeNumber(limit, "options.limit");
   if (wanted.letters === "") return [];
   const languages = [...languagesIn(others), en].map(languageOf);
   const entries = [...languages.map((language) => language.entries), scientificEntries()];
@@ -156,9 +156,4 @@ function languagesIn(languages: readonly SearchNames[] = []): readonly SearchNam
     objectOf(groups, `${subject}.groups`);
   }
   return languages;
-}
-
-function limitOf(limit = 10): number {
-  if (Number.isInteger(limit) && limit > 0) return limit;
-  throw refusal("options.limit", "a whole number of at least 1", limit, "range");
 }

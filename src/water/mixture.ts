@@ -1,4 +1,4 @@
-import { finite, listOf, objectOf, refusal } from "../errors";
+import { listOf, notNegative, objectOf, refusal } from "../errors";
 
 /** What stays the sum of its parts when waters are mixed. */
 export interface Dissolved {
@@ -64,8 +64,4 @@ function checkedPart(part: PartOfMixture, index: number): PartOfMixture {
     if (figure !== undefined) notNegative(figure, `${subject}.water.${name}`);
   }
   return part;
-}
-
-function notNegative(value: number, subject: string) {
-  if (finite(value, subject) < 0) throw refusal(subject, "a number of 0 or more", value, "range");
 }

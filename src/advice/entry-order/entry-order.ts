@@ -1,6 +1,6 @@
 import { type AssessOptions, planner } from "../../compatibility";
 import { assessKeys } from "../../compatibility/inner";
-import { inDomain, refusal } from "../../errors";
+import { inDomain, wholeNumber } from "../../errors";
 import { frozen } from "../../frozen";
 import { knownKeys } from "../../known-keys";
 import type { Plan } from "../../plan";
@@ -77,13 +77,7 @@ export function entryOrder(plan: Plan, options: EntryOrderOptions = {}): readonl
     ...assessing
   } = knownKeys(options, ["quarantine", "quarantineTanks", ...assessKeys]);
   const quarantine = inDomain(asked, "options.quarantine", quarantineDays, "d");
-  if (!Number.isInteger(quarantineTanks) || quarantineTanks < 1 || quarantineTanks > mostTanks)
-    throw refusal(
-      "options.quarantineTanks",
-      `a whole number from 1 to ${mostTanks}`,
-      quarantineTanks,
-      "range",
-    );
+  wholeNumber(quarantineTanks, "options.quarantineTanks", mostTanks);
   const { judged: whole, growing } = grownUp(planner(plan, assessing).with({ tank: ripened(plan) }));
   const all = comersOf(plan);
   const there = all.filter(({ areThere }) => areThere);

@@ -1,6 +1,6 @@
 import type { Finding, LibraryFinding, Planner, WitnessOptions } from "../../compatibility";
 import { assessKeys } from "../../compatibility/inner";
-import { refusal } from "../../errors";
+import { wholeNumber } from "../../errors";
 import { knownKeys } from "../../known-keys";
 import type { Group, Plan } from "../../plan";
 import type { TankDimensions } from "../../tank";
@@ -62,8 +62,7 @@ export function leastTank(groups: readonly Group[], options: LeastTankOptions = 
     most = 3,
     ...seeking
   } = knownKeys(options, ["shapes", "most", "company", ...assessKeys]);
-  if (!Number.isInteger(most) || most < 1)
-    throw refusal("options.most", "a whole number of 1 or more", most, "range");
+  wholeNumber(most, "options.most");
   const furnished = furnishedFor(groups, seeking);
   const refused: MeasuredTank[] = [];
   const found: Found[] = [];

@@ -1,5 +1,5 @@
 import { decimal } from "../../decimal";
-import { finite, listOf, objectOf, ofPart, refusal } from "../../errors";
+import { listOf, notNegative, objectOf, ofPart, refusal } from "../../errors";
 import type { PartialRange, Range } from "../../ranges";
 import { type Dissolved, mixture } from "../../water";
 import { corners, nothing } from "./corners";
@@ -159,12 +159,6 @@ function checkSpan(span: PartialRange, subject: string) {
   const least = min === undefined ? 0 : notNegative(min, `${subject}.min`);
   const most = max === undefined ? least : notNegative(max, `${subject}.max`);
   if (most < least) throw refusal(subject, "min at most max", span, "range");
-}
-
-function notNegative(value: number | undefined, subject: string): number {
-  const number = finite(value, subject);
-  if (number >= 0) return number;
-  throw refusal(subject, "a number of 0 or more", value, "range");
 }
 
 /** What a mixture lacks of a figure, above zero, or has too much of, below zero. */

@@ -1,4 +1,4 @@
-import { finite, objectOf, positive, refusal } from "../../errors";
+import { notNegative, objectOf, positive } from "../../errors";
 
 /** Nitrate, as NO3, of which one gram of nitrogen makes so many: molar masses 62.0049 and 14.0067. */
 const perNitrogen = 62.0049 / 14.0067;
@@ -59,8 +59,3 @@ export function weeklyChange(tank: WeeklyChangeInput): WeeklyChange | undefined 
 /** By what nitrate, as NO3, rises in a week, mg/L. */
 export const weeklyRise = ({ nitrogen, volume }: WeeklyChangeInput): number =>
   (7 * notNegative(nitrogen, "nitrogen") * perNitrogen) / positive(volume, "volume");
-
-function notNegative(value: number, subject: string): number {
-  if (finite(value, subject) >= 0) return value;
-  throw refusal(subject, "a number of 0 or more", value, "range");
-}

@@ -6,10 +6,11 @@ import {
   planner as plannerOf,
   type Verdict,
 } from "../../compatibility";
-import { askedAtWorst, assessKeys, checkedCompany } from "../../compatibility/inner";
-import { oneOf, refusal } from "../../errors";
+import { askedAtWorst, assessKeys } from "../../compatibility/inner";
+import { oneOf, wholeNumber } from "../../errors";
 import { knownKeys } from "../../known-keys";
 import type { Plan } from "../../plan";
+import { profilesOf } from "../../plan/inner";
 import type { SpeciesProfile } from "../../species";
 import { type Bar, rulesById } from "./bars";
 import type { Move } from "./move";
@@ -94,9 +95,8 @@ export function remedies(plan: Plan, options: RemedyOptions = {}): Remedies {
     ...assessing
   } = knownKeys(options, ["want", "most", "atWorst", "company", ...assessKeys]);
   oneOf(want, ["suitable", "conditional"], "want");
-  if (!Number.isInteger(most) || most < 1 || most > 50)
-    throw refusal("most", "a whole number from 1 to 50", most, "range");
-  const company = checkedCompany(offered);
+  wholeNumber(most, "most", 50);
+  const company = profilesOf(offered, ["options", "company"]);
   const alike = typical();
   const planner = plannerOf(atWorst ? alike.plan(plan) : plan, assessing);
   const calm = atWorst ? company.map(alike.of) : company;

@@ -1,5 +1,5 @@
-import { InvalidInputError, listOf, refusal } from "../../errors";
-import { profileProblems } from "../../plan/inner";
+import { refusal } from "../../errors";
+import { profilesOf } from "../../plan/inner";
 import type { SpeciesProfile } from "../../species";
 import type { PerAxis } from "./answer";
 import { waterAxes } from "./room/axes";
@@ -14,10 +14,9 @@ export interface Animal {
 }
 
 /** The species of a list, or an InvalidInputError where it holds none or what is no profile. */
-export function animalsOf(profiles: readonly SpeciesProfile[], terms: Terms): readonly Animal[] {
-  if (listOf(profiles, "profiles").length === 0) throw refusal("profiles", "at least one profile", profiles);
-  const problems = profiles.flatMap((profile, index) => profileProblems(profile, ["profiles", index]));
-  if (problems.length > 0) throw new InvalidInputError(problems);
+export function animalsOf(given: readonly SpeciesProfile[], terms: Terms): readonly Animal[] {
+  const profiles = profilesOf(given, ["profiles"]);
+  if (profiles.length === 0) throw refusal("profiles", "at least one profile", given);
   return profiles.map((profile, place) => ({
     place,
     profile,

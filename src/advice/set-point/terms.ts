@@ -1,6 +1,6 @@
 import type { ThresholdValues } from "../../compatibility";
 import { thresholdValues } from "../../compatibility/inner";
-import { finite, objectOf, positive, refusal } from "../../errors";
+import { notNegative, objectOf, positive, refusal } from "../../errors";
 import { knownKeys } from "../../known-keys";
 import type { HotTerms } from "./room/hot-end";
 import { unionizedAmmoniaLimit } from "./room/hot-end";
@@ -51,6 +51,5 @@ const moving = ["temperature", "pH", "generalHardness"];
 function checkMoves(axis: string, moves: number | undefined) {
   const subject = `options.swing.${axis}`;
   if (!moving.includes(axis)) throw refusal(subject, `one of ${moving.join(", ")}`, axis, "unknown-key");
-  if (moves !== undefined && finite(moves, subject) < 0)
-    throw refusal(subject, "a number of 0 or more", moves, "range");
+  if (moves !== undefined) notNegative(moves, subject);
 }

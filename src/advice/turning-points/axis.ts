@@ -1,5 +1,5 @@
 import type { PlanChange } from "../../compatibility";
-import { finite, objectOf, refusal } from "../../errors";
+import { finite, objectOf, oneOf, refusal } from "../../errors";
 import { type FactName, type FactUnit, facts, type Group, type Plan } from "../../plan";
 import { checkedPlan, speciesOf } from "../../plan/inner";
 import type { Range } from "../../ranges";
@@ -69,7 +69,7 @@ const mostAnimals = 1000;
  */
 export function axisOf(plan: Plan, followed: Followed): Axis {
   const { on, of, span } = followed;
-  if (!facing.includes(on)) throw refusal("on", `one of ${facing.join(", ")}`, on, "word");
+  oneOf(on, facing, "on");
   const isOfGroup = on === "group.count" || on === "group.length";
   const group = of === undefined ? undefined : plan.groups[of];
   if (isOfGroup && !group)

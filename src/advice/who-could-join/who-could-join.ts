@@ -5,11 +5,11 @@ import {
   planner as plannerOf,
 } from "../../compatibility";
 import { assessKeys, joinable } from "../../compatibility/inner";
-import { listOf, refusal } from "../../errors";
+import { refusal } from "../../errors";
 import { knownKeys } from "../../known-keys";
 import { once } from "../../later";
 import type { Group, Plan } from "../../plan";
-import { checkedPlan, mostGroups } from "../../plan/inner";
+import { checkedPlan, mostGroups, profilesOf } from "../../plan/inner";
 import type { SpeciesProfile } from "../../species";
 import { byAdoptedFacts } from "./by-adopted-facts";
 import { byVerdicts } from "./by-verdicts";
@@ -95,7 +95,7 @@ export function whoCouldJoin(
   const checked = checkedPlan(plan);
   const joins: Joining[] = [];
   const refused: Refused[] = [];
-  const groups = listOf(candidates, "candidates").map(groupOf);
+  const groups = profilesOf(candidates, ["candidates"]).map(groupOf);
   checkNewcomers(plan, groups);
   for (const group of groups) {
     const { species } = group;

@@ -1,5 +1,5 @@
 import { InvalidInputError, listOf, objectOf, oneOf } from "../../errors";
-import { profileProblems } from "../../plan/inner";
+import { profileProblems, profilesOf } from "../../plan/inner";
 import type { SpeciesProfile, SpeciesRecord } from "../../species";
 import { englishPages } from "../messages/english-page";
 import type { PageMessages } from "../messages/page-messages";
@@ -65,11 +65,9 @@ export function speciesPageIn(
     ...given
   } = objectOf(options, "options");
   oneOf(format, ["text", "markdown", "html"], "format");
-  const candidates = listOf(given.candidates ?? [], "candidates");
-  const problems = [profile, ...candidates].flatMap((one, index) =>
-    profileProblems(one, index === 0 ? ["profile"] : ["candidates", index - 1]),
-  );
+  const problems = profileProblems(profile, ["profile"]);
   if (problems.length > 0) throw new InvalidInputError(problems);
+  const candidates = profilesOf(given.candidates ?? [], ["candidates"]);
   const page = pageOf(profile, {
     candidates,
     sources: listOf(given.sources ?? [], "sources"),
