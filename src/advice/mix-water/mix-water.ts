@@ -1,6 +1,7 @@
 import { decimal } from "../../decimal";
 import { listOf, notNegative, objectOf, ofPart, refusal } from "../../errors";
 import type { PartialRange, Range } from "../../ranges";
+import { ends } from "../../ranges/inner";
 import { type Dissolved, mixture } from "../../water";
 import { corners, nothing } from "./corners";
 import {
@@ -154,11 +155,10 @@ function checkSource(source: Dissolved, subject: string) {
 }
 
 function checkSpan(span: PartialRange, subject: string) {
-  const { min, max } = objectOf(span, subject);
-  if (min === undefined && max === undefined) throw refusal(subject, "a range with a min or a max", span);
-  const least = min === undefined ? 0 : notNegative(min, `${subject}.min`);
-  const most = max === undefined ? least : notNegative(max, `${subject}.max`);
-  if (most < least) throw refusal(subject, "min at most max", span, "range");
+  ends(span, subject);
+  const { min = 0, max = min } = span;
+  notNegative(min, `${subject}.min`);
+  notNegative(max, `${subject}.max`);
 }
 
 /** What a mixture lacks of a figure, above zero, or has too much of, below zero. */

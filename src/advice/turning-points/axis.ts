@@ -1,8 +1,9 @@
 import type { PlanChange } from "../../compatibility";
-import { finite, objectOf, oneOf, refusal } from "../../errors";
+import { finite, oneOf, refusal } from "../../errors";
 import { type FactName, type FactUnit, facts, type Group, type Plan } from "../../plan";
 import { checkedPlan, speciesOf } from "../../plan/inner";
 import type { Range } from "../../ranges";
+import { ends } from "../../ranges/inner";
 import { type FlowClass, factAt } from "../../species";
 import { currents } from "../../species/inner";
 import { counted } from "../counted";
@@ -114,9 +115,8 @@ const asNumber = (number: number) => number;
 
 function spanOf(span: Range | undefined): Range | undefined {
   if (span === undefined) return undefined;
-  const [min, max] = [finite(objectOf(span, "span").min, "span.min"), finite(span.max, "span.max")];
-  if (min > max) throw refusal("span", "an end that is not below the other", span, "range");
-  return { min, max };
+  ends(span, "span");
+  return { min: finite(span.min, "span.min"), max: finite(span.max, "span.max") };
 }
 
 /** All currents, by their place from still to strong; the other end of the tank's goes along where it has to. */
