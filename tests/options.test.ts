@@ -117,6 +117,14 @@ test("every function of the public surface that takes options is tried", () => {
 });
 
 describe.each(Object.entries(calls))("%s", (name, call) => {
+  test("refuses an option that nothing reads", () => {
+    expectRefused(
+      () => asGiven(call, { ...needed[name], threshholds: { likelyPrey: 1 } }),
+      /^options\.threshholds$/,
+    );
+    expect(() => asGiven(call, { ...needed[name], threshholds: undefined })).not.toThrow();
+  });
+
   test("answers with options that are empty but for what it needs", () => {
     expect(() => asGiven(call, needed[name] ?? {})).not.toThrow();
   });
@@ -124,6 +132,10 @@ describe.each(Object.entries(calls))("%s", (name, call) => {
   test.each([null, "x", 3, true, [], () => ({})])("refuses options that are none: %s", (options) => {
     expectRefused(() => asGiven(call, options), /^options$/);
   });
+});
+
+test("what a profile may rest on is refused where nothing reads it", () => {
+  expectRefused(() => asGiven((only) => resolve(record, { only }), { comercial: true }), "only.comercial");
 });
 
 /** The functions that are given profiles as a list, by the path of the list. */

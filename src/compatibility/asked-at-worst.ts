@@ -1,8 +1,7 @@
 import { isMet, type Plan } from "../plan";
 import { checkedPlan } from "../plan/inner";
 import type { AssessOptions } from "./assess-options";
-import { usualRules } from "./assess-plan";
-import { planRulesOf } from "./assess-plan-by";
+import { assessPlanWith } from "./assess-plan";
 import type { AimedCondition, AnyFinding } from "./engine/rule/finding";
 import { jointConditions } from "./joint-conditions";
 import { judgedPlan } from "./judged-plan";
@@ -15,7 +14,7 @@ import type { JointCondition } from "./verdict";
  * @throws InvalidInputError for what `assessPlan` refuses.
  */
 export function askedAtWorst(plan: Plan, options: AssessOptions): readonly JointCondition[] {
-  const by = planRulesOf(usualRules(options), options);
+  const by = assessPlanWith(options);
   const judgements = judgedPlan(checkedPlan(plan), by).said.flatMap((said) => said.judgements);
   const asked = judgements.flatMap(({ worlds }) => worlds.flatMap(({ asks }) => asks));
   return jointConditions(asked.map(asFinding)).filter((condition) => isMet(condition, plan) !== true);

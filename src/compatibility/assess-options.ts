@@ -1,4 +1,4 @@
-import { knownKeys } from "../known-keys";
+import { objectOf, refuseOthers } from "../errors";
 import { checkedRules } from "./engine/rule/checked-rules";
 import type { Rule } from "./engine/rule/rule";
 import { type ThresholdValues, thresholdValues } from "./threshold-values";
@@ -15,9 +15,6 @@ export interface AssessOptions extends ThresholdOptions {
   readonly rules?: readonly Rule[] | undefined;
 }
 
-/** The names of these options. */
-export const assessKeys = ["rules", "thresholds"] as const;
-
 /** The rules and numbers that an assessment is made with. */
 export interface AssessWith<Judging extends Rule = Rule> {
   readonly rules: readonly Judging[];
@@ -25,7 +22,8 @@ export interface AssessWith<Judging extends Rule = Rule> {
 }
 
 /** What to judge with, or an {@link InvalidInputError} where the rules or options are none. */
-export function assessWith(rules: readonly Rule[], options: AssessOptions): AssessWith {
-  const { thresholds } = knownKeys(options, assessKeys);
+export function assessWith(rules: readonly Rule[], options: ThresholdOptions): AssessWith {
+  const { thresholds, ...others } = objectOf(options, "options");
+  refuseOthers(others);
   return { rules: checkedRules(rules), thresholds: thresholdValues(thresholds) };
 }

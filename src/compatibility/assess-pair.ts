@@ -2,7 +2,6 @@ import { objectOf } from "../errors";
 import type { Party } from "../plan";
 import type { AssessOptions } from "./assess-options";
 import { assessPairBy } from "./assess-pair-by";
-import type { Rule } from "./engine/rule/rule";
 import { pairRules } from "./rules";
 import type { Verdict } from "./verdict";
 
@@ -25,11 +24,6 @@ import type { Verdict } from "./verdict";
  * ```
  */
 export function assessPair(a: Party, b: Party, options: AssessOptions = {}): Verdict {
-  return assessPairBy(usualPairRules(options), a, b, options);
-}
-
-/** The rules that are named, or all of the library's about pairs. */
-export function usualPairRules(options: AssessOptions): readonly Rule[] {
-  const { rules = pairRules } = objectOf(options, "options");
-  return rules;
+  const { rules = pairRules, ...others } = objectOf(options, "options");
+  return assessPairBy(rules, a, b, others);
 }

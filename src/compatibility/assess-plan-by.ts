@@ -27,7 +27,11 @@ import { verdictOf } from "./verdict-of";
  * ```
  */
 export function assessPlanBy(rules: readonly Rule[], plan: Plan, options: ThresholdOptions = {}): Verdict {
-  const by = planRulesOf(rules, options);
+  return assessedBy(planRulesOf(rules, options), plan);
+}
+
+/** The verdict on a plan by what it is judged with. */
+export function assessedBy(by: AssessWith, plan: Plan): Verdict {
   const { subjects, said } = judgedPlan(checkedPlan(plan), by);
   return verdictOf(subjects, said, takenTogether(subjects, said, by), by);
 }

@@ -2,9 +2,8 @@ import { objectOf } from "../errors";
 import { frozen } from "../frozen";
 import { once } from "../later";
 import type { Plan } from "../plan";
-import type { AssessOptions } from "./assess-options";
-import { assessPlanBy } from "./assess-plan-by";
-import type { Rule } from "./engine/rule/rule";
+import type { AssessOptions, AssessWith } from "./assess-options";
+import { assessedBy, planRulesOf } from "./assess-plan-by";
 import { pairRules, planRules } from "./rules";
 import type { Verdict } from "./verdict";
 
@@ -38,13 +37,13 @@ import type { Verdict } from "./verdict";
  * ```
  */
 export function assessPlan(plan: Plan, options: AssessOptions = {}): Verdict {
-  return assessPlanBy(usualRules(options), plan, options);
+  return assessedBy(assessPlanWith(options), plan);
 }
 
-/** The rules that are named, or all of the library's: those about plans first. */
-export function usualRules(options: AssessOptions): readonly Rule[] {
-  const { rules = libraryRules() } = objectOf(options, "options");
-  return rules;
+/** What to judge plans with: the rules that are named, or all of the library's, those about plans first. */
+export function assessPlanWith(options: AssessOptions): AssessWith {
+  const { rules = libraryRules(), ...others } = objectOf(options, "options");
+  return planRulesOf(rules, others);
 }
 
 const libraryRules = /* @__PURE__ */ once(() => frozen([...planRules, ...pairRules]));

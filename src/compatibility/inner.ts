@@ -2,7 +2,6 @@
 
 export { floorNeeded, runNeeded } from "./animals/room";
 export { askedAtWorst } from "./asked-at-worst";
-export { assessKeys } from "./assess-options";
 export { coverInsteadOfCompany } from "./dense-cover";
 export { hangsOnTemper } from "./engine/temper";
 export { type Joinable, type Joined, joinable, type Told } from "./joining";

@@ -5,8 +5,7 @@ import type { TraitPath } from "../species";
 import { type AdoptedJudge, adoptedJudge, casesAmong, casesOf, isOfFew } from "./adopted-judge";
 import { traitsWeighed } from "./animals/stock";
 import type { AssessOptions, AssessWith } from "./assess-options";
-import { usualRules } from "./assess-plan";
-import { planRulesOf } from "./assess-plan-by";
+import { assessPlanWith } from "./assess-plan";
 import { pairJudge } from "./engine/judge-pair";
 import { planJudge } from "./engine/judge-plan";
 import type { Judgement } from "./engine/judgement";
@@ -62,7 +61,7 @@ export interface Joinable {
  * @throws InvalidInputError for what `assessPlan` refuses.
  */
 export function joinable(plan: Plan, options: AssessOptions): Joinable {
-  const by = planRulesOf(usualRules(options), options);
+  const by = assessPlanWith(options);
   const checked = checkedPlan(plan);
   const given = { plan: checked, subjects: checked.parties.map(subjectOf) };
   if (!given.subjects.every(isComplete))

@@ -1,13 +1,14 @@
-import { refusal } from "../errors";
+import { objectOf, refusal } from "../errors";
 import { checkedPair, profilesOf } from "../plan/inner";
 import type { SpeciesProfile } from "../species";
 import type { AssessOptions } from "./assess-options";
-import { assessPair, usualPairRules } from "./assess-pair";
+import { assessPair } from "./assess-pair";
 import { pairRulesOf } from "./assess-pair-by";
 import { adoptedAnswers } from "./engine/adopted";
 import type { Standing } from "./engine/standing";
 import { isComplete, type Subject, subjectOf } from "./engine/subject";
 import { outcomeOf } from "./outcome-of";
+import { pairRules } from "./rules";
 import type { Outcome } from "./verdict";
 
 /** The outcomes of every two of some species. */
@@ -39,7 +40,8 @@ export interface Outcomes {
  * ```
  */
 export function outcomes(profiles: readonly SpeciesProfile[], options: AssessOptions = {}): Outcomes {
-  const { rules, thresholds } = pairRulesOf(usualPairRules(options), options);
+  const { rules: named = pairRules, ...others } = objectOf(options, "options");
+  const { rules, thresholds } = pairRulesOf(named, others);
   const sides = profilesOf(profiles, ["profiles"]).map(asSides);
   const judges = rules.map((rule) => ({ rule, answers: adoptedAnswers(rule, thresholds) }));
   const judged = (a: Subject, b: Subject): Outcome | undefined => {

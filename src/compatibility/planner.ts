@@ -2,8 +2,7 @@ import { ownCopy } from "../frozen";
 import type { Plan } from "../plan";
 import { type CheckedParty, measuredPlan, refuseUnsound } from "../plan/inner";
 import type { AssessOptions, AssessWith } from "./assess-options";
-import { usualRules } from "./assess-plan";
-import { planRulesOf } from "./assess-plan-by";
+import { assessPlanWith } from "./assess-plan";
 import { type JudgedPlan, judgedPlan } from "./judged-plan";
 import { type PlanChange, withChange } from "./plan-change";
 import { type Together, takenTogether } from "./taken-together";
@@ -50,7 +49,7 @@ export interface Planner {
  * ```
  */
 export function planner(plan: Plan, options: AssessOptions = {}): Planner {
-  return plannerOf(ownPlan(plan), planRulesOf(usualRules(options), options));
+  return plannerOf(ownPlan(plan), assessPlanWith(options));
 }
 
 /** The plan of which another comes by a change. */

@@ -1,9 +1,9 @@
-import { knownKeys } from "../known-keys";
+import { objectOf } from "../errors";
 import type { Plan } from "../plan";
 import { type Condition, facts, isMet } from "../plan";
 import { profilesOf } from "../plan/inner";
 import type { SpeciesProfile } from "../species";
-import { type AssessOptions, assessKeys } from "./assess-options";
+import type { AssessOptions } from "./assess-options";
 import { assessPair } from "./assess-pair";
 import { assessPlan } from "./assess-plan";
 import { coverInsteadOfCompany } from "./dense-cover";
@@ -39,7 +39,7 @@ const mostRounds = 8;
  * ```
  */
 export function witness(plan: Plan, options: WitnessOptions = {}): Plan | undefined {
-  const { company: offered = [], ...assessing } = knownKeys(options, ["company", ...assessKeys]);
+  const { company: offered = [], ...assessing } = objectOf(options, "options");
   const company = profilesOf(offered, ["options", "company"]);
   let [current, verdict] = [plan, assessPlan(plan, assessing)];
   const mayChange = changeable(plan, verdict.conditions);

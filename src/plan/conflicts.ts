@@ -1,9 +1,9 @@
 import { InvalidInputError, type Problem } from "../errors";
-import { meant } from "../nearest";
 import type { SpeciesProfile } from "../species";
 import { currentsFrom } from "../species/inner";
 import { tankFloor, tankGeometry } from "../tank";
 import type { Group, PlannedTank, PlannedWater } from "./plan";
+import { meant } from "./shape/nearest";
 import type { ProblemPath } from "./shape/shape";
 
 /** A strongest current that is calmer than the calmest. */

@@ -1,5 +1,4 @@
-import { listOf, wholeNumber } from "../errors";
-import { knownKeys } from "../known-keys";
+import { listOf, objectOf, refuseOthers, wholeNumber } from "../errors";
 import { typedName } from "../typed-name";
 import {
   acceptedNames,
@@ -36,10 +35,7 @@ export interface Suggestion {
 export interface SuggestOptions {
   /** How many to give, at most; a whole number, 10 by default. */
   readonly limit?: number | undefined;
-  /**
-   * Languages besides English, that of the reader first: the default exports of `vivary/search/<language>`, or names of an
-   * app, which are made ready at each call unless they are frozen with all that is in them.
-   */
+  /** Languages besides English, that of the reader first: the default exports of `vivary/search/<language>`. */
   readonly languages?: readonly SearchNames[] | undefined;
 }
 
@@ -50,8 +46,7 @@ export interface SuggestOptions {
  * own name fits better than those of its species.
  *
  * @param typed - At most 200 characters; nothing is found by none.
- * @throws InvalidInputError for anything but a text, for a longer one, for a limit below 1, for languages that are
- * none, and for an option that there is not.
+ * @throws InvalidInputError for anything but a text, for a longer one, for a limit below 1, and for languages that are none.
  *
  * @example
  * ```ts
@@ -65,10 +60,11 @@ export interface SuggestOptions {
  */
 export function suggestSpecies(typed: string, options: SuggestOptions = {}): readonly Suggestion[] {
   const wanted = typedIn(typedName(typed, "typed"));
-  const { limit = 10, languages: others } = knownKeys(options, ["limit", "languages"]);
+  const { limit = 10, languages: asked, ...others } = objectOf(options, "options");
+  refuseOthers(others);
   wholeNumber(limit, "options.limit");
   if (wanted.letters === "") return [];
-  const languages = [...languagesIn(others), en].map(languageOf);
+  const languages = [...languagesIn(asked), en].map(languageOf);
   const entries = [...languages.map((language) => language.entries), scientificEntries()];
   const found = new Map<string, Found>();
   gather(found, entries, (entry) => matchOf(wanted, entry, entry.as));

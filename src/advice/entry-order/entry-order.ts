@@ -1,8 +1,6 @@
 import { type AssessOptions, planner } from "../../compatibility";
-import { assessKeys } from "../../compatibility/inner";
-import { inDomain, wholeNumber } from "../../errors";
+import { inDomain, objectOf, wholeNumber } from "../../errors";
 import { frozen } from "../../frozen";
-import { knownKeys } from "../../known-keys";
 import type { Plan } from "../../plan";
 import type { EntryStep, NoEntryOrder } from "./answer";
 import { comersOf, groupsOf } from "./comers";
@@ -71,11 +69,7 @@ const quarantineDays = /* @__PURE__ */ frozen({ min: 0, max: 365 } as const);
  * ```
  */
 export function entryOrder(plan: Plan, options: EntryOrderOptions = {}): readonly EntryStep[] | NoEntryOrder {
-  const {
-    quarantine: asked = 30,
-    quarantineTanks = 1,
-    ...assessing
-  } = knownKeys(options, ["quarantine", "quarantineTanks", ...assessKeys]);
+  const { quarantine: asked = 30, quarantineTanks = 1, ...assessing } = objectOf(options, "options");
   const quarantine = inDomain(asked, "options.quarantine", quarantineDays, "d");
   wholeNumber(quarantineTanks, "options.quarantineTanks", mostTanks);
   const { judged: whole, growing } = grownUp(planner(plan, assessing).with({ tank: ripened(plan) }));

@@ -1,7 +1,5 @@
 import type { Finding, LibraryFinding, Planner, WitnessOptions } from "../../compatibility";
-import { assessKeys } from "../../compatibility/inner";
-import { wholeNumber } from "../../errors";
-import { knownKeys } from "../../known-keys";
+import { objectOf, wholeNumber } from "../../errors";
 import type { Group, Plan } from "../../plan";
 import type { TankDimensions } from "../../tank";
 import { againstIn, furnishedFor, suitableIn } from "./furnished";
@@ -57,11 +55,7 @@ export interface LeastTank extends TankDimensions {
  * ```
  */
 export function leastTank(groups: readonly Group[], options: LeastTankOptions = {}): readonly LeastTank[] {
-  const {
-    shapes = standardTanks,
-    most = 3,
-    ...seeking
-  } = knownKeys(options, ["shapes", "most", "company", ...assessKeys]);
+  const { shapes = standardTanks, most = 3, ...seeking } = objectOf(options, "options");
   wholeNumber(most, "options.most");
   const furnished = furnishedFor(groups, seeking);
   const refused: MeasuredTank[] = [];

@@ -6,9 +6,8 @@ import {
   planner as plannerOf,
   type Verdict,
 } from "../../compatibility";
-import { askedAtWorst, assessKeys } from "../../compatibility/inner";
-import { oneOf, wholeNumber } from "../../errors";
-import { knownKeys } from "../../known-keys";
+import { askedAtWorst } from "../../compatibility/inner";
+import { objectOf, oneOf, wholeNumber } from "../../errors";
 import type { Plan } from "../../plan";
 import { profilesOf } from "../../plan/inner";
 import type { SpeciesProfile } from "../../species";
@@ -93,7 +92,7 @@ export function remedies(plan: Plan, options: RemedyOptions = {}): Remedies {
     atWorst = false,
     company: offered = [],
     ...assessing
-  } = knownKeys(options, ["want", "most", "atWorst", "company", ...assessKeys]);
+  } = objectOf(options, "options");
   oneOf(want, ["suitable", "conditional"], "want");
   wholeNumber(most, "most", 50);
   const company = profilesOf(offered, ["options", "company"]);

@@ -1,7 +1,6 @@
 import type { ThresholdValues } from "../../compatibility";
 import { thresholdValues } from "../../compatibility/inner";
-import { notNegative, objectOf, positive, refusal } from "../../errors";
-import { knownKeys } from "../../known-keys";
+import { notNegative, objectOf, positive, refusal, refuseOthers } from "../../errors";
 import type { HotTerms } from "./room/hot-end";
 import { unionizedAmmoniaLimit } from "./room/hot-end";
 import type { Swing } from "./room/kept-water";
@@ -32,7 +31,9 @@ export function termsOf(options: SetPointOptions): Terms {
     totalAmmonia,
     mostUnionized = unionizedAmmoniaLimit,
     thresholds,
-  } = knownKeys(options, ["swing", "totalAmmonia", "mostUnionized", "thresholds"]);
+    ...others
+  } = objectOf(options, "options");
+  refuseOthers(others);
   for (const [axis, moves] of Object.entries(objectOf(swing, "options.swing"))) checkMoves(axis, moves);
   return {
     thresholds: thresholdValues(thresholds),

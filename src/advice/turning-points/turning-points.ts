@@ -1,6 +1,5 @@
 import { type AssessOptions, type Outcome, planner as plannerOf } from "../../compatibility";
-import { assessKeys } from "../../compatibility/inner";
-import { knownKeys } from "../../known-keys";
+import { objectOf } from "../../errors";
 import type { Plan } from "../../plan";
 import type { FlowClass } from "../../species";
 import { type Axis, axisOf, type Followed } from "./axis";
@@ -54,7 +53,7 @@ const readEvery = 16;
  * ```
  */
 export function turningPoints(plan: Plan, options: TurningOptions): readonly Stretch[] {
-  const { on, of, span, ...assessing } = knownKeys(options, ["on", "of", "span", ...assessKeys]);
+  const { on, of, span, ...assessing } = objectOf(options, "options");
   const planner = plannerOf(plan, assessing);
   const axis = axisOf(planner.plan, { on, of, span });
   const known = new Map<number, Outcome>();

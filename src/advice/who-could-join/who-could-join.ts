@@ -4,9 +4,8 @@ import {
   type OpenQuestion,
   planner as plannerOf,
 } from "../../compatibility";
-import { assessKeys, joinable } from "../../compatibility/inner";
-import { refusal } from "../../errors";
-import { knownKeys } from "../../known-keys";
+import { joinable } from "../../compatibility/inner";
+import { objectOf, refusal } from "../../errors";
 import { once } from "../../later";
 import type { Group, Plan } from "../../plan";
 import { checkedPlan, mostGroups, profilesOf } from "../../plan/inner";
@@ -86,7 +85,7 @@ export function whoCouldJoin(
     robbedByNobody = false,
     chasesNobody = false,
     ...assessing
-  } = knownKeys(options, ["settles", "robbedByNobody", "chasesNobody", ...assessKeys]);
+  } = objectOf(options, "options");
   const quick = joinable(plan, assessing);
   const whole = once(() => plannerOf(plan, assessing));
   if (settles !== undefined && !plan.groups[settles])

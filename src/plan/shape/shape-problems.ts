@@ -1,5 +1,5 @@
 import type { Problem, ProblemCode } from "../../errors";
-import { meant } from "../../nearest";
+import { meant } from "./nearest";
 import type { ObjectShape, ProblemPath, Shape } from "./shape";
 
 /** Everything in which a value differs from a shape. */

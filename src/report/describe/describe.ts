@@ -1,6 +1,6 @@
 import type { Remedies } from "../../advice";
 import type { Verdict } from "../../compatibility";
-import { objectOf, oneOf } from "../../errors";
+import { objectOf, oneOf, refuseOthers } from "../../errors";
 import { markdown, oneLine, plainText } from "../layout";
 import { english } from "../messages/english";
 import type { Messages } from "../messages/messages";
@@ -56,7 +56,8 @@ export function describe(verdict: Verdict, options: DescribeOptions = {}): strin
  * @throws InvalidInputError for what is no verdict, an unknown format or unit system.
  */
 export function describeIn(messages: Messages, verdict: Verdict, options: WritingOptions = {}): string {
-  const { format = "text", units = "metric", remedies } = objectOf(options, "options");
+  const { format = "text", units = "metric", remedies, ...others } = objectOf(options, "options");
+  refuseOthers(others);
   oneOf(format, Object.keys(formats), "format");
   const teller = tellerOf(checkedVerdict(verdict, messages), messages, units);
   return formats[format](blocksOf(verdict, teller, messages, remedies));
@@ -83,8 +84,8 @@ export interface SentenceOptions extends Pick<DescribeOptions, "units" | "messag
  * ```
  */
 export function sentence(verdict: Verdict, part: VerdictPart, options: SentenceOptions = {}): string {
-  const { messages = english, units } = objectOf(options, "options");
-  return sentenceIn(messages, verdict, part, { units });
+  const { messages = english, ...writing } = objectOf(options, "options");
+  return sentenceIn(messages, verdict, part, writing);
 }
 
 /** One part of a verdict in the words of a language, as {@link sentence} writes it, without shipping English. */
@@ -94,7 +95,8 @@ export function sentenceIn(
   part: VerdictPart,
   options: Pick<WritingOptions, "units"> = {},
 ): string {
-  const { units = "metric" } = objectOf(options, "options");
+  const { units = "metric", ...others } = objectOf(options, "options");
+  refuseOthers(others);
   const teller = tellerOf(checkedVerdict(verdict, messages), messages, units);
   return oneLine(partTold(checkedPart(part, messages, "part"), teller, messages));
 }

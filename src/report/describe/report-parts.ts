@@ -1,5 +1,5 @@
 import type { Verdict } from "../../compatibility";
-import { objectOf } from "../../errors";
+import { objectOf, refuseOthers } from "../../errors";
 import { oneLine } from "../layout";
 import { english } from "../messages/english";
 import type { Messages } from "../messages/messages";
@@ -49,7 +49,8 @@ export function reportPartsIn(
   verdict: Verdict,
   options: Pick<WritingOptions, "units" | "remedies"> = {},
 ): readonly ReportPart[] {
-  const { units = "metric", remedies } = objectOf(options, "options");
+  const { units = "metric", remedies, ...others } = objectOf(options, "options");
+  refuseOthers(others);
   const teller = tellerOf(checkedVerdict(verdict, messages), messages, units);
   return blocksOf(verdict, teller, messages, remedies).flatMap((block): readonly ReportPart[] => {
     const items = ("lead" in block ? block.lead : block.items).map(oneLine);

@@ -1,4 +1,4 @@
-import { InvalidInputError, listOf, objectOf, oneOf } from "../../errors";
+import { InvalidInputError, listOf, objectOf, oneOf, refuseOthers } from "../../errors";
 import { profileProblems, profilesOf } from "../../plan/inner";
 import type { SpeciesProfile, SpeciesRecord } from "../../species";
 import { englishPages } from "../messages/english-page";
@@ -62,16 +62,20 @@ export function speciesPageIn(
     format = "text",
     units = "metric",
     linkTo = () => undefined,
-    ...given
+    candidates: given = [],
+    sources = [],
+    record,
+    ...others
   } = objectOf(options, "options");
+  refuseOthers(others);
   oneOf(format, ["text", "markdown", "html"], "format");
   const problems = profileProblems(profile, ["profile"]);
   if (problems.length > 0) throw new InvalidInputError(problems);
-  const candidates = profilesOf(given.candidates ?? [], ["candidates"]);
+  const candidates = profilesOf(given, ["candidates"]);
   const page = pageOf(profile, {
     candidates,
-    sources: listOf(given.sources ?? [], "sources"),
-    record: given.record,
+    sources: listOf(sources, "sources"),
+    record,
     messages,
     write: quantityWriter(messages, units),
   });

@@ -1,4 +1,4 @@
-import { listOf, objectOf, oneOf } from "../../errors";
+import { listOf, objectOf, oneOf, refuseOthers } from "../../errors";
 import { type CitableSource, type SpeciesProfile, type SpeciesRecord, traitPaths } from "../../species";
 import { traitDefinitions } from "../../species/inner";
 import { english } from "../messages/english";
@@ -64,7 +64,8 @@ export function rangeChartIn(
   path: FiguresPath,
   options: Omit<RangeChartOptions, "messages"> = {},
 ): string {
-  const { records = [], sources = {}, units = "metric" } = objectOf(options, "options");
+  const { records = [], sources = {}, units = "metric", ...others } = objectOf(options, "options");
+  refuseOthers(others);
   const bibliography = objectOf(sources, "sources");
   const write = quantityWriter(messages, units);
   oneOf(path, figuresPaths, "path");

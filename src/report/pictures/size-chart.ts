@@ -1,4 +1,4 @@
-import { objectOf } from "../../errors";
+import { objectOf, refuseOthers } from "../../errors";
 import type { SpeciesProfile } from "../../species";
 import { english } from "../messages/english";
 import type { Messages, PictureMark } from "../messages/messages";
@@ -50,7 +50,8 @@ export function sizeChartIn(
   profiles: readonly SpeciesProfile[],
   options: Omit<SizeChartOptions, "messages"> = {},
 ): string {
-  const { units = "metric" } = objectOf(options, "options");
+  const { units = "metric", ...others } = objectOf(options, "options");
+  refuseOthers(others);
   const write = quantityWriter(messages, units);
   const { symbol, change } = readersUnit(messages, units, "cm");
   const rows = checkedProfiles(profiles).flatMap((profile) => sizeRows(profile, messages, write));

@@ -1,4 +1,4 @@
-import { InvalidInputError, objectOf } from "../../errors";
+import { InvalidInputError, objectOf, refuseOthers } from "../../errors";
 import { profileProblems } from "../../plan/inner";
 import { type Fact, factAt, type SpeciesProfile, splitPath, type TraitPath, traitPaths } from "../../species";
 import { escaped } from "../layout";
@@ -31,8 +31,8 @@ export interface ProfileOptions {
  * ```
  */
 export function profileMarkdown(profile: SpeciesProfile, options: ProfileOptions = {}): string {
-  const { messages = english, units } = objectOf(options, "options");
-  return profileMarkdownIn(messages, profile, { units });
+  const { messages = english, ...further } = objectOf(options, "options");
+  return profileMarkdownIn(messages, profile, further);
 }
 
 /** A species profile in the words of a language, as {@link profileMarkdown} writes it, without shipping English. */
@@ -41,7 +41,8 @@ export function profileMarkdownIn(
   profile: SpeciesProfile,
   options: Pick<ProfileOptions, "units"> = {},
 ): string {
-  const { units = "metric" } = objectOf(options, "options");
+  const { units = "metric", ...others } = objectOf(options, "options");
+  refuseOthers(others);
   const problems = profileProblems(profile, ["profile"]);
   if (problems.length > 0) throw new InvalidInputError(problems);
   const { language, closing } = messages;

@@ -1,5 +1,4 @@
-import { listOf, oneOf, refusal } from "../../errors";
-import { knownKeys } from "../../known-keys";
+import { listOf, objectOf, oneOf, refusal, refuseOthers } from "../../errors";
 import { type Basis, bases, basisOf } from "../record/basis";
 import type { RecordSources } from "../record/record";
 import type { Statement } from "../record/statement";
@@ -38,8 +37,10 @@ export interface Admission {
  * @throws InvalidInputError for an option that there is not, an unknown basis, and for a wish for commercial use that is neither true nor false.
  */
 export function admissionBy(options: ResolveOptions, sources: RecordSources): Admission {
-  const { only = {} } = knownKeys(options, ["only"]);
-  const { bases: wanted = bases, commercial = false } = knownKeys(only, ["bases", "commercial"], "only");
+  const { only = {}, ...others } = objectOf(options, "options");
+  refuseOthers(others);
+  const { bases: wanted = bases, commercial = false, ...more } = objectOf(only, "only");
+  refuseOthers(more, "only");
   for (const basis of listOf(wanted, "only.bases")) oneOf(basis, bases, "only.bases");
   if (typeof commercial !== "boolean") throw refusal("only.commercial", "true or false", commercial);
   const computes = wanted.includes("derived");

@@ -1,11 +1,9 @@
-import { listOf, oneOf, refusal } from "../../errors";
+import { listOf, objectOf, oneOf, refusal, refuseOthers } from "../../errors";
 import { frozen } from "../../frozen";
-import { knownKeys } from "../../known-keys";
 import { gap, overlap } from "../../ranges";
 import type { WidthFormula, Widths } from "../../ranges/inner";
 import { bases, type SpeciesProfile, type SpeciesRecord, traitPaths, traitTable } from "../../species";
 import { weakestBasis } from "../../species/inner";
-import { checkedProfiles } from "../checked-profiles";
 import { inOrder, listed, type RowWith } from "../table";
 import { ets } from "../terms";
 import type { OverlapAxis } from "./axis";
@@ -123,7 +121,7 @@ export interface OverlapOptions {
  *
  * @param profiles - Profiles of the catalog, or those that `resolve` makes of records, by other sources alone for instance.
  * @throws InvalidInputError for what is no list of profiles, without an axis or a measure, for one that is not known or
- * named twice, for an option that there is not, and where two profiles are of one species and form.
+ * named twice, and where two profiles are of one species and form.
  *
  * @example
  * ```ts
@@ -141,11 +139,12 @@ export function overlapRows(
   profiles: readonly SpeciesProfile[],
   options: OverlapOptions,
 ): readonly OverlapRow[] {
-  const { axes, measures, recordOf } = knownKeys(options, ["axes", "measures", "recordOf"]);
+  const { axes, measures, recordOf, ...others } = objectOf(options, "options");
+  refuseOthers(others);
   const figures = traitPaths.filter((path) => traitTable[path].way === "figures");
   chosen(axes, figures, "axes");
   chosen(measures, Object.keys(formulas), "measures");
-  const compared = checkedProfiles(profiles).map((profile) => ({
+  const compared = listOf(profiles, "profiles").map((profile) => ({
     profile,
     name: nameOf(profile),
     standing: new Map(axes.map((axis) => [axis, standingSpans(profile, axis, recordOf?.(profile.id))])),

@@ -1,5 +1,5 @@
 import { expect, test } from "vitest";
-import { meant } from "../src/nearest";
+import { meant } from "../../../src/plan/shape/nearest";
 
 const fields = ["cover", "height", "lid", "openWater", "sightBreaks"];
 
