@@ -8,7 +8,7 @@ import { reasonsOf, sentencesOf } from "../matters/matters";
 import { isFarTooSmall } from "../matters/order";
 import { type Item, type Reason, reasonOf, roomItem, weakest } from "../matters/reasons";
 import type { Messages } from "../messages/messages";
-import { cautions } from "./cautions";
+import { cautions, isCaution } from "./cautions";
 import { headline, onlyTooSmall } from "./headline";
 import { openQuestions } from "./questions";
 import { remediesTold } from "./remedies-told";
@@ -81,9 +81,11 @@ export function blocksOf(
     ...slight.map(({ text }) => text),
   ];
   const careful = cautions(verdict, teller, messages);
-  const closing = [...(usual ? [messages.unlessMarked(usual, new Set(bases))] : []), messages.closing].join(
-    " ",
-  );
+  const closing = [
+    ...(usual ? [messages.unlessMarked(usual, new Set(bases))] : []),
+    ...(verdict.made.rules.some(isCaution) ? [] : [messages.withoutCautions]),
+    messages.closing,
+  ].join(" ");
   if (suits)
     return [
       { part: "answer", lead: headline(verdict, teller, messages) },

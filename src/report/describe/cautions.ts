@@ -6,6 +6,9 @@ import type { Messages } from "../messages/messages";
 import { hazardsTold } from "./hazards-told";
 import type { Teller } from "./teller";
 
+/** Whether a rule tells of people, floors or the law. */
+export const isCaution = (rule: string): boolean => rule.startsWith("caution-");
+
 /** How many laws on one species are told in full. */
 const mostLaws = 2;
 
@@ -31,7 +34,7 @@ interface Cautions {
 
 /** The cautions, those of one kind in one sentence: venom tells of spines too. */
 export function cautions(verdict: Verdict, teller: Teller, messages: Messages): Cautions {
-  const all = verdict.findings.filter(({ rule }) => rule.startsWith("caution-"));
+  const all = verdict.findings.filter(({ rule }) => isCaution(rule));
   const venomous = new Set(all.filter((one) => hazardOf(one) === "venom").map(({ from }) => from));
   const own = all.filter(
     (finding) =>

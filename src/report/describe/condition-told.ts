@@ -1,4 +1,5 @@
 import type { AimedCondition } from "../../compatibility";
+import { factUnits } from "../../plan/inner";
 import type { Means } from "./means";
 
 /** What to do that a condition be met, as a clause. */
@@ -13,7 +14,7 @@ export function conditionTold(
     ofObject: whom,
     many,
     ...kinds(of),
-    wanted: "oneOf" in wanted ? "" : figure({ ...(aim ?? wanted), unit: wanted.unit }),
+    wanted: "oneOf" in wanted ? "" : figure({ ...(aim ?? wanted), unit: wanted.unit ?? factUnits[on] }),
     words,
     min: range.min,
     max: range.max,

@@ -1,8 +1,9 @@
 import type { Move, Remedies, Remedy } from "../../advice";
-import type { AimedCondition, Changed } from "../../compatibility";
+import type { Changed } from "../../compatibility";
 import { listOf, objectOf } from "../../errors";
-import type { Group } from "../../plan";
-import { factUnits } from "../../plan/inner";
+import type { Group, Plan } from "../../plan";
+import type { RectangleBase } from "../../tank";
+import { convert } from "../../units";
 import type { Block } from "../layout";
 import { isOfWater, waterAsked } from "../matters/water-asked";
 import type { Messages } from "../messages/messages";
@@ -39,9 +40,8 @@ function stepsOf(move: Move, remedy: Remedy, teller: Teller, messages: Messages)
   if (kind === "company") return (change.add ?? []).map((group) => words.add(joining(group, messages)));
   const base = change.tank?.base;
   const isRoom = ({ on }: Move["meets"][number]) => on === "tank.longestRun" || on === "tank.footprint";
-  const sides =
-    base?.shape === "rectangle" ? teller.figure({ min: base.length, by: base.width, unit: "cm" }) : "";
-  const further = meets.filter((condition) => !(sides && isRoom(condition))).map(withUnit);
+  const sides = base?.shape === "rectangle" ? sidesTold(base, remedy.plan, teller) : "";
+  const further = meets.filter((condition) => !(sides && isRoom(condition)));
   const water = further.filter(isOfWater);
   const isOne = water.length < 2;
   return [
@@ -74,11 +74,15 @@ function formTaken(
   return words.form({ ...teller.kinds(of), form: nameIn(language, names, form) });
 }
 
-/** A condition in the unit of its fact. */
-const withUnit = ({ wanted, ...condition }: Move["meets"][number]): AimedCondition => ({
-  ...condition,
-  wanted: "oneOf" in wanted ? wanted : { ...wanted, unit: wanted.unit ?? factUnits[condition.on] },
-});
+/** The sides of a tank to have, which are in the unit of its plan. */
+function sidesTold(
+  { length, width }: RectangleBase,
+  { tank: { unit = "cm" } }: Plan,
+  teller: Teller,
+): string {
+  const inCm = (side: number) => convert(side, unit, "cm");
+  return teller.figure({ min: inCm(length), by: inCm(width), unit: "cm" });
+}
 
 function joining({ species, males = 0, females = 0, unsexed = 0, juveniles = 0 }: Group, messages: Messages) {
   const { names, taxonomy } = species;

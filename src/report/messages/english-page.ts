@@ -284,11 +284,11 @@ const page: PageWords = {
       life: "Age",
     },
     tank: (size, many) => `${size} or larger for ${count(many)}`,
-    number: (least, how) => {
+    number: (least, how, amiss) => {
       if (how === "pair") return "a pair";
       if (how === "alone") return "one";
       if (how === "harem") return "one male and several females";
-      return least > 1 ? `${count(least)} or more` : "one or more";
+      return `${count(least)} or more${amiss && `, but not ${amiss}`}`;
     },
     know: "Know before you buy",
     incomplete: (traits) => `Too little is known to judge its company: ${allOf(traits)}.`,

@@ -232,7 +232,7 @@ function predation(told: Told<Measures["predation"]>): string {
   const { of, prey, hunter, greatestPrey, safeFrom, hunts, defence } = measures;
   const eats = verb(fromMany, "eats", "eat");
   if (of?.value === "egg")
-    return `${from} ${verb(fromMany, "feeds", "feed")} by night and ${eats} the eggs that ${to} ${verb(toMany, "guards", "guard")}.`;
+    return `${from} ${verb(fromMany, "feeds", "feed")} by night and may eat the eggs that ${to} ${verb(toMany, "guards", "guard")}.`;
   if (of)
     return oneKind ? `${from} ${eats} ${their(fromMany)} own young.` : `${from} ${eats} the young of ${to}.`;
   const takes = greatestPrey
@@ -519,7 +519,7 @@ function messages(): Messages {
       if (clash) return `Unsuitable: keep either ${clash[0]} or ${clash[1]}, not both.`;
       if (otherWater) return `Not in this water: ${otherWater.replace("the water", "it")}.`;
       if (individuals)
-        return `Nobody can tell: it depends on the individuals (${individuals}). Try it only with another place ready for them.`;
+        return `Nobody can tell: it depends on the individuals (${individuals}). Try it only with another place ready.`;
       if (tooSmall) return "Unsuitable: the tank is far too small.";
       return {
         suitable: oneGroup
@@ -702,10 +702,12 @@ function messages(): Messages {
         `${from} ${verb(fromMany, "needs", "need")} cover over ${figure(measures.needed)} of the tank, seen from above.`,
       plants: ({ from, fromMany }) =>
         `${from} ${verb(fromMany, "does", "do")} well only among plants that have grown in.`,
-      "settling-company": ({ from, fromMany, weight, measures, figure }) =>
-        weight === "advisory"
-          ? `${from} ${verb(fromMany, "settles", "settle")} in so much cover, more slowly than beside calm fish in the open water.`
-          : `${from} ${verb(fromMany, "is shy and comes", "are shy and come")} out beside calm fish; cover over ${figure(measures.cover)} of the tank, seen from above, settles ${them(fromMany)} too, more slowly.`,
+      "settling-company": ({ from, fromMany, weight, measures, figure }) => {
+        const cover = `cover over ${figure(measures.cover)} of the tank, seen from above, settles`;
+        return weight === "advisory"
+          ? `${cover} ${from}, more slowly than calm fish in the open water.`
+          : `${from} ${verb(fromMany, "is shy and comes", "are shy and come")} out beside calm fish; ${cover} ${them(fromMany)} too, more slowly.`;
+      },
       lid: ({ from, fromMany, weight }) =>
         weight === "restricting"
           ? `${from} ${verb(fromMany, "leaps", "leap")} out of an open tank: cover it without a gap.`
@@ -870,7 +872,7 @@ function messages(): Messages {
       outsideDomain: (of) => of || "the tank",
       individual: (of) => of,
       all: (reason, questions, weight, further) => {
-        const more = further > 0 ? `; and ${further} smaller ${further === 1 ? "point" : "points"}` : "";
+        const more = further > 0 ? `; and ${further} more` : "";
         const listed = reason === "individual" ? allOf(questions) : questions.join("; ");
         const bad = weight === "blocking";
         const said = {
@@ -885,6 +887,8 @@ function messages(): Messages {
     },
     alreadyRight: (right, wrong) => `right as planned: ${allOf(rightThings(things, right, wrong))}.`,
     closing: "Advice about typical animals; individuals vary: watch them, and have a second tank ready.",
+    withoutCautions:
+      "Whether animals can hurt people, and what the law says of them, is told of a plan alone: look before you buy.",
     beforeUnit: " ",
     ranges,
     units: {
@@ -962,7 +966,7 @@ function messages(): Messages {
         "space.territory": (held, size) =>
           held === "none" ? held : `${size(held.area)} ${parts[held.zone]}, held by ${holders[held.holder]}`,
         "social.group": ({ least, avoid }) =>
-          [`at least ${least}`, avoid && `but not ${avoid.min} to ${avoid.max}`].filter(Boolean).join(" "),
+          `at least ${least}${avoid ? ` (${avoid.min} to ${avoid.max} do worst)` : ""}`,
         "appearance.looks": ({ tag, sex }) =>
           [said.look?.[tag] ?? spaced(tag), sex && `(${sex}s)`].filter(Boolean).join(" "),
         "temperament.acts": ({ doer, does, target, when, from }) =>

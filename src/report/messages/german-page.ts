@@ -220,11 +220,11 @@ const page: PageWords = {
       life: "Alter",
     },
     tank: (size, many) => `mindestens ${size} für ${many === 1 ? "ein Tier" : `${count(many)} Tiere`}`,
-    number: (least, how) => {
+    number: (least, how, amiss) => {
       if (how === "pair") return "ein Paar";
       if (how === "alone") return "ein Tier";
       if (how === "harem") return "ein Männchen mit mehreren Weibchen";
-      return atLeast(least);
+      return `${atLeast(least)}${amiss && `, aber nicht ${amiss}`}`;
     },
     know: "Vor dem Kauf zu wissen",
     incomplete: (traits) => `Für ein Urteil ist zu wenig bekannt, es fehlt: ${allOf(traits)}.`,

@@ -242,7 +242,7 @@ function predation(told: Told<Measures["predation"]>): string {
   const { of, prey, hunter, greatestPrey, safeFrom, hunts, defence } = told.measures;
   const eats = verb(fromMany, "frisst", "fressen");
   if (of?.value === "egg")
-    return `${from} ${verb(fromMany, "sucht", "suchen")} nachts Nahrung und ${eats} die Eier, die ${to} ${verb(toMany, "bewacht", "bewachen")}.`;
+    return `${from} ${verb(fromMany, "sucht", "suchen")} nachts Nahrung und ${verb(fromMany, "kann", "können")} die Eier fressen, die ${to} ${verb(toMany, "bewacht", "bewachen")}.`;
   if (of)
     return oneKind
       ? `${from} ${eats} den eigenen Nachwuchs.`
@@ -734,7 +734,7 @@ function messages(): Messages {
       if (clash) return `Ungeeignet: entweder ${clash[0]} oder ${clash[1]} halten, nicht beide.`;
       if (otherWater) return `Nicht in diesem Wasser: ${otherWater}.`;
       if (individuals)
-        return `Niemand kann es sagen: es kommt auf die einzelnen Tiere an (${individuals}). Nur versuchen, wenn ein anderer Platz für sie bereitsteht.`;
+        return `Niemand kann es sagen: es kommt auf die einzelnen Tiere an (${individuals}). Nur versuchen, wenn ein anderer Platz bereitsteht.`;
       if (tooSmall) return "Ungeeignet: das Becken ist viel zu klein.";
       return {
         suitable: oneGroup
@@ -924,7 +924,7 @@ function messages(): Messages {
         `${from} ${verb(fromMany, "gedeiht", "gedeihen")} nur zwischen eingewachsenen Pflanzen.`,
       "settling-company": ({ from, fromMany, weight, measures: { cover }, figure }) =>
         weight === "advisory"
-          ? `${from} ${verb(fromMany, "beruhigt", "beruhigen")} sich bei so viel Deckung, langsamer als neben ruhigen Fischen im freien Wasser.`
+          ? `${from} ${verb(fromMany, "beruhigt", "beruhigen")} sich bei Deckung über ${figure(cover)} des Beckens, von oben gesehen, langsamer als neben ruhigen Fischen im freien Wasser.`
           : `${from} ${verb(fromMany, "ist scheu und kommt", "sind scheu und kommen")} neben ruhigen Fischen hervor; Deckung über ${figure(cover)} des Beckens, von oben gesehen, beruhigt ebenfalls, nur langsamer.`,
       lid: ({ from, fromMany, weight }) =>
         weight === "restricting"
@@ -1104,8 +1104,7 @@ function messages(): Messages {
       outsideDomain: (of) => of || "das Becken",
       individual: (of) => of,
       all: (reason, questions, weight, further) => {
-        const more =
-          further > 0 ? `; und ${further} ${further === 1 ? "kleinerer Punkt" : "kleinere Punkte"}` : "";
+        const more = further > 0 ? `; und ${further} weitere` : "";
         const named = reason === "individual" ? allOf(questions) : questions.join("; ");
         const bad = weight === "blocking";
         const said = {
@@ -1121,6 +1120,8 @@ function messages(): Messages {
     alreadyRight: (right, wrong) => `richtig geplant: ${allOf(rightThings(things, right, wrong))}.`,
     closing:
       "Ratschläge für typische Tiere; einzelne sind verschieden: beobachten und ein zweites Becken bereithalten.",
+    withoutCautions:
+      "Ob Tiere Menschen verletzen können und was das Gesetz zu ihnen sagt, steht nur im Bericht zu einem Plan: vor dem Kauf nachsehen.",
     beforeUnit: "\u202f",
     ranges,
     units: {

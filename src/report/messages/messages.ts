@@ -318,6 +318,8 @@ export interface Messages {
   /** The facts of the plan that are as they should be, and those that are not, as a sentence. */
   readonly alreadyRight: (facts: readonly FactName[], wrong: ReadonlySet<FactName>) => string;
   readonly closing: string;
+  /** Beside it, where no rule looked whether animals can hurt people, and what the law says. */
+  readonly withoutCautions: string;
   /** What stands between a figure and its unit. */
   readonly beforeUnit: string;
   /** Figures with one end or two, each end already written; `unit` is empty or begins with what stands before it. */

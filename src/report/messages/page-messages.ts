@@ -140,8 +140,8 @@ export interface PageWords {
     >;
     /** `80 × 35 cm for 8`. */
     readonly tank: (sides: string, animals: number) => string;
-    /** How many to keep: `six or more`, `a pair`. */
-    readonly number: (least: number, living: Words["living"] | undefined) => string;
+    /** How many to keep: `six or more`, `a pair`; and with how many more than that things go wrong, which may be empty. */
+    readonly number: (least: number, living: Words["living"] | undefined, amiss: string) => string;
     readonly know: string;
     /** That the record lacks these traits, so that nothing is judged of it. */
     readonly incomplete: (traits: readonly string[]) => string;

@@ -72,8 +72,8 @@ export function rightThings(
 const bought = ["dry", "frozen", "live", "fallen-insects", "algae", "plants", "wood"];
 
 /**
- * Choices of food in words: what to give, of which a keeper can buy or grow some, else all of it; and the ways by which it
- * reaches an animal.
+ * Choices of food in words: what to give, of which a keeper can buy or grow some, else the ways by which food reaches an
+ * animal alone, and where there is none, all of it; and those ways.
  */
 export function choicesOfFood(
   words: readonly (string | boolean)[],
@@ -83,8 +83,7 @@ export function choicesOfFood(
   const choices = words.map(String);
   const given = choices.filter((choice) => !Object.hasOwn(ways, choice));
   const known = bought.filter((food) => given.includes(food));
-  return {
-    given: (known.length > 0 ? known : given).map((food) => foods[food] ?? spaced(food)),
-    reached: choices.flatMap((choice) => (Object.hasOwn(ways, choice) ? (ways[choice] ?? []) : [])),
-  };
+  const reached = choices.flatMap((choice) => (Object.hasOwn(ways, choice) ? (ways[choice] ?? []) : []));
+  const told = known.length > 0 || reached.length > 0 ? known : given;
+  return { given: told.map((food) => foods[food] ?? spaced(food)), reached };
 }

@@ -3,7 +3,7 @@ import { findSpecies } from "vivary/catalog";
 import { remedies } from "../../../src/advice";
 import { assessPair, assessPlan } from "../../../src/compatibility";
 import type { Group, Plan, PlannedTank, PlannedWater } from "../../../src/plan";
-import { type DescribeOptions, describe } from "../../../src/report";
+import { type DescribeOptions, describe, sentence, speciesPage } from "../../../src/report";
 import { german } from "../../../src/report/de";
 import type { SpeciesProfile } from "../../../src/species";
 
@@ -208,4 +208,45 @@ test("a tonne is set up on no floor before an engineer was asked", () => {
     told(furnished(tank(length, 100, { height: 70 }), group("ocellate river stingray", { females: 1 })));
   expect(weight(300)).toMatch(/Weight: about [\d,]+ kg .* Ask a structural engineer before you set it up/);
   expect(weight(100)).toMatch(/Weight: about 870 kg .* by a bearing wall/);
+});
+
+test("a tank to have is told in the unit of the report, in whatever unit the plan is", () => {
+  const groups = [group("balantiocheilos melanopterus", { unsexed: 5 })];
+  const sidesIn = (unit: "in" | "mm", length: number, width: number, height: number) => {
+    const plan: Plan = { tank: { base: { shape: "rectangle", length, width }, height, unit }, groups };
+    const told = describe(assessPlan(plan), { remedies: remedies(plan) });
+    return [...told.matchAll(/ tank of (?:about )?(\d+) × (\d+) cm/g)].map(([, one]) => Number(one));
+  };
+  for (const sides of [sidesIn("in", 48, 18, 20), sidesIn("mm", 1200, 450, 500)]) {
+    expect(sides.length).toBeGreaterThan(1);
+    for (const length of sides) expect(length).toBeGreaterThan(150);
+  }
+});
+
+test("a condition of an app is told in the unit of its fact", () => {
+  const verdict = assessPair({ species: species("neon tetra") }, { species: species("zebra danio") });
+  const water = { on: "water.temperature", wanted: { min: 20, max: 26 } } as const;
+  expect(sentence(verdict, water, { units: "us" })).toBe("Keep the water at 68 to 79 °F.");
+});
+
+test("nobody is told to give what nobody can buy", () => {
+  const verdict = assessPair({ species: species("twig catfish") }, { species: species("tiger barb") });
+  for (const food of ["detritus", "plankton"] as const) {
+    const fed = { on: "group.offerings", of: 0, wanted: { oneOf: [food, "night"] } } as const;
+    expect(sentence(verdict, fed)).not.toContain(food);
+  }
+});
+
+test("a pair says that cautions are told of a plan alone", () => {
+  const [ray, dollar] = [species("potamotrygon motoro"), species("metynnis argenteus")];
+  const told = /can\s+hurt\s+people/;
+  expect(describe(assessPair({ species: ray }, { species: dollar }))).toMatch(told);
+  const plan: Plan = { tank: tank(600, 300), groups: [{ species: ray, unsexed: 1 }] };
+  expect(describe(assessPlan(plan))).not.toMatch(told);
+});
+
+test("the page of a species tells the numbers that go wrong", () => {
+  const page = speciesPage(species("elephantnose fish"));
+  expect(page).toContain("one or more, but not 2 to 4");
+  expect(page.replaceAll("\n", " ")).toContain("with 2 to 4 things go wrong");
 });

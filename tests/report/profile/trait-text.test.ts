@@ -63,7 +63,7 @@ describe("a trait in words", () => {
     ],
     ["space.jumps", "startled", "when frightened"],
     ["size.bodyShape", "short-deep", "short and deep"],
-    ["social.group", { least: 6, avoid: { min: 2, max: 4 } }, "at least 6 but not 2 to 4"],
+    ["social.group", { least: 6, avoid: { min: 2, max: 4 } }, "at least 6 (2 to 4 do worst)"],
     ["diet.foods", ["dry", "fallen-insects"], "dry food; insects on the surface"],
     ["predation.eats", [], "none"],
     ["predation.eats", [{ prey: "fish", greatest: 2.5 }, { prey: "egg" }], "fish up to 2.5 cm; eggs"],

@@ -19,7 +19,10 @@ export function behaviour(telling: Telling): readonly Section[] {
       noted("social.living", living && words.living(who, living)),
       noted(
         "social.group",
-        isCompany && group && group.least > 1 && words.least(group.least, write(group.avoid)),
+        isCompany &&
+          group &&
+          (group.least > 1 || group.avoid) &&
+          words.least(group.least, write(group.avoid)),
       ),
       noted("social.largestGroup", isCompany && most !== undefined && words.largest(most)),
       noted("social.femalesPerMale", females !== undefined && females > 0 && words.females(females)),

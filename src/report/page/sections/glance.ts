@@ -44,6 +44,8 @@ function figures({ profile, known, size, messages, write }: Telling): readonly P
   const animals = headcount(usualGroup(profile));
   const room = leastRoom(profile, animals);
   const living = known("social.living");
+  const avoid = known("social.group")?.avoid;
+  const amiss = avoid && avoid.max >= animals ? write(avoid) : "";
   const { usual, greatest } = known("size.lifespan") ?? {};
   const salinity = known("water.salinity")?.kept;
   const isSalty = salinity && (salinity.max ?? 1) > fresh;
@@ -53,7 +55,7 @@ function figures({ profile, known, size, messages, write }: Telling): readonly P
     ["hardness", size("water.generalHardness", known("water.generalHardness")?.kept)],
     ["salinity", isSalty ? size("water.salinity", salinity) : ""],
     ["tank", sides ? tank(write(sides), animals) : ""],
-    ["number", living ? number(animals, living) : ""],
+    ["number", living ? number(animals, living, amiss) : ""],
     ["life", size("size.lifespan", usual ?? greatest)],
   ];
   return terms(told.flatMap(([name, text]): readonly Term[] => (text ? [[names[name], text]] : [])));
