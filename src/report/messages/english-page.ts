@@ -466,9 +466,9 @@ const page: PageWords = {
     eats: ({ kinds, eaten, tried, eelLike }) => {
       const what = capital(allOf(kinds.map((kind) => several[kind])));
       if (!eaten) return `${what} are eaten whatever their length.`;
-      const longer = tried === "" ? "longer ones" : tried && `those of up to ${tried}`;
-      const further = longer ? `, and ${longer} may be tried` : "";
-      const alsoEaten = eelLike ? `; shaped like eels, those of up to ${eelLike} are eaten too` : "";
+      const longer = tried ? `those of up to ${tried}` : "longer ones";
+      const further = tried === undefined ? "" : `, and ${longer} may be tried`;
+      const alsoEaten = eelLike ? `; eel-like ones are eaten up to ${eelLike}` : "";
       return `${what} of up to ${eaten} are eaten${further}${alsoEaten}.`;
     },
     eatsYoung: (prey) => `It takes ${allOf(prey.map((one) => young[one]))}.`,

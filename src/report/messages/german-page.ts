@@ -396,8 +396,8 @@ const page: PageWords = {
     eats: ({ kinds, eaten, tried, eelLike }) => {
       const what = allOf(kinds.map((kind) => animals[kind][2]));
       if (!eaten) return `${what} werden gefressen, gleich wie lang.`;
-      const longer = tried === "" ? "längere" : tried && `bis ${tried}`;
-      const further = longer ? `, ${longer} womöglich auch` : "";
+      const longer = tried ? `bis ${tried}` : "längere";
+      const further = tried === undefined ? "" : `, ${longer} womöglich auch`;
       const alsoEaten = eelLike ? `; aalförmige werden bis ${eelLike} gefressen` : "";
       return `${what} bis ${eaten} Länge werden gefressen${further}${alsoEaten}.`;
     },

@@ -153,10 +153,10 @@ describe("the length up to which others are eaten", () => {
   test("is what the page says, however they are shaped", () => {
     const page = speciesPage(species("pterophyllum-scalare")).replaceAll(/\s+/g, " ");
     expect(page).toContain(
-      "of up to 4 cm are eaten, and those of up to 5 cm may be tried; shaped like eels, those of up to 8 cm are eaten too.",
+      "of up to 4 cm are eaten, and those of up to 5 cm may be tried; eel-like ones are eaten up to 8 cm.",
     );
     const crayfish = speciesPage(species("procambarus-virginalis")).replaceAll(/\s+/g, " ");
-    expect(crayfish).toContain("Fish of up to 5 cm are eaten; shaped like eels, those of up to 10 cm");
+    expect(crayfish).toContain("Fish of up to 5 cm are eaten; eel-like ones are eaten up to 10 cm.");
   });
 
   test("is none of snails that are pulled apart, in either language", () => {
