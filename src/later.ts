@@ -7,6 +7,20 @@ export function once<Value>(make: () => Value): () => Value {
   };
 }
 
+/** What makes a value for each key on its first call, and gives the same one ever after. */
+export function onceOfEach<Key, Value extends NonNullable<unknown>>(
+  make: (key: Key) => Value,
+): (key: Key) => Value {
+  const known = new Map<Key, Value>();
+  return (key) => {
+    const held = known.get(key);
+    if (held !== undefined) return held;
+    const made = make(key);
+    known.set(key, made);
+    return made;
+  };
+}
+
 /** Gives what it holds fields that are made when they are first read, and freezes it. */
 export function frozenWhenRead<Held extends object>(
   held: Held,

@@ -1,5 +1,5 @@
 import { expect, test, vi } from "vitest";
-import { frozenWhenRead, once } from "../src/later";
+import { frozenWhenRead, once, onceOfEach } from "../src/later";
 
 test("what is made once is made at the first call, be it undefined", () => {
   const make = vi.fn(() => undefined);
@@ -7,6 +7,15 @@ test("what is made once is made at the first call, be it undefined", () => {
   expect(make).not.toHaveBeenCalled();
   expect([get(), get()]).toStrictEqual([undefined, undefined]);
   expect(make).toHaveBeenCalledTimes(1);
+});
+
+test("what is made once of each is made of no other, and at the first call", () => {
+  const make = vi.fn((key: string) => ({ key }));
+  const of = onceOfEach(make);
+  expect(make).not.toHaveBeenCalled();
+  expect([of("one"), of("other")]).toStrictEqual([{ key: "one" }, { key: "other" }]);
+  expect(of("one")).toBe(of("one"));
+  expect(make).toHaveBeenCalledTimes(2);
 });
 
 test("a field is made when it is read, and no other", () => {

@@ -1,4 +1,5 @@
 import type { PlanChange } from "../../compatibility";
+import { onceOfEach } from "../../later";
 import type { Group, Plan } from "../../plan";
 import type { SpeciesProfile } from "../../species";
 
@@ -14,14 +15,12 @@ export interface Typical {
 
 /** Makes species typical, each once. */
 export function typical(): Typical {
-  const made = new Map<SpeciesProfile, SpeciesProfile>();
   const originals = new Map<SpeciesProfile, SpeciesProfile>();
-  const of = (species: SpeciesProfile) => {
-    const known = made.get(species) ?? asAlike(species);
-    made.set(species, known);
-    originals.set(known, species);
-    return known;
-  };
+  const of = onceOfEach((species: SpeciesProfile) => {
+    const made = asAlike(species);
+    originals.set(made, species);
+    return made;
+  });
   const backGroup = (group: Group) => ({ ...group, species: originals.get(group.species) ?? group.species });
   return {
     of,

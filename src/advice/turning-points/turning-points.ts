@@ -1,5 +1,6 @@
 import { type AssessOptions, type Outcome, planner as plannerOf } from "../../compatibility";
 import { objectOf } from "../../errors";
+import { onceOfEach } from "../../later";
 import type { Plan } from "../../plan";
 import type { FlowClass } from "../../species";
 import { type Axis, axisOf, type Followed } from "./axis";
@@ -56,12 +57,7 @@ export function turningPoints(plan: Plan, options: TurningOptions): readonly Str
   const { on, of, span, ...assessing } = objectOf(options, "options");
   const planner = plannerOf(plan, assessing);
   const axis = axisOf(planner.plan, { on, of, span });
-  const known = new Map<number, Outcome>();
-  const outcomeAt = (number: number) => {
-    const outcome = known.get(number) ?? planner.with(axis.at(number)).outcome;
-    known.set(number, outcome);
-    return outcome;
-  };
+  const outcomeAt = onceOfEach((number: number) => planner.with(axis.at(number)).outcome);
   const read = (number: number) =>
     candidates(planner.with(axis.at(number)).verdict, { on, of }, axis, assessing);
   const samples = axis.goesInSteps ? wholeNumbers(axis) : samplesOf(axis, read);

@@ -1,3 +1,4 @@
+import { onceOfEach } from "../../later";
 import type { Animals } from "../../plan";
 import { remembered } from "../../remembered";
 import type { AdultLength } from "../../species";
@@ -47,14 +48,9 @@ interface UsualLengths {
 /** The usual lengths of the animals' sex; each preference falls back on what there is. */
 const usual = ({ sex }: Sized, lengths: Lengths): UsualLengths => usualBySex(lengths)(sex);
 
-const usualBySex = /* @__PURE__ */ remembered((lengths: Lengths) => {
-  const known = new Map<Sized["sex"], UsualLengths>();
-  return (sex: Sized["sex"]) => {
-    const held = known.get(sex) ?? summedUp(lengthsMeant(lengthsOfSex(lengths, sex), "usual"));
-    known.set(sex, held);
-    return held;
-  };
-});
+const usualBySex = /* @__PURE__ */ remembered((lengths: Lengths) =>
+  onceOfEach((sex: Sized["sex"]) => summedUp(lengthsMeant(lengthsOfSex(lengths, sex), "usual"))),
+);
 
 function summedUp(lengths: Lengths): UsualLengths {
   const least = lengths.map(({ total }) => total.min);

@@ -1,4 +1,5 @@
 import { frozen, ownCopy } from "../../frozen";
+import { onceOfEach } from "../../later";
 import type { Animals } from "../../plan";
 import { type CheckedParty, isSameParty, isUnchangeable } from "../../plan/inner";
 import {
@@ -73,7 +74,7 @@ function asSubject(party: CheckedParty, index: number): Subject {
   const { species } = party;
   const animals = { ...party.animals };
   const known = knownTraits(species, animals.temper);
-  const reading = lookedUpOnce((trait): Reading => {
+  const reading = onceOfEach((trait: TraitPath): Reading => {
     const { fact, possible, values, varies } = known(trait);
     return { subject, trait, fact, possible, values, varies };
   });
@@ -113,7 +114,7 @@ function knownTraits(species: SpeciesProfile, temper: TemperOf): Known {
   if (!isUnchangeable(species)) return (path) => withOwnValues(look(path));
   const byTemper = remembered.get(species) ?? new Map<TemperOf, Known>();
   remembered.set(species, byTemper);
-  const known = byTemper.get(temper) ?? lookedUpOnce((path) => frozen(look(path)));
+  const known = byTemper.get(temper) ?? onceOfEach((path) => frozen(look(path)));
   byTemper.set(temper, known);
   return known;
 }
@@ -121,18 +122,6 @@ function knownTraits(species: SpeciesProfile, temper: TemperOf): Known {
 /** Several values are told by a verdict: as copies, so that nobody changes the profile by them. */
 const withOwnValues = (known: KnownTrait): KnownTrait =>
   known.values.length < 2 ? known : { ...known, values: ownCopy(known.values) };
-
-/** What is found of a trait, looked up once. */
-function lookedUpOnce<Found>(find: (path: TraitPath) => Found): (path: TraitPath) => Found {
-  const known = new Map<TraitPath, Found>();
-  return (path) => {
-    const held = known.get(path);
-    if (held !== undefined) return held;
-    const found = find(path);
-    known.set(path, found);
-    return found;
-  };
-}
 
 function knownTrait(species: SpeciesProfile, temper: TemperOf, path: TraitPath): KnownTrait {
   const fact: Fact<unknown> | undefined = factAt(species, path);
