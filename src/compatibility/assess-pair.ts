@@ -12,7 +12,7 @@ import type { Verdict } from "./verdict";
  * @param a - One party; without sex or stage, adults of both sexes.
  * @param b - The other party; may be of the same species.
  * @throws InvalidInputError for an unknown form, sex or stage, a length that is not above zero, a count that is no
- * whole number; and where none of the rules is about pairs.
+ * whole number, an option that there is not; and where none of the rules is about pairs.
  *
  * @example
  * ```ts

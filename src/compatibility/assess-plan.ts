@@ -14,7 +14,8 @@ import type { Verdict } from "./verdict";
  * vary.
  *
  * @throws InvalidInputError with everything that is wrong with the plan: no tank or no group, more than 100 groups, a
- * size or count that cannot be, an unknown form, water that no aquarium holds, a key that nothing reads.
+ * size or count that cannot be, an unknown form, water that no aquarium holds, a key that nothing reads;
+ * and for an option that there is not.
  *
  * @example
  * ```ts
