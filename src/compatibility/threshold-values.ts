@@ -44,6 +44,7 @@ export const numbers = /* @__PURE__ */ frozen({
   broadFlank: 10, // cm
   besideOthers: 0.5,
   tallBody: 10, // cm
+  waterDepth: 1,
   restsOnHeaters: 20, // cm
   floorLoad: 1.5, // kN/m2
   floorForce: 3, // kN

@@ -270,6 +270,12 @@ const table = () =>
       about: "The length from which a deep-bodied fish needs more height than tanks commonly have.",
       source: commonPractice,
     },
+    waterDepth: {
+      value: numbers.waterDepth,
+      unit: "1",
+      about: "The least height of a tank, in standard lengths of a fish.",
+      source: "Tierschutzverordnung (Switzerland, SR 455.1), Annex 2 Table 8, note b: least depth of water",
+    },
     restsOnHeaters: {
       value: numbers.restsOnHeaters,
       unit: "cm",

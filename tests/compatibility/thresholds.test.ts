@@ -453,6 +453,15 @@ const cases: Readonly<
     changed: 0,
     other: "suitable",
   },
+  waterDepth: {
+    judge: (changed) => {
+      const species = animal("long", { "size.adultLength": adults(100), "size.bodyShape": "fusiform" });
+      return planBy(height, [{ species, unsexed: 1 }], smallTank, changed).outcome;
+    },
+    answer: "conditional",
+    changed: 0.5,
+    other: "suitable",
+  },
   tallBody: {
     judge: (changed) => {
       const species = animal("tall", {

@@ -649,8 +649,12 @@ function messages(): Messages {
       "water-salinity": plannedWater("salinity"),
       oxygen: (told) => oxygen(told),
       "filter-nitrogen": () => "it takes up the ammonia of the stock, grown and fed plenty.",
-      height: ({ from, fromMany, measures, figure }) =>
-        `${from} ${verb(fromMany, "needs", "need")} a tank ${figure(measures.needed)} high${yours("is", figure(measures.planned))}.`,
+      height: ({ weight, from, fromMany, measures, figure }) => {
+        const tank = `a tank ${figure(measures.needed)} high${yours("is", figure(measures.planned))}`;
+        return weight === "advisory"
+          ? `${from} ${verb(fromMany, "does", "do")} better in ${tank}.`
+          : `${from} ${verb(fromMany, "needs", "need")} ${tank}.`;
+      },
       zones: ({ weight, from, fromMany, measures, figure }) => {
         if (weight === "restricting")
           return `${from} ${verb(fromMany, "shares", "share")} the room ${whereabouts(measures.zone)}, where what each needs adds up.`;

@@ -870,8 +870,12 @@ function messages(): Messages {
       oxygen: (told) => oxygen(told),
       "filter-nitrogen": () =>
         "er baut das Ammonium ab, das der ausgewachsene, reichlich gefütterte Besatz abgibt.",
-      height: ({ from, fromMany, measures: known, figure }) =>
-        `${from} ${needs(fromMany)} ein ${figure(known.needed)} hohes Becken${planned(figure(known.planned))}.`,
+      height: ({ weight, from, fromMany, measures: known, figure }) => {
+        const own = planned(figure(known.planned));
+        return weight === "advisory"
+          ? `${from} ${verb(fromMany, "gedeiht", "gedeihen")} besser in einem ${figure(known.needed)} hohen Becken${own}.`
+          : `${from} ${needs(fromMany)} ein ${figure(known.needed)} hohes Becken${own}.`;
+      },
       zones: ({ weight, from, fromMany, measures: known, figure }) => {
         if (weight === "restricting")
           return `${from} ${verb(fromMany, "teilt", "teilen")} sich den Raum ${whereabouts(known.zone)} mit anderen, und der Bedarf summiert sich.`;

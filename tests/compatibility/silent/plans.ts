@@ -165,7 +165,9 @@ export const plans: Cases = {
 60x35x25: 2 mikrogeophagus-ramirezi`,
     speaks: `
 120x50x30: 4 pterophyllum-scalare
-150x60x30: 6 symphysodon-aequifasciatus`,
+150x60x30: 6 symphysodon-aequifasciatus
+600x300x12: 1 phractocephalus-hemioliopterus
+200x60x10: 2 carassius-auratus`,
   },
   zones: {
     silent: `

@@ -1,11 +1,17 @@
 import { expect, test } from "vitest";
+import balantiocheilos from "vivary/catalog/balantiocheilos-melanopterus";
+import carassius from "vivary/catalog/carassius-auratus";
+import phractocephalus from "vivary/catalog/phractocephalus-hemioliopterus";
 import pterophyllumScalare from "vivary/catalog/pterophyllum-scalare";
+import { assessPlan } from "../../../../src/compatibility";
 import { height } from "../../../../src/compatibility/rules/plan/height";
 import { adults, animal } from "../../animals";
 import { planBy, weighed } from "../../judging";
 
 const deep = (length: number) =>
   animal("tall", { "size.adultLength": adults(length), "size.bodyShape": "short-deep", "space.height": 50 });
+const spindle = (length: number) =>
+  ({ "size.adultLength": adults(length), "size.bodyShape": "fusiform" }) as const;
 const tall = deep(15);
 const inTank = (high: number, unit?: "cm" | "in") =>
   weighed(planBy(height, [{ species: tall, unsexed: 1 }], { tank: { height: high, ...(unit && { unit }) } }));
@@ -23,16 +29,57 @@ test("the height may be given in inches", () => {
   expect(at(20).met).toEqual(["restricting"]);
 });
 
-test("a deep body of less than 10 cm fits any tank", () => {
-  const small = [{ species: deep(9.9), unsexed: 1 }];
-  expect(weighed(planBy(height, small, { tank: { height: 25 } }))).toEqual({ findings: [], met: [] });
+test("who is less deep or less long does better in what is stated, and needs what its body asks", () => {
+  const others = [deep(9.9), animal("spindle", { ...spindle(30), "space.height": 60 })];
+  for (const species of others) {
+    const at = (high: number) =>
+      weighed(planBy(height, [{ species, unsexed: 1 }], { tank: { height: high } }));
+    expect(at(60)).toEqual({ findings: [], met: ["restricting"] });
+    expect(at(30)).toEqual({ findings: ["advisory"], met: ["restricting"] });
+    expect(at(8)).toEqual({ findings: ["restricting"], met: [] });
+  }
 });
 
-test("a spindle fits any tank it can turn in, whether or not a height is known", () => {
-  const spindle = animal("spindle", { "size.adultLength": adults(15), "size.bodyShape": "fusiform" });
-  const { open, bounds } = planBy(height, [{ species: spindle, unsexed: 1 }], { tank: { height: 15 } });
-  expect(open).toEqual([]);
-  expect(bounds.atWorst).toBe("suitable");
+// Tierschutzverordnung (Switzerland, SR 455.1), Annex 2 Table 8, note b: the water is at least one body length of the
+// largest fish deep, from the head to the base of the tail fin, which is at most 0.85 of the total length.
+test("no tank is lower than a fish is long, whether or not a height is known", () => {
+  const fish = [{ species: animal("spindle", spindle(20)), unsexed: 1 }];
+  const at = (high: number) => planBy(height, fish, { tank: { height: high } });
+  expect(at(16).outcome).toBe("conditional");
+  expect(at(17).bounds.atWorst).toBe("suitable");
+  expect(at(17).open).toEqual([]);
+});
+
+test("an eel coils, and a shrimp is no fish", () => {
+  const eel = animal("eel", { "size.adultLength": adults(30), "size.bodyShape": "eel-like" });
+  const shrimp = animal("shrimp", { "size.adultLength": adults(15) }, { kind: "shrimp" });
+  for (const species of [eel, shrimp])
+    expect(planBy(height, [{ species, unsexed: 1 }], { tank: { height: 10 } }).outcome).toBe("suitable");
+});
+
+test("a long, deep body of which no height is stated may need more than its length", () => {
+  const species = animal("tall", { "size.adultLength": adults(20), "size.bodyShape": "short-deep" });
+  const at = (high: number) => planBy(height, [{ species, unsexed: 1 }], { tank: { height: high } });
+  expect(at(16).outcome).toBe("conditional");
+  expect(at(40).open).toMatchObject([{ reason: "missing", trait: "space.height" }]);
+});
+
+test("a plan without a height is asked for one where the animals are long", () => {
+  const base = { shape: "rectangle", length: 100, width: 50 } as const;
+  const of = (length: number) => {
+    const groups = [{ species: animal("spindle", spindle(length)), unsexed: 1 }];
+    return assessPlan({ tank: { base }, groups }, { rules: [height] });
+  };
+  expect(of(3).outcome).toBe("suitable");
+  expect(of(10).open).toMatchObject([{ reason: "not-given", input: "tank.height" }]);
+});
+
+test.each([
+  [phractocephalus, 1, 12],
+  [carassius, 2, 10],
+  [balantiocheilos, 6, 12],
+])("in a keeper's tank: $id, %i of them, in a tank %i cm high", (species, unsexed, high) => {
+  expect(planBy(height, [{ species, unsexed }], { tank: { height: high } }).outcome).toBe("conditional");
 });
 
 test("in a keeper's tank: an angelfish in a tank 30 cm high", () => {
