@@ -3,6 +3,7 @@ import amatitlaniaNigrofasciata from "vivary/catalog/amatitlania-nigrofasciata";
 import ancistrusCirrhosus from "vivary/catalog/ancistrus-cirrhosus";
 import bettaSplendens from "vivary/catalog/betta-splendens";
 import danioRerio from "vivary/catalog/danio-rerio";
+import macropodusOpercularis from "vivary/catalog/macropodus-opercularis";
 import puntigrusTetrazona from "vivary/catalog/puntigrus-tetrazona";
 import tanichthysAlbonubes from "vivary/catalog/tanichthys-albonubes";
 import { actsOwnKind } from "../../../../src/compatibility/rules/pair/acts-own-kind";
@@ -407,6 +408,15 @@ describe("in a keeper's tank", () => {
         { species: bettaSplendens, form: "plakat", males: 1 },
       ]).outcome,
     ).toBe("unsuitable");
+  });
+
+  test("male paradise fish fight to the death, and a pair lives on", () => {
+    const of = (group: Omit<Group, "species">) =>
+      planBy(actsOwnKind, [{ species: macropodusOpercularis, ...group }], {
+        tank: { base: { shape: "rectangle", length: 80, width: 37.5 }, sightBreaks: 1 },
+      }).outcome;
+    expect([of({ males: 2 }), of({ males: 4 })]).toEqual(["unsuitable", "unsuitable"]);
+    expect(of({ males: 1, females: 1 })).toBe("suitable");
   });
 
   test("two bettas of which nobody says the sex may only be females", () => {
