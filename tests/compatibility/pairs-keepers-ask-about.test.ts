@@ -565,7 +565,7 @@ const asked: readonly Asked[] = [
     "conditional or unsuitable or suitable",
     "bothered beside a brood",
   ],
-  ["farlowella-vittata", "puntigrus-tetrazona", "conditional or unsuitable", "slow and delicate"],
+  ["farlowella-vittata", "puntigrus-tetrazona", "unsuitable or undetermined", "slow and delicate"],
   ["mikrogeophagus-ramirezi", "apistogramma-cacatuoides", "conditional", "room"],
   ["pelvicachromis-pulcher", "apistogramma-cacatuoides", "conditional", "both hold caves"],
   ["neolamprologus-brichardi", "labidochromis-caeruleus", "conditional or unsuitable", "other lake; room"],

@@ -54,6 +54,13 @@ export function reachesAsleep({ when = "always" }: Act, from: Habits, to: Habits
   return when === "always" && isAbout && sleeps && near(from["space.zones"], to["space.zones"], 1);
 }
 
+/** Whether an act at any time reaches where the other lives while its doer feeds there. */
+export const reachesFeeding = (
+  { when = "always" }: Act,
+  mine: readonly Zone[] | undefined,
+  theirs: readonly Zone[] | undefined,
+): boolean => when === "always" && near(mine, theirs, 0);
+
 /** Whether two use parts of the water that lie no farther apart. */
 function near(mine: readonly Zone[] | undefined, theirs: readonly Zone[] | undefined, far: number): boolean {
   if (!mine || !theirs) return true;

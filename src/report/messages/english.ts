@@ -612,6 +612,8 @@ function messages(): Messages {
       "fin-nipping": ({ weight, from, fromMany, to, measures, oneKind }) => {
         if (measures.hunts)
           return `${from} may bite pieces out of the fins of ${to} that sleep, for ${they(fromMany)} ${verb(fromMany, "is", "are")} about by night.`;
+        if (measures.feeds)
+          return `${from} may bite pieces out of the fins of ${to}, for ${they(fromMany)} ${verb(fromMany, "feeds", "feed")} ${whereabouts(measures.feeds)} too.`;
         const text = `${from} ${verb(fromMany, "bites", "bite")} pieces out of the fins of ${oneKind ? `${their(fromMany)} own kind` : to}`;
         return weight === "blocking" ? `${text}: choose company that does not nip.` : `${text} now and then.`;
       },

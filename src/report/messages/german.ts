@@ -829,6 +829,8 @@ function messages(): Messages {
         const whom = oneKind ? "Artgenossen" : toObject;
         if (known.hunts)
           return `${from} ${verb(fromMany, "könnte", "könnten")} ${whom} nachts im Schlaf an den Flossen verletzen.`;
+        if (known.feeds)
+          return `${from} ${verb(fromMany, "frisst", "fressen")} auch ${whereabouts(known.feeds)} und ${verb(fromMany, "könnte", "könnten")} ${whom} dabei an den Flossen verletzen.`;
         const bites = verb(fromMany, "verletzt", "verletzen");
         return weight === "blocking"
           ? `${from} ${bites} ${whom} an den Flossen: Gesellschaft wählen, die nicht an Flossen zupft.`

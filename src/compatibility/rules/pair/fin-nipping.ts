@@ -1,6 +1,6 @@
 import { decimal } from "../../../decimal";
 import type { Act } from "../../../species";
-import { canHappen, reaches, reachesAsleep } from "../../animals/acts";
+import { canHappen, reaches, reachesAsleep, reachesFeeding } from "../../animals/acts";
 import { grownLength, grownPreyLength, preyLength } from "../../animals/lengths";
 import type { Judged } from "../../engine/rule/finding";
 import type { MeasureKinds } from "../../engine/rule/measures";
@@ -11,16 +11,17 @@ import { coverBeside } from "../shared/cover-beside";
 
 type Nipper = SeenParty<
   "temperament.acts" | "size.adultLength",
-  "space.zones" | "diet.light" | "space.openWater"
+  "space.zones" | "diet.reach" | "diet.light" | "space.openWater"
 >;
 type Other = SeenParty<
   "size.adultLength",
   "appearance.longFins" | "diet.pace" | "space.zones" | "diet.light" | "space.openWater"
 >;
+type Deciding = Pick<ThresholdValues, "muchSmaller" | "coverAgainstChase">;
 type Answer = Judged<"blocking" | "restricting" | "advisory", typeof measures>;
 
-/** When it comes, where that is while the other sleeps. */
-const measures = { hunts: "light" } as const satisfies MeasureKinds;
+/** Where it comes to feed, or when it comes while the other sleeps. */
+const measures = { feeds: "zone", hunts: "light" } as const satisfies MeasureKinds;
 
 const ownKind: readonly Act["target"][] = ["own-sex", "other-sex", "own-kind", "any"];
 
@@ -29,8 +30,8 @@ const ownKind: readonly Act["target"][] = ["own-sex", "other-sex", "own-kind", "
  *
  * Long fins are bitten until they are gone; who nips anyone wears out those that are slow or much smaller, and claws wear
  * out whatever shorter rests beside them on the ground. Who nips only where it has too little room or company leaves alone
- * what can get away; slow fish with long fins need cover from it. Whoever is about at night also comes to those that sleep
- * in the next part of the water, and nobody can tell whether it finds them. Young that grow out of being small enter
+ * what can get away; slow fish with long fins need cover from it. Who feeds where long fins live comes there every day, and
+ * whoever is about at night to those that sleep in the next part of the water: nobody can tell whether it nips them there. Young that grow out of being small enter
  * longer. Its own kind holds its own.
  */
 export const finNipping = /* @__PURE__ */ ownRule({
@@ -38,7 +39,7 @@ export const finNipping = /* @__PURE__ */ ownRule({
   way: "each-way",
   needs: { from: ["temperament.acts", "size.adultLength"], to: ["size.adultLength"] },
   uses: {
-    from: ["space.zones", "diet.light", "space.openWater"],
+    from: ["space.zones", "diet.reach", "diet.light", "space.openWater"],
     to: ["appearance.longFins", "diet.pace", "space.zones", "diet.light", "space.openWater"],
   },
   decidesBy: ["muchSmaller", "coverAgainstChase"],
@@ -59,13 +60,12 @@ export const finNipping = /* @__PURE__ */ ownRule({
     );
     const awake = atIt.filter((act) => reaches(act, from["space.zones"], to["space.zones"]));
     if (awake.length > 0) return [fate(awake, long, from, to, thresholds)];
+    const feeding = atIt.filter((act) => long && reachesFeeding(act, from["diet.reach"], to["space.zones"]));
+    if (feeding.length > 0)
+      return atTimes(fate(feeding, long, from, to, thresholds), { feeds: whereFed(from, to) });
     const asleep = atIt.filter((act) => reachesAsleep(act, from, to));
     if (asleep.length === 0) return [];
-    const found = fate(asleep, long, from, to, thresholds);
-    if (found.weight === "restricting") return [found];
-    return found.weight === "blocking"
-      ? [{ ...toKnow, couldBe: "blocking", measures: { hunts: "night" } }]
-      : [];
+    return atTimes(fate(asleep, long, from, to, thresholds), { hunts: "night" });
   },
 });
 
@@ -74,13 +74,23 @@ const isOneAnimal = (from: Nipper, to: Other) => from.party === to.party && from
 
 const toKnow = { weight: "advisory", watchFor: "torn fins" } as const;
 
+/** The first part of the water where it feeds and the other lives. */
+const whereFed = (from: Nipper, to: Other) =>
+  from["diet.reach"]?.find((zone) => to["space.zones"]?.includes(zone));
+
+/** What comes of nips that reach the other at times: those that would harm it for good may do so. */
+function atTimes(found: Answer, given: NonNullable<Answer["measures"]>): readonly Answer[] {
+  if (found.weight === "restricting") return [found];
+  return found.weight === "blocking" ? [{ ...toKnow, couldBe: "blocking", measures: given }] : [];
+}
+
 /** What those nips do that reach the other. */
 function fate(
   acts: readonly Act[],
   long: boolean,
   from: Nipper,
   to: Other,
-  { muchSmaller, coverAgainstChase }: Pick<ThresholdValues, "muchSmaller" | "coverAgainstChase">,
+  { muchSmaller, coverAgainstChase }: Deciding,
 ): Answer {
   const always = acts.filter(({ when = "always" }) => when === "always");
   const ofAny = always.some(({ target }) => target === "any");

@@ -17,6 +17,7 @@ const nipping = (...acts: readonly Partial<Act>[]) =>
     "temperament.acts": acts.map((act) => ({ does: "nips-fins", target: "any", ...act })),
     "size.adultLength": adults(7),
     "space.zones": ["midwater"],
+    "diet.reach": ["midwater"],
     "appearance.longFins": false,
   });
 const nipper = (target: Target) => nipping({ target });
@@ -171,8 +172,13 @@ describe("its own kind", () => {
 
 describe("in another part of the water", () => {
   const below: Stated = { "space.zones": ["bottom"] };
-  const by = (light: Value<"diet.light">, target: Target = "any") =>
+  const by = (
+    light: Value<"diet.light">,
+    target: Target = "any",
+    reach: Value<"diet.reach"> = ["midwater"],
+  ) =>
     animal("nipper", {
+      "diet.reach": reach,
       "temperament.acts": [{ does: "nips-fins", target }],
       "size.adultLength": adults(7),
       "space.zones": ["midwater"],
@@ -189,8 +195,19 @@ describe("in another part of the water", () => {
     expect(found(by(["night"]), finned(false, { ...below, "diet.light": ["day"] }))).toEqual([]);
   });
 
+  test("who feeds where others live may nip them there, and nobody can tell", () => {
+    const feeding = by(["day"], "long-finned", ["midwater", "bottom"]);
+    expect(found(feeding, finned(true, below))).toMatchObject([
+      { weight: "advisory", couldBe: "blocking", measures: { feeds: { value: "bottom" } } },
+    ]);
+    const slow: Stated = { ...below, "diet.pace": "slow", "diet.light": ["day", "night"] };
+    expect(found(by(["day"], "any", ["bottom"]), finned(false, slow))).toEqual([]);
+    expect(found(by(["day"], "long-finned"), finned(true, { ...below, "diet.light": ["day"] }))).toEqual([]);
+  });
+
   test("but not in the part beyond", () => {
     const far = animal("nipper", {
+      "diet.reach": ["surface"],
       "temperament.acts": [{ does: "nips-fins", target: "any" }],
       "size.adultLength": adults(7),
       "space.zones": ["surface"],
