@@ -617,7 +617,9 @@ function messages(): Messages {
         const text = `${from} ${verb(fromMany, "bites", "bite")} pieces out of the fins of ${oneKind ? `${their(fromMany)} own kind` : to}`;
         return weight === "blocking" ? `${text}: choose company that does not nip.` : `${text} now and then.`;
       },
-      "mucus-grazing": ({ weight, from, fromMany, to, oneKind }) => {
+      "mucus-grazing": ({ weight, from, fromMany, to, oneKind, measures }) => {
+        if (measures.fed)
+          return `${from} may rasp the slime coat off the flanks of ${to} even where ${they(fromMany)} ${verb(fromMany, "is", "are")} well fed.`;
         const text = `${from} ${verb(fromMany, "rasps", "rasp")} the slime coat off the flanks of ${oneKind ? `${their(fromMany)} own kind` : to}`;
         return weight === "advisory" ? `${text} where there is too little to graze.` : `${text}.`;
       },

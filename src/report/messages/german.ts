@@ -836,7 +836,9 @@ function messages(): Messages {
           ? `${from} ${bites} ${whom} an den Flossen: Gesellschaft wählen, die nicht an Flossen zupft.`
           : `${from} ${bites} ${whom} hin und wieder an den Flossen.`;
       },
-      "mucus-grazing": ({ weight, from, fromMany, toObject, oneKind }) => {
+      "mucus-grazing": ({ weight, from, fromMany, toObject, oneKind, measures: known }) => {
+        if (known.fed)
+          return `${from} ${verb(fromMany, "könnte", "könnten")} ${toObject} auch gut gefüttert an der Schleimhaut der Flanken verletzen.`;
         const text = `${from} ${verb(fromMany, "verletzt", "verletzen")} ${oneKind ? "Artgenossen" : toObject} an der Schleimhaut der Flanken`;
         return weight === "advisory" ? `${text}, wenn zu wenig abzuweiden ist.` : `${text}.`;
       },

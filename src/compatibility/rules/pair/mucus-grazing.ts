@@ -2,22 +2,32 @@ import type { Animals } from "../../../plan";
 import type { Act, TraitValue } from "../../../species";
 import { canHappen } from "../../animals/acts";
 import { grownLength } from "../../animals/lengths";
-import type { GivenCondition, Judged } from "../../engine/rule/finding";
+import type { Judged } from "../../engine/rule/finding";
+import type { MeasureKinds } from "../../engine/rule/measures";
 import { ownRule } from "../../engine/rule/own-rule";
 import type { SeenParty } from "../../engine/rule/rule";
 import { judgedBySex } from "../shared/by-sex";
 
 type Grazer = SeenParty<"temperament.acts", "diet.foods">;
 type Flank = SeenParty<"size.adultLength", "size.bodyShape" | "diet.pace">;
-type Answer = Judged<"blocking" | "restricting" | "advisory", Record<never, never>>;
+type Answer = Judged<"blocking" | "restricting" | "advisory", typeof measures>;
 
-const greens: TraitValue<"diet.foods"> = ["algae", "plants"];
+/** What it takes to graze, where it may rasp all the same. */
+const measures = { fed: ["food"] } as const satisfies MeasureKinds;
+
+const anyGreens: TraitValue<"diet.foods"> = ["algae", "plants"];
 
 /**
  * Does it rasp the slime coat off the other's flank?
  *
  * Slow swimmers suffer, and flat or broad flanks; small spindles that keep moving are let alone, and whatever is small and
- * quick. Who rasps only where it finds too little is worth knowing beside all that are not slow.
+ * quick. Who rasps only where it finds too little is worth knowing beside all that are not slow. Who does so at any time
+ * does it less where it is fed greens; of slow fish with flat, broad flanks, and of a disc on the ground, nobody can tell
+ * whether it leaves them alone then.
+ *
+ * Captive manatees were wounded where the *Pterygoplichthys* beside them found no food, and in springs full of algae these
+ * hang on manatees too: Pérez-Flores & Pigenutt-Galindo 2020, Hidrobiológica 30:173-179, abstract; Nico, Loftus & Reid 2009,
+ * Aquatic Invasions 4:511-519, from memory. That it is the same with flanks of fishes is common practice.
  */
 export const mucusGrazing = /* @__PURE__ */ ownRule({
   id: "mucus-grazing",
@@ -26,8 +36,9 @@ export const mucusGrazing = /* @__PURE__ */ ownRule({
   uses: { from: ["diet.foods"], to: ["size.bodyShape", "diet.pace"] },
   decidesBy: ["broadFlank"],
   mayYield: ["blocking", "restricting", "advisory"],
+  measures,
   judge: ({ from, to, thresholds }) =>
-    judgedBySex<Grazer, Flank, Answer["weight"], Record<never, never>>(from, to, (grazer, flank) =>
+    judgedBySex<Grazer, Flank, Answer["weight"], typeof measures>(from, to, (grazer, flank) =>
       rasped(grazer, flank, thresholds),
     ),
 });
@@ -37,26 +48,25 @@ function rasped(from: Grazer, to: Flank, { broadFlank }: { readonly broadFlank: 
     (one) => one.does === "rasps-mucus" && canHappen(one, from.party, to.party),
   );
   if (!act || to.party.kind !== "fish" || isOne(from.party, to.party)) return [];
-  const flat = (to["size.bodyShape"] ?? "short-deep") === "short-deep";
+  const shape = to["size.bodyShape"];
+  const flat = shape === undefined || shape === "short-deep";
   const pace = to["diet.pace"] ?? "slow";
   const broad = grownLength(to.party, to["size.adultLength"]) >= broadFlank;
   const isLetAlone = !broad && (pace === "fast" || (pace !== "slow" && !flat));
   if (isLetAlone) return [];
   if (act.when === "crowded" && pace !== "slow") return [{ weight: "advisory", watchFor: "torn fins" }];
-  const condition = removedBy(act, from);
-  return [
-    condition
-      ? { weight: "restricting", watchFor: "torn fins", condition }
-      : { weight: "blocking", watchFor: "torn fins" },
-  ];
+  const greens = greensFor(act, from);
+  if (greens.length === 0) return [{ weight: "blocking", watchFor: "torn fins" }];
+  const condition = { on: "group.offerings", of: "from", wanted: { oneOf: greens } } as const;
+  const fed: Answer = { weight: "restricting", watchFor: "torn fins", condition };
+  const isTempting = broad && flat && (pace === "slow" || shape === undefined);
+  if (act.when === "crowded" || !isTempting) return [fed];
+  return [fed, { weight: "advisory", couldBe: "blocking", watchFor: "torn fins", measures: { fed: greens } }];
 }
 
 /** Whether it is one animal by itself. */
 const isOne = (from: Animals, to: Animals): boolean => from === to && from.kin.count === 1;
 
-/** Greens enough that none is hungry, where it takes any and does not rasp for being grown. */
-function removedBy({ from: since }: Act, { "diet.foods": foods = [] }: Grazer): GivenCondition | undefined {
-  const taken = greens.filter((food) => foods.includes(food));
-  if (since === "adult" || taken.length === 0) return undefined;
-  return { on: "group.offerings", of: "from", wanted: { oneOf: taken } };
-}
+/** Greens enough that none is hungry, of those that it takes; none where it rasps for being grown. */
+const greensFor = ({ from: since }: Act, { "diet.foods": foods = [] }: Grazer): TraitValue<"diet.foods"> =>
+  since === "adult" ? [] : anyGreens.filter((food) => foods.includes(food));

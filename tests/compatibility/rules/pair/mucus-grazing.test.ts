@@ -3,6 +3,7 @@ import ancistrusCirrhosus from "vivary/catalog/ancistrus-cirrhosus";
 import carassiusAuratus from "vivary/catalog/carassius-auratus";
 import gyrinocheilusAymonieri from "vivary/catalog/gyrinocheilus-aymonieri";
 import paracheirodonInnesi from "vivary/catalog/paracheirodon-innesi";
+import potamotrygonMotoro from "vivary/catalog/potamotrygon-motoro";
 import pterophyllumScalare from "vivary/catalog/pterophyllum-scalare";
 import pterygoplichthysPardalis from "vivary/catalog/pterygoplichthys-pardalis";
 import symphysodonAequifasciatus from "vivary/catalog/symphysodon-aequifasciatus";
@@ -72,6 +73,17 @@ test("greens every day mend it where it rasps for want of them", () => {
   expect(outcome([{ food: "algae", place: "bottom" }])).toBe("suitable");
 });
 
+test("of slow, broad flanks nobody can tell whether greens keep it off", () => {
+  const beside = (more: Stated, when?: Act["when"]) =>
+    pairBy(mucusGrazing, { species: rasper(undefined, when) }, { species: flank(more) }).outcome;
+  const broad: Stated = { "size.adultLength": adults(10), "diet.pace": "slow" };
+  expect(beside(broad)).toBe("undetermined");
+  expect(beside(broad, "crowded")).toBe("conditional");
+  expect(beside({ ...broad, "size.adultLength": adults(9.9) })).toBe("conditional");
+  expect(beside({ ...broad, "diet.pace": "ordinary" })).toBe("conditional");
+  expect(beside({ ...broad, "size.bodyShape": "elongated" })).toBe("conditional");
+});
+
 test("where grown ones rasp for being grown, nothing mends it: young ones grow", () => {
   const kept = (group: { readonly unsexed?: number; readonly juveniles?: number }) =>
     weighed(
@@ -111,7 +123,7 @@ test("in a keeper's tank: a grown algae eater and a pleco rasp discus and goldfi
     [gyrinocheilusAymonieri, pterygoplichthysPardalis].map(
       (by) => pairBy(mucusGrazing, { species: by }, { species }).findings.length,
     );
-  expect(rasped(symphysodonAequifasciatus)).toEqual([1, 1]);
+  expect(rasped(symphysodonAequifasciatus)).toEqual([1, 2]);
   expect(rasped(carassiusAuratus)).toEqual([1, 1]);
   expect(rasped(paracheirodonInnesi)).toEqual([0, 0]);
 });
@@ -120,4 +132,16 @@ test("in a keeper's tank: a bristlenose lets angelfish alone", () => {
   expect(
     pairBy(mucusGrazing, { species: ancistrusCirrhosus }, { species: pterophyllumScalare }).findings,
   ).toEqual([]);
+});
+
+test("in a keeper's tank: a vegetable makes no pleco safe for discus and rays", () => {
+  for (const species of [symphysodonAequifasciatus, potamotrygonMotoro]) {
+    const groups = [
+      { species: pterygoplichthysPardalis, unsexed: 1 },
+      { species, unsexed: 1 },
+    ];
+    const offerings = [{ food: "plants", place: "bottom" }] as const;
+    const { outcome } = assessPlan({ ...planOf(groups), offerings }, { rules: [mucusGrazing] });
+    expect(outcome).toBe("undetermined");
+  }
 });
