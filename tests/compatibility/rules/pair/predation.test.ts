@@ -1,10 +1,14 @@
 import { describe, expect, test } from "vitest";
+import ambastaiaSidthimunki from "vivary/catalog/ambastaia-sidthimunki";
 import astronotusOcellatus from "vivary/catalog/astronotus-ocellatus";
 import bettaSplendens from "vivary/catalog/betta-splendens";
+import botiaStriata from "vivary/catalog/botia-striata";
+import cambarellusPatzcuarensis from "vivary/catalog/cambarellus-patzcuarensis";
 import carassiusAuratus from "vivary/catalog/carassius-auratus";
 import caridinaMultidentata from "vivary/catalog/caridina-multidentata";
 import neocaridinaDavidi from "vivary/catalog/neocaridina-davidi";
 import osteogasterAenea from "vivary/catalog/osteogaster-aenea";
+import otocinclusVittatus from "vivary/catalog/otocinclus-vittatus";
 import paracheirodonInnesi from "vivary/catalog/paracheirodon-innesi";
 import poeciliaReticulata from "vivary/catalog/poecilia-reticulata";
 import procambarusVirginalis from "vivary/catalog/procambarus-virginalis";
@@ -704,6 +708,25 @@ describe("in a keeper's tank", () => {
   test("a goldfish eats what fits into its mouth: shrimps, not other goldfish", () => {
     expect(byPredation(carassiusAuratus, neocaridinaDavidi)[0]?.weight).toBe("blocking");
     expect(byPredation(carassiusAuratus, carassiusAuratus)).toEqual([]);
+  });
+
+  test("an otocinclus is eaten by goldfish and may lodge in the throat of fancy ones", () => {
+    expect(byPredation(carassiusAuratus, otocinclusVittatus)[0]?.weight).toBe("blocking");
+    for (const form of Object.keys(carassiusAuratus.forms ?? {})) {
+      const { outcome } = pairBy(
+        predation,
+        { species: carassiusAuratus, form },
+        { species: otocinclusVittatus },
+      );
+      expect(["unsuitable", "undetermined"], form).toContain(outcome);
+    }
+  });
+
+  test("loaches that take shrimps may pick dwarf crayfish apart", () => {
+    for (const loach of [botiaStriata, ambastaiaSidthimunki])
+      expect(byPredation(loach, cambarellusPatzcuarensis)).toMatchObject([
+        { weight: "advisory", couldBe: "blocking" },
+      ]);
   });
 
   test("a neon leaves grown cherry shrimps alone and eats their young, which keepers accept", () => {
