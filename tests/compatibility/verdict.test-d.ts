@@ -46,7 +46,7 @@ test("a finding's measures are those of its rule", () => {
       >();
       return finding.measures?.places;
     case "mucus-grazing":
-      // @ts-expect-error: it has none
+      // @ts-expect-error: a measure of another rule
       return finding.measures?.act;
     case "lid":
       expectTypeOf(finding.measures).toEqualTypeOf<Measures["lid"] | undefined>();
