@@ -10,4 +10,5 @@ export { preyReach } from "./prey-reach";
 export { givingHardness, givingPH, givingTemperature } from "./rules/shared/givings";
 export { oxygenLimits } from "./rules/shared/oxygen-limits";
 export { type Giving, inSeason, meetPastTheirBest, surelyOf, wantedOf } from "./rules/shared/water";
+export { sexAsked } from "./sex-asked";
 export { thresholdValues } from "./threshold-values";

@@ -3,34 +3,35 @@ import type { Group, Plan, PlannedTank, PlannedWater, Wanted } from "../plan";
 import { type CheckedPlan, checkedPlan } from "../plan/inner";
 import { contains, overlap, type PartialRange } from "../ranges";
 import { statedOf } from "../ranges/inner";
-import { type FlowClass, factAt, type SpeciesProfile } from "../species";
+import { type FlowClass, factAt, type Sex, type SpeciesProfile } from "../species";
 import { currents } from "../species/inner";
 import { convert } from "../units";
 import type { JointCondition } from "./verdict";
 
-/** Gives the species of which a group settles the shy ones of a plan. */
-export type CompanyFor = (plan: Plan) => SpeciesProfile | undefined;
+/** What a plan is changed by, beside the condition. */
+interface Choosing {
+  /** Of which sex a group has to be, by its place in the plan; undefined where that is free. */
+  readonly sexOf?: (of: number) => Sex | undefined;
+  /** The species of which a group settles the shy ones. */
+  readonly calm?: SpeciesProfile | undefined;
+}
 
 /**
  * A plan changed so that it meets a condition, in the facts that the condition names alone; unchanged where this knows no
  * way. The tank grows and never shrinks, groups grow and never lose an animal.
- *
- * @param companyFor - Gives the species of which a group settles the shy ones.
  */
-export function meeting(
-  plan: Plan,
-  condition: JointCondition,
-  companyFor: CompanyFor = () => undefined,
-): Plan {
+export function meeting(plan: Plan, condition: JointCondition, { sexOf, calm }: Choosing = {}): Plan {
   const { on, of, wanted } = condition;
   const [part, fact] = [on.slice(0, on.indexOf(".")), on.slice(on.indexOf(".") + 1)];
   if (on === "tank.hides") return withHides(plan, of ?? 0, leastOf(wanted));
   if (part === "tank") return { ...plan, tank: tankWith(plan, fact, wanted) };
   if (part === "water") return { ...plan, water: waterWith(plan.water ?? {}, fact, condition) };
-  if (on === "group.company") return withCompany(plan, companyFor(plan));
+  if (on === "group.company") return withCompany(plan, calm);
   if (on === "group.offerings") return withOffering(plan, of ?? 0, wanted);
   const groups = plan.groups.map((group, index) =>
-    index === of ? groupWith(group, fact, wanted, checkedPlan(plan).parties[index]) : group,
+    index === of
+      ? groupWith(group, fact, wanted, checkedPlan(plan).parties[index], () => sexOf?.(index))
+      : group,
   );
   return { ...plan, groups };
 }
@@ -148,12 +149,18 @@ const middleOf = ({ min, max }: PartialRange): number =>
 
 type PartyOf = CheckedPlan["parties"][number] | undefined;
 
-function groupWith(group: Group, fact: string, wanted: Wanted, party: PartyOf): Group {
+function groupWith(
+  group: Group,
+  fact: string,
+  wanted: Wanted,
+  party: PartyOf,
+  sexAsked: () => Sex | undefined,
+): Group {
   const least = leastOf(wanted);
   const { count = 0, males = 0, females = 0 } = party?.animals.kin ?? {};
   switch (fact) {
     case "count":
-      return withMore(group, Math.max(least - count, 0));
+      return withMore(group, Math.max(least - count, 0), sexAsked);
     case "femalesPerMale":
       return { ...group, females: (group.females ?? 0) + Math.max(Math.ceil(least * males) - females, 0) };
     case "length":
@@ -165,12 +172,15 @@ function groupWith(group: Group, fact: string, wanted: Wanted, party: PartyOf): 
   }
 }
 
-/** More of its kind: females where the sexes are known, since males may be rivals. */
-function withMore(group: Group, more: number): Group {
+/** More of its kind: where the sexes are known females, since males may be rivals, unless they have to be males. */
+function withMore(group: Group, more: number, sexAsked: () => Sex | undefined): Group {
   const { males = 0, females = 0, unsexed = 0, juveniles = 0 } = group;
   if (unsexed > 0) return { ...group, unsexed: unsexed + more };
   if (juveniles > 0) return { ...group, juveniles: juveniles + more };
-  return females > 0 || males > 0 ? { ...group, females: females + more } : { ...group, unsexed: more };
+  if (females === 0 && males === 0) return { ...group, unsexed: more };
+  return females === 0 && sexAsked() === "male"
+    ? { ...group, males: males + more }
+    : { ...group, females: females + more };
 }
 
 /** Animals of which the plan does not say of which sex they are, as animals of one. */

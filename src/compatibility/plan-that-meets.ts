@@ -1,14 +1,18 @@
 import { isMet, type Plan } from "../plan";
+import type { AssessOptions } from "./assess-options";
+import { assessPlan } from "./assess-plan";
 import type { AimedCondition } from "./engine/rule/finding";
 import { meeting } from "./meeting";
+import { sexAsked } from "./sex-asked";
 
 /**
  * A plan changed so that it meets a condition of its verdict, in the facts that the condition names alone: for a button
  * beside it. Water goes to the middle of what to aim at, the tank grows and never shrinks, groups grow and never lose an
- * animal. The plan itself where it meets the condition already; undefined where no change of figures would do, such as
+ * animal; males alone are joined by females, or by males where a verdict has them stay alone. The plan itself where it meets the condition already; undefined where no change of figures would do, such as
  * company for a shy fish: then it is for the keeper to choose. What else the change brings, only a verdict on it tells.
  *
- * @throws InvalidInputError for what is no plan or no condition on it.
+ * @param options - What the verdict was made with, where that is not the library's own.
+ * @throws InvalidInputError for what is no plan or no condition on it, and for what `assessPlan` refuses.
  *
  * @example
  * ```ts
@@ -23,8 +27,13 @@ import { meeting } from "./meeting";
  * planThatMeets(plan, { on: "tank.lid", wanted: { oneOf: [true] } })?.tank.lid; // => true
  * ```
  */
-export function planThatMeets(plan: Plan, condition: AimedCondition): Plan | undefined {
+export function planThatMeets(
+  plan: Plan,
+  condition: AimedCondition,
+  options: AssessOptions = {},
+): Plan | undefined {
   if (isMet(condition, plan) === true) return plan;
-  const changed = meeting(plan, { ...condition, findings: [] });
+  const sexOf = (of: number) => sexAsked(assessPlan(plan, options), of);
+  const changed = meeting(plan, { ...condition, findings: [] }, { sexOf });
   return isMet(condition, changed) === true ? changed : undefined;
 }

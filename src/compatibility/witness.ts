@@ -8,6 +8,7 @@ import { assessPair } from "./assess-pair";
 import { assessPlan } from "./assess-plan";
 import { coverInsteadOfCompany } from "./dense-cover";
 import { meeting } from "./meeting";
+import { sexAsked } from "./sex-asked";
 import type { JointCondition, Verdict } from "./verdict";
 
 /** How a plan is sought that keeps the promise of a verdict. */
@@ -75,12 +76,15 @@ interface Seeking {
 }
 
 /** Meets all conditions, company last: it lives in what the others made of the tank. */
-function allMet(plan: Plan, { conditions }: Verdict, seeking: Seeking): Plan {
+function allMet(plan: Plan, verdict: Verdict, seeking: Seeking): Plan {
+  const { conditions } = verdict;
   const isOfCompany = ({ on }: Condition) => on === "group.company";
   const ordered = [...conditions.filter((one) => !isOfCompany(one)), ...conditions.filter(isOfCompany)];
   return ordered.reduce((met, condition) => {
     if (isMet(condition, met) === true) return met;
-    return isOfCompany(condition) ? withCompany(met, condition, seeking) : meeting(met, condition);
+    return isOfCompany(condition)
+      ? withCompany(met, condition, seeking)
+      : meeting(met, condition, { sexOf: (of) => sexAsked(verdict, of) });
   }, plan);
 }
 
@@ -93,7 +97,7 @@ function withCompany(plan: Plan, condition: JointCondition, seeking: Seeking): P
   let other: Plan | undefined;
   for (const calm of company) {
     if (!goesWith(calm, plan, assessing)) continue;
-    const settled = meeting(plan, condition, () => calm);
+    const settled = meeting(plan, condition, { calm });
     const { outcome, conditions } = assessPlan(settled, assessing);
     if (outcome === "unsuitable" || outcome === "undetermined" || isMet(condition, settled) !== true)
       continue;

@@ -9,7 +9,7 @@ import {
   type Verdict,
   witness,
 } from "../../src/compatibility";
-import { type Condition, facts, type Group, type Plan } from "../../src/plan";
+import { type Condition, facts, type Group, type Party, type Plan } from "../../src/plan";
 import { factAt, type SpeciesProfile } from "../../src/species";
 import { group, offering, tanks, waters } from "../plan/arbitrary";
 
@@ -61,13 +61,27 @@ const outcomeOf = (a: Group, b: Group): Outcome => assessPair(partyOf(a), partyO
 const partyOf = ({ species, form, temper }: Group) => ({ species, form, temper });
 const isPromise = (outcome: Outcome) => outcome === "suitable" || outcome === "conditional";
 
+/** Animals of a species or of one of its forms; of which sex, nobody says if absent. */
+export type Kind = Pick<Party, "species" | "form" | "sex">;
+
+/** A species as it is usually sold, and each of its forms. */
+export const formsOf = (species: SpeciesProfile): readonly Kind[] =>
+  [undefined, ...Object.keys(species.forms ?? {})].map((form) => ({ species, form }));
+
+/** Some animals, males alone and females alone; only those whose sex is said already. */
+export const ofEachSex = (kind: Kind): readonly Kind[] =>
+  kind.sex ? [kind] : ([undefined, "male", "female"] as const).map((sex) => ({ ...kind, sex }));
+
+const nameOf = ({ species, form, sex }: Kind): string =>
+  [sex, form, species.id].filter((word) => word !== undefined).join(" ");
+
 /** What is wrong with what a pair promises. */
-export function pairBreaches(a: SpeciesProfile, b: SpeciesProfile): readonly string[] {
-  const verdict = assessPair({ species: a }, { species: b });
-  const plan = pairPlan({ species: a }, { species: b }, { company });
+export function pairBreaches(a: Kind, b: Kind): readonly string[] {
+  const verdict = assessPair(a, b);
+  const plan = pairPlan(a, b, { company });
   const named: Plan = {
     tank: { base: { shape: "rectangle", length: 1, width: 1 } },
-    groups: [a, b].map((species) => ({ species, unsexed: 1 })),
+    groups: [a, b].map(({ sex, ...kind }) => ({ ...kind, [sex ? `${sex}s` : "unsexed"]: 1 })),
   };
   const breaches = isPromise(verdict.outcome)
     ? plan
@@ -77,7 +91,7 @@ export function pairBreaches(a: SpeciesProfile, b: SpeciesProfile): readonly str
       ? [...(plan ? ["a plan of what is ruled out"] : []), ...sparedBySex(a, b)]
       : [];
   return [...breaches, ...impossible(verdict, named.groups)].map(
-    (breach) => `${a.id} beside ${b.id}, ${verdict.outcome}: ${breach}`,
+    (breach) => `${nameOf(a)} beside ${nameOf(b)}, ${verdict.outcome}: ${breach}`,
   );
 }
 
@@ -99,19 +113,14 @@ export function planBreaches(plan: Plan): readonly string[] {
   return [...breaches, ...impossible(verdict, plan.groups)].map((breach) => `${verdict.outcome}: ${breach}`);
 }
 
-const sexes = [undefined, "male", "female"] as const;
-
 /** Sexes that nobody named, of which the two have a plan. */
-const sparedBySex = (a: SpeciesProfile, b: SpeciesProfile): readonly string[] =>
-  sexes.flatMap((one) =>
-    sexes.flatMap((other) => {
-      const [first, second] = [
-        { species: a, sex: one },
-        { species: b, sex: other },
-      ] as const;
-      if (!isPromise(assessPair(first, second).outcome) || !pairPlan(first, second, { company })) return [];
-      return [`a plan where they are ${one ?? "either"} and ${other ?? "either"}`];
-    }),
+const sparedBySex = (a: Kind, b: Kind): readonly string[] =>
+  ofEachSex(a).flatMap((first) =>
+    ofEachSex(b).flatMap((second) =>
+      isPromise(assessPair(first, second).outcome) && pairPlan(first, second, { company })
+        ? [`a plan of ${nameOf(first)} and ${nameOf(second)}`]
+        : [],
+    ),
   );
 
 const outcomeBreaches = (plan: Plan): readonly string[] => {

@@ -1,15 +1,17 @@
 import fc from "fast-check";
 import { describe, expect, test } from "vitest";
-import { allSpecies } from "vivary/catalog";
-import { assessPair } from "../../src/compatibility";
+import { allSpecies, speciesById } from "vivary/catalog";
+import { assessPair, pairPlan } from "../../src/compatibility";
 import { runs, seedOf, someOf } from "../runs";
-import { impossible, pairBreaches, planBreaches, randomPlans } from "./promise";
+import { formsOf, impossible, ofEachSex, pairBreaches, planBreaches, randomPlans } from "./promise";
 
-const species = fc.constantFrom(...allSpecies);
+const kinds = fc
+  .constantFrom(...allSpecies)
+  .chain((species) => fc.constantFrom(...formsOf(species).flatMap(ofEachSex)));
 
 describe("what a verdict promises", () => {
-  test("is kept by a plan of the two, for pairs of the catalog", () => {
-    const pairs = fc.sample(fc.tuple(species, species), { numRuns: runs(100) });
+  test("is kept by a plan of the two, for pairs of the catalog, of either sex and of every form", () => {
+    const pairs = fc.sample(fc.tuple(kinds, kinds), { numRuns: runs(150) });
     expect(pairs.flatMap(([a, b]) => pairBreaches(a, b))).toEqual([]);
   }, 300_000);
 
@@ -17,6 +19,28 @@ describe("what a verdict promises", () => {
     expect(randomPlans(runs(60), seedOf(0)).flatMap(planBreaches)).toEqual([]);
   }, 300_000);
 });
+
+test("a male beside those that only its females could not live with has a plan of males", () => {
+  const beside: readonly (readonly [male: string, form: string | undefined, other: string])[] = [
+    ["apistogramma-cacatuoides", "gold", "labidochromis-caeruleus"], // females are chased for good
+    ["mikrogeophagus-altispinosus", "long-fin", "labidochromis-caeruleus"],
+    ["hypancistrus-zebra", undefined, "labidochromis-caeruleus"],
+    ["phenacogrammus-interruptus", undefined, "labidochromis-caeruleus"],
+    ["fundulopanchax-gardneri", undefined, "erpetoichthys-calabaricus"], // eaten
+    ["epiplatys-annulatus", undefined, "maylandia-estherae"],
+    ["pelvicachromis-pulcher", undefined, "procambarus-virginalis"], // within reach of claws
+    ["xiphophorus-hellerii", "hi-fin", "gyrinocheilus-aymonieri"], // rasped
+  ];
+  const found = beside.map(([id, form, other]) => {
+    const [one, company] = [speciesById(id), speciesById(other)];
+    if (!one || !company) return `${id} or ${other} is not there`;
+    const male = { species: one, form, sex: "male" } as const;
+    const plan = pairPlan(male, { species: company });
+    const { males = 0, females = 0 } = plan?.groups[0] ?? {};
+    return { breaches: pairBreaches(male, { species: company }), alone: males > 1 && females === 0 };
+  });
+  expect(found).toEqual(beside.map(() => ({ breaches: [], alone: true })));
+}, 60_000);
 
 test("one animal, of which everything is said, is told at once what it needs with all that join it", () => {
   const tank = {

@@ -1,5 +1,5 @@
 import type { JointCondition, PlanChange, Planner } from "../../compatibility";
-import { coverInsteadOfCompany, meeting } from "../../compatibility/inner";
+import { coverInsteadOfCompany, meeting, sexAsked } from "../../compatibility/inner";
 import { isMet, type Plan, type PlannedTank } from "../../plan";
 import { changeBetween } from "./change-between";
 import { kindOf, kindOfField, ofGroups } from "./kind-of";
@@ -128,7 +128,7 @@ function asSeenTo(
     const of = condition.of === undefined ? undefined : places[condition.of];
     const step = steps.find((one) => one.kind === kind && (one.of === undefined || one.of === of));
     if (!step && !(fills && !ofGroups.has(kind) && isUnsaid(condition, plan, given))) return plan;
-    const next = meeting(plan, condition);
+    const next = meeting(plan, condition, { sexOf: (index) => sexAsked(verdict, index) });
     if (next === plan || (!step && altersSaid(given, next, kinds))) return plan;
     note(condition, step);
     return next;

@@ -36,11 +36,12 @@ export function wantedKin(group: Counted): Kin {
   return { ...kin, count: wanted, females: wanted - males, mayHave };
 }
 
-/** The animals by whose sex lengths go: of both sexes where females will join males. */
-export function asWanted(group: Counted & { readonly party: Animals }): Omit<Animals, "sex"> {
-  if (group.party.sex !== "male" || !wantedKin(group).mayHave.female) return group.party;
-  const { sex: _, ...ofBoth } = group.party;
-  return ofBoth;
+/** Whether females will join males, of which there are fewer than belong together. */
+export function awaitsFemales(group: Counted & { readonly party: Pick<Animals, "sex"> }): boolean {
+  const { sex, kin } = group.party;
+  if (sex !== "male" || kin.count === undefined) return false;
+  const { count = kin.count } = wantedKin(group);
+  return count > kin.count;
 }
 
 /** What tells of how many animals those of a kind live together. */

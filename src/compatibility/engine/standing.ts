@@ -17,9 +17,17 @@ export interface Standing {
   readonly condition?: AimedCondition;
   /** Of what blocks: a form that would not be harmed. */
   readonly instead?: AimedCondition;
-  /** Whether the plan meets the condition; without one, or without a plan, it does not. */
+  /** Whether the plan meets the condition; without one it does not, nor without a plan, but for a sex that is said. */
   readonly state: "met" | "unmet" | "not-given" | "not-known";
 }
+
+/** Whether a condition asks for the sex of which a party is said to be: that is known without a plan. */
+const isOfSexSaid = ({ on, of, wanted }: AimedCondition, sides: readonly Subject[]): boolean =>
+  on === "group.sex" &&
+  "oneOf" in wanted &&
+  sides.some(
+    ({ index, animals: { sex } }) => index === of && sex !== undefined && wanted.oneOf.includes(sex),
+  );
 
 /** Whether an answer asks for a condition. */
 export const hasCondition = (
@@ -35,7 +43,7 @@ export interface PlanSubjects {
   readonly subjects: readonly Subject[];
 }
 
-/** How an answer stands, in one world. Without a plan every answer stands. */
+/** How an answer stands, in one world. */
 export function standingOf(
   rule: Rule,
   given: LocatedAnswer,
@@ -50,7 +58,7 @@ export function standingOf(
   const within = (plan?.subjects ?? sides).length;
   if (given.weight === "restricting") {
     const condition = located(rule, given.condition, { from, to }, within);
-    const state = plan ? stateOf(condition, plan, read) : "unmet";
+    const state = plan ? stateOf(condition, plan, read) : isOfSexSaid(condition, sides) ? "met" : "unmet";
     return { answer: given, from, to, condition, state };
   }
   if (given.weight !== "blocking" || !given.instead) return { answer: given, from, to, state: "unmet" };

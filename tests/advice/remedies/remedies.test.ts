@@ -314,3 +314,17 @@ test("what is no such wish is refused, and a plan that is none", () => {
   expect(() => remedies(plan, { want: "fine" as "suitable" })).toThrow(InvalidInputError);
   expect(() => remedies({ ...plan, groups: [] })).toThrow(InvalidInputError);
 });
+
+test("more males join a male where females would have no peace", () => {
+  const plan: Plan = {
+    tank: { base: { shape: "rectangle", length: 300, width: 100 }, height: 60 },
+    groups: [
+      { species: species("mikrogeophagus-altispinosus"), form: "long-fin", males: 1 },
+      { species: species("labidochromis-caeruleus"), unsexed: 5 },
+    ],
+  };
+  const [first] = remedies(plan).remedies;
+  expect(first?.moves).toMatchObject([
+    { kind: "numbers", moved: 0, change: { groups: { 0: { males: 2 } } } },
+  ]);
+});

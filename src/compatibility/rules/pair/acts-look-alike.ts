@@ -4,55 +4,69 @@ import { sexes } from "../../../species/inner";
 import { canHappen, ofBrood, reaches } from "../../animals/acts";
 import { ofOneBuild } from "../../animals/build";
 import { placeOf } from "../../animals/rivals";
+import { besideWanted, wantedBy } from "../../animals/wanted";
 import type { GivenCondition } from "../../engine/rule/finding";
 import { ownRule } from "../../engine/rule/own-rule";
 import type { SeenParty } from "../../engine/rule/rule";
+import { besideJoining } from "../shared/by-sex";
 import { coverBeside } from "../shared/cover-beside";
 import { type ActAnswer, actMeasures, judgeTowards, roomAndSight, toKnow } from "../shared/judge-act";
 import { shareAny } from "../shared/lists";
 
-type Looks = "appearance.looks" | "size.bodyShape";
+type Looks = "appearance.looks" | "size.bodyShape" | (typeof wantedBy)[number];
 type Doer = SeenParty<"temperament.acts", Looks | "space.zones" | "space.territory" | "space.openWater">;
-type Other = SeenParty<never, Looks | "space.openWater">;
+type Other = SeenParty<never, Looks | "space.zones" | "space.openWater">;
 
 /**
  * Does it take the other for one of its own, and what does it do then?
  *
  * Who kills or wounds what bears its markings cannot live beside it; where the plan does not say of which sex they are, it
  * restricts to one that does not wound, else to one without the markings. A build alone makes a lesser rival, which is
- * chased and not wounded. Who is only chased needs room and something between.
+ * chased and not wounded. Who is only chased needs room and something between. Where only the females that will join males
+ * would harm or be harmed, it restricts to males.
  */
 export const actsLookAlike = /* @__PURE__ */ ownRule({
   id: "acts-look-alike",
   way: "each-way",
   needs: { from: ["temperament.acts"] },
   uses: {
-    from: ["appearance.looks", "size.bodyShape", "space.zones", "space.territory", "space.openWater"],
-    to: ["appearance.looks", "size.bodyShape", "space.zones", "space.openWater"],
+    from: /* @__PURE__ */ besideWanted(
+      "appearance.looks",
+      "size.bodyShape",
+      "space.zones",
+      "space.territory",
+      "space.openWater",
+    ),
+    to: /* @__PURE__ */ besideWanted("appearance.looks", "size.bodyShape", "space.zones", "space.openWater"),
   },
+  mayAdd: wantedBy,
   mayRestrict: ["space.territory", "appearance.looks", "size.bodyShape"],
   decidesBy: ["coverAgainstChase", "roomBesideBrood"],
   mayYield: ["blocking", "restricting", "advisory"],
   measures: actMeasures,
-  judge: ({ from, to, thresholds }) => {
-    if (from.party.id === to.party.id) return [];
-    const acts = from["temperament.acts"].filter(
-      (act) =>
-        act.target === "look-alike" &&
-        reaches(act, from["space.zones"], to["space.zones"]) &&
-        canHappen(act, from.party, to.party),
-    );
-    if (acts.length === 0) return [];
-    const byMarks = shareAny(shown(from), shown(to))
-      ? acts.flatMap((act) => judged(act, from, to, thresholds))
-      : [];
-    const wounding =
-      byMarks.length === 0 ||
-      byMarks.some((found) => found.weight === "restricting" && found.condition.on === "group.sex");
-    if (!wounding || !ofOneBuild(from, to)) return byMarks;
-    return [...byMarks, ...acts.flatMap((act) => judged(asLesserRival(act), from, to, thresholds))];
-  },
+  judge: ({ from, to, thresholds }) =>
+    besideJoining(from, to, (doer, other) => takenFor(doer, other, thresholds)),
 });
+
+/** What it does to the other where it takes it for one of its own. */
+function takenFor(from: Doer, to: Other, thresholds: Deciding): readonly ActAnswer[] {
+  if (from.party.id === to.party.id) return [];
+  const acts = from["temperament.acts"].filter(
+    (act) =>
+      act.target === "look-alike" &&
+      reaches(act, from["space.zones"], to["space.zones"]) &&
+      canHappen(act, from.party, to.party),
+  );
+  if (acts.length === 0) return [];
+  const byMarks = shareAny(shown(from), shown(to))
+    ? acts.flatMap((act) => judged(act, from, to, thresholds))
+    : [];
+  const wounding =
+    byMarks.length === 0 ||
+    byMarks.some((found) => found.weight === "restricting" && found.condition.on === "group.sex");
+  if (!wounding || !ofOneBuild(from, to)) return byMarks;
+  return [...byMarks, ...acts.flatMap((act) => judged(asLesserRival(act), from, to, thresholds))];
+}
 
 interface Deciding {
   readonly coverAgainstChase: number;

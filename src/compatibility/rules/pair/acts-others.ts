@@ -4,11 +4,12 @@ import type { Act } from "../../../species";
 import { canHappen, ofBrood, reaches } from "../../animals/acts";
 import { grownLength, grownPreyLength, preyLength } from "../../animals/lengths";
 import { placeOf } from "../../animals/rivals";
+import { besideWanted, wantedBy } from "../../animals/wanted";
 import type { GivenCondition } from "../../engine/rule/finding";
 import { ownRule } from "../../engine/rule/own-rule";
 import type { SeenParty } from "../../engine/rule/rule";
 import type { ThresholdValues } from "../../threshold-values";
-import { judgedBySex } from "../shared/by-sex";
+import { besideJoining, judgedBySex } from "../shared/by-sex";
 import { coverBeside } from "../shared/cover-beside";
 import {
   type ActAnswer,
@@ -21,11 +22,16 @@ import {
 
 type Doer = SeenParty<
   "temperament.acts" | "size.adultLength",
-  "space.zones" | "space.territory" | "space.openWater" | "diet.pace"
+  "space.zones" | "space.territory" | "space.openWater" | "diet.pace" | (typeof wantedBy)[number]
 >;
 type Other = SeenParty<
   "size.adultLength",
-  "space.zones" | "appearance.longFins" | "space.openWater" | "diet.pace" | "temperament.acts"
+  | "space.zones"
+  | "appearance.longFins"
+  | "space.openWater"
+  | "diet.pace"
+  | "temperament.acts"
+  | (typeof wantedBy)[number]
 >;
 type Deciding = Pick<
   ThresholdValues,
@@ -40,23 +46,33 @@ type Deciding = Pick<
  * chased for want of room, it needs that only if it cannot get away. Who chases anyone at any time, or is fast and chases
  * whatever is smaller, leaves no peace to what cannot get away from it, nor to fish half as long or less that are not fast,
  * which blocks. Young that are harmed for being small, and would not be once grown, restrict to the length at which they
- * enter. A bully chases all that are not clearly larger.
+ * enter. Where only the females that will join males would harm or be harmed, it restricts to males. A bully chases all
+ * that are not clearly larger.
  */
 export const actsOthers = /* @__PURE__ */ ownRule({
   id: "acts-others",
   way: "each-way",
   needs: { from: ["temperament.acts", "size.adultLength"], to: ["size.adultLength"] },
   uses: {
-    from: ["space.zones", "space.territory", "space.openWater", "diet.pace"],
-    to: ["space.zones", "appearance.longFins", "space.openWater", "diet.pace", "temperament.acts"],
+    from: /* @__PURE__ */ besideWanted("space.zones", "space.territory", "space.openWater", "diet.pace"),
+    to: /* @__PURE__ */ besideWanted(
+      "space.zones",
+      "appearance.longFins",
+      "space.openWater",
+      "diet.pace",
+      "temperament.acts",
+    ),
   },
+  mayAdd: wantedBy,
   mayRestrict: ["space.territory"],
   decidesBy: ["coverAgainstChase", "clearlySmaller", "muchSmaller", "roomBesideBrood"],
   mayYield: ["blocking", "restricting", "advisory"],
   measures: actMeasures,
   judge: ({ from, to, thresholds }) => {
     if (from.party.id === to.party.id) return [];
-    const acts = judgedBySex(from, to, (doer, other) => actsOn(doer, other, thresholds));
+    const acts = besideJoining(from, to, (doer, other) =>
+      judgedBySex(doer, other, (one, another) => actsOn(one, another, thresholds)),
+    );
     return [...acts, ...bullied(from, to, thresholds)];
   },
 });

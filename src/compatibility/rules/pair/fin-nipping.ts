@@ -2,20 +2,27 @@ import { decimal } from "../../../decimal";
 import type { Act } from "../../../species";
 import { canHappen, reaches, reachesAsleep, reachesFeeding } from "../../animals/acts";
 import { grownLength, grownPreyLength, preyLength } from "../../animals/lengths";
+import { besideWanted, wantedBy } from "../../animals/wanted";
 import type { Judged } from "../../engine/rule/finding";
 import type { MeasureKinds } from "../../engine/rule/measures";
 import { ownRule } from "../../engine/rule/own-rule";
 import type { SeenParty } from "../../engine/rule/rule";
 import type { ThresholdValues } from "../../threshold-values";
+import { besideJoining } from "../shared/by-sex";
 import { coverBeside } from "../shared/cover-beside";
 
 type Nipper = SeenParty<
   "temperament.acts" | "size.adultLength",
-  "space.zones" | "diet.reach" | "diet.light" | "space.openWater"
+  "space.zones" | "diet.reach" | "diet.light" | "space.openWater" | (typeof wantedBy)[number]
 >;
 type Other = SeenParty<
   "size.adultLength",
-  "appearance.longFins" | "diet.pace" | "space.zones" | "diet.light" | "space.openWater"
+  | "appearance.longFins"
+  | "diet.pace"
+  | "space.zones"
+  | "diet.light"
+  | "space.openWater"
+  | (typeof wantedBy)[number]
 >;
 type Deciding = Pick<ThresholdValues, "muchSmaller" | "coverAgainstChase">;
 type Answer = Judged<"blocking" | "restricting" | "advisory", typeof measures>;
@@ -31,43 +38,54 @@ const ownKind: readonly Act["target"][] = ["own-sex", "other-sex", "own-kind", "
  * Long fins are bitten until they are gone; who nips anyone wears out those that are slow or much smaller, and claws wear
  * out whatever shorter rests beside them on the ground. Who nips only where it has too little room or company leaves alone
  * what can get away; slow fish with long fins need cover from it. Who feeds where long fins live comes there every day, and
- * whoever is about at night to those that sleep in the next part of the water: nobody can tell whether it nips them there. Young that grow out of being small enter
- * longer. Its own kind holds its own.
+ * whoever is about at night to those that sleep in the next part of the water: nobody can tell whether it nips them there. Young that grow out of being small
+ * enter longer. Where only the females that will join males would harm or be harmed, it restricts to males. Its own kind
+ * holds its own.
  */
 export const finNipping = /* @__PURE__ */ ownRule({
   id: "fin-nipping",
   way: "each-way",
   needs: { from: ["temperament.acts", "size.adultLength"], to: ["size.adultLength"] },
   uses: {
-    from: ["space.zones", "diet.reach", "diet.light", "space.openWater"],
-    to: ["appearance.longFins", "diet.pace", "space.zones", "diet.light", "space.openWater"],
+    from: /* @__PURE__ */ besideWanted("space.zones", "diet.reach", "diet.light", "space.openWater"),
+    to: /* @__PURE__ */ besideWanted(
+      "appearance.longFins",
+      "diet.pace",
+      "space.zones",
+      "diet.light",
+      "space.openWater",
+    ),
   },
+  mayAdd: wantedBy,
   decidesBy: ["muchSmaller", "coverAgainstChase"],
   mayYield: ["blocking", "restricting", "advisory"],
   measures,
-  judge: ({ from, to, thresholds }) => {
-    if (to.party.kind !== "fish" || isOneAnimal(from, to)) return [];
-    const nips = from["temperament.acts"].filter(
-      (act) => act.does === "nips-fins" && canHappen(act, from.party, to.party),
-    );
-    const sameKind = from.party.id === to.party.id;
-    if (sameKind && from.party.form === to.party.form)
-      return nips.some(({ target }) => ownKind.includes(target)) ? [toKnow] : [];
-    const long = to["appearance.longFins"] ?? true;
-    const atIt = nips.filter(
-      ({ target }) =>
-        target === "any" || (target === "long-finned" && long) || (sameKind && ownKind.includes(target)),
-    );
-    const awake = atIt.filter((act) => reaches(act, from["space.zones"], to["space.zones"]));
-    if (awake.length > 0) return [fate(awake, long, from, to, thresholds)];
-    const feeding = atIt.filter((act) => long && reachesFeeding(act, from["diet.reach"], to["space.zones"]));
-    if (feeding.length > 0)
-      return atTimes(fate(feeding, long, from, to, thresholds), { feeds: whereFed(from, to) });
-    const asleep = atIt.filter((act) => reachesAsleep(act, from, to));
-    if (asleep.length === 0) return [];
-    return atTimes(fate(asleep, long, from, to, thresholds), { hunts: "night" });
-  },
+  judge: ({ from, to, thresholds }) =>
+    besideJoining(from, to, (nipper, other) => bitten(nipper, other, thresholds)),
 });
+
+function bitten(from: Nipper, to: Other, thresholds: Deciding): readonly Answer[] {
+  if (to.party.kind !== "fish" || isOneAnimal(from, to)) return [];
+  const nips = from["temperament.acts"].filter(
+    (act) => act.does === "nips-fins" && canHappen(act, from.party, to.party),
+  );
+  const sameKind = from.party.id === to.party.id;
+  if (sameKind && from.party.form === to.party.form)
+    return nips.some(({ target }) => ownKind.includes(target)) ? [toKnow] : [];
+  const long = to["appearance.longFins"] ?? true;
+  const atIt = nips.filter(
+    ({ target }) =>
+      target === "any" || (target === "long-finned" && long) || (sameKind && ownKind.includes(target)),
+  );
+  const awake = atIt.filter((act) => reaches(act, from["space.zones"], to["space.zones"]));
+  if (awake.length > 0) return [fate(awake, long, from, to, thresholds)];
+  const feeding = atIt.filter((act) => long && reachesFeeding(act, from["diet.reach"], to["space.zones"]));
+  if (feeding.length > 0)
+    return atTimes(fate(feeding, long, from, to, thresholds), { feeds: whereFed(from, to) });
+  const asleep = atIt.filter((act) => reachesAsleep(act, from, to));
+  if (asleep.length === 0) return [];
+  return atTimes(fate(asleep, long, from, to, thresholds), { hunts: "night" });
+}
 
 /** Whether both are one animal by itself. */
 const isOneAnimal = (from: Nipper, to: Other) => from.party === to.party && from.party.kin.count === 1;

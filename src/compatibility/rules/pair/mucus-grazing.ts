@@ -2,14 +2,15 @@ import type { Animals } from "../../../plan";
 import type { Act, TraitValue } from "../../../species";
 import { canHappen } from "../../animals/acts";
 import { grownLength } from "../../animals/lengths";
+import { besideWanted, wantedBy } from "../../animals/wanted";
 import type { Judged } from "../../engine/rule/finding";
 import type { MeasureKinds } from "../../engine/rule/measures";
 import { ownRule } from "../../engine/rule/own-rule";
 import type { SeenParty } from "../../engine/rule/rule";
-import { judgedBySex } from "../shared/by-sex";
+import { besideJoining, judgedBySex } from "../shared/by-sex";
 
-type Grazer = SeenParty<"temperament.acts", "diet.foods">;
-type Flank = SeenParty<"size.adultLength", "size.bodyShape" | "diet.pace">;
+type Grazer = SeenParty<"temperament.acts", "diet.foods" | (typeof wantedBy)[number]>;
+type Flank = SeenParty<"size.adultLength", "size.bodyShape" | "diet.pace" | (typeof wantedBy)[number]>;
 type Answer = Judged<"blocking" | "restricting" | "advisory", typeof measures>;
 
 /** What it takes to graze, where it may rasp all the same. */
@@ -23,7 +24,8 @@ const anyGreens: TraitValue<"diet.foods"> = ["algae", "plants"];
  * Slow swimmers suffer, and flat or broad flanks; small spindles that keep moving are let alone, and whatever is small and
  * quick. Who rasps only where it finds too little is worth knowing beside all that are not slow. Who does so at any time
  * does it less where it is fed greens; of slow fish with flat, broad flanks, and of a disc on the ground, nobody can tell
- * whether it leaves them alone then.
+ * whether it leaves them alone then. Where only the females that will join males would harm or be harmed, it restricts to
+ * males.
  *
  * Captive manatees were wounded where the *Pterygoplichthys* beside them found no food, and in springs full of algae these
  * hang on manatees too: Pérez-Flores & Pigenutt-Galindo 2020, Hidrobiológica 30:173-179, abstract; Nico, Loftus & Reid 2009,
@@ -33,13 +35,19 @@ export const mucusGrazing = /* @__PURE__ */ ownRule({
   id: "mucus-grazing",
   way: "each-way",
   needs: { from: ["temperament.acts"], to: ["size.adultLength"] },
-  uses: { from: ["diet.foods"], to: ["size.bodyShape", "diet.pace"] },
+  uses: {
+    from: /* @__PURE__ */ besideWanted("diet.foods"),
+    to: /* @__PURE__ */ besideWanted("size.bodyShape", "diet.pace"),
+  },
+  mayAdd: wantedBy,
   decidesBy: ["broadFlank"],
   mayYield: ["blocking", "restricting", "advisory"],
   measures,
   judge: ({ from, to, thresholds }) =>
-    judgedBySex<Grazer, Flank, Answer["weight"], typeof measures>(from, to, (grazer, flank) =>
-      rasped(grazer, flank, thresholds),
+    besideJoining<Grazer, Flank, Answer["weight"], typeof measures>(from, to, (grazer, flank) =>
+      judgedBySex<Grazer, Flank, Answer["weight"], typeof measures>(grazer, flank, (one, other) =>
+        rasped(one, other, thresholds),
+      ),
     ),
 });
 

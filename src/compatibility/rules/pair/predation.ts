@@ -9,11 +9,12 @@ import {
   preyLength,
 } from "../../animals/lengths";
 import { appetiteFor, preyKinds } from "../../animals/prey";
-import { asWanted, besideWanted, wantedBy, wantedKin } from "../../animals/wanted";
+import { besideWanted, wantedBy, wantedKin } from "../../animals/wanted";
 import type { Judged } from "../../engine/rule/finding";
 import { ownRule } from "../../engine/rule/own-rule";
 import type { SeenParty } from "../../engine/rule/rule";
 import type { ThresholdName } from "../../threshold-values";
+import { besideJoining } from "../shared/by-sex";
 import { isOnly, shareAny } from "../shared/lists";
 import { eatenUpTo, fateOf, isClawed, isTooDeep, mealMeasures, type Reach, reachOf } from "../shared/meal";
 
@@ -52,7 +53,8 @@ type Answer = Judged<"blocking" | "restricting" | "advisory", typeof mealMeasure
  * Goes by length, whatever a stage is called. A stated greatest prey decides, else the hunter's usual length. In the band
  * above nobody can tell in advance; nor of any larger snail beside a fish that takes snails too large to be swallowed, for
  * it picks at feelers and foot, and a snail cannot get away. The animals of one kind grow up together, and none of them
- * eats another that is as long as itself; where females will join males, it goes by the lengths of both. Animals that are
+ * eats another that is as long as itself. Where only the females that will join males would eat or be eaten, it restricts
+ * to males. Animals that are
  * shorter than grown ones of their kind, which would be safe, restrict to the length at which they enter, and so do those
  * that are eaten if of the smaller sex alone, where nobody says of which they are; what becomes of young that are wanted of
  * them is told at once. Young of which nobody says how long they are may be as short as can be: they never block for that.
@@ -77,16 +79,19 @@ export const predation = /* @__PURE__ */ ownRule({
   decidesBy,
   mayYield: ["blocking", "restricting", "advisory"],
   measures: mealMeasures,
-  judge: ({ from, to, thresholds }) => {
-    const animals = ofAnimals(from, to, thresholds);
-    const grows = to.party.raises && animals.every(({ weight }) => weight === "restricting");
-    if (animals.length > 0 && !grows) return animals;
-    return [...animals, ...ofYoung(from, to, thresholds), ...ofEggs(from, to, thresholds)];
-  },
+  judge: ({ from, to, thresholds }) =>
+    besideJoining(from, to, (hunter, prey) => eaten(hunter, prey, thresholds)),
 });
 
-/** The length in cm that hunters grow to, with those that will join them. */
-const hunterLength = (from: Hunter): number => grownLength(asWanted(from), from["size.adultLength"]);
+function eaten(from: Hunter, to: Prey, thresholds: Thresholds): readonly Answer[] {
+  const animals = ofAnimals(from, to, thresholds);
+  const grows = to.party.raises && animals.every(({ weight }) => weight === "restricting");
+  if (animals.length > 0 && !grows) return animals;
+  return [...animals, ...ofYoung(from, to, thresholds), ...ofEggs(from, to, thresholds)];
+}
+
+/** The length in cm that hunters grow to. */
+const hunterLength = (from: Hunter): number => grownLength(from.party, from["size.adultLength"]);
 
 /** A hunter that feeds at the surface alone does not come down to what never leaves the ground. */
 function withinReach({ "diet.reach": reach }: Hunter, { "space.zones": zones }: Prey): boolean {
@@ -99,11 +104,11 @@ function withinReach({ "diet.reach": reach }: Hunter, { "space.zones": zones }: 
  */
 function ofAnimals(from: Hunter, to: Prey, thresholds: Thresholds): readonly Answer[] {
   if (from.party === to.party || !withinReach(from, to)) return [];
-  const now = preyLength(asWanted(to), to["size.adultLength"]) ?? 0;
+  const now = preyLength(to.party, to["size.adultLength"]) ?? 0;
   const part = partOfReach(from, to);
   const equal = lengthOfEqual(from, to);
   if (part === 0 || now >= equal) return [];
-  const grown = Math.min(grownPreyLength(asWanted(to), to["size.adultLength"]), equal);
+  const grown = Math.min(grownPreyLength(to.party, to["size.adultLength"]), equal);
   const reach = reachFor(from, to, part, thresholds);
   const asYoung = decimal(part * youngReach(from, to, thresholds));
   const found = reach ? byReach(reach, from, to, { now, grown, equal, asYoung, thresholds }) : [];
@@ -126,7 +131,7 @@ function partOfReach(from: Hunter, to: Prey): number {
 function lengthOfEqual(from: Hunter, to: Prey): number {
   if (from.party.id !== to.party.id) return Number.POSITIVE_INFINITY;
   const { length = Number.POSITIVE_INFINITY } = from.party;
-  return Math.min(length, grownPreyLength(asWanted(to), to["size.adultLength"]));
+  return Math.min(length, grownPreyLength(to.party, to["size.adultLength"]));
 }
 
 /** Lengths of the prey, in cm: today, once grown or its equal, from which it is its equal, and up to which newly hatched. */

@@ -2,6 +2,7 @@ import type { Animals } from "../../../plan";
 import { kinOf } from "../../../plan/inner";
 import type { Sex } from "../../../species";
 import { sexes } from "../../../species/inner";
+import { awaitsFemales } from "../../animals/wanted";
 import type { Judged, PartyRole } from "../../engine/rule/finding";
 
 /** A party as a rule sees it. */
@@ -32,6 +33,49 @@ export function judgedBySex<From extends Seen, To extends Seen, Allowed extends 
   }
   return found;
 }
+
+/** A side of which a rule sees how many are wanted. */
+type Joined = Seen & Parameters<typeof awaitsFemales>[0];
+
+/**
+ * Judges two parties as the plan gives them, and in the place of males the females that will join them too: what ends worse
+ * for these restricts to males, which the plan keeps already; else what they ask for is asked for as well.
+ */
+export function besideJoining<From extends Joined, To extends Joined, Allowed extends Weights, Kinds>(
+  from: From,
+  to: To,
+  judge: (from: From, to: To) => readonly Judged<Allowed, Kinds>[],
+): readonly (Judged<Allowed, Kinds> | Judged<"restricting", Kinds>)[] {
+  const found = judge(from, to);
+  const joined = { from: awaitsFemales(from), to: awaitsFemales(to) };
+  if (from.party === to.party || !(joined.from || joined.to)) return found;
+  const all: (Judged<Allowed, Kinds> | Judged<"restricting", Kinds>)[] = [...found];
+  const males = new Set<PartyRole>();
+  for (const females of [["from"], ["to"], ["from", "to"]] as const) {
+    if (!females.every((of) => joined[of] && !males.has(of))) continue;
+    const sexOf = (of: PartyRole) => (females.some((each) => each === of) ? "female" : undefined);
+    const answers = judge(ofSex(from, sexOf("from")), ofSex(to, sexOf("to")));
+    const worse = answers.find((answer) => found.every((other) => perilOf(other) < perilOf(answer)));
+    if (worse && perilOf(worse) > 0) {
+      males.add(females[0]);
+      all.push(...asking<Kinds>({ [females[0]]: "male" }, worse));
+    } else {
+      all.push(...answers.filter((answer) => asksFor(answer) && !all.some(asksTheSame(answer))));
+    }
+  }
+  return all;
+}
+
+/** How badly it may end: not, perhaps or surely. */
+const perilOf = (answer: { readonly weight: Weights }): number =>
+  answer.weight === "blocking" ? 2 : mayEndBadly(answer) ? 1 : 0;
+
+/** What an answer asks for, as text; undefined where it asks for nothing. */
+const asksFor = (answer: { readonly weight: Weights }): string | undefined =>
+  "condition" in answer ? JSON.stringify(answer.condition) : undefined;
+
+const asksTheSame = (one: { readonly weight: Weights }) => (other: { readonly weight: Weights }) =>
+  asksFor(one) === asksFor(other);
 
 const mayEndBadly = (answer: { readonly weight: Weights }): boolean =>
   answer.weight === "blocking" || "couldBe" in answer;

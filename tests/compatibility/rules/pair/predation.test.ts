@@ -320,7 +320,7 @@ describe("prey that is shorter than its adults, which would be safe", () => {
     expect(two(undefined, 3)).toMatchObject([{ min: 5.1 }, { min: 1.9 }]);
   });
 
-  test("is eaten by the females that will join the males of a plan, not by males of which no more are wanted", () => {
+  test("that only the females would eat that will join males has these stay alone", () => {
     const lengths: Stated["size.adultLength"] = [
       { length: 4, measure: "TL", as: "usual", sex: "male", total: { min: 4, max: 4 } },
       { length: 12, measure: "TL", as: "usual", sex: "female", total: { min: 12, max: 12 } },
@@ -336,9 +336,10 @@ describe("prey that is shorter than its adults, which would be safe", () => {
       planBy(predation, [
         { species: eater(least), males: 3 },
         { species: prey(2), unsexed: 6 },
-      ]).outcome;
-    expect(males(6)).toBe("unsuitable");
-    expect(males(3)).toBe("suitable");
+      ]);
+    const stayMales = { on: "group.sex", of: 0, wanted: { oneOf: ["male"] } };
+    expect(males(6)).toMatchObject({ outcome: "suitable", met: [{ from: 0, to: 1, condition: stayMales }] });
+    expect(males(3)).toMatchObject({ outcome: "suitable", met: [] });
   });
 
   test("is not eaten by an equal of its own kind, however large the prey that these take", () => {
