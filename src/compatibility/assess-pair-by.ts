@@ -42,11 +42,13 @@ export function assessPairBy(
     [first, second],
     [second, first],
   ] as const;
+  const several = [first, second].filter(({ animals: { count = 1 } }) => count > 1);
   const judgements: Judgement[] = [];
   for (const rule of by.rules) {
     const judge = pairJudge(rule, by.thresholds);
     judgements.push(judge(there));
-    if (rule.way === "each-way") judgements.push(judge(back));
+    if (rule.way !== "each-way") continue;
+    judgements.push(judge(back), ...several.map((one) => judge([one, one])));
   }
   const subjects = [first, second];
   const said = [saidBy(judgements)];

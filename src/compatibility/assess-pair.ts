@@ -7,7 +7,9 @@ import type { Verdict } from "./verdict";
 
 /**
  * Whether two kinds of animals can be kept together, whatever the tank: the findings of every pair rule, the outcome
- * on the adopted facts, and the bounds over what is disputed or missing. Advice about typical animals; individuals vary.
+ * on the adopted facts, and the bounds over what is disputed or missing. What the animals of one party do to each other
+ * is judged where its `count` is two or more; where it has none, that is left to `assessPlan`, as is how many belong
+ * together. Advice about typical animals; individuals vary.
  *
  * @param a - One party; without sex or stage, adults of both sexes.
  * @param b - The other party; may be of the same species.

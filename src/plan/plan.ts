@@ -11,7 +11,7 @@ export interface Party {
   readonly stage?: Stage | undefined;
   /** Total length in cm, in place of the species' figures. */
   readonly length?: number | undefined;
-  /** How many; unknown if absent. */
+  /** How many; of two or more is also judged what they do to each other. Unknown if absent: then it is not. */
   readonly count?: number | undefined;
   /** What these individuals are like. Default `typical`. */
   readonly temper?: Temper | undefined;

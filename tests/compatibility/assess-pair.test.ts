@@ -3,6 +3,9 @@ import { describe, expect, test } from "vitest";
 import { allSpecies } from "vivary/catalog";
 import astronotusOcellatus from "vivary/catalog/astronotus-ocellatus";
 import bettaSplendens from "vivary/catalog/betta-splendens";
+import erpetoichthysCalabaricus from "vivary/catalog/erpetoichthys-calabaricus";
+import fundulopanchaxGardneri from "vivary/catalog/fundulopanchax-gardneri";
+import gyrinocheilusAymonieri from "vivary/catalog/gyrinocheilus-aymonieri";
 import hoplisomaPaleatum from "vivary/catalog/hoplisoma-paleatum";
 import neocaridinaDavidi from "vivary/catalog/neocaridina-davidi";
 import osteogasterAenea from "vivary/catalog/osteogaster-aenea";
@@ -12,7 +15,14 @@ import puntigrusTetrazona from "vivary/catalog/puntigrus-tetrazona";
 import tanichthysAlbonubes from "vivary/catalog/tanichthys-albonubes";
 import vittinaNatalensis from "vivary/catalog/vittina-natalensis";
 import { version } from "../../package.json";
-import { assessPair, type OpenQuestion, pairRules, planRules } from "../../src/compatibility";
+import {
+  assessPair,
+  assessPlan,
+  type OpenQuestion,
+  pairRules,
+  planRules,
+  type Verdict,
+} from "../../src/compatibility";
 import { dataVersion } from "../../src/evidence";
 import type { SpeciesProfile, TraitValue } from "../../src/species";
 import { runs } from "../runs";
@@ -100,7 +110,47 @@ describe("any pair", () => {
   });
 });
 
+describe("what the animals of one party do to each other", () => {
+  const rasped = (count: number | undefined) =>
+    assessPair({ species: puntigrusTetrazona }, { species: gyrinocheilusAymonieri, count }).findings.filter(
+      ({ rule, from, to }) => rule === "mucus-grazing" && from === 1 && to === 1,
+    );
+
+  test("is judged where there are several", () => {
+    expect(rasped(4)).toMatchObject([{ weight: "blocking" }]);
+  });
+
+  test("is not judged of one, nor where nobody says how many there are", () => {
+    expect([...rasped(1), ...rasped(undefined)]).toEqual([]);
+  });
+
+  test("is what a plan of as many tells", () => {
+    const own = (verdict: Verdict) =>
+      verdict.findings.filter(({ from, to }) => from !== undefined && from === to).map(({ rule }) => rule);
+    const [first, second] = [
+      { species: bettaSplendens, sex: "male", count: 3 },
+      { species: gyrinocheilusAymonieri, count: 4 },
+    ] as const;
+    const plan = assessPlan({
+      tank: { base: { shape: "rectangle", length: 1, width: 1 } },
+      groups: [
+        { species: first.species, males: first.count },
+        { species: second.species, unsexed: second.count },
+      ],
+    });
+    expect(own(assessPair(first, second))).toEqual(own(plan));
+    expect(own(plan)).not.toEqual([]);
+  });
+});
+
 describe("a verdict", () => {
+  test("knows without a plan that males are males", () => {
+    const male = { species: fundulopanchaxGardneri, sex: "male", count: 1 } as const;
+    const { outcome, met } = assessPair({ species: erpetoichthysCalabaricus }, male);
+    expect(outcome).toBe("suitable");
+    expect(met).toMatchObject([{ rule: "predation", condition: { on: "group.sex", of: 1 } }]);
+  });
+
   test("names its parties as they were given", () => {
     const verdict = assessPair(
       { species: bettaSplendens, form: "plakat", sex: "male", count: 1, length: 5 },
