@@ -4,10 +4,6 @@ import osteogasterAenea from "vivary/catalog/osteogaster-aenea";
 import poeciliaReticulata from "vivary/catalog/poecilia-reticulata";
 import pterophyllumScalare from "vivary/catalog/pterophyllum-scalare";
 import puntigrusTetrazona from "vivary/catalog/puntigrus-tetrazona";
-import trichogasterChuna from "vivary/catalog/trichogaster-chuna";
-import trichogasterFasciata from "vivary/catalog/trichogaster-fasciata";
-import trichogasterLabiosa from "vivary/catalog/trichogaster-labiosa";
-import trichogasterLalius from "vivary/catalog/trichogaster-lalius";
 import { finNipping } from "../../../../src/compatibility/rules/pair/fin-nipping";
 import type { Kind, TraitValue as Value } from "../../../../src/species";
 import { adults, animal, type Stated } from "../../animals";
@@ -312,11 +308,3 @@ test("tiger barbs nip angelfish, guppies and bettas, and let a cory be", () => {
     weighed(pairBy(finNipping, { species: puntigrusTetrazona }, { species: osteogasterAenea })).findings,
   ).toEqual([]);
 });
-
-// Töpfer & Schindler 2009, Vertebrate Zoology 59:49-51, from memory: the pelvic fins of Trichogaster are one long ray each.
-test.each([trichogasterChuna, trichogasterFasciata, trichogasterLabiosa, trichogasterLalius])(
-  "tiger barbs bite the threads of $id",
-  (species) => {
-    expect(pairBy(finNipping, { species: puntigrusTetrazona }, { species }).outcome).toBe("unsuitable");
-  },
-);
