@@ -26,6 +26,11 @@ export const recalled: readonly Recalled[] = [
     settledBy: "Directive 2006/44/EC, the table of Annex I; EIFAC Technical Paper 11 (1970).",
   },
   {
+    file: "compatibility/rules/pair/mucus-grazing.ts",
+    what: "That plecos hang on manatees also in springs full of algae, so that food does not end it.",
+    settledBy: "Nico, Loftus & Reid 2009, Aquatic Invasions 4:511-519.",
+  },
+  {
     file: "compatibility/rules/pair/shyness.ts",
     what: "That calm fish in the open tell shy larger ones that no danger is near.",
     settledBy: "Barlow 1968, on calm company in the open, in the orange chromide.",

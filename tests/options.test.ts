@@ -22,6 +22,7 @@ import {
   pairPlan,
   pairRules,
   planner,
+  planThatMeets,
   witness,
 } from "../src/compatibility";
 import type { Plan } from "../src/plan";
@@ -79,6 +80,7 @@ const calls: Readonly<Record<string, Call>> = {
   outcomes: (options) => outcomes(profiles, options),
   overlapRows: (options) => overlapRows(profiles, options),
   pairPlan: (options) => pairPlan(shy, bold, options),
+  planThatMeets: (options) => planThatMeets(plan, lid, options),
   planner: (options) => planner(plan, options),
   profileMarkdown: (options) => profileMarkdown(danioRerio, options),
   profileMarkdownIn: (options) => profileMarkdownIn(english, danioRerio, options),

@@ -1,6 +1,7 @@
 import { isMet, type Plan } from "../plan";
 import type { AssessOptions } from "./assess-options";
-import { assessPlan } from "./assess-plan";
+import { assessPlanWith } from "./assess-plan";
+import { assessedBy } from "./assess-plan-by";
 import type { AimedCondition } from "./engine/rule/finding";
 import { meeting } from "./meeting";
 import { sexAsked } from "./sex-asked";
@@ -32,8 +33,9 @@ export function planThatMeets(
   condition: AimedCondition,
   options: AssessOptions = {},
 ): Plan | undefined {
+  const by = assessPlanWith(options);
   if (isMet(condition, plan) === true) return plan;
-  const sexOf = (of: number) => sexAsked(assessPlan(plan, options), of);
+  const sexOf = (of: number) => sexAsked(assessedBy(by, plan), of);
   const changed = meeting(plan, { ...condition, findings: [] }, { sexOf });
   return isMet(condition, changed) === true ? changed : undefined;
 }

@@ -113,7 +113,7 @@ const asked: readonly Asked[] = [
   [
     "symphysodon-aequifasciatus",
     "pterygoplichthys-gibbiceps",
-    "conditional or unsuitable",
+    "undetermined or unsuitable",
     "rasps flanks at night",
   ],
   ["astronotus-ocellatus", "heros-severus", "conditional", "very large tank"],
@@ -596,7 +596,7 @@ const asked: readonly Asked[] = [
     "red-eye nips now and then",
   ],
   ["devario-aequipinnatus", "rocio-octofasciata", "conditional or suitable or undetermined", "usual dither"],
-  ["pterygoplichthys-pardalis", "symphysodon-aequifasciatus", "conditional or unsuitable", "rasps discus"],
+  ["pterygoplichthys-pardalis", "symphysodon-aequifasciatus", "undetermined or unsuitable", "rasps discus"],
   [
     "amatitlania-nigrofasciata",
     "puntigrus-tetrazona",
@@ -769,7 +769,7 @@ const asked: readonly Asked[] = [
     "conditional",
     "brichardi spread; large tank",
   ],
-  ["pterygoplichthys-pardalis", "potamotrygon-motoro", "conditional or unsuitable", "rasps the ray's disc"],
+  ["pterygoplichthys-pardalis", "potamotrygon-motoro", "undetermined or unsuitable", "rasps the ray's disc"],
   ["tropheus-duboisi", "neolamprologus-brichardi", "conditional", "rocks and room"],
   ["trichogaster-labiosa", "trichogaster-fasciata", "conditional", "rival males, cross"],
   ["julidochromis-transcriptus", "tropheus-duboisi", "conditional", "rocks; large tank"],

@@ -21,6 +21,7 @@ const fish = (more: Stated = {}) =>
     ...more,
   });
 const other = animal("other", {
+  "social.living": "group",
   "temperament.shy": false,
   "diet.pace": "fast",
   "temperament.acts": [],
