@@ -273,8 +273,8 @@ const table = () =>
     waterDepth: {
       value: numbers.waterDepth,
       unit: "1",
-      about: "The least height of a tank, in standard lengths of a fish.",
-      source: "Tierschutzverordnung (Switzerland, SR 455.1), Annex 2 Table 8, note b: least depth of water",
+      about: "The least depth of the water, in standard lengths of a fish.",
+      source: "Tierschutzverordnung (Switzerland, SR 455.1), Annex 2 Table 8, note b",
     },
     restsOnHeaters: {
       value: numbers.restsOnHeaters,

@@ -1,3 +1,4 @@
+import { decimal } from "../decimal";
 import { InvalidInputError, type Problem } from "../errors";
 import { once } from "../later";
 import { lengthInCm, type TankFloor, type TankGeometry, tankFloor, tankGeometry } from "../tank";
@@ -26,6 +27,8 @@ export interface CheckedPlan {
   readonly geometry?: TankGeometry;
   /** As given, cm. */
   readonly height?: number;
+  /** How much of a height as given is rim and bottom pane, cm. */
+  readonly heightWithoutWater: number;
   readonly water: PlannedWater;
   readonly parties: readonly CheckedParty[];
   /** Unknown if absent. */
@@ -78,14 +81,18 @@ export function measuredPlan(plan: Plan, parties = partiesOfGroups(plan.groups))
     floor: tankFloor(tank),
     ...(height !== undefined && {
       geometry: tankGeometry({ ...tank, height }),
-      height: lengthInCm(height, tank.unit),
+      height: decimal(lengthInCm(height, tank.unit)),
     }),
+    heightWithoutWater: heightWithoutWater(tank),
     water,
     parties,
     ...(offerings && { offerings }),
     ...(jurisdiction && { jurisdiction }),
   };
 }
+
+const heightWithoutWater = ({ unit, measured, glass = 0, waterBelowRim = 0 }: PlannedTank): number =>
+  (waterBelowRim + (measured === "outer" ? glass : 0)) * lengthInCm(1, unit);
 
 const shapeOfPlan = /* @__PURE__ */ once(() => planShape(groupsShape(profileProblems)));
 const shapeBesideGroups = /* @__PURE__ */ once(() => planShape({ is: "checked", check: () => [] }));

@@ -34,6 +34,7 @@ export const tankFacts = {
 export const tankReadings = {
   "tank.width": ({ floor }: CheckedPlan) => floor.inner.width,
   "tank.innerFootprint": ({ floor }: CheckedPlan) => floor.inner.footprint,
+  "tank.heightWithoutWater": ({ heightWithoutWater }: CheckedPlan) => heightWithoutWater,
   "tank.waterVolume": ({ geometry }: CheckedPlan) => geometry?.waterVolume,
   "tank.filledMass": ({ geometry }: CheckedPlan) => geometry?.filledMass,
   "tank.filter.age": ({ tank }: CheckedPlan) => tank.filter?.age,

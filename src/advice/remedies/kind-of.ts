@@ -9,6 +9,7 @@ const kinds = {
   "tank.height": "tank",
   "tank.width": "tank",
   "tank.innerFootprint": "tank",
+  "tank.heightWithoutWater": "tank",
   "tank.waterVolume": "tank",
   "tank.filledMass": "tank",
   "tank.lid": "lid",

@@ -6,17 +6,17 @@ import { ownRule } from "../../engine/rule/own-rule";
 /**
  * Is the tank high enough for its body?
  *
- * No lower than a fish is long, unless it is as supple as an eel: deep bodies would stand out of the water, and nobody
- * could turn up or down. Long, deep bodies need as much as is stated of them, more than tanks commonly have; where a tank
- * is lower than is stated of others, that is worth knowing. Where nobody says how high the tank is, it is asked for the
- * longer ones alone, for no tank is lower than small fish are long.
+ * The water is no lower than a fish is long, unless it is as supple as an eel: deep bodies would stand out of it, and
+ * nobody could turn up or down. Long, deep bodies need as much as is stated of them, more than tanks commonly have; where
+ * a tank is lower than is stated of others, that is worth knowing. Where nobody says how high the tank is, it is asked for
+ * the longer ones alone, for no tank is lower than small fish are long.
  */
 export const height = /* @__PURE__ */ ownRule({
   id: "height",
   way: "each-group",
   needs: { from: ["size.adultLength"] },
   uses: { from: ["size.bodyShape", "space.height"] },
-  reads: ["tank.height"],
+  reads: ["tank.height", "tank.heightWithoutWater"],
   decidesBy: ["tallBody", "waterDepth"],
   mayYield: ["restricting", "advisory"],
   measures: { needed: "cm", planned: "cm" },
@@ -25,7 +25,8 @@ export const height = /* @__PURE__ */ ownRule({
     const length = grownLength(from.party, from["size.adultLength"]);
     const shape = from["size.bodyShape"] ?? "short-deep";
     const isLong = isFish && length >= thresholds.tallBody;
-    const least = isFish && shape !== "eel-like" ? bodyLengths(thresholds.waterDepth, length) : 0;
+    const depth = thresholds.waterDepth * standardLength(length).max;
+    const least = isFish && shape !== "eel-like" ? decimal(depth + plan["tank.heightWithoutWater"]) : 0;
     const planned = plan["tank.height"];
     const isAsHigh = (needed: number) => planned !== undefined && planned >= needed;
     const asked = (needed: number) => {
@@ -45,6 +46,3 @@ export const height = /* @__PURE__ */ ownRule({
       : [...floor, { weight: "advisory", measures: { needed: stated, planned } }];
   },
 });
-
-/** So many standard lengths of a fish of this total length, cm. */
-const bodyLengths = (lengths: number, total: number): number => decimal(lengths * standardLength(total).max);

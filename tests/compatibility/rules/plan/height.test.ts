@@ -3,7 +3,7 @@ import balantiocheilos from "vivary/catalog/balantiocheilos-melanopterus";
 import carassius from "vivary/catalog/carassius-auratus";
 import phractocephalus from "vivary/catalog/phractocephalus-hemioliopterus";
 import pterophyllumScalare from "vivary/catalog/pterophyllum-scalare";
-import { assessPlan } from "../../../../src/compatibility";
+import { assessPlan, witness } from "../../../../src/compatibility";
 import { height } from "../../../../src/compatibility/rules/plan/height";
 import { adults, animal } from "../../animals";
 import { planBy, weighed } from "../../judging";
@@ -48,6 +48,22 @@ test("no tank is lower than a fish is long, whether or not a height is known", (
   expect(at(16).outcome).toBe("conditional");
   expect(at(17).bounds.atWorst).toBe("suitable");
   expect(at(17).open).toEqual([]);
+});
+
+test("the water counts, without the rim above it and the pane below", () => {
+  const fish = [{ species: animal("spindle", spindle(20)), unsexed: 1 }];
+  const at = (high: number) =>
+    planBy(height, fish, { tank: { height: high, measured: "outer", glass: 1, waterBelowRim: 4 } }).outcome;
+  expect([at(21.9), at(22)]).toEqual(["conditional", "suitable"]);
+});
+
+test("a plan in inches is given the height that is asked for, whatever stays empty below the rim", () => {
+  const groups = [{ species: animal("spindle", spindle(10)), unsexed: 1 }];
+  const base = { shape: "rectangle", length: 48, width: 20 } as const;
+  for (const waterBelowRim of [0, 5]) {
+    const found = witness({ tank: { base, unit: "in", waterBelowRim }, groups }, { rules: [height] });
+    expect(found?.tank.height).toBeCloseTo((0.85 * 10) / 2.54 + waterBelowRim, 6);
+  }
 });
 
 test("an eel coils, and a shrimp is no fish", () => {
