@@ -74,7 +74,7 @@ const measures: Partial<Record<SpeciesRecord["taxonomy"]["kind"], readonly Adult
 const totals = ({ size }: SpeciesProfile, wanted: AdultLength["as"]) =>
   (size?.adultLength?.value ?? []).filter(({ as }) => as === wanted).map(({ total }) => total);
 
-/** A greatest length of more than so many times the usual one is told with a note why. */
+/** A greatest length of more than so many times the usual one is told with a note why. Common practice, no source. */
 const strangelyLong = 3;
 
 /** The lines of greatest lengths that are out of all proportion to the longest usual one of the sex. */

@@ -6,6 +6,7 @@ export { coverInsteadOfCompany } from "./dense-cover";
 export { hangsOnTemper } from "./engine/temper";
 export { type Joinable, type Joined, joinable, type Told } from "./joining";
 export { meeting } from "./meeting";
+export { roomy } from "./pair-plan";
 export { preyReach } from "./prey-reach";
 export { givingHardness, givingPH, givingTemperature } from "./rules/shared/givings";
 export { oxygenLimits } from "./rules/shared/oxygen-limits";

@@ -4,10 +4,10 @@ import { checkedPair } from "../plan/inner";
 import { type WitnessOptions, witness } from "./witness";
 
 /** A tank in which nothing is short of room, cm. */
-const roomy = /* @__PURE__ */ frozen({
-  base: { shape: "rectangle", length: 1000, width: 500 },
+export const roomy = /* @__PURE__ */ frozen({
+  base: { shape: "rectangle" as const, length: 1000, width: 500 },
   height: 100,
-} as const);
+});
 
 /**
  * A plan in which two kinds of animals live together well: the promise of a suitable or a conditional pair. The tank is

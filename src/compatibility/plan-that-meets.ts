@@ -9,8 +9,9 @@ import { sexAsked } from "./sex-asked";
 /**
  * A plan changed so that it meets a condition of its verdict, in the facts that the condition names alone: for a button
  * beside it. Water goes to the middle of what to aim at, the tank grows and never shrinks, groups grow and never lose an
- * animal; males alone are joined by females, or by males where a verdict has them stay alone. The plan itself where it meets the condition already; undefined where no change of figures would do, such as
- * company for a shy fish: then it is for the keeper to choose. What else the change brings, only a verdict on it tells.
+ * animal; males alone are joined by females, or by males where a verdict has them stay alone. The plan itself where it
+ * meets the condition already; undefined where no change of figures would do, such as company for a shy fish: then it is for
+ * the keeper to choose. What else the change brings, only a verdict on it tells.
  *
  * @param options - What the verdict was made with, where that is not the library's own.
  * @throws InvalidInputError for what is no plan or no condition on it, and for what `assessPlan` refuses.

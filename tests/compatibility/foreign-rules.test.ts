@@ -204,5 +204,5 @@ test.each([
     judgeBy(rule);
     return new WeakRef(rule);
   });
-  expect(await stillHeld(rules)).toBeLessThan(3); // What ran last may be held by the engine's own caches.
+  expect(await stillHeld(rules)).toBe(0);
 });

@@ -1,9 +1,7 @@
 import { type Finding, type Planner, planner, type WitnessOptions, witness } from "../../compatibility";
+import { roomy } from "../../compatibility/inner";
 import type { FactName, Group } from "../../plan";
 import type { TankDimensions } from "../../tank";
-
-/** A tank in which nothing is short of room, cm. */
-const roomy: TankDimensions = { base: { shape: "rectangle", length: 1000, width: 500 }, height: 100 };
 
 /** Some animals in a tank that has room for all that they need. */
 export interface Furnished {

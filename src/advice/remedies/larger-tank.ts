@@ -1,13 +1,10 @@
 import type { JointCondition, Planner, Verdict } from "../../compatibility";
-import { meeting } from "../../compatibility/inner";
+import { meeting, roomy } from "../../compatibility/inner";
 import { facts, isMet, type Plan, type PlannedTank } from "../../plan";
 import { checkedPlan } from "../../plan/inner";
 import { convert } from "../../units";
 import { asSold } from "./as-sold";
 import { kindOf } from "./kind-of";
-
-/** A tank in which nothing is short of room, cm. */
-const roomy = { length: 1000, width: 500 };
 
 /** A plan in a tank that has room, and what its animals ask for of that. */
 export interface Roomier {
@@ -23,7 +20,11 @@ export interface Roomier {
 export function inLargerTank(now: Planner): Roomier {
   const { unit = "cm" } = now.plan.tank;
   const sized = (cm: number) => convert(cm, "cm", unit);
-  const base = { shape: "rectangle", length: sized(roomy.length), width: sized(roomy.width) } as const;
+  const base = {
+    shape: "rectangle",
+    length: sized(roomy.base.length),
+    width: sized(roomy.base.width),
+  } as const;
   const inRoom = now.with({ tank: { base } }).verdict;
   const ruledOut = blocks(inRoom);
   const asked = roomAsked(inRoom);
@@ -83,7 +84,7 @@ function wideEnough(
         meeting(plan, { on: "tank.footprint", wanted: { min: longestRun * width }, findings: [] }).tank,
       ),
     );
-  let [narrow, wide] = [Math.floor(footprint / longestRun), roomy.width];
+  let [narrow, wide] = [Math.floor(footprint / longestRun), roomy.base.width];
   while (wide - narrow > 1) {
     const middle = Math.floor((narrow + wide) / 2);
     if (isNarrow(ofWidth(middle))) narrow = middle;

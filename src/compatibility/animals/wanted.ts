@@ -5,13 +5,15 @@ import { leastNumber } from "./least-number";
 /** What tells how many of a species are wanted; without one of them more may be wanted than is known. */
 export const wantedBy = ["social.group", "social.living", "social.femalesPerMale"] as const;
 
+export type WantedBy = (typeof wantedBy)[number];
+
 /** These traits, with what tells how many are wanted; a call, so that bundlers can leave out whoever lists them. */
 export const besideWanted = <const Traits extends readonly TraitPath[]>(
   ...traits: Traits
 ): readonly [...Traits, ...typeof wantedBy] => [...traits, ...wantedBy];
 
 type Counted = { readonly party: { readonly kin: Kin } } & {
-  readonly [Path in (typeof wantedBy)[number]]?: TraitValue<Path>;
+  readonly [Path in WantedBy]?: TraitValue<Path>;
 };
 
 /**

@@ -21,13 +21,12 @@ export interface Standing {
   readonly state: "met" | "unmet" | "not-given" | "not-known";
 }
 
-/** Whether a condition asks for the sex of which a party is said to be: that is known without a plan. */
-const isOfSexSaid = ({ on, of, wanted }: AimedCondition, sides: readonly Subject[]): boolean =>
-  on === "group.sex" &&
-  "oneOf" in wanted &&
-  sides.some(
-    ({ index, animals: { sex } }) => index === of && sex !== undefined && wanted.oneOf.includes(sex),
-  );
+/** How a condition stands without a plan: met where it asks for the sex of which a party is said to be. */
+function stateAlone({ on, of, wanted }: AimedCondition, sides: readonly Subject[]): "met" | "unmet" {
+  const { sex } = sides.find(({ index }) => index === of)?.animals ?? {};
+  const isSaid = on === "group.sex" && sex !== undefined && "oneOf" in wanted && wanted.oneOf.includes(sex);
+  return isSaid ? "met" : "unmet";
+}
 
 /** Whether an answer asks for a condition. */
 export const hasCondition = (
@@ -58,7 +57,7 @@ export function standingOf(
   const within = (plan?.subjects ?? sides).length;
   if (given.weight === "restricting") {
     const condition = located(rule, given.condition, { from, to }, within);
-    const state = plan ? stateOf(condition, plan, read) : isOfSexSaid(condition, sides) ? "met" : "unmet";
+    const state = plan ? stateOf(condition, plan, read) : stateAlone(condition, sides);
     return { answer: given, from, to, condition, state };
   }
   if (given.weight !== "blocking" || !given.instead) return { answer: given, from, to, state: "unmet" };

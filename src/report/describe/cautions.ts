@@ -1,13 +1,10 @@
 import type { Finding, RuleId, Verdict } from "../../compatibility";
 import { numberOf } from "../figure";
 import { type Alike, alikeIn } from "../matters/alike";
-import { isBy } from "../matters/by-rule";
+import { isBy, isCaution } from "../matters/by-rule";
 import type { Messages } from "../messages/messages";
 import { hazardsTold } from "./hazards-told";
 import type { Teller } from "./teller";
-
-/** Whether a rule tells of people, floors or the law. */
-export const isCaution = (rule: string): boolean => rule.startsWith("caution-");
 
 /** How many laws on one species are told in full. */
 const mostLaws = 2;

@@ -7,6 +7,9 @@ export type FindingBy<Id extends RuleId> = Extract<Finding, { readonly rule: Id 
 export const isBy = <Id extends RuleId>(finding: Finding, rules: readonly Id[]): finding is FindingBy<Id> =>
   rules.some((rule) => rule === finding.rule);
 
+/** Whether a rule tells of people, floors or the law. */
+export const isCaution = (rule: string): boolean => rule.startsWith("caution-");
+
 type NamesOf<OfRule> = OfRule extends unknown ? keyof OfRule : never;
 
 /** What a measure of any rule of the library is called. */

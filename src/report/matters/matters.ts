@@ -3,7 +3,7 @@ import type { FactName } from "../../plan";
 import { chasingRules, doerOf, gravestDeeds } from "./acts";
 import { type Alike, alikeIn } from "./alike";
 import { ofBothSexes, saysMore } from "./both-sexes";
-import { type FindingBy, isBy } from "./by-rule";
+import { type FindingBy, isBy, isCaution } from "./by-rule";
 import { gravestFirst, isFarTooSmall, isOfRoom, isOfSpace, isOfYoung, isTooLong, rankOf } from "./order";
 import { plannedWaterRules, sharedWaterRules, waterOf } from "./water-rules";
 
@@ -53,7 +53,7 @@ function worthTelling({ findings: all, parties, conditions }: Verdict): readonly
   }
   const crossed = new Set<string>();
   return findings.filter((finding) => {
-    if (finding.rule.startsWith("caution-") || finding.weight === "restricting") return false;
+    if (isCaution(finding.rule) || finding.weight === "restricting") return false;
     if (isRoomAsked && isOfHardlyLess(finding)) return false;
     if (isTooLong(finding) && farTooSmall.has(speciesOf(finding.from))) return false;
     if (isOfYoung(finding)) return !eaten.has(towards(finding));

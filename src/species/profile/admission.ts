@@ -34,7 +34,8 @@ export interface Admission {
 /**
  * What of a record may be used by what the caller wants alone.
  *
- * @throws InvalidInputError for an option that there is not, an unknown basis, and for a wish for commercial use that is neither true nor false.
+ * @throws InvalidInputError for an option that there is not, an unknown basis, and for a wish for commercial use that is
+ * neither true nor false.
  */
 export function admissionBy(options: ResolveOptions, sources: RecordSources): Admission {
   const { only = {}, ...others } = objectOf(options, "options");

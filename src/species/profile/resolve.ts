@@ -23,8 +23,8 @@ import type { Fact, Facts, FormProfile, SpeciesProfile } from "./profile";
  * `also` holds whole other values: one group changed at a time, and all groups of one source.
  *
  * @param record - A record as `parseSpecies` returns it.
- * @throws InvalidInputError for what is no record, where a statement's unit is unknown, for an option that there is not, and for an
- * unknown basis.
+ * @throws InvalidInputError for what is no record, where a statement's unit is unknown, for an option that there is not, and
+ * for an unknown basis.
  *
  * @example
  * ```ts

@@ -1,4 +1,5 @@
 import { frozen } from "../../frozen";
+import { profilesOf } from "../../plan/inner";
 import {
   type AdultLength,
   bases,
@@ -12,7 +13,6 @@ import {
   traitTable,
 } from "../../species";
 import { informs } from "../../species/inner";
-import { checkedProfiles } from "../checked-profiles";
 import { inOrder, listed, type RowWith } from "../table";
 import { dwc, ets } from "../terms";
 import { partsOf, type ValueCells, valueColumns } from "./parts";
@@ -100,7 +100,7 @@ export type FactRow = RowWith<typeof columns>;
  * ```
  */
 export function factRows(profiles: readonly SpeciesProfile[]): readonly FactRow[] {
-  return checkedProfiles(profiles).flatMap((profile) => {
+  return profilesOf(profiles, ["profiles"]).flatMap((profile) => {
     const { id, form = null, forms = {} } = profile;
     const others = form === null ? Object.entries(forms) : [];
     return [...rowsOf(id, form, profile), ...others.flatMap(([other, stated]) => rowsOf(id, other, stated))];

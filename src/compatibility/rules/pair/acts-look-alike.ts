@@ -4,7 +4,7 @@ import { sexes } from "../../../species/inner";
 import { canHappen, ofBrood, reaches } from "../../animals/acts";
 import { ofOneBuild } from "../../animals/build";
 import { placeOf } from "../../animals/rivals";
-import { besideWanted, wantedBy } from "../../animals/wanted";
+import { besideWanted, type WantedBy, wantedBy } from "../../animals/wanted";
 import type { GivenCondition } from "../../engine/rule/finding";
 import { ownRule } from "../../engine/rule/own-rule";
 import type { SeenParty } from "../../engine/rule/rule";
@@ -13,7 +13,7 @@ import { coverBeside } from "../shared/cover-beside";
 import { type ActAnswer, actMeasures, judgeTowards, roomAndSight, toKnow } from "../shared/judge-act";
 import { shareAny } from "../shared/lists";
 
-type Looks = "appearance.looks" | "size.bodyShape" | (typeof wantedBy)[number];
+type Looks = "appearance.looks" | "size.bodyShape" | WantedBy;
 type Doer = SeenParty<"temperament.acts", Looks | "space.zones" | "space.territory" | "space.openWater">;
 type Other = SeenParty<never, Looks | "space.zones" | "space.openWater">;
 

@@ -4,7 +4,7 @@ import type { Act } from "../../../species";
 import { canHappen, ofBrood, reaches } from "../../animals/acts";
 import { grownLength, grownPreyLength, preyLength } from "../../animals/lengths";
 import { placeOf } from "../../animals/rivals";
-import { besideWanted, wantedBy } from "../../animals/wanted";
+import { besideWanted, type WantedBy, wantedBy } from "../../animals/wanted";
 import type { GivenCondition } from "../../engine/rule/finding";
 import { ownRule } from "../../engine/rule/own-rule";
 import type { SeenParty } from "../../engine/rule/rule";
@@ -22,16 +22,11 @@ import {
 
 type Doer = SeenParty<
   "temperament.acts" | "size.adultLength",
-  "space.zones" | "space.territory" | "space.openWater" | "diet.pace" | (typeof wantedBy)[number]
+  "space.zones" | "space.territory" | "space.openWater" | "diet.pace" | WantedBy
 >;
 type Other = SeenParty<
   "size.adultLength",
-  | "space.zones"
-  | "appearance.longFins"
-  | "space.openWater"
-  | "diet.pace"
-  | "temperament.acts"
-  | (typeof wantedBy)[number]
+  "space.zones" | "appearance.longFins" | "space.openWater" | "diet.pace" | "temperament.acts" | WantedBy
 >;
 type Deciding = Pick<
   ThresholdValues,

@@ -4,7 +4,7 @@ import { sexes } from "../../../species/inner";
 import { canHappen, ofBrood } from "../../animals/acts";
 import { leastNumber } from "../../animals/least-number";
 import { placeOf, rivalsOf } from "../../animals/rivals";
-import { besideWanted, staysAlone, type wantedBy, wantedKin } from "../../animals/wanted";
+import { besideWanted, staysAlone, type WantedBy, wantedKin } from "../../animals/wanted";
 import type { GivenCondition } from "../../engine/rule/finding";
 import { ownRule } from "../../engine/rule/own-rule";
 import type { SeenParty } from "../../engine/rule/rule";
@@ -20,7 +20,7 @@ import {
   toKnow,
 } from "../shared/judge-act";
 
-type Doer = SeenParty<"temperament.acts", "space.territory" | "space.openWater" | (typeof wantedBy)[number]>;
+type Doer = SeenParty<"temperament.acts", "space.territory" | "space.openWater" | WantedBy>;
 
 interface Deciding {
   readonly coverAgainstChase: number;

@@ -2,7 +2,7 @@ import { decimal } from "../../../decimal";
 import type { Act } from "../../../species";
 import { canHappen, reaches, reachesAsleep, reachesFeeding } from "../../animals/acts";
 import { grownLength, grownPreyLength, preyLength } from "../../animals/lengths";
-import { besideWanted, wantedBy } from "../../animals/wanted";
+import { besideWanted, type WantedBy, wantedBy } from "../../animals/wanted";
 import type { Judged } from "../../engine/rule/finding";
 import type { MeasureKinds } from "../../engine/rule/measures";
 import { ownRule } from "../../engine/rule/own-rule";
@@ -13,16 +13,11 @@ import { coverBeside } from "../shared/cover-beside";
 
 type Nipper = SeenParty<
   "temperament.acts" | "size.adultLength",
-  "space.zones" | "diet.reach" | "diet.light" | "space.openWater" | (typeof wantedBy)[number]
+  "space.zones" | "diet.reach" | "diet.light" | "space.openWater" | WantedBy
 >;
 type Other = SeenParty<
   "size.adultLength",
-  | "appearance.longFins"
-  | "diet.pace"
-  | "space.zones"
-  | "diet.light"
-  | "space.openWater"
-  | (typeof wantedBy)[number]
+  "appearance.longFins" | "diet.pace" | "space.zones" | "diet.light" | "space.openWater" | WantedBy
 >;
 type Deciding = Pick<ThresholdValues, "muchSmaller" | "coverAgainstChase">;
 type Answer = Judged<"blocking" | "restricting" | "advisory", typeof measures>;
@@ -38,9 +33,9 @@ const ownKind: readonly Act["target"][] = ["own-sex", "other-sex", "own-kind", "
  * Long fins are bitten until they are gone; who nips anyone wears out those that are slow or much smaller, and claws wear
  * out whatever shorter rests beside them on the ground. Who nips only where it has too little room or company leaves alone
  * what can get away; slow fish with long fins need cover from it. Who feeds where long fins live comes there every day, and
- * whoever is about at night to those that sleep in the next part of the water: nobody can tell whether it nips them there. Young that grow out of being small
- * enter longer. Where only the females that will join males would harm or be harmed, it restricts to males. Its own kind
- * holds its own.
+ * whoever is about at night to those that sleep in the next part of the water: nobody can tell whether it nips them there.
+ * Young that grow out of being small enter longer. Where only the females that will join males would harm or be harmed, it
+ * restricts to males. Its own kind holds its own.
  */
 export const finNipping = /* @__PURE__ */ ownRule({
   id: "fin-nipping",

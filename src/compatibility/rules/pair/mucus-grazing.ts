@@ -2,15 +2,15 @@ import type { Animals } from "../../../plan";
 import type { Act, TraitValue } from "../../../species";
 import { canHappen } from "../../animals/acts";
 import { grownLength } from "../../animals/lengths";
-import { besideWanted, wantedBy } from "../../animals/wanted";
+import { besideWanted, type WantedBy, wantedBy } from "../../animals/wanted";
 import type { Judged } from "../../engine/rule/finding";
 import type { MeasureKinds } from "../../engine/rule/measures";
 import { ownRule } from "../../engine/rule/own-rule";
 import type { SeenParty } from "../../engine/rule/rule";
 import { besideJoining, judgedBySex } from "../shared/by-sex";
 
-type Grazer = SeenParty<"temperament.acts", "diet.foods" | (typeof wantedBy)[number]>;
-type Flank = SeenParty<"size.adultLength", "size.bodyShape" | "diet.pace" | (typeof wantedBy)[number]>;
+type Grazer = SeenParty<"temperament.acts", "diet.foods" | WantedBy>;
+type Flank = SeenParty<"size.adultLength", "size.bodyShape" | "diet.pace" | WantedBy>;
 type Answer = Judged<"blocking" | "restricting" | "advisory", typeof measures>;
 
 /** What it takes to graze, where it may rasp all the same. */

@@ -9,7 +9,7 @@ import {
   preyLength,
 } from "../../animals/lengths";
 import { appetiteFor, preyKinds } from "../../animals/prey";
-import { besideWanted, wantedBy, wantedKin } from "../../animals/wanted";
+import { besideWanted, type WantedBy, wantedBy, wantedKin } from "../../animals/wanted";
 import type { Judged } from "../../engine/rule/finding";
 import { ownRule } from "../../engine/rule/own-rule";
 import type { SeenParty } from "../../engine/rule/rule";
@@ -33,7 +33,7 @@ const decidesBy = [
 type Thresholds = Readonly<Record<(typeof decidesBy)[number], number>>;
 type Hunter = SeenParty<
   "predation.eats" | "size.adultLength",
-  "diet.light" | "diet.reach" | "space.zones" | (typeof wantedBy)[number]
+  "diet.light" | "diet.reach" | "space.zones" | WantedBy
 >;
 type Prey = SeenParty<
   "size.adultLength",
@@ -43,7 +43,7 @@ type Prey = SeenParty<
   | "space.zones"
   | "diet.reach"
   | "care.hazards"
-  | (typeof wantedBy)[number]
+  | WantedBy
 >;
 type Answer = Judged<"blocking" | "restricting" | "advisory", typeof mealMeasures>;
 
@@ -54,11 +54,11 @@ type Answer = Judged<"blocking" | "restricting" | "advisory", typeof mealMeasure
  * above nobody can tell in advance; nor of any larger snail beside a fish that takes snails too large to be swallowed, for
  * it picks at feelers and foot, and a snail cannot get away. The animals of one kind grow up together, and none of them
  * eats another that is as long as itself. Where only the females that will join males would eat or be eaten, it restricts
- * to males. Animals that are
- * shorter than grown ones of their kind, which would be safe, restrict to the length at which they enter, and so do those
- * that are eaten if of the smaller sex alone, where nobody says of which they are; what becomes of young that are wanted of
- * them is told at once. Young of which nobody says how long they are may be as short as can be: they never block for that.
- * Eggs and young that are born among the others are a loss that keepers accept, unless they are wanted.
+ * to males. Animals that are shorter than grown ones of their kind, which would be safe, restrict to the length at which
+ * they enter, and so do those that are eaten if of the smaller sex alone, where nobody says of which they are; what becomes
+ * of young that are wanted of them is told at once. Young of which nobody says how long they are may be as short as can be:
+ * they never block for that. Eggs and young that are born among the others are a loss that keepers accept, unless they are
+ * wanted.
  */
 export const predation = /* @__PURE__ */ ownRule({
   id: "predation",

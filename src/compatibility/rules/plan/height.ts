@@ -22,27 +22,26 @@ export const height = /* @__PURE__ */ ownRule({
   measures: { needed: "cm", planned: "cm" },
   judge: ({ from, plan, thresholds }) => {
     const isFish = from.party.kind === "fish";
-    const length = grownLength(from.party, from["size.adultLength"]);
     const shape = from["size.bodyShape"] ?? "short-deep";
+    const length = grownLength(from.party, from["size.adultLength"]);
     const isLong = isFish && length >= thresholds.tallBody;
-    const depth = thresholds.waterDepth * standardLength(length).max;
-    const least = isFish && shape !== "eel-like" ? decimal(depth + plan["tank.heightWithoutWater"]) : 0;
+    const isTall = isLong && shape === "short-deep";
     const planned = plan["tank.height"];
-    const isAsHigh = (needed: number) => planned !== undefined && planned >= needed;
+    const isLow = (needed: number) => planned === undefined || planned < needed;
     const asked = (needed: number) => {
       const condition = { on: "tank.height", wanted: { min: needed } } as const;
       return { weight: "restricting", measures: { needed, planned }, condition } as const;
     };
-    if (isLong && shape === "short-deep") {
+    const isAsked = isFish && shape !== "eel-like" && (isLong || planned !== undefined);
+    const depth = thresholds.waterDepth * standardLength(length).max;
+    const least = isAsked ? decimal(depth + plan["tank.heightWithoutWater"]) : 0;
+    if (isTall) {
       const stated = from["space.height"];
-      if (stated === undefined && isAsHigh(least)) return "unknown";
-      return [asked(Math.max(stated ?? 0, least))];
+      return stated === undefined && !isLow(least) ? "unknown" : [asked(Math.max(stated ?? 0, least))];
     }
-    const floor = least > 0 && (planned !== undefined || isLong) ? [asked(least)] : [];
-    if (floor.length > 0 && !isAsHigh(least)) return floor;
+    if (isAsked && isLow(least)) return [asked(least)];
     const stated = from["space.height"] ?? 0;
-    return stated === 0 || isAsHigh(stated)
-      ? floor
-      : [...floor, { weight: "advisory", measures: { needed: stated, planned } }];
+    const told = { weight: "advisory", measures: { needed: stated, planned } } as const;
+    return [...(isAsked ? [asked(least)] : []), ...(stated > 0 && isLow(stated) ? [told] : [])];
   },
 });

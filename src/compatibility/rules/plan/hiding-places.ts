@@ -1,11 +1,11 @@
 import type { TraitValue } from "../../../species";
 import { claimsOf } from "../../animals/territories";
-import { wantedBy, wantedKin } from "../../animals/wanted";
+import { type WantedBy, wantedBy, wantedKin } from "../../animals/wanted";
 import { ownRule } from "../../engine/rule/own-rule";
 import type { SeenParty } from "../../engine/rule/rule";
 
 type HideKind = TraitValue<"space.hides">[number]["anyOf"][number];
-type Hider = SeenParty<"space.hides", (typeof wantedBy)[number]>;
+type Hider = SeenParty<"space.hides", WantedBy>;
 
 /**
  * Does each find a place to hide, sleep or spawn in?

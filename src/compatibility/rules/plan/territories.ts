@@ -1,9 +1,9 @@
 import { claimsOf, type Territory } from "../../animals/territories";
-import { wantedBy, wantedKin } from "../../animals/wanted";
+import { type WantedBy, wantedBy, wantedKin } from "../../animals/wanted";
 import { ownRule } from "../../engine/rule/own-rule";
 import type { SeenParty } from "../../engine/rule/rule";
 
-type Holder = SeenParty<"space.territory", (typeof wantedBy)[number]>;
+type Holder = SeenParty<"space.territory", WantedBy>;
 
 interface Claim extends Territory {
   /** The species. */

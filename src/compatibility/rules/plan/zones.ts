@@ -3,14 +3,14 @@ import type { TraitValue } from "../../../species";
 import { placeOf } from "../../animals/rivals";
 import { floorNeeded } from "../../animals/room";
 import { claimsOf } from "../../animals/territories";
-import { besideWanted, wantedBy, wantedKin } from "../../animals/wanted";
+import { besideWanted, type WantedBy, wantedBy, wantedKin } from "../../animals/wanted";
 import { ownRule } from "../../engine/rule/own-rule";
 import type { SeenParty } from "../../engine/rule/rule";
 import { isNearlyEnough } from "../shared/nearly-enough";
 
 type Dweller = SeenParty<
   "space.zones" | "space.footprint",
-  "space.furtherFootprint" | "space.territory" | "diet.type" | "diet.foods" | (typeof wantedBy)[number]
+  "space.furtherFootprint" | "space.territory" | "diet.type" | "diet.foods" | WantedBy
 >;
 type Zone = TraitValue<"space.zones">[number];
 

@@ -15,6 +15,15 @@ type Sexes = Readonly<Partial<Record<PartyRole, Sex>>>;
 
 type Weights = "blocking" | "restricting" | "advisory";
 
+/** How a rule judges two parties. */
+type Judging<From, To, Allowed extends Weights, Kinds> = (
+  from: From,
+  to: To,
+) => readonly Judged<Allowed, Kinds>[];
+
+/** What comes of judging sexes apart: a condition besides on what the sexes are. */
+type Answer<Allowed extends Weights, Kinds> = Judged<Allowed, Kinds> | Judged<"restricting", Kinds>;
+
 /**
  * Judges two parties as the plan gives them. What blocks, and surely would not were they of a sex that the plan leaves
  * open, restricts to that sex: the doer's, else the other's, else both.
@@ -22,8 +31,8 @@ type Weights = "blocking" | "restricting" | "advisory";
 export function judgedBySex<From extends Seen, To extends Seen, Allowed extends Weights, Kinds>(
   from: From,
   to: To,
-  judge: (from: From, to: To) => readonly Judged<Allowed, Kinds>[],
-): readonly (Judged<Allowed, Kinds> | Judged<"restricting", Kinds>)[] {
+  judge: Judging<From, To, Allowed, Kinds>,
+): readonly Answer<Allowed, Kinds>[] {
   const found = judge(from, to);
   const grave = found.find(({ weight }) => weight === "blocking");
   if (!grave || from.party === to.party) return found;
@@ -44,20 +53,20 @@ type Joined = Seen & Parameters<typeof awaitsFemales>[0];
 export function besideJoining<From extends Joined, To extends Joined, Allowed extends Weights, Kinds>(
   from: From,
   to: To,
-  judge: (from: From, to: To) => readonly Judged<Allowed, Kinds>[],
-): readonly (Judged<Allowed, Kinds> | Judged<"restricting", Kinds>)[] {
+  judge: Judging<From, To, Allowed, Kinds>,
+): readonly Answer<Allowed, Kinds>[] {
   const found = judge(from, to);
   const joined = { from: awaitsFemales(from), to: awaitsFemales(to) };
   if (from.party === to.party || !(joined.from || joined.to)) return found;
-  const all: (Judged<Allowed, Kinds> | Judged<"restricting", Kinds>)[] = [...found];
-  const males = new Set<PartyRole>();
+  const all: Answer<Allowed, Kinds>[] = [...found];
+  const stayMales = new Set<PartyRole>();
   for (const females of [["from"], ["to"], ["from", "to"]] as const) {
-    if (!females.every((of) => joined[of] && !males.has(of))) continue;
+    if (!females.every((of) => joined[of] && !stayMales.has(of))) continue;
     const sexOf = (of: PartyRole) => (females.some((each) => each === of) ? "female" : undefined);
     const answers = judge(ofSex(from, sexOf("from")), ofSex(to, sexOf("to")));
     const worse = answers.find((answer) => found.every((other) => perilOf(other) < perilOf(answer)));
     if (worse && perilOf(worse) > 0) {
-      males.add(females[0]);
+      stayMales.add(females[0]);
       all.push(...asking<Kinds>({ [females[0]]: "male" }, worse));
     } else {
       all.push(...answers.filter((answer) => asksFor(answer) && !all.some(asksTheSame(answer))));
@@ -67,8 +76,10 @@ export function besideJoining<From extends Joined, To extends Joined, Allowed ex
 }
 
 /** How badly it may end: not, perhaps or surely. */
-const perilOf = (answer: { readonly weight: Weights }): number =>
-  answer.weight === "blocking" ? 2 : mayEndBadly(answer) ? 1 : 0;
+function perilOf(answer: { readonly weight: Weights }): number {
+  if (answer.weight === "blocking") return 2;
+  return mayEndBadly(answer) ? 1 : 0;
+}
 
 /** What an answer asks for, as text; undefined where it asks for nothing. */
 const asksFor = (answer: { readonly weight: Weights }): string | undefined =>

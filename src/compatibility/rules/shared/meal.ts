@@ -66,7 +66,7 @@ export function reachOf(
 export const eatenUpTo = ({ eats }: Pick<Reach, "eats">, eelLike: boolean): number =>
   eelLike ? 2 * eats : eats;
 
-/** What becomes of prey of a length, cm. In the band above what is surely eaten also prey like an eel counts at its whole length. */
+/** What becomes of prey of a length, cm: in the band above what is surely eaten, also prey like an eel counts whole. */
 export function fateOf(length: number, reach: Reach, eelLike: boolean): "eaten" | "tried" | "safe" {
   if (length <= eatenUpTo(reach, eelLike)) return "eaten";
   return length <= reach.tries ? "tried" : "safe";
