@@ -38,6 +38,12 @@ export function wantedKin(group: Counted): Kin {
   return { ...kin, count: wanted, females: wanted - males, mayHave };
 }
 
+/** Whether more may be wanted than are counted: what tells how many is not known. */
+export const mayWantMore = (group: Counted): boolean =>
+  group.party.kin.count !== undefined &&
+  group["social.living"] !== "alone" &&
+  wantedBy.some((path) => group[path] === undefined);
+
 /** Whether females will join males, of which there are fewer than belong together. */
 export function awaitsFemales(group: Counted & { readonly party: Pick<Animals, "sex"> }): boolean {
   const { sex, kin } = group.party;

@@ -40,7 +40,7 @@ export const actsLookAlike = /* @__PURE__ */ ownRule({
     to: /* @__PURE__ */ besideWanted("appearance.looks", "size.bodyShape", "space.zones", "space.openWater"),
   },
   mayAdd: wantedBy,
-  mayRestrict: ["space.territory", "appearance.looks", "size.bodyShape"],
+  mayRestrict: ["space.territory", "space.zones", "appearance.looks", "size.bodyShape"],
   decidesBy: ["coverAgainstChase", "roomBesideBrood"],
   mayYield: ["blocking", "restricting", "advisory"],
   measures: actMeasures,

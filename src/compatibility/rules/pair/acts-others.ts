@@ -59,7 +59,7 @@ export const actsOthers = /* @__PURE__ */ ownRule({
     ),
   },
   mayAdd: wantedBy,
-  mayRestrict: ["space.territory"],
+  mayRestrict: ["space.territory", "space.zones", "appearance.longFins", "diet.pace", "temperament.acts"],
   decidesBy: ["coverAgainstChase", "clearlySmaller", "muchSmaller", "roomBesideBrood"],
   mayYield: ["blocking", "restricting", "advisory"],
   measures: actMeasures,

@@ -4,11 +4,11 @@ import { sexes } from "../../../species/inner";
 import { canHappen, ofBrood } from "../../animals/acts";
 import { leastNumber } from "../../animals/least-number";
 import { placeOf, rivalsOf } from "../../animals/rivals";
-import { besideWanted, staysAlone, type WantedBy, wantedKin } from "../../animals/wanted";
+import { besideWanted, mayWantMore, staysAlone, type WantedBy, wantedKin } from "../../animals/wanted";
 import type { GivenCondition } from "../../engine/rule/finding";
 import { ownRule } from "../../engine/rule/own-rule";
 import type { SeenParty } from "../../engine/rule/rule";
-import { ofSex } from "../shared/by-sex";
+import { judgedBySex, ofSex } from "../shared/by-sex";
 import { coverBeside } from "../shared/cover-beside";
 import {
   type ActAnswer,
@@ -34,7 +34,8 @@ const targets: readonly Act["target"][] = ["own-sex", "other-sex", "own-kind", "
  * What does it do to its own kind, and to rivals of its sex?
  *
  * Killing blocks, and so do wounds among those that live alone; where the plan does not say of which sex they are, both
- * restrict to the one that does neither, and the rest is asked for as many of that one. Others that fight need room and
+ * restrict to the one that does neither, or to one that is spared, and the rest is asked for as many of that one. Where
+ * more may be wanted than anybody knows, and they may kill, nobody can tell. Others that fight need room and
  * something between them; chases in a shoal are spread over it, and so are wounds where a few are to be avoided; those of
  * a bully are not.
  */
@@ -55,18 +56,22 @@ export const actsOwnKind = /* @__PURE__ */ ownRule({
     );
     const isAlone = isItself && staysAlone(from);
     if (isAlone !== false) return isAlone || harmless(meant, from) ? [] : "unknown";
-    const actsOf = (doer: Doer): readonly ActAnswer[] => {
+    const actsOf = (doer: Doer, other: SeenParty<never, never>): readonly ActAnswer[] => {
       const animals = grouped(doer);
       return meant
-        .filter((act) => canHappen(act, animals, isItself ? animals : to.party))
+        .filter((act) => canHappen(act, animals, isItself ? animals : other.party))
         .filter((act) => findsVictim(act, animals.kin))
         .flatMap((act) => judged(act, doer, { animals, isPair: !isItself }, thresholds));
     };
-    const acts = actsOf(from);
-    const asked = acts.filter((answer) => sexAskedFor(answer) !== undefined);
-    const [sex] = asked.flatMap((answer) => sexAskedFor(answer) ?? []);
-    const others = sex ? actsOf(ofSex(from, sex)) : acts;
-    return [...asked, ...others, ...bullied(from)];
+    const answers = judgedBySex(from, to, (doer, other) => {
+      const acts = actsOf(doer, other);
+      const asked = acts.filter((answer) => sexAskedFor(answer) !== undefined);
+      const [sex] = asked.flatMap((answer) => sexAskedFor(answer) ?? []);
+      return [...asked, ...(sex ? actsOf(ofSex(doer, sex), other) : acts)];
+    });
+    const isOpen = mayWantMore(from) && meant.some((act) => isDeadly(act, from));
+    if (isOpen && !answers.some(({ weight }) => weight === "blocking")) return "unknown";
+    return [...answers, ...bullied(from)];
   },
 });
 
@@ -117,8 +122,7 @@ function judged(
 ): readonly ActAnswer[] {
   const { does, target, when = "always" } = act;
   if (onlyDisturbs(act)) return [toKnow(act, party)];
-  if (does === "kills" || (does === "bites" && when === "always" && livesAlone(from)))
-    return [deadly(act, party)];
+  if (isDeadly(act, from)) return [deadly(act, party)];
   if (when === "crowded") {
     return does === "bites"
       ? restricts(act, party, [
@@ -142,6 +146,10 @@ function judged(
   const places = Math.max(rivals, thresholds.roomBesideBrood);
   return restricts(act, party, roomAndSight(rivals, area && (places / rivals) * area));
 }
+
+/** Whether an act kills one of its kind, or wounds it among those that live alone. */
+const isDeadly = ({ does, when = "always" }: Act, from: Doer): boolean =>
+  does === "kills" || (does === "bites" && when === "always" && livesAlone(from));
 
 /** Whether it lives alone. What nobody stated counts as so. */
 const livesAlone = ({ "social.living": living = "alone" }: Doer) => living === "alone";

@@ -8,7 +8,7 @@ import type { MeasureKinds } from "../../engine/rule/measures";
 import { ownRule } from "../../engine/rule/own-rule";
 import type { SeenParty } from "../../engine/rule/rule";
 import type { ThresholdValues } from "../../threshold-values";
-import { besideJoining } from "../shared/by-sex";
+import { besideJoining, judgedBySex } from "../shared/by-sex";
 import { coverBeside } from "../shared/cover-beside";
 
 type Nipper = SeenParty<
@@ -34,8 +34,8 @@ const ownKind: readonly Act["target"][] = ["own-sex", "other-sex", "own-kind", "
  * out whatever shorter rests beside them on the ground. Who nips only where it has too little room or company leaves alone
  * what can get away; slow fish with long fins need cover from it. Who feeds where long fins live comes there every day, and
  * whoever is about at night to those that sleep in the next part of the water: nobody can tell whether it nips them there.
- * Young that grow out of being small enter longer. Where only the females that will join males would harm or be harmed, it
- * restricts to males. Its own kind holds its own.
+ * Young that grow out of being small enter longer. Where one sex would be spared and the plan names none, it restricts to
+ * that; where only the females that will join males would harm or be harmed, to males. Its own kind holds its own.
  */
 export const finNipping = /* @__PURE__ */ ownRule({
   id: "fin-nipping",
@@ -52,11 +52,14 @@ export const finNipping = /* @__PURE__ */ ownRule({
     ),
   },
   mayAdd: wantedBy,
+  mayRestrict: ["appearance.longFins", "diet.pace", "space.zones", "diet.reach", "diet.light"],
   decidesBy: ["muchSmaller", "coverAgainstChase"],
   mayYield: ["blocking", "restricting", "advisory"],
   measures,
   judge: ({ from, to, thresholds }) =>
-    besideJoining(from, to, (nipper, other) => bitten(nipper, other, thresholds)),
+    besideJoining(from, to, (nipper, other) =>
+      judgedBySex(nipper, other, (one, another) => bitten(one, another, thresholds)),
+    ),
 });
 
 function bitten(from: Nipper, to: Other, thresholds: Deciding): readonly Answer[] {

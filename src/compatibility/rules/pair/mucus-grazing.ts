@@ -24,8 +24,8 @@ const anyGreens: TraitValue<"diet.foods"> = ["algae", "plants"];
  * Slow swimmers suffer, and flat or broad flanks; small spindles that keep moving are let alone, and whatever is small and
  * quick. Who rasps only where it finds too little is worth knowing beside all that are not slow. Who does so at any time
  * does it less where it is fed greens; of slow fish with flat, broad flanks, and of a disc on the ground, nobody can tell
- * whether it leaves them alone then. Where only the females that will join males would harm or be harmed, it restricts to
- * males.
+ * whether it leaves them alone then. Where one sex would be spared and the plan names none, it restricts to that; where only
+ * the females that will join males would harm or be harmed, to males.
  *
  * Captive manatees were wounded where the *Pterygoplichthys* beside them found no food, and in springs full of algae these
  * hang on manatees too: Pérez-Flores & Pigenutt-Galindo 2020, Hidrobiológica 30:173-179, abstract; Nico, Loftus & Reid 2009,
@@ -40,6 +40,7 @@ export const mucusGrazing = /* @__PURE__ */ ownRule({
     to: /* @__PURE__ */ besideWanted("size.bodyShape", "diet.pace"),
   },
   mayAdd: wantedBy,
+  mayRestrict: ["diet.foods", "size.bodyShape", "diet.pace"],
   decidesBy: ["broadFlank"],
   mayYield: ["blocking", "restricting", "advisory"],
   measures,
@@ -59,7 +60,7 @@ function rasped(from: Grazer, to: Flank, { broadFlank }: { readonly broadFlank: 
   const shape = to["size.bodyShape"];
   const flat = shape === undefined || shape === "short-deep";
   const pace = to["diet.pace"] ?? "slow";
-  const broad = grownLength(to.party, to["size.adultLength"]) >= broadFlank;
+  const broad = largestOf(to) >= broadFlank;
   const isLetAlone = !broad && (pace === "fast" || (pace !== "slow" && !flat));
   if (isLetAlone) return [];
   if (act.when === "crowded" && pace !== "slow") return [{ weight: "advisory", watchFor: "torn fins" }];
@@ -71,6 +72,10 @@ function rasped(from: Grazer, to: Flank, { broadFlank }: { readonly broadFlank: 
   if (act.when === "crowded" || !isTempting) return [fed];
   return [fed, { weight: "advisory", couldBe: "blocking", watchFor: "torn fins", measures: { fed: greens } }];
 }
+
+/** The length in cm of the larger sex, whichever is kept: the flank of the other is hardly less broad. */
+const largestOf = ({ party: { length }, "size.adultLength": lengths }: Flank): number =>
+  grownLength(length === undefined ? {} : { length }, lengths);
 
 /** Whether it is one animal by itself. */
 const isOne = (from: Animals, to: Animals): boolean => from === to && from.kin.count === 1;

@@ -25,8 +25,8 @@ type Judging<From, To, Allowed extends Weights, Kinds> = (
 type Answer<Allowed extends Weights, Kinds> = Judged<Allowed, Kinds> | Judged<"restricting", Kinds>;
 
 /**
- * Judges two parties as the plan gives them. What blocks, and surely would not were they of a sex that the plan leaves
- * open, restricts to that sex: the doer's, else the other's, else both.
+ * Judges two parties as the plan gives them. What ends badly, or may, and surely would not were they of a sex that the plan
+ * leaves open, restricts to that sex: the doer's, else the other's, else both.
  */
 export function judgedBySex<From extends Seen, To extends Seen, Allowed extends Weights, Kinds>(
   from: From,
@@ -34,10 +34,10 @@ export function judgedBySex<From extends Seen, To extends Seen, Allowed extends 
   judge: Judging<From, To, Allowed, Kinds>,
 ): readonly Answer<Allowed, Kinds>[] {
   const found = judge(from, to);
-  const grave = found.find(({ weight }) => weight === "blocking");
+  const grave = found.find(mayEndBadly);
   if (!grave || from.party === to.party) return found;
   for (const named of choices(from.party, to.party)) {
-    const mild = judge(ofSex(from, named.from), ofSex(to, named.to));
+    const mild = judge(...ofSexes(from, to, named));
     if (!mild.some(mayEndBadly)) return [...asking(named, grave), ...mild];
   }
   return found;
@@ -121,6 +121,13 @@ function choices(doer: Animals, other: Animals): readonly Sexes[] {
 const openSexes = ({ sex, males, some = [] }: Animals): readonly Sex[] =>
   sex !== undefined || males !== undefined ? [] : sexes.filter((each) => some.every((of) => of === each));
 
+/** Two sides, each with all animals of one sex if one is named; of one kind, with the others of their kind as before. */
+function ofSexes<From extends Seen, To extends Seen>(from: From, to: To, named: Sexes): [From, To] {
+  const sides: [From, To] = [ofSex(from, named.from), ofSex(to, named.to)];
+  if (from.party.id !== to.party.id) return sides;
+  return [withParty(sides[0], { kin: from.party.kin }), withParty(sides[1], { kin: to.party.kin })];
+}
+
 /** Sides with all animals of one sex, each made once. */
 const sidesOfSex = /* @__PURE__ */ new WeakMap<Seen, Partial<Record<Sex, Seen>>>();
 
@@ -138,10 +145,14 @@ function withSex<Side extends Seen>(side: Side, sex: Sex): Side {
   const { count, kin } = party;
   const named = { sex, ...(count !== undefined && { count, ...allOf(sex, count) }) };
   const together = kin.count === count ? kinOf([named]) : kin;
-  const animals = Object.assign({}, party, named, { kin: together });
+  return withParty(side, { ...named, kin: together });
+}
+
+/** A side of other animals; its traits are read as before. */
+function withParty<Side extends Seen>(side: Side, changes: Partial<Animals>): Side {
   return Object.create(Object.getPrototypeOf(side), {
     ...Object.getOwnPropertyDescriptors(side),
-    party: { value: animals },
+    party: { value: { ...side.party, ...changes } },
   });
 }
 

@@ -58,8 +58,28 @@ describe("killing", () => {
     expect(weighed(among(kills, alone, { males: 2 })).findings).toEqual(["blocking"]);
     expect(weighed(among(kills, alone, { males: 1, females: 2 })).findings).toEqual([]);
     const species = doing(kills, alone);
-    expect(pairBy(actsOwnKind, { species, sex: "male" }, { species }).outcome).toBe("unsuitable");
+    const male = { species, sex: "male" } as const;
+    expect(pairBy(actsOwnKind, male, male).outcome).toBe("unsuitable");
+    for (const [pair, of] of [
+      [pairBy(actsOwnKind, male, { species }), 1],
+      [pairBy(actsOwnKind, { species }, male), 0],
+    ] as const)
+      expect(pair.conditions).toMatchObject([{ on: "group.sex", of, wanted: { oneOf: ["female"] } }]);
   });
+});
+
+test("two that kill over a brood are left open while nobody knows how many belong together", () => {
+  const kills: Act = { does: "kills", target: "own-sex", when: "guarding-brood" };
+  const known: Stated = { ...pair, "social.group": { least: 6 }, "social.femalesPerMale": 0 };
+  for (const group of [{ males: 2 }, { unsexed: 2 }]) {
+    expect(among(kills, known, group).outcome).toBe("unsuitable");
+    for (const trait of Object.keys(known)) {
+      const { bounds } = among(kills, { ...known, [trait]: undefined }, group);
+      expect(bounds).toEqual({ atBest: "suitable", atWorst: "unsuitable" });
+    }
+  }
+  const two: Stated = { ...known, "social.group": { least: 2 } };
+  expect(among(kills, two, { males: 1, females: 1 }).outcome).toBe("suitable");
 });
 
 describe("bites at any time", () => {

@@ -6,7 +6,7 @@ import pterophyllumScalare from "vivary/catalog/pterophyllum-scalare";
 import puntigrusTetrazona from "vivary/catalog/puntigrus-tetrazona";
 import { finNipping } from "../../../../src/compatibility/rules/pair/fin-nipping";
 import type { Kind, TraitValue as Value } from "../../../../src/species";
-import { adults, animal, type Stated } from "../../animals";
+import { adults, adultsBySex, animal, type Stated } from "../../animals";
 import { pairBy, planBy, weighed } from "../../judging";
 
 type Act = Value<"temperament.acts">[number];
@@ -248,6 +248,14 @@ test("several such acts are one reason, the gravest, in whatever order they are 
     expect(weights(nipping(...acts), finned(true))).toEqual(["blocking"]);
     expect(weights(nipping(...acts), finned(false))).toEqual(["advisory"]);
   }
+});
+
+test("where the shorter sex alone is worn out, the other is asked for", () => {
+  const nips = nipping({ target: "any" });
+  const species = finned(false, { "size.adultLength": adultsBySex(4, 3) });
+  const pair = (sex?: "male" | "female") => pairBy(finNipping, { species: nips }, { species, sex });
+  expect(pair().conditions).toMatchObject([{ on: "group.sex", of: 1, wanted: { oneOf: ["male"] } }]);
+  expect([pair("male").outcome, pair("female").outcome]).toEqual(["suitable", "unsuitable"]);
 });
 
 describe("a bred form", () => {

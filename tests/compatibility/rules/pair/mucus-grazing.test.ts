@@ -96,13 +96,43 @@ test("where grown ones rasp for being grown, nothing mends it: young ones grow",
   expect(kept({ juveniles: 1 })).toEqual({ findings: ["blocking"], met: [] });
 });
 
-test("where only the longer sex has broad flanks, the other is asked for", () => {
+test("a flank is as broad as that of the longer sex, whichever is kept", () => {
   const long = flank({ "size.bodyShape": "fusiform", "size.adultLength": adultsBySex(9, 12) });
   const beside = (sex?: "male" | "female") =>
     pairBy(mucusGrazing, { species: rasper("adult") }, { species: long, sex }).findings;
-  expect(beside()).toMatchObject([{ condition: { on: "group.sex", of: 1, wanted: { oneOf: ["male"] } } }]);
-  expect(beside("male")).toEqual([]);
-  expect(beside("female")).toMatchObject([{ weight: "blocking" }]);
+  for (const sex of [undefined, "male", "female"] as const)
+    expect(beside(sex)).toMatchObject([{ weight: "blocking" }]);
+});
+
+test("where one sex alone rasps, or may for all that is known, the other is asked for", () => {
+  const males = (...foods: Value<"diet.foods">) =>
+    animal("rasper", {
+      "size.adultLength": adults(15),
+      "temperament.acts": [{ does: "rasps-mucus", target: "any", doer: "male" }],
+      "diet.foods": foods,
+    });
+  const broad = flank({ "size.adultLength": adults(12), "diet.pace": "slow" });
+  for (const species of [males("dry"), males("algae")]) {
+    const { outcome, conditions } = pairBy(mucusGrazing, { species }, { species: broad });
+    expect(outcome).toBe("conditional");
+    expect(conditions).toMatchObject([{ on: "group.sex", of: 0, wanted: { oneOf: ["female"] } }]);
+  }
+});
+
+test("where nobody knows whether the females that will join males take greens, these may be asked for", () => {
+  const males = (more: Stated) =>
+    animal("rasper", {
+      "size.adultLength": adults(15),
+      "temperament.acts": [{ does: "rasps-mucus", target: "any", doer: "female" }],
+      "social.living": "harem",
+      "social.group": { least: 6 },
+      "social.femalesPerMale": 1,
+      ...more,
+    });
+  const boundsOf = (more: Stated) =>
+    pairBy(mucusGrazing, { species: males(more), sex: "male", count: 1 }, { species: flank() }).bounds;
+  expect(boundsOf({ "diet.foods": ["algae"] })).toEqual({ atBest: "conditional", atWorst: "conditional" });
+  expect(boundsOf({})).toEqual({ atBest: "suitable", atWorst: "conditional" });
 });
 
 test("a shrimp has no flank to rasp, and who takes no greens cannot be fed off it", () => {
