@@ -8,5 +8,11 @@ export interface Figure {
   readonly unit?: string | undefined;
 }
 
+/**
+ * Writes a figure with its unit: `24 °C`, `at least 80 cm`, `6 to 8`; empty where there is none. Where it would read like
+ * another beside which it stands, and is not the same, both are told more closely: `73.4 °F` beside `73.2 °F`.
+ */
+export type WriteQuantity = (figure: Figure | undefined, beside?: Figure) => string;
+
 /** The number that a figure is, if it is no range. */
 export const numberOf = (figure: Figure | undefined): number | undefined => figure?.value;

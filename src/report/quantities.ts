@@ -1,7 +1,7 @@
 import { decimal } from "../decimal";
 import { refusal } from "../errors";
 import { convert } from "../units";
-import type { Figure } from "./figure";
+import type { Figure, WriteQuantity } from "./figure";
 import type { Messages } from "./messages/messages";
 import type { ShownUnit } from "./shown-unit";
 
@@ -50,36 +50,65 @@ const us: Units = {
 };
 const systems: Readonly<Record<UnitSystem, Units>> = { metric, us, imperial };
 
-/** Writes a figure with its unit: `24 °C`, `at least 80 cm`, `6 to 8`; empty where there is none. */
-export type WriteQuantity = (figure: Figure | undefined) => string;
-
 /** How figures are written in a language and a system of units. Refuses an unknown system. */
 export function quantityWriter(messages: Messages, system: UnitSystem): WriteQuantity {
-  const { language, ranges, units, beforeUnit } = messages;
+  const { language, ranges, units, unitsOfOne, beforeUnit } = messages;
   const ofSystem = unitsOf(system);
   const [usual, fine] = [numberWriter(language, 1), numberWriter(language, 2)];
-  return (figure) => {
+  const unitBehind = (name: ShownUnit | undefined, unit: string) => (text: string) => {
+    const symbol = name === undefined ? unit : (text === "1" && unitsOfOne[name]) || units[name];
+    return symbol && beforeUnit + symbol;
+  };
+  return (figure, beside) => {
     if (!figure) return "";
     const shown = inFittingUnit(figure);
-    const { unit = "", value, by, min, max } = shown;
-    const written = shown === figure ? usual : fine;
+    const { unit = "", value, by, min } = shown;
     const [name, change] = shownIn(ofSystem, unit);
-    const symbol = name === undefined ? unit : units[name];
-    const suffix = symbol && beforeUnit + symbol;
-    const text = (number: number) => written(asSaid(name, change(number)));
+    const behind = unitBehind(name, unit);
     if (by !== undefined) {
       const rounded = value === undefined ? Math.ceil : Math.round;
-      const whole = (number: number) => written(rounded(decimal(change(number))));
-      return ranges.across(whole(value ?? min ?? 0), whole(by), suffix);
+      const whole = (number: number) => usual(rounded(decimal(change(number))));
+      return ranges.across(whole(value ?? min ?? 0), whole(by), behind(""));
     }
-    if (value !== undefined) return text(value) + suffix;
-    const within = (end: number, rounded: (figure: number) => number) =>
+    const written = shown === figure ? usual : fine;
+    const within = (end: number, rounded: (number: number) => number) =>
       written(asSaid(name, decimal(change(end)), rounded), rounded);
-    if (min === undefined) return max === undefined ? "" : ranges.atMost(within(max, Math.floor), suffix);
-    if (max === undefined) return ranges.atLeast(within(min, Math.ceil), suffix);
-    return text(min) === text(max) ? text(min) + suffix : ranges.between(text(min), text(max), suffix);
+    const asTold = (number: number) => written(asSaid(name, change(number)));
+    const closely = (number: number) => fine(change(number));
+    const write = beside && readAlike(figure, beside, asTold) ? closely : undefined;
+    return spanOf(shown, write ?? asTold, write ?? within, behind, ranges);
   };
 }
+
+/** Writes a number, or the range between two; `within` rounds an end into a range that is open. */
+function spanOf(
+  { value, min, max }: Figure,
+  text: (number: number) => string,
+  within: (end: number, rounded: (number: number) => number) => string,
+  behind: (text: string) => string,
+  ranges: Messages["ranges"],
+): string {
+  const [least, most] = [min ?? value, max ?? value];
+  if (least === undefined && most === undefined) return "";
+  if (least === undefined) {
+    const end = within(most ?? 0, Math.floor);
+    return ranges.atMost(end, behind(end));
+  }
+  if (most === undefined) {
+    const end = within(least, Math.ceil);
+    return ranges.atLeast(end, behind(end));
+  }
+  const [from, to] = [text(least), text(most)];
+  return from === to ? from + behind(from) : ranges.between(from, to, behind(to));
+}
+
+/** Whether some numbers of two figures are not the same, and read as if they were. */
+const readAlike = (one: Figure, other: Figure, text: (number: number) => string): boolean =>
+  endsOf(one).some((end) => endsOf(other).some((beside) => end !== beside && text(end) === text(beside)));
+
+/** The numbers of a figure. */
+const endsOf = ({ value, min, max }: Figure): readonly number[] =>
+  [value, min, max].filter((number) => number !== undefined);
 
 /**
  * A figure in a unit as closely as people tell it: whole degrees Fahrenheit, whole inches and litres from ten on, hardness

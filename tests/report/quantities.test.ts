@@ -50,6 +50,11 @@ test.each([
   ["us", { min: 5, unit: "dH" }, "at least 90 ppm"],
   ["imperial", { value: 0, unit: "dH" }, "0 ppm"],
   ["imperial", { max: 20, unit: "dH" }, "at most 350 ppm"],
+  ["metric", { value: 1, unit: "h" }, "1 hour"],
+  ["metric", { value: 1.4, unit: "h" }, "1.4 hours"],
+  ["metric", { min: 1, unit: "a" }, "at least 1 year"],
+  ["metric", { max: 1, unit: "d" }, "at most 1 day"],
+  ["metric", { min: 1, max: 3, unit: "mo" }, "1 to 3 months"],
   ["metric", { min: 7, max: 7 }, "7"],
   ["metric", { min: 4.52, max: 4.54, unit: "cm" }, "4.5 cm"],
   ["metric", { value: 0 }, "0"],
@@ -72,4 +77,16 @@ test.each(["cubits", "toString", "__proto__", undefined, 7])("%s is no system of
       problems: [expect.objectContaining({ path: ["units"], code: "word", found: system })],
     }),
   );
+});
+
+// 23 °C are 73.4 °F, 22.9 °C 73.22 °F; a German degree of hardness is 17.848 ppm of CaCO3.
+test.each([
+  ["us", { min: 23, max: 28, unit: "degC" }, { value: 22.9, unit: "degC" }, "73.4 to 82.4 °F"],
+  ["us", { value: 22.9, unit: "degC" }, { min: 23, max: 28, unit: "degC" }, "73.2 °F"],
+  ["us", { value: 20, unit: "degC" }, { min: 23, max: 28, unit: "degC" }, "68 °F"],
+  ["us", { value: 23, unit: "degC" }, { min: 23, max: 28, unit: "degC" }, "73 °F"],
+  ["metric", { value: 22.9, unit: "degC" }, { min: 23, max: 28, unit: "degC" }, "22.9 °C"],
+  ["us", { value: 11.9, unit: "dH" }, { max: 12, unit: "dH" }, "212 ppm"],
+] as const)("in %s units %o beside %o is told apart: %s", (system, figure, other, text) => {
+  expect(write(system)(figure, other)).toBe(text);
 });

@@ -1,6 +1,6 @@
 import type { Verdict, VerdictParty } from "../../compatibility";
+import type { WriteQuantity } from "../figure";
 import type { Messages } from "../messages/messages";
-import type { WriteQuantity } from "../quantities";
 import type { Naming } from "./naming";
 
 /** What the sentences on a verdict are made with. */

@@ -1,8 +1,9 @@
 import type { AimedCondition, Verdict } from "../../compatibility";
+import type { WriteQuantity } from "../figure";
 import type { Alike } from "../matters/alike";
 import type { Messages } from "../messages/messages";
 import { capitalised } from "../names";
-import { quantityWriter, type UnitSystem, type WriteQuantity } from "../quantities";
+import { quantityWriter, type UnitSystem } from "../quantities";
 import { conditionTold } from "./condition-told";
 import { findingTold } from "./finding-told";
 import { type Naming, namingOf } from "./naming";

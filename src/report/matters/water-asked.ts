@@ -1,8 +1,7 @@
 import type { AimedCondition } from "../../compatibility";
 import type { FactName } from "../../plan";
-import type { Figure } from "../figure";
+import type { Figure, WriteQuantity } from "../figure";
 import type { ToldWater } from "../messages/messages";
-import type { WriteQuantity } from "../quantities";
 
 const waterFacts: Readonly<Partial<Record<FactName, "temperature" | "pH" | "hardness" | "salinity">>> = {
   "water.temperature": "temperature",

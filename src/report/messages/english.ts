@@ -92,20 +92,16 @@ function plannedWater(water: keyof typeof at) {
     const { kept, optimum, planned, hottest, coolest, limit } = measures;
     const known = planned ?? hottest ?? coolest;
     const season = (hottest && " on the hottest day") ?? (coolest && " in the coolest season") ?? "";
-    const plan = known ? `; yours is ${figure(known)}${season}` : "";
+    const plan = known ? `; yours is ${figure(known, kept)}${season}` : "";
     if (optimum)
       return `${from} ${verb(fromMany, "does", "do")} best at ${at[water](figure(optimum))}${plan}.`;
-    const text = `${from} ${verb(fromMany, "needs", "need")} ${at[water](figure(kept))}${plan}.`;
+    const text = `${from} ${verb(fromMany, "needs", "need")} ${at[water](figure(kept, known))}${plan}`;
     if (weight === "advisory" && season)
-      return `${text} ${capital(they(fromMany))} ${verb(fromMany, "bears", "bear")} that for a while, not for good.`;
-    if (weight === "advisory")
-      return `${text} That is at the edge of what ${they(fromMany)} can take for long.`;
+      return `${text}, which ${they(fromMany)} ${verb(fromMany, "bears", "bear")} for a while, not for good.`;
+    if (weight === "advisory") return `${text}, at the edge of what ${they(fromMany)} can take for long.`;
     return limit
-      ? stopped(
-          text,
-          `; ${beyond(limit, figure, ranges)} ${they(fromMany)} ${verb(fromMany, "suffers or dies", "suffer or die")}.`,
-        )
-      : text;
+      ? `${text}; ${beyond(limit, figure, ranges)} ${they(fromMany)} ${verb(fromMany, "suffers or dies", "suffer or die")}.`
+      : `${text}.`;
   };
 }
 
@@ -265,7 +261,7 @@ function footprint({ from, fromMany, weight, measures, figure }: Told<Measures["
   const { length, width, needed, planned } = measures;
   if (length)
     return `${from} ${verb(fromMany, "grows", "grow")} to ${figure(length)} and cannot turn in a tank ${figure(width)} wide.`;
-  const text = `${from} ${verb(fromMany, "needs", "need")} a floor of ${figure(needed)}${yours("has", figure(planned))}.`;
+  const text = `${from} ${verb(fromMany, "needs", "need")} a floor of ${figure(needed, planned)}${yours("has", figure(planned, needed))}.`;
   if (weight === "advisory") return `${text} ${hardlyLess}`;
   return weight === "blocking" ? `This tank is far too small: ${text}` : text;
 }
@@ -654,7 +650,7 @@ function messages(): Messages {
       oxygen: (told) => oxygen(told),
       "filter-nitrogen": () => "it takes up the ammonia of the stock, grown and fed plenty.",
       height: ({ weight, from, fromMany, measures, figure }) => {
-        const tank = `a tank ${figure(measures.needed)} high${yours("is", figure(measures.planned))}`;
+        const tank = `a tank ${figure(measures.needed, measures.planned)} high${yours("is", figure(measures.planned, measures.needed))}`;
         return weight === "advisory"
           ? `${from} ${verb(fromMany, "does", "do")} better in ${tank}.`
           : `${from} ${verb(fromMany, "needs", "need")} ${tank}.`;
@@ -662,7 +658,7 @@ function messages(): Messages {
       zones: ({ weight, from, fromMany, measures, figure }) => {
         if (weight === "restricting")
           return `${from} ${verb(fromMany, "shares", "share")} the room ${whereabouts(measures.zone)}, where what each needs adds up.`;
-        const text = `${from} ${verb(fromMany, "lives", "live")} ${whereabouts(measures.zone)}, and all that live there need a floor of ${figure(measures.needed)}${yours("has", figure(measures.planned))}.`;
+        const text = `${from} ${verb(fromMany, "lives", "live")} ${whereabouts(measures.zone)}, and all that live there need a floor of ${figure(measures.needed, measures.planned)}${yours("has", figure(measures.planned, measures.needed))}.`;
         if (weight === "advisory") return `${text} ${hardlyLess}`;
         return weight === "blocking" ? `This tank is far too small: ${text}` : text;
       },
@@ -673,7 +669,7 @@ function messages(): Messages {
       ground: ({ from, fromMany, measures }) =>
         `${from} ${verb(fromMany, "needs", "need")} ${groundOf(measures.needed)} on the ground.`,
       "hiding-places": ({ from, fromMany, measures, figure }) =>
-        `${from} ${verb(fromMany, "hides", "hide")} in ${anyOf((measures.kinds?.value ?? []).map(spaced))}: have at least ${figure(measures.needed)} of them.`,
+        `${from} ${verb(fromMany, "hides", "hide")} in ${anyOf((measures.kinds?.value ?? []).map(spaced))}: have at least ${figure(measures.needed)} of them${measures.own ? " for all that use them" : ""}.`,
       sensitive: ({ from, fromMany, again, measures }) =>
         sensitivities[measures.to?.value ?? "handling"](again ? them(fromMany) : from, fromMany),
       "plants-at-risk": ({ from, fromMany, measures }) =>
@@ -684,7 +680,7 @@ function messages(): Messages {
         return `${from} ${verb(fromMany, "feeds", "feed")} ${allOf(places)}, ${allOf(hours)}: what others are given may not reach ${them(fromMany)}.`;
       },
       "longest-run": ({ from, fromMany, weight, measures, figure }) => {
-        const text = `${from} ${verb(fromMany, "needs", "need")} a tank ${figure(measures.needed)} long${yours("is", figure(measures.planned))}.`;
+        const text = `${from} ${verb(fromMany, "needs", "need")} a tank ${figure(measures.needed, measures.planned)} long${yours("is", figure(measures.planned, measures.needed))}.`;
         if (weight === "advisory") return `${text} ${hardlyLess}`;
         return weight === "blocking" ? `This tank is far too short: ${text}` : text;
       },
@@ -896,7 +892,7 @@ function messages(): Messages {
     alreadyRight: (right, wrong) => `right as planned: ${allOf(rightThings(things, right, wrong))}.`,
     closing: "Advice about typical animals; individuals vary: watch them, and have a second tank ready.",
     withoutCautions:
-      "Whether animals can hurt people, and what the law says of them, is told of a plan alone: look before you buy.",
+      "Whether animals can hurt people, and what the law says of them, only the report on a plan tells: see to it before you buy.",
     beforeUnit: " ",
     ranges,
     units: {
@@ -923,6 +919,7 @@ function messages(): Messages {
       mo: "months",
       a: "years",
     },
+    unitsOfOne: { h: "hour", d: "day", mo: "month", a: "year" },
     words: spelled(),
     profile: {
       columns: ["trait", "value", "also said", "support"],

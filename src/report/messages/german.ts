@@ -95,18 +95,16 @@ function plannedWater(water: keyof typeof at) {
     const { kept, optimum, planned, hottest, coolest, limit } = known;
     const own = planned ?? hottest ?? coolest;
     const season = (hottest && " am heißesten Tag") ?? (coolest && " in der kühlsten Jahreszeit") ?? "";
-    const plan = own ? `; geplant: ${figure(own)}${season}` : "";
+    const plan = own ? `; geplant: ${figure(own, kept)}${season}` : "";
     if (optimum)
       return `${from} ${verb(fromMany, "gedeiht", "gedeihen")} am besten bei ${at[water](figure(optimum))}${plan}.`;
-    const text = `${from} ${needs(fromMany)} ${at[water](figure(kept))}${plan}.`;
-    if (weight === "advisory" && season) return `${text} Das ist vorübergehend zu ertragen, nicht auf Dauer.`;
-    if (weight === "advisory") return `${text} Das liegt am Rand dessen, was auf Dauer zu ertragen ist.`;
+    const text = `${from} ${needs(fromMany)} ${at[water](figure(kept, own))}${plan}`;
+    if (weight === "advisory" && season)
+      return `${text}, was vorübergehend zu ertragen ist, nicht auf Dauer.`;
+    if (weight === "advisory") return `${text}, am Rand dessen, was auf Dauer zu ertragen ist.`;
     return limit
-      ? stopped(
-          text,
-          `; ${beyond(limit, figure, ranges)} ${verb(fromMany, "leidet oder stirbt das Tier", "leiden oder sterben sie")}.`,
-        )
-      : text;
+      ? `${text}; ${beyond(limit, figure, ranges)} ${verb(fromMany, "leidet oder stirbt das Tier", "leiden oder sterben sie")}.`
+      : `${text}.`;
   };
 }
 
@@ -276,7 +274,7 @@ function footprint({ from, fromMany, weight, measures: known, figure }: Told<Mea
   const { length, width, needed, planned: own } = known;
   if (length)
     return `${from} ${verb(fromMany, "wird", "werden")} ${figure(length)} lang und ${verb(fromMany, "kann", "können")} in einem ${figure(width)} breiten Becken nicht wenden.`;
-  const text = `${from} ${needs(fromMany)} eine Grundfläche von ${figure(needed)}${planned(figure(own))}.`;
+  const text = `${from} ${needs(fromMany)} eine Grundfläche von ${figure(needed, own)}${planned(figure(own, needed))}.`;
   if (weight === "advisory") return `${text} ${hardlyLess}`;
   return weight === "blocking" ? `Dieses Becken ist viel zu klein: ${text}` : text;
 }
@@ -875,15 +873,15 @@ function messages(): Messages {
       "filter-nitrogen": () =>
         "er baut das Ammonium ab, das der ausgewachsene, reichlich gefütterte Besatz abgibt.",
       height: ({ weight, from, fromMany, measures: known, figure }) => {
-        const own = planned(figure(known.planned));
+        const own = planned(figure(known.planned, known.needed));
         return weight === "advisory"
-          ? `${from} ${verb(fromMany, "gedeiht", "gedeihen")} besser in einem ${figure(known.needed)} hohen Becken${own}.`
-          : `${from} ${needs(fromMany)} ein ${figure(known.needed)} hohes Becken${own}.`;
+          ? `${from} ${verb(fromMany, "gedeiht", "gedeihen")} besser in einem ${figure(known.needed, known.planned)} hohen Becken${own}.`
+          : `${from} ${needs(fromMany)} ein ${figure(known.needed, known.planned)} hohes Becken${own}.`;
       },
       zones: ({ weight, from, fromMany, measures: known, figure }) => {
         if (weight === "restricting")
           return `${from} ${verb(fromMany, "teilt", "teilen")} sich den Raum ${whereabouts(known.zone)} mit anderen, und der Bedarf summiert sich.`;
-        const text = `${from} ${verb(fromMany, "lebt", "leben")} ${whereabouts(known.zone)}, und alle, die dort leben, brauchen zusammen eine Grundfläche von ${figure(known.needed)}${planned(figure(known.planned))}.`;
+        const text = `${from} ${verb(fromMany, "lebt", "leben")} ${whereabouts(known.zone)}, und alle, die dort leben, brauchen zusammen eine Grundfläche von ${figure(known.needed, known.planned)}${planned(figure(known.planned, known.needed))}.`;
         if (weight === "advisory") return `${text} ${hardlyLess}`;
         return weight === "blocking" ? `Dieses Becken ist viel zu klein: ${text}` : text;
       },
@@ -893,8 +891,8 @@ function messages(): Messages {
         `${from} ${needs(fromMany)} ${figure(needed)} des Beckens, von oben gesehen, als freien Schwimmraum.`,
       ground: ({ from, fromMany, measures: { needed } }) =>
         `${from} ${needs(fromMany)} als Boden ${groundOf(needed)}.`,
-      "hiding-places": ({ from, fromMany, measures: { kinds, needed }, figure }) =>
-        `${from} ${verb(fromMany, "versteckt", "verstecken")} sich; als Versteck dienen ${anyOf((kinds?.value ?? []).map((kind) => hides[kind]))}: mindestens ${figure(needed)} bieten.`,
+      "hiding-places": ({ from, fromMany, measures: { kinds, needed, own }, figure }) =>
+        `${from} ${verb(fromMany, "versteckt", "verstecken")} sich; als Versteck dienen ${anyOf((kinds?.value ?? []).map((kind) => hides[kind]))}: mindestens ${figure(needed)} bieten${own ? ", für alle Arten zusammen" : ""}.`,
       sensitive: ({ fromObject, fromMany, again, measures: { to } }) =>
         sensitivities[to?.value ?? "handling"](again ? they(fromMany) : fromObject),
       "plants-at-risk": ({ from, fromMany, measures: { harm } }) =>
@@ -905,7 +903,7 @@ function messages(): Messages {
         return `${from} ${verb(fromMany, "frisst", "fressen")} ${allOf(at)}, ${allOf(hours)}: was andere bekommen, kommt dort vielleicht nicht an.`;
       },
       "longest-run": ({ from, fromMany, weight, measures: known, figure }) => {
-        const text = `${from} ${needs(fromMany)} ein ${figure(known.needed)} langes Becken${planned(figure(known.planned))}.`;
+        const text = `${from} ${needs(fromMany)} ein ${figure(known.needed, known.planned)} langes Becken${planned(figure(known.planned, known.needed))}.`;
         if (weight === "advisory") return `${text} ${hardlyLess}`;
         return weight === "blocking" ? `Dieses Becken ist viel zu kurz: ${text}` : text;
       },
@@ -1129,7 +1127,7 @@ function messages(): Messages {
     closing:
       "Ratschläge für typische Tiere; einzelne sind verschieden: beobachten und ein zweites Becken bereithalten.",
     withoutCautions:
-      "Ob Tiere Menschen verletzen können und was das Gesetz zu ihnen sagt, steht nur im Bericht zu einem Plan: vor dem Kauf nachsehen.",
+      "Ob Tiere Menschen verletzen können und was das Gesetz zu ihnen sagt, steht nur im Bericht zu einem Plan: vor dem Kauf nachlesen.",
     beforeUnit: "\u202f",
     ranges,
     units: {
@@ -1156,6 +1154,7 @@ function messages(): Messages {
       mo: "Monate",
       a: "Jahre",
     },
+    unitsOfOne: { h: "Stunde", d: "Tag", mo: "Monat", a: "Jahr" },
     words,
     profile: {
       columns: ["Merkmal", "Wert", "auch angegeben", "Beleg"],

@@ -12,7 +12,7 @@ import type {
 import type { FactName, Numbers, Temper } from "../../plan";
 import type { PartialRange } from "../../ranges";
 import type { Basis, Section, TraitPath, TraitValue } from "../../species";
-import type { Figure } from "../figure";
+import type { WriteQuantity } from "../figure";
 import type { ShownUnit } from "../shown-unit";
 
 /** What a name is in its sentence: some languages decline it. */
@@ -43,8 +43,11 @@ export interface Told<MeasuresOfRule> {
   readonly fromNow: string;
   /** The figures and words that the rule declares; each may be absent. */
   readonly measures: MeasuresOfRule;
-  /** A figure in the reader's units and language, such as `24 °C` or `at least 8`; empty where there is none. */
-  readonly figure: (quantity: Figure | undefined) => string;
+  /**
+   * A figure in the reader's units and language, such as `24 °C` or `at least 8`; empty where there is none. Told more
+   * closely where it would else read like another one beside which it stands.
+   */
+  readonly figure: WriteQuantity;
 }
 
 /** What a sentence about a condition may use. */
@@ -67,7 +70,7 @@ export interface ToldCondition {
   readonly min: number | undefined;
   readonly max: number | undefined;
   /** A figure in the reader's units and language, without the unit where it has none. */
-  readonly figure: (quantity: Figure | undefined) => string;
+  readonly figure: WriteQuantity;
 }
 
 /** A party as a report lists it. */
@@ -341,6 +344,8 @@ export interface Messages {
   };
   /** Symbols and names of units. */
   readonly units: Readonly<Record<ShownUnit, string>>;
+  /** Names of units behind a 1, where they differ. */
+  readonly unitsOfOne: Readonly<Partial<Record<ShownUnit, string>>>;
   /** The words that traits are answered with. */
   readonly words: SpelledWords;
   /** The page of a profile. */

@@ -8,9 +8,9 @@ import {
   type TraitValue,
 } from "../../species";
 import { traitDefinitions } from "../../species/inner";
+import type { WriteQuantity } from "../figure";
 import type { PageMessages, ToldName } from "../messages/page-messages";
 import { capitalised, nameIn } from "../names";
-import type { WriteQuantity } from "../quantities";
 import { headcount } from "./company/usual-group";
 import type { PageSource } from "./page-source";
 import type { NamedAnimal, Part } from "./parts";

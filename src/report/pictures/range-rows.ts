@@ -10,9 +10,9 @@ import {
   statementsOf,
 } from "../../species";
 import { hasValue, inTraitUnit, type Stated, topicKey, traitDefinitions } from "../../species/inner";
+import type { WriteQuantity } from "../figure";
 import type { Messages } from "../messages/messages";
 import { beyond } from "../messages/sentences";
-import type { WriteQuantity } from "../quantities";
 import { type PictureName, pictureName } from "./names";
 import { sourceName } from "./source-name";
 

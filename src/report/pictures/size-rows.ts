@@ -1,8 +1,8 @@
 import type { Range } from "../../ranges";
 import { type AdultLength, factAt, type Sex, type SpeciesProfile, standardLength } from "../../species";
 import { lengthsOfSex, sexes } from "../../species/inner";
+import type { WriteQuantity } from "../figure";
 import type { Messages } from "../messages/messages";
-import type { WriteQuantity } from "../quantities";
 import { type PictureName, pictureName } from "./names";
 
 /** An animal from the side, in cm. */

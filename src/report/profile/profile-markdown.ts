@@ -1,11 +1,12 @@
 import { InvalidInputError, objectOf, refuseOthers } from "../../errors";
 import { profileProblems } from "../../plan/inner";
 import { type Fact, factAt, type SpeciesProfile, splitPath, type TraitPath, traitPaths } from "../../species";
+import type { WriteQuantity } from "../figure";
 import { escaped } from "../layout";
 import { english } from "../messages/english";
 import type { Messages } from "../messages/messages";
 import { capitalised, nameIn } from "../names";
-import { quantityWriter, type UnitSystem, type WriteQuantity } from "../quantities";
+import { quantityWriter, type UnitSystem } from "../quantities";
 import { traitText } from "./trait-text";
 
 /** How a profile is written. */

@@ -1,10 +1,9 @@
 import type { PartialRange } from "../../ranges";
 import type { AdultLength, Figures, TraitPath } from "../../species";
 import { traitDefinitions } from "../../species/inner";
-import type { Figure } from "../figure";
+import type { Figure, WriteQuantity } from "../figure";
 import type { Messages } from "../messages/messages";
 import { beyond } from "../messages/sentences";
-import type { WriteQuantity } from "../quantities";
 import { wordKinds } from "./word-kinds";
 
 /** A figure or a span, in the unit of its trait. */

@@ -10,7 +10,8 @@ type Hider = SeenParty<"space.hides", WantedBy>;
 /**
  * Does each find a place to hide, sleep or spawn in?
  *
- * Who uses the same kinds of hiding places needs its own beside the others'; those that lie together share one.
+ * Who uses the same kinds of hiding places needs its own beside the others'; those that lie together share one. What these
+ * need by themselves is told where others use such places too.
  */
 export const hidingPlaces = /* @__PURE__ */ ownRule({
   id: "hiding-places",
@@ -19,15 +20,15 @@ export const hidingPlaces = /* @__PURE__ */ ownRule({
   uses: { from: wantedBy },
   mayAdd: wantedBy,
   mayYield: ["restricting"],
-  measures: { kinds: ["hide"], needed: "count" },
+  measures: { kinds: ["hide"], needed: "count", own: "count" },
   judge: ({ groups }) => {
     const hiders = groups.map(hiderOf);
-    return hiders.flatMap(({ kinds }, about) => {
+    return hiders.flatMap(({ kinds, need }, about) => {
       const beside = hiders.filter((other) => other.kinds.some((kind) => kinds.includes(kind)));
       const needed = needOfAll(beside);
       if (needed === 0) return [];
       const condition = { on: "tank.hides", of: "from", wanted: { min: needed } } as const;
-      const measures = { kinds, needed };
+      const measures = { kinds, needed, own: need < needed ? need : undefined };
       return [{ about, weight: "restricting" as const, measures, watchFor: "hiding" as const, condition }];
     });
   },

@@ -47,6 +47,24 @@ describe("how many are needed", () => {
     expect(asked([{ species: hider("a", [shared]), unsexed: 7 }])).toEqual([[0, 3]]);
   });
 
+  test("beside others that use such places, for all of them, and how many are its own", () => {
+    const [a, b] = [hider("a", [cave]), hider("b", [{ ...cave, anyOf: ["caves", "wood"] }])];
+    const measuresOf = (groups: readonly Group[]) =>
+      inTank(groups).findings.map(({ measures }) => measures as object);
+    expect(
+      measuresOf([
+        { species: a, males: 2 },
+        { species: b, males: 3 },
+      ]),
+    ).toMatchObject([
+      { needed: { value: 5 }, own: { value: 2 } },
+      { needed: { value: 5 }, own: { value: 3 } },
+    ]);
+    expect(measuresOf([{ species: a, males: 2 }])).toEqual([
+      { kinds: { value: ["caves"] }, needed: { value: 2 } },
+    ]);
+  });
+
   test("none where none are stated", () => {
     expect(weighed(inTank([{ species: hider("a", []), unsexed: 4 }]))).toEqual({ findings: [], met: [] });
   });
