@@ -48,6 +48,7 @@ test("misses by what a linear programme misses by, and has the first water that 
       };
       const variables = Object.fromEntries([...shares, ...misses]);
       const nearest = solve({ direction: "minimize", objective: "miss", constraints, variables });
+      fc.pre(nearest.status !== "cycled"); // The library gives up on one programme in some thousands.
       expect(nearest.status).toBe("optimal");
       expect(missed).toBeCloseTo(nearest.result, 6);
       const most = solve({
