@@ -21,3 +21,4 @@ export {
 } from "./traits/class-lists";
 export { type HasUnit, traitDefinitions } from "./traits/definitions";
 export { traitLabels } from "./traits/labels";
+export { plausibleSpans } from "./traits/plausible";

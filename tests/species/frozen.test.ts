@@ -1,6 +1,6 @@
 import { expect, test } from "vitest";
 import { bases, classes, essentialTraits, traitPaths, traitTable } from "../../src/species";
-import { classLists, currents, traitDefinitions } from "../../src/species/inner";
+import { classLists, currents, plausibleSpans, traitDefinitions } from "../../src/species/inner";
 
 /** Every object within a value. */
 function objectsIn(value: unknown): readonly object[] {
@@ -13,6 +13,7 @@ test.each(
     bases,
     currents,
     essentialTraits,
+    plausibleSpans,
     traitDefinitions,
     traitPaths,
     traitTable,

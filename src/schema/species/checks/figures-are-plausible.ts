@@ -1,4 +1,4 @@
-import { hasValue, inTraitUnit, sizeFields, traitDefinitions } from "../../../species/inner";
+import { hasValue, inTraitUnit, plausibleSpans, sizeFields, traitDefinitions } from "../../../species/inner";
 import type { Check } from "../../checked";
 import { fieldsOf } from "../../fields";
 import { traitsOf } from "../walk";
@@ -7,7 +7,8 @@ import { converts } from "./units-convert";
 /** Figures lie where such a figure can lie, so that a slip of unit or of a decimal point shows. */
 export const figuresArePlausible: Check = (record) =>
   traitsOf(record).flatMap(({ trait, statements }) => {
-    const { plausible, unit = "" } = traitDefinitions[trait];
+    const plausible = plausibleSpans[trait];
+    const { unit = "" } = traitDefinitions[trait];
     if (!plausible) return [];
     return statements.flatMap(({ path, statement }) => {
       if (!hasValue(statement) || statement.setAside || !converts(statement, trait)) return [];
