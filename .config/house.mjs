@@ -46,11 +46,17 @@ const arrows = [...lower, ...Object.entries(beside), ["shelf", []]].map(([floor,
 }));
 
 /** The rooms of compatibility, from the ground up. */
-const rooms = ["(threshold(s|-values)\\.ts|animals/)", "engine/", "rules/", "(?!threshold)[^/]+\\.ts"];
+const rooms = [
+  "(threshold(s|-values)\\.ts|animals/)",
+  "engine/",
+  "rules/",
+  "(verdict|assess)/",
+  "(meeting/|planner/|(?!threshold)[^/]+\\.ts)",
+];
 
 const stairs = rooms.slice(0, -1).map((room, level) => ({
   name: `stairs-of-compatibility-${level + 1}`,
-  comment: "Thresholds and animals, then engine, then rules, then what is exported.",
+  comment: "Thresholds and animals, then engine, then rules, then what assesses, then what makes plans.",
   severity: "error",
   from: { path: `^src/compatibility/${room}` },
   to: { path: rooms.slice(level + 1).map((higher) => `^src/compatibility/${higher}`) },

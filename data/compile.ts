@@ -1,6 +1,6 @@
 // Writes what src imports of data: profiles, records, ids that moved, and official requirements.
-import { compile } from "./compiling";
-import { root } from "./files";
+import { compile } from "./modules/compiling";
+import { root } from "./reading/files";
 
 try {
   console.log(`${await compile(root)} species compiled.`);

@@ -2,7 +2,7 @@
 // records differ.
 import { program } from "commander";
 import { checkFormat, formatted } from "./commands/format";
-import { root } from "./files";
+import { root } from "./reading/files";
 
 program
   .option("--check", "only tell which records differ")

@@ -3,7 +3,7 @@ import { mkdir, readFile, writeFile } from "node:fs/promises";
 import { join } from "node:path";
 import { program } from "commander";
 import { strToU8, type Zippable, zipSync } from "fflate";
-import { root } from "./files";
+import { root } from "./reading/files";
 import { darwinCoreFiles } from "./tables/darwin-core";
 import { dataPackageFiles, type Files, releasedRows } from "./tables/data-package";
 

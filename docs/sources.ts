@@ -4,7 +4,7 @@ import "@citation-js/plugin-csl";
 import { allRecords } from "vivary/evidence";
 import type { Source } from "vivary/schema";
 import { statementsOf, traitPaths, traitTable } from "vivary/species";
-import { readFolder, root } from "../data/files";
+import { readFolder, root } from "../data/reading/files";
 import { italic, page, plain } from "./markdown";
 
 /** What records took from a source. */

@@ -1,5 +1,5 @@
 // Fails where the changesets that wait do not say what users will see.
-import { root } from "../data/files";
+import { root } from "../data/reading/files";
 import { problemsOfChanges } from "./release/changes";
 
 const problems = await problemsOfChanges(root);

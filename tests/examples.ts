@@ -7,7 +7,7 @@ import { mkdir, readFile, writeFile } from "node:fs/promises";
 import { join } from "node:path";
 import { glob } from "tinyglobby";
 import ts from "typescript";
-import { root } from "../data/files";
+import { root } from "../data/reading/files";
 
 const header = `import { afterAll, beforeAll, expect, test, vi } from "vitest";
 

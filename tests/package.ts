@@ -12,7 +12,7 @@ import type { Browser } from "playwright-core";
 import { publint } from "publint";
 import { formatMessage } from "publint/utils";
 import ts from "typescript";
-import { root } from "../data/files";
+import { root } from "../data/reading/files";
 import { type Bundle, bundlers } from "./consumer/bundlers";
 import { chromiumHere, launched, type Seen, seenIn } from "./consumer/chromium";
 import { install } from "./consumer/install";

@@ -3,7 +3,7 @@
 import { copyFile, mkdir, rm, writeFile } from "node:fs/promises";
 import { join } from "node:path";
 import { build } from "esbuild";
-import { root } from "../data/files";
+import { root } from "../data/reading/files";
 import { install } from "./consumer/install";
 import { answersOfNode, printed } from "./consumer/smoke";
 

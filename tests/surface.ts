@@ -3,7 +3,7 @@ import { readdir, readFile, rm, writeFile } from "node:fs/promises";
 import { join } from "node:path";
 import { program } from "commander";
 import { createTwoFilesPatch } from "diff";
-import { root } from "../data/files";
+import { root } from "../data/reading/files";
 import { entriesOf, surfaceOf } from "./surface/read";
 
 const folder = join(root, "tests/surface");

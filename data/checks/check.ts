@@ -1,5 +1,5 @@
-import type { Collection } from "../collection";
-import type { Position } from "../json";
+import type { Collection } from "../reading/collection";
+import type { Position } from "../reading/json";
 
 /** A check of all data as one. */
 export interface Check {

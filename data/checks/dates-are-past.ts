@@ -1,6 +1,6 @@
 import { type SpeciesRecord, statementsOf } from "vivary/species";
-import type { Collection } from "../collection";
-import { fieldOf } from "../fields";
+import type { Collection } from "../reading/collection";
+import { fieldOf } from "../reading/fields";
 import type { Check, Slip } from "./check";
 
 /** A date as far as it is told, year first, with where it stands. */

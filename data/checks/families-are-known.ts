@@ -1,7 +1,7 @@
 import { readFile } from "node:fs/promises";
 import { join } from "node:path";
-import type { Collection } from "../collection";
-import { guess } from "../spelling";
+import type { Collection } from "../reading/collection";
+import { guess } from "../reading/spelling";
 import type { Check, Slip } from "./check";
 
 /** Families and their orders, a line each. */

@@ -3,9 +3,9 @@ import { access } from "node:fs/promises";
 import { createRequire } from "node:module";
 import { join } from "node:path";
 import { promisify } from "node:util";
-import { allFiles } from "../collection";
-import { fieldOf } from "../fields";
-import { folders } from "../files";
+import { allFiles } from "../reading/collection";
+import { fieldOf } from "../reading/fields";
+import { folders } from "../reading/files";
 import type { Check } from "./check";
 
 /** The folders whose files are formatted like code. */

@@ -1,4 +1,4 @@
-import { allFiles } from "../collection";
+import { allFiles } from "../reading/collection";
 import type { Check } from "./check";
 
 /** Syntax errors, and keys that stand twice: of those every reader but one is silently lost. */

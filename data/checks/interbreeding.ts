@@ -1,6 +1,6 @@
 import type { SpeciesRecord } from "vivary/species";
-import { fieldOf } from "../fields";
-import { nearestId } from "../spelling";
+import { fieldOf } from "../reading/fields";
+import { nearestId } from "../reading/spelling";
 import type { Check, Slip } from "./check";
 
 export const interbreeding: Check = {

@@ -1,5 +1,5 @@
-import { fieldOf } from "../fields";
-import { nearest } from "../spelling";
+import { fieldOf } from "../reading/fields";
+import { nearest } from "../reading/spelling";
 import type { Check } from "./check";
 
 export const lawsReachIntoCountries: Check = {

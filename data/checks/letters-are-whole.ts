@@ -1,4 +1,4 @@
-import { allFiles } from "../collection";
+import { allFiles } from "../reading/collection";
 import type { Check } from "./check";
 import { textsIn } from "./nothing-is-left-to-fill-in";
 

@@ -1,5 +1,5 @@
-import { fieldOf } from "../fields";
-import { guess } from "../spelling";
+import { fieldOf } from "../reading/fields";
+import { guess } from "../reading/spelling";
 import type { Check } from "./check";
 
 export const movedIdsArrive: Check = {

@@ -1,4 +1,4 @@
-import { fieldOf } from "../fields";
+import { fieldOf } from "../reading/fields";
 import type { Check } from "./check";
 
 export const namedAfterId: Check = {

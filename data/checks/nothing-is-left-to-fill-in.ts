@@ -1,5 +1,5 @@
-import { allFiles } from "../collection";
-import { fieldsOf } from "../fields";
+import { allFiles } from "../reading/collection";
+import { fieldsOf } from "../reading/fields";
 import type { Check } from "./check";
 
 /** How a question begins that a new file asks. */

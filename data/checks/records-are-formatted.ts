@@ -1,4 +1,4 @@
-import { unformattedOf } from "../formatting";
+import { unformattedOf } from "../writing/formatting";
 import type { Check } from "./check";
 
 export const recordsAreFormatted: Check = {

@@ -1,5 +1,5 @@
-import { allFiles } from "../collection";
-import { fieldOf, fieldsOf } from "../fields";
+import { allFiles } from "../reading/collection";
+import { fieldOf, fieldsOf } from "../reading/fields";
 import type { Check } from "./check";
 
 export const recordsAreWhole: Check = {

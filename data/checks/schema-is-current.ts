@@ -1,6 +1,6 @@
 import { readFile } from "node:fs/promises";
 import { join } from "node:path";
-import { schemaFiles } from "../json-schema";
+import { schemaFiles } from "../writing/json-schema";
 import type { Check } from "./check";
 
 export const schemaIsCurrent: Check = {

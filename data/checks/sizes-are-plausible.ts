@@ -1,5 +1,5 @@
 import { applyForm, type SpeciesProfile, statementsOf } from "vivary/species";
-import type { Collection } from "../collection";
+import type { Collection } from "../reading/collection";
 import type { Check, Slip } from "./check";
 
 /** A slip from millimetres to centimetres is one of ten. */

@@ -1,5 +1,5 @@
-import { fieldOf, fieldsOf } from "../fields";
-import { guess } from "../spelling";
+import { fieldOf, fieldsOf } from "../reading/fields";
+import { guess } from "../reading/spelling";
 import type { Check } from "./check";
 
 export const sourcesAreCited: Check = {

@@ -1,6 +1,6 @@
-import type { Collection } from "../collection";
-import { fieldOf, fieldsOf } from "../fields";
-import { nearestId } from "../spelling";
+import type { Collection } from "../reading/collection";
+import { fieldOf, fieldsOf } from "../reading/fields";
+import { nearestId } from "../reading/spelling";
 import type { Check } from "./check";
 
 type Path = readonly (string | number)[];

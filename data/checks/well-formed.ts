@@ -1,6 +1,6 @@
 import type { Problem } from "vivary/schema";
-import { positionAt } from "../json";
-import { slipOf } from "../wording";
+import { positionAt } from "../reading/json";
+import { slipOf } from "../writing/wording";
 import type { Check } from "./check";
 
 /** What the schema and the checks within one file say, but of lines that are no JSON. */

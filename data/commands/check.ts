@@ -1,10 +1,10 @@
 // Checks the data as one collection, beyond what each file must be by itself.
 import { checks, type Slip } from "../checks";
-import { allFiles, type Collection, readCollection } from "../collection";
-import { fieldOf, fieldsOf } from "../fields";
-import type { DataFile } from "../files";
-import { filesNamed, nearestTo } from "../find-files";
-import { type Position, positionAt } from "../json";
+import { allFiles, type Collection, readCollection } from "../reading/collection";
+import { fieldOf, fieldsOf } from "../reading/fields";
+import type { DataFile } from "../reading/files";
+import { filesNamed, nearestTo } from "../reading/find-files";
+import { type Position, positionAt } from "../reading/json";
 import { type Answer, refused } from "./answer";
 
 /** A slip with its place and the sentence that it breaks. */

@@ -6,11 +6,11 @@ import { basename, join } from "node:path";
 import { promisify } from "node:util";
 import { safeParseSpecies } from "vivary/schema";
 import { resolve, type SpeciesProfile } from "vivary/species";
-import { type Collection, readCollection } from "../collection";
-import { tellFlips } from "../flips";
-import { baseOf, changedSince, git, gitOrNothing } from "../history";
-import { type Judgements, judgePairs } from "../judge";
-import { reasonsOf } from "../reasons";
+import { tellFlips } from "../flips/flips";
+import { baseOf, changedSince, git, gitOrNothing } from "../flips/history";
+import { type Judgements, judgePairs } from "../flips/judge";
+import { reasonsOf } from "../flips/reasons";
+import { type Collection, readCollection } from "../reading/collection";
 import { type Answer, refused } from "./answer";
 
 /** The program of a commit that prints its judgements, as {@link judgementsText} writes them. */

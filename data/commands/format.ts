@@ -1,5 +1,5 @@
 // Brings records and schemas into their form, or tells which records are not in it.
-import { format, unformatted, unreadable } from "../formatting";
+import { format, unformatted, unreadable } from "../writing/formatting";
 import type { Answer } from "./answer";
 
 /** Formats what can be read, and tells what cannot. */

@@ -3,7 +3,7 @@ import { access, writeFile } from "node:fs/promises";
 import { join } from "node:path";
 import type { DataFolder } from "vivary/schema";
 import { question } from "../checks/nothing-is-left-to-fill-in";
-import type { Answers } from "../issue-form";
+import type { Answers } from "../reading/issue-form";
 import { type Answer, refused } from "./answer";
 
 /** What may be started beside a species. */

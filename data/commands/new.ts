@@ -4,12 +4,12 @@ import { join } from "node:path";
 import { jsonSchemas, problemsIn } from "vivary/schema";
 import { splitPath, statementsOf, type TraitPath, traitTable } from "vivary/species";
 import { question } from "../checks/nothing-is-left-to-fill-in";
-import { type Collection, readCollection } from "../collection";
-import { filesNamed } from "../find-files";
-import { formatRecord } from "../format-record";
-import { type Answers, answersIn } from "../issue-form";
-import { schemaAt } from "../schema-at";
-import { nearest } from "../spelling";
+import { type Collection, readCollection } from "../reading/collection";
+import { filesNamed } from "../reading/find-files";
+import { type Answers, answersIn } from "../reading/issue-form";
+import { nearest } from "../reading/spelling";
+import { formatRecord } from "../writing/format-record";
+import { schemaAt } from "../writing/schema-at";
 import { type Answer, refused } from "./answer";
 
 type Relative = Collection["records"][number]["record"];

@@ -2,9 +2,9 @@
 import { citationsOf } from "vivary/evidence";
 import { speciesPage } from "vivary/report";
 import type { Source } from "vivary/schema";
-import { readCollection } from "../collection";
-import { citable, lawsOf } from "../compiling";
-import { profileOf } from "../modules";
+import { citable, lawsOf } from "../modules/compiling";
+import { profileOf } from "../modules/modules";
+import { readCollection } from "../reading/collection";
 import type { Answer } from "./answer";
 import { isAnswer, recordNamed } from "./record-named";
 

@@ -1,6 +1,6 @@
 import type { SpeciesRecord } from "vivary/species";
-import type { Collection } from "../collection";
-import { filesNamed, nearestTo } from "../find-files";
+import type { Collection } from "../reading/collection";
+import { filesNamed, nearestTo } from "../reading/find-files";
 import { type Answer, refused } from "./answer";
 
 /** The record that a command is about, by any of its names; or why there is none. */

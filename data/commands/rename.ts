@@ -3,11 +3,11 @@ import { rm, writeFile } from "node:fs/promises";
 import { join } from "node:path";
 import { jsonSchemas, problemsIn } from "vivary/schema";
 import type { SpeciesRecord } from "vivary/species";
-import { type Collection, readCollection } from "../collection";
-import { fieldOf } from "../fields";
-import { formatRecord } from "../format-record";
-import { format } from "../formatting";
-import { gitOrNothing } from "../history";
+import { gitOrNothing } from "../flips/history";
+import { type Collection, readCollection } from "../reading/collection";
+import { fieldOf } from "../reading/fields";
+import { formatRecord } from "../writing/format-record";
+import { format } from "../writing/formatting";
 import { type Answer, refused } from "./answer";
 import { isAnswer, recordNamed } from "./record-named";
 

@@ -9,11 +9,11 @@ import {
   traitPaths,
   traitTable,
 } from "vivary/species";
-import { readCollection } from "../collection";
-import { tellFlips } from "../flips";
-import { baseOf } from "../history";
-import { commonName, judgePairs } from "../judge";
-import { reasonsOf } from "../reasons";
+import { tellFlips } from "../flips/flips";
+import { baseOf } from "../flips/history";
+import { commonName, judgePairs } from "../flips/judge";
+import { reasonsOf } from "../flips/reasons";
+import { readCollection } from "../reading/collection";
 import type { Answer } from "./answer";
 import { profileAt } from "./flips";
 import { isAnswer, recordNamed } from "./record-named";

@@ -1,6 +1,6 @@
 import { readFile } from "node:fs/promises";
 import { Command } from "commander";
-import { answersIn } from "../issue-form";
+import { answersIn } from "../reading/issue-form";
 import { type Answer, refused } from "./answer";
 import { check } from "./check";
 import { flips, judgementsText } from "./flips";

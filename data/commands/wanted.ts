@@ -1,8 +1,8 @@
 // Lists the gaps whose closing would settle most verdicts on pairs.
 import { assessPair, type Verdict } from "vivary/compatibility";
 import { type SpeciesProfile, type TraitPath, traitTable } from "vivary/species";
-import { readCollection } from "../collection";
-import { commonName } from "../judge";
+import { commonName } from "../flips/judge";
+import { readCollection } from "../reading/collection";
 import type { Answer } from "./answer";
 import { isAnswer, recordNamed } from "./record-named";
 

@@ -3,7 +3,7 @@ import { copyFile, mkdir } from "node:fs/promises";
 import { join } from "node:path";
 import { fileURLToPath } from "node:url";
 import { build } from "esbuild";
-import { root } from "../../data/files";
+import { root } from "../../data/reading/files";
 import { plainFiles } from "./texts/files";
 
 const here = (path: string) => fileURLToPath(new URL(path, import.meta.url));

@@ -3,7 +3,7 @@ import { existsSync } from "node:fs";
 import { copyFile, mkdir, readFile, writeFile } from "node:fs/promises";
 import { join } from "node:path";
 import { build } from "esbuild";
-import { root } from "../../data/files";
+import { root } from "../../data/reading/files";
 
 const app = join(root, "docs/example-app");
 const asModule = '<script type="module" src="./main.ts"></script>';

@@ -5,12 +5,13 @@
  * @packageDocumentation
  */
 export type { OnScales, Stock, Weighed } from "./animals/stock";
-export type { AssessOptions, ThresholdOptions } from "./assess-options";
-export { assessPair } from "./assess-pair";
-export { assessPairBy } from "./assess-pair-by";
-export { assessPlan } from "./assess-plan";
-export { assessPlanBy } from "./assess-plan-by";
-export type { OpenQuestion, QuestionCore } from "./engine/questions";
+export type { AssessOptions, ThresholdOptions } from "./assess/assess-options";
+export { assessPair } from "./assess/assess-pair";
+export { assessPairBy } from "./assess/assess-pair-by";
+export { assessPlan } from "./assess/assess-plan";
+export { assessPlanBy } from "./assess/assess-plan-by";
+export { type Outcomes, outcomes } from "./assess/outcomes";
+export type { OpenQuestion, QuestionCore } from "./engine/answers/questions";
 export { defineRule } from "./engine/rule/define-rule";
 export type {
   AimedCondition,
@@ -48,11 +49,11 @@ export type {
   TypedRule,
 } from "./engine/rule/rule";
 export type { Weight } from "./engine/rule/weight";
-export { type Outcomes, outcomes } from "./outcomes";
-export { pairPlan } from "./pair-plan";
-export type { Changed, ChangedGroups, PlanChange } from "./plan-change";
-export { planThatMeets } from "./plan-that-meets";
-export { type Planner, planner } from "./planner";
+export { pairPlan } from "./meeting/pair-plan";
+export { planThatMeets } from "./meeting/plan-that-meets";
+export { type WitnessOptions, witness } from "./meeting/witness";
+export type { Changed, ChangedGroups, PlanChange } from "./planner/plan-change";
+export { type Planner, planner } from "./planner/planner";
 export { pairRules, planRules } from "./rules";
 export type { ThresholdName, ThresholdValues } from "./threshold-values";
 export { type Threshold, thresholds } from "./thresholds";
@@ -65,5 +66,4 @@ export type {
   RuleId,
   Verdict,
   VerdictParty,
-} from "./verdict";
-export { type WitnessOptions, witness } from "./witness";
+} from "./verdict/verdict";

@@ -11,10 +11,10 @@ import {
   waterConflicts,
 } from "./conflicts";
 import { type CheckedParty, partiesOf, partiesOfGroups } from "./party";
-import { partyShape } from "./party-shape";
 import type { Group, Offering, Party, Plan, PlannedTank, PlannedWater } from "./plan";
-import { groupsShape, planShape } from "./plan-shape";
 import { profileProblems } from "./profile-problems";
+import { partyShape } from "./shape/party-shape";
+import { groupsShape, planShape } from "./shape/plan-shape";
 import type { ProblemPath } from "./shape/shape";
 import { shapeProblems } from "./shape/shape-problems";
 

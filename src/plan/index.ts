@@ -4,9 +4,10 @@
  * @packageDocumentation
  */
 export { describeProblem, InvalidInputError, type Problem, type ProblemCode } from "../errors";
-export { type Condition, isMet, type Wanted } from "./condition";
-export type { FactUnit } from "./fact-units";
-export { facts, fieldsOf, type PlanFact } from "./facts";
+export { type Condition, isMet, type Wanted } from "./facts/condition";
+export type { FactUnit } from "./facts/fact-units";
+export { facts, fieldsOf, type PlanFact } from "./facts/facts";
+export type { FactName, PlanReadings } from "./facts/read-fact";
 export { type Lawgiver, lawgivers } from "./generated";
 export type { Kin, Numbers } from "./kin";
 export type { Animals } from "./party";
@@ -21,7 +22,6 @@ export type {
   Planting,
   Temper,
 } from "./plan";
-export type { FactName, PlanReadings } from "./read-fact";
 export {
   type ParsedPlan,
   parsePlan,

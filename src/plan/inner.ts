@@ -1,11 +1,12 @@
 /** What the floors above read of a checked plan; no part of the public surface. */
-export { changedFacts, meetsAlike } from "./changed-facts";
+
 export { type CheckedPlan, checkedPair, checkedPlan, measuredPlan, refuseUnsound } from "./checked-plan";
-export { adoptedTraits, conditionProblems, holds, jointCondition } from "./condition";
-export { factUnits } from "./fact-units";
+export { changedFacts, meetsAlike } from "./facts/changed-facts";
+export { adoptedTraits, conditionProblems, holds, jointCondition } from "./facts/condition";
+export { factUnits } from "./facts/fact-units";
+export { isFact, isReading, type PlanReadings, readPlan, traitsOfFacts } from "./facts/read-fact";
 export { kinOf, mayHave } from "./kin";
 export { type CheckedParty, isSameParty, partiesOfGroups, speciesOf } from "./party";
-export { mostGroups } from "./plan-shape";
 export { isUnchangeable, profileProblems, profilesOf } from "./profile-problems";
-export { isFact, isReading, type PlanReadings, readPlan, traitsOfFacts } from "./read-fact";
+export { mostGroups } from "./shape/plan-shape";
 export { isObject } from "./shape/shape-problems";

@@ -10,19 +10,20 @@
  *
  * @packageDocumentation
  */
-export { type RangeColumns, type RangePath, rangeColumns } from "./columns";
-export { containment } from "./containment";
+
 export { contains } from "./contains";
 export { gap } from "./gap";
-export { jaccard } from "./jaccard";
-export { type LimitingPair, limitingPair } from "./limiting-pair";
+export { type RangeColumns, type RangePath, rangeColumns } from "./many/columns";
+export { type LimitingPair, limitingPair } from "./many/limiting-pair";
+export { pairsThatShare } from "./many/pairs-that-share";
+export { sharing } from "./many/sharing";
+export { containment } from "./measures/containment";
+export { jaccard } from "./measures/jaccard";
+export { pianka } from "./measures/pianka";
+export { schoener } from "./measures/schoener";
+export { simpson } from "./measures/simpson";
+export { sorensen } from "./measures/sorensen";
 export { type OrdinalRange, ordinalOverlap, type PartialOrdinalRange } from "./ordinal-overlap";
 export { overlap } from "./overlap";
-export { pairsThatShare } from "./pairs-that-share";
-export { pianka } from "./pianka";
 export type { PartialRange, Range } from "./range";
-export { schoener } from "./schoener";
-export { sharing } from "./sharing";
-export { simpson } from "./simpson";
-export { sorensen } from "./sorensen";
 export { width } from "./width";

@@ -1,10 +1,11 @@
 /** What the floors above share of ranges; no part of the public surface. */
-export { containmentOf } from "./containment";
+
 export { ends } from "./ends";
-export { jaccardOf } from "./jaccard";
-export { piankaOf } from "./pianka";
-export { schoenerOf } from "./schoener";
-export { simpsonOf } from "./simpson";
-export { sorensenOf } from "./sorensen";
+export { containmentOf } from "./measures/containment";
+export { jaccardOf } from "./measures/jaccard";
+export { piankaOf } from "./measures/pianka";
+export { schoenerOf } from "./measures/schoener";
+export { simpsonOf } from "./measures/simpson";
+export { sorensenOf } from "./measures/sorensen";
 export { stated, statedIn, statedOf } from "./stated";
 export { apart, boxWidths, type WidthFormula, type Widths, widthsOf } from "./widths";

@@ -21,7 +21,7 @@ export {
   reportParts,
   reportPartsIn,
 } from "./describe/report-parts";
-export type { Figure } from "./figure";
+export type { Figure, WriteQuantity } from "./figure";
 export { english } from "./messages/english";
 export { englishPages } from "./messages/english-page";
 export type {
@@ -57,9 +57,9 @@ export type {
 export type { LinkTo } from "./page/as-markdown";
 export type { PageSource } from "./page/page-source";
 export { type SpeciesPageOptions, speciesPage, speciesPageIn } from "./page/species-page";
-export { type RangeChartOptions, rangeChart, rangeChartIn } from "./pictures/range-chart";
-export type { FiguresPath } from "./pictures/range-rows";
-export { type SizeChartOptions, sizeChart, sizeChartIn } from "./pictures/size-chart";
+export { type RangeChartOptions, rangeChart, rangeChartIn } from "./pictures/range-chart/range-chart";
+export type { FiguresPath } from "./pictures/range-chart/range-rows";
+export { type SizeChartOptions, sizeChart, sizeChartIn } from "./pictures/size-chart/size-chart";
 export { type ProfileOptions, profileMarkdown, profileMarkdownIn } from "./profile/profile-markdown";
 export type { UnitSystem } from "./quantities";
 export type { ShownUnit } from "./shown-unit";

@@ -3,8 +3,9 @@
  *
  * @packageDocumentation
  */
+
+export type { LengthName } from "./fishes/lengths";
 export type { Force } from "./jurisdiction";
-export type { LengthName } from "./lengths";
 export type { Asked, Comparison, Has, OfficialRequirement, Untold } from "./official-requirement";
 export { officialRequirements } from "./official-requirements";
 export type { TankMeasureName, TankSideName, VolumeName } from "./tank-measures";

@@ -1,5 +1,5 @@
 import type { Range } from "../ranges";
-import type { LengthName } from "./lengths";
+import type { LengthName } from "./fishes/lengths";
 import type { TankSideName, VolumeName } from "./tank-measures";
 
 /** How far a requirement binds. */

@@ -1,7 +1,7 @@
 import type { PartialRange, Range } from "../ranges";
 import type { TraitPath } from "../species";
+import type { LengthName } from "./fishes/lengths";
 import type { Force } from "./jurisdiction";
-import type { LengthName } from "./lengths";
 import type { TankMeasureName } from "./tank-measures";
 
 /** The least that is asked: a range where lengths are only known as spans; without `max` where some are unknown. */

@@ -1,6 +1,6 @@
 import type { Plan } from "../plan";
 import { checkedPlan } from "../plan/inner";
-import { type Fish, fishOf } from "./fish";
+import { type Fish, fishOf } from "./fishes/fish";
 import { type TankMeasures, tankMeasures } from "./tank-measures";
 
 /** A plan as requirements see it. */

@@ -4,7 +4,7 @@ import { copyFile, mkdir, mkdtemp, readFile, symlink, writeFile } from "node:fs/
 import { tmpdir } from "node:os";
 import { join } from "node:path";
 import { promisify } from "node:util";
-import { root } from "../../data/files";
+import { root } from "../../data/reading/files";
 
 const run = promisify(execFile);
 

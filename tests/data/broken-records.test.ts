@@ -1,9 +1,9 @@
 import { readFileSync } from "node:fs";
 import { afterAll, expect, test } from "vitest";
-import { collectionOf, readCollection } from "../../data/collection";
 import { checked } from "../../data/commands/check";
-import type { DataFile } from "../../data/files";
-import { readJson } from "../../data/json";
+import { collectionOf, readCollection } from "../../data/reading/collection";
+import type { DataFile } from "../../data/reading/files";
+import { readJson } from "../../data/reading/json";
 import { brokenRecords } from "./broken-records";
 import { project, textOf } from "./project";
 

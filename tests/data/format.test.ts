@@ -1,6 +1,6 @@
 import { expect, test } from "vitest";
 import { checkFormat, formatted } from "../../data/commands/format";
-import { format, unformatted } from "../../data/formatting";
+import { format, unformatted } from "../../data/writing/formatting";
 import { project } from "./project";
 
 const file = "data/species/danio-rerio.json";

@@ -2,8 +2,8 @@ import { cpSync, mkdirSync, mkdtempSync, readFileSync, rmSync, writeFileSync } f
 import { tmpdir } from "node:os";
 import { dirname, join } from "node:path";
 import { onTestFinished } from "vitest";
-import { allFiles, type Collection, readCollection } from "../../data/collection";
-import { type DataFile, root } from "../../data/files";
+import { allFiles, type Collection, readCollection } from "../../data/reading/collection";
+import { type DataFile, root } from "../../data/reading/files";
 
 /** Species that a copy holds. */
 const few = [

@@ -3,9 +3,9 @@ import { tmpdir } from "node:os";
 import { join } from "node:path";
 import { expect, onTestFinished, test } from "vitest";
 import { check } from "../../data/commands/check";
-import { compile } from "../../data/compiling";
-import { root as here } from "../../data/files";
-import { format } from "../../data/formatting";
+import { compile } from "../../data/modules/compiling";
+import { root as here } from "../../data/reading/files";
+import { format } from "../../data/writing/formatting";
 import { project, textOf } from "./project";
 import { gitIn, repository } from "./repository";
 

@@ -2,7 +2,7 @@ import { spawnSync } from "node:child_process";
 import { afterAll, expect, test } from "vitest";
 import type { Answer } from "../../data/commands/answer";
 import { speciesCommands } from "../../data/commands/species-commands";
-import { root as here } from "../../data/files";
+import { root as here } from "../../data/reading/files";
 import { project } from "./project";
 
 const { root } = project(afterAll);

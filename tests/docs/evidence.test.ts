@@ -1,7 +1,7 @@
 import { readFileSync } from "node:fs";
 import { globSync } from "tinyglobby";
 import { expect, test } from "vitest";
-import { root } from "../../data/files";
+import { root } from "../../data/reading/files";
 import { evidencePage } from "../../docs/evidence";
 import { recalled } from "../../docs/recalled";
 import { allRecords } from "../../src/evidence";

@@ -1,7 +1,7 @@
 // What the package ships, for what Node says of a plan.
 import { join } from "node:path";
 import { pathToFileURL } from "node:url";
-import { root } from "../../data/files";
+import { root } from "../../data/reading/files";
 
 const shipped = (name: string) => import(pathToFileURL(join(root, `dist/${name}.js`)).href);
 

@@ -5,7 +5,7 @@ import type { AddressInfo } from "node:net";
 import { tmpdir } from "node:os";
 import { extname, join } from "node:path";
 import { build } from "vite";
-import { root } from "../../data/files";
+import { root } from "../../data/reading/files";
 
 const policy =
   "default-src 'none'; script-src 'self'; style-src 'self'; img-src data:; base-uri 'none'; form-action 'none'";

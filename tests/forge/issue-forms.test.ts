@@ -5,9 +5,9 @@ import { parse } from "yaml";
 import { check } from "../../data/commands/check";
 import { startFrom } from "../../data/commands/new";
 import { startFile } from "../../data/commands/new-file";
-import { root as here } from "../../data/files";
-import { format } from "../../data/formatting";
-import { answersIn } from "../../data/issue-form";
+import { root as here } from "../../data/reading/files";
+import { answersIn } from "../../data/reading/issue-form";
+import { format } from "../../data/writing/formatting";
 import { traitPaths } from "../../src/species";
 import { project, textOf } from "../data/project";
 

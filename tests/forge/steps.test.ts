@@ -4,7 +4,7 @@ import { chmodSync, cpSync, existsSync, mkdirSync, readFileSync, rmSync, symlink
 import { delimiter, join } from "node:path";
 import { unzipSync } from "fflate";
 import { describe, expect, test } from "vitest";
-import { root as here } from "../../data/files";
+import { root as here } from "../../data/reading/files";
 import { version } from "../../package.json";
 import { project } from "../data/project";
 import { gitIn, repository } from "../data/repository";

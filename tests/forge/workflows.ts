@@ -2,7 +2,7 @@
 import { readdirSync, readFileSync } from "node:fs";
 import { join } from "node:path";
 import { parse } from "yaml";
-import { root } from "../../data/files";
+import { root } from "../../data/reading/files";
 
 /** A step: an action that it uses, or a script that it runs. */
 interface Step {

@@ -1,5 +1,5 @@
 import { expect, test } from "vitest";
-import { judgementOf, lineOf, pairName } from "../../data/judge";
+import { judgementOf, lineOf, pairName } from "../../data/flips/judge";
 import { speciesById } from "../../src/catalog";
 import { assessPair, assessPlan } from "../../src/compatibility";
 import { pairs } from "./pairs";

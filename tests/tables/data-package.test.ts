@@ -2,7 +2,7 @@ import { readFileSync } from "node:fs";
 import { join } from "node:path";
 import { parse } from "csv-parse/sync";
 import { expect, test } from "vitest";
-import { root } from "../../data/files";
+import { root } from "../../data/reading/files";
 import { version } from "../../package.json";
 import { InvalidInputError } from "../../src/errors";
 import { type Column, dataPackage, tables } from "../../src/tables";

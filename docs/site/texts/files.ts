@@ -2,7 +2,7 @@
 import { readFile } from "node:fs/promises";
 import { basename, join } from "node:path";
 import { glob } from "tinyglobby";
-import { root } from "../../../data/files";
+import { root } from "../../../data/reading/files";
 import { evidencePage } from "../../evidence";
 import { rulesPage } from "../../rules";
 import { sourcesPage } from "../../sources";

@@ -1,12 +1,12 @@
 import { onceOfEach } from "../../later";
 import type { ThresholdValues } from "../threshold-values";
+import type { Standing } from "./answers/standing";
 import { answerOf } from "./judge";
-import { adopted, plainView } from "./plain-view";
 import type { PartyRole } from "./rule/finding";
 import type { PairRule } from "./rule/rule";
-import { decidingBy } from "./seen";
-import type { Standing } from "./standing";
-import type { Subject } from "./subject";
+import { adopted, plainView } from "./sides/plain-view";
+import { decidingBy } from "./sides/seen";
+import type { Subject } from "./sides/subject";
 
 /**
  * What a rule answers of pairs on the adopted values alone. It sees each of them as often as it likes at the price of once:

@@ -1,14 +1,14 @@
 import { gathered } from "../../gathered";
 import { noStock, type Stock, stocksOf, traitsWeighed, weighedBy } from "../animals/stock";
 import type { ThresholdValues } from "../threshold-values";
+import { type Judgement, leftOpen, silent } from "./answers/judgement";
+import { missingQuestions } from "./answers/questions";
+import { type PlanSubjects, utmostOf } from "./answers/standing";
 import { judgeOf, type Run } from "./judge";
-import { type Judgement, leftOpen, silent } from "./judgement";
-import { missingQuestions } from "./questions";
 import type { GivenCondition } from "./rule/finding";
 import type { PlanRule } from "./rule/rule";
-import { decidingBy, readingsOf } from "./seen";
-import { type PlanSubjects, utmostOf } from "./standing";
-import { isMissing, type Reading, type Subject, subjectOf } from "./subject";
+import { decidingBy, readingsOf } from "./sides/seen";
+import { isMissing, type Reading, type Subject, subjectOf } from "./sides/subject";
 
 /**
  * Judges by one rule some groups of a plan: each by itself, or all of them together, or the plan as a whole, as the rule's

@@ -2,8 +2,7 @@ import { OutsideDomainError, refusal } from "../../errors";
 import { gathered } from "../../gathered";
 import type { Basis } from "../../species";
 import { traitDefinitions, weakestBasis } from "../../species/inner";
-import { type Judgement, leftOpen, nothingAsked, silent } from "./judgement";
-import { onceForEach } from "./once-for-each";
+import { type Judgement, leftOpen, nothingAsked, silent } from "./answers/judgement";
 import {
   disputedQuestions,
   individualQuestions,
@@ -12,12 +11,7 @@ import {
   type OpenQuestion,
   traitQuestions,
   unstatedQuestions,
-} from "./questions";
-import type { AnyFinding, GivenCondition, PartyRole } from "./rule/finding";
-import type { MeasureKinds } from "./rule/measures";
-import { measured } from "./rule/measures";
-import { isPairRule, type Rule, type RuleAnswer, type RuleWay } from "./rule/rule";
-import { gravest, gravity, type Weight } from "./rule/weight";
+} from "./answers/questions";
 import {
   couldBe,
   type LocatedAnswer,
@@ -26,9 +20,15 @@ import {
   spanOf,
   standingOf,
   utmostOf,
-} from "./standing";
-import { basisOf, isMissing, type Reading, type Subject } from "./subject";
-import { unknownTrait, type View, viewOf } from "./view";
+} from "./answers/standing";
+import { onceForEach } from "./once-for-each";
+import type { AnyFinding, GivenCondition, PartyRole } from "./rule/finding";
+import type { MeasureKinds } from "./rule/measures";
+import { measured } from "./rule/measures";
+import { isPairRule, type Rule, type RuleAnswer, type RuleWay } from "./rule/rule";
+import { gravest, gravity, type Weight } from "./rule/weight";
+import { basisOf, isMissing, type Reading, type Subject } from "./sides/subject";
+import { unknownTrait, type View, viewOf } from "./sides/view";
 import { type ReadTrait, type Worlds, worldReader } from "./worlds";
 
 /** A rule on what it sees of its sides. */

@@ -1,4 +1,4 @@
-import { type Possible, type Reading, shareFact } from "./subject";
+import { type Possible, type Reading, shareFact } from "./sides/subject";
 
 /** Reads a trait in one world; undefined where nobody knows it. */
 export type ReadTrait = (reading: Reading) => unknown;

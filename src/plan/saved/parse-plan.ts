@@ -2,8 +2,8 @@ import { InvalidInputError, type Problem, type ProblemCode } from "../../errors"
 import type { SpeciesProfile } from "../../species";
 import { conflictsBeside } from "../checked-plan";
 import type { Group, Plan } from "../plan";
-import { groupsShape, mostGroups, planShape } from "../plan-shape";
 import { profileProblems } from "../profile-problems";
+import { groupsShape, mostGroups, planShape } from "../shape/plan-shape";
 import type { ProblemPath } from "../shape/shape";
 import { isObject, shapeProblems } from "../shape/shape-problems";
 import { inTodaysFormat } from "./formats";

@@ -1,6 +1,6 @@
 import { frozen } from "../../frozen";
-import { groupsShape, planShape } from "../plan-shape";
 import { jsonSchemaOf } from "../shape/json-schema";
+import { groupsShape, planShape } from "../shape/plan-shape";
 import { format } from "./formats";
 
 /** The JSON Schema (draft 2020-12) of a saved plan, for editors and for services that accept one. */

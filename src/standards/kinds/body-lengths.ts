@@ -1,8 +1,8 @@
 import { decimal } from "../../decimal";
-import { compared } from "../compared";
-import { idsOf } from "../fish";
+import { compared } from "../comparing/compared";
+import { idsOf } from "../fishes/fish";
+import { missingLength } from "../fishes/missing";
 import type { OfKind } from "../jurisdiction";
-import { missingLength } from "../missing";
 import type { Asked, Comparison } from "../official-requirement";
 import type { SurveyedPlan } from "../surveyed-plan";
 

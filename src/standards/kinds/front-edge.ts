@@ -1,4 +1,4 @@
-import { compared } from "../compared";
+import { compared } from "../comparing/compared";
 import type { OfKind } from "../jurisdiction";
 import type { Comparison } from "../official-requirement";
 import type { SurveyedPlan } from "../surveyed-plan";

@@ -1,5 +1,5 @@
-import { compare } from "../compare";
-import { compared } from "../compared";
+import { compare } from "../comparing/compare";
+import { compared } from "../comparing/compared";
 import type { OfKind } from "../jurisdiction";
 import type { Comparison } from "../official-requirement";
 import type { SurveyedPlan } from "../surveyed-plan";

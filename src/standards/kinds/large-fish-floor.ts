@@ -1,8 +1,8 @@
-import { compared } from "../compared";
-import { type Fish, idsOf } from "../fish";
+import { compared } from "../comparing/compared";
+import { type Fish, idsOf } from "../fishes/fish";
+import { largeFish } from "../fishes/large";
+import { missingLength } from "../fishes/missing";
 import type { OfKind } from "../jurisdiction";
-import { largeFish } from "../large";
-import { missingLength } from "../missing";
 import type { Asked, Comparison } from "../official-requirement";
 import type { SurveyedPlan } from "../surveyed-plan";
 

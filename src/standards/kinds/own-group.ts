@@ -1,7 +1,7 @@
+import { together } from "../comparing/together";
 import type { OfKind } from "../jurisdiction";
 import type { Comparison } from "../official-requirement";
 import type { SurveyedPlan } from "../surveyed-plan";
-import { together } from "../together";
 
 /** One species with its own kind. */
 export function ownGroup(

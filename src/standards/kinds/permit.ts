@@ -1,7 +1,7 @@
-import { idsOf } from "../fish";
+import { idsOf } from "../fishes/fish";
+import { largeFish } from "../fishes/large";
+import { missingLength } from "../fishes/missing";
 import type { OfKind } from "../jurisdiction";
-import { largeFish } from "../large";
-import { missingLength } from "../missing";
 import type { Comparison } from "../official-requirement";
 import type { SurveyedPlan } from "../surveyed-plan";
 

@@ -1,7 +1,7 @@
-import { idsOf } from "../fish";
+import { together } from "../comparing/together";
+import { idsOf } from "../fishes/fish";
 import type { Comparison } from "../official-requirement";
 import type { SurveyedPlan } from "../surveyed-plan";
-import { together } from "../together";
 
 /** Shoaling fish with their own kind: judged by the species of which there are fewest. */
 export function shoalers({ fish }: SurveyedPlan): Comparison | undefined {

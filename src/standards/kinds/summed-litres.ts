@@ -1,7 +1,7 @@
 import { decimal } from "../../decimal";
-import { compared } from "../compared";
+import { compared } from "../comparing/compared";
+import { missingLength } from "../fishes/missing";
 import type { LengthClass, OfKind } from "../jurisdiction";
-import { missingLength } from "../missing";
 import type { Asked, Comparison } from "../official-requirement";
 import type { SurveyedPlan } from "../surveyed-plan";
 

@@ -1,4 +1,4 @@
-import { idsOf } from "../fish";
+import { idsOf } from "../fishes/fish";
 import type { OfKind } from "../jurisdiction";
 import type { Comparison } from "../official-requirement";
 import type { SurveyedPlan } from "../surveyed-plan";

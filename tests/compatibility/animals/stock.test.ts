@@ -1,7 +1,7 @@
 import { describe, expect, test } from "vitest";
 import { assessPlan, defineRule, type Stock } from "../../../src/compatibility";
 import { nitrogenOf, oxygenDemandOf, stocksOf } from "../../../src/compatibility/animals/stock";
-import { subjectOf } from "../../../src/compatibility/engine/subject";
+import { subjectOf } from "../../../src/compatibility/engine/sides/subject";
 import { bodyMass } from "../../../src/load";
 import type { Group } from "../../../src/plan";
 import { partiesOfGroups } from "../../../src/plan/party";

@@ -8,10 +8,10 @@ import {
   planRules,
   type Rule,
 } from "../../../src/compatibility";
+import type { Judgement } from "../../../src/compatibility/engine/answers/judgement";
 import { pairJudge } from "../../../src/compatibility/engine/judge-pair";
 import { planJudge } from "../../../src/compatibility/engine/judge-plan";
-import type { Judgement } from "../../../src/compatibility/engine/judgement";
-import { subjectOf } from "../../../src/compatibility/engine/subject";
+import { subjectOf } from "../../../src/compatibility/engine/sides/subject";
 import { thresholdValues } from "../../../src/compatibility/threshold-values";
 import type { Group, Party, Plan } from "../../../src/plan";
 import { checkedPair, checkedPlan } from "../../../src/plan/inner";

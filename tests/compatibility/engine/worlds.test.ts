@@ -1,6 +1,6 @@
 import fc from "fast-check";
 import { describe, expect, test } from "vitest";
-import { type Reading, type Subject, subjectOf } from "../../../src/compatibility/engine/subject";
+import { type Reading, type Subject, subjectOf } from "../../../src/compatibility/engine/sides/subject";
 import { canBeOne, type ReadTrait, worldReader } from "../../../src/compatibility/engine/worlds";
 import { partiesOfGroups } from "../../../src/plan/inner";
 import type { TraitPath } from "../../../src/species";

@@ -11,11 +11,11 @@ import {
 } from "../../../src/compatibility";
 import { noStock, stocksOf } from "../../../src/compatibility/animals/stock";
 import { isPairRule } from "../../../src/compatibility/engine/rule/rule";
-import { subjectOf } from "../../../src/compatibility/engine/subject";
+import { subjectOf } from "../../../src/compatibility/engine/sides/subject";
 import { OutsideDomainError } from "../../../src/errors";
 import type { Group, Party, Plan, PlannedTank } from "../../../src/plan";
+import { readPlan, tankFacts, tankReadings } from "../../../src/plan/facts/read-fact";
 import { type CheckedParty, type CheckedPlan, checkedPair, checkedPlan } from "../../../src/plan/inner";
-import { readPlan, tankFacts, tankReadings } from "../../../src/plan/read-fact";
 import { factAt, type SpeciesProfile, type traitPaths } from "../../../src/species";
 import { adults, animal } from "../animals";
 

@@ -10,7 +10,7 @@ import {
   type Rule,
 } from "../../../src/compatibility";
 import { isPairRule } from "../../../src/compatibility/engine/rule/rule";
-import { meeting as alsoMeeting } from "../../../src/compatibility/meeting";
+import { meeting as alsoMeeting } from "../../../src/compatibility/meeting/meeting";
 import type { Condition, Group, Offering, Party, Plan, PlannedTank, PlannedWater } from "../../../src/plan";
 import type { PartialRange } from "../../../src/ranges";
 import { classes, type SpeciesProfile } from "../../../src/species";

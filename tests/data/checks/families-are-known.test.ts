@@ -1,6 +1,6 @@
 import { expect, test } from "vitest";
 import { familiesAreKnown } from "../../../data/checks/families-are-known";
-import { readCollection } from "../../../data/collection";
+import { readCollection } from "../../../data/reading/collection";
 import { project } from "../project";
 
 test.each([

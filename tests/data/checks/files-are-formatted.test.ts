@@ -2,7 +2,7 @@ import { copyFileSync } from "node:fs";
 import { join } from "node:path";
 import { expect, test } from "vitest";
 import { check } from "../../../data/commands/check";
-import { root as here } from "../../../data/files";
+import { root as here } from "../../../data/reading/files";
 import { project, textOf } from "../project";
 
 const source = "data/sources/yanar-2019.json";

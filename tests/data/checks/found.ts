@@ -1,5 +1,5 @@
 import type { Check } from "../../../data/checks";
-import { root } from "../../../data/files";
+import { root } from "../../../data/reading/files";
 import type { Source } from "../../../src/schema";
 import { resolve, type SpeciesRecord, type Statements } from "../../../src/species";
 import { leastRecord } from "../../species/records";

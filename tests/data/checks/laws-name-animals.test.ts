@@ -1,6 +1,6 @@
 import { expect, test } from "vitest";
 import { lawsNameAnimals } from "../../../data/checks/laws-name-animals";
-import { readCollection } from "../../../data/collection";
+import { readCollection } from "../../../data/reading/collection";
 import { project } from "../project";
 
 test.each([

@@ -1,6 +1,6 @@
 import { expect, test } from "vitest";
 import { lawsReachIntoCountries } from "../../../data/checks/laws-reach-into-countries";
-import { readCollection } from "../../../data/collection";
+import { readCollection } from "../../../data/reading/collection";
 import { project } from "../project";
 
 const law = "data/legal/germany.json";

@@ -1,7 +1,7 @@
 import { expect, test } from "vitest";
 import { tablesNameRecords } from "../../../data/checks/tables-name-records";
-import { readCollection } from "../../../data/collection";
-import { root as here } from "../../../data/files";
+import { readCollection } from "../../../data/reading/collection";
+import { root as here } from "../../../data/reading/files";
 
 const collection = await readCollection(here);
 

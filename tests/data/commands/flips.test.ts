@@ -3,7 +3,7 @@ import { join } from "node:path";
 import { expect, test } from "vitest";
 import { flips } from "../../../data/commands/flips";
 import { show } from "../../../data/commands/show";
-import { root as here } from "../../../data/files";
+import { root as here } from "../../../data/reading/files";
 import { project, textOf } from "../project";
 import { repository } from "../repository";
 

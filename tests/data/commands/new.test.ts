@@ -1,7 +1,7 @@
 import { expect, test } from "vitest";
 import { check } from "../../../data/commands/check";
 import { start, startFrom } from "../../../data/commands/new";
-import { format, unformatted } from "../../../data/formatting";
+import { format, unformatted } from "../../../data/writing/formatting";
 import { parseSpecies, safeParseSpecies } from "../../../src/schema";
 import { resolve, statementsOf, traitTable } from "../../../src/species";
 import { project, textOf } from "../project";

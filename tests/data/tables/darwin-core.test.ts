@@ -4,7 +4,7 @@ import { parse } from "csv-parse/sync";
 import { XMLParser } from "fast-xml-parser";
 import { describe, expect, test } from "vitest";
 import { validateXML } from "xmllint-wasm";
-import { root } from "../../../data/files";
+import { root } from "../../../data/reading/files";
 import { darwinCoreFiles } from "../../../data/tables/darwin-core";
 import { releasedRows } from "../../../data/tables/data-package";
 

@@ -6,7 +6,7 @@ import { Ajv } from "ajv";
 import formats from "ajv-formats";
 import { parse } from "csv-parse/sync";
 import { afterAll, beforeAll, describe, expect, test } from "vitest";
-import { root } from "../../../data/files";
+import { root } from "../../../data/reading/files";
 import { dataPackageFiles, releasedRows } from "../../../data/tables/data-package";
 import { allSpecies } from "../../../src/catalog";
 import { allRecords } from "../../../src/evidence";

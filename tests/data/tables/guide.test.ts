@@ -3,7 +3,7 @@ import { tmpdir } from "node:os";
 import { join } from "node:path";
 import { type DuckDBConnection, DuckDBInstance } from "@duckdb/node-api";
 import { afterAll, beforeAll, expect, test } from "vitest";
-import { root } from "../../../data/files";
+import { root } from "../../../data/reading/files";
 import { dataPackageFiles, releasedRows } from "../../../data/tables/data-package";
 import { allSpecies } from "../../../src/catalog";
 

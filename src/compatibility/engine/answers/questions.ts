@@ -1,0 +1,117 @@
+import { gathered } from "../../../gathered";
+import type { FactName } from "../../../plan";
+import { type CheckedPlan, isFact, readPlan } from "../../../plan/inner";
+import type { TraitPath } from "../../../species";
+import { traitDefinitions } from "../../../species/inner";
+import type { Rule } from "../rule/rule";
+import { gravest, gravity, type Weight } from "../rule/weight";
+import { isMissing, type Reading } from "../sides/subject";
+import { couldBe, type Standing } from "./standing";
+
+/** What every open question says. */
+export interface QuestionCore {
+  /** The id of the rule that asks. */
+  readonly rule: string;
+  /** The party it is about, an index into `parties`; absent: the tank. */
+  readonly of?: number;
+  /** The gravest finding that the answer could bring. */
+  readonly couldBe: Weight;
+}
+
+/** Something that was not known, and what hangs on it. */
+export type OpenQuestion =
+  /** Nobody knows the trait. */
+  | (QuestionCore & { readonly reason: "missing"; readonly trait: TraitPath })
+  /** Sources differ on the trait: the values that stand, the adopted one first. */
+  | (QuestionCore & {
+      readonly reason: "disputed";
+      readonly trait: TraitPath;
+      readonly values: readonly unknown[];
+    })
+  /** The plan does not state the fact. */
+  | (QuestionCore & { readonly reason: "not-given"; readonly input: FactName })
+  /** An equation does not hold for this plan. */
+  | (QuestionCore & { readonly reason: "outside-domain" })
+  /** Individuals differ, and nobody can tell in advance what these do. */
+  | (QuestionCore & { readonly reason: "individual" });
+
+/** Whether a question is about a trait without which a record is incomplete. */
+export const isEssential = (question: OpenQuestion) =>
+  question.reason === "missing" && (traitDefinitions[question.trait].essential ?? false);
+
+/** What was read and nobody knows. */
+export function missingQuestions(rule: Rule, read: readonly Reading[], couldBe = gravest(rule.mayYield)) {
+  return read.filter(isMissing).map(
+    ({ subject, trait }): OpenQuestion => ({
+      rule: rule.id,
+      of: subject.index,
+      trait,
+      reason: "missing",
+      couldBe,
+    }),
+  );
+}
+
+/** What was read and on which sources differ. */
+export function disputedQuestions(rule: Rule, read: readonly Reading[], couldBe = gravest(rule.mayYield)) {
+  return gathered(read, ({ subject, trait, values, varies }): readonly OpenQuestion[] => {
+    if (values.length < 2) return [];
+    if (varies) return [{ rule: rule.id, of: subject.index, reason: "individual", couldBe }];
+    return [{ rule: rule.id, of: subject.index, trait, reason: "disputed", values, couldBe }];
+  });
+}
+
+/** What a rule reads of the plan and the plan does not say. */
+export function unstatedQuestions(rule: Rule, plan: CheckedPlan, couldBe = gravest(rule.mayYield)) {
+  const { id, reads = [] } = rule;
+  return reads
+    .filter((name) => isFact(name) && readPlan(plan, name) === undefined)
+    .map((name): OpenQuestion => ({ rule: id, input: name as FactName, reason: "not-given", couldBe }));
+}
+
+/** What the plan does not say, of the conditions that hang on it. */
+export function inputQuestions(rule: Rule, standing: readonly Standing[]) {
+  return gathered(standing.filter(isNotGiven), ({ condition }): readonly OpenQuestion[] => {
+    if (!condition) return [];
+    const { on, of } = condition;
+    return [
+      {
+        rule: rule.id,
+        ...(of !== undefined && { of }),
+        input: on,
+        reason: "not-given",
+        couldBe: "restricting",
+      },
+    ];
+  });
+}
+
+/** What hangs on the individuals: on those of whom a finding tells, on both where it has no direction. */
+export function individualQuestions(
+  { id, way }: Rule,
+  standing: readonly Standing[],
+): readonly OpenQuestion[] {
+  return gathered(standing.filter(isUncertain), ({ answer, from, to }): readonly OpenQuestion[] => {
+    const couldTurn = couldBe(answer);
+    if (!couldTurn) return [];
+    const question = { rule: id, reason: "individual", couldBe: couldTurn } as const;
+    if (from === undefined) return [question];
+    const about = way === "mutual" && to !== undefined ? [from, to] : [from];
+    return about.map((of) => ({ ...question, of }));
+  });
+}
+
+const isNotGiven = ({ state }: Standing): boolean => state === "not-given";
+
+const isUncertain = ({ answer }: Standing): boolean => couldBe(answer) !== undefined;
+
+/** The traits on which the bounds of a judgement hang, where they lie apart. */
+export function traitQuestions(
+  rule: Rule,
+  read: readonly Reading[],
+  { least, greatest }: { readonly least: number; readonly greatest: number },
+): readonly OpenQuestion[] {
+  if (greatest <= least) return [];
+  const couldBe = greatest === gravity.blocking ? "blocking" : "restricting";
+  return [...missingQuestions(rule, read, couldBe), ...disputedQuestions(rule, read, couldBe)];
+}

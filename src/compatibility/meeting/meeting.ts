@@ -1,0 +1,227 @@
+import { decimal } from "../../decimal";
+import type { Group, Plan, PlannedTank, PlannedWater, Wanted } from "../../plan";
+import { type CheckedPlan, checkedPlan } from "../../plan/inner";
+import { contains, overlap, type PartialRange } from "../../ranges";
+import { statedOf } from "../../ranges/inner";
+import { type FlowClass, factAt, type Sex, type SpeciesProfile } from "../../species";
+import { currents } from "../../species/inner";
+import { convert } from "../../units";
+import type { JointCondition } from "../verdict/verdict";
+
+/** What a plan is changed by, beside the condition. */
+interface Choosing {
+  /** Of which sex a group has to be, by its place in the plan; undefined where that is free. */
+  readonly sexOf?: (of: number) => Sex | undefined;
+  /** The species of which a group settles the shy ones. */
+  readonly calm?: SpeciesProfile | undefined;
+}
+
+/**
+ * A plan changed so that it meets a condition, in the facts that the condition names alone; unchanged where this knows no
+ * way. The tank grows and never shrinks, groups grow and never lose an animal.
+ */
+export function meeting(plan: Plan, condition: JointCondition, { sexOf, calm }: Choosing = {}): Plan {
+  const { on, of, wanted } = condition;
+  const [part, fact] = [on.slice(0, on.indexOf(".")), on.slice(on.indexOf(".") + 1)];
+  if (on === "tank.hides") return withHides(plan, of ?? 0, leastOf(wanted));
+  if (part === "tank") return { ...plan, tank: tankWith(plan, fact, wanted) };
+  if (part === "water") return { ...plan, water: waterWith(plan.water ?? {}, fact, condition) };
+  if (on === "group.company") return withCompany(plan, calm);
+  if (on === "group.offerings") return withOffering(plan, of ?? 0, wanted);
+  const groups = plan.groups.map((group, index) =>
+    index === of
+      ? groupWith(group, fact, wanted, checkedPlan(plan).parties[index], () => sexOf?.(index))
+      : group,
+  );
+  return { ...plan, groups };
+}
+
+const leastOf = (wanted: Wanted): number => ("oneOf" in wanted ? 0 : (wanted.min ?? wanted.max ?? 0));
+const wordOf = (wanted: Wanted) => ("oneOf" in wanted ? wanted.oneOf[0] : undefined);
+
+function tankWith(plan: Plan, fact: string, wanted: Wanted): PlannedTank {
+  const { tank } = plan;
+  const least = leastOf(wanted);
+  switch (fact) {
+    case "longestRun":
+      return largerTank(plan, { run: least, area: 0 });
+    case "footprint":
+      return largerTank(plan, { run: 0, area: least });
+    case "height":
+      return { ...tank, height: convert(least, "cm", tank.unit ?? "cm") };
+    case "cover":
+      return { ...tank, cover: least, ...leftBeside("openWater", tank.openWater, least) };
+    case "openWater":
+      return { ...tank, openWater: least, ...leftBeside("cover", tank.cover, least) };
+    case "openSurface":
+    case "sightBreaks":
+      return { ...tank, [fact]: least };
+    case "lid":
+      return { ...tank, lid: wordOf(wanted) === true };
+    case "substrate":
+    case "plants":
+      return { ...tank, [fact]: wordOf(wanted) };
+    case "filter.ripeArea":
+      return { ...tank, filter: filterWith(tank.filter, least) };
+    case "flow.calmest":
+    case "flow.strongest":
+      return {
+        ...tank,
+        flow: flowWith(tank.flow, fact === "flow.calmest" ? "calmest" : "strongest", wanted),
+      };
+    default:
+      return tank;
+  }
+}
+
+/** What is cover is not free to swim in: what is left of the one share beside the other. */
+const leftBeside = (name: "cover" | "openWater", share: number | undefined, other: number) =>
+  share === undefined ? {} : { [name]: Math.min(share, decimal(1 - other)) };
+
+/** A ripe filter with at least so much media. */
+const filterWith = (filter: PlannedTank["filter"], least: number): PlannedTank["filter"] => ({
+  mediaArea: Math.max(filter?.mediaArea ?? 0, roundedUp(least)),
+  age: Math.max(filter?.age ?? 0, ripe),
+});
+
+/** Days after which a filter is surely ripe. */
+const ripe = 90;
+
+/** A rectangle at least as long, as wide and as large as the tank was, with this run and floor. */
+function largerTank(plan: Plan, { run, area }: { readonly run: number; readonly area: number }): PlannedTank {
+  const { floor } = checkedPlan(plan);
+  const wide = Math.max(floor.inner.width, floor.nominal.footprint / floor.nominal.longestRun);
+  const length = Math.max(floor.nominal.longestRun, run, Math.sqrt(area));
+  const width = Math.max(wide, area / length);
+  const sized = (figure: number) => roundedUp(convert(figure, "cm", plan.tank.unit ?? "cm"));
+  return { ...plan.tank, base: { shape: "rectangle", length: sized(length), width: sized(width) } };
+}
+
+/** To the next tenth, so that what is asked is there after converting it back. */
+const roundedUp = (figure: number) => Math.ceil(decimal(figure * 10)) / 10;
+
+type Flow = NonNullable<PlannedTank["flow"]>;
+
+/** A calmest or a strongest current as wanted, the other one as it was as far as that goes with it. */
+function flowWith(flow: PlannedTank["flow"], end: keyof Flow, wanted: Wanted): Flow {
+  const words = ("oneOf" in wanted ? wanted.oneOf : []) as readonly FlowClass[];
+  const current = (end === "calmest" ? words.at(-1) : words[0]) ?? "gentle";
+  const other = end === "calmest" ? flow?.strongest : flow?.calmest;
+  const order = (some: FlowClass) => currents.indexOf(some);
+  if (end === "calmest") {
+    const strongest = other && order(other) >= order(current) ? other : current;
+    return { calmest: current, strongest };
+  }
+  return { calmest: other && order(other) <= order(current) ? other : current, strongest: current };
+}
+
+function waterWith(water: PlannedWater, fact: string, { wanted, aim }: JointCondition): PlannedWater {
+  if ("oneOf" in wanted) return water;
+  const figure = withinOf({ ...wanted }, aim);
+  const { temperature = figure, hottest, coolest } = water;
+  switch (fact) {
+    case "temperature":
+      return {
+        ...water,
+        temperature: figure,
+        ...(hottest !== undefined && { hottest: Math.max(hottest, figure) }),
+        ...(coolest !== undefined && { coolest: Math.min(coolest, figure) }),
+      };
+    case "hottest":
+      return { ...water, hottest: Math.max(figure, temperature) };
+    case "coolest":
+      return { ...water, coolest: Math.min(figure, temperature) };
+    default:
+      return { ...water, [fact]: figure };
+  }
+}
+
+/** A figure within what is wanted, at the middle of what to aim at. */
+function withinOf(wanted: PartialRange, aim: PartialRange | undefined): number {
+  const span = statedOf(wanted);
+  const best = (aim && overlap(span, aim)) ?? span;
+  const middle = middleOf(best);
+  return contains(span, middle) ? middle : middleOf(span);
+}
+
+const middleOf = ({ min, max }: PartialRange): number =>
+  min !== undefined && max !== undefined ? decimal((min + max) / 2) : (min ?? max ?? 0);
+
+type PartyOf = CheckedPlan["parties"][number] | undefined;
+
+function groupWith(
+  group: Group,
+  fact: string,
+  wanted: Wanted,
+  party: PartyOf,
+  sexAsked: () => Sex | undefined,
+): Group {
+  const least = leastOf(wanted);
+  const { count = 0, males = 0, females = 0 } = party?.animals.kin ?? {};
+  switch (fact) {
+    case "count":
+      return withMore(group, Math.max(least - count, 0), sexAsked);
+    case "femalesPerMale":
+      return { ...group, females: (group.females ?? 0) + Math.max(Math.ceil(least * males) - females, 0) };
+    case "length":
+      return { ...group, length: least };
+    case "sex":
+      return ofSex(group, wordOf(wanted) === "male" ? "males" : "females");
+    default:
+      return group;
+  }
+}
+
+/** More of its kind: where the sexes are known females, since males may be rivals, unless they have to be males. */
+function withMore(group: Group, more: number, sexAsked: () => Sex | undefined): Group {
+  const { males = 0, females = 0, unsexed = 0, juveniles = 0 } = group;
+  if (unsexed > 0) return { ...group, unsexed: unsexed + more };
+  if (juveniles > 0) return { ...group, juveniles: juveniles + more };
+  if (females === 0 && males === 0) return { ...group, unsexed: more };
+  return females === 0 && sexAsked() === "male"
+    ? { ...group, males: males + more }
+    : { ...group, females: females + more };
+}
+
+/** Animals of which the plan does not say of which sex they are, as animals of one. */
+function ofSex({ unsexed = 0, juveniles = 0, ...group }: Group, sex: "males" | "females"): Group {
+  return { ...group, [sex]: (group[sex] ?? 0) + unsexed + juveniles };
+}
+
+/** Places to hide, of the first kind that serves the group. */
+function withHides(plan: Plan, of: number, least: number): Plan {
+  const needs = plan.groups[of] && factAt(profileOf(plan, of), "space.hides")?.value;
+  const kinds = new Set(needs?.flatMap(({ anyOf }) => anyOf));
+  const [first] = kinds;
+  if (!first) return plan;
+  const { hides = {} } = plan.tank;
+  const there = [...kinds].reduce((sum, kind) => sum + (hides[kind] ?? 0), 0);
+  const more = Math.max(least - there, 0);
+  return { ...plan, tank: { ...plan.tank, hides: { ...hides, [first]: (hides[first] ?? 0) + more } } };
+}
+
+/** Food that the group takes, where and when it feeds, where the quicker ones do not get at it. */
+function withOffering(plan: Plan, of: number, wanted: Wanted): Plan {
+  const profile = profileOf(plan, of);
+  const [foods = [], places = [], hours = []] = [
+    factAt(profile, "diet.foods")?.value,
+    factAt(profile, "diet.reach")?.value,
+    factAt(profile, "diet.light")?.value,
+  ];
+  const words: readonly unknown[] = "oneOf" in wanted ? wanted.oneOf : [];
+  const food = foods.find((one) => words.includes(one)) ?? foods[0];
+  const place = places.find((one) => words.includes(one)) ?? places[0];
+  const light = hours.find((one) => words.includes(one)) ?? hours[0];
+  if (!food || !place || !light) return plan;
+  return { ...plan, offerings: [...(plan.offerings ?? []), { food, place, light, apart: true }] };
+}
+
+/** A calm species more, in the number that its kind needs. */
+function withCompany(plan: Plan, calm: SpeciesProfile | undefined): Plan {
+  if (!calm) return plan;
+  const unsexed = factAt(calm, "social.group")?.value.least ?? 1;
+  return { ...plan, groups: [...plan.groups, { species: calm, unsexed }] };
+}
+
+const profileOf = (plan: Plan, of: number) =>
+  checkedPlan(plan).parties[of]?.species ?? (plan.groups[of] as Group).species;

@@ -1,0 +1,98 @@
+import { noStock, type Stock, stocksOf } from "../animals/stock";
+import type { AssessWith } from "../assess/assess-options";
+import { sidesOf, whetherTheyMeet } from "../assess/judged-plan";
+import type { PlanSubjects, Standing } from "../engine/answers/standing";
+import { answerOf } from "../engine/judge";
+import { onceForEach } from "../engine/once-for-each";
+import type { PartyRole } from "../engine/rule/finding";
+import { isPairRule, type Rule } from "../engine/rule/rule";
+import { adopted, plainView } from "../engine/sides/plain-view";
+import { decidingBy, readingsOf } from "../engine/sides/seen";
+import { isMissing, type Subject } from "../engine/sides/subject";
+import { type View, viewOf } from "../engine/sides/view";
+
+/** How a rule judges some groups of a plan on the adopted facts, whoever else joins it. */
+export type AdoptedJudge = (sides: readonly Subject[], plan: PlanSubjects) => readonly Standing[];
+
+/**
+ * A rule that judges a plan and those that come of it by adding groups.
+ *
+ * @param staying - Who is seen again and again.
+ */
+export function adoptedJudge(
+  rule: Rule,
+  { thresholds: values }: AssessWith,
+  { plan, subjects: staying }: PlanSubjects,
+): AdoptedJudge {
+  const { thresholds } = decidingBy(rule, values);
+  const [fromOf, toOf] = [seenAs(rule, "from", staying), seenAs(rule, "to", staying)];
+  const seen = readingsOf(rule, plan);
+  const stockIn = (subjects: readonly Subject[]) => (rule.weighs ? stockOf(subjects) : noStock);
+  const see = ([from, to]: readonly Subject[], { subjects }: PlanSubjects): object =>
+    from && to
+      ? { from: fromOf(from), to: toOf(to), thresholds }
+      : { plan: seen, thresholds, stock: stockIn(subjects), from: from && fromOf(from) };
+  const seeAll = (sides: readonly Subject[], { subjects }: PlanSubjects): object => ({
+    plan: seen,
+    thresholds,
+    stock: stockIn(subjects),
+    groups: sides.map(fromOf),
+  });
+  const seenBy = rule.way === "all-groups" ? seeAll : see;
+  return (sides, given) => {
+    if (isPairRule(rule) && whetherTheyMeet(sides)?.(adopted) === false) return [];
+    const judge = () => rule.judge(seenBy(sides, given) as never);
+    return answerOf(rule, judge, { sides, plan: given }, adopted).standing;
+  };
+}
+
+/** Whether a rule looks at one group or at two, and not at the stock. */
+export const isOfFew = ({ way, weighs }: Rule): boolean =>
+  way === "mutual" || way === "each-way" || (way === "each-group" && weighs !== true);
+
+/** Whom rules judge among some subjects, those that meet each other made out once for all rules of a way. */
+export function casesAmong(
+  subjects: readonly Subject[],
+  isMeant: (sides: readonly Subject[]) => boolean,
+): (rule: Rule) => readonly (readonly Subject[])[] {
+  const pairs = new Map<Rule["way"], readonly (readonly Subject[])[]>();
+  return (rule) => {
+    if (!isOfFew(rule)) return casesOf(rule, subjects);
+    const known = pairs.get(rule.way) ?? casesOf(rule, subjects).filter(isMeant);
+    pairs.set(rule.way, known);
+    return known;
+  };
+}
+
+/** Whom a rule judges. All together are those of whom everything needed is known. */
+export function casesOf(rule: Rule, subjects: readonly Subject[]): readonly (readonly Subject[])[] {
+  if (isPairRule(rule)) return sidesOf(rule, subjects);
+  if (rule.way === "once") return [[]];
+  if (rule.way === "each-group") return subjects.map((subject) => [subject]);
+  const needs = rule.needs?.from ?? [];
+  return [subjects.filter(({ reading }) => !needs.some((trait) => isMissing(reading(trait))))];
+}
+
+/** Subjects as a rule sees them on one side, the last of each place made out once; held in the view of those that stay. */
+const seenAs = (rule: Rule, role: PartyRole, staying: readonly Subject[]): ((subject: Subject) => View) =>
+  onceForEach((subject) =>
+    staying[subject.index] === subject
+      ? plainView(rule, role, subject)
+      : viewOf(rule, role, subject, adopted, adopted),
+  );
+
+const weighed = /* @__PURE__ */ new WeakMap<Subject, Stock["animals"]>();
+const stocks = /* @__PURE__ */ new WeakMap<readonly Subject[], Stock>();
+
+/** What groups likely weigh, each weighed once. */
+function stockOf(subjects: readonly Subject[]): Stock {
+  const stock = stocks.get(subjects) ?? { end: "likely", animals: subjects.flatMap(weigh) };
+  stocks.set(subjects, stock);
+  return stock;
+}
+
+function weigh(subject: Subject): Stock["animals"] {
+  const animals = weighed.get(subject) ?? stocksOf([subject])[0]?.animals ?? [];
+  weighed.set(subject, animals);
+  return animals;
+}

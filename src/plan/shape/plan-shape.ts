@@ -1,0 +1,119 @@
+import { once } from "../../later";
+import { currents, foods, grounds, hides, lights, zones } from "../../species/inner";
+import { lawgivers } from "../generated";
+import { bodyLength, count, object, temper, text, word, yesOrNo } from "./parts";
+import type { ObjectShape, Shape, ShapeCheck } from "./shape";
+
+/** The most groups that are judged at once. */
+export const mostGroups = 100;
+
+const share: Shape = { is: "number", min: 0, max: 1 };
+/** Any length of a tank or a part of it; `tankGeometry` says which are too small or too great. */
+const length: Shape = { is: "number" };
+
+const base = (shape: string, fields: Readonly<Record<string, Shape>>) =>
+  object({ shape: { is: "word", words: [shape] }, ...fields }, ["shape", ...Object.keys(fields)]);
+
+const bases = (): Shape => ({
+  is: "kinds",
+  by: "shape",
+  of: {
+    rectangle: base("rectangle", { length, width: length }),
+    polygon: base("polygon", {
+      points: { is: "list", of: { is: "list", of: length, least: 2, most: 2 }, least: 3, most: 10_000 },
+    }),
+    circle: base("circle", { diameter: length }),
+    sector: base("sector", { radius: length, angle: { is: "number" } }),
+    bowed: base("bowed", { length, width: length, bow: length }),
+  },
+});
+
+const current = () => word(currents);
+
+const tank = /* @__PURE__ */ once(() =>
+  object(
+    {
+      base: bases(),
+      height: length,
+      unit: { is: "word", words: ["mm", "cm", "m", "in", "ft"] },
+      measured: { is: "word", words: ["inner", "outer"] },
+      glass: length,
+      waterBelowRim: length,
+      lid: yesOrNo,
+      flow: object({ calmest: current(), strongest: current() }, ["calmest", "strongest"]),
+      cover: share,
+      openWater: share,
+      openSurface: share,
+      sightBreaks: { is: "count", min: 0, max: 1000 },
+      substrate: word(grounds),
+      hides: object(Object.fromEntries(hides.map((kind) => [kind, { is: "count", min: 0, max: 1000 }]))),
+      plants: { is: "word", words: ["none", "planted", "grown-in"] },
+      filter: object(
+        {
+          mediaArea: { is: "number", min: 0, max: 1_000_000, unit: "m²" },
+          age: { is: "number", min: 0, max: 36_525, unit: "days" },
+        },
+        ["mediaArea", "age"],
+      ),
+    },
+    ["base"],
+  ),
+);
+
+/** What a plan may say of water; outside these spans it is a slip of unit. */
+const temperature: Shape = { is: "number", min: -2, max: 48, unit: "°C" };
+const hardness: Shape = { is: "number", min: 0, max: 60, unit: "°dH" };
+
+const water = /* @__PURE__ */ once(() =>
+  object({
+    temperature,
+    pH: { is: "number", min: 3, max: 11 },
+    generalHardness: hardness,
+    carbonateHardness: hardness,
+    salinity: { is: "number", min: 0, max: 120, unit: "g/kg" },
+    hottest: temperature,
+    coolest: temperature,
+  }),
+);
+
+const offerings = /* @__PURE__ */ once(
+  (): Shape => ({
+    is: "list",
+    least: 0,
+    most: 200,
+    of: object({ food: word(foods), place: word(zones), light: word(lights), apart: yesOrNo }, [
+      "food",
+      "place",
+    ]),
+  }),
+);
+
+/** Groups whose species are as the check wants them. */
+export function groupsShape(species: ShapeCheck): Shape {
+  const group = object(
+    {
+      id: text,
+      species: { is: "checked", check: species },
+      form: text,
+      males: count(0),
+      females: count(0),
+      unsexed: count(0),
+      juveniles: count(0),
+      length: bodyLength,
+      temper,
+      raises: yesOrNo,
+      entersOn: { is: "number", min: -100_000, max: 100_000, unit: "days" },
+    },
+    ["species"],
+  );
+  return { is: "list", of: group, least: 1, most: mostGroups };
+}
+
+/** A plan with groups of a shape. */
+export function planShape(groups: Shape): ObjectShape {
+  const jurisdiction: Shape = { is: "list", of: { is: "word", words: lawgivers }, least: 0, most: 50 };
+  return object({ tank: tank(), water: water(), groups, offerings: offerings(), jurisdiction }, [
+    "tank",
+    "groups",
+  ]);
+}

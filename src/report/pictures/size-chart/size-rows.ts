@@ -1,0 +1,127 @@
+import type { Range } from "../../../ranges";
+import { type AdultLength, factAt, type Sex, type SpeciesProfile, standardLength } from "../../../species";
+import { lengthsOfSex, sexes } from "../../../species/inner";
+import type { WriteQuantity } from "../../figure";
+import type { Messages } from "../../messages/messages";
+import { type PictureName, pictureName } from "../names";
+
+/** An animal from the side, in cm. */
+export interface Outline {
+  /** Of the body without the tail fin. */
+  readonly body: number;
+  readonly depth: number;
+}
+
+/** What is known of the size of one sex, or of both where nobody tells them apart. Lengths are totals in cm. */
+export interface SizeRow {
+  readonly name: PictureName;
+  /** The sex in words; empty for both. */
+  readonly sex: string;
+  /** The length that is drawn: the usual one, else the greatest. */
+  readonly drawn: Range | undefined;
+  readonly onlyGreatest: boolean;
+  /** The greatest length, where it lies beyond what is drawn, and whether nobody said of which sex it is. */
+  readonly greatest: number | undefined;
+  readonly ofEither: boolean;
+  /** Of what is drawn, where its depth is known. */
+  readonly outline: Outline | undefined;
+  /** The lengths in words, one a line. */
+  readonly figures: readonly string[];
+  readonly told: string;
+}
+
+/** The sizes of a species: a row for each sex of which somebody states its own, else one. */
+export function sizeRows(
+  profile: SpeciesProfile,
+  messages: Messages,
+  write: WriteQuantity,
+): readonly SizeRow[] {
+  const lengths = factAt(profile, "size.adultLength")?.value ?? [];
+  const name = pictureName(profile, messages);
+  if (lengths.length === 0) return [unknownRow(name, messages)];
+  const told = sexes.filter((sex) => lengths.some((length) => length.sex === sex));
+  const subjects: readonly (Sex | undefined)[] = told.length > 0 ? told : [undefined];
+  return subjects.map((sex) => sizeRow(profile, name, sex, lengthsOfSex(lengths, sex), messages, write));
+}
+
+function unknownRow(name: PictureName, { pictures: { unknown } }: Messages): SizeRow {
+  const nothing = {
+    drawn: undefined,
+    greatest: undefined,
+    outline: undefined,
+    onlyGreatest: false,
+    ofEither: false,
+  };
+  return { name, sex: "", ...nothing, figures: [unknown], told: `${name.full}: ${unknown}.` };
+}
+
+function sizeRow(
+  profile: SpeciesProfile,
+  name: PictureName,
+  of: Sex | undefined,
+  lengths: readonly AdultLength[],
+  { words, pictures }: Messages,
+  write: WriteQuantity,
+): SizeRow {
+  const usual = totalOf(lengths, "usual", of);
+  const greatest = totalOf(lengths, "greatest", of);
+  const drawn = usual ?? greatest;
+  const figures = Object.entries({ usual, greatest }).flatMap(([meaning, length]) => {
+    if (!length) return [];
+    const { min, max, ofEither } = length;
+    const figure = `${words.lengthMeaning[meaning as AdultLength["as"]]} ${write({ min, max, unit: "cm" })}`;
+    return [ofEither ? pictures.eitherSex(figure) : figure];
+  });
+  const sex = of === undefined ? "" : words.sex[of];
+  const who = [name.full, sex].filter(Boolean).join(", ");
+  return {
+    name,
+    sex,
+    drawn,
+    onlyGreatest: usual === undefined,
+    greatest: greatest && drawn && greatest.max > drawn.max ? greatest.max : undefined,
+    ofEither: greatest?.ofEither ?? false,
+    outline: drawn && outlineOf(profile, drawn.max),
+    figures,
+    told: `${who}: ${figures.join(", ")}.`,
+  };
+}
+
+interface Total extends Range {
+  /** Whether it is asked for one sex and nobody said of which it is. */
+  readonly ofEither: boolean;
+}
+
+/**
+ * The total length that is meant, of the sex itself where it is stated and of measured totals where there are any: from
+ * the least to the greatest of them.
+ */
+function totalOf(
+  lengths: readonly AdultLength[],
+  as: AdultLength["as"],
+  sex: Sex | undefined,
+): Total | undefined {
+  const meant = lengths.filter((length) => length.as === as);
+  const own = preferred(meant, (length) => length.sex === sex);
+  const totals = preferred(own, ({ total }) => total.min === total.max).map(({ total }) => total);
+  if (totals.length === 0) return undefined;
+  return {
+    min: Math.min(...totals.map(({ min }) => min)),
+    max: Math.max(...totals.map(({ max }) => max)),
+    ofEither: own.every((length) => length.sex !== sex),
+  };
+}
+
+function preferred<Item>(items: readonly Item[], wanted: (item: Item) => boolean): readonly Item[] {
+  const found = items.filter(wanted);
+  return found.length > 0 ? found : items;
+}
+
+/** The body of a fish of that total length, where somebody states how deep it is. */
+function outlineOf(profile: SpeciesProfile, total: number): Outline | undefined {
+  const depthShare = factAt(profile, "size.bodyDepthShare")?.value;
+  if (depthShare === undefined || profile.taxonomy.kind !== "fish") return undefined;
+  const { min, max } = standardLength(total, factAt(profile, "size.standardShare")?.value);
+  const body = (min + max) / 2;
+  return { body, depth: body * depthShare };
+}

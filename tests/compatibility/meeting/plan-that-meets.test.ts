@@ -1,0 +1,54 @@
+import { describe, expect, test } from "vitest";
+import danioRerio from "vivary/catalog/danio-rerio";
+import labidochromis from "vivary/catalog/labidochromis-caeruleus";
+import mikrogeophagus from "vivary/catalog/mikrogeophagus-altispinosus";
+import trichogasterChuna from "vivary/catalog/trichogaster-chuna";
+import { assessPlan, planThatMeets } from "../../../src/compatibility";
+import { isMet, type Plan } from "../../../src/plan";
+
+const plan: Plan = {
+  tank: { base: { shape: "rectangle", length: 60, width: 30 } },
+  groups: [{ species: danioRerio, unsexed: 3 }],
+};
+
+describe("a condition of a verdict, met at the press of a button", () => {
+  test("is met by the plan that comes of it", () => {
+    const { conditions } = assessPlan(plan);
+    expect(conditions.length).toBeGreaterThan(5);
+    for (const condition of conditions) {
+      const changed = planThatMeets(plan, condition);
+      expect(changed && isMet(condition, changed)).toBe(true);
+    }
+  });
+
+  test("leaves a plan alone that meets it", () => {
+    expect(planThatMeets(plan, { on: "group.count", of: 0, wanted: { min: 2 } })).toBe(plan);
+  });
+
+  test("takes no animal away", () => {
+    expect(planThatMeets(plan, { on: "group.count", of: 0, wanted: { max: 1 } })).toBeUndefined();
+  });
+
+  describe("where more of a male's kind are wanted", () => {
+    const male = { species: mikrogeophagus, form: "long-fin", males: 1 } as const;
+    const twoOfIt = { on: "group.count", of: 0, wanted: { min: 2 } } as const;
+    const large: Plan = { tank: { base: { shape: "rectangle", length: 300, width: 100 } }, groups: [male] };
+
+    test("adds females", () => {
+      expect(planThatMeets(large, twoOfIt)?.groups).toEqual([{ ...male, females: 1 }]);
+    });
+
+    test("adds males beside those that leave females no peace", () => {
+      const beside: Plan = { ...large, groups: [male, { species: labidochromis, unsexed: 5 }] };
+      expect(assessPlan(beside).conditions).toContainEqual(expect.objectContaining(twoOfIt));
+      const changed = planThatMeets(beside, twoOfIt);
+      expect(changed?.groups[0]).toEqual({ ...male, males: 2 });
+      expect(changed && assessPlan(changed).outcome).toBe("conditional");
+    });
+  });
+
+  test("is left to the keeper where a species would have to be chosen", () => {
+    const shy: Plan = { ...plan, groups: [{ species: trichogasterChuna, males: 1 }] };
+    expect(planThatMeets(shy, { on: "group.company", of: 0, wanted: { oneOf: [true] } })).toBeUndefined();
+  });
+});
