@@ -50,15 +50,15 @@ type Answer = Judged<"blocking" | "restricting" | "advisory", typeof mealMeasure
 /**
  * Does one eat the other, its young or its eggs?
  *
- * Goes by length, whatever a stage is called. A stated greatest prey decides, else the hunter's usual length. In the band
- * above nobody can tell in advance; nor of any larger snail beside a fish that takes snails too large to be swallowed, for
- * it picks at feelers and foot, and a snail cannot get away. The animals of one kind grow up together, and none of them
- * eats another that is as long as itself. Where only the females that will join males would eat or be eaten, it restricts
- * to males. Animals that are shorter than grown ones of their kind, which would be safe, restrict to the length at which
- * they enter, and so do those that are eaten if of the smaller sex alone, where nobody says of which they are; what becomes
- * of young that are wanted of them is told at once. Young of which nobody says how long they are may be as short as can be:
- * they never block for that. Eggs and young that are born among the others are a loss that keepers accept, unless they are
- * wanted.
+ * Goes by length, whatever a stage is called. A stated greatest prey decides, else the hunter's usual length. In the
+ * band above nobody can tell in advance; nor of those that are as small when grown as the young that the hunter takes;
+ * nor of any larger snail beside a fish that takes snails too large to be swallowed, for it picks at feelers and foot,
+ * and a snail cannot get away. The animals of one kind grow up together, and none of them eats another that is as long
+ * as itself. Where only the females that will join males would eat or be eaten, it restricts to males. Animals that are
+ * shorter than grown ones of their kind, which would be safe, restrict to the length at which they enter, and so do
+ * those that are eaten if of the smaller sex alone, where nobody says of which they are; what becomes of young that are
+ * wanted of them is told at once. Young of which nobody says how long they are may be as short as can be: they never
+ * block for that. Eggs and young that are born among the others are a loss that keepers accept, unless they are wanted.
  */
 export const predation = /* @__PURE__ */ ownRule({
   id: "predation",
@@ -120,8 +120,10 @@ function ofAnimals(from: Hunter, to: Prey, thresholds: Thresholds): readonly Ans
   const reach = reachFor(from, to, part, thresholds);
   const asYoung = decimal(part * youngReach(from, to, thresholds));
   const found = reach ? byReach(reach, from, to, { now, grown, equal, asYoung, thresholds }) : [];
-  if (found.length > 0) return found;
-  return asYoung > 0 && now <= asYoung ? [enterLonger(asYoung, now, grown)] : [];
+  if (found.length > 0 || asYoung === 0 || now > asYoung) return found;
+  if (grown > asYoung || grown === equal) return [enterLonger(asYoung, now, grown)];
+  const measures = { prey: now || undefined, hunter: hunterLength(from) };
+  return [{ weight: "advisory", couldBe: "blocking", measures, watchFor: "missing animals" }];
 }
 
 /**
@@ -173,7 +175,8 @@ function byReach(
   const today = fate(now);
   if (today === "safe") return [];
   const ofSomeSex = today === "eaten" ? longestOf(to) : grown;
-  const outgrows = [grown, ofSomeSex].find((length) => now < length && fate(length) === "safe");
+  const isSafe = (length: number) => fate(length) === "safe" && (length > asYoung || length >= equal);
+  const outgrows = [grown, ofSomeSex].find((length) => now < length && isSafe(length));
   if (outgrows !== undefined && Number.isFinite(tries)) {
     const safe = Math.max(safeFrom(reach, isEelLike(to)), asYoung);
     return [enterLonger(safe, now, outgrows, measures)];

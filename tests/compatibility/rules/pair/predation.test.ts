@@ -502,6 +502,17 @@ describe("young of which the plan is made", () => {
     expect(eaten(snail, hunter([{ prey: "young-snail" }]), { length: 0.6 })).toEqual([]);
   });
 
+  test("of fish that stay as small when grown nobody can tell, and young ones are no safer", () => {
+    const tiny = prey(1.5);
+    expect(fates(tiny, hunter(fry))).toEqual(["may try"]);
+    expect(fates(tiny, hunter(fry), { length: 1 })).toEqual(["may try"]);
+    expect(fates(tiny, hunter(fry, 7))).toEqual([]);
+    expect(fates(prey(1.6), hunter(fry))).toEqual([]);
+    expect(
+      fates(prey(1.4), hunter([{ prey: "fry" }, { prey: "fish", greatest: 1 }]), { length: 0.8 }),
+    ).toEqual(["blocking"]);
+  });
+
   test("are taken as fry though grown ones of their kind are taken to a lesser length only", () => {
     const both: Eats = [{ prey: "fry" }, { prey: "fish", greatest: 0.5 }];
     expect(eaten(prey(4), hunter(both), { length: 1.4 })).toMatchObject([
