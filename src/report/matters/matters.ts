@@ -76,10 +76,12 @@ export interface Demand {
 
 /**
  * What must change, the gravest harm first. The length and the floor of the tank are one matter, and water that no
- * condition makes right for all is no matter of conditions.
+ * condition makes right for all is no matter of conditions. Where more of a kind are to join, so is the sex that those there
+ * have already and must have.
  */
 export function demandsOf(verdict: Verdict): readonly Demand[] {
-  const { conditions, findings } = verdict;
+  const conditions = [...verdict.conditions, ...sexesOfJoining(verdict)];
+  const findings = [...verdict.findings, ...verdict.met];
   const hopeless = hopelessFacts(verdict);
   const demands = new Map<string, Demand>();
   for (const condition of conditions.filter(({ on }) => !hopeless.has(on))) {
@@ -95,6 +97,18 @@ export function demandsOf(verdict: Verdict): readonly Demand[] {
   }
   const rank = (demand: Demand) => Math.min(...demand.findings.map(rankOf));
   return [...demands.values()].sort((a, b) => rank(a) - rank(b));
+}
+
+/** Of which sex the others must be that are to join some: what the plan meets so far, by findings counted on past the first. */
+function sexesOfJoining({ conditions, findings, met }: Verdict): readonly JointCondition[] {
+  const growing = new Set(conditions.filter(({ on }) => on === "group.count").map(({ of }) => of));
+  return met.flatMap((finding, index) => {
+    if (finding.weight !== "restricting") return [];
+    const { condition } = finding;
+    return condition.on === "group.sex" && growing.has(condition.of)
+      ? [{ ...condition, findings: [findings.length + index] }]
+      : [];
+  });
 }
 
 export const isRoom = ({ on }: JointCondition) => on === "tank.longestRun" || on === "tank.footprint";

@@ -611,7 +611,8 @@ function messages(): Messages {
         if (measures.feeds)
           return `${from} may bite pieces out of the fins of ${to}, for ${they(fromMany)} ${verb(fromMany, "feeds", "feed")} ${whereabouts(measures.feeds)} too.`;
         const text = `${from} ${verb(fromMany, "bites", "bite")} pieces out of the fins of ${oneKind ? `${their(fromMany)} own kind` : to}`;
-        return weight === "blocking" ? `${text}: choose company that does not nip.` : `${text} now and then.`;
+        if (weight === "blocking") return `${text}: choose company that does not nip.`;
+        return weight === "advisory" ? `${text} now and then.` : `${text}.`;
       },
       "mucus-grazing": ({ weight, from, fromMany, to, oneKind, measures }) => {
         if (measures.fed)

@@ -830,9 +830,9 @@ function messages(): Messages {
         if (known.feeds)
           return `${from} ${verb(fromMany, "frisst", "fressen")} auch ${whereabouts(known.feeds)} und ${verb(fromMany, "könnte", "könnten")} ${whom} dabei an den Flossen verletzen.`;
         const bites = verb(fromMany, "verletzt", "verletzen");
-        return weight === "blocking"
-          ? `${from} ${bites} ${whom} an den Flossen: Gesellschaft wählen, die nicht an Flossen zupft.`
-          : `${from} ${bites} ${whom} hin und wieder an den Flossen.`;
+        if (weight === "blocking")
+          return `${from} ${bites} ${whom} an den Flossen: Gesellschaft wählen, die nicht an Flossen zupft.`;
+        return `${from} ${bites} ${whom}${weight === "advisory" ? " hin und wieder" : ""} an den Flossen.`;
       },
       "mucus-grazing": ({ weight, from, fromMany, toObject, oneKind, measures: known }) => {
         if (known.fed)

@@ -203,6 +203,23 @@ suite("figures", () => {
   });
 });
 
+test("where more of a kind are to join males that must stay alone, the report says of which sex", () => {
+  const plan = furnished(
+    tank(120, 50),
+    group("cockatoo dwarf cichlid", { males: 1 }),
+    group("electric yellow cichlid", { unsexed: 8 }),
+  );
+  expect(told(plan)).toMatch(
+    /What must change - .*Keep male cockatoo dwarf cichlids only: .* keep at least 2/,
+  );
+  const enough = furnished(
+    tank(120, 50),
+    group("cockatoo dwarf cichlid", { males: 2 }),
+    group("electric yellow cichlid", { unsexed: 8 }),
+  );
+  expect(told(enough)).not.toContain("Keep male cockatoo dwarf cichlids only");
+});
+
 test("a tonne is set up on no floor before an engineer was asked", () => {
   const weight = (length: number) =>
     told(furnished(tank(length, 100, { height: 70 }), group("ocellate river stingray", { females: 1 })));
