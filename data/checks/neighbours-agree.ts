@@ -1,4 +1,5 @@
 import {
+  applyForm,
   type SizeForGroup,
   type SpeciesProfile,
   type StatedValue,
@@ -261,15 +262,22 @@ function sameNumber(space: SpeciesProfile["space"]): readonly (readonly [SizeFor
 export const neighboursAgree: Check = {
   name: "A fact does not contradict its neighbour",
   find: ({ records }) =>
-    records.flatMap(({ path, profile }) =>
-      contradictions
-        .filter(({ holds }) => holds(profile))
-        .map(({ trait, found, expected, mend }) => ({
+    records.flatMap(({ path, record, profile }) => {
+      const own = contradictions.filter(({ holds }) => holds(profile));
+      const ofForms = Object.keys(record.forms ?? {}).flatMap((id) => {
+        const form = applyForm(profile, id);
+        return contradictions
+          .filter((contradiction) => !own.includes(contradiction) && contradiction.holds(form))
+          .map((contradiction) => ({ contradiction, above: ["forms", id] }));
+      });
+      return [...own.map((contradiction) => ({ contradiction, above: [] })), ...ofForms].map(
+        ({ contradiction: { trait, found, expected, mend }, above }) => ({
           file: path,
-          at: splitPath(trait),
+          at: [...above, ...splitPath(trait)],
           found,
           expected,
           mend,
-        })),
-    ),
+        }),
+      );
+    }),
 };

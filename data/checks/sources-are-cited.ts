@@ -13,7 +13,7 @@ export const sourcesAreCited: Check = {
         cite: fieldOf(source, "cite"),
       })),
     );
-    const lost = cited.filter(({ cite }) => typeof cite === "string" && !known.has(cite));
+    const lost = cited.filter(({ cite }) => typeof cite === "string" && cite !== "" && !known.has(cite));
     const used = new Set(cited.map(({ cite }) => cite));
     const spare = files.sources.filter(({ name }) => !used.has(name));
     return [

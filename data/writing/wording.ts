@@ -3,8 +3,8 @@ import type { DataFolder, Problem, ProblemCode } from "vivary/schema";
 import { traitPaths } from "vivary/species";
 import type { Slip } from "../checks/check";
 import type { DataFile } from "../reading/files";
+import { exampleAt, fieldNamesAt, spaced } from "../reading/schema-at";
 import { guess, nearest } from "../reading/spelling";
-import { exampleAt, fieldNamesAt, spaced } from "./schema-at";
 
 /** A problem of a file as a slip. */
 export function slipOf({ folder, path: file }: DataFile, problem: Problem): Slip {
@@ -79,7 +79,8 @@ const spellings: Readonly<Record<string, string>> = {
   "cm^2": "cm2",
   years: "a",
   year: "a",
-  months: "a",
+  month: "mo",
+  months: "mo",
   ppt: "g/kg",
   "‰": "g/kg",
 };

@@ -1,6 +1,6 @@
 import { expect, test } from "vitest";
 import { neighboursAgree } from "../../../data/checks/neighbours-agree";
-import type { StatedValue } from "../../../src/species";
+import type { StatedValue, Statements } from "../../../src/species";
 import { foundBy } from "./found";
 
 type Act = Exclude<StatedValue<"temperament.acts">, "none">;
@@ -139,4 +139,19 @@ test("rivals die where there is more than one of a sex, and alone nobody does", 
   for (const living of ["pair", "harem", "alone"] as const)
     expect(await killer(living, rival)).toStrictEqual([]);
   expect(await killer("alone", { target: "own-kind" })).toStrictEqual([]);
+});
+
+test("a form is held to what it states and to what it has of its species", async () => {
+  const kept = (min: number) => [
+    { by: "common-practice" as const, value: { min, max: 24 }, as: "kept" as const },
+  ];
+  const species = { temperature: kept(4), coolSeason: said({ min: 4, max: 12 }) };
+  const ofForm = (water: Statements["water"]) =>
+    foundBy(neighboursAgree, {
+      water: species,
+      forms: { fancy: { names: { en: ["fancy danio"] }, water } },
+    });
+  const warm = { temperature: kept(16) };
+  expect(await ofForm(warm)).toStrictEqual([`${danio}: a cool season outside of the water it is kept in`]);
+  expect(await ofForm({ ...warm, coolSeason: said("none" as const) })).toStrictEqual([]);
 });
