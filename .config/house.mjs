@@ -50,13 +50,15 @@ const rooms = [
   "(threshold(s|-values)\\.ts|animals/)",
   "engine/",
   "rules/",
-  "(verdict|assess)/",
-  "(meeting/|planner/|(?!threshold)[^/]+\\.ts)",
+  "verdict/",
+  "assess/",
+  "(meeting/|joining/|planner/|(?!threshold)[^/]+\\.ts)",
 ];
 
 const stairs = rooms.slice(0, -1).map((room, level) => ({
   name: `stairs-of-compatibility-${level + 1}`,
-  comment: "Thresholds and animals, then engine, then rules, then what assesses, then what makes plans.",
+  comment:
+    "Thresholds and animals, then engine, then rules, then verdicts, then who assesses, then who makes plans.",
   severity: "error",
   from: { path: `^src/compatibility/${room}` },
   to: { path: rooms.slice(level + 1).map((higher) => `^src/compatibility/${higher}`) },

@@ -1,32 +1,8 @@
 import { fileURLToPath } from "node:url";
 import { defineConfig } from "vitest/config";
+import { thorough } from "./thorough";
 
 const source = (path: string) => fileURLToPath(new URL(`../src/${path}`, import.meta.url));
-
-/** What takes seconds: programs run on copies, properties, and whatever goes through the whole catalog. */
-const thorough = [
-  "tests/{data,forge,generated,house,judgements,release,surface}/**/*.test.ts",
-  "tests/{catalog,evidence}/{find-species,generated}.test.ts",
-  "tests/advice/{any-plan,least-tank/catalog}.test.ts",
-  "tests/advice/{remedies,turning-points,who-could-join}/*.test.ts",
-  "tests/bad-input.test.ts",
-  "tests/evidence/bibliography/*.test.ts",
-  "tests/compatibility/{assess-pair,assess-plan,bad-input,ceilings,forms,witness}.test.ts",
-  "tests/compatibility/bounds/bounds.test.ts",
-  "tests/compatibility/engine/{judge,judge-plan}.test.ts",
-  "tests/compatibility/rules/declared.test.ts",
-  "tests/plan/{condition,left-out}.test.ts",
-  "tests/plan/shape/shape-problems.test.ts",
-  "tests/plan/saved/{parse-plan,plan-data,plan-json-schema}.test.ts",
-  "tests/ranges/{gap,limiting-pair,measures}.test.ts",
-  "tests/report/**/{blocks,describe,english,german,hostile,language,profile-markdown,trait-text}.test.ts",
-  "tests/search/suggest-species.test.ts",
-  "tests/schema/{folders,hostile,json-schema}.test.ts",
-  "tests/schema/species/parse.test.ts",
-  "tests/species/profile/{admission,facts,resolve}.test.ts",
-  "tests/standards/official-requirements.test.ts",
-  "tests/**/properties.test.ts",
-];
 
 export default defineConfig({
   root: fileURLToPath(new URL("..", import.meta.url)),

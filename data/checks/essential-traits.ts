@@ -1,5 +1,5 @@
 import { essentialTraits as essential, factAt, splitPath, statementsOf, traitTable } from "vivary/species";
-import { exampleAt } from "../writing/schema-at";
+import { exampleAt } from "../reading/schema-at";
 import type { Check } from "./check";
 
 export const essentialTraits: Check = {

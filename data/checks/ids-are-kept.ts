@@ -1,5 +1,5 @@
 import { basename } from "node:path/posix";
-import { baseOf, gitOrNothing } from "../flips/history";
+import { baseOf, gitOrNothing } from "../reading/history";
 import type { Check } from "./check";
 
 export const idsAreKept: Check = {

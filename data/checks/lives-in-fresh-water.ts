@@ -1,4 +1,4 @@
-import { exampleAt } from "../writing/schema-at";
+import { exampleAt } from "../reading/schema-at";
 import type { Check, Slip } from "./check";
 
 export const livesInFreshWater: Check = {

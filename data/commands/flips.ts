@@ -7,10 +7,10 @@ import { promisify } from "node:util";
 import { safeParseSpecies } from "vivary/schema";
 import { resolve, type SpeciesProfile } from "vivary/species";
 import { tellFlips } from "../flips/flips";
-import { baseOf, changedSince, git, gitOrNothing } from "../flips/history";
 import { type Judgements, judgePairs } from "../flips/judge";
 import { reasonsOf } from "../flips/reasons";
 import { type Collection, readCollection } from "../reading/collection";
+import { baseOf, changedSince, git, gitOrNothing } from "../reading/history";
 import { type Answer, refused } from "./answer";
 
 /** The program of a commit that prints its judgements, as {@link judgementsText} writes them. */

@@ -7,9 +7,9 @@ import { question } from "../checks/nothing-is-left-to-fill-in";
 import { type Collection, readCollection } from "../reading/collection";
 import { filesNamed } from "../reading/find-files";
 import { type Answers, answersIn } from "../reading/issue-form";
+import { schemaAt } from "../reading/schema-at";
 import { nearest } from "../reading/spelling";
 import { formatRecord } from "../writing/format-record";
-import { schemaAt } from "../writing/schema-at";
 import { type Answer, refused } from "./answer";
 
 type Relative = Collection["records"][number]["record"];

@@ -10,10 +10,10 @@ import {
   traitTable,
 } from "vivary/species";
 import { tellFlips } from "../flips/flips";
-import { baseOf } from "../flips/history";
 import { commonName, judgePairs } from "../flips/judge";
 import { reasonsOf } from "../flips/reasons";
 import { readCollection } from "../reading/collection";
+import { baseOf } from "../reading/history";
 import type { Answer } from "./answer";
 import { profileAt } from "./flips";
 import { isAnswer, recordNamed } from "./record-named";

@@ -2,7 +2,7 @@
 import { assessPair } from "vivary/compatibility";
 import { sentence } from "vivary/report";
 import { type SpeciesProfile, type SpeciesRecord, statementsOf, type TraitPath } from "vivary/species";
-import { spaced } from "../writing/schema-at";
+import { spaced } from "../reading/schema-at";
 import { type Flip, statement } from "./flips";
 
 /**

@@ -1,7 +1,7 @@
 // What editors read of the folders of data: the JSON Schemas, and a snippet of each trait.
 import { jsonSchemas } from "vivary/schema";
 import { splitPath, traitPaths, traitTable } from "vivary/species";
-import { schemaAt } from "./schema-at";
+import { schemaAt } from "../reading/schema-at";
 import { snippetOf } from "./snippet";
 
 const asText = (value: unknown) => `${JSON.stringify(value, null, 2)}\n`;

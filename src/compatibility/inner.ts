@@ -1,13 +1,13 @@
 /** What the floors above share with the rules; no part of the public surface. */
 
 export { floorNeeded, runNeeded } from "./animals/room";
+export { askedAtWorst } from "./assess/asked-at-worst";
 export { hangsOnTemper } from "./engine/sides/temper";
-export { askedAtWorst } from "./meeting/asked-at-worst";
+export { type Joinable, type Joined, joinable, type Told } from "./joining/joining";
 export { coverInsteadOfCompany } from "./meeting/dense-cover";
 export { meeting } from "./meeting/meeting";
 export { roomy } from "./meeting/pair-plan";
 export { sexAsked } from "./meeting/sex-asked";
-export { type Joinable, type Joined, joinable, type Told } from "./planner/joining";
 export { preyReach } from "./prey-reach";
 export { givingHardness, givingPH, givingTemperature } from "./rules/shared/givings";
 export { oxygenLimits } from "./rules/shared/oxygen-limits";

@@ -7,5 +7,5 @@ export { piankaOf } from "./measures/pianka";
 export { schoenerOf } from "./measures/schoener";
 export { simpsonOf } from "./measures/simpson";
 export { sorensenOf } from "./measures/sorensen";
+export { apart, boxWidths, type WidthFormula, type Widths, widthsOf } from "./measures/widths";
 export { stated, statedIn, statedOf } from "./stated";
-export { apart, boxWidths, type WidthFormula, type Widths, widthsOf } from "./widths";

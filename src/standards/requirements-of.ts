@@ -1,4 +1,4 @@
-import { comparisonOf } from "./comparing/comparison-of";
+import { comparisonOf } from "./comparison-of";
 import type { Jurisdiction, Requirement } from "./jurisdiction";
 import type { OfficialRequirement } from "./official-requirement";
 import { singlesOf } from "./singles-of";

@@ -1,6 +1,6 @@
 import { objectOf, refuseOthers } from "../../errors";
 import { checkedRules } from "../engine/rule/checked-rules";
-import type { Rule } from "../engine/rule/rule";
+import type { AssessWith, Rule } from "../engine/rule/rule";
 import { type ThresholdValues, thresholdValues } from "../threshold-values";
 
 /** What a caller may change of how is judged. */
@@ -13,12 +13,6 @@ export interface ThresholdOptions {
 export interface AssessOptions extends ThresholdOptions {
   /** The rules to judge by, in place of all of the library's: some of these, and those that `defineRule` made. */
   readonly rules?: readonly Rule[] | undefined;
-}
-
-/** The rules and numbers that an assessment is made with. */
-export interface AssessWith<Judging extends Rule = Rule> {
-  readonly rules: readonly Judging[];
-  readonly thresholds: ThresholdValues;
 }
 
 /** What to judge with, or an {@link InvalidInputError} where the rules or options are none. */

@@ -4,13 +4,13 @@ import { checkedPair } from "../../plan/inner";
 import { remembered } from "../../remembered";
 import type { Judgement } from "../engine/answers/judgement";
 import { pairJudge } from "../engine/judge-pair";
-import { isPairRule, type PairRule, type Rule } from "../engine/rule/rule";
+import { type AssessWith, isPairRule, type PairRule, type Rule } from "../engine/rule/rule";
 import { subjectOf } from "../engine/sides/subject";
 import { saidBy } from "../verdict/said";
 import { takenTogether } from "../verdict/taken-together";
 import type { Verdict } from "../verdict/verdict";
 import { verdictOf } from "../verdict/verdict-of";
-import { type AssessWith, assessWith, type ThresholdOptions } from "./assess-options";
+import { assessWith, type ThresholdOptions } from "./assess-options";
 
 /**
  * As `assessPair`, by the rules that are named: a bundle holds those alone. What no rule looks at is not judged, so

@@ -1,11 +1,11 @@
 import { refusal } from "../../errors";
 import type { Plan } from "../../plan";
 import { checkedPlan } from "../../plan/inner";
-import type { Rule } from "../engine/rule/rule";
+import type { AssessWith, Rule } from "../engine/rule/rule";
 import { takenTogether } from "../verdict/taken-together";
 import type { Verdict } from "../verdict/verdict";
 import { verdictOf } from "../verdict/verdict-of";
-import { type AssessWith, assessWith, type ThresholdOptions } from "./assess-options";
+import { assessWith, type ThresholdOptions } from "./assess-options";
 import { judgedPlan } from "./judged-plan";
 
 /**

@@ -2,9 +2,10 @@ import { objectOf } from "../../errors";
 import { frozen } from "../../frozen";
 import { once } from "../../later";
 import type { Plan } from "../../plan";
+import type { AssessWith } from "../engine/rule/rule";
 import { pairRules, planRules } from "../rules";
 import type { Verdict } from "../verdict/verdict";
-import type { AssessOptions, AssessWith } from "./assess-options";
+import type { AssessOptions } from "./assess-options";
 import { assessedBy, planRulesOf } from "./assess-plan-by";
 
 /**

@@ -6,12 +6,11 @@ import type { Judgement } from "../engine/answers/judgement";
 import type { PlanSubjects } from "../engine/answers/standing";
 import { pairJudge } from "../engine/judge-pair";
 import { planJudge } from "../engine/judge-plan";
-import { isPairRule, type PlanRule, type Rule } from "../engine/rule/rule";
+import { type AssessWith, isPairRule, type PlanRule, type Rule } from "../engine/rule/rule";
 import { type Subject, subjectOf } from "../engine/sides/subject";
 import type { ReadTrait } from "../engine/worlds";
 import type { ThresholdValues } from "../threshold-values";
 import { type Said, saidBy } from "../verdict/said";
-import type { AssessWith } from "./assess-options";
 
 /** A plan with what every rule says of it. */
 export interface JudgedPlan extends PlanSubjects {

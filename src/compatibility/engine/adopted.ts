@@ -2,10 +2,10 @@ import { onceOfEach } from "../../later";
 import type { ThresholdValues } from "../threshold-values";
 import type { Standing } from "./answers/standing";
 import { answerOf } from "./judge";
+import { decidingBy } from "./rule/deciding";
 import type { PartyRole } from "./rule/finding";
 import type { PairRule } from "./rule/rule";
 import { adopted, plainView } from "./sides/plain-view";
-import { decidingBy } from "./sides/seen";
 import type { Subject } from "./sides/subject";
 
 /**

@@ -1,8 +1,8 @@
 import type { ThresholdValues } from "../threshold-values";
 import type { PlanSubjects } from "./answers/standing";
 import { judgeOf } from "./judge";
+import { decidingBy } from "./rule/deciding";
 import type { PairRule } from "./rule/rule";
-import { decidingBy } from "./sides/seen";
 
 /** Judges pairs of parties by one rule, in a plan or by themselves. */
 type PairJudge = ReturnType<typeof judgeOf>;

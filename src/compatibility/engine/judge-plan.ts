@@ -5,9 +5,9 @@ import { type Judgement, leftOpen, silent } from "./answers/judgement";
 import { missingQuestions } from "./answers/questions";
 import { type PlanSubjects, utmostOf } from "./answers/standing";
 import { judgeOf, type Run } from "./judge";
+import { decidingBy, readingsOf } from "./rule/deciding";
 import type { GivenCondition } from "./rule/finding";
 import type { PlanRule } from "./rule/rule";
-import { decidingBy, readingsOf } from "./sides/seen";
 import { isMissing, type Reading, type Subject, subjectOf } from "./sides/subject";
 
 /**

@@ -21,12 +21,12 @@ import {
   standingOf,
   utmostOf,
 } from "./answers/standing";
-import { onceForEach } from "./once-for-each";
 import type { AnyFinding, GivenCondition, PartyRole } from "./rule/finding";
 import type { MeasureKinds } from "./rule/measures";
 import { measured } from "./rule/measures";
 import { isPairRule, type Rule, type RuleAnswer, type RuleWay } from "./rule/rule";
 import { gravest, gravity, type Weight } from "./rule/weight";
+import { onceForEach } from "./sides/once-for-each";
 import { basisOf, isMissing, type Reading, type Subject } from "./sides/subject";
 import { unknownTrait, type View, viewOf } from "./sides/view";
 import { type ReadTrait, type Worlds, worldReader } from "./worlds";

@@ -1,9 +1,10 @@
 import { ownCopy } from "../../frozen";
 import type { Plan } from "../../plan";
 import { type CheckedParty, measuredPlan, refuseUnsound } from "../../plan/inner";
-import type { AssessOptions, AssessWith } from "../assess/assess-options";
+import type { AssessOptions } from "../assess/assess-options";
 import { assessPlanWith } from "../assess/assess-plan";
 import { type JudgedPlan, judgedPlan } from "../assess/judged-plan";
+import type { AssessWith } from "../engine/rule/rule";
 import { type Together, takenTogether } from "../verdict/taken-together";
 import type { Outcome, Verdict } from "../verdict/verdict";
 import { verdictOf } from "../verdict/verdict-of";

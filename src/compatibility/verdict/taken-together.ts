@@ -1,6 +1,6 @@
 import { weakestBasis } from "../../species/inner";
-import type { AssessWith } from "../assess/assess-options";
 import type { AnyFinding } from "../engine/rule/finding";
+import type { AssessWith } from "../engine/rule/rule";
 import { gravity } from "../engine/rule/weight";
 import type { Subject } from "../engine/sides/subject";
 import { type Clash, clashes } from "./clashes";

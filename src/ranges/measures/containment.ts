@@ -1,5 +1,5 @@
 import type { PartialRange } from "../range";
-import { measured, type WidthFormula } from "../widths";
+import { measured, type WidthFormula } from "./widths";
 
 /** The formula of {@link containment}. */
 export const containmentOf: WidthFormula = ({ a, shared }) => shared / a;

@@ -1,5 +1,5 @@
 import type { PartialRange } from "../range";
-import { measured, type WidthFormula } from "../widths";
+import { measured, type WidthFormula } from "./widths";
 
 /** The formula of {@link pianka}. */
 export const piankaOf: WidthFormula = ({ a, b, shared }) => Math.sqrt(shared / a) * Math.sqrt(shared / b);

@@ -1,5 +1,5 @@
 import type { PartialRange } from "../range";
-import { measured, type WidthFormula } from "../widths";
+import { measured, type WidthFormula } from "./widths";
 
 /** The formula of {@link schoener}. */
 export const schoenerOf: WidthFormula = ({ a, b, shared }) => shared / Math.max(a, b);

@@ -1,5 +1,5 @@
 import type { PartialRange } from "../range";
-import { measured, type WidthFormula } from "../widths";
+import { measured, type WidthFormula } from "./widths";
 
 /** The formula of {@link sorensen}. */
 export const sorensenOf: WidthFormula = ({ a, b, shared }) => (2 * shared) / (a + b);

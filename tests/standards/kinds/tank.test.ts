@@ -1,5 +1,5 @@
 import { describe, expect, test } from "vitest";
-import { comparisonOf } from "../../../src/standards/comparing/comparison-of";
+import { comparisonOf } from "../../../src/standards/comparison-of";
 import { surveyedPlan } from "../../../src/standards/surveyed-plan";
 import type { TankBase } from "../../../src/tank";
 import { planOf } from "../../compatibility/judging";

@@ -2,7 +2,7 @@ import type { Animals } from "../../../plan";
 import type { PlanReadings } from "../../../plan/inner";
 import type { TraitPath, TraitValue } from "../../../species";
 import type { Stock } from "../../animals/stock";
-import type { ThresholdName } from "../../threshold-values";
+import type { ThresholdName, ThresholdValues } from "../../threshold-values";
 import type { GivenCondition, Judged } from "./finding";
 import type { MeasureKinds } from "./measures";
 import type { Weight } from "./weight";
@@ -148,3 +148,9 @@ export type PlanRule = Rule & { readonly way: "each-group" | "all-groups" | "onc
 
 /** Whether a rule is about two parties. */
 export const isPairRule = (rule: Rule): rule is PairRule => rule.way === "mutual" || rule.way === "each-way";
+
+/** The rules and numbers that an assessment is made with. */
+export interface AssessWith<Judging extends Rule = Rule> {
+  readonly rules: readonly Judging[];
+  readonly thresholds: ThresholdValues;
+}

@@ -1,4 +1,4 @@
-import type { Subject } from "./sides/subject";
+import type { Subject } from "./subject";
 
 /** What is made of subjects, made once for each as long as no other takes its place. */
 export function onceForEach<Made>(make: (subject: Subject) => Made): (subject: Subject) => Made {

@@ -1,6 +1,6 @@
 // What the JSON Schemas say of what stands at a path.
 import { type DataFolder, jsonSchemas } from "vivary/schema";
-import { pointedAt } from "../reading/pointer";
+import { pointedAt } from "./pointer";
 
 /** What a JSON Schema says of a place in a file. */
 export interface Schema {

@@ -1,11 +1,11 @@
 import { isMet, type Plan } from "../../plan";
 import { checkedPlan } from "../../plan/inner";
-import type { AssessOptions } from "../assess/assess-options";
-import { assessPlanWith } from "../assess/assess-plan";
-import { judgedPlan } from "../assess/judged-plan";
 import type { AimedCondition, AnyFinding } from "../engine/rule/finding";
 import { jointConditions } from "../verdict/joint-conditions";
 import type { JointCondition } from "../verdict/verdict";
+import type { AssessOptions } from "./assess-options";
+import { assessPlanWith } from "./assess-plan";
+import { judgedPlan } from "./judged-plan";
 
 /**
  * What a plan does not meet of all that its animals ask for, or would ask for if what is disputed were otherwise: joined

@@ -1,6 +1,6 @@
-import { refusal } from "../errors";
-import { ends } from "./ends";
-import type { PartialRange, Range } from "./range";
+import { refusal } from "../../errors";
+import { ends } from "../ends";
+import type { PartialRange, Range } from "../range";
 
 /** The widths of two ranges and of what they share; of boxes over several axes, the products. */
 export interface Widths {

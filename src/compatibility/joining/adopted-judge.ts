@@ -1,13 +1,12 @@
 import { noStock, type Stock, stocksOf } from "../animals/stock";
-import type { AssessWith } from "../assess/assess-options";
 import { sidesOf, whetherTheyMeet } from "../assess/judged-plan";
 import type { PlanSubjects, Standing } from "../engine/answers/standing";
 import { answerOf } from "../engine/judge";
-import { onceForEach } from "../engine/once-for-each";
+import { decidingBy, readingsOf } from "../engine/rule/deciding";
 import type { PartyRole } from "../engine/rule/finding";
-import { isPairRule, type Rule } from "../engine/rule/rule";
+import { type AssessWith, isPairRule, type Rule } from "../engine/rule/rule";
+import { onceForEach } from "../engine/sides/once-for-each";
 import { adopted, plainView } from "../engine/sides/plain-view";
-import { decidingBy, readingsOf } from "../engine/sides/seen";
 import { isMissing, type Subject } from "../engine/sides/subject";
 import { type View, viewOf } from "../engine/sides/view";
 

@@ -1,18 +1,18 @@
-import type { Measurable } from "../jurisdiction";
-import { bodyLengths } from "../kinds/body-lengths";
-import { frontEdge } from "../kinds/front-edge";
-import { hardnessFloor } from "../kinds/hardness-floor";
-import { largeFishFloor } from "../kinds/large-fish-floor";
-import { leastVolume } from "../kinds/least-volume";
-import { noSphere } from "../kinds/no-sphere";
-import { ownGroup } from "../kinds/own-group";
-import { permit } from "../kinds/permit";
-import { shoalers } from "../kinds/shoalers";
-import { straightWalls } from "../kinds/straight-walls";
-import { summedLitres } from "../kinds/summed-litres";
-import { untold } from "../kinds/untold";
-import type { Comparison } from "../official-requirement";
-import type { SurveyedPlan } from "../surveyed-plan";
+import type { Measurable } from "./jurisdiction";
+import { bodyLengths } from "./kinds/body-lengths";
+import { frontEdge } from "./kinds/front-edge";
+import { hardnessFloor } from "./kinds/hardness-floor";
+import { largeFishFloor } from "./kinds/large-fish-floor";
+import { leastVolume } from "./kinds/least-volume";
+import { noSphere } from "./kinds/no-sphere";
+import { ownGroup } from "./kinds/own-group";
+import { permit } from "./kinds/permit";
+import { shoalers } from "./kinds/shoalers";
+import { straightWalls } from "./kinds/straight-walls";
+import { summedLitres } from "./kinds/summed-litres";
+import { untold } from "./kinds/untold";
+import type { Comparison } from "./official-requirement";
+import type { SurveyedPlan } from "./surveyed-plan";
 
 /** What a rule says of a plan; undefined where it is not about it. */
 export function comparisonOf(rule: Measurable, plan: SurveyedPlan): Comparison | undefined {

@@ -1,7 +1,7 @@
 import { type CheckedPlan, type PlanReadings, readPlan } from "../../../plan/inner";
 import type { ThresholdName, ThresholdValues } from "../../threshold-values";
-import type { GivenCondition } from "../rule/finding";
-import type { Rule } from "../rule/rule";
+import type { GivenCondition } from "./finding";
+import type { Rule } from "./rule";
 
 /** What hangs on the thresholds alone, of a rule. */
 interface Deciding {
