@@ -65,9 +65,12 @@ export const actsOwnKind = /* @__PURE__ */ ownRule({
     };
     const answers = judgedBySex(from, to, (doer, other) => {
       const acts = actsOf(doer, other);
-      const asked = acts.filter((answer) => sexAskedFor(answer) !== undefined);
-      const [sex] = asked.flatMap((answer) => sexAskedFor(answer) ?? []);
-      return [...asked, ...(sex ? actsOf(ofSex(doer, sex), other) : acts)];
+      const sex = acts.map(sexAskedFor).find((asked) => asked !== undefined);
+      if (!sex) return acts;
+      return [
+        ...acts.filter((answer) => sexAskedFor(answer) !== undefined),
+        ...actsOf(ofSex(doer, sex), other),
+      ];
     });
     const isOpen = mayWantMore(from) && meant.some((act) => isDeadly(act, from));
     if (isOpen && !answers.some(({ weight }) => weight === "blocking")) return "unknown";
@@ -86,13 +89,14 @@ function sexAskedFor(answer: ActAnswer): Sex | undefined {
 const harmless = (acts: readonly Act[], { party }: Doer): boolean =>
   party.temper !== "bully" && acts.every(onlyDisturbs);
 
-/** The animals of a group as they will be with as many of their kind as belong together, where their number is known. */
+/** The animals of a group as they will be with the females that are to join their kind, where their number is known. */
 function grouped(from: Doer): Animals {
   const { party } = from;
   if (party.kin.count === undefined) return party;
   const kin = wantedKin(from);
   if (party.females === undefined) return { ...party, kin };
-  return { ...party, kin, females: party.females + (kin.females ?? 0) - (party.kin.females ?? 0) };
+  const { count = party.kin.count } = kin;
+  return { ...party, kin, females: party.females + count - party.kin.count };
 }
 
 /** A bully chases its own kind as it does others; a larger group does not lighten it. */

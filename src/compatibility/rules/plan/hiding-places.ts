@@ -10,7 +10,8 @@ type Hider = SeenParty<"space.hides", WantedBy>;
 /**
  * Does each find a place to hide, sleep or spawn in?
  *
- * Who uses the same kinds of hiding places needs its own beside the others'; those that lie together share one. What these
+ * Who uses the same kinds of hiding places needs its own beside the others'; those that lie together share one. Any of the
+ * kinds that one of them uses counts. What these
  * need by themselves is told where others use such places too.
  */
 export const hidingPlaces = /* @__PURE__ */ ownRule({
@@ -47,17 +48,24 @@ function hiderOf(group: Hider): Hiding {
   return { id, kinds, need: kinds.length > 0 ? needOf(group) : 0 };
 }
 
-/** How many places these need; the groups of one species together. */
+/** How many places these need; the groups of one species together, by the one that needs the most. */
 function needOfAll(hiders: readonly Hiding[]): number {
-  const ofSpecies = new Map(hiders.map(({ id, need }) => [id, need]));
+  const ofSpecies = new Map<string, number>();
+  for (const { id, need } of hiders) ofSpecies.set(id, Math.max(need, ofSpecies.get(id) ?? 0));
   return [...ofSpecies.values()].reduce((sum, need) => sum + need, 0);
 }
 
+/** How many a group needs: males and females beside each other, where it is said of each, though no more than there are. */
 function needOf(group: Hider): number {
   const kin = wantedKin(group);
-  return group["space.hides"].reduce(
-    (most, { each, holder, sharedBy = 1 }) =>
-      Math.max(most, each * Math.max(Math.ceil(claimsOf({ holder }, kin) / sharedBy), 1)),
-    0,
-  );
+  const needs = { each: 0, pair: 0, male: 0, female: 0 };
+  for (const { each, holder, sharedBy = 1 } of group["space.hides"]) {
+    const places = each * Math.max(Math.ceil(claimsOf({ holder }, kin) / sharedBy), 1);
+    needs[holder] = Math.max(needs[holder], places);
+  }
+  const { male, female } = needs;
+  const { count = male + female } = kin;
+  const ofSexes =
+    male > 0 && female > 0 ? Math.max(male, female, Math.min(male + female, count)) : male + female;
+  return Math.max(needs.each, needs.pair, ofSexes);
 }

@@ -59,13 +59,14 @@ export function besideJoining<From extends Joined, To extends Joined, Allowed ex
   const joined = { from: awaitsFemales(from), to: awaitsFemales(to) };
   if (from.party === to.party || !(joined.from || joined.to)) return found;
   const all: Answer<Allowed, Kinds>[] = [...found];
+  const peril = Math.max(0, ...found.map(perilOf));
   const stayMales = new Set<PartyRole>();
   for (const females of [["from"], ["to"], ["from", "to"]] as const) {
     if (!females.every((of) => joined[of] && !stayMales.has(of))) continue;
     const sexOf = (of: PartyRole) => (females.some((each) => each === of) ? "female" : undefined);
     const answers = judge(ofSex(from, sexOf("from")), ofSex(to, sexOf("to")));
-    const worse = answers.find((answer) => found.every((other) => perilOf(other) < perilOf(answer)));
-    if (worse && perilOf(worse) > 0) {
+    const worse = answers.find((answer) => perilOf(answer) > peril);
+    if (worse) {
       stayMales.add(females[0]);
       all.push(...asking<Kinds>({ [females[0]]: "male" }, worse));
     } else {

@@ -38,11 +38,14 @@ export const toKnow = (act: Act, animals: Animals): ActAnswer => ({
   watchFor: act.does === "robs-food" ? "thin animals" : "chasing",
 });
 
+/** What a keeper sees of an act that kills or wounds. */
+const signOf = ({ does }: Act) => (does === "kills" ? "missing animals" : "torn fins");
+
 /** An act that nothing prevents. */
 const blocks = (act: Act, animals: Animals, instead?: GivenCondition): ActAnswer => ({
   weight: "blocking",
   measures: measuresOf(act, animals),
-  watchFor: act.does === "kills" ? "missing animals" : "torn fins",
+  watchFor: signOf(act),
   ...(instead && { instead }),
 });
 
@@ -95,7 +98,7 @@ export function deadly(
   const sex = sexThatSpares(act, animals);
   const condition = sex ? ({ on: "group.sex", of: "from", wanted: { oneOf: [sex] } } as const) : spares;
   if (!condition) return blocks(act, animals, instead);
-  return { weight: "restricting", measures: measuresOf(act, animals), watchFor: "torn fins", condition };
+  return { weight: "restricting", measures: measuresOf(act, animals), watchFor: signOf(act), condition };
 }
 
 /** Room and things that break the line of sight, for so many that would fight. */

@@ -82,6 +82,19 @@ test("two that kill over a brood are left open while nobody knows how many belon
   expect(among(kills, two, { males: 1, females: 1 }).outcome).toBe("suitable");
 });
 
+test("females that are to join kill each other, be those that are there one group or two", () => {
+  const kills: Act = { does: "kills", doer: "female", target: "own-sex" };
+  const avoiding: Stated = { ...pair, "social.group": { least: 2, avoid: { min: 3, max: 5 } } };
+  const species = doing(kills, { ...avoiding, "social.femalesPerMale": 0 });
+  const outcomeOf = (groups: readonly Omit<Group, "species">[]) =>
+    planBy(
+      actsOwnKind,
+      groups.map((group) => ({ species, ...group })),
+    ).outcome;
+  expect(outcomeOf([{ males: 1, unsexed: 2 }])).toBe("unsuitable");
+  expect(outcomeOf([{ males: 1, unsexed: 1 }, { unsexed: 1 }])).toBe("unsuitable");
+});
+
 describe("bites at any time", () => {
   const bites: Act = { does: "bites", target: "own-kind" };
 

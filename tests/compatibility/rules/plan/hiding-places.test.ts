@@ -65,6 +65,14 @@ describe("how many are needed", () => {
     ]);
   });
 
+  test("for males and for females, where it is said of each, and never more than there are animals", () => {
+    const species = hider("a", [cave, { anyOf: ["caves", "wood"], each: 1, holder: "female" }]);
+    expect(asked([{ species, males: 3, females: 3 }])).toEqual([[0, 6]]);
+    expect(asked([{ species, males: 1, females: 3 }])).toEqual([[0, 4]]);
+    expect(asked([{ species, males: 1 }])).toEqual([[0, 1]]);
+    expect(asked([{ species, unsexed: 3 }])).toEqual([[0, 3]]);
+  });
+
   test("none where none are stated", () => {
     expect(weighed(inTank([{ species: hider("a", []), unsexed: 4 }]))).toEqual({ findings: [], met: [] });
   });
