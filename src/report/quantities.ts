@@ -55,71 +55,78 @@ export function quantityWriter(messages: Messages, system: UnitSystem): WriteQua
   const { language, ranges, units, unitsOfOne, beforeUnit } = messages;
   const ofSystem = unitsOf(system);
   const [usual, fine] = [numberWriter(language, 1), numberWriter(language, 2)];
-  const unitBehind = (name: ShownUnit | undefined, unit: string) => (text: string) => {
-    const symbol = name === undefined ? unit : (text === "1" && unitsOfOne[name]) || units[name];
-    return symbol && beforeUnit + symbol;
-  };
-  return (figure, beside) => {
-    if (!figure) return "";
+  const closer = [usual, ...[1, 2].map((digits) => numberWriter(language, digits, digits))];
+  const written = (figure: Figure, closely?: WriteNumber): Written => {
     const shown = inFittingUnit(figure);
-    const { unit = "", value, by, min } = shown;
+    const { unit = "", value, by, min, max } = shown;
     const [name, change] = shownIn(ofSystem, unit);
-    const behind = unitBehind(name, unit);
+    const behind = (text: string) => {
+      const symbol = name === undefined ? unit : (text === "1" && unitsOfOne[name]) || units[name];
+      return symbol && beforeUnit + symbol;
+    };
     if (by !== undefined) {
       const rounded = value === undefined ? Math.ceil : Math.round;
       const whole = (number: number) => usual(rounded(decimal(change(number))));
-      return ranges.across(whole(value ?? min ?? 0), whole(by), behind(""));
+      return { text: ranges.across(whole(value ?? min ?? 0), whole(by), behind("")), numbers: [] };
     }
-    const written = shown === figure ? usual : fine;
-    const within = (end: number, rounded: (number: number) => number) =>
-      written(asSaid(name, decimal(change(end)), rounded), rounded);
-    const asTold = (number: number) => written(asSaid(name, change(number)));
-    const closely = (number: number) => fine(change(number));
-    const write = beside && readAlike(figure, beside, asTold) ? closely : undefined;
-    return spanOf(shown, write ?? asTold, write ?? within, behind, ranges);
+    const write = closely ?? (shown === figure ? usual : fine);
+    const numberOf = (end: number, rounded?: Rounding): string => {
+      const changed = rounded ? decimal(change(end)) : change(end);
+      return write(closely ? changed : asSaid(name, changed, rounded), rounded);
+    };
+    const [least, most] = [min ?? value, max ?? value];
+    if (least === undefined && most === undefined) return { text: "", numbers: [] };
+    if (least === undefined || most === undefined) {
+      const end = numberOf(least ?? most ?? 0, least === undefined ? Math.floor : Math.ceil);
+      const open = least === undefined ? ranges.atMost : ranges.atLeast;
+      return { text: open(end, behind(end)), numbers: [end] };
+    }
+    const [from, to] = [numberOf(least), numberOf(most)];
+    const text = from === to ? from + behind(from) : ranges.between(from, to, behind(to));
+    return { text, numbers: [from, to] };
+  };
+  return (figure, beside) => {
+    if (!figure) return "";
+    const { text, numbers } = written(figure);
+    if (!beside || !areApart(figure, beside)) return text;
+    const isTold = (one: Written, other: Written) => !one.numbers.some((end) => other.numbers.includes(end));
+    if (isTold({ text, numbers }, written(beside))) return text;
+    const close = closer.find((closely) => isTold(written(figure, closely), written(beside, closely)));
+    return written(figure, close ?? closer.at(-1)).text;
   };
 }
 
-/** Writes a number, or the range between two; `within` rounds an end into a range that is open. */
-function spanOf(
-  { value, min, max }: Figure,
-  text: (number: number) => string,
-  within: (end: number, rounded: (number: number) => number) => string,
-  behind: (text: string) => string,
-  ranges: Messages["ranges"],
-): string {
-  const [least, most] = [min ?? value, max ?? value];
-  if (least === undefined && most === undefined) return "";
-  if (least === undefined) {
-    const end = within(most ?? 0, Math.floor);
-    return ranges.atMost(end, behind(end));
-  }
-  if (most === undefined) {
-    const end = within(least, Math.ceil);
-    return ranges.atLeast(end, behind(end));
-  }
-  const [from, to] = [text(least), text(most)];
-  return from === to ? from + behind(from) : ranges.between(from, to, behind(to));
+/** A figure as text, and the numbers in it that may read like those of another. */
+interface Written {
+  readonly text: string;
+  readonly numbers: readonly string[];
 }
 
-/** Whether some numbers of two figures are not the same, and read as if they were. */
-const readAlike = (one: Figure, other: Figure, text: (number: number) => string): boolean =>
-  endsOf(one).some((end) => endsOf(other).some((beside) => end !== beside && text(end) === text(beside)));
+/** Whether no end of a figure is an end of the other. */
+const areApart = (one: Figure, other: Figure): boolean =>
+  !endsOf(one).some((end) => endsOf(other).includes(end));
 
-/** The numbers of a figure. */
 const endsOf = ({ value, min, max }: Figure): readonly number[] =>
   [value, min, max].filter((number) => number !== undefined);
 
+type Rounding = (figure: number) => number;
+
 /**
- * A figure in a unit as closely as people tell it: whole degrees Fahrenheit, whole inches and litres from ten on, hardness
- * in ppm to two digits.
+ * A figure in a unit as closely as people tell it: whole degrees Fahrenheit, whole inches, litres and gallons from ten on,
+ * hardness in ppm to tens and weight to two digits from a hundred on.
  */
-function asSaid(unit: ShownUnit | undefined, figure: number, rounded = Math.round): number {
+function asSaid(unit: ShownUnit | undefined, figure: number, rounded: Rounding = Math.round): number {
   if (unit === "degF") return rounded(figure);
-  if (unit === "kg" || unit === "lb") return figure < 100 ? figure : Number(figure.toPrecision(2));
+  if (unit === "kg" || unit === "lb") return figure < 100 ? figure : toTwoDigits(figure, rounded);
   if (unit === "mg/L-CaCO3") return figure < 100 ? rounded(figure) : rounded(figure / 10) * 10;
   const isRoundFromTen = unit === "in" || unit === "L" || unit === "gal-us" || unit === "gal-imp";
   return isRoundFromTen && Math.abs(figure) >= 10 ? rounded(figure) : figure;
+}
+
+/** A figure of a hundred or more to two digits. */
+function toTwoDigits(figure: number, rounded: Rounding): number {
+  const step = 10 ** (Math.floor(Math.log10(figure)) - 1);
+  return rounded(figure / step) * step;
 }
 
 /** The floor in cm² from which on floors are told in the larger unit. */
@@ -155,13 +162,13 @@ const shownIn = (system: Units, unit: string) =>
   (Object.hasOwn(system, unit) ? system[unit] : undefined) ?? ([undefined, same] as const);
 
 /** Writes a number, rounded half up unless it is said how. */
-type WriteNumber = (value: number, rounded?: (value: number) => number) => string;
+type WriteNumber = (value: number, rounded?: Rounding) => string;
 
-/** So many decimals below 10, one below 100, none from there on. */
-function numberWriter(language: string, decimals: number): WriteNumber {
+/** So many decimals below 10, one below 100, none from there on; or at least so many everywhere. */
+function numberWriter(language: string, decimals: number, always = 0): WriteNumber {
   const digitsOf = (size: number) => {
     if (size < 10) return decimals;
-    return size < 100 ? 1 : 0;
+    return Math.max(always, size < 100 ? 1 : 0);
   };
   const formats = [0, 1, 2].map(
     (digits) => new Intl.NumberFormat(language, { maximumFractionDigits: digits }),

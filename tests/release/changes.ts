@@ -3,8 +3,8 @@ import { existsSync } from "node:fs";
 import { readdir, readFile } from "node:fs/promises";
 import { basename, join } from "node:path";
 import parseChangeset from "@changesets/parse";
-import { changedSince, git, gitOrNothing } from "../../data/flips/history";
 import { fieldOf, fieldsOf } from "../../data/reading/fields";
+import { changedSince, git, gitOrNothing } from "../../data/reading/history";
 
 /** What users see of the package. */
 const seen = ["src", "data/species", "data/moved", "data/legal", "data/standards", "tests/surface"];

@@ -17,6 +17,7 @@ test.each([
   ["us", { value: 2, unit: "L" }, "0.5 US gal"],
   ["metric", { value: 73.4, unit: "L" }, "73 L"],
   ["metric", { value: 3590, unit: "kg" }, "3,600 kg"],
+  ["metric", { min: 1249, unit: "kg" }, "at least 1,300 kg"],
   ["imperial", { value: 200, unit: "L" }, "44 imp gal"],
   ["metric", { value: 4000, unit: "cm2" }, "4,000 cm²"],
   ["us", { value: 4000, unit: "cm2" }, "620 sq in"],
@@ -87,6 +88,11 @@ test.each([
   ["us", { value: 23, unit: "degC" }, { min: 23, max: 28, unit: "degC" }, "73 °F"],
   ["metric", { value: 22.9, unit: "degC" }, { min: 23, max: 28, unit: "degC" }, "22.9 °C"],
   ["us", { value: 11.9, unit: "dH" }, { max: 12, unit: "dH" }, "212 ppm"],
+  ["metric", { min: 3.12, unit: "cm" }, { min: 3.18, unit: "cm" }, "at least 3.12 cm"],
+  ["metric", { value: 12.31, unit: "cm" }, { value: 12.34, unit: "cm" }, "12.31 cm"],
+  ["metric", { value: 112.1, unit: "cm" }, { value: 112.4, unit: "cm" }, "112.1 cm"],
+  ["metric", { value: 10_100, unit: "cm2" }, { value: 10_140, unit: "cm2" }, "1.01 m²"],
+  ["metric", { min: 23.341, unit: "degC" }, { value: 23.34, unit: "degC" }, "at least 23.4 °C"],
 ] as const)("in %s units %o beside %o is told apart: %s", (system, figure, other, text) => {
   expect(write(system)(figure, other)).toBe(text);
 });

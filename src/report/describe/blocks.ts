@@ -5,7 +5,7 @@ import type { Block } from "../layout";
 import { mayQuarrel } from "../matters/acts";
 import { isCaution } from "../matters/by-rule";
 import { type Demands, demandsTold } from "../matters/demands";
-import { reasonsOf, sentencesOf } from "../matters/matters";
+import { reasonsOf, sentencesOf, woundsPrevented } from "../matters/matters";
 import { isFarTooSmall } from "../matters/order";
 import { type Item, type Reason, reasonOf, roomItem, weakest } from "../matters/reasons";
 import type { Messages } from "../messages/messages";
@@ -59,6 +59,11 @@ export function blocksOf(
     const text = messages.gathered(group.map((alike, index) => teller.clauseOf(alike, group[index - 1])));
     return { clauses: [], reasons: [{ text, basis: weakest(group.flat()) }] };
   });
+  const prevented = isUnsuitable(verdict) ? [] : woundsPrevented(verdict);
+  if (prevented.length > 0) {
+    const text = messages.keptDown(messages.gathered(prevented.map((alike) => teller.clauseOf(alike))));
+    advisory.push({ clauses: [], reasons: [{ text, basis: weakest(prevented.flat()) }] });
+  }
   const all = [...blocking, ...deciding, ...demands.wrong, ...demands.unsaid, ...advisory];
   const bases = all.flatMap(({ reasons }) => reasons.flatMap(({ basis }) => basis ?? []));
   const usual = usualBasis(bases);
@@ -76,9 +81,12 @@ export function blocksOf(
   const further = [
     ...titled(
       isUnsuitable(verdict) ? titles.meanwhile : titles.watchFor,
-      signsTold(verdict, teller, messages),
+      signsTold([...verdict.findings, ...prevented.flat()], verdict.parties, teller, messages),
     ),
-    ...titled(titles.ifItStarts, !isUnsuitable(verdict) && mayQuarrel(verdict) ? messages.ifItStarts : ""),
+    ...titled(
+      titles.ifItStarts,
+      !isUnsuitable(verdict) && (mayQuarrel(verdict) || prevented.length > 0) ? messages.ifItStarts : "",
+    ),
     ...slight.map(({ text }) => text),
   ];
   const careful = cautions(verdict, teller, messages);

@@ -3,7 +3,12 @@ import type { Messages } from "../messages/messages";
 import type { Teller } from "./teller";
 
 /** Every sign to look for once, with those who would show it; of the same animals together. */
-export function signsTold({ findings, parties }: Verdict, teller: Teller, messages: Messages): string {
+export function signsTold(
+  findings: readonly Finding[],
+  parties: Verdict["parties"],
+  teller: Teller,
+  messages: Messages,
+): string {
   const shown = new Map<Sign, Finding[]>();
   for (const finding of findings) {
     const { watchFor } = finding;

@@ -59,6 +59,12 @@ export function gravestDeeds(
   return (finding) => !isBy(finding, deedRules) || gravest.get(towards(finding)) === finding;
 }
 
+/** Whether animals wound or kill others. */
+export const isWound = (finding: Finding): boolean => {
+  const deed = deedOf(finding);
+  return deed === "bites" || deed === "kills";
+};
+
 const quarrelRules = [...deedRules, "territories", "territory-contest"] as const satisfies readonly RuleId[];
 
 /** Whether somebody may chase or bite another, not for food alone. */

@@ -1,6 +1,6 @@
 import type { Finding, JointCondition, RuleId, Verdict } from "../../compatibility";
 import type { FactName } from "../../plan";
-import { chasingRules, doerOf, gravestDeeds } from "./acts";
+import { chasingRules, doerOf, gravestDeeds, isWound } from "./acts";
 import { type Alike, alikeIn } from "./alike";
 import { ofBothSexes, saysMore } from "./both-sexes";
 import { type FindingBy, isBy, isCaution } from "./by-rule";
@@ -68,6 +68,20 @@ function worthTelling({ findings: all, parties, conditions }: Verdict): readonly
   });
 }
 
+/** Wounds that the tank as planned should prevent, the gravest towards each: with less room or cover they would come. */
+export function woundsPrevented({ findings, met }: Verdict): readonly Alike[] {
+  const towards = ({ rule, from, to }: Finding) => `${rule} ${from} ${to}`;
+  const told = new Set(findings.filter(isWound).map(towards));
+  const prevented = met.filter(
+    (finding) =>
+      finding.weight === "restricting" &&
+      finding.condition.on.startsWith("tank.") &&
+      isWound(finding) &&
+      !told.has(towards(finding)),
+  );
+  return alikeIn(gravestFirst(ofBothSexes(prevented).filter(gravestDeeds(prevented, towards))), overParties);
+}
+
 /** What must change: one or several conditions on one matter, with the findings that ask for it. */
 export interface Demand {
   readonly conditions: readonly JointCondition[];
@@ -118,7 +132,8 @@ function hopelessFacts({ findings }: Verdict): ReadonlySet<string> {
   return new Set(
     findings.flatMap((finding) => {
       if (finding.weight !== "blocking") return [];
-      if (finding.rule === "conditions-exclude") return finding.measures?.one?.value ?? [];
+      if (finding.rule === "conditions-exclude")
+        return [finding.measures?.one, finding.measures?.other].flatMap((fact) => fact?.value ?? []);
       return isBy(finding, sharedWaterRules) ? waterOf[finding.rule] : [];
     }),
   );

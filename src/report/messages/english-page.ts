@@ -458,6 +458,8 @@ const page: PageWords = {
           return `for the same water, ${reason.temperature}`;
         case "leaves-alone":
           return "neither troubles the other";
+        case "holds-its-own":
+          return "each holds its own";
       }
     },
     more: (further) => `and ${further} more`,

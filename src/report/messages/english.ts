@@ -245,11 +245,11 @@ function predation(told: Told<Measures["predation"]>): string {
   if (oneKind && weight === "advisory")
     return `${from} may try to eat ${their(fromMany)} own kind, and some do.`;
   const night = hunts && !defence ? " by night" : "";
-  const spines = defence ? ` The spines of ${to} can choke ${them(fromMany)}.` : "";
+  const spines = defence ? `; the spines of ${to} can choke ${them(fromMany)}` : "";
   const later =
     told.fromNow &&
     ` Bought at ${told.fromNow}, ${they(fromMany)} ${verb(fromMany, "seems", "seem")} harmless; grown, ${they(fromMany)} ${verb(fromMany, "is", "are")} not.`;
-  if (weight !== "advisory") return `${from} ${eats} ${to}${night}${why && `: ${why}`}.${spines}${later}`;
+  if (weight !== "advisory") return `${from} ${eats} ${to}${night}${why && `: ${why}`}${spines}.${later}`;
   const stated = greatestPrey
     ? `prey of about ${figure(greatestPrey)} is the largest that is told of`
     : hunter && `${they(fromMany)} ${verb(fromMany, "grows", "grow")} to ${figure(hunter)}`;
@@ -894,6 +894,7 @@ function messages(): Messages {
     closing: "Advice about typical animals; individuals vary: watch them, and have a second tank ready.",
     withoutCautions:
       "Whether animals can hurt people, and what the law says of them, only the report on a plan tells: see to it before you buy.",
+    keptDown: (wounds) => `room and cover as planned should keep this down: ${wounds}`,
     beforeUnit: " ",
     ranges,
     units: {

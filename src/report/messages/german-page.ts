@@ -388,6 +388,8 @@ const page: PageWords = {
           return `für dasselbe Wasser, ${reason.temperature}`;
         case "leaves-alone":
           return "keiner stört den anderen";
+        case "holds-its-own":
+          return "beide behaupten sich";
       }
     },
     more: (further) => `und ${further} weitere`,

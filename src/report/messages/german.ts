@@ -259,12 +259,12 @@ function predation(told: Told<Measures["predation"]>): string {
   if (oneKind && weight === "advisory")
     return `${from} ${verb(fromMany, "könnte", "könnten")} Artgenossen fressen; manche tun es.`;
   const night = hunts && !defence ? " nachts" : "";
-  const spines = defence ? " An den Stacheln der Beute kann der Jäger ersticken." : "";
+  const spines = defence ? `; an den Stacheln von ${toObject} kann der Jäger ersticken` : "";
   const later =
     told.fromNow &&
     ` Beim Kauf mit ${told.fromNow} ${verb(fromMany, "wirkt das Tier harmlos, ausgewachsen ist es das", "wirken sie harmlos, ausgewachsen sind sie das")} nicht.`;
   if (weight !== "advisory")
-    return `${from} ${eats}${night} ${toObject}${why && `: ${why}`}.${spines}${later}`;
+    return `${from} ${eats}${night} ${toObject}${why && `: ${why}`}${spines}.${later}`;
   const stated = greatestPrey ? `die größte bekannte Beute misst etwa ${figure(greatestPrey)}` : grows;
   const known = [stated, size].filter(Boolean).join(", ");
   return `${from} ${verb(fromMany, "könnte", "könnten")}${night} ${toObject} fressen; manche tun es${known && `: ${known}`}.`;
@@ -1128,6 +1128,7 @@ function messages(): Messages {
       "Ratschläge für typische Tiere; einzelne sind verschieden: beobachten und ein zweites Becken bereithalten.",
     withoutCautions:
       "Ob Tiere Menschen verletzen können und was das Gesetz zu ihnen sagt, steht nur im Bericht zu einem Plan: vor dem Kauf nachlesen.",
+    keptDown: (wounds) => `Platz und Deckung wie geplant sollten das in Grenzen halten: ${wounds}`,
     beforeUnit: "\u202f",
     ranges,
     units: {

@@ -323,6 +323,8 @@ export interface Messages {
   readonly closing: string;
   /** Beside it, where no rule looked whether animals can hurt people, and what the law says. */
   readonly withoutCautions: string;
+  /** Wounds that room and cover as planned should prevent, given as sentences. */
+  readonly keptDown: (wounds: string) => string;
   /** What stands between a figure and its unit. */
   readonly beforeUnit: string;
   /** Figures with one end or two, each end already written; `unit` is empty or begins with what stands before it. */

@@ -52,7 +52,7 @@ export interface ToldAct extends Omit<Act, "target"> {
 
 /** Why a companion was chosen. */
 export type CompanionReason =
-  | { readonly why: "settles-them" | "settled-by-them" | "harmless" | "leaves-alone" }
+  | { readonly why: "settles-them" | "settled-by-them" | "harmless" | "leaves-alone" | "holds-its-own" }
   | { readonly why: "elsewhere"; readonly zones: readonly Words["zone"][] }
   | { readonly why: "same-home"; readonly region: string }
   | { readonly why: "same-water"; readonly temperature: string };

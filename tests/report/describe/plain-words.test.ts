@@ -220,6 +220,21 @@ test("where more of a kind are to join males that must stay alone, the report sa
   expect(told(enough)).not.toContain("Keep male cockatoo dwarf cichlids only");
 });
 
+test("wounds that room and cover should prevent are told, and what to do when they come", () => {
+  const convicts = (cover: number) =>
+    told(
+      furnished(
+        tank(120, 50, { cover, sightBreaks: 8, hides: { caves: 10, rocks: 10 } }),
+        group("convict cichlid", { males: 1, females: 1 }),
+        group("Sterba's corydoras", { unsexed: 8 }),
+      ),
+    );
+  expect(convicts(0.4)).toMatch(
+    /Room and cover as planned should keep this down: .*convict cichlids bite Sterba's corydoras while they guard eggs or young.* If bullying starts/,
+  );
+  expect(convicts(0.4)).toMatch(/Watch for: [^.]*chasing that does not end/);
+});
+
 test("a tonne is set up on no floor before an engineer was asked", () => {
   const weight = (length: number) =>
     told(furnished(tank(length, 100, { height: 70 }), group("ocellate river stingray", { females: 1 })));

@@ -152,12 +152,20 @@ export function sharedHome(one: SpeciesProfile, other: SpeciesProfile): string |
   return factAt(one, "origin.regions")?.value.find((region) => theirs.includes(region));
 }
 
+/** Whether an animal does anything to other species, be it at times. What nobody stated counts as so. */
+const troubles = (species: SpeciesProfile): boolean =>
+  factAt(species, "temperament.acts")?.value.some(({ target }) => !ownTargets.has(target)) ?? true;
+
+/** Whom acts fall on that spare other species. */
+const ownTargets: ReadonlySet<string> = /* @__PURE__ */ new Set(["own-kind", "own-sex", "other-sex"]);
+
 /** The reason that has been told least often of those that hold, the weightiest first. */
 function reasonFor(
   one: SpeciesProfile,
   other: SpeciesProfile,
   found: readonly Companion[],
 ): Companion["reason"] {
+  const lastResort = troubles(one) || troubles(other) ? "holds-its-own" : "leaves-alone";
   const reasons: readonly (readonly [Companion["reason"], boolean])[] = [
     ["settles-them", settles(other, one)],
     ["settled-by-them", settles(one, other)],
@@ -165,7 +173,7 @@ function reasonFor(
     ["same-home", sharedHome(one, other) !== undefined],
     ["harmless", factAt(other, "temperament.acts")?.value.length === 0 && preyReach(other).length === 0],
     ["same-water", isPlenty(one, other)],
-    ["leaves-alone", true],
+    [lastResort, true],
   ];
   const told = (reason: Companion["reason"]) =>
     found.filter((companion) => companion.reason === reason).length;
@@ -174,6 +182,6 @@ function reasonFor(
     .slice(0, -1)
     .reduce<Companion["reason"]>(
       (least, reason) => (told(reason) < told(least) ? reason : least),
-      holding[0] ?? "leaves-alone",
+      holding[0] ?? lastResort,
     );
 }
