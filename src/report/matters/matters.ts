@@ -140,11 +140,16 @@ function hopelessFacts({ findings }: Verdict): ReadonlySet<string> {
 }
 
 /**
- * The reasons of a demand that need telling: those that ask for the most, of a party's water not both rules, and of what
- * one does to another only the gravest.
+ * The reasons of a demand that need telling: those that ask for the most, of a party's water not both rules, of what one
+ * does to another only the gravest, and of a number not that it spreads chases, where company is needed anyway. Reasons of
+ * room are told with the room.
  */
 export function reasonsFor({ conditions, findings: all }: Demand): readonly Alike[] {
-  const findings = all.filter((finding) => !all.some((other) => saysMore(other, finding)));
+  const needsCompany = all.some(({ rule }) => rule === "group-size");
+  const findings = all.filter(
+    (finding) =>
+      !all.some((other) => saysMore(other, finding)) && !(needsCompany && finding.rule === "acts-own-kind"),
+  );
   const planned = findings.filter((finding) => isBy(finding, plannedWaterRules));
   const telling = planned.length > 0 ? planned : findings.filter((finding) => !isOfRoom(finding));
   const decisive = telling.filter((finding) =>

@@ -83,7 +83,7 @@ function sharedWater(water: keyof typeof at) {
       return `${each}: they share ${shared} alone, which one bears but does not thrive in.`;
     return weight === "blocking"
       ? `${each}: no ${water} suits both.`
-      : `${each}; of one only what is best is known: whether both can be kept at one ${water} nobody has said.`;
+      : `${each}: whether both can be kept at one ${water} nobody has said.`;
   };
 }
 

@@ -86,7 +86,7 @@ function sharedWater(water: keyof typeof at) {
       return `${each}: gemeinsam ist nur ${shared}, und das erträgt die eine Art, ohne dabei zu gedeihen.`;
     return weight === "blocking"
       ? `${each}: ${noneSuits[water]} für beide.`
-      : `${each}; von einer Art ist nur das Beste bekannt: ob ein gemeinsamer Wert genügt, hat niemand gesagt.`;
+      : `${each}: ob ein gemeinsamer Wert genügt, hat niemand gesagt.`;
   };
 }
 
