@@ -93,7 +93,7 @@ const asked: readonly Asked[] = [
   [
     "poecilia-sphenops",
     "paracheirodon-axelrodi",
-    "conditional or unsuitable",
+    "undetermined or unsuitable",
     "mollies want hard, cardinals soft",
   ],
   ["danio-rerio", "trichogaster-lalius", "conditional or suitable", "danios bustle, gourami is slow at food"],

@@ -77,7 +77,7 @@ function sharedWater(water: keyof typeof at) {
     if (weight === "favourable") return `${shared} ${oneKind ? `suits ${to}` : `suits ${from} and ${to}`}.`;
     const each = `${from} ${verb(fromMany, "is", "are")} kept at ${at[water](figure(measures.from))}, ${to} at ${figure(measures.to)}`;
     if (weight === "restricting") {
-      return measures.shared ? `${each}.` : `${each}: each end has to give way a little.`;
+      return measures.shared ? `${each}.` : `${each}: one end has to give way a little.`;
     }
     if (weight === "blocking" && measures.shared)
       return `${each}: they share ${shared} alone, which one bears but does not thrive in.`;

@@ -80,7 +80,7 @@ function sharedWater(water: keyof typeof at) {
       return `für ${oneKind ? toObject : `${fromObject} und ${toObject}`} passt: ${shared}.`;
     const each = `${from} ${needs(fromMany)} ${at[water](figure(known.from))}, ${to} ${at[water](figure(known.to))}`;
     if (weight === "restricting") {
-      return known.shared ? `${each}.` : `${each}: jede Seite muss ein wenig nachgeben.`;
+      return known.shared ? `${each}.` : `${each}: eine Seite muss ein wenig nachgeben.`;
     }
     if (weight === "blocking" && known.shared)
       return `${each}: gemeinsam ist nur ${shared}, und das erträgt die eine Art, ohne dabei zu gedeihen.`;

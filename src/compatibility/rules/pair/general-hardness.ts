@@ -5,7 +5,8 @@ import { judgeSharedWater, sharedWaterMeasures } from "../shared/water";
 /**
  * Is there a hardness at which both can be kept?
  *
- * Blocks where what both can be given is narrower than can be held; restricts to it where what both are kept in leaves little.
+ * Blocks where what both can be given is narrower than can be held; restricts to it where what both are kept in leaves
+ * little. Where both would have to give way to meet, nobody can tell.
  */
 export const generalHardness = /* @__PURE__ */ ownRule({
   id: "general-hardness",

@@ -110,8 +110,9 @@ type SharedAnswer = Judged<
 /**
  * Water for two. Where the kept spans themselves share enough, and something of the best for either, all is well. Else what
  * both can be given must be wide enough to be held, or it blocks, as it does where they meet only at the ends of what they
- * are kept in and past the optimum of either; where they meet only because the ends of a handbook's class are vague, or
- * where an optimum stands in for what is kept, nobody knows; and what they can be given is what it restricts to.
+ * are kept in and past the optimum of either; where they meet only because the ends of a handbook's class are vague or both
+ * give way, or where an optimum stands in for what is kept, nobody knows; and what they can be given is what it restricts
+ * to.
  */
 export function judgeSharedWater(a: Span, b: Span, on: FactName, giving: Giving): readonly SharedAnswer[] {
   const { roomy, least, steady = 0 } = giving;
@@ -124,7 +125,8 @@ export function judgeSharedWater(a: Span, b: Span, on: FactName, giving: Giving)
   if (meetPastTheirBest(a, b, giving)) return [notShared(a, b, shared)];
   const surely = overlap(surelyOf(a, giving), surelyOf(b, giving));
   const kept = { from: a.kept, to: b.kept };
-  if (!canBeHeld(surely, giving)) return [{ weight: "advisory", couldBe: "blocking", measures: kept }];
+  if (!canBeHeld(surely, giving) || bothMustGive(a, b, giving))
+    return [{ weight: "advisory", couldBe: "blocking", measures: kept }];
   const condition = { on, wanted, aim: shared ?? middleOf(wanted) };
   const measures = shared ? { from: a.kept, to: b.kept, shared } : kept;
   return [{ weight: "restricting", measures, condition }];
@@ -137,6 +139,10 @@ export const notShared = (a: Span, b: Span, shared?: PartialRange) => {
     ? ({ weight: "advisory", couldBe: "blocking", measures } as const)
     : ({ weight: "blocking", measures } as const);
 };
+
+/** Whether two lie so far apart that one that gives way does not reach what the other is kept in. */
+const bothMustGive = (a: Span, b: Span, giving: Giving): boolean =>
+  !overlap(a.kept, surelyOf(b, giving)) && !overlap(surelyOf(a, giving), b.kept);
 
 /** The middle of a span, as a span; all of one that is open. */
 function middleOf(span: PartialRange): PartialRange {

@@ -28,7 +28,8 @@ test("two degrees shared are room to spare, less restricts, and aims at what is 
 });
 
 test("each end gives way by two degrees, a class perhaps by four; less than one degree cannot be held", () => {
-  expect(weights(kept(0, 2), kept(5, 20))).toEqual(["restricting"]);
+  expect(weights(kept(0, 2), kept(4, 20))).toEqual(["restricting"]);
+  expect(weights(kept(0, 2), kept(5, 20))).toEqual(["advisory"]);
   expect(weights(kept(0, 2), kept(5.1, 20))).toEqual(["blocking"]);
   expect(weights(kept(0, 2, { precision: { max: "class" } }), kept(7, 20))).toEqual(["advisory"]);
   expect(weights(kept(0, 2, { precision: { max: "class" } }), kept(7.1, 20))).toEqual(["blocking"]);

@@ -24,10 +24,17 @@ test("half a pH shared is room to spare, less restricts, and aims at what is sha
   expect(weights(kept(6, 7), kept(7, 8))).toEqual(["restricting"]);
 });
 
-test("a quarter from either side may meet; less than a fifth of a pH cannot be held", () => {
-  expect(beside(kept(5, 6), kept(6.3, 8)).findings).toMatchObject([
-    { weight: "restricting", condition: { wanted: { min: 6.05, max: 6.25 } } },
+test("one may give way by a quarter to meet the other; where both would have to, nobody can tell", () => {
+  expect(beside(kept(5, 6), kept(6.25, 8)).findings).toMatchObject([
+    { weight: "restricting", condition: { wanted: { min: 6, max: 6.25 } } },
   ]);
+  expect(beside(kept(5, 6), kept(6.3, 8))).toMatchObject({
+    outcome: "undetermined",
+    findings: [{ weight: "advisory", couldBe: "blocking" }],
+  });
+});
+
+test("less than a fifth of a pH cannot be held", () => {
   expect(weights(kept(5, 6), kept(6.31, 8))).toEqual(["blocking"]);
   expect(weights(kept(5, 6), kept(7.5, 8))).toEqual(["blocking"]);
 });
@@ -36,7 +43,7 @@ describe("handbook classes", () => {
   const asClass = { precision: { min: "class", max: "class" } } as const;
 
   test("perhaps give way by half a pH: where only that lets two meet, nobody can tell", () => {
-    expect(weights(kept(5, 6, asClass), kept(6.3, 8))).toEqual(["restricting"]);
+    expect(weights(kept(5, 6, asClass), kept(6.2, 8))).toEqual(["restricting"]);
     expect(beside(kept(5, 6, asClass), kept(6.5, 8)).outcome).toBe("undetermined");
     expect(weights(kept(5, 6, asClass), kept(6.8, 8, asClass))).toEqual(["advisory"]);
     expect(weights(kept(5, 6, asClass), kept(6.9, 8, asClass))).toEqual(["blocking"]);
@@ -67,7 +74,12 @@ describe("decimals count as they are written", () => {
     expect(weights(kept(7, 8.2), kept(7.7, 9))).toEqual(["favourable"]);
   });
   test("between 7.2 and 7.5 a fifth of a pH is left", () => {
-    expect(weights(kept(6, 7.2), kept(7.5, 9))).toEqual(["restricting"]);
+    expect(weights(kept(6, 7.2), kept(7.5, 9))).toEqual(["advisory"]);
+    expect(weights(kept(6, 7.2), kept(7.51, 9))).toEqual(["blocking"]);
+  });
+  test("a quarter from 7.2 is 7.45", () => {
+    expect(weights(kept(6, 7.2), kept(7.45, 9))).toEqual(["restricting"]);
+    expect(weights(kept(6, 7.2), kept(7.46, 9))).toEqual(["advisory"]);
   });
 });
 
