@@ -5,7 +5,7 @@ import { type Alike, alikeIn } from "./alike";
 import { ofBothSexes, saysMore } from "./both-sexes";
 import { type FindingBy, isBy, isCaution } from "./by-rule";
 import { gravestFirst, isFarTooSmall, isOfRoom, isOfSpace, isOfYoung, isTooLong, rankOf } from "./order";
-import { plannedWaterRules, sharedWaterRules, waterOf } from "./water-rules";
+import { hardlyRight, plannedWaterRules, sharedWaterRules, waterOf } from "./water-rules";
 
 /**
  * What may differ in reasons that are told together: whom they fall on; or whom they are about, where they fall on nobody,
@@ -172,11 +172,12 @@ function asksAsMuch(finding: Finding, { on, wanted }: JointCondition): boolean {
   );
 }
 
-/** The facts that are not as the plan's animals ask. */
+/** The facts that are not as the plan's animals ask, or hardly. */
 export function wrongFacts({ conditions, findings }: Verdict): ReadonlySet<FactName> {
   const tooSmall = findings.some((finding) => finding.weight === "blocking" && isOfRoom(finding));
   return new Set([
     ...conditions.map(({ on }) => on),
+    ...findings.flatMap((finding) => hardlyRight(finding) ?? []),
     ...(tooSmall ? (["tank.longestRun", "tank.footprint"] as const) : []),
   ]);
 }

@@ -34,6 +34,22 @@ export const plannedWaterRules = [
 
 export type PlannedWaterRule = (typeof plannedWaterRules)[number];
 
+/** The facts that they are about, of no season. */
+const plannedWaterOf: Readonly<Record<PlannedWaterRule, FactName>> = {
+  "water-temperature": "water.temperature",
+  "water-ph": "water.pH",
+  "water-hardness": "water.generalHardness",
+  "water-salinity": "water.salinity",
+};
+
+/** The fact of which a finding tells that it lies outside of what its animals are kept in, though it will do. */
+export function hardlyRight(finding: Finding): FactName | undefined {
+  if (finding.weight !== "advisory" || !isBy(finding, plannedWaterRules)) return undefined;
+  const { optimum, hottest, coolest } = finding.measures ?? {};
+  if (optimum) return undefined;
+  return (hottest && "water.hottest") ?? (coolest && "water.coolest") ?? plannedWaterOf[finding.rule];
+}
+
 /** Whether a finding tells of water past what its animals survive. */
 export const isPastLimit = (finding: Finding) =>
   isBy(finding, plannedWaterRules) && finding.measures?.limit !== undefined;

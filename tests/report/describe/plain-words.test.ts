@@ -235,6 +235,14 @@ test("wounds that room and cover should prevent are told, and what to do when th
   expect(convicts(0.4)).toMatch(/Watch for: [^.]*chasing that does not end/);
 });
 
+test("water at the edge of what some can take is not praised as right", () => {
+  const neons = furnished(tank(80, 35), group("neon tetra", { unsexed: 10 }));
+  const right = (pH: number) => told({ ...neons, water: { ...warm, pH } });
+  expect(right(6.5)).toMatch(/right as planned: [^.]*water/);
+  expect(right(7.2)).toMatch(/at the edge of what they can take/);
+  expect(right(7.2)).not.toMatch(/right as planned: [^.]*(water\b|pH)/);
+});
+
 test("a tonne is set up on no floor before an engineer was asked", () => {
   const weight = (length: number) =>
     told(furnished(tank(length, 100, { height: 70 }), group("ocellate river stingray", { females: 1 })));
