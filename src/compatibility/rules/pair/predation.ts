@@ -286,9 +286,9 @@ function hatchling(kind: Kind, { youngFish, youngCrustacean, youngSnail }: Thres
 
 /** Young that are born or hatch among the others. */
 function ofYoung(from: Hunter, to: Prey, { coverForYoung }: Thresholds): readonly Answer[] {
-  if (!appetiteFor(from["predation.eats"], preyKinds[to.party.kind].young) || !bearsAmongOthers(to))
-    return [];
-  const measures = { of: to.party.kind === "fish" ? ("fry" as const) : ("shrimplet" as const) };
+  const { young } = preyKinds[to.party.kind];
+  if (!appetiteFor(from["predation.eats"], young) || !bearsAmongOthers(to)) return [];
+  const measures = { of: young[0] };
   const condition = { on: "tank.cover", wanted: { min: coverForYoung } } as const;
   return to.party.raises
     ? [{ weight: "restricting", measures, condition, watchFor: "eggs or young" }]
