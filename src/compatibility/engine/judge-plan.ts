@@ -1,4 +1,5 @@
 import { gathered } from "../../gathered";
+import type { TraitPath } from "../../species";
 import { noStock, type Stock, stocksOf, traitsWeighed, weighedBy } from "../animals/stock";
 import type { ThresholdValues } from "../threshold-values";
 import { type Judgement, leftOpen, silent } from "./answers/judgement";
@@ -119,5 +120,7 @@ function withoutStrangers({ needs, uses }: PlanRule, plan: PlanSubjects): PlanSu
 }
 
 /** Whether something of a group is missing that may lessen what a rule finds. */
-const lacksUsed = ({ uses, mayAdd = [] }: PlanRule, { reading }: Subject): boolean =>
-  uses?.from?.some((trait) => !mayAdd.includes(trait) && isMissing(reading(trait))) ?? false;
+const lacksUsed = ({ uses, mayAdd = [], mayRestrict = [] }: PlanRule, { reading }: Subject): boolean => {
+  const onlyAdds = (trait: TraitPath) => mayAdd.includes(trait) && !mayRestrict.includes(trait);
+  return uses?.from?.some((trait) => !onlyAdds(trait) && isMissing(reading(trait))) ?? false;
+};

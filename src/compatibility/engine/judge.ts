@@ -223,11 +223,11 @@ function bounded(rule: Rule, { adopted, others, read }: Worlds<WorldAnswer>, giv
   const { beside = none } = given;
   const lacking = read.filter(isMissing);
   const mayAdd = [...lacking, ...beside.filter(isMissing)].some((reading) => adds(rule, reading));
-  const mayRestrict = lacking.some(({ trait }) => rule.mayRestrict?.includes(trait));
+  const mayRestrict = lacking.some((reading) => restricts(rule, reading));
   const isSilent = worlds.every(({ answer }) => answer.standing.length === 0);
   if (isSilent && !mayAdd && !mayRestrict) return silent;
   const used = [...read, ...beyond(read, beside)];
-  const onlyAdds = lacking.every((reading) => adds(rule, reading));
+  const onlyAdds = lacking.every((reading) => adds(rule, reading) && !restricts(rule, reading));
   const span = spanOver(worlds);
   const least = onlyAdds ? span.least : 0;
   const open = mayRestrict ? Math.max(span.greatest, gravity.restricting) : span.greatest;
@@ -257,6 +257,9 @@ const none: readonly Reading[] = [];
 
 /** Whether a value of a trait may only ask for more than its absence does. */
 const adds = ({ mayAdd = [] }: Rule, { trait }: Reading): boolean => mayAdd.includes(trait);
+
+/** Whether a value of a trait may restrict to something else than its absence does. */
+const restricts = ({ mayRestrict = [] }: Rule, { trait }: Reading): boolean => mayRestrict.includes(trait);
 
 /** The gravity at least and at most over some worlds. */
 function spanOver(worlds: readonly { readonly answer: WorldAnswer }[]) {

@@ -248,8 +248,8 @@ function predation(told: Told<Measures["predation"]>): string {
   const spines = defence ? `; the spines of ${to} can choke ${them(fromMany)}` : "";
   const later =
     told.fromNow &&
-    ` Bought at ${told.fromNow}, ${they(fromMany)} ${verb(fromMany, "seems", "seem")} harmless; grown, ${they(fromMany)} ${verb(fromMany, "is", "are")} not.`;
-  if (weight !== "advisory") return `${from} ${eats} ${to}${night}${why && `: ${why}`}${spines}.${later}`;
+    `; bought at ${told.fromNow}, ${they(fromMany)} ${verb(fromMany, "seems", "seem")} harmless; grown, ${they(fromMany)} ${verb(fromMany, "is", "are")} not`;
+  if (weight !== "advisory") return `${from} ${eats} ${to}${night}${why && `: ${why}`}${spines}${later}.`;
   const stated = greatestPrey
     ? `prey of about ${figure(greatestPrey)} is the largest that is told of`
     : hunter && `${they(fromMany)} ${verb(fromMany, "grows", "grow")} to ${figure(hunter)}`;

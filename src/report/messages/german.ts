@@ -262,9 +262,9 @@ function predation(told: Told<Measures["predation"]>): string {
   const spines = defence ? `; an den Stacheln von ${toObject} kann der Jäger ersticken` : "";
   const later =
     told.fromNow &&
-    ` Beim Kauf mit ${told.fromNow} ${verb(fromMany, "wirkt das Tier harmlos, ausgewachsen ist es das", "wirken sie harmlos, ausgewachsen sind sie das")} nicht.`;
+    `; beim Kauf mit ${told.fromNow} ${verb(fromMany, "wirkt das Tier harmlos, ausgewachsen ist es das", "wirken sie harmlos, ausgewachsen sind sie das")} nicht`;
   if (weight !== "advisory")
-    return `${from} ${eats}${night} ${toObject}${why && `: ${why}`}${spines}.${later}`;
+    return `${from} ${eats}${night} ${toObject}${why && `: ${why}`}${spines}${later}.`;
   const stated = greatestPrey ? `die größte bekannte Beute misst etwa ${figure(greatestPrey)}` : grows;
   const known = [stated, size].filter(Boolean).join(", ");
   return `${from} ${verb(fromMany, "könnte", "könnten")}${night} ${toObject} fressen; manche tun es${known && `: ${known}`}.`;

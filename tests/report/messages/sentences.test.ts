@@ -42,7 +42,7 @@ suite("a shop adviser says it like this", () => {
     const young = { species: astronotusOcellatus, juveniles: 1, length: 6 };
     const report = told([young, { species: paracheirodonInnesi, unsexed: 10 }]);
     expect(report).toContain("1 oscar (Astronotus ocellatus; young, 6 cm long as bought)");
-    expect(report).toContain("Bought at 6 cm, it seems harmless; grown, it is not");
+    expect(report).toContain("bought at 6 cm, it seems harmless; grown, it is not");
   });
 
   test("of an oscar in a tank that a young one fits", () => {

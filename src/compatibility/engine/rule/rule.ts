@@ -38,7 +38,10 @@ export interface RuleDeclaration<
   readonly needs?: Needs;
   /** Traits that may be absent; absence judges at least as severely as every value. */
   readonly uses?: Uses;
-  /** Of the traits it uses or weighs by, those of which a value may ask for more than absence does, never for less. */
+  /**
+   * Of the traits it uses or weighs by, those of which a value may ask for more than absence does; never for less, unless
+   * `mayRestrict` lists them too.
+   */
   readonly mayAdd?: readonly TraitPath[];
   /** Of the traits it uses, those of which a value may restrict to something else than absence does. */
   readonly mayRestrict?: readonly TraitPath[];

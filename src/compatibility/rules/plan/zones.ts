@@ -35,6 +35,7 @@ export const zones = /* @__PURE__ */ ownRule({
     ),
   },
   mayAdd: wantedBy,
+  mayRestrict: ["social.living"],
   reads: ["tank.footprint"],
   decidesBy: ["besideOthers", "farTooSmall", "nearlyWide"],
   mayYield: ["blocking", "restricting", "advisory"],

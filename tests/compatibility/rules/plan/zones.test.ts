@@ -184,3 +184,19 @@ test("in a keeper's tank: neons, corydoras and a bristlenose share 60 × 30 cm",
   ];
   expect(asked(groups, 18)).toEqual([]);
 });
+
+test("of a kind of which nobody knows how it lives it may be that it holds no place", () => {
+  const holder: Stated = { "space.territory": { area: 300, zone: "bottom", holder: "male" } };
+  const floor: Stated = { "space.footprint": [{ least: 2000, for: 4 }], "space.furtherFootprint": 500 };
+  const known: Stated = { ...inAnyNumber, ...floor, ...holder };
+  const { "social.living": _, ...unknown } = known;
+  const beside = (stated: Stated) => {
+    const species = animal("a", { ...stated, "space.zones": ["bottom", "midwater"] });
+    const other = { species: dweller("b", ["bottom"]), unsexed: 4 };
+    return planBy(zones, [{ species, unsexed: 2 }, other], {
+      tank: { base: { shape: "rectangle", length: 20, width: 20 } },
+    }).bounds;
+  };
+  expect(beside(known)).toEqual({ atBest: "suitable", atWorst: "suitable" });
+  expect(beside(unknown)).toEqual({ atBest: "suitable", atWorst: "unsuitable" });
+});
