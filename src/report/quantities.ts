@@ -55,6 +55,7 @@ export function quantityWriter(messages: Messages, system: UnitSystem): WriteQua
   const { language, ranges, units, unitsOfOne, beforeUnit } = messages;
   const ofSystem = unitsOf(system);
   const [usual, fine] = [numberWriter(language, 1), numberWriter(language, 2)];
+  /** Unrounded to what people say, each with more decimals. */
   const closer = [usual, ...[1, 2].map((digits) => numberWriter(language, digits, digits))];
   const written = (figure: Figure, closely?: WriteNumber): Written => {
     const shown = inFittingUnit(figure);

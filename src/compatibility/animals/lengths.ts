@@ -22,6 +22,10 @@ export function grownLength(animals: Sized, lengths: Lengths): number {
   return Math.max(animals.length ?? 0, usual(animals, lengths).longest);
 }
 
+/** The same of the larger sex, whichever is kept: the other is hardly less strong or broad. */
+export const longestLength = ({ length }: Sized, lengths: Lengths): number =>
+  grownLength(length === undefined ? {} : { length }, lengths);
+
 /**
  * Total length in cm of the smallest animal that may be prey: the one they have, else the usual one of the smaller sex;
  * undefined for young of which no length is stated.

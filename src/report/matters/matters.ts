@@ -72,14 +72,16 @@ function worthTelling({ findings: all, parties, conditions }: Verdict): readonly
 export function woundsPrevented({ findings, met }: Verdict): readonly Alike[] {
   const towards = ({ rule, from, to }: Finding) => `${rule} ${from} ${to}`;
   const told = new Set(findings.filter(isWound).map(towards));
-  const prevented = met.filter(
-    (finding) =>
-      finding.weight === "restricting" &&
-      finding.condition.on.startsWith("tank.") &&
-      isWound(finding) &&
-      !told.has(towards(finding)),
+  const prevented = ofBothSexes(
+    met.filter(
+      (finding) =>
+        finding.weight === "restricting" &&
+        finding.condition.on.startsWith("tank.") &&
+        isWound(finding) &&
+        !told.has(towards(finding)),
+    ),
   );
-  return alikeIn(gravestFirst(ofBothSexes(prevented).filter(gravestDeeds(prevented, towards))), overParties);
+  return alikeIn(gravestFirst(prevented.filter(gravestDeeds(prevented, towards))), overParties);
 }
 
 /** What must change: one or several conditions on one matter, with the findings that ask for it. */
@@ -94,8 +96,7 @@ export interface Demand {
  * have already and must have.
  */
 export function demandsOf(verdict: Verdict): readonly Demand[] {
-  const conditions = [...verdict.conditions, ...sexesOfJoining(verdict)];
-  const findings = [...verdict.findings, ...verdict.met];
+  const { conditions, findings } = verdict;
   const hopeless = hopelessFacts(verdict);
   const demands = new Map<string, Demand>();
   for (const condition of conditions.filter(({ on }) => !hopeless.has(on))) {
@@ -110,20 +111,25 @@ export function demandsOf(verdict: Verdict): readonly Demand[] {
     });
   }
   const rank = (demand: Demand) => Math.min(...demand.findings.map(rankOf));
-  return [...demands.values()].sort((a, b) => rank(a) - rank(b));
+  return [...demands.values(), ...sexesOfJoining(verdict)].sort((a, b) => rank(a) - rank(b));
 }
 
-/** Of which sex the others must be that are to join some: what the plan meets so far, by findings counted on past the first. */
-function sexesOfJoining({ conditions, findings, met }: Verdict): readonly JointCondition[] {
-  const growing = new Set(conditions.filter(({ on }) => on === "group.count").map(({ of }) => of));
-  return met.flatMap((finding, index) => {
-    if (finding.weight !== "restricting") return [];
-    const { condition } = finding;
-    return condition.on === "group.sex" && growing.has(condition.of)
-      ? [{ ...condition, findings: [findings.length + index] }]
-      : [];
-  });
-}
+/** Of which sex those must be that are to join others: that of these, who meet the condition so far. */
+const sexesOfJoining = ({ conditions, met }: Verdict): readonly Demand[] =>
+  conditions
+    .filter(({ on }) => on === "group.count")
+    .flatMap(({ of }) => {
+      const asking = met.flatMap((finding) =>
+        finding.weight === "restricting" &&
+        finding.condition.on === "group.sex" &&
+        finding.condition.of === of
+          ? [finding]
+          : [],
+      );
+      return asking
+        .slice(0, 1)
+        .map(({ condition }) => ({ conditions: [{ ...condition, findings: [] }], findings: asking }));
+    });
 
 export const isRoom = ({ on }: JointCondition) => on === "tank.longestRun" || on === "tank.footprint";
 

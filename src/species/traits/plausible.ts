@@ -7,7 +7,10 @@ export interface PlausibleSpan {
   readonly max: number;
 }
 
-/** Where figures of a trait can lie, in the trait's unit. */
+/**
+ * Where figures of a trait can lie, in the trait's unit: so wide that only a slip of unit or of a decimal point lies outside.
+ * Common practice, no source.
+ */
 export const plausibleSpans: { readonly [Path in TraitPath]?: PlausibleSpan } = /* @__PURE__ */ frozen({
   "size.adultLength": { min: 0.5, max: 300 },
   "size.standardShare": { min: 0.5, max: 1 },

@@ -2,14 +2,14 @@ import { decimal } from "../../../decimal";
 import { gathered } from "../../../gathered";
 import type { Act } from "../../../species";
 import { canHappen, ofBrood, reaches } from "../../animals/acts";
-import { grownLength, grownPreyLength, preyLength } from "../../animals/lengths";
+import { grownLength, grownPreyLength, longestLength, preyLength } from "../../animals/lengths";
 import { placeOf } from "../../animals/rivals";
 import { besideWanted, type WantedBy, wantedBy } from "../../animals/wanted";
 import type { GivenCondition } from "../../engine/rule/finding";
 import { ownRule } from "../../engine/rule/own-rule";
 import type { SeenParty } from "../../engine/rule/rule";
 import type { ThresholdValues } from "../../threshold-values";
-import { besideJoining, judgedBySex } from "../shared/by-sex";
+import { sparingBySex } from "../shared/by-sex";
 import { coverBeside } from "../shared/cover-beside";
 import {
   type ActAnswer,
@@ -65,9 +65,7 @@ export const actsOthers = /* @__PURE__ */ ownRule({
   measures: actMeasures,
   judge: ({ from, to, thresholds }) => {
     if (from.party.id === to.party.id) return [];
-    const acts = besideJoining(from, to, (doer, other) =>
-      judgedBySex(doer, other, (one, another) => actsOn(one, another, thresholds)),
-    );
+    const acts = sparingBySex(from, to, (doer, other) => actsOn(doer, other, thresholds));
     return [...acts, ...bullied(from, to, thresholds)];
   },
 });
@@ -128,10 +126,9 @@ function isChasedForGood(
 
 /** The length in cm of the larger sex, whichever is kept: the other does hardly less, and bears hardly less. */
 const largestOf = ({
-  party: { length },
+  party,
   "size.adultLength": lengths,
-}: Pick<Doer, "party" | "size.adultLength">): number =>
-  grownLength(length === undefined ? {} : { length }, lengths);
+}: Pick<Doer, "party" | "size.adultLength">): number => longestLength(party, lengths);
 
 /**
  * Whether it holds out against a pursuer: slow ones do not, nor those with long fins that are neither fast nor bite others

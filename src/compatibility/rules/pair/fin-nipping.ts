@@ -8,7 +8,7 @@ import type { MeasureKinds } from "../../engine/rule/measures";
 import { ownRule } from "../../engine/rule/own-rule";
 import type { SeenParty } from "../../engine/rule/rule";
 import type { ThresholdValues } from "../../threshold-values";
-import { besideJoining, judgedBySex } from "../shared/by-sex";
+import { sparingBySex } from "../shared/by-sex";
 import { coverBeside } from "../shared/cover-beside";
 
 type Nipper = SeenParty<
@@ -57,9 +57,7 @@ export const finNipping = /* @__PURE__ */ ownRule({
   mayYield: ["blocking", "restricting", "advisory"],
   measures,
   judge: ({ from, to, thresholds }) =>
-    besideJoining(from, to, (nipper, other) =>
-      judgedBySex(nipper, other, (one, another) => bitten(one, another, thresholds)),
-    ),
+    sparingBySex(from, to, (nipper, other) => bitten(nipper, other, thresholds)),
 });
 
 function bitten(from: Nipper, to: Other, thresholds: Deciding): readonly Answer[] {

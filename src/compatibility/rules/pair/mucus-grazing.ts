@@ -1,13 +1,13 @@
 import type { Animals } from "../../../plan";
 import type { Act, TraitValue } from "../../../species";
 import { canHappen } from "../../animals/acts";
-import { grownLength } from "../../animals/lengths";
+import { longestLength } from "../../animals/lengths";
 import { besideWanted, type WantedBy, wantedBy } from "../../animals/wanted";
 import type { Judged } from "../../engine/rule/finding";
 import type { MeasureKinds } from "../../engine/rule/measures";
 import { ownRule } from "../../engine/rule/own-rule";
 import type { SeenParty } from "../../engine/rule/rule";
-import { besideJoining, judgedBySex } from "../shared/by-sex";
+import { sparingBySex } from "../shared/by-sex";
 
 type Grazer = SeenParty<"temperament.acts", "diet.foods" | WantedBy>;
 type Flank = SeenParty<"size.adultLength", "size.bodyShape" | "diet.pace" | WantedBy>;
@@ -45,11 +45,7 @@ export const mucusGrazing = /* @__PURE__ */ ownRule({
   mayYield: ["blocking", "restricting", "advisory"],
   measures,
   judge: ({ from, to, thresholds }) =>
-    besideJoining<Grazer, Flank, Answer["weight"], typeof measures>(from, to, (grazer, flank) =>
-      judgedBySex<Grazer, Flank, Answer["weight"], typeof measures>(grazer, flank, (one, other) =>
-        rasped(one, other, thresholds),
-      ),
-    ),
+    sparingBySex(from, to, (grazer, flank) => rasped(grazer, flank, thresholds)),
 });
 
 function rasped(from: Grazer, to: Flank, { broadFlank }: { readonly broadFlank: number }): readonly Answer[] {
@@ -60,7 +56,7 @@ function rasped(from: Grazer, to: Flank, { broadFlank }: { readonly broadFlank: 
   const shape = to["size.bodyShape"];
   const flat = shape === undefined || shape === "short-deep";
   const pace = to["diet.pace"] ?? "slow";
-  const broad = largestOf(to) >= broadFlank;
+  const broad = longestLength(to.party, to["size.adultLength"]) >= broadFlank;
   const isLetAlone = !broad && (pace === "fast" || (pace !== "slow" && !flat));
   if (isLetAlone) return [];
   if (act.when === "crowded" && pace !== "slow") return [{ weight: "advisory", watchFor: "torn fins" }];
@@ -72,10 +68,6 @@ function rasped(from: Grazer, to: Flank, { broadFlank }: { readonly broadFlank: 
   if (act.when === "crowded" || !isTempting) return [fed];
   return [fed, { weight: "advisory", couldBe: "blocking", watchFor: "torn fins", measures: { fed: greens } }];
 }
-
-/** The length in cm of the larger sex, whichever is kept: the flank of the other is hardly less broad. */
-const largestOf = ({ party: { length }, "size.adultLength": lengths }: Flank): number =>
-  grownLength(length === undefined ? {} : { length }, lengths);
 
 /** Whether it is one animal by itself. */
 const isOne = (from: Animals, to: Animals): boolean => from === to && from.kin.count === 1;

@@ -11,8 +11,7 @@ type Hider = SeenParty<"space.hides", WantedBy>;
  * Does each find a place to hide, sleep or spawn in?
  *
  * Who uses the same kinds of hiding places needs its own beside the others'; those that lie together share one. Any of the
- * kinds that one of them uses counts. What these
- * need by themselves is told where others use such places too.
+ * kinds that one of them uses counts. What these need by themselves is told where others use such places too.
  */
 export const hidingPlaces = /* @__PURE__ */ ownRule({
   id: "hiding-places",

@@ -8,8 +8,8 @@ type Water = PlanSeen<"water.pH" | "water.generalHardness">["plan"];
 /**
  * What harms it sooner than its tank mates?
  *
- * Tells what harms it sooner than its tank mates, so that no remedy does; of soft, acid water only where the plan's is not
- * known to be neither.
+ * Tells what harms it sooner than its tank mates, so that no remedy does; soft, acid water unless the plan's is known to be
+ * neither.
  */
 export const sensitive = /* @__PURE__ */ ownRule({
   id: "sensitive",
@@ -21,12 +21,15 @@ export const sensitive = /* @__PURE__ */ ownRule({
   measures: { to: "sensitivity" },
   judge: ({ from, plan }) =>
     from["care.sensitive"]
-      .filter((sensitivity) => sensitivity !== "soft-water" || !isHardEnough(from, plan))
+      .filter((sensitivity) => sensitivity !== "soft-water" || !isNeitherSoftNorAcid(from, plan))
       .map((sensitivity) => ({ weight: "advisory", measures: { to: sensitivity } })),
 });
 
 /** Whether water is neither softer nor more acid than an animal is kept in. */
-function isHardEnough({ "water.pH": pH, "water.generalHardness": hardness }: Kept, plan: Water): boolean {
+function isNeitherSoftNorAcid(
+  { "water.pH": pH, "water.generalHardness": hardness }: Kept,
+  plan: Water,
+): boolean {
   const reaches = (planned: number | undefined, kept: PartialRange | undefined) =>
     planned !== undefined && kept?.min !== undefined && planned >= kept.min;
   return reaches(plan["water.pH"], pH?.kept) && reaches(plan["water.generalHardness"], hardness?.kept);

@@ -16,23 +16,17 @@ type Sexes = Readonly<Partial<Record<PartyRole, Sex>>>;
 type Weights = "blocking" | "restricting" | "advisory";
 
 /** How a rule judges two parties. */
-type Judging<From, To, Allowed extends Weights, Kinds> = (
-  from: From,
-  to: To,
-) => readonly Judged<Allowed, Kinds>[];
-
-/** What comes of judging sexes apart: a condition besides on what the sexes are. */
-type Answer<Allowed extends Weights, Kinds> = Judged<Allowed, Kinds> | Judged<"restricting", Kinds>;
+type Judging<From, To, Kinds> = (from: From, to: To) => readonly Judged<Weights, Kinds>[];
 
 /**
  * Judges two parties as the plan gives them. What ends badly, or may, and surely would not were they of a sex that the plan
  * leaves open, restricts to that sex: the doer's, else the other's, else both.
  */
-export function judgedBySex<From extends Seen, To extends Seen, Allowed extends Weights, Kinds>(
+export function judgedBySex<From extends Seen, To extends Seen, Kinds>(
   from: From,
   to: To,
-  judge: Judging<From, To, Allowed, Kinds>,
-): readonly Answer<Allowed, Kinds>[] {
+  judge: Judging<From, To, Kinds>,
+): readonly Judged<Weights, Kinds>[] {
   const found = judge(from, to);
   const grave = found.find(mayEndBadly);
   if (!grave || from.party === to.party) return found;
@@ -50,15 +44,15 @@ type Joined = Seen & Parameters<typeof awaitsFemales>[0];
  * Judges two parties as the plan gives them, and in the place of males the females that will join them too: what ends worse
  * for these restricts to males, which the plan keeps already; else what they ask for is asked for as well.
  */
-export function besideJoining<From extends Joined, To extends Joined, Allowed extends Weights, Kinds>(
+export function besideJoining<From extends Joined, To extends Joined, Kinds>(
   from: From,
   to: To,
-  judge: Judging<From, To, Allowed, Kinds>,
-): readonly Answer<Allowed, Kinds>[] {
+  judge: Judging<From, To, Kinds>,
+): readonly Judged<Weights, Kinds>[] {
   const found = judge(from, to);
   const joined = { from: awaitsFemales(from), to: awaitsFemales(to) };
   if (from.party === to.party || !(joined.from || joined.to)) return found;
-  const all: Answer<Allowed, Kinds>[] = [...found];
+  const all: Judged<Weights, Kinds>[] = [...found];
   const peril = Math.max(0, ...found.map(perilOf));
   const stayMales = new Set<PartyRole>();
   for (const females of [["from"], ["to"], ["from", "to"]] as const) {
@@ -75,6 +69,14 @@ export function besideJoining<From extends Joined, To extends Joined, Allowed ex
   }
   return all;
 }
+
+/** Judges two parties by both: restricts to the sex that is spared, and judges the females that will join males. */
+export const sparingBySex = <From extends Joined, To extends Joined, Kinds>(
+  from: From,
+  to: To,
+  judge: Judging<From, To, Kinds>,
+): readonly Judged<Weights, Kinds>[] =>
+  besideJoining<From, To, Kinds>(from, to, (one, other) => judgedBySex<From, To, Kinds>(one, other, judge));
 
 /** How badly it may end: not, perhaps or surely. */
 function perilOf(answer: { readonly weight: Weights }): number {
@@ -153,7 +155,7 @@ function withSex<Side extends Seen>(side: Side, sex: Sex): Side {
 function withParty<Side extends Seen>(side: Side, changes: Partial<Animals>): Side {
   return Object.create(Object.getPrototypeOf(side), {
     ...Object.getOwnPropertyDescriptors(side),
-    party: { value: { ...side.party, ...changes } },
+    party: { value: Object.assign({}, side.party, changes) },
   });
 }
 
