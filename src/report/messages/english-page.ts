@@ -441,7 +441,8 @@ const page: PageWords = {
       `Worked out for ${who} in a tank of ${tank}, furnished and kept as both ask, from ${among} species. Each was judged with it alone: judge the whole plan before you buy.`,
     none: ({ who, tank, among }) =>
       `Of ${among} species none was found that suits ${who} in a tank of ${tank}.`,
-    title: "Good companions",
+    good: "Good companions",
+    watched: "Only while room and cover keep bites off, and with a tank to move one to",
     why: (reason) => {
       switch (reason.why) {
         case "settles-them":

@@ -371,7 +371,8 @@ const page: PageWords = {
       `Ermittelt für ${who} in einem Becken von ${tank}, eingerichtet und gepflegt, wie es alle darin brauchen, unter ${among} Arten. Jede ist nur neben ihnen beurteilt; vor dem Kauf den ganzen Besatz prüfen.`,
     none: ({ who, tank, among }) =>
       `Unter ${among} Arten fand sich keine, die zu ihnen passt (${who}, ${tank}).`,
-    title: "Gute Gesellschaft",
+    good: "Gute Gesellschaft",
+    watched: "Nur solange Platz und Deckung Bisse verhindern, und mit einem Becken zum Ausweichen",
     why: (reason) => {
       switch (reason.why) {
         case "settles-them":

@@ -254,7 +254,9 @@ export interface PageWords {
     }) => string;
     /** That no companion was found, with the same as in `chosen`. */
     readonly none: (told: { readonly who: string; readonly tank: string; readonly among: number }) => string;
-    readonly title: string;
+    readonly good: string;
+    /** Those where nothing but room and cover keeps one from biting the other. */
+    readonly watched: string;
     /** Why a companion was chosen. */
     readonly why: (reason: CompanionReason) => string;
     /** That so many more are not named. */

@@ -71,6 +71,27 @@ describe("companions", () => {
       }
   });
 
+  test("stand apart where only room and cover keep one from biting the other, after those that never would", () => {
+    for (const profile of ["pelvicachromis-pulcher", "heros-severus", "danio-rerio"].map(species)) {
+      const found = companions(profile);
+      for (const { species: other, mayBite } of found) {
+        const { findings } = assessPair({ species: profile }, { species: other });
+        const bites = findings.some(
+          (finding) =>
+            finding.rule === "acts-others" &&
+            finding.weight === "restricting" &&
+            ["bites", "kills"].includes(finding.measures?.act?.value ?? ""),
+        );
+        expect(mayBite, `${profile.id} and ${other.id}`).toBe(bites);
+      }
+      expect(found.length).toBeGreaterThan(0);
+    }
+    const page = speciesPage(species("heros-severus"), { candidates });
+    expect(page).not.toContain("Good companions");
+    expect(page).toContain("Only while room and cover keep bites off");
+    expect(speciesPage(species("danio-rerio"), { candidates })).not.toContain("keep bites off");
+  });
+
   test("are found for one whose water is narrow, among those who live in the like", () => {
     const molly = species("poecilia-sphenops");
     const kin = ["xiphophorus-hellerii", "trichogaster-chuna", "paracheirodon-innesi"].map(species);

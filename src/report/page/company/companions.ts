@@ -1,8 +1,16 @@
-import { assessPair, type Outcomes, type Verdict, type Weight, witness } from "../../../compatibility";
+import {
+  assessPair,
+  type Finding,
+  type Outcomes,
+  type Verdict,
+  type Weight,
+  witness,
+} from "../../../compatibility";
 import { preyReach } from "../../../compatibility/inner";
 import type { Group, Plan } from "../../../plan";
 import { factAt, type SpeciesProfile } from "../../../species";
 import type { TankDimensions } from "../../../tank";
+import { isWound } from "../../matters/acts";
 import type { CompanionReason } from "../../messages/page-messages";
 import { breadth, isPlenty, likeness, shareMostWater } from "./shared-water";
 import { usualGroup } from "./usual-group";
@@ -19,6 +27,8 @@ export interface Companion {
   /** The groups of both, with water, furnishing and food as both ask. */
   readonly plan: Plan;
   readonly reason: CompanionReason["why"];
+  /** Whether nothing but the room and the cover of the plan keeps one from wounding the other. */
+  readonly mayBite: boolean;
 }
 
 /** A species that may live beside another. */
@@ -27,6 +37,9 @@ interface Candidate {
   /** The less speaks against it, the higher. */
   readonly merit: number;
 }
+
+/** A candidate of which the verdict has been read. */
+interface Judged extends Candidate, Pick<Companion, "mayBite"> {}
 
 /**
  * The best companions of a species: by the verdict on the pair and by what it is at worst, by how little is told against
@@ -50,15 +63,18 @@ export function companionsOf(
     })
     .sort((one, other) => other.merit - one.merit)
     .slice(0, mostRead)
-    .flatMap(({ species: other, merit }): readonly Candidate[] => {
+    .flatMap(({ species: other, merit }): readonly Judged[] => {
       const verdict = assessPair({ species }, { species: other });
-      return leavesHungry(verdict) ? [] : [{ species: other, merit: merit - demerit(verdict) }];
+      if (leavesHungry(verdict)) return [];
+      return [{ species: other, merit: merit - demerit(verdict), mayBite: verdict.findings.some(isFought) }];
     });
   const found: Companion[] = [];
   while (found.length < most && left.length > 0) {
-    const [next] = left.splice(left.indexOf(bestOf(left, found)), 1);
-    const plan = next && together(own, usualGroup(next.species), tank);
-    if (plan) found.push({ species: next.species, plan, reason: reasonFor(species, next.species, found) });
+    const best = bestOf(left, found);
+    left.splice(left.indexOf(best), 1);
+    const { species: other, mayBite } = best;
+    const plan = together(own, usualGroup(other), tank);
+    if (plan) found.push({ species: other, plan, reason: reasonFor(species, other, found), mayBite });
   }
   return found;
 }
@@ -73,16 +89,19 @@ function together(own: Group, other: Group, tank: TankDimensions): Plan | undefi
 const leavesHungry = ({ findings }: Verdict) =>
   findings.some(({ rule, weight }) => rule === "feeding-competition" && weight === "restricting");
 
-/** What a verdict tells against a pair, though it goes: what it could be at worst, and each finding that warns. */
+/** Whether one would wound the other but for a condition. */
+const isFought = (finding: Finding) => finding.weight === "restricting" && isWound(finding);
+
+/** What a verdict tells against a pair, though it goes: what it could be at worst, each finding that warns, and fights. */
 function demerit({ bounds, findings }: Verdict): number {
   const told = (weight: Weight) => findings.filter((finding) => finding.weight === weight).length;
   const atWorst = { suitable: 0, conditional: 0.2, unsuitable: 0.8 }[bounds.atWorst];
-  return atWorst + told("advisory") / 4 + told("restricting") / 4;
+  return atWorst + told("advisory") / 4 + told("restricting") / 4 + (findings.some(isFought) ? 1 : 0);
 }
 
 /** The best that is left: of a family or a place that is there already it has to be better. */
-function bestOf(left: readonly Candidate[], found: readonly Companion[]): Candidate {
-  const score = ({ species, merit }: Candidate) => {
+function bestOf(left: readonly Judged[], found: readonly Companion[]): Judged {
+  const score = ({ species, merit }: Judged) => {
     const family = found.filter((one) => one.species.taxonomy.family === species.taxonomy.family).length;
     const place = found.filter((one) => zonesOf(one.species).join() === zonesOf(species).join()).length;
     return merit - family / 3 - place / 6;

@@ -39,11 +39,20 @@ function companions(telling: Telling, { own, tank, companions: found }: FoundCom
     among: candidates.length,
   };
   if (found.length === 0) return paragraph(words.none(told));
+  const listed = (title: string, companions: readonly Companion[]) =>
+    list(
+      companions.map((companion) => companionTold(telling, companion)),
+      title,
+    );
   return [
     ...paragraph(words.chosen(told)),
-    ...list(
-      found.map((companion) => companionTold(telling, companion)),
-      words.title,
+    ...listed(
+      words.good,
+      found.filter(({ mayBite }) => !mayBite),
+    ),
+    ...listed(
+      words.watched,
+      found.filter(({ mayBite }) => mayBite),
     ),
   ];
 }
