@@ -1,5 +1,5 @@
 import { decimal } from "../../decimal";
-import type { Group, Plan, PlannedTank, PlannedWater, Wanted } from "../../plan";
+import type { FactName, Group, Plan, PlannedTank, PlannedWater, Wanted } from "../../plan";
 import { type CheckedPlan, checkedPlan } from "../../plan/inner";
 import { contains, overlap, type PartialRange } from "../../ranges";
 import { statedOf } from "../../ranges/inner";
@@ -22,55 +22,62 @@ interface Choosing {
  */
 export function meeting(plan: Plan, condition: JointCondition, { sexOf, calm }: Choosing = {}): Plan {
   const { on, of, wanted } = condition;
-  const [part, fact] = [on.slice(0, on.indexOf(".")), on.slice(on.indexOf(".") + 1)];
+  if (isOfTank(on)) return { ...plan, tank: tankWith(plan, on, wanted) };
+  if (isOfWater(on)) return { ...plan, water: waterWith(plan.water ?? {}, on, condition) };
   if (on === "tank.hides") return withHides(plan, of ?? 0, leastOf(wanted));
-  if (part === "tank") return { ...plan, tank: tankWith(plan, fact, wanted) };
-  if (part === "water") return { ...plan, water: waterWith(plan.water ?? {}, fact, condition) };
   if (on === "group.company") return withCompany(plan, calm);
   if (on === "group.offerings") return withOffering(plan, of ?? 0, wanted);
   const groups = plan.groups.map((group, index) =>
     index === of
-      ? groupWith(group, fact, wanted, checkedPlan(plan).parties[index], () => sexOf?.(index))
+      ? groupWith(group, on, wanted, checkedPlan(plan).parties[index], () => sexOf?.(index))
       : group,
   );
   return { ...plan, groups };
 }
 
+type FactOfTank = Exclude<Extract<FactName, `tank.${string}`>, "tank.hides">;
+type FactOfWater = Extract<FactName, `water.${string}`>;
+type FactOfAnimals = Exclude<
+  FactName,
+  FactOfTank | FactOfWater | "tank.hides" | "group.company" | "group.offerings"
+>;
+
+const isOfTank = (on: FactName): on is FactOfTank => on.startsWith("tank.") && on !== "tank.hides";
+const isOfWater = (on: FactName): on is FactOfWater => on.startsWith("water.");
+
 const leastOf = (wanted: Wanted): number => ("oneOf" in wanted ? 0 : (wanted.min ?? wanted.max ?? 0));
 const wordOf = (wanted: Wanted) => ("oneOf" in wanted ? wanted.oneOf[0] : undefined);
 
-function tankWith(plan: Plan, fact: string, wanted: Wanted): PlannedTank {
+function tankWith(plan: Plan, on: FactOfTank, wanted: Wanted): PlannedTank {
   const { tank } = plan;
   const least = leastOf(wanted);
-  switch (fact) {
-    case "longestRun":
+  switch (on) {
+    case "tank.longestRun":
       return largerTank(plan, { run: least, area: 0 });
-    case "footprint":
+    case "tank.footprint":
       return largerTank(plan, { run: 0, area: least });
-    case "height":
+    case "tank.height":
       return { ...tank, height: convert(least, "cm", tank.unit ?? "cm") };
-    case "cover":
+    case "tank.cover":
       return { ...tank, cover: least, ...leftBeside("openWater", tank.openWater, least) };
-    case "openWater":
+    case "tank.openWater":
       return { ...tank, openWater: least, ...leftBeside("cover", tank.cover, least) };
-    case "openSurface":
-    case "sightBreaks":
-      return { ...tank, [fact]: least };
-    case "lid":
+    case "tank.openSurface":
+      return { ...tank, openSurface: least };
+    case "tank.sightBreaks":
+      return { ...tank, sightBreaks: least };
+    case "tank.lid":
       return { ...tank, lid: wordOf(wanted) === true };
-    case "substrate":
-    case "plants":
-      return { ...tank, [fact]: wordOf(wanted) };
-    case "filter.ripeArea":
+    case "tank.substrate":
+      return { ...tank, substrate: wordOf(wanted) as PlannedTank["substrate"] };
+    case "tank.plants":
+      return { ...tank, plants: wordOf(wanted) as PlannedTank["plants"] };
+    case "tank.filter.ripeArea":
       return { ...tank, filter: filterWith(tank.filter, least) };
-    case "flow.calmest":
-    case "flow.strongest":
-      return {
-        ...tank,
-        flow: flowWith(tank.flow, fact === "flow.calmest" ? "calmest" : "strongest", wanted),
-      };
-    default:
-      return tank;
+    case "tank.flow.calmest":
+      return { ...tank, flow: flowWith(tank.flow, "calmest", wanted) };
+    case "tank.flow.strongest":
+      return { ...tank, flow: flowWith(tank.flow, "strongest", wanted) };
   }
 }
 
@@ -115,24 +122,28 @@ function flowWith(flow: PlannedTank["flow"], end: keyof Flow, wanted: Wanted): F
   return { calmest: other && order(other) <= order(current) ? other : current, strongest: current };
 }
 
-function waterWith(water: PlannedWater, fact: string, { wanted, aim }: JointCondition): PlannedWater {
+function waterWith(water: PlannedWater, on: FactOfWater, { wanted, aim }: JointCondition): PlannedWater {
   if ("oneOf" in wanted) return water;
   const figure = withinOf({ ...wanted }, aim);
   const { temperature = figure, hottest, coolest } = water;
-  switch (fact) {
-    case "temperature":
+  switch (on) {
+    case "water.temperature":
       return {
         ...water,
         temperature: figure,
         ...(hottest !== undefined && { hottest: Math.max(hottest, figure) }),
         ...(coolest !== undefined && { coolest: Math.min(coolest, figure) }),
       };
-    case "hottest":
+    case "water.hottest":
       return { ...water, hottest: Math.max(figure, temperature) };
-    case "coolest":
+    case "water.coolest":
       return { ...water, coolest: Math.min(figure, temperature) };
-    default:
-      return { ...water, [fact]: figure };
+    case "water.pH":
+      return { ...water, pH: figure };
+    case "water.generalHardness":
+      return { ...water, generalHardness: figure };
+    case "water.salinity":
+      return { ...water, salinity: figure };
   }
 }
 
@@ -151,23 +162,28 @@ type PartyOf = CheckedPlan["parties"][number] | undefined;
 
 function groupWith(
   group: Group,
-  fact: string,
+  on: FactOfAnimals,
   wanted: Wanted,
   party: PartyOf,
   sexAsked: () => Sex | undefined,
 ): Group {
   const least = leastOf(wanted);
   const { count = 0, males = 0, females = 0 } = party?.animals.kin ?? {};
-  switch (fact) {
-    case "count":
+  switch (on) {
+    case "group.count":
       return withMore(group, Math.max(least - count, 0), sexAsked);
-    case "femalesPerMale":
+    case "group.femalesPerMale":
       return { ...group, females: (group.females ?? 0) + Math.max(Math.ceil(least * males) - females, 0) };
-    case "length":
+    case "group.length":
       return { ...group, length: least };
-    case "sex":
+    case "group.sex":
       return ofSex(group, wordOf(wanted) === "male" ? "males" : "females");
-    default:
+    case "group.males":
+    case "group.females":
+    case "group.pairs":
+    case "group.form":
+    case "group.grown":
+    case "group.longFins":
       return group;
   }
 }

@@ -109,23 +109,33 @@ export const isReading = (name: unknown): name is keyof PlanReadings =>
 /** Whether a fact is about a group. */
 export const isOfGroup = (name: string): name is keyof typeof groupFacts => Object.hasOwn(groupFacts, name);
 
+type AnswerTo<Name extends FactName> = Name extends keyof typeof tankFacts
+  ? ReturnType<(typeof tankFacts)[Name]>
+  : Name extends keyof typeof groupFacts
+    ? ReturnType<(typeof groupFacts)[Name]>
+    : never;
+
 /** The facts that are answered in words or with yes or no; all others are numbers. */
-const worded: ReadonlySet<FactName> = /* @__PURE__ */ new Set<FactName>([
-  "tank.lid",
-  "tank.substrate",
-  "tank.plants",
-  "tank.flow.calmest",
-  "tank.flow.strongest",
-  "group.sex",
-  "group.form",
-  "group.grown",
-  "group.longFins",
-  "group.company",
-  "group.offerings",
-]);
+type WordedFact = {
+  [Name in FactName]: AnswerTo<Name> extends number | undefined ? never : Name;
+}[FactName];
+
+const worded: Readonly<Record<WordedFact, true>> = {
+  "tank.lid": true,
+  "tank.substrate": true,
+  "tank.plants": true,
+  "tank.flow.calmest": true,
+  "tank.flow.strongest": true,
+  "group.sex": true,
+  "group.form": true,
+  "group.grown": true,
+  "group.longFins": true,
+  "group.company": true,
+  "group.offerings": true,
+};
 
 /** Whether a fact is answered in words or with yes or no rather than with a number. */
-export const isWorded = (name: FactName) => worded.has(name);
+export const isWorded = (name: FactName): name is WordedFact => Object.hasOwn(worded, name);
 
 /** The value of a fact of a plan; `undefined` where the plan does not say or a trait is not known. */
 export function readFact(

@@ -20,6 +20,7 @@ const order: readonly RuleId[] = [
   "ph",
   "water-hardness",
   "general-hardness",
+  "cool-season",
   "longest-run",
   "footprint",
   "zones",
