@@ -43,6 +43,7 @@ export const numbers = /* @__PURE__ */ frozen({
   openSurface: 0.2,
   broadFlank: 10, // cm
   besideOthers: 0.5,
+  besideSwimmers: 0.2,
   tallBody: 10, // cm
   waterDepth: 1,
   restsOnHeaters: 20, // cm

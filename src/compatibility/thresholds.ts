@@ -264,6 +264,13 @@ const table = () =>
         "The share of its own least floor that a group adds beside another that lives on the same ground.",
       source: commonPractice,
     },
+    besideSwimmers: {
+      value: numbers.besideSwimmers,
+      unit: "1",
+      about:
+        "The share of its own least floor that a group adds beside another that swims in the open water.",
+      source: `${commonPractice}: the floors of tanks that are sold are a third to a half apart, and one size more takes two or three shoals more`,
+    },
     tallBody: {
       value: numbers.tallBody,
       unit: "cm",

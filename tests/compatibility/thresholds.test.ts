@@ -453,6 +453,17 @@ const cases: Readonly<
     changed: 0,
     other: "suitable",
   },
+  besideSwimmers: {
+    judge: (changed) => {
+      const species = (id: string) =>
+        animal(id, { "space.zones": ["midwater"], "space.footprint": [{ least: 4000, for: 1 }] });
+      const groups = [species("a"), species("b")].map((kind) => ({ species: kind, unsexed: 1 }));
+      return planBy(zones, groups, smallTank, changed).outcome;
+    },
+    answer: "conditional",
+    changed: 0,
+    other: "suitable",
+  },
   waterDepth: {
     judge: (changed) => {
       const species = animal("long", { "size.adultLength": adults(100), "size.bodyShape": "fusiform" });

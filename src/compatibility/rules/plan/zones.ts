@@ -15,12 +15,13 @@ type Dweller = SeenParty<
 type Zone = TraitValue<"space.zones">[number];
 
 /**
- * Have those that live only on the ground or at the surface, or hold a place there, room beside each other?
+ * Have those that live in one part of the water room beside each other?
  *
  * Ground and surface are areas: who lives on one alone cannot give way, and who lives alone or in pairs and holds a place
  * there does not, even by itself and without a brood; those that live in groups part it among them. The least floors that
  * groups need by themselves hold spare room, so each further group adds a part of its own. Open water is parted by moving,
- * and whoever grazes panes and wood is in nobody's way.
+ * so whoever swims there adds less, but it adds: as many of one kind would need more floor too. Whoever grazes panes and
+ * wood is in nobody's way.
  */
 export const zones = /* @__PURE__ */ ownRule({
   id: "zones",
@@ -37,42 +38,48 @@ export const zones = /* @__PURE__ */ ownRule({
   mayAdd: wantedBy,
   mayRestrict: ["social.living"],
   reads: ["tank.footprint"],
-  decidesBy: ["besideOthers", "farTooSmall", "nearlyWide"],
+  decidesBy: ["besideOthers", "besideSwimmers", "farTooSmall", "nearlyWide"],
   mayYield: ["blocking", "restricting", "advisory"],
   measures: { zone: "zone", needed: "cm2", planned: "cm2" },
   judge: ({ groups, plan, thresholds }) => {
-    const areas = groups.map(areasOf);
+    const shares = groups.map(zonesShared);
     const neededIn = new Map(
-      [...new Set(areas.flat())].flatMap((zone) => {
-        const there = groups.filter((_, index) => areas[index]?.includes(zone));
+      [...new Set(shares.flat())].flatMap((zone) => {
+        const there = groups.filter((_, index) => shares[index]?.includes(zone));
         const isShared = there.some(({ party }) => party.id !== there[0]?.party.id);
-        return isShared ? [[zone, Math.round(together(floorsOf(there), thresholds.besideOthers))]] : [];
+        const part = zone === "midwater" ? thresholds.besideSwimmers : thresholds.besideOthers;
+        return isShared ? [[zone, Math.round(together(floorsOf(there), part))]] : [];
       }),
     );
-    return areas.flatMap((own, about) =>
-      own.flatMap((zone) => {
-        const needed = neededIn.get(zone);
-        if (needed === undefined) return [];
-        const planned = plan["tank.footprint"];
-        const measures = { zone, needed, planned };
-        const condition = { on: "tank.footprint", wanted: { min: needed } } as const;
-        const isFarTooSmall = planned < decimal(thresholds.farTooSmall * needed);
-        const isNearly = isNearlyEnough(planned, needed, thresholds.nearlyWide);
-        return [
-          isFarTooSmall || isNearly
-            ? { about, weight: isFarTooSmall ? ("blocking" as const) : ("advisory" as const), measures }
-            : { about, weight: "restricting" as const, measures, condition },
-        ];
-      }),
-    );
+    return shares.flatMap((own, about) => {
+      const asked = gravestOf(own, neededIn);
+      if (!asked) return [];
+      const planned = plan["tank.footprint"];
+      const measures = { ...asked, planned };
+      const condition = { on: "tank.footprint", wanted: { min: asked.needed } } as const;
+      const isFarTooSmall = planned < decimal(thresholds.farTooSmall * asked.needed);
+      const isNearly = isNearlyEnough(planned, asked.needed, thresholds.nearlyWide);
+      return isFarTooSmall || isNearly
+        ? { about, weight: isFarTooSmall ? ("blocking" as const) : ("advisory" as const), measures }
+        : { about, weight: "restricting" as const, measures, condition };
+    });
   },
 });
 
-/** Ground or surface, where a group lives there alone or holds a place there, and takes room. */
-function areasOf(dweller: Dweller): readonly Zone[] {
+/** That of some parts of the water where the most floor is needed: what is enough there is enough in the others. */
+function gravestOf(zones: readonly Zone[], neededIn: ReadonlyMap<Zone, number>) {
+  const asked = zones.flatMap((zone) => {
+    const needed = neededIn.get(zone);
+    return needed === undefined ? [] : [{ zone, needed }];
+  });
+  return asked.sort((a, b) => b.needed - a.needed)[0];
+}
+
+/** Open water where a group swims in it, ground or surface where it lives there alone or holds a place there. */
+function zonesShared(dweller: Dweller): readonly Zone[] {
   if (grazes(dweller)) return [];
   const zones = dweller["space.zones"];
-  return zones.filter((zone) => zone !== "midwater" && (zones.length === 1 || holdsPlace(dweller, zone)));
+  return zones.filter((zone) => zone === "midwater" || zones.length === 1 || holdsPlace(dweller, zone));
 }
 
 /** Ways of living in which a place is held against all others; what nobody stated counts among them. */

@@ -1,11 +1,18 @@
 import { expect, test } from "vitest";
 import ancistrusCirrhosus from "vivary/catalog/ancistrus-cirrhosus";
 import astronotusOcellatus from "vivary/catalog/astronotus-ocellatus";
+import hemigrammusErythrozonus from "vivary/catalog/hemigrammus-erythrozonus";
+import hyphessobryconFlammeus from "vivary/catalog/hyphessobrycon-flammeus";
+import hyphessobryconHerbertaxelrodi from "vivary/catalog/hyphessobrycon-herbertaxelrodi";
 import labidochromisCaeruleus from "vivary/catalog/labidochromis-caeruleus";
 import maylandiaEstherae from "vivary/catalog/maylandia-estherae";
 import osteogasterAenea from "vivary/catalog/osteogaster-aenea";
+import paracheirodonAxelrodi from "vivary/catalog/paracheirodon-axelrodi";
 import paracheirodonInnesi from "vivary/catalog/paracheirodon-innesi";
+import pristellaMaxillaris from "vivary/catalog/pristella-maxillaris";
 import rocioOctofasciata from "vivary/catalog/rocio-octofasciata";
+import tanichthysAlbonubes from "vivary/catalog/tanichthys-albonubes";
+import trigonostigmaHeteromorpha from "vivary/catalog/trigonostigma-heteromorpha";
 import { zones } from "../../../../src/compatibility/rules/plan/zones";
 import type { Group } from "../../../../src/plan";
 import type { TraitValue as Value } from "../../../../src/species";
@@ -34,6 +41,13 @@ const asked = (groups: readonly Group[], length = 20) =>
   );
 const bottom = { value: "bottom" };
 
+/** The part of the water of each finding. */
+const partsOf = (groups: readonly Group[]) =>
+  findingsOf(
+    planBy(zones, groups, { tank: { base: { shape: "rectangle", length: 20, width: 100 } } }),
+    "zones",
+  ).map(({ measures }) => measures?.zone?.value);
+
 test("groups that live on the ground need floor beside each other: the largest, and half of each other", () => {
   const a = { species: dweller("a", ["bottom"]), unsexed: 4 };
   const b = {
@@ -53,8 +67,39 @@ test("other parts of the tank do not count, nor who can give way to them", () =>
   const a = { species: dweller("a", ["bottom"]), unsexed: 4 };
   expect(asked([a, { species: dweller("b", ["midwater", "surface"]), unsexed: 4 }])).toEqual([]);
   expect(asked([a, { species: dweller("b", ["bottom", "midwater"]), unsexed: 4 }])).toEqual([]);
-  const swimmers = ["c", "d"].map((id) => ({ species: dweller(id, ["midwater"]), unsexed: 8 }));
-  expect(asked(swimmers)).toEqual([]);
+});
+
+test("open water is parted by moving: the largest floor, and a fifth of each other", () => {
+  const [a, b, c] = ["a", "b", "c"].map((id, index) => ({
+    species: dweller(id, index === 2 ? ["surface", "midwater"] : ["midwater"]),
+    unsexed: 4,
+  }));
+  const midwater = { value: "midwater" };
+  expect(a && b && asked([a, b])).toEqual([
+    [0, midwater, 2400],
+    [1, midwater, 2400],
+  ]);
+  expect(a && b && c && asked([a, b, c])).toContainEqual([2, midwater, 2800]);
+  expect(a && b && c && asked([a, b, c], 28)).toEqual([]);
+  expect(a && asked([a, { species: dweller("d", ["bottom"]), unsexed: 4 }])).toEqual([]);
+});
+
+test("in a keeper's tank: forty tetras of four kinds are too many for 54 L, and eighty far too many", () => {
+  const shoals = [
+    paracheirodonInnesi,
+    hyphessobryconHerbertaxelrodi,
+    hemigrammusErythrozonus,
+    trigonostigmaHeteromorpha,
+    pristellaMaxillaris,
+    hyphessobryconFlammeus,
+    tanichthysAlbonubes,
+    paracheirodonAxelrodi,
+  ].map((species) => ({ species, unsexed: 10 }));
+  expect(asked(shoals.slice(0, 1), 18)).toEqual([]);
+  expect(new Set(asked(shoals.slice(0, 4), 18).map((one) => Array.isArray(one)))).toEqual(new Set([true]));
+  expect(asked(shoals.slice(0, 4), 32)).toEqual([]);
+  expect(new Set(asked(shoals, 18))).toEqual(new Set(["blocking"]));
+  expect(asked(shoals, 60)).toEqual([]);
 });
 
 const place: Stated = {
@@ -90,15 +135,15 @@ test("those that live in groups part the ground among them, and a place in the o
       species: dweller(id, ["bottom", "midwater"], stated),
       unsexed: 4,
     }));
-    expect(a && b && asked([a, b])).toEqual([]);
+    expect(a && b && partsOf([a, b])).toEqual(["midwater", "midwater"]);
   }
 });
 
 test("females hold no place that males hold", () => {
   const held: Stated = { ...place, "space.territory": { area: 500, zone: "surface", holder: "male" } };
   const groups = ["a", "b"].map((id) => dweller(id, ["surface", "midwater"], held));
-  expect(asked(groups.map((species) => ({ species, males: 4 })))).toHaveLength(2);
-  expect(asked(groups.map((species) => ({ species, females: 4 })))).toEqual([]);
+  expect(partsOf(groups.map((species) => ({ species, males: 4 })))).toEqual(["surface", "surface"]);
+  expect(partsOf(groups.map((species) => ({ species, females: 4 })))).toEqual(["midwater", "midwater"]);
 });
 
 test("in a keeper's tank: an oscar and a Jack Dempsey are short of room in 300 L, labs and red zebras are not", () => {
@@ -108,7 +153,7 @@ test("in a keeper's tank: an oscar and a Jack Dempsey are short of room in 300 L
     [1, bottom, 8000],
   ]);
   const mbuna = [labidochromisCaeruleus, maylandiaEstherae].map((species) => ({ species, unsexed: 6 }));
-  expect(asked(mbuna, 60)).toEqual([]);
+  expect(asked(mbuna, 60)).toEqual(["advisory", "advisory"]);
 });
 
 test("snails and shrimps graze between the others", () => {
