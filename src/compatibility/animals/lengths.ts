@@ -7,6 +7,10 @@ import { lengthsMeant, lengthsOfSex } from "../../species/inner";
 type Lengths = readonly AdultLength[];
 type Sized = Pick<Animals, "sex" | "stage" | "length">;
 
+/** Whether animals have the length of grown ones: they are, and none is stated. */
+export const isGrown = ({ stage = "adult", length }: Sized): boolean =>
+  stage === "adult" && length === undefined;
+
 /** Whether animals have still to grow. */
 const isYoung = ({ stage = "adult" }: Sized): boolean => stage !== "adult";
 
@@ -37,16 +41,12 @@ export function preyLength(animals: Sized, lengths: Lengths): number | undefined
 /** Total length in cm of the smallest grown animal of a kind: the usual one of the smaller sex. */
 export const grownPreyLength = (animals: Sized, lengths: Lengths): number => usual(animals, lengths).smaller;
 
-/** Total length in cm of the larger sex, as far as it is sure: the usual one. */
-export const largerPreyLength = (animals: Sized, lengths: Lengths): number => usual(animals, lengths).larger;
-
 /** Usual total lengths of animals, cm. */
 interface UsualLengths {
   /** The greatest. */
   readonly longest: number;
-  /** Of either sex, as far as it is sure. */
+  /** Of the smaller sex, as far as it is sure. */
   readonly smaller: number;
-  readonly larger: number;
 }
 
 /** The usual lengths of the animals' sex; each preference falls back on what there is. */
@@ -57,10 +57,8 @@ const usualBySex = /* @__PURE__ */ remembered((lengths: Lengths) =>
 );
 
 function summedUp(lengths: Lengths): UsualLengths {
-  const least = lengths.map(({ total }) => total.min);
   return {
     longest: Math.max(...lengths.map(({ total }) => total.max)),
-    smaller: Math.min(...least),
-    larger: Math.max(...least),
+    smaller: Math.min(...lengths.map(({ total }) => total.min)),
   };
 }

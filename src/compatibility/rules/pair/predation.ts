@@ -1,20 +1,14 @@
 import { decimal } from "../../../decimal";
 import type { Kin } from "../../../plan";
 import type { Kind } from "../../../species";
-import {
-  grownLength,
-  grownPreyLength,
-  isUnmeasured,
-  largerPreyLength,
-  preyLength,
-} from "../../animals/lengths";
+import { grownLength, grownPreyLength, isGrown, isUnmeasured, preyLength } from "../../animals/lengths";
 import { appetiteFor, preyKinds } from "../../animals/prey";
 import { besideWanted, type WantedBy, wantedBy, wantedKin } from "../../animals/wanted";
 import type { Judged } from "../../engine/rule/finding";
 import { ownRule } from "../../engine/rule/own-rule";
 import type { SeenParty } from "../../engine/rule/rule";
 import type { ThresholdName } from "../../threshold-values";
-import { besideJoining } from "../shared/by-sex";
+import { besideJoining, openSexes } from "../shared/by-sex";
 import { isOnly, shareAny } from "../shared/lists";
 import { eatenUpTo, fateOf, isClawed, isTooDeep, mealMeasures, type Reach, reachOf } from "../shared/meal";
 
@@ -56,9 +50,9 @@ type Answer = Judged<"blocking" | "restricting" | "advisory", typeof mealMeasure
  * takes; nor of any larger snail beside a fish that takes snails too large to be swallowed, for it picks at feelers and
  * foot, and a snail cannot get away. The animals of one kind grow up together, and none of them eats another that is as
  * long as itself. Where only the females that will join males would eat or be eaten, it restricts to males. Animals that
- * are shorter than grown ones of their kind, which would be safe, restrict to the length at which they enter, and so do
- * those that are eaten if of the smaller sex alone, where nobody says of which they are; what becomes of young that are
- * wanted of them is told at once. Young of which nobody says how long they are may be as short as can be: they never
+ * are shorter than grown ones of their kind, which would be safe, restrict to the length at which they enter; those that
+ * are eaten if of the smaller sex alone restrict to the larger one where nobody says of which they are; what becomes of
+ * young that are wanted of them is told at once. Young of which nobody says how long they are may be as short as can be: they never
  * block for that. Eggs and young that are born among the others are a loss that keepers accept, unless they are wanted.
  */
 export const predation = /* @__PURE__ */ ownRule({
@@ -175,12 +169,15 @@ function byReach(
   };
   const today = fate(now);
   if (today === "safe") return [];
-  const ofSomeSex = today === "eaten" ? longestOf(to) : grown;
   const isSafe = (length: number) => fate(length) === "safe" && (length > asYoung || length >= equal);
-  const outgrows = [grown, ofSomeSex].find((length) => now < length && isSafe(length));
-  if (outgrows !== undefined && Number.isFinite(tries)) {
-    const safe = Math.max(safeFrom(reach, isEelLike(to)), asYoung);
-    return [enterLonger(safe, now, outgrows, measures)];
+  const safe = Math.max(safeFrom(reach, isEelLike(to)), asYoung);
+  const isSure = Number.isFinite(tries);
+  if (isSure && now < grown && isSafe(grown)) return [enterLonger(safe, now, grown, measures)];
+  const spared = isSure && today === "eaten" ? sexThatIsSafe(to, isSafe) : undefined;
+  if (spared) {
+    const longer = enterLonger(safe, now, spared.length, measures);
+    const ofSex = { on: "group.sex", of: "to", wanted: { oneOf: [spared.sex] } } as const;
+    return [{ ...longer, condition: ofSex }, ...(isGrown(to.party) ? [] : [longer])];
   }
   const surely = isUnmeasured(to.party) ? fate(grown) : today;
   return surely === "eaten"
@@ -188,14 +185,10 @@ function byReach(
     : [{ weight: "advisory", couldBe: "blocking", measures, watchFor: "missing animals" }];
 }
 
-/**
- * The length in cm that the prey reaches where all of it is of one sex: the larger one that the plan leaves open; 0 where it
- * leaves none open.
- */
-function longestOf({ party, "size.adultLength": lengths }: Prey): number {
-  const { sex, males, some = [] } = party;
-  if (sex !== undefined || males !== undefined || some.length > 1) return 0;
-  return largerPreyLength({ ...party, ...(some[0] && { sex: some[0] }) }, lengths);
+/** The sex that the plan leaves open of which the prey is safe once grown, and the length of that, cm. */
+function sexThatIsSafe({ party, "size.adultLength": lengths }: Prey, isSafe: (length: number) => boolean) {
+  const grown = openSexes(party).map((sex) => ({ sex, length: grownPreyLength({ sex }, lengths) }));
+  return grown.find(({ length }) => isSafe(length));
 }
 
 /** What nobody said of a fish is the shape that goes down at the greater length. */
@@ -258,7 +251,12 @@ function tooDeepFor(
 }
 
 /** The animals of the plan enter at a length at which they are safe: they grow to it. */
-function enterLonger(safe: number, now: number, grown: number, further: Answer["measures"] = {}): Answer {
+function enterLonger(
+  safe: number,
+  now: number,
+  grown: number,
+  further: Answer["measures"] = {},
+): Extract<Answer, { weight: "restricting" }> {
   const longer = decimal(Math.min(nextAbove(safe), grown));
   return {
     weight: "restricting",

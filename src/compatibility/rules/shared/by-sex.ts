@@ -121,7 +121,7 @@ function choices(doer: Animals, other: Animals): readonly Sexes[] {
 }
 
 /** The sexes of which all animals of a party may be, where the plan does not say of which they are. */
-const openSexes = ({ sex, males, some = [] }: Animals): readonly Sex[] =>
+export const openSexes = ({ sex, males, some = [] }: Animals): readonly Sex[] =>
   sex !== undefined || males !== undefined ? [] : sexes.filter((each) => some.every((of) => of === each));
 
 /** Two sides, each with all animals of one sex if one is named; of one kind, with the others of their kind as before. */

@@ -220,9 +220,12 @@ describe("lengths", () => {
         { species: hunter(upTo(greatest), 20), unsexed: 1 },
         { species: dimorphic, ...group },
       ]).findings.map((finding) => ("condition" in finding ? finding.condition : finding.weight));
+    const males = { on: "group.sex", of: 1, wanted: { oneOf: ["male"] } };
     const longer = { on: "group.length", of: 1, wanted: { min: 5.1 } };
-    expect(kept({ unsexed: 6 }, 4)).toMatchObject([longer]);
-    expect(kept({ males: 2, unsexed: 4 }, 4)).toMatchObject([longer]);
+    expect(kept({ unsexed: 6 }, 4)).toMatchObject([males]);
+    expect(kept({ males: 2, unsexed: 4 }, 4)).toMatchObject([males]);
+    expect(kept({ unsexed: 6, length: 3 }, 4)).toMatchObject([males, longer]);
+    expect(kept({ males: 6, length: 3 }, 4)).toMatchObject([longer]);
     expect(kept({ males: 2, females: 4 }, 4)).toEqual(["blocking"]);
     expect(kept({ females: 2, unsexed: 4 }, 4)).toEqual(["blocking"]);
     expect(kept({ unsexed: 6 }, 5)).toEqual(["blocking"]);
