@@ -1,5 +1,5 @@
 import { mergeConfig } from "vitest/config";
-import config from "./vitest.config";
+import config from "./vitest.config.ts";
 
 /** The same tests with a seed nobody has tried, and ten times as many cases a property. */
 export default mergeConfig(config, {

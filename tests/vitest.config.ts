@@ -1,6 +1,6 @@
 import { fileURLToPath } from "node:url";
 import { defineConfig } from "vitest/config";
-import { thorough } from "./thorough";
+import { thorough } from "./thorough.ts";
 
 const source = (path: string) => fileURLToPath(new URL(`../src/${path}`, import.meta.url));
 
