@@ -1,22 +1,12 @@
 import { InvalidInputError, listOf, type Problem, type ProblemCode } from "../errors";
 import { isFrozenThrough } from "../frozen";
-import { bases, type Kind, type SpeciesProfile, splitPath, traitPaths } from "../species";
-import { traitDefinitions } from "../species/inner";
+import { bases, type SpeciesProfile, splitPath, traitPaths } from "../species";
+import { kinds, traitDefinitions } from "../species/inner";
 import type { ProblemPath } from "./shape/shape";
 import { isObject } from "./shape/shape-problems";
 
 const known: readonly unknown[] = bases;
-
-/** Every kind, without the sentences that explain them: a report in another language ships this file. */
-const kinds: Readonly<Record<Kind, true>> = {
-  fish: true,
-  shrimp: true,
-  crayfish: true,
-  crab: true,
-  snail: true,
-  mussel: true,
-  frog: true,
-};
+const knownKinds: readonly unknown[] = kinds;
 
 /** How deep the parts of a fact may lie. */
 const deepest = 8;
@@ -60,9 +50,9 @@ function nameProblems(profile: Fields, path: ProblemPath): readonly Problem[] {
     ...Object.entries(texts)
       .filter(([, text]) => typeof text !== "string")
       .map(([at, text]) => problem([...path, ...at.split(".")], "a text, as in a species profile", text)),
-    ...(typeof kind === "string" && Object.hasOwn(kinds, kind)
+    ...(knownKinds.includes(kind)
       ? []
-      : [problem([...path, "taxonomy", "kind"], `one of ${Object.keys(kinds).join(", ")}`, kind, "word")]),
+      : [problem([...path, "taxonomy", "kind"], `one of ${kinds.join(", ")}`, kind, "word")]),
     ...namesProblems(names, path),
   ];
 }

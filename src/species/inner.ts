@@ -14,6 +14,7 @@ export {
   food as foods,
   ground as grounds,
   hide as hides,
+  kind as kinds,
   light as lights,
   sex as sexes,
   stage as stages,

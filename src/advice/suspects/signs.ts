@@ -87,6 +87,7 @@ export type ShownRule = keyof typeof besides;
 export const shownByNone = /* @__PURE__ */ frozen([
   "height",
   "cool-season",
+  "season",
   "caution-floor",
   "caution-electricity",
   "caution-devices",

@@ -18,6 +18,7 @@ import { mucusGrazing } from "./pair/mucus-grazing";
 import { ph } from "./pair/ph";
 import { predation } from "./pair/predation";
 import { salinity } from "./pair/salinity";
+import { season } from "./pair/season";
 import { shyness } from "./pair/shyness";
 import { sizeAndPace } from "./pair/size-and-pace";
 import { temperature } from "./pair/temperature";
@@ -61,6 +62,7 @@ export const pairRules = /* @__PURE__ */ frozen([
   ph,
   generalHardness,
   salinity,
+  season,
   flow,
   predation,
   actsOwnKind,
@@ -125,6 +127,7 @@ export { mucusGrazing } from "./pair/mucus-grazing";
 export { ph } from "./pair/ph";
 export { predation } from "./pair/predation";
 export { salinity } from "./pair/salinity";
+export { season } from "./pair/season";
 export { shyness } from "./pair/shyness";
 export { sizeAndPace } from "./pair/size-and-pace";
 export { temperature } from "./pair/temperature";

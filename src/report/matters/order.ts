@@ -21,6 +21,7 @@ const order: readonly RuleId[] = [
   "water-hardness",
   "general-hardness",
   "cool-season",
+  "season",
   "longest-run",
   "footprint",
   "zones",

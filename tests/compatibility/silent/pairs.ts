@@ -69,6 +69,23 @@ monodactylus-argenteus, pterophyllum-scalare
 toxotes-jaculatrix, trichogaster-lalius
 brachygobius-doriae, paracheirodon-innesi`,
   },
+  season: {
+    silent: `
+carassius-auratus, misgurnus-anguillicaudatus
+carassius-auratus, cyprinus-rubrofuscus
+tanichthys-albonubes, misgurnus-anguillicaudatus
+tanichthys-albonubes, danio-rerio
+tanichthys-albonubes, pethia-conchonius
+tanichthys-albonubes, neocaridina-davidi
+hoplisoma-paleatum, danio-rerio
+hoplisoma-paleatum, macropodus-opercularis
+pethia-conchonius, danio-rerio
+paracheirodon-innesi, hoplisoma-panda`,
+    speaks: `
+carassius-auratus, poecilia-latipinna
+misgurnus-anguillicaudatus, danio-rerio
+pethia-conchonius, pterophyllum-scalare`,
+  },
   flow: {
     silent: `
 paracheirodon-innesi, hoplisoma-panda

@@ -10,7 +10,7 @@ import { relationsTo } from "../../../src/report/page/company/relations";
 import { breadth } from "../../../src/report/page/company/shared-water";
 import { typicalTank } from "../../../src/report/page/company/typical-tank";
 import { headcount, usualGroup } from "../../../src/report/page/company/usual-group";
-import type { SpeciesProfile } from "../../../src/species";
+import { factAt, type SpeciesProfile } from "../../../src/species";
 
 const species = (id: string): SpeciesProfile => {
   const found = speciesById(id);
@@ -90,6 +90,16 @@ describe("companions", () => {
     expect(page).not.toContain("Good companions");
     expect(page).toContain("Only while room and cover keep bites off");
     expect(speciesPage(species("danio-rerio"), { candidates })).not.toContain("keep bites off");
+  });
+
+  test("of a goldfish live in most of the water that is best for it, and those that winter cool come first", () => {
+    const goldfish = species("carassius-auratus");
+    const best = factAt(goldfish, "water.temperature")?.value.optimum;
+    expect(best).toEqual({ min: 18, max: 22 });
+    const { companions: found } = foundCompany(goldfish, allSpecies);
+    const warmest = found.map((one) => factAt(one.species, "water.temperature")?.value.kept.min ?? 0);
+    expect(Math.max(...warmest)).toBeLessThanOrEqual(19.5);
+    expect(found[0]?.species.id).toBe("misgurnus-anguillicaudatus");
   });
 
   test("are found for one whose water is narrow, among those who live in the like", () => {

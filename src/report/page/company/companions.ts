@@ -92,11 +92,15 @@ const leavesHungry = ({ findings }: Verdict) =>
 /** Whether one would wound the other but for a condition. */
 const isFought = (finding: Finding) => finding.weight === "restricting" && isWound(finding);
 
-/** What a verdict tells against a pair, though it goes: what it could be at worst, each finding that warns, and fights. */
+/** Whether one needs a cool season that would be too cold for the other. */
+const isTooWarm = ({ rule }: Finding) => rule === "season";
+
+/** What a verdict tells against a pair, though it goes: what it could be at worst, each finding that warns, and the gravest once more. */
 function demerit({ bounds, findings }: Verdict): number {
   const told = (weight: Weight) => findings.filter((finding) => finding.weight === weight).length;
   const atWorst = { suitable: 0, conditional: 0.2, unsuitable: 0.8 }[bounds.atWorst];
-  return atWorst + told("advisory") / 4 + told("restricting") / 4 + (findings.some(isFought) ? 1 : 0);
+  const grave = [isFought, isTooWarm].filter((is) => findings.some(is)).length;
+  return atWorst + told("advisory") / 4 + told("restricting") / 4 + grave;
 }
 
 /** The best that is left: of a family or a place that is there already it has to be better. */

@@ -34,9 +34,20 @@ export function breadth(one: SpeciesProfile, other: SpeciesProfile): number {
 /** The share of it that two have to share to be company of choice: hardly any water for both is none. Common practice. */
 const leastShare = 2 / 3;
 
-/** Whether two share most of what would be plenty, or of what the first is kept in where that is less. */
+/**
+ * Whether two share most of what would be plenty, or of what the first is kept in where that is less, and most of the
+ * temperature that is best for the first.
+ */
 export const shareMostWater = (one: SpeciesProfile, other: SpeciesProfile): boolean =>
-  breadth(one, other) >= leastShare * breadth(one, one);
+  breadth(one, other) >= leastShare * breadth(one, one) && sharesItsBest(one, other);
+
+function sharesItsBest(one: SpeciesProfile, other: SpeciesProfile): boolean {
+  const { optimum } = factAt(one, "water.temperature")?.value ?? {};
+  const { kept } = factAt(other, "water.temperature")?.value ?? {};
+  if (!optimum || !kept) return true;
+  const shared = overlap(optimum, kept);
+  return shared !== undefined && (width(shared) ?? 0) >= leastShare * (width(optimum) ?? 0);
+}
 
 /**
  * How alike the waters are that two are kept in, from 0 to 1: what they share of all that either is kept in, the mean over

@@ -1,0 +1,24 @@
+import { overlap } from "../../../ranges";
+import { ownRule } from "../../engine/rule/own-rule";
+
+/**
+ * Does the other bear the cool season that one needs?
+ *
+ * Who thrives only with cool months goes without beside what would be too cold then. It bears that, so it is worth knowing
+ * of two that share water in the other months.
+ */
+export const season = /* @__PURE__ */ ownRule({
+  id: "season",
+  way: "each-way",
+  uses: { from: ["water.coolSeason", "water.temperature"], to: ["water.temperature"] },
+  mayYield: ["advisory"],
+  measures: { season: "degC", to: "degC" },
+  judge: ({ from, to }) => {
+    const { "water.coolSeason": needed = "none", "water.temperature": own } = from;
+    const { kept } = to["water.temperature"] ?? {};
+    if (needed === "none" || !kept || (own && !overlap(own.kept, kept))) return [];
+    const { min = 0, max = min } = needed;
+    const isTooCold = kept.min !== undefined && kept.min > max;
+    return isTooCold ? [{ weight: "advisory", measures: { season: { min, max }, to: kept } }] : [];
+  },
+});
