@@ -1,6 +1,6 @@
 import type { Finding, JointCondition, OpenQuestion, Verdict, Weight } from "../../compatibility";
 import type { FactName } from "../../plan";
-import { isBy, tellsPlanned } from "../matters/by-rule";
+import { isBy, isCaution, tellsPlanned } from "../matters/by-rule";
 import { demandsOf } from "../matters/matters";
 import { isFarTooSmall, isOfSpace } from "../matters/order";
 import { isOfSharedWater, isPastLimit, plannedWaterRules } from "../matters/water-rules";
@@ -21,6 +21,7 @@ export function headline(verdict: Verdict, teller: Teller, messages: Messages): 
     oneGroup: parties.length === 1 || parties.some(({ temper }) => temper === "bully"),
     oneSpecies: new Set(parties.map(({ id }) => id)).size === 1,
     animals: teller.listed(teller.parties),
+    warned: verdict.findings.some(({ rule, weight }) => weight === "advisory" && !isCaution(rule)),
     tooSmall: onlyTooSmall(verdict),
     clash: clashOf(verdict, teller),
     otherWater: water ? teller.clause(water) : "",

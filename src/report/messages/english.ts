@@ -511,7 +511,10 @@ function messages(): Messages {
     several: plural,
     theOthers: "all the others",
     this: (name) => `the ${name}`,
-    headline: ({ outcome, oneSpecies, otherWater, individuals, clash, tooSmall, animals, oneGroup }) => {
+    headline: (told) => {
+      const { outcome, oneSpecies, otherWater, individuals, clash, tooSmall, animals, oneGroup, warned } =
+        told;
+      const together = warned ? "can live together" : "go well together";
       if (clash) return `Unsuitable: keep either ${clash[0]} or ${clash[1]}, not both.`;
       if (otherWater) return `Not in this water: ${otherWater.replace("the water", "it")}.`;
       if (individuals)
@@ -520,7 +523,7 @@ function messages(): Messages {
       return {
         suitable: oneGroup
           ? `Suitable: a good plan for ${animals}.`
-          : `Suitable: ${animals} ${oneSpecies ? "get on among themselves" : "go well together"}.`,
+          : `Suitable: ${animals} ${oneSpecies ? "get on among themselves" : together}.`,
         conditional: "Conditional: it works once the things below are right.",
         unsuitable: oneSpecies
           ? "Unsuitable: do not keep them like this."

@@ -728,7 +728,10 @@ function messages(): Messages {
     several: severalOf,
     theOthers: "alle anderen",
     this: singleOf,
-    headline: ({ outcome, oneSpecies, otherWater, individuals, clash, tooSmall, animals, oneGroup }) => {
+    headline: (told) => {
+      const { outcome, oneSpecies, otherWater, individuals, clash, tooSmall, animals, oneGroup, warned } =
+        told;
+      const together = warned ? "können zusammen leben" : "passen gut zusammen";
       if (clash) return `Ungeeignet: entweder ${clash[0]} oder ${clash[1]} halten, nicht beide.`;
       if (otherWater) return `Nicht in diesem Wasser: ${otherWater}.`;
       if (individuals)
@@ -737,7 +740,7 @@ function messages(): Messages {
       return {
         suitable: oneGroup
           ? `Geeignet: ein guter Plan für ${animals}.`
-          : `Geeignet: ${animals} ${oneSpecies ? "kommen miteinander aus" : "passen gut zusammen"}.`,
+          : `Geeignet: ${animals} ${oneSpecies ? "kommen miteinander aus" : together}.`,
         conditional: "Bedingt geeignet: es geht, sobald das Folgende stimmt.",
         unsuitable: oneSpecies ? "Ungeeignet: so nicht halten." : "Ungeeignet: nicht zusammen halten.",
         undetermined: "Unentschieden: etwas Entscheidendes ist nicht bekannt.",

@@ -123,6 +123,8 @@ export interface ToldHeadline {
   readonly oneSpecies: boolean;
   /** Whether there is but one group, or a bully: it cannot be said that all go well together. */
   readonly oneGroup: boolean;
+  /** Whether something of them is worth knowing, so that they do not go well together without a word. */
+  readonly warned: boolean;
   /** All of them, with their numbers. */
   readonly animals: string;
   /** Whether nothing but the size of the tank rules it out. */

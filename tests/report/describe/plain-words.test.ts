@@ -89,6 +89,12 @@ suite("the answer", () => {
     expect(report).not.toMatch(/depends on the individuals|rough one/);
   });
 
+  test("does not say that two go well together of which something is worth knowing", () => {
+    const pair = assessPair({ species: species("goldfish") }, { species: species("sailfin molly") });
+    expect(describe(pair).replaceAll(/\s+/g, " ")).toMatch(/^Suitable: goldfish .* can live together\./);
+    expect(describe(pair, { messages: german })).toMatch(/können\s+zusammen leben/);
+  });
+
   test("does not say that all go well together with a bully among them", () => {
     const plan = furnished(
       tank(150, 50, { sightBreaks: 8 }),
