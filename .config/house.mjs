@@ -45,24 +45,29 @@ const arrows = [...lower, ...Object.entries(beside), ["shelf", []]].map(([floor,
   },
 }));
 
-/** The rooms of compatibility, from the ground up. */
-const rooms = [
-  "(threshold(s|-values)\\.ts|animals/)",
-  "engine/",
-  "rules/",
-  "verdict/",
-  "assess/",
-  "(meeting/|joining/|planner/|(?!threshold)[^/]+\\.ts)",
-];
+/** Folders whose rooms see only those before them: the rooms from the ground up, as patterns. */
+const stairways = {
+  "src/compatibility": [
+    "(threshold(s|-values)\\.ts|animals/)",
+    "engine/",
+    "rules/",
+    "verdict/",
+    "assess/",
+    "(meeting/|joining/|planner/|(?!threshold)[^/]+\\.ts)",
+  ],
+  "src/report": ["matters/", "messages/", "profile/", "(describe|pictures)/", "page/"],
+  data: ["reading/", "writing/", "(checks|flips|modules)/", "commands/"],
+};
 
-const stairs = rooms.slice(0, -1).map((room, level) => ({
-  name: `stairs-of-compatibility-${level + 1}`,
-  comment:
-    "Thresholds and animals, then engine, then rules, then verdicts, then who assesses, then who makes plans.",
-  severity: "error",
-  from: { path: `^src/compatibility/${room}` },
-  to: { path: rooms.slice(level + 1).map((higher) => `^src/compatibility/${higher}`) },
-}));
+const stairs = Object.entries(stairways).flatMap(([folder, rooms]) =>
+  rooms.slice(0, -1).map((room, level) => ({
+    name: `stairs-of-${folder}-${level + 1}`,
+    comment: `From the ground up: ${rooms.join(", ")}.`,
+    severity: "error",
+    from: { path: `^${folder}/${room}` },
+    to: { path: rooms.slice(level + 1).map((higher) => `^${folder}/${higher}`) },
+  })),
+);
 
 export default {
   forbidden: [

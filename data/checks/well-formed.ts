@@ -1,7 +1,7 @@
 import type { Problem } from "vivary/schema";
 import { positionAt } from "../reading/json";
-import { slipOf } from "../writing/wording";
 import type { Check } from "./check";
+import { slipOf } from "./wording";
 
 /** What the schema and the checks within one file say, but of lines that are no JSON. */
 export const wellFormed: Check = {

@@ -5,11 +5,11 @@ import type { Group, Plan } from "../../plan";
 import type { RectangleBase } from "../../tank";
 import { convert } from "../../units";
 import type { Block } from "../layout";
-import { isOfWater, waterAsked } from "../matters/water-asked";
 import type { Messages } from "../messages/messages";
 import { nameIn } from "../names";
 import { partTold } from "./part-told";
 import type { Teller } from "./teller";
+import { isOfWater, waterAsked } from "./water-asked";
 
 /** What would help, in words. Its groups are the parties of the verdict. */
 export function remediesTold(remedies: Remedies, teller: Teller, messages: Messages): Block {

@@ -13,11 +13,7 @@ const told = (a: SpeciesProfile, b: SpeciesProfile) =>
   pairBy(season, { species: a }, { species: b }).findings.map(({ from, weight }) => [from, weight]);
 
 test("who needs a cool season goes without beside what would be too cold then", () => {
-  const { outcome, findings } = pairBy(
-    season,
-    { species: carassiusAuratus },
-    { species: poeciliaLatipinna },
-  );
+  const { outcome, findings } = pairBy(season, { species: carassiusAuratus }, { species: poeciliaLatipinna });
   expect(outcome).toBe("suitable");
   expect(findings).toMatchObject([
     { weight: "advisory", from: 0, to: 1, measures: { season: { min: 4, max: 12 } } },

@@ -1,14 +1,14 @@
 import type { JointCondition, Verdict } from "../../compatibility";
 import type { FactName } from "../../plan";
-import type { Teller } from "../describe/teller";
+import type { Alike } from "../matters/alike";
+import { isBy, tellsPlanned } from "../matters/by-rule";
+import { type Demand, demandsOf, isRoom, reasonsFor } from "../matters/matters";
+import { isFarTooSmall, isOfRoom } from "../matters/order";
+import { plannedWaterRules } from "../matters/water-rules";
 import type { Messages } from "../messages/messages";
-import type { Alike } from "./alike";
-import { isBy, tellsPlanned } from "./by-rule";
-import { type Demand, demandsOf, isRoom, reasonsFor } from "./matters";
-import { isFarTooSmall, isOfRoom } from "./order";
 import { type Item, reasonOf, roomItem } from "./reasons";
+import type { Teller } from "./teller";
 import { figureOf, isOfWater, waterAsked } from "./water-asked";
-import { plannedWaterRules } from "./water-rules";
 
 /** What must change, and what the plan does not say; the facts that the latter names. */
 export interface Demands {

@@ -1,10 +1,10 @@
 import type { Finding, Verdict, Weight } from "../../compatibility";
 import type { Basis } from "../../species";
-import type { Teller } from "../describe/teller";
 import { type Figure, numberOf } from "../figure";
-import type { Alike } from "./alike";
-import { isOfRoom, isTooLong } from "./order";
-import { commonSides, roomNeeded, roomThere, sidesNeeded, sidesOf } from "./room";
+import type { Alike } from "../matters/alike";
+import { isOfRoom, isTooLong } from "../matters/order";
+import { commonSides, roomNeeded, roomThere, sidesNeeded, sidesOf } from "../matters/room";
+import type { Teller } from "./teller";
 
 /** A reason as a sentence without a capital, with what it rests on. */
 export interface Reason {

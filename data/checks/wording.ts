@@ -1,10 +1,10 @@
 // Problems of a file in the words of those who write it.
 import type { DataFolder, Problem, ProblemCode } from "vivary/schema";
 import { traitPaths } from "vivary/species";
-import type { Slip } from "../checks/check";
 import type { DataFile } from "../reading/files";
 import { exampleAt, fieldNamesAt, spaced } from "../reading/schema-at";
 import { guess, nearest } from "../reading/spelling";
+import type { Slip } from "./check";
 
 /** A problem of a file as a slip. */
 export function slipOf({ folder, path: file }: DataFile, problem: Problem): Slip {
