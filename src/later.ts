@@ -21,6 +21,20 @@ export function onceOfEach<Key, Value extends NonNullable<unknown>>(
   };
 }
 
+/** The same for objects, of which it keeps none alive. */
+export function onceOfEachObject<Key extends object, Value extends NonNullable<unknown>>(
+  make: (key: Key) => Value,
+): (key: Key) => Value {
+  const known = new WeakMap<Key, Value>();
+  return (key) => {
+    const held = known.get(key);
+    if (held !== undefined) return held;
+    const made = make(key);
+    known.set(key, made);
+    return made;
+  };
+}
+
 /** Gives what it holds fields that are made when they are first read, and freezes it. */
 export function frozenWhenRead<Held extends object>(
   held: Held,

@@ -4,7 +4,8 @@
  *
  * @packageDocumentation
  */
-export type { OnScales, Stock, Weighed } from "./animals/stock";
+export type { Counted, Crowd, End } from "./animals/crowd";
+export type { Stock, Weighed } from "./animals/stock";
 export type { AssessOptions, ThresholdOptions } from "./assess/assess-options";
 export { assessPair } from "./assess/assess-pair";
 export { assessPairBy } from "./assess/assess-pair-by";

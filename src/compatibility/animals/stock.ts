@@ -1,13 +1,14 @@
 import { decimal } from "../../decimal";
+import { onceOfEach, onceOfEachObject } from "../../later";
 import { bodyMass, nitrogenLoad, oxygenDemand, ration } from "../../load";
-import type { Animals } from "../../plan";
-import type { TraitPath, TraitValue } from "../../species";
+import type { TraitPath } from "../../species";
+import { type Counted, type End, numbersWanted, orUnknown } from "./crowd";
 import { grownLength } from "./lengths";
-import { wantedBy, wantedKin } from "./wanted";
+import { wantedBy } from "./wanted";
 
 /** The fish of a plan, grown, by mass: at what they likely weigh, or at one end of it. */
 export interface Stock {
-  readonly end: "likely" | "least" | "greatest";
+  readonly end: End;
   readonly animals: readonly Weighed[];
 }
 
@@ -17,13 +18,6 @@ export interface Weighed {
   readonly mass: number;
   /** How many. */
   readonly count: number;
-}
-
-/** Animals that are put on the scales. */
-export interface OnScales {
-  readonly animals: Animals;
-  /** The values of a trait that a source supports, the adopted one first; none where it is unknown. */
-  readonly standing: <Path extends TraitPath>(path: Path) => readonly TraitValue<Path>[];
 }
 
 /** Without these traits animals cannot be weighed. */
@@ -40,7 +34,7 @@ interface WeighedTrait<Weighed> {
  * those that say how many of them are wanted.
  * Trait by trait, so that they stand in one order in whatever order the animals do.
  */
-export function traitsWeighed<Each extends OnScales>(groups: readonly Each[]): readonly WeighedTrait<Each>[] {
+export function traitsWeighed<Each extends Counted>(groups: readonly Each[]): readonly WeighedTrait<Each>[] {
   const by = (trait: TraitPath, animals: readonly Each[]) => animals.map((subject) => ({ subject, trait }));
   return [
     ...by("size.adultLength", groups),
@@ -56,59 +50,37 @@ export function traitsWeighed<Each extends OnScales>(groups: readonly Each[]): r
   ];
 }
 
-const isFish = ({ animals }: OnScales) => animals.kind === "fish";
+const isFish = ({ animals }: Counted) => animals.kind === "fish";
 
-const isMeasured = (standing: OnScales["standing"]) => standing("size.lengthWeight").length > 0;
+const isMeasured = (standing: Counted["standing"]) => standing("size.lengthWeight").length > 0;
 
 /** The likely stock first, then the lightest and the heaviest it may be, by every length and shape that may be true. */
-export function stocksOf(groups: readonly OnScales[]): readonly Stock[] {
-  const fish = groups.filter(isFish).map((group) => ({ counts: wantedOf(group), masses: massesOf(group) }));
+export function stocksOf(groups: readonly Counted[]): readonly Stock[] {
+  const fish = groups.filter(isFish).map((group) => ({ counts: countsOf(group), masses: massesOf(group) }));
   return (["likely", "least", "greatest"] as const).map((end) => ({
     end,
     animals: fish.map(({ counts, masses }) => ({ mass: masses[end], count: counts[end] })),
   }));
 }
 
-/**
- * How many there are of a group once there are as many of its species as belong together: by the adopted facts, and at
- * the ends of what may be true.
- */
-function wantedOf({ animals, standing }: OnScales): Readonly<Record<Stock["end"], number>> {
-  const { count = 1, kin } = animals;
-  const each = <Path extends TraitPath>(path: Path) => orUnknown(standing(path));
-  const counts = each("social.living").flatMap((living) =>
-    each("social.group").flatMap((group) =>
-      each("social.femalesPerMale").map((ratio) => {
-        const wanted = wantedKin({
-          party: { kin },
-          ...(living && { "social.living": living }),
-          ...(group && { "social.group": group }),
-          ...(ratio !== undefined && { "social.femalesPerMale": ratio }),
-        });
-        return Math.ceil((count * (wanted.count ?? 1)) / (kin.count ?? 1));
-      }),
-    ),
-  );
-  return { likely: counts[0] ?? count, least: Math.min(...counts), greatest: Math.max(...counts) };
+/** How many there are of a group once there are as many of its species as belong together: its share of them. */
+function countsOf(group: Counted): Readonly<Record<End, number>> {
+  const { count = 1, kin } = group.animals;
+  const wanted = numbersWanted(group);
+  const share = (end: End) => Math.ceil((count * wanted[end]) / (kin.count ?? 1));
+  return { likely: share("likely"), least: share("least"), greatest: share("greatest") };
 }
-
-const orUnknown = <Value>(values: readonly Value[]): readonly (Value | undefined)[] =>
-  values.length > 0 ? values : [undefined];
 
 /** Nothing on the scales. */
 export const noStock: Stock = { end: "likely", animals: [] };
 
 /** Oxygen that a stock uses through a warm night, mg/h: as fish go about in a group; at least at rest. */
-export function oxygenDemandOf(stock: Stock, temperature: number): number {
-  const known = demands.get(stock) ?? new Map<number, number>();
-  demands.set(stock, known);
-  const demand = known.get(temperature) ?? demandOf(stock, temperature);
-  known.set(temperature, demand);
-  return demand;
-}
+export const oxygenDemandOf = (stock: Stock, temperature: number): number => demandsOf(stock)(temperature);
 
 /** By temperature, since it is asked for each group of a plan. */
-const demands = /* @__PURE__ */ new WeakMap<Stock, Map<number, number>>();
+const demandsOf = /* @__PURE__ */ onceOfEachObject((stock: Stock) =>
+  onceOfEach((temperature: number) => demandOf(stock, temperature)),
+);
 
 function demandOf({ end, animals }: Stock, temperature: number): number {
   const each = (mass: number) => {
@@ -130,7 +102,7 @@ function totalOf(animals: readonly Weighed[], each: (mass: number) => number): n
 }
 
 /** What one fish of a group weighs in g, by the adopted facts and at the ends of what may be true. */
-function massesOf({ animals, standing }: OnScales): Readonly<Record<Stock["end"], number>> {
+function massesOf({ animals, standing }: Counted): Readonly<Record<End, number>> {
   const lengths = standing("size.adultLength").map((adult) => grownLength(animals, adult));
   const bodies = isMeasured(standing)
     ? standing("size.lengthWeight").map((lengthWeight) => ({ lengthWeight }))
@@ -143,4 +115,4 @@ function massesOf({ animals, standing }: OnScales): Readonly<Record<Stock["end"]
   };
 }
 
-const shapesOf = (standing: OnScales["standing"]) => orUnknown(standing("size.bodyShape"));
+const shapesOf = (standing: Counted["standing"]) => orUnknown(standing("size.bodyShape"));

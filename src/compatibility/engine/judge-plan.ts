@@ -1,13 +1,15 @@
 import { gathered } from "../../gathered";
+import { onceOfEachObject } from "../../later";
 import type { TraitPath } from "../../species";
+import { type Crowd, crowdsOf, noCrowd } from "../animals/crowd";
 import { noStock, type Stock, stocksOf, traitsWeighed, weighedBy } from "../animals/stock";
+import { wantedBy } from "../animals/wanted";
 import type { ThresholdValues } from "../threshold-values";
 import { type Judgement, leftOpen, silent } from "./answers/judgement";
 import { missingQuestions } from "./answers/questions";
 import { type PlanSubjects, utmostOf } from "./answers/standing";
-import { judgeOf, type Run } from "./judge";
+import { judgeOf, type Run, type Setting } from "./judge";
 import { decidingBy, readingsOf } from "./rule/deciding";
-import type { GivenCondition } from "./rule/finding";
 import type { PlanRule } from "./rule/rule";
 import { isMissing, type Reading, type Subject, subjectOf } from "./sides/subject";
 
@@ -23,7 +25,7 @@ export function planJudge(
   const { subjects } = plan;
   const { thresholds, mayAsk } = decidingBy(rule, values);
   const readings = readingsOf(rule, plan.plan);
-  const { unweighed, stocks, beside } = rule.weighs ? weighingOf(subjects) : nothingWeighed;
+  const { unweighed, ends, beside } = measuredBy(rule, subjects);
   if (unweighed.length > 0) {
     const utmost = utmostOf(rule, { sides: subjects, plan, mayAsk });
     const open = leftOpen(rule, silent, missingQuestions(rule, unweighed), utmost);
@@ -31,45 +33,57 @@ export function planJudge(
   }
   const see = (seen: object) => rule.judge({ plan: readings, thresholds, ...seen } as never);
   if (rule.way === "all-groups") {
-    const runs = stocks.map(
-      (stock): Run =>
+    const runs = ends.map(
+      (end): Run =>
         (groups) =>
-          see({ stock, groups }),
+          see({ ...end, groups }),
     );
-    return () => [judgeTogether(rule, runs, plan, mayAsk)];
+    return () => [judgeTogether(rule, runs, plan, { mayAsk, beside })];
   }
-  const runs = stocks.map(
-    (stock): Run =>
+  const runs = ends.map(
+    (end): Run =>
       ([from]) =>
-        see({ stock, from }),
+        see({ ...end, from }),
   );
   const judge = judgeOf(rule, runs, { plan, mayAsk, beside });
   return rule.way === "once" ? () => [judge([])] : (sides) => sides.map((side) => judge([side]));
 }
 
-/** What comes of weighing the groups of a plan. */
-interface Weighing {
+/** What comes of weighing or counting the groups of a plan. */
+interface Measured {
   /** Without what they cannot be weighed. */
   readonly unweighed: readonly Reading[];
-  readonly stocks: readonly Stock[];
-  /** What the stocks rest on. */
+  /** What a rule sees besides, by the adopted facts first, then at the ends of what may be true. */
+  readonly ends: readonly { readonly stock: Stock; readonly crowd: Crowd }[];
+  /** What that rests on. */
   readonly beside: readonly Reading[] | undefined;
 }
 
-const nothingWeighed: Weighing = { unweighed: [], stocks: [noStock], beside: undefined };
+const unmeasured: Measured = {
+  unweighed: [],
+  ends: [{ stock: noStock, crowd: noCrowd }],
+  beside: undefined,
+};
 
-const weighings = /* @__PURE__ */ new WeakMap<readonly Subject[], Weighing>();
+/** The groups of a plan weighed or counted, as a rule asks. */
+function measuredBy({ weighs, counts }: PlanRule, subjects: readonly Subject[]): Measured {
+  if (weighs) return weighingOf(subjects);
+  return counts ? countingOf(subjects) : unmeasured;
+}
 
 /** The groups of a plan, weighed once for all rules. */
-function weighingOf(subjects: readonly Subject[]): Weighing {
-  const known = weighings.get(subjects);
-  if (known) return known;
+const weighingOf = /* @__PURE__ */ onceOfEachObject((subjects: readonly Subject[]): Measured => {
   const unweighed = readingsFor(subjects, weighedBy).filter(isMissing);
   const beside = traitsWeighed(subjects).map(({ subject, trait }) => subject.reading(trait));
-  const weighing = { unweighed, beside, stocks: unweighed.length > 0 ? [] : stocksOf(subjects) };
-  weighings.set(subjects, weighing);
-  return weighing;
-}
+  const stocks = unweighed.length > 0 ? [] : stocksOf(subjects);
+  return { unweighed, beside, ends: stocks.map((stock) => ({ stock, crowd: noCrowd })) };
+});
+
+/** The groups of a plan, counted once for all rules. */
+const countingOf = /* @__PURE__ */ onceOfEachObject((subjects: readonly Subject[]): Measured => {
+  const beside = wantedBy.flatMap((trait) => subjects.map(({ reading }) => reading(trait)));
+  return { unweighed: [], beside, ends: crowdsOf(subjects).map((crowd) => ({ stock: noStock, crowd })) };
+});
 
 const readingsFor = (subjects: readonly Subject[], traits: readonly Reading["trait"][]) =>
   gathered(subjects, ({ reading }) => traits.map(reading));
@@ -83,9 +97,9 @@ function judgeTogether(
   rule: PlanRule,
   runs: readonly Run[],
   plan: PlanSubjects,
-  mayAsk: readonly GivenCondition[],
+  setting: Pick<Setting, "mayAsk" | "beside">,
 ): Judgement {
-  const judgeIn = (within: PlanSubjects) => judgeOf(rule, runs, { plan: within, mayAsk });
+  const judgeIn = (within: PlanSubjects) => judgeOf(rule, runs, { ...setting, plan: within });
   const judgeable = ({ subjects }: PlanSubjects) =>
     subjects.filter(({ reading }) => !rule.needs?.from?.some((trait) => isMissing(reading(trait))));
   const judge = judgeIn(plan);
@@ -104,7 +118,7 @@ function judgeTogether(
   const hangsOn = gathered([judgement, ...certain], (each) => each.hangsOn);
   const missing = readingsFor(plan.subjects, rule.needs?.from ?? []).filter(isMissing);
   if (missing.length === 0) return { ...judgement, least, hangsOn };
-  const utmost = utmostOf(rule, { sides: plan.subjects, plan, mayAsk });
+  const utmost = utmostOf(rule, { ...setting, sides: plan.subjects, plan });
   return { ...leftOpen(rule, judgement, missingQuestions(rule, missing), utmost, least), hangsOn };
 }
 

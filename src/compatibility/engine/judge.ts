@@ -26,6 +26,7 @@ import type { MeasureKinds } from "./rule/measures";
 import { measured } from "./rule/measures";
 import { isPairRule, type Rule, type RuleAnswer, type RuleWay } from "./rule/rule";
 import { gravest, gravity, type Weight } from "./rule/weight";
+import { isAskedOf } from "./sides/is-asked-of";
 import { onceForEach } from "./sides/once-for-each";
 import { basisOf, isMissing, type Reading, type Subject } from "./sides/subject";
 import { unknownTrait, type View, viewOf } from "./sides/view";
@@ -114,6 +115,7 @@ export function judgeOf(
     };
   });
   return (sides, takesPlace) => {
+    if (!isAskedOf(rule, sides)) return silent;
     given = { sides, plan, mayAsk, beside: weighed, takesPlace };
     const seen = sides.map(seenAt);
     const lacking = lackedBy(seen);
@@ -148,6 +150,7 @@ export function answerOf(
   { sides, plan }: Pick<Case, "sides" | "plan">,
   read: ReadTrait,
 ): WorldAnswer {
+  if (!isAskedOf(rule, sides)) return nothing;
   try {
     const answers = run();
     if (answers === "unknown") return unknown;

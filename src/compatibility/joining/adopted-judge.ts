@@ -1,3 +1,5 @@
+import { onceOfEachObject } from "../../later";
+import { type Crowd, crowdsOf, noCrowd } from "../animals/crowd";
 import { noStock, type Stock, stocksOf } from "../animals/stock";
 import { sidesOf, whetherTheyMeet } from "../assess/judged-plan";
 import type { PlanSubjects, Standing } from "../engine/answers/standing";
@@ -26,15 +28,18 @@ export function adoptedJudge(
   const { thresholds } = decidingBy(rule, values);
   const [fromOf, toOf] = [seenAs(rule, "from", staying), seenAs(rule, "to", staying)];
   const seen = readingsOf(rule, plan);
-  const stockIn = (subjects: readonly Subject[]) => (rule.weighs ? stockOf(subjects) : noStock);
+  const likelyOf = (subjects: readonly Subject[]) => ({
+    stock: rule.weighs ? stockOf(subjects) : noStock,
+    crowd: rule.counts ? likelyCrowd(subjects) : noCrowd,
+  });
   const see = ([from, to]: readonly Subject[], { subjects }: PlanSubjects): object =>
     from && to
       ? { from: fromOf(from), to: toOf(to), thresholds }
-      : { plan: seen, thresholds, stock: stockIn(subjects), from: from && fromOf(from) };
+      : { plan: seen, thresholds, ...likelyOf(subjects), from: from && fromOf(from) };
   const seeAll = (sides: readonly Subject[], { subjects }: PlanSubjects): object => ({
     plan: seen,
     thresholds,
-    stock: stockIn(subjects),
+    ...likelyOf(subjects),
     groups: sides.map(fromOf),
   });
   const seenBy = rule.way === "all-groups" ? seeAll : see;
@@ -80,18 +85,16 @@ const seenAs = (rule: Rule, role: PartyRole, staying: readonly Subject[]): ((sub
       : viewOf(rule, role, subject, adopted, adopted),
   );
 
-const weighed = /* @__PURE__ */ new WeakMap<Subject, Stock["animals"]>();
-const stocks = /* @__PURE__ */ new WeakMap<readonly Subject[], Stock>();
-
 /** What groups likely weigh, each weighed once. */
-function stockOf(subjects: readonly Subject[]): Stock {
-  const stock = stocks.get(subjects) ?? { end: "likely", animals: subjects.flatMap(weigh) };
-  stocks.set(subjects, stock);
-  return stock;
-}
+const stockOf = /* @__PURE__ */ onceOfEachObject(
+  (subjects: readonly Subject[]): Stock => ({ end: "likely", animals: subjects.flatMap(weigh) }),
+);
 
-function weigh(subject: Subject): Stock["animals"] {
-  const animals = weighed.get(subject) ?? stocksOf([subject])[0]?.animals ?? [];
-  weighed.set(subject, animals);
-  return animals;
-}
+const weigh = /* @__PURE__ */ onceOfEachObject(
+  (subject: Subject): Stock["animals"] => stocksOf([subject])[0]?.animals ?? [],
+);
+
+/** How many of each species are likely wanted. */
+const likelyCrowd = /* @__PURE__ */ onceOfEachObject(
+  (subjects: readonly Subject[]): Crowd => crowdsOf(subjects)[0] ?? noCrowd,
+);

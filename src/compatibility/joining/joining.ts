@@ -3,6 +3,7 @@ import type { Group, Plan } from "../../plan";
 import { changedFacts, checkedPlan, isSameParty, partiesOfGroups, traitsOfFacts } from "../../plan/inner";
 import type { TraitPath } from "../../species";
 import { traitsWeighed } from "../animals/stock";
+import { wantedBy } from "../animals/wanted";
 import type { AssessOptions } from "../assess/assess-options";
 import { assessPlanWith } from "../assess/assess-plan";
 import { whetherTheyMeet } from "../assess/judged-plan";
@@ -223,8 +224,9 @@ function missingOf(
 ): readonly OpenQuestion[] | undefined {
   const lacks = (trait: TraitPath) => isMissing(newcomer.reading(trait));
   if (traitsOfFacts.some(lacks)) return undefined; // A condition may look at it, whichever rule asks for that.
-  const looksAt = ({ needs, uses, weighs }: Rule) =>
+  const looksAt = ({ needs, uses, weighs, counts }: Rule) =>
     [needs?.from, needs?.to, uses?.from, uses?.to].some((traits) => traits?.some(lacks)) ||
+    (counts && wantedBy.some(lacks)) ||
     (weighs && traitsWeighed([newcomer]).some(({ trait }) => lacks(trait)));
   return by.rules
     .filter(looksAt)

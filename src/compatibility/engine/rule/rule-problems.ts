@@ -2,7 +2,7 @@ import type { Problem } from "../../../errors";
 import { isReading } from "../../../plan/inner";
 import { traitPaths } from "../../../species";
 import { numbers } from "../../threshold-values";
-import type { RuleWay } from "./rule";
+import type { Rule, RuleWay } from "./rule";
 import { isWeight } from "./weight";
 
 type Path = Problem["path"];
@@ -15,11 +15,14 @@ const ways: Readonly<Record<RuleWay, readonly string[]>> = {
   once: [],
 };
 
+const kinds: readonly unknown[] = ["one-species", "two-species"] satisfies Rule["between"][];
+
 /** What is missing or wrong in what should be a rule. */
 export function ruleProblems(rule: unknown, path: Path): readonly Problem[] {
   const {
     id,
     way,
+    between,
     judge,
     mayAsk,
     mayYield,
@@ -35,6 +38,12 @@ export function ruleProblems(rule: unknown, path: Path): readonly Problem[] {
   return [
     refuse(!isId(id), [...path, "id"], "lower-case words joined by hyphens", id),
     refuse(!isWay, [...path, "way"], `one of ${Object.keys(ways).join(", ")}`, way),
+    refuse(
+      between !== undefined && !(roles.includes("to") && kinds.includes(between)),
+      [...path, "between"],
+      `of a rule of pairs one of ${kinds.join(", ")}`,
+      between,
+    ),
     refuse(typeof judge !== "function", [...path, "judge"], "a function", judge),
     refuse(
       mayAsk !== undefined && typeof mayAsk !== "function",

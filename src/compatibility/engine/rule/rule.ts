@@ -1,6 +1,7 @@
 import type { Animals } from "../../../plan";
 import type { PlanReadings } from "../../../plan/inner";
 import type { TraitPath, TraitValue } from "../../../species";
+import type { Crowd } from "../../animals/crowd";
 import type { Stock } from "../../animals/stock";
 import type { ThresholdName, ThresholdValues } from "../../threshold-values";
 import type { GivenCondition, Judged } from "./finding";
@@ -34,6 +35,8 @@ export interface RuleDeclaration<
   /** Unique. Apps name theirs `x-…`. */
   readonly id: Id;
   readonly way: Way;
+  /** Of which pairs it is asked: of parties of one species alone, or of two; of any where absent. */
+  readonly between?: "one-species" | "two-species";
   /** Traits without which it cannot judge: one that nobody knows leaves the rule open where it is read. */
   readonly needs?: Needs;
   /** Traits that may be absent; absence judges at least as severely as every value. */
@@ -60,6 +63,11 @@ export interface RuleDeclaration<
    * open while the length of some group is unknown. What it finds must not lessen as they grow heavier.
    */
   readonly weighs?: boolean;
+  /**
+   * It reads `crowd`, how many there will be of each species: it is judged for the numbers that are likely wanted, the least
+   * and the greatest. What it finds must not lessen as they grow.
+   */
+  readonly counts?: boolean;
 }
 
 type Listed<Traits, Role extends string> = Traits extends { readonly [R in Role]?: infer Paths }
@@ -105,6 +113,8 @@ export interface PlanSeen<Reads> {
   readonly plan: { readonly [Name in Extract<Reads, keyof PlanReadings>]: PlanReadings[Name] };
   /** Empty unless the rule `weighs`. */
   readonly stock: Stock;
+  /** Of nobody unless the rule `counts`. */
+  readonly crowd: Crowd;
 }
 
 /** What a rule answers of what it sees: its findings, none if there is nothing to say, or that it cannot tell. */

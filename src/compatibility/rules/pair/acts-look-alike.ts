@@ -28,6 +28,7 @@ type Other = SeenParty<never, Looks | "space.zones" | "space.openWater">;
 export const actsLookAlike = /* @__PURE__ */ ownRule({
   id: "acts-look-alike",
   way: "each-way",
+  between: "two-species",
   needs: { from: ["temperament.acts"] },
   uses: {
     from: /* @__PURE__ */ besideWanted(
@@ -50,7 +51,6 @@ export const actsLookAlike = /* @__PURE__ */ ownRule({
 
 /** What it does to the other where it takes it for one of its own. */
 function takenFor(from: Doer, to: Other, thresholds: Deciding): readonly ActAnswer[] {
-  if (from.party.id === to.party.id) return [];
   const acts = from["temperament.acts"].filter(
     (act) =>
       act.target === "look-alike" &&

@@ -47,6 +47,7 @@ type Deciding = Pick<
 export const actsOthers = /* @__PURE__ */ ownRule({
   id: "acts-others",
   way: "each-way",
+  between: "two-species",
   needs: { from: ["temperament.acts", "size.adultLength"], to: ["size.adultLength"] },
   uses: {
     from: /* @__PURE__ */ besideWanted("space.zones", "space.territory", "space.openWater", "diet.pace"),
@@ -64,7 +65,6 @@ export const actsOthers = /* @__PURE__ */ ownRule({
   mayYield: ["blocking", "restricting", "advisory"],
   measures: actMeasures,
   judge: ({ from, to, thresholds }) => {
-    if (from.party.id === to.party.id) return [];
     const acts = sparingBySex(from, to, (doer, other) => actsOn(doer, other, thresholds));
     return [...acts, ...bullied(from, to, thresholds)];
   },

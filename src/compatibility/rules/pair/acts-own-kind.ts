@@ -42,6 +42,7 @@ const targets: readonly Act["target"][] = ["own-sex", "other-sex", "own-kind", "
 export const actsOwnKind = /* @__PURE__ */ ownRule({
   id: "acts-own-kind",
   way: "each-way",
+  between: "one-species",
   needs: { from: ["temperament.acts"] },
   uses: { from: /* @__PURE__ */ besideWanted("space.territory", "space.openWater") },
   mayRestrict: /* @__PURE__ */ besideWanted("space.territory"),
@@ -49,7 +50,6 @@ export const actsOwnKind = /* @__PURE__ */ ownRule({
   mayYield: ["blocking", "restricting", "advisory"],
   measures: actMeasures,
   judge: ({ from, to, thresholds }) => {
-    if (from.party.id !== to.party.id) return [];
     const isItself = from.party === to.party;
     const meant = from["temperament.acts"].filter(
       ({ does, target }) => does !== "nips-fins" && does !== "rasps-mucus" && targets.includes(target),

@@ -28,10 +28,11 @@ function sexesApart(from: Parent, to: Parent): GivenCondition | undefined {
 export const interbreeding = /* @__PURE__ */ ownRule({
   id: "interbreeding",
   way: "each-way",
+  between: "two-species",
   uses: { from: ["reproduction.interbreedsWith"], to: ["reproduction.interbreedsWith"] },
   mayYield: ["blocking", "restricting", "advisory"],
   judge: ({ from, to }) => {
-    if (from.party.id === to.party.id || from.party.family !== to.party.family) return [];
+    if (from.party.family !== to.party.family) return [];
     if (!mayHave(from.party, "male") || !mayHave(to.party, "female")) return [];
     const wanted = from.party.raises || to.party.raises;
     const named = [names(from, to), names(to, from)];

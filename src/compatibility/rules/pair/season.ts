@@ -10,6 +10,7 @@ import { ownRule } from "../../engine/rule/own-rule";
 export const season = /* @__PURE__ */ ownRule({
   id: "season",
   way: "each-way",
+  between: "two-species",
   uses: { from: ["water.coolSeason", "water.temperature"], to: ["water.temperature"] },
   mayYield: ["advisory"],
   measures: { season: "degC", to: "degC" },

@@ -15,6 +15,7 @@ import { shareAny } from "../shared/lists";
 export const shyness = /* @__PURE__ */ ownRule({
   id: "shyness",
   way: "each-way",
+  between: "two-species",
   needs: { from: ["temperament.shy"], to: ["diet.pace"] },
   uses: {
     from: ["space.zones", "space.openWater", "size.adultLength", "diet.pace"],
@@ -24,7 +25,6 @@ export const shyness = /* @__PURE__ */ ownRule({
   mayYield: ["restricting"],
   mayAsk: ({ coverFromBustle }) => [{ on: "tank.cover", wanted: { min: coverFromBustle } }],
   judge: ({ from, to, thresholds }) => {
-    if (from.party.id === to.party.id) return [];
     if (!from["temperament.shy"] || from["diet.pace"] === "fast") return [];
     if (to["diet.pace"] !== "fast" || to["social.settles"]) return [];
     if (!shareAny(from["space.zones"], to["space.zones"])) return [];

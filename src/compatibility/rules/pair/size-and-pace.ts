@@ -12,6 +12,7 @@ import { shareAny } from "../shared/lists";
 export const sizeAndPace = /* @__PURE__ */ ownRule({
   id: "size-and-pace",
   way: "each-way",
+  between: "two-species",
   needs: { from: ["diet.pace", "size.adultLength"], to: ["size.adultLength"] },
   uses: { from: ["space.zones", "space.openWater"], to: ["space.zones", "space.openWater"] },
   decidesBy: ["muchLonger", "coverFromBustle"],
@@ -19,7 +20,7 @@ export const sizeAndPace = /* @__PURE__ */ ownRule({
   measures: { longer: "cm", shorter: "cm" },
   mayAsk: ({ coverFromBustle }) => [{ on: "tank.cover", wanted: { min: coverFromBustle } }],
   judge: ({ from, to, thresholds }) => {
-    if (from["diet.pace"] === "slow" || from.party.id === to.party.id) return [];
+    if (from["diet.pace"] === "slow") return [];
     if (from.party.kind !== "fish" || to.party.kind !== "fish") return [];
     const longer = grownLength(from.party, from["size.adultLength"]);
     const shorter = preyLength(to.party, to["size.adultLength"]) ?? 0;

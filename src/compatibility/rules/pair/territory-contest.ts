@@ -13,11 +13,12 @@ type Holder = SeenParty<never, "space.territory">;
 export const territoryContest = /* @__PURE__ */ ownRule({
   id: "territory-contest",
   way: "mutual",
+  between: "two-species",
   uses: { from: ["space.territory"], to: ["space.territory"] },
   mayYield: ["restricting"],
   measures: { zone: "zone", from: "cm2", to: "cm2" },
   judge: ({ from, to }) => {
-    if (from.party.id === to.party.id || holdsNone(from) || holdsNone(to)) return [];
+    if (holdsNone(from) || holdsNone(to)) return [];
     const [mine, theirs] = [from["space.territory"], to["space.territory"]];
     if (!isPlace(mine) || !isPlace(theirs)) return "unknown";
     if (mine.zone !== theirs.zone || !isHeld(mine, from) || !isHeld(theirs, to)) return [];

@@ -1,16 +1,17 @@
 import { decimal } from "../../../decimal";
 import type { TraitValue } from "../../../species";
+import type { Crowd } from "../../animals/crowd";
 import { placeOf } from "../../animals/rivals";
 import { floorNeeded } from "../../animals/room";
 import { claimsOf } from "../../animals/territories";
-import { besideWanted, type WantedBy, wantedBy, wantedKin } from "../../animals/wanted";
+import { wantedBy } from "../../animals/wanted";
 import { ownRule } from "../../engine/rule/own-rule";
 import type { SeenParty } from "../../engine/rule/rule";
 import { isNearlyEnough } from "../shared/nearly-enough";
 
 type Dweller = SeenParty<
   "space.zones" | "space.footprint",
-  "space.furtherFootprint" | "space.territory" | "diet.type" | "diet.foods" | WantedBy
+  "space.furtherFootprint" | "space.territory" | "diet.type" | "diet.foods" | "social.living"
 >;
 type Zone = TraitValue<"space.zones">[number];
 
@@ -28,27 +29,23 @@ export const zones = /* @__PURE__ */ ownRule({
   way: "all-groups",
   needs: { from: ["space.zones", "space.footprint"] },
   uses: {
-    from: /* @__PURE__ */ besideWanted(
-      "space.furtherFootprint",
-      "space.territory",
-      "diet.type",
-      "diet.foods",
-    ),
+    from: ["space.furtherFootprint", "space.territory", "diet.type", "diet.foods", "social.living"],
   },
+  counts: true,
   mayAdd: wantedBy,
   mayRestrict: ["social.living"],
   reads: ["tank.footprint"],
   decidesBy: ["besideOthers", "besideSwimmers", "farTooSmall", "nearlyWide"],
   mayYield: ["blocking", "restricting", "advisory"],
   measures: { zone: "zone", needed: "cm2", planned: "cm2" },
-  judge: ({ groups, plan, thresholds }) => {
+  judge: ({ groups, crowd, plan, thresholds }) => {
     const shares = groups.map(zonesShared);
     const neededIn = new Map(
       [...new Set(shares.flat())].flatMap((zone) => {
         const there = groups.filter((_, index) => shares[index]?.includes(zone));
         const isShared = there.some(({ party }) => party.id !== there[0]?.party.id);
         const part = zone === "midwater" ? thresholds.besideSwimmers : thresholds.besideOthers;
-        return isShared ? [[zone, Math.round(together(floorsOf(there), part))]] : [];
+        return isShared ? [[zone, Math.round(together(floorsOf(there, crowd), part))]] : [];
       }),
     );
     return shares.flatMap((own, about) => {
@@ -102,12 +99,12 @@ function grazes({ party, "diet.type": type, "diet.foods": foods }: Dweller): boo
 }
 
 /** The floor that each species needs, for all its animals in the plan. */
-function floorsOf(groups: readonly Dweller[]): readonly number[] {
+function floorsOf(groups: readonly Dweller[], crowd: Crowd): readonly number[] {
   const floors = new Map<string, number>();
   for (const group of groups) {
     const { id } = group.party;
-    const { count } = wantedKin(group);
-    const floor = floorNeeded(group["space.footprint"], group["space.furtherFootprint"], count);
+    const number = crowd.of(group.party);
+    const floor = floorNeeded(group["space.footprint"], group["space.furtherFootprint"], number);
     floors.set(id, Math.max(floor, floors.get(id) ?? 0));
   }
   return [...floors.values()];
