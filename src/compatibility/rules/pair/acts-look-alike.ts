@@ -45,15 +45,19 @@ export const actsLookAlike = /* @__PURE__ */ ownRule({
   decidesBy: ["coverAgainstChase", "roomBesideBrood"],
   mayYield: ["blocking", "restricting", "advisory"],
   measures: actMeasures,
-  judge: ({ from, to, thresholds }) =>
-    besideJoining(from, to, (doer, other) => takenFor(doer, other, thresholds)),
+  judge: ({ from, to, thresholds }) => {
+    if (!from["temperament.acts"].some(isTowardsLookAlike)) return [];
+    return besideJoining(from, to, (doer, other) => takenFor(doer, other, thresholds));
+  },
 });
+
+const isTowardsLookAlike = ({ target }: Act) => target === "look-alike";
 
 /** What it does to the other where it takes it for one of its own. */
 function takenFor(from: Doer, to: Other, thresholds: Deciding): readonly ActAnswer[] {
   const acts = from["temperament.acts"].filter(
     (act) =>
-      act.target === "look-alike" &&
+      isTowardsLookAlike(act) &&
       reaches(act, from["space.zones"], to["space.zones"]) &&
       canHappen(act, from.party, to.party),
   );

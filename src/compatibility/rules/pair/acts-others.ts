@@ -65,25 +65,29 @@ export const actsOthers = /* @__PURE__ */ ownRule({
   mayYield: ["blocking", "restricting", "advisory"],
   measures: actMeasures,
   judge: ({ from, to, thresholds }) => {
+    if (from.party.temper !== "bully" && !from["temperament.acts"].some(isTowardsOthers)) return [];
     const acts = sparingBySex(from, to, (doer, other) => actsOn(doer, other, thresholds));
     return [...acts, ...bullied(from, to, thresholds)];
   },
 });
 
+/** Whether an act is judged here: of whom fins are nipped and flanks are rasped other rules say. */
+const isTowardsOthers = ({ does, target }: Act) =>
+  does !== "nips-fins" &&
+  does !== "rasps-mucus" &&
+  (target === "any" || target === "smaller" || target === "long-finned");
+
 /** What it does to the other by the acts of its kind. */
 const actsOn = (from: Doer, to: Other, thresholds: Deciding): readonly ActAnswer[] =>
   gathered(from["temperament.acts"], (act) =>
-    isMeant(act, to) &&
+    isTowardsOthers(act) &&
+    (act.does !== "chases" || canFlee(to)) &&
     falls(act, from, to, thresholds) &&
     reaches(act, from["space.zones"], to["space.zones"]) &&
     canHappen(act, from.party, to.party)
       ? judged(act, from, to, thresholds)
       : [],
   );
-
-/** Whether an act is judged here, and can be done to the other at all. */
-const isMeant = ({ does }: Act, to: Other) =>
-  does !== "nips-fins" && does !== "rasps-mucus" && (does !== "chases" || canFlee(to));
 
 function judged(act: Act, from: Doer, to: Other, thresholds: Deciding): readonly ActAnswer[] {
   const removedBy = (when: Act["when"]) => [

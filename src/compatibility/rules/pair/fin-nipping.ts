@@ -56,15 +56,17 @@ export const finNipping = /* @__PURE__ */ ownRule({
   decidesBy: ["muchSmaller", "coverAgainstChase"],
   mayYield: ["blocking", "restricting", "advisory"],
   measures,
-  judge: ({ from, to, thresholds }) =>
-    sparingBySex(from, to, (nipper, other) => bitten(nipper, other, thresholds)),
+  judge: ({ from, to, thresholds }) => {
+    if (!from["temperament.acts"].some(isNip)) return [];
+    return sparingBySex(from, to, (nipper, other) => bitten(nipper, other, thresholds));
+  },
 });
+
+const isNip = ({ does }: Act) => does === "nips-fins";
 
 function bitten(from: Nipper, to: Other, thresholds: Deciding): readonly Answer[] {
   if (to.party.kind !== "fish" || isOneAnimal(from, to)) return [];
-  const nips = from["temperament.acts"].filter(
-    (act) => act.does === "nips-fins" && canHappen(act, from.party, to.party),
-  );
+  const nips = from["temperament.acts"].filter((act) => isNip(act) && canHappen(act, from.party, to.party));
   const sameKind = from.party.id === to.party.id;
   if (sameKind && from.party.form === to.party.form)
     return nips.some(({ target }) => ownKind.includes(target)) ? [toKnow] : [];

@@ -44,14 +44,16 @@ export const mucusGrazing = /* @__PURE__ */ ownRule({
   decidesBy: ["broadFlank"],
   mayYield: ["blocking", "restricting", "advisory"],
   measures,
-  judge: ({ from, to, thresholds }) =>
-    sparingBySex(from, to, (grazer, flank) => rasped(grazer, flank, thresholds)),
+  judge: ({ from, to, thresholds }) => {
+    if (!from["temperament.acts"].some(isRasping)) return [];
+    return sparingBySex(from, to, (grazer, flank) => rasped(grazer, flank, thresholds));
+  },
 });
 
+const isRasping = ({ does }: Act) => does === "rasps-mucus";
+
 function rasped(from: Grazer, to: Flank, { broadFlank }: { readonly broadFlank: number }): readonly Answer[] {
-  const act = from["temperament.acts"].find(
-    (one) => one.does === "rasps-mucus" && canHappen(one, from.party, to.party),
-  );
+  const act = from["temperament.acts"].find((one) => isRasping(one) && canHappen(one, from.party, to.party));
   if (!act || to.party.kind !== "fish" || isOne(from.party, to.party)) return [];
   const shape = to["size.bodyShape"];
   const flat = shape === undefined || shape === "short-deep";

@@ -16,8 +16,9 @@ export const season = /* @__PURE__ */ ownRule({
   measures: { season: "degC", to: "degC" },
   judge: ({ from, to }) => {
     const { "water.coolSeason": needed = "none", "water.temperature": own } = from;
+    if (needed === "none") return [];
     const { kept } = to["water.temperature"] ?? {};
-    if (needed === "none" || !kept || (own && !overlap(own.kept, kept))) return [];
+    if (!kept || (own && !overlap(own.kept, kept))) return [];
     const { min = 0, max = min } = needed;
     const isTooCold = kept.min !== undefined && kept.min > max;
     return isTooCold ? [{ weight: "advisory", measures: { season: { min, max }, to: kept } }] : [];
