@@ -22,6 +22,7 @@ export function traitsOf(rule: Rule): readonly TraitPath[] {
   const further = inConditions[rule.id] ?? [];
   if (rule.way === "once") return rule.weighs ? weighedBy : further;
   const weighed = rule.way === "each-group" && rule.weighs ? weighedBy : [];
+  const counted = rule.counts ? wantedBy : [];
   const declared = [rule.needs, rule.uses].flatMap((sides) => Object.values(sides ?? {}).flat());
-  return [...new Set([...declared, ...further, ...weighed])];
+  return [...new Set([...declared, ...further, ...weighed, ...counted])];
 }

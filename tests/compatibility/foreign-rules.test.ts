@@ -57,6 +57,8 @@ describe("a rule that is none is refused where it is defined", () => {
   test.each([
     ["that yields a weight there is none of", { ...sound, mayYield: ["fatal"] }, "mayYield", /blocking/],
     ["that yields nothing", { ...sound, mayYield: [] }, "mayYield", /blocking/],
+    ["of pairs there are none of", { ...sound, between: "friends" }, "between", /two-species/],
+    ["of a plan, between two", { ...sound, way: "once", between: "two-species" }, "between", /rule of pairs/],
     ["of a way there is none of", { ...sound, way: "sometimes" }, "way", /each-way/],
     ["of a way as objects have", { ...sound, way: "constructor" }, "way", /each-way/],
     ["that does not judge", { ...sound, judge: undefined }, "judge", /function/],

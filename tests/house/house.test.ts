@@ -63,6 +63,11 @@ const sound = {
   "src/compatibility/verdict/verdict.ts": ["../rules/one"],
   "src/compatibility/assess/assess-plan.ts": ["../verdict/verdict"],
   "src/compatibility/meeting/witness.ts": ["../assess/assess-plan"],
+  "src/report/matters/order.ts": [],
+  "src/report/messages/english.ts": ["../matters/order"],
+  "src/report/profile/trait-text.ts": ["../messages/english"],
+  "src/report/describe/describe.ts": ["../profile/trait-text", "../messages/english"],
+  "src/report/page/page-of.ts": ["../describe/describe"],
 };
 
 test("a house that stands breaks nothing", () => {
@@ -84,6 +89,9 @@ test("whatever breaks the plan is told, by the file that does", () => {
     "src/compatibility/rules/one.ts": ["../verdict/verdict"],
     "src/compatibility/verdict/verdict.ts": ["../assess/assess-plan"],
     "src/compatibility/assess/assess-plan.ts": ["../meeting/witness"],
+    "src/report/matters/order.ts": ["../messages/english"],
+    "src/report/messages/english.ts": ["../profile/trait-text"],
+    "src/report/describe/describe.ts": ["../page/page-of"],
     "src/attic/index.ts": ["../units"],
   };
   const told = broken(unsound).filter((line) => !line.startsWith("no-circle"));
@@ -98,12 +106,15 @@ test("whatever breaks the plan is told, by the file that does", () => {
       "by-the-door: src/species/index.ts",
       "by-the-front-door: src/index.ts",
       "species-stands-on-ranges: src/species/index.ts",
-      "stairs-of-compatibility-1: src/compatibility/animals/lengths.ts",
-      "stairs-of-compatibility-1: src/compatibility/thresholds.ts",
-      "stairs-of-compatibility-2: src/compatibility/engine/judge.ts",
-      "stairs-of-compatibility-3: src/compatibility/rules/one.ts",
-      "stairs-of-compatibility-4: src/compatibility/verdict/verdict.ts",
-      "stairs-of-compatibility-5: src/compatibility/assess/assess-plan.ts",
+      "stairs-of-src/compatibility-1: src/compatibility/animals/lengths.ts",
+      "stairs-of-src/compatibility-1: src/compatibility/thresholds.ts",
+      "stairs-of-src/compatibility-2: src/compatibility/engine/judge.ts",
+      "stairs-of-src/compatibility-3: src/compatibility/rules/one.ts",
+      "stairs-of-src/compatibility-4: src/compatibility/verdict/verdict.ts",
+      "stairs-of-src/compatibility-5: src/compatibility/assess/assess-plan.ts",
+      "stairs-of-src/report-1: src/report/matters/order.ts",
+      "stairs-of-src/report-2: src/report/messages/english.ts",
+      "stairs-of-src/report-4: src/report/describe/describe.ts",
       "every-floor-is-in-the-plan: src/attic/index.ts",
     ]),
   );

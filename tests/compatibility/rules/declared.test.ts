@@ -9,8 +9,10 @@ import {
   type Rule,
   thresholds,
 } from "../../../src/compatibility";
+import { crowdsOf, noCrowd } from "../../../src/compatibility/animals/crowd";
 import { noStock, stocksOf } from "../../../src/compatibility/animals/stock";
 import { isPairRule } from "../../../src/compatibility/engine/rule/rule";
+import { isAskedOf } from "../../../src/compatibility/engine/sides/is-asked-of";
 import { subjectOf } from "../../../src/compatibility/engine/sides/subject";
 import { OutsideDomainError } from "../../../src/errors";
 import type { Group, Party, Plan, PlannedTank } from "../../../src/plan";
@@ -113,6 +115,7 @@ function answered(rule: Rule, seen: object): readonly object[] {
 }
 
 function judgedPair(rule: PairRule, from: CheckedParty, to: CheckedParty, noted: Noted): readonly object[] {
+  if (!isAskedOf(rule, [from, to])) return [];
   const set = setOf(noted, rule);
   const seen = {
     from: sideOf(rule, "from", from, set),
@@ -127,12 +130,15 @@ function judgedPlan(rule: PlanRule, plan: CheckedPlan, noted: Noted): readonly o
   const sides = plan.parties.map((party) => sideOf(rule, "from", party, set));
   const { reads = [] } = rule;
   const facts = Object.fromEntries(reads.map((name) => [name, () => readPlan(plan, name)]));
-  const stocks = rule.weighs ? stocksOf(plan.parties.map(subjectOf)) : [noStock];
-  return stocks.flatMap((stock) => {
+  const subjects = plan.parties.map(subjectOf);
+  const stocks = rule.weighs ? stocksOf(subjects) : [noStock];
+  const crowds = rule.counts ? crowdsOf(subjects) : [noCrowd];
+  return (rule.weighs ? stocks : crowds).flatMap((_, end) => {
     const common = {
       plan: () => guarded(facts, { about: "plan", note: (name) => set.add(`plan ${name}`) }),
       thresholds: () => thresholdsOf(rule, set),
-      ...(rule.weighs && { stock: () => stock }),
+      ...(rule.weighs && { stock: () => stocks[end] }),
+      ...(rule.counts && { crowd: () => crowds[end] }),
     };
     const see = (more: object) => answered(rule, guarded({ ...common, ...always(more) }, { about: "seen" }));
     if (rule.way === "once") return see({});
