@@ -4,7 +4,7 @@
  *
  * @packageDocumentation
  */
-export type { Counted, Crowd, End } from "./animals/crowd";
+export type { Crowd, Estimate } from "./animals/crowd";
 export type { Stock, Weighed } from "./animals/stock";
 export type { AssessOptions, ThresholdOptions } from "./assess/assess-options";
 export { assessPair } from "./assess/assess-pair";

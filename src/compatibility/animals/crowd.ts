@@ -10,11 +10,11 @@ export interface Counted {
 }
 
 /** By the adopted facts, or at one end of what may be true. */
-export type End = "likely" | "least" | "greatest";
+export type Estimate = "likely" | "least" | "greatest";
 
 /** How many animals a plan will have once there are as many of each species as belong together. */
 export interface Crowd {
-  readonly end: End;
+  readonly end: Estimate;
   /** The animals of a species, over all groups of it and the form that some animals have. */
   readonly of: (animals: Pick<Animals, "id" | "form">) => number;
 }
@@ -34,7 +34,7 @@ export function crowdsOf(groups: readonly Counted[]): readonly Crowd[] {
 const keyOf = ({ id, form = "" }: Pick<Animals, "id" | "form">) => `${id} ${form}`;
 
 /** How many animals of a species are wanted, as the animals of a group have it. */
-export function numbersWanted({ animals, standing }: Counted): Readonly<Record<End, number>> {
+export function numbersWanted({ animals, standing }: Counted): Readonly<Record<Estimate, number>> {
   const each = <Path extends TraitPath>(path: Path) => orUnknown(standing(path));
   const numbers = each("social.living").flatMap((living) =>
     each("social.group").flatMap((group) =>

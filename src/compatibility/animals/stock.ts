@@ -2,13 +2,13 @@ import { decimal } from "../../decimal";
 import { onceOfEach, onceOfEachObject } from "../../later";
 import { bodyMass, nitrogenLoad, oxygenDemand, ration } from "../../load";
 import type { TraitPath } from "../../species";
-import { type Counted, type End, numbersWanted, orUnknown } from "./crowd";
+import { type Counted, type Estimate, numbersWanted, orUnknown } from "./crowd";
 import { grownLength } from "./lengths";
 import { wantedBy } from "./wanted";
 
 /** The fish of a plan, grown, by mass: at what they likely weigh, or at one end of it. */
 export interface Stock {
-  readonly end: End;
+  readonly end: Estimate;
   readonly animals: readonly Weighed[];
 }
 
@@ -64,10 +64,10 @@ export function stocksOf(groups: readonly Counted[]): readonly Stock[] {
 }
 
 /** How many there are of a group once there are as many of its species as belong together: its share of them. */
-function countsOf(group: Counted): Readonly<Record<End, number>> {
+function countsOf(group: Counted): Readonly<Record<Estimate, number>> {
   const { count = 1, kin } = group.animals;
   const wanted = numbersWanted(group);
-  const share = (end: End) => Math.ceil((count * wanted[end]) / (kin.count ?? 1));
+  const share = (end: Estimate) => Math.ceil((count * wanted[end]) / (kin.count ?? 1));
   return { likely: share("likely"), least: share("least"), greatest: share("greatest") };
 }
 
@@ -102,7 +102,7 @@ function totalOf(animals: readonly Weighed[], each: (mass: number) => number): n
 }
 
 /** What one fish of a group weighs in g, by the adopted facts and at the ends of what may be true. */
-function massesOf({ animals, standing }: Counted): Readonly<Record<End, number>> {
+function massesOf({ animals, standing }: Counted): Readonly<Record<Estimate, number>> {
   const lengths = standing("size.adultLength").map((adult) => grownLength(animals, adult));
   const bodies = isMeasured(standing)
     ? standing("size.lengthWeight").map((lengthWeight) => ({ lengthWeight }))
