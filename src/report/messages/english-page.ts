@@ -443,6 +443,7 @@ const page: PageWords = {
       `Of ${among} species none was found that suits ${who} in a tank of ${tank}.`,
     good: "Good companions",
     watched: "Only while room and cover keep bites off, and with a tank to move one to",
+    listed: "laws of some places name it, see its page",
     why: (reason) => {
       switch (reason.why) {
         case "settles-them":

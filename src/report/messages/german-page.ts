@@ -373,6 +373,7 @@ const page: PageWords = {
       `Unter ${among} Arten fand sich keine, die zu ihnen passt (${who}, ${tank}).`,
     good: "Gute Gesellschaft",
     watched: "Nur solange Platz und Deckung Bisse verhindern, und mit einem Becken zum Ausweichen",
+    listed: "Gesetze mancher Orte nennen sie, siehe ihre Seite",
     why: (reason) => {
       switch (reason.why) {
         case "settles-them":

@@ -257,6 +257,8 @@ export interface PageWords {
     readonly good: string;
     /** Those where nothing but room and cover keeps one from biting the other. */
     readonly watched: string;
+    /** That laws name a companion, after why it was chosen. */
+    readonly listed: string;
     /** Why a companion was chosen. */
     readonly why: (reason: CompanionReason) => string;
     /** That so many more are not named. */

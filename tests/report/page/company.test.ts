@@ -102,6 +102,17 @@ describe("companions", () => {
     expect(found[0]?.species.id).toBe("misgurnus-anguillicaudatus");
   });
 
+  test("that laws name are told as such, in English and German", () => {
+    const goldfish = species("carassius-auratus");
+    const line = (page: string) =>
+      page.split("\n").find((each) => each.includes("Procambarus virginalis")) ?? "";
+    const page = speciesPage(goldfish, { candidates: allSpecies, format: "markdown" });
+    expect(line(page)).toContain("laws of some places name it");
+    expect(page.split("\n").find((each) => each.includes("Six rosy barbs"))).not.toContain("laws of some");
+    const german = { candidates: allSpecies, format: "markdown", messages: germanPages } as const;
+    expect(line(speciesPage(goldfish, german))).toContain("Gesetze mancher Orte");
+  });
+
   test("are found for one whose water is narrow, among those who live in the like", () => {
     const molly = species("poecilia-sphenops");
     const kin = ["xiphophorus-hellerii", "trichogaster-chuna", "paracheirodon-innesi"].map(species);

@@ -114,8 +114,9 @@ function bestOf(left: readonly Judged[], found: readonly Companion[]): Judged {
 }
 
 /**
- * What speaks for two beside their verdict: company that settles, water, places, homes; like size, pace and kind. What each
- * is worth, here and in {@link demerit}, is common practice, no source: it only orders what the verdicts allow.
+ * What speaks for two beside their verdict: company that settles, water, places, homes; like size, pace and kind; that no
+ * law names the other. What each is worth, here and in {@link demerit}, is common practice, no source: it only orders what
+ * the verdicts allow.
  */
 function meritOf(one: SpeciesProfile, other: SpeciesProfile): number {
   const points = [
@@ -127,6 +128,7 @@ function meritOf(one: SpeciesProfile, other: SpeciesProfile): number {
     [isNearlyPrey(one, other) || isNearlyPrey(other, one), -0.6],
     [bullies(one, other) || bullies(other, one), -0.6],
     [isHasty(one, other) || isHasty(other, one), -0.5],
+    [(other.listings?.length ?? 0) > 0, -0.2],
   ] as const;
   return points.reduce(
     (sum, [is, worth]) => sum + (is ? worth : 0),

@@ -59,10 +59,12 @@ function companions(telling: Telling, { own, tank, companions: found }: FoundCom
 
 function companionTold(telling: Telling, { species, plan, reason }: Companion): Cell {
   const { messages } = telling;
+  const { why, listed } = messages.page.company;
   const group = plan.groups[1] ?? usualGroup(species);
+  const law = species.listings?.length ? `; ${listed}` : "";
   return [
     namedAnimal(species, messages, groupTold(group, messages)),
-    `: ${messages.page.company.why(reasonOf(telling, species, reason))}.`,
+    `: ${why(reasonOf(telling, species, reason))}${law}.`,
   ];
 }
 
