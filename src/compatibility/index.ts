@@ -4,8 +4,9 @@
  *
  * @packageDocumentation
  */
-export type { Crowd, Estimate } from "./animals/crowd";
-export type { Stock, Weighed } from "./animals/stock";
+export { type Crowd, counting } from "./animals/crowd";
+export { type Stock, type Weighed, weighing } from "./animals/stock";
+export type { Estimate, Summed, Summing } from "./animals/summing";
 export type { AssessOptions, ThresholdOptions } from "./assess/assess-options";
 export { assessPair } from "./assess/assess-pair";
 export { assessPairBy } from "./assess/assess-pair-by";

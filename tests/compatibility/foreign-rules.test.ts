@@ -59,6 +59,8 @@ describe("a rule that is none is refused where it is defined", () => {
     ["that yields nothing", { ...sound, mayYield: [] }, "mayYield", /blocking/],
     ["of pairs there are none of", { ...sound, between: "friends" }, "between", /two-species/],
     ["of a plan, between two", { ...sound, way: "once", between: "two-species" }, "between", /rule of pairs/],
+    ["that weighs by nothing", { ...sound, way: "once", weighs: true }, "weighs", /weighing/],
+    ["that counts by nothing", { ...sound, way: "once", counts: true }, "counts", /counting/],
     ["of a way there is none of", { ...sound, way: "sometimes" }, "way", /each-way/],
     ["of a way as objects have", { ...sound, way: "constructor" }, "way", /each-way/],
     ["that does not judge", { ...sound, judge: undefined }, "judge", /function/],

@@ -2,8 +2,9 @@ import { decimal } from "../../decimal";
 import { onceOfEach, onceOfEachObject } from "../../later";
 import { bodyMass, nitrogenLoad, oxygenDemand, ration } from "../../load";
 import type { TraitPath } from "../../species";
-import { type Counted, type Estimate, numbersWanted, orUnknown } from "./crowd";
+import { numbersWanted } from "./crowd";
 import { grownLength } from "./lengths";
+import { type Estimate, orUnknown, type Summed, type Summing } from "./summing";
 import { wantedBy } from "./wanted";
 
 /** The fish of a plan, grown, by mass: at what they likely weigh, or at one end of it. */
@@ -20,58 +21,52 @@ export interface Weighed {
   readonly count: number;
 }
 
-/** Without these traits animals cannot be weighed. */
-export const weighedBy: readonly TraitPath[] = ["size.adultLength"];
+/** Weighs the fish of a plan, by every length and shape that may be true, for rules that say so by `weighs`. */
+export const weighing: Summing<Stock> = {
+  needs: ["size.adultLength"],
+  /**
+   * The length, and the shape where the species' own weights are not known; and what says how many of them are wanted.
+   */
+  restsOn: (groups) => {
+    const by = (trait: TraitPath, some: typeof groups) => some.map((group) => ({ group, trait }));
+    return [
+      ...by("size.adultLength", groups),
+      ...by("size.lengthWeight", groups.filter(isMeasured)),
+      ...by(
+        "size.bodyShape",
+        groups.filter((group) => !isMeasured(group)),
+      ),
+      ...wantedBy.flatMap((trait) => by(trait, groups.filter(isFish))),
+    ];
+  },
+  sums: (groups) => {
+    const fish = groups.filter(isFish).map(weighed);
+    return (["likely", "least", "greatest"] as const).map((end) => ({
+      end,
+      animals: fish.map(({ counts, masses }) => ({ mass: masses[end], count: counts[end] })),
+    }));
+  },
+};
 
-/** A trait by which animals are weighed. */
-interface WeighedTrait<Weighed> {
-  readonly subject: Weighed;
-  readonly trait: TraitPath;
-}
+const isFish = ({ animals }: Summed) => animals.kind === "fish";
 
-/**
- * The traits by which animals are weighed: the length, and the shape where the species' own weights are not known; and
- * those that say how many of them are wanted.
- * Trait by trait, so that they stand in one order in whatever order the animals do.
- */
-export function traitsWeighed<Each extends Counted>(groups: readonly Each[]): readonly WeighedTrait<Each>[] {
-  const by = (trait: TraitPath, animals: readonly Each[]) => animals.map((subject) => ({ subject, trait }));
-  return [
-    ...by("size.adultLength", groups),
-    ...by(
-      "size.lengthWeight",
-      groups.filter(({ standing }) => isMeasured(standing)),
-    ),
-    ...by(
-      "size.bodyShape",
-      groups.filter(({ standing }) => !isMeasured(standing)),
-    ),
-    ...wantedBy.flatMap((trait) => by(trait, groups.filter(isFish))),
-  ];
-}
+const isMeasured = ({ standing }: Summed) => standing("size.lengthWeight").length > 0;
 
-const isFish = ({ animals }: Counted) => animals.kind === "fish";
-
-const isMeasured = (standing: Counted["standing"]) => standing("size.lengthWeight").length > 0;
-
-/** The likely stock first, then the lightest and the heaviest it may be, by every length and shape that may be true. */
-export function stocksOf(groups: readonly Counted[]): readonly Stock[] {
-  const fish = groups.filter(isFish).map((group) => ({ counts: countsOf(group), masses: massesOf(group) }));
-  return (["likely", "least", "greatest"] as const).map((end) => ({
-    end,
-    animals: fish.map(({ counts, masses }) => ({ mass: masses[end], count: counts[end] })),
-  }));
-}
+/** The fish of a group by number and mass, weighed once. */
+const weighed = /* @__PURE__ */ onceOfEachObject((group: Summed) => ({
+  counts: countsOf(group),
+  masses: massesOf(group),
+}));
 
 /** How many there are of a group once there are as many of its species as belong together: its share of them. */
-function countsOf(group: Counted): Readonly<Record<Estimate, number>> {
+function countsOf(group: Summed): Readonly<Record<Estimate, number>> {
   const { count = 1, kin } = group.animals;
   const wanted = numbersWanted(group);
   const share = (end: Estimate) => Math.ceil((count * wanted[end]) / (kin.count ?? 1));
   return { likely: share("likely"), least: share("least"), greatest: share("greatest") };
 }
 
-/** Nothing on the scales. */
+/** Nothing is weighed. */
 export const noStock: Stock = { end: "likely", animals: [] };
 
 /** Oxygen that a stock uses through a warm night, mg/h: as fish go about in a group; at least at rest. */
@@ -102,9 +97,9 @@ function totalOf(animals: readonly Weighed[], each: (mass: number) => number): n
 }
 
 /** What one fish of a group weighs in g, by the adopted facts and at the ends of what may be true. */
-function massesOf({ animals, standing }: Counted): Readonly<Record<Estimate, number>> {
+function massesOf({ animals, standing }: Summed): Readonly<Record<Estimate, number>> {
   const lengths = standing("size.adultLength").map((adult) => grownLength(animals, adult));
-  const bodies = isMeasured(standing)
+  const bodies = isMeasured({ animals, standing })
     ? standing("size.lengthWeight").map((lengthWeight) => ({ lengthWeight }))
     : shapesOf(standing).map((shape) => ({ shape }));
   const masses = lengths.flatMap((length) => bodies.map((body) => bodyMass({ length, ...body })));
@@ -115,4 +110,4 @@ function massesOf({ animals, standing }: Counted): Readonly<Record<Estimate, num
   };
 }
 
-const shapesOf = (standing: Counted["standing"]) => orUnknown(standing("size.bodyShape"));
+const shapesOf = (standing: Summed["standing"]) => orUnknown(standing("size.bodyShape"));

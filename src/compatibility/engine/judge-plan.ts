@@ -1,16 +1,16 @@
 import { gathered } from "../../gathered";
 import { onceOfEachObject } from "../../later";
 import type { TraitPath } from "../../species";
-import { type Crowd, crowdsOf, noCrowd } from "../animals/crowd";
-import { noStock, type Stock, stocksOf, traitsWeighed, weighedBy } from "../animals/stock";
-import { wantedBy } from "../animals/wanted";
+import { noCrowd } from "../animals/crowd";
+import { noStock } from "../animals/stock";
+import type { Summing } from "../animals/summing";
 import type { ThresholdValues } from "../threshold-values";
 import { type Judgement, leftOpen, silent } from "./answers/judgement";
 import { missingQuestions } from "./answers/questions";
 import { type PlanSubjects, utmostOf } from "./answers/standing";
 import { judgeOf, type Run, type Setting } from "./judge";
 import { decidingBy, readingsOf } from "./rule/deciding";
-import type { PlanRule } from "./rule/rule";
+import type { PlanRule, PlanSeen } from "./rule/rule";
 import { isMissing, type Reading, type Subject, subjectOf } from "./sides/subject";
 
 /**
@@ -25,10 +25,10 @@ export function planJudge(
   const { subjects } = plan;
   const { thresholds, mayAsk } = decidingBy(rule, values);
   const readings = readingsOf(rule, plan.plan);
-  const { unweighed, ends, beside } = measuredBy(rule, subjects);
-  if (unweighed.length > 0) {
+  const { lacking, ends, beside } = summedFor(rule, subjects);
+  if (lacking.length > 0) {
     const utmost = utmostOf(rule, { sides: subjects, plan, mayAsk });
-    const open = leftOpen(rule, silent, missingQuestions(rule, unweighed), utmost);
+    const open = leftOpen(rule, silent, missingQuestions(rule, lacking), utmost);
     return () => [open];
   }
   const see = (seen: object) => rule.judge({ plan: readings, thresholds, ...seen } as never);
@@ -49,41 +49,40 @@ export function planJudge(
   return rule.way === "once" ? () => [judge([])] : (sides) => sides.map((side) => judge([side]));
 }
 
-/** What comes of weighing or counting the groups of a plan. */
-interface Measured {
-  /** Without what they cannot be weighed. */
-  readonly unweighed: readonly Reading[];
-  /** What a rule sees besides, by the adopted facts first, then at the ends of what may be true. */
-  readonly ends: readonly { readonly stock: Stock; readonly crowd: Crowd }[];
+/** What comes of summing up the groups of a plan. */
+interface SummedUp<Sum> {
+  /** What is not known, without which they cannot be summed up. */
+  readonly lacking: readonly Reading[];
+  /** By the adopted facts first, then at the ends of what may be true. */
+  readonly ends: readonly Sum[];
   /** What that rests on. */
   readonly beside: readonly Reading[] | undefined;
 }
 
-const unmeasured: Measured = {
-  unweighed: [],
-  ends: [{ stock: noStock, crowd: noCrowd }],
-  beside: undefined,
-};
+/** What a rule sees beside the groups of a plan. */
+type Beside = Pick<PlanSeen<never>, "stock" | "crowd">;
+
+const unsummed: Beside = { stock: noStock, crowd: noCrowd };
 
 /** The groups of a plan weighed or counted, as a rule asks. */
-function measuredBy({ weighs, counts }: PlanRule, subjects: readonly Subject[]): Measured {
-  if (weighs) return weighingOf(subjects);
-  return counts ? countingOf(subjects) : unmeasured;
+function summedFor({ weighs, counts }: PlanRule, subjects: readonly Subject[]): SummedUp<Beside> {
+  const seen = <Sum>({ ends, ...others }: SummedUp<Sum>, name: keyof Beside): SummedUp<Beside> => ({
+    ...others,
+    ends: ends.map((sum) => ({ ...unsummed, [name]: sum })),
+  });
+  if (weighs) return seen(sumsBy(weighs)(subjects), "stock");
+  if (counts) return seen(sumsBy(counts)(subjects), "crowd");
+  return { lacking: [], ends: [unsummed], beside: undefined };
 }
 
-/** The groups of a plan, weighed once for all rules. */
-const weighingOf = /* @__PURE__ */ onceOfEachObject((subjects: readonly Subject[]): Measured => {
-  const unweighed = readingsFor(subjects, weighedBy).filter(isMissing);
-  const beside = traitsWeighed(subjects).map(({ subject, trait }) => subject.reading(trait));
-  const stocks = unweighed.length > 0 ? [] : stocksOf(subjects);
-  return { unweighed, beside, ends: stocks.map((stock) => ({ stock, crowd: noCrowd })) };
-});
-
-/** The groups of a plan, counted once for all rules. */
-const countingOf = /* @__PURE__ */ onceOfEachObject((subjects: readonly Subject[]): Measured => {
-  const beside = wantedBy.flatMap((trait) => subjects.map(({ reading }) => reading(trait)));
-  return { unweighed: [], beside, ends: crowdsOf(subjects).map((crowd) => ({ stock: noStock, crowd })) };
-});
+/** The groups of a plan summed up, once for all rules. */
+const sumsBy = /* @__PURE__ */ onceOfEachObject(<Sum>({ needs, restsOn, sums }: Summing<Sum>) =>
+  onceOfEachObject((subjects: readonly Subject[]): SummedUp<Sum> => {
+    const lacking = readingsFor(subjects, needs).filter(isMissing);
+    const beside = restsOn(subjects).map(({ group, trait }) => group.reading(trait));
+    return { lacking, beside, ends: lacking.length > 0 ? [] : sums(subjects) };
+  }),
+);
 
 const readingsFor = (subjects: readonly Subject[], traits: readonly Reading["trait"][]) =>
   gathered(subjects, ({ reading }) => traits.map(reading));

@@ -1,6 +1,7 @@
 import { onceOfEachObject } from "../../later";
-import { type Crowd, crowdsOf, noCrowd } from "../animals/crowd";
-import { noStock, type Stock, stocksOf } from "../animals/stock";
+import { noCrowd } from "../animals/crowd";
+import { noStock } from "../animals/stock";
+import type { Summing } from "../animals/summing";
 import { sidesOf, whetherTheyMeet } from "../assess/judged-plan";
 import type { PlanSubjects, Standing } from "../engine/answers/standing";
 import { answerOf } from "../engine/judge";
@@ -29,8 +30,8 @@ export function adoptedJudge(
   const [fromOf, toOf] = [seenAs(rule, "from", staying), seenAs(rule, "to", staying)];
   const seen = readingsOf(rule, plan);
   const likelyOf = (subjects: readonly Subject[]) => ({
-    stock: rule.weighs ? stockOf(subjects) : noStock,
-    crowd: rule.counts ? likelyCrowd(subjects) : noCrowd,
+    stock: rule.weighs ? likelySum(rule.weighs)(subjects) : noStock,
+    crowd: rule.counts ? likelySum(rule.counts)(subjects) : noCrowd,
   });
   const see = ([from, to]: readonly Subject[], { subjects }: PlanSubjects): object =>
     from && to
@@ -52,7 +53,7 @@ export function adoptedJudge(
 
 /** Whether a rule looks at one group or at two, and not at the stock. */
 export const isOfFew = ({ way, weighs }: Rule): boolean =>
-  way === "mutual" || way === "each-way" || (way === "each-group" && weighs !== true);
+  way === "mutual" || way === "each-way" || (way === "each-group" && !weighs);
 
 /** Whom rules judge among some subjects, those that meet each other made out once for all rules of a way. */
 export function casesAmong(
@@ -85,16 +86,7 @@ const seenAs = (rule: Rule, role: PartyRole, staying: readonly Subject[]): ((sub
       : viewOf(rule, role, subject, adopted, adopted),
   );
 
-/** What groups likely weigh, each weighed once. */
-const stockOf = /* @__PURE__ */ onceOfEachObject(
-  (subjects: readonly Subject[]): Stock => ({ end: "likely", animals: subjects.flatMap(weigh) }),
-);
-
-const weigh = /* @__PURE__ */ onceOfEachObject(
-  (subject: Subject): Stock["animals"] => stocksOf([subject])[0]?.animals ?? [],
-);
-
-/** How many of each species are likely wanted. */
-const likelyCrowd = /* @__PURE__ */ onceOfEachObject(
-  (subjects: readonly Subject[]): Crowd => crowdsOf(subjects)[0] ?? noCrowd,
+/** What groups likely come to, summed up once for all rules. */
+const likelySum = /* @__PURE__ */ onceOfEachObject(<Sum extends object>({ sums }: Summing<Sum>) =>
+  onceOfEachObject((subjects: readonly Subject[]) => sums(subjects)[0] as Sum),
 );

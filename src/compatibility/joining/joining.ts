@@ -2,8 +2,6 @@ import { frozen } from "../../frozen";
 import type { Group, Plan } from "../../plan";
 import { changedFacts, checkedPlan, isSameParty, partiesOfGroups, traitsOfFacts } from "../../plan/inner";
 import type { TraitPath } from "../../species";
-import { traitsWeighed } from "../animals/stock";
-import { wantedBy } from "../animals/wanted";
 import type { AssessOptions } from "../assess/assess-options";
 import { assessPlanWith } from "../assess/assess-plan";
 import { whetherTheyMeet } from "../assess/judged-plan";
@@ -226,8 +224,7 @@ function missingOf(
   if (traitsOfFacts.some(lacks)) return undefined; // A condition may look at it, whichever rule asks for that.
   const looksAt = ({ needs, uses, weighs, counts }: Rule) =>
     [needs?.from, needs?.to, uses?.from, uses?.to].some((traits) => traits?.some(lacks)) ||
-    (counts && wantedBy.some(lacks)) ||
-    (weighs && traitsWeighed([newcomer]).some(({ trait }) => lacks(trait)));
+    [weighs, counts].some((summing) => summing?.restsOn([newcomer]).some(({ trait }) => lacks(trait)));
   return by.rules
     .filter(looksAt)
     .flatMap((rule) =>

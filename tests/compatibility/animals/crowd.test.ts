@@ -1,6 +1,5 @@
 import { expect, test } from "vitest";
-import { assessPlan, type Crowd, defineRule } from "../../../src/compatibility";
-import { crowdsOf } from "../../../src/compatibility/animals/crowd";
+import { assessPlan, type Crowd, counting, defineRule } from "../../../src/compatibility";
 import { subjectOf } from "../../../src/compatibility/engine/sides/subject";
 import type { Group } from "../../../src/plan";
 import { partiesOfGroups } from "../../../src/plan/party";
@@ -13,7 +12,7 @@ const livingIn = (least: number): Stated => ({ "social.living": "shoal", "social
 
 const numbers = (...groups: readonly Group[]) => {
   const subjects = partiesOfGroups(groups).map(subjectOf);
-  return crowdsOf(subjects).map(({ end, of }) => [end, ...subjects.map(({ animals }) => of(animals))]);
+  return counting.sums(subjects).map(({ end, of }) => [end, ...subjects.map(({ animals }) => of(animals))]);
 };
 
 test("there are as many as belong together, or as many as are planned if these are more", () => {
@@ -46,7 +45,7 @@ test("a rule that counts is judged three times, however many species are dispute
     defineRule({
       id,
       way: "all-groups",
-      counts,
+      ...(counts && { counts: counting }),
       uses: { from: ["social.living"] },
       mayYield: ["advisory"],
       judge: ({ crowd }) => {

@@ -1,6 +1,6 @@
 import { describe, expect, test } from "vitest";
-import { assessPlan, defineRule, type Stock } from "../../../src/compatibility";
-import { nitrogenOf, oxygenDemandOf, stocksOf } from "../../../src/compatibility/animals/stock";
+import { assessPlan, defineRule, type Stock, weighing } from "../../../src/compatibility";
+import { nitrogenOf, oxygenDemandOf } from "../../../src/compatibility/animals/stock";
 import { subjectOf } from "../../../src/compatibility/engine/sides/subject";
 import { bodyMass } from "../../../src/load";
 import type { Group } from "../../../src/plan";
@@ -8,7 +8,7 @@ import { partiesOfGroups } from "../../../src/plan/party";
 import { adults, animal, type Stated } from "../animals";
 import { planOf } from "../judging";
 
-const stocks = (...groups: readonly Group[]) => stocksOf(partiesOfGroups(groups).map(subjectOf));
+const stocks = (...groups: readonly Group[]) => weighing.sums(partiesOfGroups(groups).map(subjectOf));
 const masses = (...groups: readonly Group[]) =>
   stocks(...groups).map(({ end, animals }) => [end, animals.map(({ mass }) => mass)]);
 
@@ -53,7 +53,7 @@ describe("the fish of a plan by mass", () => {
       defineRule({
         id,
         way: "once",
-        weighs,
+        ...(weighs && { weighs: weighing }),
         mayYield: ["advisory"],
         judge: ({ stock }) => {
           seen.push(stock);

@@ -9,8 +9,8 @@ import {
   type Rule,
   thresholds,
 } from "../../../src/compatibility";
-import { crowdsOf, noCrowd } from "../../../src/compatibility/animals/crowd";
-import { noStock, stocksOf } from "../../../src/compatibility/animals/stock";
+import { noCrowd } from "../../../src/compatibility/animals/crowd";
+import { noStock } from "../../../src/compatibility/animals/stock";
 import { isPairRule } from "../../../src/compatibility/engine/rule/rule";
 import { isAskedOf } from "../../../src/compatibility/engine/sides/is-asked-of";
 import { subjectOf } from "../../../src/compatibility/engine/sides/subject";
@@ -131,8 +131,8 @@ function judgedPlan(rule: PlanRule, plan: CheckedPlan, noted: Noted): readonly o
   const { reads = [] } = rule;
   const facts = Object.fromEntries(reads.map((name) => [name, () => readPlan(plan, name)]));
   const subjects = plan.parties.map(subjectOf);
-  const stocks = rule.weighs ? stocksOf(subjects) : [noStock];
-  const crowds = rule.counts ? crowdsOf(subjects) : [noCrowd];
+  const stocks = rule.weighs?.sums(subjects) ?? [noStock];
+  const crowds = rule.counts?.sums(subjects) ?? [noCrowd];
   return (rule.weighs ? stocks : crowds).flatMap((_, end) => {
     const common = {
       plan: () => guarded(facts, { about: "plan", note: (name) => set.add(`plan ${name}`) }),

@@ -23,6 +23,8 @@ export function ruleProblems(rule: unknown, path: Path): readonly Problem[] {
     id,
     way,
     between,
+    weighs,
+    counts,
     judge,
     mayAsk,
     mayYield,
@@ -44,6 +46,8 @@ export function ruleProblems(rule: unknown, path: Path): readonly Problem[] {
       `of a rule of pairs one of ${kinds.join(", ")}`,
       between,
     ),
+    refuse(!isSumming(weighs), [...path, "weighs"], "weighing, by which stocks are weighed", weighs),
+    refuse(!isSumming(counts), [...path, "counts"], "counting, by which animals are counted", counts),
     refuse(typeof judge !== "function", [...path, "judge"], "a function", judge),
     refuse(
       mayAsk !== undefined && typeof mayAsk !== "function",
@@ -91,6 +95,9 @@ const isTable = (measures: unknown) =>
   (typeof measures === "object" &&
     measures !== null &&
     Object.values(measures).every((kind) => typeof kind === "string" || Array.isArray(kind)));
+
+const isSumming = (summing: unknown) =>
+  summing === undefined || (typeof summing === "object" && summing !== null && "sums" in summing);
 
 const isTraits = (paths: unknown) =>
   Array.isArray(paths) && paths.every((trait) => traitPaths.includes(trait));

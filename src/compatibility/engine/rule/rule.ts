@@ -3,6 +3,7 @@ import type { PlanReadings } from "../../../plan/inner";
 import type { TraitPath, TraitValue } from "../../../species";
 import type { Crowd } from "../../animals/crowd";
 import type { Stock } from "../../animals/stock";
+import type { Summing } from "../../animals/summing";
 import type { ThresholdName, ThresholdValues } from "../../threshold-values";
 import type { GivenCondition, Judged } from "./finding";
 import type { MeasureKinds } from "./measures";
@@ -59,15 +60,15 @@ export interface RuleDeclaration<
   /** Its measures, each with its unit or its kind of words. */
   readonly measures?: Kinds;
   /**
-   * It reads `stock`, the fish by mass: it is judged for what they likely weigh, the least and the greatest, and stays
-   * open while the length of some group is unknown. What it finds must not lessen as they grow heavier.
+   * `weighing`: it reads `stock`, the fish by mass: it is judged for what they likely weigh, the least and the greatest, and
+   * stays open while the length of some group is unknown. What it finds must not lessen as they grow heavier.
    */
-  readonly weighs?: boolean;
+  readonly weighs?: Summing<Stock>;
   /**
-   * It reads `crowd`, how many there will be of each species: it is judged for the numbers that are likely wanted, the least
-   * and the greatest. What it finds must not lessen as they grow.
+   * `counting`: it reads `crowd`, how many there will be of each species: it is judged for the numbers that are likely
+   * wanted, the least and the greatest. What it finds must not lessen as they grow.
    */
-  readonly counts?: boolean;
+  readonly counts?: Summing<Crowd>;
 }
 
 type Listed<Traits, Role extends string> = Traits extends { readonly [R in Role]?: infer Paths }

@@ -1,6 +1,6 @@
 import { decimal } from "../../../decimal";
 import { filterCapacity, filterCapacityDomain } from "../../../load";
-import { nitrogenOf } from "../../animals/stock";
+import { nitrogenOf, weighing } from "../../animals/stock";
 import { wantedBy } from "../../animals/wanted";
 import { ownRule } from "../../engine/rule/own-rule";
 
@@ -17,7 +17,7 @@ const likelyRate = /* @__PURE__ */ Math.sqrt(ripe.min * ripe.max);
 export const filterNitrogen = /* @__PURE__ */ ownRule({
   id: "filter-nitrogen",
   way: "once",
-  weighs: true,
+  weighs: weighing,
   mayAdd: wantedBy,
   reads: ["tank.filter.age"],
   mayYield: ["restricting"],

@@ -1,6 +1,6 @@
 import { currentsFrom } from "../../../species/inner";
 import { oxygenSaturation } from "../../../water";
-import { oxygenDemandOf, type Stock } from "../../animals/stock";
+import { oxygenDemandOf, type Stock, weighing } from "../../animals/stock";
 import { wantedBy } from "../../animals/wanted";
 import { ownRule } from "../../engine/rule/own-rule";
 import { oxygenLimits } from "../shared/oxygen-limits";
@@ -20,7 +20,7 @@ const movedSurface = {
 export const oxygen = /* @__PURE__ */ ownRule({
   id: "oxygen",
   way: "each-group",
-  weighs: true,
+  weighs: weighing,
   mayAdd: wantedBy,
   needs: { from: ["water.oxygenNeed", "water.airBreathing"] },
   reads: ["water.temperature", "water.hottest", "water.salinity", "tank.waterVolume"],

@@ -1,6 +1,6 @@
 import { decimal } from "../../../decimal";
 import type { TraitValue } from "../../../species";
-import type { Crowd } from "../../animals/crowd";
+import { type Crowd, counting } from "../../animals/crowd";
 import { placeOf } from "../../animals/rivals";
 import { floorNeeded } from "../../animals/room";
 import { claimsOf } from "../../animals/territories";
@@ -31,7 +31,7 @@ export const zones = /* @__PURE__ */ ownRule({
   uses: {
     from: ["space.furtherFootprint", "space.territory", "diet.type", "diet.foods", "social.living"],
   },
-  counts: true,
+  counts: counting,
   mayAdd: wantedBy,
   mayRestrict: ["social.living"],
   reads: ["tank.footprint"],
