@@ -53,9 +53,14 @@ export function blocksOf(
   const items = (list: ReturnType<typeof reasonsOf>): readonly Item[] =>
     list.map((alike) => ({ clauses: [], reasons: [reasonOf(alike, teller)] }));
   const blocking = blockingItems(verdict, teller, items);
-  const deciding = items(toKnow.filter(([finding]) => decides(finding)));
+  const inDoubt = toKnow.filter(([finding]) => decides(finding));
+  const deciding = items(inDoubt);
+  const toldInDoubt = new Set(inDoubt.map((alike) => teller.clauseOf(alike)));
+  const certain = toKnow.filter(
+    (alike) => !inDoubt.includes(alike) && !toldInDoubt.has(teller.clauseOf(alike)),
+  );
   const demands: Demands = demandsTold(verdict, teller, messages);
-  const advisory = sentencesOf(toKnow.filter(([finding]) => !decides(finding))).map((group) => {
+  const advisory = sentencesOf(certain).map((group) => {
     const text = messages.gathered(group.map((alike, index) => teller.clauseOf(alike, group[index - 1])));
     return { clauses: [], reasons: [{ text, basis: weakest(group.flat()) }] };
   });

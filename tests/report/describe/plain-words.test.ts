@@ -95,6 +95,13 @@ suite("the answer", () => {
     expect(describe(pair, { messages: german })).toMatch(/können\s+zusammen leben/);
   });
 
+  test("tells once what nobody can tell of some and what is sure of others of a kind", () => {
+    const cockatoos = { ...group("cockatoo dwarf cichlid", { males: 1, females: 2 }) };
+    const snails = group("assassin snail", { unsexed: 5 });
+    const report = told({ ...furnished(tank(150, 50), { ...cockatoos, raises: true }, cockatoos, snails) });
+    expect(report.match(/may eat the eggs/g)).toHaveLength(1);
+  });
+
   test("does not say that all go well together with a bully among them", () => {
     const plan = furnished(
       tank(150, 50, { sightBreaks: 8 }),
