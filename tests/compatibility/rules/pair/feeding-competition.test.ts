@@ -59,10 +59,10 @@ describe("the condition names what reaches the slower one alone", () => {
   const outcome = (offerings?: readonly Offering[]) =>
     assessPlan(plan(offerings), { rules: [feedingCompetition] }).outcome;
 
-  test("its own places, hours and foods, or food given apart", () => {
+  test("its own places and hours, or food given apart", () => {
     expect(assessPlan(plan(), { rules: [feedingCompetition] }).findings).toMatchObject([
       {
-        condition: { on: "group.offerings", of: 1, wanted: { oneOf: ["bottom", "night", "worms", "apart"] } },
+        condition: { on: "group.offerings", of: 1, wanted: { oneOf: ["bottom", "night", "apart"] } },
       },
     ]);
   });
@@ -71,8 +71,11 @@ describe("the condition names what reaches the slower one alone", () => {
     expect(outcome([{ food: "dry", place: "midwater" }])).toBe("conditional");
   });
 
-  test("worms, food on the ground, food after dark or food by hand do", () => {
-    expect(outcome([{ food: "worms", place: "midwater" }])).toBe("suitable");
+  test("nor do worms, which the quicker one takes where it finds them, though no list says so", () => {
+    expect(outcome([{ food: "worms", place: "midwater" }])).toBe("conditional");
+  });
+
+  test("food on the ground, food after dark or food by hand do", () => {
     expect(outcome([{ food: "dry", place: "bottom" }])).toBe("suitable");
     expect(outcome([{ food: "dry", place: "midwater", light: "night" }])).toBe("suitable");
     expect(outcome([{ food: "dry", place: "midwater", apart: true }])).toBe("suitable");
@@ -81,6 +84,18 @@ describe("the condition names what reaches the slower one alone", () => {
   test("food it does not take does not", () => {
     expect(outcome([{ food: "algae", place: "bottom", light: "night" }])).toBe("conditional");
   });
+});
+
+test("what grows feeds a slow eater of it beside a quick hunter", () => {
+  const grazer = slow({ "diet.foods": ["dry", "algae"] });
+  const groups = [
+    { species: quick, unsexed: 6 },
+    { species: grazer, unsexed: 1 },
+  ];
+  const offerings: readonly Offering[] = [{ food: "algae", place: "midwater" }];
+  expect(assessPlan({ ...planOf(groups), offerings }, { rules: [feedingCompetition] }).outcome).toBe(
+    "suitable",
+  );
 });
 
 test("in a keeper's tank: danios outpace gouramis and bettas, not a loach that grazes on stones", () => {
