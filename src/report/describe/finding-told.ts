@@ -10,7 +10,11 @@ export function findingTold(alike: Alike, means: Means, before?: Alike): string 
   const { verdict, messages, figure, named } = means;
   const [own = alike[0]] = alike;
   const finding = alike.find(({ rule }) => rule !== "acts-own-kind") ?? own;
-  const onOthers = alike.filter(({ rule }) => rule === finding.rule);
+  const speciesOf = (index: number | undefined) => verdict.parties[index ?? -1]?.id;
+  const isOfOwnKind = ({ rule, from: one, to: other }: Finding) =>
+    rule === "acts-own-kind" || (other !== undefined && speciesOf(one) === speciesOf(other));
+  const beyondOwn = alike.filter((one) => one.rule === finding.rule && !isOfOwnKind(one));
+  const onOthers = beyondOwn.length > 0 ? beyondOwn : alike.filter(({ rule }) => rule === finding.rule);
   const from = named(alike.map((one) => one.from));
   const to = targets(alike, onOthers, means);
   const first = finding.from === undefined ? undefined : verdict.parties[finding.from];

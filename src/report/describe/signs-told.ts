@@ -12,7 +12,8 @@ export function signsTold(
   const shown = new Map<Sign, Finding[]>();
   for (const finding of findings) {
     const { watchFor } = finding;
-    if (watchFor) shown.set(watchFor, [...(shown.get(watchFor) ?? []), finding]);
+    if (watchFor && !isOfOneAlone(finding, parties))
+      shown.set(watchFor, [...(shown.get(watchFor) ?? []), finding]);
   }
   const inWhom = new Map<string, string[]>();
   for (const [sign, ofSign] of shown) {
@@ -37,6 +38,10 @@ function bearersTold(
   const all = new Set(parties.map(({ id }) => id));
   return shown.size < all.size ? named(indices).who : "";
 }
+
+/** Whether a finding tells of what the animals of a group do to each other where there is but one yet. */
+const isOfOneAlone = ({ from, to }: Finding, parties: Verdict["parties"]) =>
+  from !== undefined && from === to && parties[from]?.count === 1;
 
 /** Who shows the sign of a finding: whom it falls on, of a contest both, and of shyness whoever is shy. */
 function sufferers({ rule, from, to }: Finding): readonly (number | undefined)[] {

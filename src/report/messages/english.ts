@@ -128,16 +128,22 @@ const occasions: Readonly<Record<Words["when"], (many: boolean) => string>> = {
 const sexed = (sex: Words["sex"] | undefined, who: string, many: boolean) =>
   sex && many ? `${sex} ${who}` : who;
 
+type Harming = Pick<Told<unknown>, "fromMany" | "ownToo" | "oneKind" | "to">;
+
+/** Others, and whom they stand beside of the kind of those that harm them, if these are harmed too. */
+const ownToo = ({ fromMany, ownToo: isOwnToo }: Pick<Harming, "fromMany" | "ownToo">, others: string) =>
+  isOwnToo ? `${their(fromMany)} own kind${others.includes(" and ") ? "," : " and"} ${others}` : others;
+
+/** Whom some harm: their own kind, others, or both. */
+const harmed = (told: Harming) => (told.oneKind ? `${their(told.fromMany)} own kind` : ownToo(told, told.to));
+
 function act(whom: (told: Told<Measures[ActRule]>) => string) {
   return (told: Told<Measures[ActRule]>) => {
     const { act: deed, doer, once, when } = told.measures;
     const { from, fromMany: many, again } = told;
     const [harms, harm] = deed ? deeds[deed.value] : ["harms", "harm"];
     const who = sexed(doer?.value, from, many);
-    const others = whom(told);
-    const harmed = told.ownToo
-      ? `${their(many)} own kind${others.includes(" and ") ? "," : " and"} ${others}`
-      : others;
+    const harmed = ownToo(told, whom(told));
     const occasion = when && deed?.value !== "robs-food" ? occasions[when.value](many) : "";
     const isLasting = told.weight === "blocking" && deed?.value === "chases";
     const lasting = isLasting ? `, which cannot get away from ${them(many)}` : "";
@@ -522,7 +528,7 @@ function messages(): Messages {
       if (tooSmall) return "Unsuitable: the tank is far too small.";
       return {
         suitable: oneGroup
-          ? `Suitable: a good plan for ${animals}.`
+          ? `Suitable: ${warned ? "a plan that will do" : "a good plan"} for ${animals}.`
           : `Suitable: ${animals} ${oneSpecies ? "get on among themselves" : together}.`,
         conditional: "Conditional: it works once the things below are right.",
         unsuitable: oneSpecies
@@ -610,19 +616,23 @@ function messages(): Messages {
           `${to}, which ${verb(toMany, "looks", "look")} like ${their(fromMany)} own kind`,
       ),
       "acts-others": act(({ to }) => to),
-      "fin-nipping": ({ weight, from, fromMany, to, measures, oneKind }) => {
+      "fin-nipping": (told) => {
+        const { weight, from, fromMany, measures } = told;
+        const to = harmed(told);
         if (measures.hunts)
           return `${from} may bite pieces out of the fins of ${to} that sleep, for ${they(fromMany)} ${verb(fromMany, "is", "are")} about by night.`;
         if (measures.feeds)
           return `${from} may bite pieces out of the fins of ${to}, for ${they(fromMany)} ${verb(fromMany, "feeds", "feed")} ${whereabouts(measures.feeds)} too.`;
-        const text = `${from} ${verb(fromMany, "bites", "bite")} pieces out of the fins of ${oneKind ? `${their(fromMany)} own kind` : to}`;
+        const text = `${from} ${verb(fromMany, "bites", "bite")} pieces out of the fins of ${to}`;
         if (weight === "blocking") return `${text}: choose company that does not nip.`;
         return weight === "advisory" ? `${text} now and then.` : `${text}.`;
       },
-      "mucus-grazing": ({ weight, from, fromMany, to, oneKind, measures }) => {
+      "mucus-grazing": (told) => {
+        const { weight, from, fromMany, measures } = told;
+        const to = harmed(told);
         if (measures.fed)
           return `${from} may rasp the slime coat off the flanks of ${to} even where ${they(fromMany)} ${verb(fromMany, "is", "are")} well fed.`;
-        const text = `${from} ${verb(fromMany, "rasps", "rasp")} the slime coat off the flanks of ${oneKind ? `${their(fromMany)} own kind` : to}`;
+        const text = `${from} ${verb(fromMany, "rasps", "rasp")} the slime coat off the flanks of ${to}`;
         return weight === "advisory" ? `${text} where there is too little to graze.` : `${text}.`;
       },
       "territory-contest": ({ from, to, measures }) =>

@@ -139,14 +139,21 @@ const sexWords: Readonly<Record<Words["sex"], readonly [one: string, several: st
 const sexed = (sex: Words["sex"] | undefined, who: string, many: boolean) =>
   sex && many ? `${sexWords[sex][2]} ${who}` : who;
 
+/** Others, and before them their own kind if it is harmed too. */
+const ownToo = ({ ownToo: isOwnToo }: Pick<Told<unknown>, "ownToo">, others: string) =>
+  isOwnToo ? `Artgenossen${others.includes(" und ") ? "," : " und"} ${others}` : others;
+
+/** Whom some harm: their own kind, others, or both. */
+const harmed = (told: Pick<Told<unknown>, "oneKind" | "ownToo" | "toObject">) =>
+  told.oneKind ? "Artgenossen" : ownToo(told, told.toObject);
+
 function act(whom: (told: Told<Measures[ActRule]>) => string) {
   return (told: Told<Measures[ActRule]>) => {
     const { act: deed, doer, once, when } = told.measures;
     const { from, fromMany: many, again } = told;
     const [one, several, after] = deed ? deeds[deed.value] : (["schadet", "schaden", ""] as const);
     const harms = verb(many, one, several);
-    const others = whom(told);
-    const harmed = told.ownToo ? `Artgenossen${others.includes(" und ") ? "," : " und"} ${others}` : others;
+    const harmed = ownToo(told, whom(told));
     const occasion = when && deed?.value !== "robs-food" ? occasions[when.value] : "";
     const isLasting = told.weight === "blocking" && deed?.value === "chases";
     const lasting = isLasting ? ", ohne dass ein Entkommen möglich ist" : "";
@@ -739,7 +746,7 @@ function messages(): Messages {
       if (tooSmall) return "Ungeeignet: das Becken ist viel zu klein.";
       return {
         suitable: oneGroup
-          ? `Geeignet: ein guter Plan für ${animals}.`
+          ? `Geeignet: ${warned ? "ein brauchbarer" : "ein guter"} Plan für ${animals}.`
           : `Geeignet: ${animals} ${oneSpecies ? "kommen miteinander aus" : together}.`,
         conditional: "Bedingt geeignet: es geht, sobald das Folgende stimmt.",
         unsuitable: oneSpecies ? "Ungeeignet: so nicht halten." : "Ungeeignet: nicht zusammen halten.",
@@ -828,8 +835,9 @@ function messages(): Messages {
       "acts-own-kind": act(() => "Artgenossen"),
       "acts-look-alike": act(({ toObject }) => `${toObject} wegen der Ähnlichkeit mit Artgenossen`),
       "acts-others": act(({ toObject }) => toObject),
-      "fin-nipping": ({ weight, from, fromMany, toObject, oneKind, measures: known }) => {
-        const whom = oneKind ? "Artgenossen" : toObject;
+      "fin-nipping": (told) => {
+        const { weight, from, fromMany, measures: known } = told;
+        const whom = harmed(told);
         if (known.hunts)
           return `${from} ${verb(fromMany, "könnte", "könnten")} ${whom} nachts im Schlaf an den Flossen verletzen.`;
         if (known.feeds)
@@ -839,10 +847,12 @@ function messages(): Messages {
           return `${from} ${bites} ${whom} an den Flossen: Gesellschaft wählen, die nicht an Flossen zupft.`;
         return `${from} ${bites} ${whom}${weight === "advisory" ? " hin und wieder" : ""} an den Flossen.`;
       },
-      "mucus-grazing": ({ weight, from, fromMany, toObject, oneKind, measures: known }) => {
+      "mucus-grazing": (told) => {
+        const { weight, from, fromMany, measures: known } = told;
+        const whom = harmed(told);
         if (known.fed)
-          return `${from} ${verb(fromMany, "könnte", "könnten")} ${toObject} auch gut gefüttert an der Schleimhaut der Flanken verletzen.`;
-        const text = `${from} ${verb(fromMany, "verletzt", "verletzen")} ${oneKind ? "Artgenossen" : toObject} an der Schleimhaut der Flanken`;
+          return `${from} ${verb(fromMany, "könnte", "könnten")} ${whom} auch gut gefüttert an der Schleimhaut der Flanken verletzen.`;
+        const text = `${from} ${verb(fromMany, "verletzt", "verletzen")} ${whom} an der Schleimhaut der Flanken`;
         return weight === "advisory" ? `${text}, wenn zu wenig abzuweiden ist.` : `${text}.`;
       },
       "territory-contest": ({ from, to, measures: { zone } }) =>

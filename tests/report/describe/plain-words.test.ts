@@ -102,14 +102,39 @@ suite("the answer", () => {
     expect(report.match(/may eat the eggs/g)).toHaveLength(1);
   });
 
+  test("calls no numbers right of which there are too many, and no plan good of which something is to be known", () => {
+    const julies = group("masked julie", { unsexed: 6 });
+    const water = { temperature: 25, pH: 8.4, generalHardness: 14 };
+    const report = told({
+      ...furnished(tank(150, 50, { sightBreaks: 9, hides: { rocks: 9 } }), julies),
+      water,
+    });
+    expect(report).toMatch(/^Suitable: a plan that will do for 6 masked julies/);
+    expect(report).toContain("live at most 2 together");
+    expect(report).not.toMatch(/right as planned:[^.]*numbers/);
+  });
+
+  test("tells of what animals do to their own kind and to others as such", () => {
+    const puffers = group("pea puffer", { unsexed: 6 });
+    const plan = furnished(tank(150, 50, { sightBreaks: 9 }), puffers, group("ember tetra", { unsexed: 10 }));
+    expect(told(plan)).toContain("bite pieces out of the fins of their own kind and ember tetras");
+    expect(told(plan, { messages: german })).toContain("verletzen Artgenossen und Funkensalmler");
+  });
+
+  test("does not bid watch a lone animal for fights with its own kind", () => {
+    const report = told(furnished(tank(150, 50), group("red-bellied piranha", { unsexed: 1 })));
+    expect(report).toMatch(/Watch for: [^.]*hiding all day\./);
+    expect(report).not.toContain("chasing that does not end");
+  });
+
   test("does not say that all go well together with a bully among them", () => {
     const plan = furnished(
       tank(150, 50, { sightBreaks: 8 }),
       group("pearl gourami", { males: 1, females: 3, temper: "bully" }),
       group("harlequin rasbora", { unsexed: 15 }),
     );
-    expect(told(plan)).toMatch(/^Suitable: a good plan for 4 pearl gouramis /);
-    expect(told(plan, { messages: german })).toMatch(/^Geeignet: ein guter Plan für /);
+    expect(told(plan)).toMatch(/^Suitable: a plan that will do for 4 pearl gouramis /);
+    expect(told(plan, { messages: german })).toMatch(/^Geeignet: ein brauchbarer Plan für /);
   });
 });
 
