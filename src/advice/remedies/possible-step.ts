@@ -60,24 +60,47 @@ const countOf = ({ males = 0, females = 0, unsexed = 0, juveniles = 0 }: Group) 
 
 /**
  * Of animals that cannot be kept together all but one go; males that fight, or are too many for the females, may be left one
- * by one of their own.
+ * by one of their own; and of too many, or of a number to be avoided, so many stay as do belong together.
  */
 function someLeave(group: Group, of: number, verdict: Verdict): readonly Step[] {
-  const { males = 0, females = 0, unsexed = 0, juveniles = 0 } = group;
-  const leave = (who: string, moved: number, left: Partial<Group>): readonly Step[] =>
-    moved > 0 ? [{ kind: "rehome", key: `rehome ${of} ${who}`, of, moved, group: left }] : [];
   const gravest = againstItsKind(verdict, of);
-  const areAlike = [males, females, unsexed, juveniles].filter((count) => count > 0).length === 1;
-  return [
-    ...(gravest === undefined ? [] : leave("males", males - 1, { males: 1 })),
-    ...(gravest !== "blocking" || !areAlike
-      ? []
-      : [
-          ...leave("females", females - 1, { females: 1 }),
-          ...leave("unsexed", unsexed - 1, { unsexed: 1 }),
-          ...leave("juveniles", juveniles - 1, { juveniles: 1 }),
-        ]),
+  const numbers = [...(gravest === "blocking" ? [1] : []), ...numbersToStay(verdict, of)];
+  const left: readonly Partial<Group>[] = [
+    ...(gravest !== undefined && group.males ? [{ males: 1 }] : []),
+    ...numbers.flatMap((number) => withSoMany(group, number) ?? []),
   ];
+  const byWhoStays = new Map(left.map((those) => [JSON.stringify(those), those]));
+  return [...byWhoStays].flatMap(([key, those]): readonly Step[] => {
+    const moved = countOf(group) - countOf({ ...group, ...those });
+    return moved > 0 ? [{ kind: "rehome", key: `rehome ${of} but ${key}`, of, moved, group: those }] : [];
+  });
+}
+
+/** The numbers that are told to do as well as more of a kind, or to be the most that belong together. */
+function numbersToStay({ findings, parties }: Verdict, of: number): readonly number[] {
+  const { id } = parties[of] ?? {};
+  if (parties.filter((party) => party.id === id).length > 1) return [];
+  const told = findings.flatMap((finding) => {
+    if (finding.rule !== "group-size" || finding.from !== of) return [];
+    const { fewer, needed } = finding.measures ?? {};
+    return [
+      fewer && "value" in fewer ? fewer.value : undefined,
+      needed && "max" in needed ? needed.max : undefined,
+    ];
+  });
+  return [...new Set(told.filter((number) => number !== undefined))];
+}
+
+/** A group of so many animals, where it hangs on nobody's choice which stay: of one sort, or a pair of males and females. */
+function withSoMany(
+  { males = 0, females = 0, unsexed = 0, juveniles = 0 }: Group,
+  number: number,
+): Partial<Group> | undefined {
+  const sorts = Object.entries({ males, females, unsexed, juveniles }).filter(([, count]) => count > 0);
+  const [only] = sorts;
+  if (only && sorts.length === 1) return { [only[0]]: number };
+  const isOfBoth = males > 0 && females > 0 && unsexed + juveniles === 0;
+  return isOfBoth && number === 2 ? { males: 1, females: 1 } : undefined;
 }
 
 /** The gravest of what animals of one kind do to each other, or of there being too few females. */

@@ -51,12 +51,14 @@ function stepsOf(move: Move, remedy: Remedy, teller: Teller, messages: Messages)
   ];
 }
 
-/** Who leaves a group, by what becomes of it; nobody says where all go, or where nobody knows their sex. */
+/** Who leaves a group, by what becomes of it; nobody says where all go, some of both, or those of whom nobody knows the sex. */
 function whoLeaves(left: Changed<Group> | null | undefined): {
   readonly who?: "males" | "females" | "juveniles";
 } {
-  const who = (["males", "females", "juveniles"] as const).find((one) => left?.[one] !== undefined);
-  return who ? { who } : {};
+  const [who, ...others] = (["males", "females", "juveniles"] as const).filter(
+    (one) => left?.[one] !== undefined,
+  );
+  return who && others.length === 0 ? { who } : {};
 }
 
 /** Of which form other animals are taken, by its name; where it is the usual one, by what tells it: short fins. */

@@ -2,7 +2,7 @@ import { describe, expect, test } from "vitest";
 import { allSpecies, speciesById } from "vivary/catalog";
 import { remedies } from "../../../src/advice";
 import { assessPlan } from "../../../src/compatibility";
-import type { Plan } from "../../../src/plan";
+import type { Group, Plan } from "../../../src/plan";
 import { english, describe as inWords } from "../../../src/report";
 import { german } from "../../../src/report/de";
 import { samplePlans } from "../../plan/arbitrary";
@@ -100,6 +100,20 @@ describe("remedies that are given", () => {
       "find another tank for one female oscar",
     );
     expect(german.remedy.rehome({ ...some, who: "juveniles" })).toMatch(/^2 Jungtiere /);
+  });
+
+  test("let some of a number to be avoided go, where fewer belong together too", () => {
+    const convicts = (numbers: Omit<Group, "species">): Plan => ({
+      tank: { ...tank, base: { shape: "rectangle", length: 200, width: 60 }, cover: 0.4, sightBreaks: 9 },
+      water: { temperature: 26, pH: 7.2, generalHardness: 10 },
+      groups: [{ species: species("amatitlania-nigrofasciata"), ...numbers }],
+    });
+    for (const numbers of [{ unsexed: 4 }, { males: 2, females: 2 }]) {
+      const plan = convicts(numbers);
+      const report = inWords(assessPlan(plan), { remedies: remedies(plan) });
+      expect(report).toMatch(/eep at least 6 convict cichlids/);
+      expect(report).toMatch(/ind another tank for 2 convict cichlids/);
+    }
   });
 
   test("are asked for by no one else", () => {
