@@ -31,7 +31,7 @@ const ownKind: readonly Act["target"][] = ["own-sex", "other-sex", "own-kind", "
  * Does it bite pieces out of the other's fins?
  *
  * Long fins are bitten until they are gone; who nips anyone wears out those that are slow or much smaller, and claws wear
- * out whatever shorter rests beside them on the ground. Who nips only where it has too little room or company leaves alone
+ * out whatever shorter rests beside them on the ground, and may seize what is longer in its sleep. Who nips only where it has too little room or company leaves alone
  * what can get away; slow fish with long fins need cover from it. Who feeds where long fins live comes there every day, and
  * whoever is about at night to those that sleep in the next part of the water: nobody can tell whether it nips them there.
  * Young that grow out of being small enter longer. Where one sex would be spared and the plan names none, it restricts to
@@ -123,6 +123,8 @@ function fate(
     const condition = coverBeside(coverAgainstChase, from, to);
     return { weight: "restricting", watchFor: "torn fins", condition };
   }
+  if (ofAny && restsBesideClaws(from, to))
+    return { ...toKnow, couldBe: "blocking", measures: { hunts: "night" } };
   if (!ofAny || now >= least) return toKnow;
   const condition = { on: "group.length", of: "to", wanted: { min: least } } as const;
   return { weight: "restricting", watchFor: "torn fins", condition };
@@ -130,8 +132,12 @@ function fate(
 
 /** Whether it lives on the ground alone, beside the claws of what is longer. */
 function restsWithinClaws(from: Nipper, to: Other): boolean {
-  const hasClaws = from.party.kind === "crayfish" || from.party.kind === "crab";
-  const onTheGround = to["space.zones"]?.every((zone) => zone === "bottom") ?? true;
   const length = preyLength(to.party, to["size.adultLength"]) ?? 0;
-  return hasClaws && onTheGround && length < grownLength(from.party, from["size.adultLength"]);
+  return restsBesideClaws(from, to) && length < grownLength(from.party, from["size.adultLength"]);
+}
+
+/** Whether it lives on the ground alone, beside claws. */
+function restsBesideClaws(from: Nipper, to: Other): boolean {
+  const hasClaws = from.party.kind === "crayfish" || from.party.kind === "crab";
+  return hasClaws && (to["space.zones"]?.every((zone) => zone === "bottom") ?? true);
 }

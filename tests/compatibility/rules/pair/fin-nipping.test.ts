@@ -103,6 +103,20 @@ describe("claws", () => {
     expect(resting(10, "bottom")).toEqual(["advisory"]);
     expect(resting(9.9, "bottom", "midwater")).toEqual(["advisory"]);
   });
+
+  test("may seize what is longer and rests on the ground alone: nobody can tell", () => {
+    const beside = (...zones: Value<"space.zones">) =>
+      pairBy(
+        finNipping,
+        { species: crayfish },
+        { species: finned(false, { "size.adultLength": adults(15), "space.zones": zones }) },
+      );
+    expect(beside("bottom")).toMatchObject({
+      outcome: "undetermined",
+      findings: [{ weight: "advisory", couldBe: "blocking", measures: { hunts: { value: "night" } } }],
+    });
+    expect(beside("bottom", "midwater").outcome).toBe("suitable");
+  });
 });
 
 describe("who nips any", () => {
