@@ -4,7 +4,7 @@ import type { Basis } from "../../species";
 import type { Block } from "../layout";
 import { mayQuarrel } from "../matters/acts";
 import { isCaution } from "../matters/by-rule";
-import { reasonsOf, sentencesOf, woundsPrevented } from "../matters/matters";
+import { harmPrevented, reasonsOf, sentencesOf } from "../matters/matters";
 import { isFarTooSmall } from "../matters/order";
 import type { Messages } from "../messages/messages";
 import { cautions } from "./cautions";
@@ -64,7 +64,7 @@ export function blocksOf(
     const text = messages.gathered(group.map((alike, index) => teller.clauseOf(alike, group[index - 1])));
     return { clauses: [], reasons: [{ text, basis: weakest(group.flat()) }] };
   });
-  const prevented = isUnsuitable(verdict) ? [] : woundsPrevented(verdict);
+  const prevented = isUnsuitable(verdict) ? [] : harmPrevented(verdict);
   if (prevented.length > 0) {
     const text = messages.keptDown(messages.gathered(prevented.map((alike) => teller.clauseOf(alike))));
     advisory.push({ clauses: [], reasons: [{ text, basis: weakest(prevented.flat()) }] });

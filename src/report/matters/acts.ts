@@ -65,6 +65,13 @@ export const isWound = (finding: Finding): boolean => {
   return deed === "bites" || deed === "kills";
 };
 
+/** Whether animals wound or kill others, or chase other species whenever they meet. */
+export const isLastingHarm = (finding: Finding): boolean =>
+  isWound(finding) ||
+  (isBy(finding, ["acts-others", "acts-look-alike"]) &&
+    finding.measures?.act?.value === "chases" &&
+    finding.measures.when?.value === "always");
+
 const quarrelRules = [...deedRules, "territories", "territory-contest"] as const satisfies readonly RuleId[];
 
 /** Whether somebody may chase or bite another, not for food alone. */

@@ -1,6 +1,6 @@
 import type { Finding, JointCondition, RuleId, Verdict } from "../../compatibility";
 import type { FactName } from "../../plan";
-import { chasingRules, doerOf, gravestDeeds, isWound } from "./acts";
+import { chasingRules, doerOf, gravestDeeds, isLastingHarm } from "./acts";
 import { type Alike, alikeIn } from "./alike";
 import { ofBothSexes, saysMore } from "./both-sexes";
 import { type FindingBy, isBy, isCaution } from "./by-rule";
@@ -68,16 +68,16 @@ function worthTelling({ findings: all, parties, conditions }: Verdict): readonly
   });
 }
 
-/** Wounds that the tank as planned should prevent, the gravest towards each: with less room or cover they would come. */
-export function woundsPrevented({ findings, met }: Verdict): readonly Alike[] {
-  const towards = ({ rule, from, to }: Finding) => `${rule} ${from} ${to}`;
-  const told = new Set(findings.filter(isWound).map(towards));
+/** Lasting harm that the tank as planned should prevent, the gravest towards each: with less room or cover it would come. */
+export function harmPrevented({ findings, met }: Verdict): readonly Alike[] {
+  const towards = ({ from, to }: Finding) => `${from} ${to}`;
+  const told = new Set(findings.filter(isLastingHarm).map(towards));
   const prevented = ofBothSexes(
     met.filter(
       (finding) =>
         finding.weight === "restricting" &&
         finding.condition.on.startsWith("tank.") &&
-        isWound(finding) &&
+        isLastingHarm(finding) &&
         !told.has(towards(finding)),
     ),
   );
