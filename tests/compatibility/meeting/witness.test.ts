@@ -27,7 +27,6 @@ test("a male beside those that only its females could not live with has a plan o
     ["hypancistrus-zebra", undefined, "labidochromis-caeruleus"],
     ["phenacogrammus-interruptus", undefined, "labidochromis-caeruleus"],
     ["fundulopanchax-gardneri", undefined, "erpetoichthys-calabaricus"], // eaten
-    ["pelvicachromis-pulcher", undefined, "procambarus-virginalis"], // within reach of claws
   ];
   const found = beside.map(([id, form, other]) => {
     const [one, company] = [speciesById(id), speciesById(other)];
