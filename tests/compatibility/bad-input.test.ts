@@ -37,6 +37,23 @@ describe("a party", () => {
   });
 });
 
+test("a species in place of a party or a group is refused in one line that says what is asked for", () => {
+  const problemsOf = (judge: () => unknown) => {
+    try {
+      judge();
+    } catch (error) {
+      if (error instanceof InvalidInputError) return error.problems;
+    }
+    return [];
+  };
+  expect(problemsOf(() => pair(bettaSplendens, neon))).toMatchObject([
+    { path: ["a"], code: "type", expected: "an object with species" },
+  ]);
+  expect(problemsOf(() => plan({ tank, water, groups: [paracheirodonInnesi] }))).toMatchObject([
+    { path: ["groups", 0], code: "type", expected: "an object with species" },
+  ]);
+});
+
 describe("options", () => {
   test("that are none are refused", () => {
     expectRefused(() => pair(betta, neon, null), /option/);

@@ -60,15 +60,17 @@ function problemsOfObject(
   path: ProblemPath,
 ): readonly Problem[] {
   if (!isObject(value)) return [{ path, code: "type", expected: "an object", found: value }];
+  const known = Object.keys(fields);
+  const strange = Object.keys(value).filter((key) => !Object.hasOwn(fields, key) && value[key] !== undefined);
+  if (strange.length > known.length && required.some((key) => value[key] === undefined))
+    return [{ path, code: "type", expected: `an object with ${required.join(" and ")}`, found: value }];
   const problems: Problem[] = [];
-  for (const key of Object.keys(fields)) {
+  for (const key of known) {
     const [field, held] = [fields[key] as Shape, value[key]];
     if (held === undefined && !required.includes(key)) continue;
     problems.push(...shapeProblems(field, held, [...path, key]));
   }
-  for (const key of Object.keys(value)) {
-    if (Object.hasOwn(fields, key) || value[key] === undefined) continue;
-    const known = Object.keys(fields);
+  for (const key of strange) {
     const expected = `${choiceOf(known)}${meant(key, known)}`;
     problems.push({ path: [...path, key], code: "unknown-key", expected, found: key });
   }
