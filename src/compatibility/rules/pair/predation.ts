@@ -50,9 +50,10 @@ type Answer = Judged<"blocking" | "restricting" | "advisory", typeof mealMeasure
  * takes; nor of any larger snail beside a fish that takes snails too large to be swallowed, for it picks at feelers and
  * foot, and a snail cannot get away. The animals of one kind grow up together, and none of them eats another that is as
  * long as itself. Where only the females that will join males would eat or be eaten, it restricts to males. Animals that
- * are shorter than grown ones of their kind, which would be safe, restrict to the length at which they enter; those that
- * are eaten if of the smaller sex alone restrict to the larger one where nobody says of which they are; what becomes of
- * young that are wanted of them is told at once. Young of which nobody says how long they are may be as short as can be: they never
+ * are shorter than grown ones of their kind, which would be safe, restrict to the length at which they enter, and so do
+ * those that are eaten if of the smaller sex alone, where nobody says of which they are; grown ones whose females are the
+ * larger restrict to these, since several males may not bear each other. What becomes of young that are wanted of them is
+ * told at once. Young of which nobody says how long they are may be as short as can be: they never
  * block for that. Eggs and young that are born among the others are a loss that keepers accept, unless they are wanted.
  */
 export const predation = /* @__PURE__ */ ownRule({
@@ -176,8 +177,8 @@ function byReach(
   const spared = isSure && today === "eaten" ? sexThatIsSafe(to, isSafe) : undefined;
   if (spared) {
     const longer = enterLonger(safe, now, spared.length, measures);
-    const ofSex = { on: "group.sex", of: "to", wanted: { oneOf: [spared.sex] } } as const;
-    return [{ ...longer, condition: ofSex }, ...(isGrown(to.party) ? [] : [longer])];
+    if (spared.sex === "male" || !isGrown(to.party)) return [longer];
+    return [{ ...longer, condition: { on: "group.sex", of: "to", wanted: { oneOf: [spared.sex] } } }];
   }
   const surely = isUnmeasured(to.party) ? fate(grown) : today;
   return surely === "eaten"

@@ -220,16 +220,28 @@ describe("lengths", () => {
         { species: hunter(upTo(greatest), 20), unsexed: 1 },
         { species: dimorphic, ...group },
       ]).findings.map((finding) => ("condition" in finding ? finding.condition : finding.weight));
-    const males = { on: "group.sex", of: 1, wanted: { oneOf: ["male"] } };
     const longer = { on: "group.length", of: 1, wanted: { min: 5.1 } };
-    expect(kept({ unsexed: 6 }, 4)).toMatchObject([males]);
-    expect(kept({ males: 2, unsexed: 4 }, 4)).toMatchObject([males]);
-    expect(kept({ unsexed: 6, length: 3 }, 4)).toMatchObject([males, longer]);
+    expect(kept({ unsexed: 6 }, 4)).toMatchObject([longer]);
+    expect(kept({ males: 2, unsexed: 4 }, 4)).toMatchObject([longer]);
     expect(kept({ males: 6, length: 3 }, 4)).toMatchObject([longer]);
     expect(kept({ males: 2, females: 4 }, 4)).toEqual(["blocking"]);
     expect(kept({ females: 2, unsexed: 4 }, 4)).toEqual(["blocking"]);
     expect(kept({ unsexed: 6 }, 5)).toEqual(["blocking"]);
     expect(kept({ unsexed: 6 }, 3.5)).toEqual(["advisory"]);
+  });
+
+  test("whose females are the larger ask for these, and for a length where one is stated", () => {
+    const dimorphic = prey(4, { "size.adultLength": adultsBySex(4, 6) });
+    const kept = (group: object) =>
+      planBy(predation, [
+        { species: hunter(upTo(4), 20), unsexed: 1 },
+        { species: dimorphic, ...group },
+      ]).conditions;
+    const females = { on: "group.sex", of: 1, wanted: { oneOf: ["female"] } };
+    expect(kept({ unsexed: 6 })).toMatchObject([females]);
+    expect(kept({ females: 2, unsexed: 4 })).toMatchObject([females]);
+    expect(kept({ unsexed: 6, length: 3 })).toMatchObject([{ on: "group.length", wanted: { min: 5.1 } }]);
+    expect(kept({ females: 6 })).toEqual([]);
   });
 
   test("asked for are those that its larger sex surely reaches", () => {
