@@ -1,5 +1,6 @@
 import { overlap } from "../../../ranges";
 import { ownRule } from "../../engine/rule/own-rule";
+import { borneSeason } from "../shared/borne-season";
 
 /**
  * Does the other bear the cool season that one needs?
@@ -18,9 +19,9 @@ export const season = /* @__PURE__ */ ownRule({
     const { "water.coolSeason": needed = "none", "water.temperature": own } = from;
     if (needed === "none") return [];
     const { kept } = to["water.temperature"] ?? {};
-    if (!kept || (own && !overlap(own.kept, kept))) return [];
+    if (!kept || (own && !overlap(own.kept, kept)) || borneSeason(needed, [to["water.temperature"]]))
+      return [];
     const { min = 0, max = min } = needed;
-    const isTooCold = kept.min !== undefined && kept.min > max;
-    return isTooCold ? [{ weight: "advisory", measures: { season: { min, max }, to: kept } }] : [];
+    return [{ weight: "advisory", measures: { season: { min, max }, to: kept } }];
   },
 });

@@ -1,10 +1,11 @@
 import { ownRule } from "../../engine/rule/own-rule";
+import { borneSeason } from "../shared/borne-season";
 
 /**
  * Is there a cool season for those that need one?
  *
- * Some thrive only with a cool season. That is worth knowing where the plan's water does not become so cool, unless it
- * would be too cool for others of its animals.
+ * Some thrive only with a cool season. As much of it as all the animals of a plan bear is worth knowing where its water does
+ * not become so cool; of those that bear none of it `season` tells.
  */
 export const coolSeason = /* @__PURE__ */ ownRule({
   id: "cool-season",
@@ -16,10 +17,11 @@ export const coolSeason = /* @__PURE__ */ ownRule({
   judge: ({ groups, plan: { "water.temperature": usual, "water.coolest": coolest = usual } }) =>
     groups.flatMap(({ "water.coolSeason": needed = "none" }, about) => {
       if (needed === "none") return [];
-      const { min = 0, max = min } = needed;
-      const isBorne = ({ "water.temperature": figures }: (typeof groups)[number], other: number) =>
-        other === about || (figures?.kept.min ?? min) <= min;
-      if (coolest === undefined || coolest <= max || !groups.every(isBorne)) return [];
-      return [{ about, weight: "advisory" as const, measures: { season: { min, max } } }];
+      const season = borneSeason(
+        needed,
+        groups.map((group) => group["water.temperature"]),
+      );
+      if (coolest === undefined || season?.max === undefined || coolest <= season.max) return [];
+      return [{ about, weight: "advisory" as const, measures: { season } }];
     }),
 });
