@@ -8,24 +8,24 @@ export function once<Value>(make: () => Value): () => Value {
 }
 
 /** What makes a value for each key on its first call, and gives the same one ever after. */
-export function onceOfEach<Key, Value extends NonNullable<unknown>>(
-  make: (key: Key) => Value,
-): (key: Key) => Value {
-  const known = new Map<Key, Value>();
-  return (key) => {
-    const held = known.get(key);
-    if (held !== undefined) return held;
-    const made = make(key);
-    known.set(key, made);
-    return made;
-  };
-}
+export const onceOfEach = <Key, Value extends NonNullable<unknown>>(make: (key: Key) => Value) =>
+  onceIn(new Map<Key, Value>(), make);
 
 /** The same for objects, of which it keeps none alive. */
-export function onceOfEachObject<Key extends object, Value extends NonNullable<unknown>>(
+export const onceOfEachObject = <Key extends object, Value extends NonNullable<unknown>>(
+  make: (key: Key) => Value,
+) => onceIn(new WeakMap<Key, Value>(), make);
+
+/** Where values are held by their keys. */
+interface Held<Key, Value> {
+  get(key: Key): Value | undefined;
+  set(key: Key, value: Value): unknown;
+}
+
+function onceIn<Key, Value extends NonNullable<unknown>>(
+  known: Held<Key, Value>,
   make: (key: Key) => Value,
 ): (key: Key) => Value {
-  const known = new WeakMap<Key, Value>();
   return (key) => {
     const held = known.get(key);
     if (held !== undefined) return held;

@@ -1,5 +1,5 @@
 import { expect, test, vi } from "vitest";
-import { frozenWhenRead, once, onceOfEach } from "../src/later";
+import { frozenWhenRead, once, onceOfEach, onceOfEachObject } from "../src/later";
 
 test("what is made once is made at the first call, be it undefined", () => {
   const make = vi.fn(() => undefined);
@@ -15,6 +15,15 @@ test("what is made once of each is made of no other, and at the first call", () 
   expect(make).not.toHaveBeenCalled();
   expect([of("one"), of("other")]).toStrictEqual([{ key: "one" }, { key: "other" }]);
   expect(of("one")).toBe(of("one"));
+  expect(make).toHaveBeenCalledTimes(2);
+});
+
+test("so is what is made once of each object", () => {
+  const make = vi.fn((key: object) => ({ key }));
+  const of = onceOfEachObject(make);
+  const [one, other] = [{}, {}];
+  expect([of(one).key, of(other).key, of(one).key]).toStrictEqual([one, other, one]);
+  expect(of(one)).toBe(of(one));
   expect(make).toHaveBeenCalledTimes(2);
 });
 

@@ -109,6 +109,19 @@ const breather = (
 /** 240 L. */
 const smallTank = { tank: { base: { shape: "rectangle", length: 100, width: 40 }, height: 60 } } as const;
 
+/** Two groups that share a part of the water which is large enough for either. */
+const sharing = (zone: Value<"space.zones">[number]) => ({
+  judge: (changed: Partial<ThresholdValues> | undefined) => {
+    const species = (id: string) =>
+      animal(id, { "space.zones": [zone], "space.footprint": [{ least: 4000, for: 1 }] });
+    const groups = [species("a"), species("b")].map((kind) => ({ species: kind, unsexed: 1 }));
+    return planBy(zones, groups, smallTank, changed).outcome;
+  },
+  answer: "conditional",
+  changed: 0,
+  other: "suitable",
+});
+
 /** How many hours the oxygen of 240 L at 24 °C lasts twenty of them. */
 const breathing =
   (need: Value<"water.oxygenNeed">): Judge =>
@@ -442,28 +455,8 @@ const cases: Readonly<
     changed: 11,
     other: "nothing",
   },
-  besideOthers: {
-    judge: (changed) => {
-      const species = (id: string) =>
-        animal(id, { "space.zones": ["bottom"], "space.footprint": [{ least: 4000, for: 1 }] });
-      const groups = [species("a"), species("b")].map((kind) => ({ species: kind, unsexed: 1 }));
-      return planBy(zones, groups, smallTank, changed).outcome;
-    },
-    answer: "conditional",
-    changed: 0,
-    other: "suitable",
-  },
-  besideSwimmers: {
-    judge: (changed) => {
-      const species = (id: string) =>
-        animal(id, { "space.zones": ["midwater"], "space.footprint": [{ least: 4000, for: 1 }] });
-      const groups = [species("a"), species("b")].map((kind) => ({ species: kind, unsexed: 1 }));
-      return planBy(zones, groups, smallTank, changed).outcome;
-    },
-    answer: "conditional",
-    changed: 0,
-    other: "suitable",
-  },
+  besideOthers: sharing("bottom"),
+  besideSwimmers: sharing("midwater"),
   waterDepth: {
     judge: (changed) => {
       const species = animal("long", { "size.adultLength": adults(100), "size.bodyShape": "fusiform" });

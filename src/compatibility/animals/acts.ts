@@ -13,6 +13,9 @@ export function notYet({ when, from = ofBrood(when) ? "adult" : "egg" }: Act, { 
   return stages.indexOf(stage ?? "adult") < stages.indexOf(from);
 }
 
+/** Whether an act harms fins or the slime coat: of these, rules of their own say. */
+export const harmsFinsOrSkin = ({ does }: Act): boolean => does === "nips-fins" || does === "rasps-mucus";
+
 /** Whether an act belongs to breeding. */
 export const ofBrood = (when: Act["when"]) => when === "breeding" || when === "guarding-brood";
 

@@ -7,12 +7,11 @@ import { lengthsMeant, lengthsOfSex } from "../../species/inner";
 type Lengths = readonly AdultLength[];
 type Sized = Pick<Animals, "sex" | "stage" | "length">;
 
-/** Whether animals have the length of grown ones: they are, and none is stated. */
-export const isGrown = ({ stage = "adult", length }: Sized): boolean =>
-  stage === "adult" && length === undefined;
-
 /** Whether animals have still to grow. */
 const isYoung = ({ stage = "adult" }: Sized): boolean => stage !== "adult";
+
+/** Whether animals are taken to be as long as grown ones: they are grown, and nobody says how long they are. */
+export const isOfGrownLength = (animals: Sized): boolean => !isYoung(animals) && animals.length === undefined;
 
 /** Whether nobody says how long animals are that have still to grow, once they are more than fry. */
 export const isUnmeasured = ({ stage, length }: Sized): boolean =>

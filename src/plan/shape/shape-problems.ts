@@ -54,6 +54,7 @@ function problemsOfList(
   return Array.from(value, (item: unknown, index) => shapeProblems(of, item, [...path, index])).flat();
 }
 
+/** What is wrong with an object; of one that is something else altogether, in one line, what is asked for. */
 function problemsOfObject(
   { fields, required = [] }: ObjectShape,
   value: unknown,
@@ -62,7 +63,8 @@ function problemsOfObject(
   if (!isObject(value)) return [{ path, code: "type", expected: "an object", found: value }];
   const known = Object.keys(fields);
   const strange = Object.keys(value).filter((key) => !Object.hasOwn(fields, key) && value[key] !== undefined);
-  if (strange.length > known.length && required.some((key) => value[key] === undefined))
+  const isSomethingElse = strange.length > known.length && required.some((key) => value[key] === undefined);
+  if (isSomethingElse)
     return [{ path, code: "type", expected: `an object with ${required.join(" and ")}`, found: value }];
   const problems: Problem[] = [];
   for (const key of known) {

@@ -51,7 +51,7 @@ function stepsOf(move: Move, remedy: Remedy, teller: Teller, messages: Messages)
   ];
 }
 
-/** Who leaves a group, by what becomes of it; nobody says where all go, some of both, or those of whom nobody knows the sex. */
+/** Who leaves a group, by what becomes of it; absent where all go, or some of both, or nobody knows of which sex they are. */
 function whoLeaves(left: Changed<Group> | null | undefined): {
   readonly who?: "males" | "females" | "juveniles";
 } {

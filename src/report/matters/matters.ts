@@ -180,14 +180,14 @@ function asksAsMuch(finding: Finding, { on, wanted }: JointCondition): boolean {
 
 /** The facts that are not as the plan's animals ask, or hardly. */
 export function wrongFacts({ conditions, findings }: Verdict): ReadonlySet<FactName> {
-  const tooSmall = findings.some(
+  const lacksRoom = findings.some(
     (finding) => (finding.weight === "blocking" && isOfRoom(finding)) || isOfHardlyLess(finding),
   );
   const tooMany = findings.some(({ rule, weight }) => rule === "group-size" && weight === "advisory");
   return new Set([
     ...conditions.map(({ on }) => on),
     ...findings.flatMap((finding) => hardlyRight(finding) ?? []),
-    ...(tooSmall ? (["tank.longestRun", "tank.footprint"] as const) : []),
+    ...(lacksRoom ? (["tank.longestRun", "tank.footprint"] as const) : []),
     ...(tooMany ? (["group.count"] as const) : []),
   ]);
 }

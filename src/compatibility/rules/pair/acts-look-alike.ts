@@ -1,7 +1,7 @@
 import { mayHave } from "../../../plan/inner";
 import type { Act, Sex } from "../../../species";
 import { sexes } from "../../../species/inner";
-import { canHappen, ofBrood, reaches } from "../../animals/acts";
+import { canHappen, harmsFinsOrSkin, ofBrood, reaches } from "../../animals/acts";
 import { ofOneBuild } from "../../animals/build";
 import { placeOf } from "../../animals/rivals";
 import { besideWanted, type WantedBy, wantedBy } from "../../animals/wanted";
@@ -87,7 +87,7 @@ function judged(
   to: Other,
   { coverAgainstChase, roomBesideBrood }: Deciding,
 ): readonly ActAnswer[] {
-  if (act.does === "nips-fins" || act.does === "rasps-mucus") return [toKnow(act, from.party)];
+  if (harmsFinsOrSkin(act)) return [toKnow(act, from.party)];
   const removedBy = (when: NonNullable<Act["when"]>) => {
     const area = placeOf(from["space.territory"])?.area;
     if (ofBrood(when)) return roomAndSight(2, area && (roomBesideBrood * area) / 2);

@@ -1,7 +1,7 @@
 import { decimal } from "../../../decimal";
 import { gathered } from "../../../gathered";
 import type { Act } from "../../../species";
-import { canHappen, ofBrood, reaches } from "../../animals/acts";
+import { canHappen, harmsFinsOrSkin, ofBrood, reaches } from "../../animals/acts";
 import { grownLength, grownPreyLength, longestLength, preyLength } from "../../animals/lengths";
 import { placeOf } from "../../animals/rivals";
 import { besideWanted, type WantedBy, wantedBy } from "../../animals/wanted";
@@ -71,11 +71,9 @@ export const actsOthers = /* @__PURE__ */ ownRule({
   },
 });
 
-/** Whether an act is judged here: of whom fins are nipped and flanks are rasped other rules say. */
-const isTowardsOthers = ({ does, target }: Act) =>
-  does !== "nips-fins" &&
-  does !== "rasps-mucus" &&
-  (target === "any" || target === "smaller" || target === "long-finned");
+/** Whether an act is judged here. */
+const isTowardsOthers = (act: Act) =>
+  !harmsFinsOrSkin(act) && (act.target === "any" || act.target === "smaller" || act.target === "long-finned");
 
 /** What it does to the other by the acts of its kind. */
 const actsOn = (from: Doer, to: Other, thresholds: Deciding): readonly ActAnswer[] =>

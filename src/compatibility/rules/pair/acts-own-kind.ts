@@ -1,7 +1,7 @@
 import type { Animals, Kin } from "../../../plan";
 import type { Act, Sex } from "../../../species";
 import { sexes } from "../../../species/inner";
-import { canHappen, ofBrood } from "../../animals/acts";
+import { canHappen, harmsFinsOrSkin, ofBrood } from "../../animals/acts";
 import { leastNumber } from "../../animals/least-number";
 import { placeOf, rivalsOf } from "../../animals/rivals";
 import { besideWanted, mayWantMore, staysAlone, type WantedBy, wantedKin } from "../../animals/wanted";
@@ -52,7 +52,7 @@ export const actsOwnKind = /* @__PURE__ */ ownRule({
   judge: ({ from, to, thresholds }) => {
     const isItself = from.party === to.party;
     const meant = from["temperament.acts"].filter(
-      ({ does, target }) => does !== "nips-fins" && does !== "rasps-mucus" && targets.includes(target),
+      (act) => !harmsFinsOrSkin(act) && targets.includes(act.target),
     );
     const isAlone = isItself && staysAlone(from);
     if (isAlone !== false) return isAlone || harmless(meant, from) ? [] : "unknown";

@@ -1,7 +1,13 @@
 import { decimal } from "../../../decimal";
 import type { Kin } from "../../../plan";
 import type { Kind } from "../../../species";
-import { grownLength, grownPreyLength, isGrown, isUnmeasured, preyLength } from "../../animals/lengths";
+import {
+  grownLength,
+  grownPreyLength,
+  isOfGrownLength,
+  isUnmeasured,
+  preyLength,
+} from "../../animals/lengths";
 import { appetiteFor, preyKinds } from "../../animals/prey";
 import { besideWanted, type WantedBy, wantedBy, wantedKin } from "../../animals/wanted";
 import type { Judged } from "../../engine/rule/finding";
@@ -53,8 +59,8 @@ type Answer = Judged<"blocking" | "restricting" | "advisory", typeof mealMeasure
  * are shorter than grown ones of their kind, which would be safe, restrict to the length at which they enter, and so do
  * those that are eaten if of the smaller sex alone, where nobody says of which they are; grown ones whose females are the
  * larger restrict to these, since several males may not bear each other. What becomes of young that are wanted of them is
- * told at once. Young of which nobody says how long they are may be as short as can be: they never
- * block for that. Eggs and young that are born among the others are a loss that keepers accept, unless they are wanted.
+ * told at once. Young of which nobody says how long they are may be as short as can be: they never block for that. Eggs
+ * and young that are born among the others are a loss that keepers accept, unless they are wanted.
  */
 export const predation = /* @__PURE__ */ ownRule({
   id: "predation",
@@ -177,7 +183,7 @@ function byReach(
   const spared = isSure && today === "eaten" ? sexThatIsSafe(to, isSafe) : undefined;
   if (spared) {
     const longer = enterLonger(safe, now, spared.length, measures);
-    if (spared.sex === "male" || !isGrown(to.party)) return [longer];
+    if (spared.sex === "male" || !isOfGrownLength(to.party)) return [longer];
     return [{ ...longer, condition: { on: "group.sex", of: "to", wanted: { oneOf: [spared.sex] } } }];
   }
   const surely = isUnmeasured(to.party) ? fate(grown) : today;

@@ -95,7 +95,10 @@ const isFought = (finding: Finding) => finding.weight === "restricting" && isWou
 /** Whether one needs a cool season that would be too cold for the other. */
 const isTooWarm = ({ rule }: Finding) => rule === "season";
 
-/** What a verdict tells against a pair, though it goes: what it could be at worst, each finding that warns, and the gravest once more. */
+/**
+ * What a verdict tells against a pair, though it goes: what it could be at worst, each finding that warns, and the gravest
+ * once more.
+ */
 function demerit({ bounds, findings }: Verdict): number {
   const told = (weight: Weight) => findings.filter((finding) => finding.weight === weight).length;
   const atWorst = { suitable: 0, conditional: 0.2, unsuitable: 0.8 }[bounds.atWorst];

@@ -39,18 +39,18 @@ function companions(telling: Telling, { own, tank, companions: found }: FoundCom
     among: candidates.length,
   };
   if (found.length === 0) return paragraph(words.none(told));
-  const listed = (title: string, companions: readonly Companion[]) =>
+  const titled = (title: string, companions: readonly Companion[]) =>
     list(
       companions.map((companion) => companionTold(telling, companion)),
       title,
     );
   return [
     ...paragraph(words.chosen(told)),
-    ...listed(
+    ...titled(
       words.good,
       found.filter(({ mayBite }) => !mayBite),
     ),
-    ...listed(
+    ...titled(
       words.watched,
       found.filter(({ mayBite }) => mayBite),
     ),
