@@ -20,9 +20,9 @@ const weighedBy: readonly TraitPath[] = [
 /** The traits that decide what a rule finds. */
 export function traitsOf(rule: Rule): readonly TraitPath[] {
   const further = inConditions[rule.id] ?? [];
-  if (rule.way === "once") return rule.weighs ? weighedBy : further;
-  const weighed = rule.way === "each-group" && rule.weighs ? weighedBy : [];
-  const counted = rule.counts ? wantedBy : [];
+  if (rule.way === "once") return rule.sums?.name === "stock" ? weighedBy : further;
+  const weighed = rule.way === "each-group" && rule.sums?.name === "stock" ? weighedBy : [];
+  const counted = rule.sums?.name === "crowd" ? wantedBy : [];
   const declared = [rule.needs, rule.uses].flatMap((sides) => Object.values(sides ?? {}).flat());
   return [...new Set([...declared, ...further, ...weighed, ...counted])];
 }

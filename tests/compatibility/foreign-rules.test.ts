@@ -1,6 +1,6 @@
 import { describe, expect, test } from "vitest";
 import paracheirodonInnesi from "vivary/catalog/paracheirodon-innesi";
-import { assessPair, assessPlan, defineRule, pairRules, planRules } from "../../src/compatibility";
+import { assessPair, assessPlan, counting, defineRule, pairRules, planRules } from "../../src/compatibility";
 import { InvalidInputError, pathText } from "../../src/errors";
 import { stillHeld } from "../garbage";
 import { planOf } from "./judging";
@@ -59,8 +59,13 @@ describe("a rule that is none is refused where it is defined", () => {
     ["that yields nothing", { ...sound, mayYield: [] }, "mayYield", /blocking/],
     ["of pairs there are none of", { ...sound, between: "friends" }, "between", /two-species/],
     ["of a plan, between two", { ...sound, way: "once", between: "two-species" }, "between", /rule of pairs/],
-    ["that weighs by nothing", { ...sound, way: "once", weighs: true }, "weighs", /weighing/],
-    ["that counts by nothing", { ...sound, way: "once", counts: true }, "counts", /counting/],
+    [
+      "that sums up by nothing there is",
+      { ...sound, way: "once", sums: true },
+      "sums",
+      /weighing or counting/,
+    ],
+    ["of pairs that sums up a plan", { ...sound, sums: counting }, "sums", /rule of plans/],
     ["of a way there is none of", { ...sound, way: "sometimes" }, "way", /each-way/],
     ["of a way as objects have", { ...sound, way: "constructor" }, "way", /each-way/],
     ["that does not judge", { ...sound, judge: undefined }, "judge", /function/],

@@ -148,7 +148,7 @@ const groupsShort = ({ verdict, places }: Judged): readonly number[] =>
 const conditionOf = (finding: Finding): readonly Condition[] =>
   finding.weight === "restricting" ? [finding.condition] : [];
 
-const looksAtAll = ({ way, weighs }: Rule) => way === "all-groups" || way === "once" || weighs !== undefined;
+const looksAtAll = ({ way, sums }: Rule) => way === "all-groups" || way === "once" || sums !== undefined;
 
 /** The facts that a rule asks for anywhere in a plan. */
 const askedBy = (id: string, { findings, met }: Verdict) =>

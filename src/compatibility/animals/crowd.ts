@@ -14,11 +14,12 @@ export interface Crowd {
 /** Nobody is counted. */
 export const noCrowd: Crowd = { end: "likely", of: () => 0 };
 
-/** Counts the animals of a plan, for rules that say so by `counts`. */
-export const counting: Summing<Crowd> = {
+/** Counts the animals of a plan, for rules whose `sums` it is. */
+export const counting: Summing<"crowd", Crowd> = {
+  name: "crowd",
   needs: [],
   restsOn: (groups) => wantedBy.flatMap((trait) => groups.map((group) => ({ group, trait }))),
-  sums: (groups) => {
+  ends: (groups) => {
     const numbers = new Map(groups.map((group) => [keyOf(group.animals), numbersWanted(group)]));
     return (["likely", "least", "greatest"] as const).map((end) => ({
       end,

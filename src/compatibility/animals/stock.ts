@@ -21,12 +21,11 @@ export interface Weighed {
   readonly count: number;
 }
 
-/** Weighs the fish of a plan, by every length and shape that may be true, for rules that say so by `weighs`. */
-export const weighing: Summing<Stock> = {
+/** Weighs the fish of a plan, by every length and shape that may be true, for rules whose `sums` it is. */
+export const weighing: Summing<"stock", Stock> = {
+  name: "stock",
   needs: ["size.adultLength"],
-  /**
-   * The length, and the shape where the species' own weights are not known; and what says how many of them are wanted.
-   */
+  /** The length, and the shape where the species' own weights are not known; and what says how many of them are wanted. */
   restsOn: (groups) => {
     const by = (trait: TraitPath, some: typeof groups) => some.map((group) => ({ group, trait }));
     return [
@@ -39,7 +38,7 @@ export const weighing: Summing<Stock> = {
       ...wantedBy.flatMap((trait) => by(trait, groups.filter(isFish))),
     ];
   },
-  sums: (groups) => {
+  ends: (groups) => {
     const fish = groups.filter(isFish).map(weighed);
     return (["likely", "least", "greatest"] as const).map((end) => ({
       end,

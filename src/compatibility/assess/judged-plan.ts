@@ -132,7 +132,7 @@ const areSame = (some: readonly Subject[], others: readonly Subject[]): boolean 
 function sidesAmong(subjects: readonly Subject[]): (rule: Rule) => readonly (readonly Subject[])[] {
   const byWay = new Map<string, readonly (readonly Subject[])[]>();
   return (rule) => {
-    const way = rule.weighs ? "weighing" : rule.way;
+    const way = rule.sums ? "summing" : rule.way;
     const known = byWay.get(way) ?? sidesOf(rule, subjects);
     byWay.set(way, known);
     return known;
@@ -140,12 +140,9 @@ function sidesAmong(subjects: readonly Subject[]): (rule: Rule) => readonly (rea
 }
 
 /** Of whom a rule judges: of each two, of each group, or of all of them where it looks at all. */
-export function sidesOf(
-  { way, weighs }: Rule,
-  subjects: readonly Subject[],
-): readonly (readonly Subject[])[] {
+export function sidesOf({ way, sums }: Rule, subjects: readonly Subject[]): readonly (readonly Subject[])[] {
   if (way === "mutual" || way === "each-way") return encounters(subjects, way);
-  return way === "each-group" && !weighs ? subjects.map((subject) => [subject]) : [subjects];
+  return way === "each-group" && !sums ? subjects.map((subject) => [subject]) : [subjects];
 }
 
 /** Who meets whom: every two groups, once or each way, and each way also a group with itself, unless it is one and stays so. */

@@ -1,16 +1,15 @@
 import { gathered } from "../../gathered";
 import { onceOfEachObject } from "../../later";
 import type { TraitPath } from "../../species";
-import { noCrowd } from "../animals/crowd";
-import { noStock } from "../animals/stock";
-import type { Summing } from "../animals/summing";
+import { endsOf, type Summing } from "../animals/summing";
 import type { ThresholdValues } from "../threshold-values";
 import { type Judgement, leftOpen, silent } from "./answers/judgement";
 import { missingQuestions } from "./answers/questions";
 import { type PlanSubjects, utmostOf } from "./answers/standing";
 import { judgeOf, type Run, type Setting } from "./judge";
 import { decidingBy, readingsOf } from "./rule/deciding";
-import type { PlanRule, PlanSeen } from "./rule/rule";
+import type { PlanRule } from "./rule/rule";
+import { seenSums } from "./rule/seen-sums";
 import { isMissing, type Reading, type Subject, subjectOf } from "./sides/subject";
 
 /**
@@ -25,62 +24,48 @@ export function planJudge(
   const { subjects } = plan;
   const { thresholds, mayAsk } = decidingBy(rule, values);
   const readings = readingsOf(rule, plan.plan);
-  const { lacking, ends, beside } = summedFor(rule, subjects);
+  const { lacking, ends, beside } = rule.sums ? summedBy(rule.sums)(subjects) : unsummed;
   if (lacking.length > 0) {
     const utmost = utmostOf(rule, { sides: subjects, plan, mayAsk });
     const open = leftOpen(rule, silent, missingQuestions(rule, lacking), utmost);
     return () => [open];
   }
-  const see = (seen: object) => rule.judge({ plan: readings, thresholds, ...seen } as never);
+  const seen = ends.map((end) => ({ plan: readings, thresholds, ...seenSums(rule, end) }));
   if (rule.way === "all-groups") {
-    const runs = ends.map(
-      (end): Run =>
+    const runs = seen.map(
+      (all): Run =>
         (groups) =>
-          see({ ...end, groups }),
+          rule.judge({ ...all, groups } as never),
     );
     return () => [judgeTogether(rule, runs, plan, { mayAsk, beside })];
   }
-  const runs = ends.map(
-    (end): Run =>
+  const runs = seen.map(
+    (all): Run =>
       ([from]) =>
-        see({ ...end, from }),
+        rule.judge({ ...all, from } as never),
   );
   const judge = judgeOf(rule, runs, { plan, mayAsk, beside });
   return rule.way === "once" ? () => [judge([])] : (sides) => sides.map((side) => judge([side]));
 }
 
 /** What comes of summing up the groups of a plan. */
-interface SummedUp<Sum> {
+interface SummedUp {
   /** What is not known, without which they cannot be summed up. */
   readonly lacking: readonly Reading[];
-  /** By the adopted facts first, then at the ends of what may be true. */
-  readonly ends: readonly Sum[];
+  /** The sum by the adopted facts, then at the ends of what may be true. */
+  readonly ends: readonly unknown[];
   /** What that rests on. */
   readonly beside: readonly Reading[] | undefined;
 }
 
-/** What a rule sees beside the groups of a plan. */
-type Beside = Pick<PlanSeen<never>, "stock" | "crowd">;
-
-const unsummed: Beside = { stock: noStock, crowd: noCrowd };
-
-/** The groups of a plan weighed or counted, as a rule asks. */
-function summedFor({ weighs, counts }: PlanRule, subjects: readonly Subject[]): SummedUp<Beside> {
-  const seen = <Sum>({ ends, ...others }: SummedUp<Sum>, name: keyof Beside): SummedUp<Beside> => ({
-    ...others,
-    ends: ends.map((sum) => ({ ...unsummed, [name]: sum })),
-  });
-  if (weighs) return seen(sumsBy(weighs)(subjects), "stock");
-  if (counts) return seen(sumsBy(counts)(subjects), "crowd");
-  return { lacking: [], ends: [unsummed], beside: undefined };
-}
+const unsummed: SummedUp = { lacking: [], ends: [undefined], beside: undefined };
 
 /** The groups of a plan summed up, once for all rules. */
-const sumsBy = /* @__PURE__ */ onceOfEachObject(<Sum>({ needs, restsOn, sums }: Summing<Sum>) =>
-  onceOfEachObject((subjects: readonly Subject[]): SummedUp<Sum> => {
-    const lacking = readingsFor(subjects, needs).filter(isMissing);
-    const beside = restsOn(subjects).map(({ group, trait }) => group.reading(trait));
-    return { lacking, beside, ends: lacking.length > 0 ? [] : sums(subjects) };
+const summedBy = /* @__PURE__ */ onceOfEachObject((summing: Summing) =>
+  onceOfEachObject((subjects: readonly Subject[]): SummedUp => {
+    const lacking = readingsFor(subjects, summing.needs).filter(isMissing);
+    const beside = summing.restsOn(subjects).map(({ group, trait }) => group.reading(trait));
+    return { lacking, beside, ends: lacking.length > 0 ? [] : endsOf(summing)(subjects) };
   }),
 );
 

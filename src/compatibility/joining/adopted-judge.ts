@@ -1,13 +1,11 @@
-import { onceOfEachObject } from "../../later";
-import { noCrowd } from "../animals/crowd";
-import { noStock } from "../animals/stock";
-import type { Summing } from "../animals/summing";
+import { endsOf } from "../animals/summing";
 import { sidesOf, whetherTheyMeet } from "../assess/judged-plan";
 import type { PlanSubjects, Standing } from "../engine/answers/standing";
 import { answerOf } from "../engine/judge";
 import { decidingBy, readingsOf } from "../engine/rule/deciding";
 import type { PartyRole } from "../engine/rule/finding";
 import { type AssessWith, isPairRule, type Rule } from "../engine/rule/rule";
+import { seenSums } from "../engine/rule/seen-sums";
 import { onceForEach } from "../engine/sides/once-for-each";
 import { adopted, plainView } from "../engine/sides/plain-view";
 import { isMissing, type Subject } from "../engine/sides/subject";
@@ -29,18 +27,16 @@ export function adoptedJudge(
   const { thresholds } = decidingBy(rule, values);
   const [fromOf, toOf] = [seenAs(rule, "from", staying), seenAs(rule, "to", staying)];
   const seen = readingsOf(rule, plan);
-  const likelyOf = (subjects: readonly Subject[]) => ({
-    stock: rule.weighs ? likelySum(rule.weighs)(subjects) : noStock,
-    crowd: rule.counts ? likelySum(rule.counts)(subjects) : noCrowd,
-  });
+  const likelySums = (subjects: readonly Subject[]) =>
+    seenSums(rule, rule.sums && endsOf(rule.sums)(subjects)[0]);
   const see = ([from, to]: readonly Subject[], { subjects }: PlanSubjects): object =>
     from && to
       ? { from: fromOf(from), to: toOf(to), thresholds }
-      : { plan: seen, thresholds, ...likelyOf(subjects), from: from && fromOf(from) };
+      : { plan: seen, thresholds, ...likelySums(subjects), from: from && fromOf(from) };
   const seeAll = (sides: readonly Subject[], { subjects }: PlanSubjects): object => ({
     plan: seen,
     thresholds,
-    ...likelyOf(subjects),
+    ...likelySums(subjects),
     groups: sides.map(fromOf),
   });
   const seenBy = rule.way === "all-groups" ? seeAll : see;
@@ -51,9 +47,9 @@ export function adoptedJudge(
   };
 }
 
-/** Whether a rule looks at one group or at two, and not at the stock. */
-export const isOfFew = ({ way, weighs }: Rule): boolean =>
-  way === "mutual" || way === "each-way" || (way === "each-group" && !weighs);
+/** Whether a rule looks at one group or at two, and not at a sum of all. */
+export const isOfFew = ({ way, sums }: Rule): boolean =>
+  way === "mutual" || way === "each-way" || (way === "each-group" && !sums);
 
 /** Whom rules judge among some subjects, those that meet each other made out once for all rules of a way. */
 export function casesAmong(
@@ -85,8 +81,3 @@ const seenAs = (rule: Rule, role: PartyRole, staying: readonly Subject[]): ((sub
       ? plainView(rule, role, subject)
       : viewOf(rule, role, subject, adopted, adopted),
   );
-
-/** What groups likely come to, summed up once for all rules. */
-const likelySum = /* @__PURE__ */ onceOfEachObject(<Sum extends object>({ sums }: Summing<Sum>) =>
-  onceOfEachObject((subjects: readonly Subject[]) => sums(subjects)[0] as Sum),
-);

@@ -222,9 +222,9 @@ function missingOf(
 ): readonly OpenQuestion[] | undefined {
   const lacks = (trait: TraitPath) => isMissing(newcomer.reading(trait));
   if (traitsOfFacts.some(lacks)) return undefined; // A condition may look at it, whichever rule asks for that.
-  const looksAt = ({ needs, uses, weighs, counts }: Rule) =>
+  const looksAt = ({ needs, uses, sums }: Rule) =>
     [needs?.from, needs?.to, uses?.from, uses?.to].some((traits) => traits?.some(lacks)) ||
-    [weighs, counts].some((summing) => summing?.restsOn([newcomer]).some(({ trait }) => lacks(trait)));
+    (sums?.restsOn([newcomer]).some(({ trait }) => lacks(trait)) ?? false);
   return by.rules
     .filter(looksAt)
     .flatMap((rule) =>

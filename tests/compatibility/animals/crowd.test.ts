@@ -12,7 +12,7 @@ const livingIn = (least: number): Stated => ({ "social.living": "shoal", "social
 
 const numbers = (...groups: readonly Group[]) => {
   const subjects = partiesOfGroups(groups).map(subjectOf);
-  return counting.sums(subjects).map(({ end, of }) => [end, ...subjects.map(({ animals }) => of(animals))]);
+  return counting.ends(subjects).map(({ end, of }) => [end, ...subjects.map(({ animals }) => of(animals))]);
 };
 
 test("there are as many as belong together, or as many as are planned if these are more", () => {
@@ -45,7 +45,7 @@ test("a rule that counts is judged three times, however many species are dispute
     defineRule({
       id,
       way: "all-groups",
-      ...(counts && { counts: counting }),
+      ...(counts && { sums: counting }),
       uses: { from: ["social.living"] },
       mayYield: ["advisory"],
       judge: ({ crowd }) => {

@@ -8,7 +8,7 @@ import { partiesOfGroups } from "../../../src/plan/party";
 import { adults, animal, type Stated } from "../animals";
 import { planOf } from "../judging";
 
-const stocks = (...groups: readonly Group[]) => weighing.sums(partiesOfGroups(groups).map(subjectOf));
+const stocks = (...groups: readonly Group[]) => weighing.ends(partiesOfGroups(groups).map(subjectOf));
 const masses = (...groups: readonly Group[]) =>
   stocks(...groups).map(({ end, animals }) => [end, animals.map(({ mass }) => mass)]);
 
@@ -53,7 +53,7 @@ describe("the fish of a plan by mass", () => {
       defineRule({
         id,
         way: "once",
-        ...(weighs && { weighs: weighing }),
+        ...(weighs && { sums: weighing }),
         mayYield: ["advisory"],
         judge: ({ stock }) => {
           seen.push(stock);

@@ -4,7 +4,14 @@ import { allSpecies } from "vivary/catalog";
 import carinotetraodonTravancoricus from "vivary/catalog/carinotetraodon-travancoricus";
 import danioRerio from "vivary/catalog/danio-rerio";
 import tanichthysAlbonubes from "vivary/catalog/tanichthys-albonubes";
-import { assessPlan, defineRule, type PlanChange, type Planner, planner } from "../../../src/compatibility";
+import {
+  assessPlan,
+  counting,
+  defineRule,
+  type PlanChange,
+  type Planner,
+  planner,
+} from "../../../src/compatibility";
 import { withChange } from "../../../src/compatibility/planner/plan-change";
 import { InvalidInputError } from "../../../src/errors";
 import type { Plan } from "../../../src/plan";
@@ -245,4 +252,27 @@ describe("a plan that is being made", () => {
     for (const before of [first, later.with({ water: start.water ?? {}, tank: { cover: start.tank.cover } })])
       expect(refusal(() => before.with(change as PlanChange).outcome)).toBe(refused);
   });
+});
+
+test("a rule of each group that counts all of them is judged anew where another group grows", () => {
+  const crowded = defineRule({
+    id: "x-crowded",
+    way: "each-group",
+    uses: { from: ["social.living"] },
+    sums: counting,
+    mayYield: ["advisory"],
+    measures: { crowd: "count" },
+    judge: ({ crowd }) => [{ weight: "advisory", measures: { crowd: crowd.of({ id: "danio-rerio" }) } }],
+  });
+  const plan: Plan = {
+    tank: { base: { shape: "rectangle", length: 100, width: 40 } },
+    groups: [
+      { species: tanichthysAlbonubes, unsexed: 10 },
+      { species: danioRerio, unsexed: 10 },
+    ],
+  };
+  const options = { rules: [crowded] };
+  const step = planner(plan, options).with({ groups: { 1: { unsexed: 15 } } });
+  expect(step.verdict).toEqual(assessPlan(step.plan, options));
+  expect(step.verdict.findings).toMatchObject([{ measures: { crowd: { value: 15 } } }, {}]);
 });

@@ -9,8 +9,6 @@ import {
   type Rule,
   thresholds,
 } from "../../../src/compatibility";
-import { noCrowd } from "../../../src/compatibility/animals/crowd";
-import { noStock } from "../../../src/compatibility/animals/stock";
 import { isPairRule } from "../../../src/compatibility/engine/rule/rule";
 import { isAskedOf } from "../../../src/compatibility/engine/sides/is-asked-of";
 import { subjectOf } from "../../../src/compatibility/engine/sides/subject";
@@ -131,14 +129,12 @@ function judgedPlan(rule: PlanRule, plan: CheckedPlan, noted: Noted): readonly o
   const { reads = [] } = rule;
   const facts = Object.fromEntries(reads.map((name) => [name, () => readPlan(plan, name)]));
   const subjects = plan.parties.map(subjectOf);
-  const stocks = rule.weighs?.sums(subjects) ?? [noStock];
-  const crowds = rule.counts?.sums(subjects) ?? [noCrowd];
-  return (rule.weighs ? stocks : crowds).flatMap((_, end) => {
+  const ends = rule.sums?.ends(subjects) ?? [undefined];
+  return ends.flatMap((sum) => {
     const common = {
       plan: () => guarded(facts, { about: "plan", note: (name) => set.add(`plan ${name}`) }),
       thresholds: () => thresholdsOf(rule, set),
-      ...(rule.weighs && { stock: () => stocks[end] }),
-      ...(rule.counts && { crowd: () => crowds[end] }),
+      ...(rule.sums && { [rule.sums.name]: () => sum }),
     };
     const see = (more: object) => answered(rule, guarded({ ...common, ...always(more) }, { about: "seen" }));
     if (rule.way === "once") return see({});

@@ -1,6 +1,8 @@
 import type { Problem } from "../../../errors";
 import { isReading } from "../../../plan/inner";
 import { traitPaths } from "../../../species";
+import { counting } from "../../animals/crowd";
+import { weighing } from "../../animals/stock";
 import { numbers } from "../../threshold-values";
 import type { Rule, RuleWay } from "./rule";
 import { isWeight } from "./weight";
@@ -23,8 +25,7 @@ export function ruleProblems(rule: unknown, path: Path): readonly Problem[] {
     id,
     way,
     between,
-    weighs,
-    counts,
+    sums,
     judge,
     mayAsk,
     mayYield,
@@ -46,8 +47,12 @@ export function ruleProblems(rule: unknown, path: Path): readonly Problem[] {
       `of a rule of pairs one of ${kinds.join(", ")}`,
       between,
     ),
-    refuse(!isSumming(weighs), [...path, "weighs"], "weighing, by which stocks are weighed", weighs),
-    refuse(!isSumming(counts), [...path, "counts"], "counting, by which animals are counted", counts),
+    refuse(
+      sums !== undefined && (roles.includes("to") || !isSumming(sums)),
+      [...path, "sums"],
+      "of a rule of plans weighing or counting",
+      sums,
+    ),
     refuse(typeof judge !== "function", [...path, "judge"], "a function", judge),
     refuse(
       mayAsk !== undefined && typeof mayAsk !== "function",
@@ -96,8 +101,7 @@ const isTable = (measures: unknown) =>
     measures !== null &&
     Object.values(measures).every((kind) => typeof kind === "string" || Array.isArray(kind)));
 
-const isSumming = (summing: unknown) =>
-  summing === undefined || (typeof summing === "object" && summing !== null && "sums" in summing);
+const isSumming = (sums: unknown) => sums === weighing || sums === counting;
 
 const isTraits = (paths: unknown) =>
   Array.isArray(paths) && paths.every((trait) => traitPaths.includes(trait));

@@ -43,7 +43,7 @@ export interface RuleDeclaration<
   /** Traits that may be absent; absence judges at least as severely as every value. */
   readonly uses?: Uses;
   /**
-   * Of the traits it uses or weighs by, those of which a value may ask for more than absence does; never for less, unless
+   * Of the traits it uses or sums up by, those of which a value may ask for more than absence does; never for less, unless
    * `mayRestrict` lists them too.
    */
   readonly mayAdd?: readonly TraitPath[];
@@ -60,15 +60,11 @@ export interface RuleDeclaration<
   /** Its measures, each with its unit or its kind of words. */
   readonly measures?: Kinds;
   /**
-   * `weighing`: it reads `stock`, the fish by mass: it is judged for what they likely weigh, the least and the greatest, and
-   * stays open while the length of some group is unknown. What it finds must not lessen as they grow heavier.
+   * How a rule of plans sums up all groups. By `weighing` it reads `stock`, the fish by mass, and stays open while the length
+   * of some group is unknown; by `counting` it reads `crowd`, how many there will be of each species. It is judged for the
+   * sum that is likely, the least and the greatest; what it finds must not lessen as that grows.
    */
-  readonly weighs?: Summing<Stock>;
-  /**
-   * `counting`: it reads `crowd`, how many there will be of each species: it is judged for the numbers that are likely
-   * wanted, the least and the greatest. What it finds must not lessen as they grow.
-   */
-  readonly counts?: Summing<Crowd>;
+  readonly sums?: Summing<"stock", Stock> | Summing<"crowd", Crowd>;
 }
 
 type Listed<Traits, Role extends string> = Traits extends { readonly [R in Role]?: infer Paths }
@@ -112,9 +108,9 @@ export type Seen<Way, Needs, Uses, Tells, Reads, DecidesBy> = {
 export interface PlanSeen<Reads> {
   /** What the rule reads of the plan, by name. */
   readonly plan: { readonly [Name in Extract<Reads, keyof PlanReadings>]: PlanReadings[Name] };
-  /** Empty unless the rule `weighs`. */
+  /** Empty unless the rule sums up by `weighing`. */
   readonly stock: Stock;
-  /** Of nobody unless the rule `counts`. */
+  /** Of nobody unless the rule sums up by `counting`. */
   readonly crowd: Crowd;
 }
 

@@ -17,7 +17,7 @@ const likelyRate = /* @__PURE__ */ Math.sqrt(ripe.min * ripe.max);
 export const filterNitrogen = /* @__PURE__ */ ownRule({
   id: "filter-nitrogen",
   way: "once",
-  weighs: weighing,
+  sums: weighing,
   mayAdd: wantedBy,
   reads: ["tank.filter.age"],
   mayYield: ["restricting"],

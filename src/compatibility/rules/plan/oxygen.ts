@@ -20,7 +20,7 @@ const movedSurface = {
 export const oxygen = /* @__PURE__ */ ownRule({
   id: "oxygen",
   way: "each-group",
-  weighs: weighing,
+  sums: weighing,
   mayAdd: wantedBy,
   needs: { from: ["water.oxygenNeed", "water.airBreathing"] },
   reads: ["water.temperature", "water.hottest", "water.salinity", "tank.waterVolume"],

@@ -31,7 +31,7 @@ export const zones = /* @__PURE__ */ ownRule({
   uses: {
     from: ["space.furtherFootprint", "space.territory", "diet.type", "diet.foods", "social.living"],
   },
-  counts: counting,
+  sums: counting,
   mayAdd: wantedBy,
   mayRestrict: ["social.living"],
   reads: ["tank.footprint"],
