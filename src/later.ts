@@ -7,24 +7,16 @@ export function once<Value>(make: () => Value): () => Value {
   };
 }
 
-/** What makes a value for each key on its first call, and gives the same one ever after. */
-export const onceOfEach = <Key, Value extends NonNullable<unknown>>(make: (key: Key) => Value) =>
-  onceIn(new Map<Key, Value>(), make);
-
-/** The same for objects, of which it keeps none alive. */
-export const onceOfEachObject = <Key extends object, Value extends NonNullable<unknown>>(
-  make: (key: Key) => Value,
-) => onceIn(new WeakMap<Key, Value>(), make);
-
 /** Where values are held by their keys. */
 interface Held<Key, Value> {
   get(key: Key): Value | undefined;
   set(key: Key, value: Value): unknown;
 }
 
-function onceIn<Key, Value extends NonNullable<unknown>>(
-  known: Held<Key, Value>,
+/** What makes a value for each key on its first call, and gives the same one ever after. */
+export function onceOfEach<Key, Value extends NonNullable<unknown>>(
   make: (key: Key) => Value,
+  known: Held<Key, Value> = new Map(),
 ): (key: Key) => Value {
   return (key) => {
     const held = known.get(key);
@@ -34,6 +26,11 @@ function onceIn<Key, Value extends NonNullable<unknown>>(
     return made;
   };
 }
+
+/** The same for objects, of which it keeps none alive. */
+export const onceOfEachObject = <Key extends object, Value extends NonNullable<unknown>>(
+  make: (key: Key) => Value,
+): ((key: Key) => Value) => onceOfEach(make, new WeakMap());
 
 /** Gives what it holds fields that are made when they are first read, and freezes it. */
 export function frozenWhenRead<Held extends object>(

@@ -6,7 +6,6 @@ import type { ProblemPath } from "./shape/shape";
 import { isObject } from "./shape/shape-problems";
 
 const known: readonly unknown[] = bases;
-const knownKinds: readonly unknown[] = kinds;
 
 /** How deep the parts of a fact may lie. */
 const deepest = 8;
@@ -50,7 +49,7 @@ function nameProblems(profile: Fields, path: ProblemPath): readonly Problem[] {
     ...Object.entries(texts)
       .filter(([, text]) => typeof text !== "string")
       .map(([at, text]) => problem([...path, ...at.split(".")], "a text, as in a species profile", text)),
-    ...(knownKinds.includes(kind)
+    ...(kinds.some((one) => one === kind)
       ? []
       : [problem([...path, "taxonomy", "kind"], `one of ${kinds.join(", ")}`, kind, "word")]),
     ...namesProblems(names, path),

@@ -6,13 +6,12 @@ import { wantedBy, wantedKin } from "./wanted";
 
 /** How many animals a plan will have once there are as many of each species as belong together. */
 export interface Crowd {
-  readonly end: Estimate;
   /** The animals of a species, over all groups of it and the form that some animals have. */
   readonly of: (animals: Pick<Animals, "id" | "form">) => number;
 }
 
 /** Nobody is counted. */
-export const noCrowd: Crowd = { end: "likely", of: () => 0 };
+export const noCrowd: Crowd = { of: () => 0 };
 
 /** Counts the animals of a plan, for rules whose `sums` it is. */
 export const counting: Summing<"crowd", Crowd> = {
@@ -22,7 +21,6 @@ export const counting: Summing<"crowd", Crowd> = {
   ends: (groups) => {
     const numbers = new Map(groups.map((group) => [keyOf(group.animals), numbersWanted(group)]));
     return (["likely", "least", "greatest"] as const).map((end) => ({
-      end,
       of: (animals) => numbers.get(keyOf(animals))?.[end] ?? 0,
     }));
   },

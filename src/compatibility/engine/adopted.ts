@@ -5,6 +5,7 @@ import { answerOf } from "./judge";
 import { decidingBy } from "./rule/deciding";
 import type { PartyRole } from "./rule/finding";
 import type { PairRule } from "./rule/rule";
+import { isAskedOf } from "./sides/is-asked-of";
 import { adopted, plainView } from "./sides/plain-view";
 import type { Subject } from "./sides/subject";
 
@@ -20,6 +21,7 @@ export function adoptedAnswers(
   const seenAs = (role: PartyRole) => onceOfEach((subject: Subject) => plainView(rule, role, subject));
   const [fromOf, toOf] = [seenAs("from"), seenAs("to")];
   return (from, to) => {
+    if (!isAskedOf(rule, [from, to])) return [];
     const seen = { from: fromOf(from), to: toOf(to), thresholds };
     return answerOf(rule, () => rule.judge(seen as never), { sides: [from, to] }, adopted).standing;
   };

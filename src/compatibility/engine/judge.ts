@@ -150,7 +150,6 @@ export function answerOf(
   { sides, plan }: Pick<Case, "sides" | "plan">,
   read: ReadTrait,
 ): WorldAnswer {
-  if (!isAskedOf(rule, sides)) return nothing;
   try {
     const answers = run();
     if (answers === "unknown") return unknown;

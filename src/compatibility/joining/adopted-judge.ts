@@ -6,6 +6,7 @@ import { decidingBy, readingsOf } from "../engine/rule/deciding";
 import type { PartyRole } from "../engine/rule/finding";
 import { type AssessWith, isPairRule, type Rule } from "../engine/rule/rule";
 import { seenSums } from "../engine/rule/seen-sums";
+import { isAskedOf } from "../engine/sides/is-asked-of";
 import { onceForEach } from "../engine/sides/once-for-each";
 import { adopted, plainView } from "../engine/sides/plain-view";
 import { isMissing, type Subject } from "../engine/sides/subject";
@@ -41,7 +42,8 @@ export function adoptedJudge(
   });
   const seenBy = rule.way === "all-groups" ? seeAll : see;
   return (sides, given) => {
-    if (isPairRule(rule) && whetherTheyMeet(sides)?.(adopted) === false) return [];
+    if (!isAskedOf(rule, sides) || (isPairRule(rule) && whetherTheyMeet(sides)?.(adopted) === false))
+      return [];
     const judge = () => rule.judge(seenBy(sides, given) as never);
     return answerOf(rule, judge, { sides, plan: given }, adopted).standing;
   };

@@ -62,10 +62,10 @@ function problemsOfObject(
 ): readonly Problem[] {
   if (!isObject(value)) return [{ path, code: "type", expected: "an object", found: value }];
   const known = Object.keys(fields);
-  const strange = Object.keys(value).filter((key) => !Object.hasOwn(fields, key) && value[key] !== undefined);
-  const isSomethingElse = strange.length > known.length && required.some((key) => value[key] === undefined);
+  const strange = Object.keys(value).filter((key) => value[key] !== undefined && !known.includes(key));
+  const isSomethingElse = strange.length > known.length && required.some((key) => !value[key]);
   if (isSomethingElse)
-    return [{ path, code: "type", expected: `an object with ${required.join(" and ")}`, found: value }];
+    return [{ path, code: "type", expected: `an object with ${required.join(", ")}`, found: value }];
   const problems: Problem[] = [];
   for (const key of known) {
     const [field, held] = [fields[key] as Shape, value[key]];

@@ -45,10 +45,10 @@ export const actsLookAlike = /* @__PURE__ */ ownRule({
   decidesBy: ["coverAgainstChase", "roomBesideBrood"],
   mayYield: ["blocking", "restricting", "advisory"],
   measures: actMeasures,
-  judge: ({ from, to, thresholds }) => {
-    if (!from["temperament.acts"].some(isTowardsLookAlike)) return [];
-    return besideJoining(from, to, (doer, other) => takenFor(doer, other, thresholds));
-  },
+  judge: ({ from, to, thresholds }) =>
+    from["temperament.acts"].some(isTowardsLookAlike)
+      ? besideJoining(from, to, (doer, other) => takenFor(doer, other, thresholds))
+      : [],
 });
 
 const isTowardsLookAlike = ({ target }: Act) => target === "look-alike";

@@ -171,8 +171,7 @@ function falls(act: Act, from: Doer, to: Other, thresholds: Deciding): boolean {
   const { target } = act;
   if (target === "smaller")
     return (preyLength(to.party, to["size.adultLength"]) ?? 0) < clearlySmaller(act, from, thresholds);
-  if (target === "long-finned") return to["appearance.longFins"] ?? true;
-  return target === "any";
+  return target !== "long-finned" || (to["appearance.longFins"] ?? true);
 }
 
 /** The length in cm below which another is clearly smaller: beside a chaser, than the larger sex. */

@@ -10,6 +10,7 @@ import type { SeenParty } from "../../engine/rule/rule";
 import type { ThresholdValues } from "../../threshold-values";
 import { sparingBySex } from "../shared/by-sex";
 import { coverBeside } from "../shared/cover-beside";
+import { isClawed } from "../shared/meal";
 
 type Nipper = SeenParty<
   "temperament.acts" | "size.adultLength",
@@ -57,10 +58,10 @@ export const finNipping = /* @__PURE__ */ ownRule({
   decidesBy: ["muchSmaller", "coverAgainstChase"],
   mayYield: ["blocking", "restricting", "advisory"],
   measures,
-  judge: ({ from, to, thresholds }) => {
-    if (!from["temperament.acts"].some(isNip)) return [];
-    return sparingBySex(from, to, (nipper, other) => bitten(nipper, other, thresholds));
-  },
+  judge: ({ from, to, thresholds }) =>
+    from["temperament.acts"].some(isNip)
+      ? sparingBySex(from, to, (nipper, other) => bitten(nipper, other, thresholds))
+      : [],
 });
 
 const isNip = ({ does }: Act) => does === "nips-fins";
@@ -138,7 +139,5 @@ function restsWithinClaws(from: Nipper, to: Other): boolean {
 }
 
 /** Whether it lives on the ground alone, beside claws. */
-function restsBesideClaws(from: Nipper, to: Other): boolean {
-  const hasClaws = from.party.kind === "crayfish" || from.party.kind === "crab";
-  return hasClaws && (to["space.zones"]?.every((zone) => zone === "bottom") ?? true);
-}
+const restsBesideClaws = (from: Nipper, to: Other): boolean =>
+  isClawed(from.party.kind) && (to["space.zones"]?.every((zone) => zone === "bottom") ?? true);

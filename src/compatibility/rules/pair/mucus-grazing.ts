@@ -44,10 +44,10 @@ export const mucusGrazing = /* @__PURE__ */ ownRule({
   decidesBy: ["broadFlank"],
   mayYield: ["blocking", "restricting", "advisory"],
   measures,
-  judge: ({ from, to, thresholds }) => {
-    if (!from["temperament.acts"].some(isRasping)) return [];
-    return sparingBySex(from, to, (grazer, flank) => rasped(grazer, flank, thresholds));
-  },
+  judge: ({ from, to, thresholds }) =>
+    from["temperament.acts"].some(isRasping)
+      ? sparingBySex(from, to, (grazer, flank) => rasped(grazer, flank, thresholds))
+      : [],
 });
 
 const isRasping = ({ does }: Act) => does === "rasps-mucus";

@@ -19,9 +19,8 @@ export const season = /* @__PURE__ */ ownRule({
     const { "water.coolSeason": needed = "none", "water.temperature": own } = from;
     if (needed === "none") return [];
     const { kept } = to["water.temperature"] ?? {};
-    if (!kept || (own && !overlap(own.kept, kept)) || borneSeason(needed, [to["water.temperature"]]))
+    if (kept?.min === undefined || (own && !overlap(own.kept, kept)) || borneSeason(needed, kept.min))
       return [];
-    const { min = 0, max = min } = needed;
-    return [{ weight: "advisory", measures: { season: { min, max }, to: kept } }];
+    return [{ weight: "advisory", measures: { season: needed, to: kept } }];
   },
 });

@@ -14,14 +14,14 @@ export const coolSeason = /* @__PURE__ */ ownRule({
   reads: ["water.temperature", "water.coolest"],
   mayYield: ["advisory"],
   measures: { season: "degC" },
-  judge: ({ groups, plan: { "water.temperature": usual, "water.coolest": coolest = usual } }) =>
-    groups.flatMap(({ "water.coolSeason": needed = "none" }, about) => {
-      if (needed === "none") return [];
-      const season = borneSeason(
-        needed,
-        groups.map((group) => group["water.temperature"]),
-      );
-      if (coolest === undefined || season?.max === undefined || coolest <= season.max) return [];
+  judge: ({ groups, plan: { "water.temperature": usual, "water.coolest": coolest = usual } }) => {
+    const least = Math.max(
+      ...groups.map((group) => group["water.temperature"]?.kept.min ?? Number.NEGATIVE_INFINITY),
+    );
+    return groups.flatMap(({ "water.coolSeason": needed = "none" }, about) => {
+      const season = needed === "none" ? undefined : borneSeason(needed, least);
+      if (!season || coolest === undefined || coolest <= season.max) return [];
       return [{ about, weight: "advisory" as const, measures: { season } }];
-    }),
+    });
+  },
 });
