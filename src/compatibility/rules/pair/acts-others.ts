@@ -65,20 +65,15 @@ export const actsOthers = /* @__PURE__ */ ownRule({
   mayYield: ["blocking", "restricting", "advisory"],
   measures: actMeasures,
   judge: ({ from, to, thresholds }) => {
-    if (from.party.temper !== "bully" && !from["temperament.acts"].some(isTowardsOthers)) return [];
     const acts = sparingBySex(from, to, (doer, other) => actsOn(doer, other, thresholds));
     return [...acts, ...bullied(from, to, thresholds)];
   },
 });
 
-/** Whether an act is judged here. */
-const isTowardsOthers = (act: Act) =>
-  !harmsFinsOrSkin(act) && (act.target === "any" || act.target === "smaller" || act.target === "long-finned");
-
 /** What it does to the other by the acts of its kind. */
 const actsOn = (from: Doer, to: Other, thresholds: Deciding): readonly ActAnswer[] =>
   gathered(from["temperament.acts"], (act) =>
-    isTowardsOthers(act) &&
+    !harmsFinsOrSkin(act) &&
     (act.does !== "chases" || canFlee(to)) &&
     falls(act, from, to, thresholds) &&
     reaches(act, from["space.zones"], to["space.zones"]) &&
@@ -171,7 +166,8 @@ function falls(act: Act, from: Doer, to: Other, thresholds: Deciding): boolean {
   const { target } = act;
   if (target === "smaller")
     return (preyLength(to.party, to["size.adultLength"]) ?? 0) < clearlySmaller(act, from, thresholds);
-  return target !== "long-finned" || (to["appearance.longFins"] ?? true);
+  if (target === "long-finned") return to["appearance.longFins"] ?? true;
+  return target === "any";
 }
 
 /** The length in cm below which another is clearly smaller: beside a chaser, than the larger sex. */
