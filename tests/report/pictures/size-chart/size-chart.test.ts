@@ -51,6 +51,13 @@ const textsOf = (seen: Seen) => allIn(seen).map(({ text }) => text);
 const bodiesOf = (svg: Seen) =>
   rowsOf(svg).flatMap((row) => [...ofClass(row, "outline"), ...ofClass(row, "length")]);
 
+test.each(["metric", "us"] as const)("no name nor figure of the catalog is cut: %s", (units) => {
+  const charts = [sizeChart(allSpecies, { units }), sizeChart(allSpecies, { units, messages: german })];
+  const texts = charts.flatMap((svg) => rowsOf(readSvg(svg)).flatMap(textsOf));
+  expect(texts.length).toBeGreaterThan(allSpecies.length * 4);
+  expect(texts.filter((text) => text.includes("…"))).toEqual([]);
+});
+
 describe("every animal", () => {
   test.each(["metric", "us"] as const)("begins at nought and is as long as its usual adult: %s", (units) => {
     const svg = readSvg(
