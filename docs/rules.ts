@@ -67,17 +67,20 @@ export const rulesPage = (): string =>
     ...planRules.map(ruleText),
   );
 
+/** What is said of each sum over all groups. */
+const summed: Readonly<Record<NonNullable<Rule["sums"]>["name"], string>> = {
+  stock:
+    "Weighs the whole stock, grown: adult length, and body shape or length and weight, with as many animals as belong together.",
+  crowd: "Counts how many there will be of each species once there are as many as belong together.",
+};
+
 function ruleText(rule: Rule): string {
-  const traits =
-    rule.way === "once" ? [] : [`- Needs: ${labels(rule.needs)}. May use: ${labels(rule.uses)}.`];
-  const weighed =
-    "weighs" in rule && rule.weighs
-      ? ["- Weighs the whole stock, grown: adult length, and body shape or length and weight."]
-      : [];
+  const { way, needs, uses, tells, sums } = rule;
+  const further = tells ? ` To tell more: ${labels(tells)}.` : "";
   const lines = [
-    `- Asked ${ways[rule.way]}.`,
-    ...traits,
-    ...weighed,
+    `- Asked ${ways[way]}.`,
+    ...(way === "once" ? [] : [`- Needs: ${labels(needs)}. May use: ${labels(uses)}.${further}`]),
+    ...(sums ? [`- ${summed[sums.name]}`] : []),
     `- May be: ${rule.mayYield.join(", ")}.`,
     ...(rule.decidesBy ?? []).map(threshold),
   ];

@@ -53,7 +53,7 @@ const gap = /undefined|null|NaN|Infinity|\[object| {2}| [.,;:)]|\( |\(\)|[,;:] ?
 
 /** Words that German and English write alike. */
 const alike = new Set(
-  "an art bar cm detritus dh die filter hand harem in kg koi mg ml optimum oval ph plan plankton sand so stand still".split(
+  "an art bar cm detritus dh die dies filter hand harem in kg koi mg ml optimum oval ph plan plankton sand so stand still".split(
     " ",
   ),
 );

@@ -12,7 +12,8 @@ export const season = /* @__PURE__ */ ownRule({
   id: "season",
   way: "each-way",
   between: "two-species",
-  uses: { from: ["water.coolSeason", "water.temperature"], to: ["water.temperature"] },
+  uses: { from: ["water.coolSeason"] },
+  tells: { from: ["water.temperature"], to: ["water.temperature"] },
   mayYield: ["advisory"],
   measures: { season: "degC", to: "degC" },
   judge: ({ from, to }) => {

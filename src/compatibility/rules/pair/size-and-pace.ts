@@ -22,10 +22,11 @@ export const sizeAndPace = /* @__PURE__ */ ownRule({
   judge: ({ from, to, thresholds }) => {
     if (from["diet.pace"] === "slow") return [];
     if (from.party.kind !== "fish" || to.party.kind !== "fish") return [];
+    if (!shareAny(from["space.zones"], to["space.zones"])) return [];
     const longer = grownLength(from.party, from["size.adultLength"]);
     const shorter = preyLength(to.party, to["size.adultLength"]) ?? 0;
     const least = decimal(longer / thresholds.muchLonger);
-    if (shorter > least || !shareAny(from["space.zones"], to["space.zones"])) return [];
+    if (shorter > least) return [];
     return [
       {
         weight: "restricting",

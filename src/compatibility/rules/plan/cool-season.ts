@@ -10,7 +10,8 @@ import { borneSeason } from "../shared/borne-season";
 export const coolSeason = /* @__PURE__ */ ownRule({
   id: "cool-season",
   way: "all-groups",
-  uses: { from: ["water.coolSeason", "water.temperature"] },
+  uses: { from: ["water.coolSeason"] },
+  tells: { from: ["water.temperature"] },
   reads: ["water.temperature", "water.coolest"],
   mayYield: ["advisory"],
   measures: { season: "degC" },
