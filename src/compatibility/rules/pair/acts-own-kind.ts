@@ -36,7 +36,7 @@ const targets: readonly Act["target"][] = ["own-sex", "other-sex", "own-kind", "
  * Killing blocks, and so do wounds among those that live alone; where the plan does not say of which sex they are, both
  * restrict to the one that does neither, or to one that is spared, and the rest is asked for as many of that one. Where
  * more may be wanted than anybody knows, and they may kill, nobody can tell. Others that fight need room and
- * something between them; chases in a shoal are spread over it, and so are wounds where a few are to be avoided; those of
+ * something between them, and of those that live alone nobody can tell whether that is enough; chases in a shoal are spread over it, and so are wounds where a few are to be avoided; those of
  * a bully are not.
  */
 export const actsOwnKind = /* @__PURE__ */ ownRule({
@@ -74,7 +74,7 @@ export const actsOwnKind = /* @__PURE__ */ ownRule({
     });
     const isOpen = mayWantMore(from) && meant.some((act) => isDeadly(act, from));
     if (isOpen && !answers.some(({ weight }) => weight === "blocking")) return "unknown";
-    return [...answers, ...bullied(from)];
+    return [...answers, ...doubted(answers, from), ...bullied(from)];
   },
 });
 
@@ -107,9 +107,9 @@ function bullied(from: Doer): readonly ActAnswer[] {
   return restricts({ does: "chases", target: "own-kind" }, party, roomAndSight(2, area));
 }
 
-/** Whether there is an animal of its kind for the act to fall on: a brood is guarded by two against the others. */
-function findsVictim({ when }: Act, { count }: Kin): boolean {
-  return !ofBrood(when) || count !== 2;
+/** Whether there is an animal of its kind for the act to fall on: of two that breed, that is the mate of one who does it alone. */
+function findsVictim({ when, doer, target }: Act, { count }: Kin): boolean {
+  return !ofBrood(when) || count !== 2 || (doer !== undefined && target !== "own-sex");
 }
 
 /** Who would do it: as many as belong together, of one party or of two. */
@@ -149,6 +149,17 @@ function judged(
   if (!ofBrood(when)) return restricts(act, party, roomAndSight(rivals, area));
   const places = Math.max(rivals, thresholds.roomBesideBrood);
   return restricts(act, party, roomAndSight(rivals, area && (places / rivals) * area));
+}
+
+/** Those that live alone may not bear one another, whatever room they have: nobody can tell. */
+function doubted(answers: readonly ActAnswer[], from: Doer): readonly ActAnswer[] {
+  if (!livesAlone(from)) return [];
+  const fights = answers.flatMap((answer) =>
+    answer.weight === "restricting" && !sexAskedFor(answer) ? [answer] : [],
+  );
+  return fights
+    .slice(0, 1)
+    .map(({ condition: _, ...told }) => ({ ...told, weight: "advisory", couldBe: "blocking" }));
 }
 
 /** Whether an act kills one of its kind, or wounds it among those that live alone. */

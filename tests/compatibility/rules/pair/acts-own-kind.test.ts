@@ -240,7 +240,7 @@ describe("how many of them spread a chase", () => {
     const few: Stated = { ...shoal, "social.group": { least: 3 } };
     expect(asked(among(chases, few, { unsexed: 5 }))).toMatchObject([sightBreaks(4)]);
     expect(asked(among({ ...chases, does: "bites" }, shoal, { unsexed: 6 }))).toMatchObject([sightBreaks(5)]);
-    expect(asked(among(chases, alone, { unsexed: 2 }))).toMatchObject([sightBreaks(1)]);
+    expect(asked(among(chases, alone, { unsexed: 2 }))).toMatchObject([sightBreaks(1), "advisory"]);
     expect(asked(among(chases, alone, { unsexed: 1 }))).toEqual([]);
   });
 });
@@ -337,6 +337,42 @@ describe("a bully", () => {
     const peaceful = animal("doer", { "temperament.acts": [], "space.territory": "none" });
     expect(planBy(actsOwnKind, [{ species: peaceful, unsexed: 1, temper: "bully" }]).findings).toEqual([]);
   });
+});
+
+describe("those that live alone", () => {
+  const chases: Act = { does: "chases", target: "own-kind" };
+  const roomy = { tank: { base: { shape: "rectangle", length: 200, width: 60 }, sightBreaks: 5 } } as const;
+
+  test("may not bear one another, whatever room they have: nobody can tell", () => {
+    const kept = among(chases, { ...alone, ...onGround }, { unsexed: 2 }, roomy);
+    expect(kept).toMatchObject({
+      outcome: "undetermined",
+      findings: [{ weight: "advisory", couldBe: "blocking", measures: { act: { value: "chases" } } }],
+    });
+    expect(among(chases, { ...pair, ...onGround }, { unsexed: 2 }, roomy).outcome).toBe("suitable");
+  });
+
+  test("and do nothing to each other live as others do", () => {
+    expect(asked(among({ ...chases, target: "long-finned" }, alone, { unsexed: 2 }))).toEqual([]);
+    expect(asked(among({ ...chases, when: "crowded" }, alone, { unsexed: 2 }))).toEqual(["advisory"]);
+  });
+});
+
+test("a male that breeds with one female falls on her, one that guards with her does not", () => {
+  const breeds = (act: Partial<Act>): Act => ({
+    does: "chases",
+    doer: "male",
+    target: "other-sex",
+    when: "breeding",
+    ...act,
+  });
+  const mates = { males: 1, females: 1 };
+  expect(asked(among(breeds({}), pair, mates))).toEqual(["advisory"]);
+  const alone = breeds({ target: "any", when: "guarding-brood" });
+  expect(asked(among(alone, pair, mates))).toEqual(["advisory"]);
+  const { doer: _, ...both } = alone;
+  expect(asked(among(both, pair, mates))).toEqual([]);
+  expect(asked(among(breeds({ target: "own-sex" }), pair, { unsexed: 2 }))).toEqual([]);
 });
 
 describe("a brood", () => {
@@ -452,9 +488,10 @@ describe("in a keeper's tank", () => {
     expect(of({ males: 1, females: 1 })).toBe("suitable");
   });
 
-  test("two bettas of which nobody says the sex may only be females", () => {
+  test("two bettas of which nobody says the sex may only be females, and nobody can tell how these live", () => {
     expect(pairBy(actsOwnKind, { species: bettaSplendens }, { species: bettaSplendens })).toMatchObject({
-      outcome: "conditional",
+      outcome: "undetermined",
+      bounds: { atBest: "conditional", atWorst: "unsuitable" },
     });
     expect(asked(planBy(actsOwnKind, [{ species: bettaSplendens, unsexed: 2 }]))).toContainEqual(
       expect.objectContaining({ on: "group.sex", wanted: { oneOf: ["female"] } }),
