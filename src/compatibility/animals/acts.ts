@@ -57,12 +57,12 @@ export function reachesAsleep({ when = "always" }: Act, from: Habits, to: Habits
   return when === "always" && isAbout && sleeps && near(from["space.zones"], to["space.zones"], 1);
 }
 
-/** Whether an act at any time reaches where the other lives while its doer feeds there. */
+/** Whether an act at any time reaches another where one of both feeds and the other lives. */
 export const reachesFeeding = (
   { when = "always" }: Act,
-  mine: readonly Zone[] | undefined,
-  theirs: readonly Zone[] | undefined,
-): boolean => when === "always" && near(mine, theirs, 0);
+  reach: readonly Zone[] | undefined,
+  zones: readonly Zone[] | undefined,
+): boolean => when === "always" && near(reach, zones, 0);
 
 /** Whether two use parts of the water that lie no farther apart. */
 function near(mine: readonly Zone[] | undefined, theirs: readonly Zone[] | undefined, far: number): boolean {
@@ -73,6 +73,10 @@ function near(mine: readonly Zone[] | undefined, theirs: readonly Zone[] | undef
   }
   return false;
 }
+
+/** Whether an animal lives on the ground alone. What nobody stated counts as so. */
+export const livesOnGround = (zones: readonly Zone[] | undefined): boolean =>
+  zones?.every((zone) => zone === "bottom") ?? true;
 
 const otherSex = { male: "female", female: "male" } as const;
 

@@ -1,6 +1,6 @@
 import { decimal } from "../../../decimal";
-import type { Act } from "../../../species";
-import { canHappen, reaches, reachesAsleep, reachesFeeding } from "../../animals/acts";
+import type { Act, Zone } from "../../../species";
+import { canHappen, livesOnGround, reaches, reachesAsleep, reachesFeeding } from "../../animals/acts";
 import { grownLength, grownPreyLength, preyLength } from "../../animals/lengths";
 import { besideWanted, type WantedBy, wantedBy } from "../../animals/wanted";
 import type { Judged } from "../../engine/rule/finding";
@@ -18,7 +18,13 @@ type Nipper = SeenParty<
 >;
 type Other = SeenParty<
   "size.adultLength",
-  "appearance.longFins" | "diet.pace" | "space.zones" | "diet.light" | "space.openWater" | WantedBy
+  | "appearance.longFins"
+  | "diet.pace"
+  | "diet.reach"
+  | "space.zones"
+  | "diet.light"
+  | "space.openWater"
+  | WantedBy
 >;
 type Deciding = Pick<ThresholdValues, "muchSmaller" | "coverAgainstChase">;
 type Answer = Judged<"blocking" | "restricting" | "advisory", typeof measures>;
@@ -35,9 +41,9 @@ const ownKind: readonly Act["target"][] = ["own-sex", "other-sex", "own-kind", "
  * out whatever shorter rests beside them on the ground, and may seize what is longer in its sleep. Who nips only where it
  * has too little room or company leaves alone what can get away; slow fish with long fins need cover from it. Who feeds
  * where long fins live comes there every day, and whoever is about at night to those that sleep in the next part of the
- * water: nobody can tell whether it nips them there. Young that grow out of being small enter longer. Where one sex would
- * be spared and the plan names none, it restricts to that; where only the females that will join males would harm or be
- * harmed, to males. Its own kind holds its own.
+ * water: nobody can tell whether it nips them there; of long fins that feed where it lives that is worth knowing. Young
+ * that grow out of being small enter longer. Where one sex would be spared and the plan names none, it restricts to that;
+ * where only the females that will join males would harm or be harmed, to males. Its own kind holds its own.
  */
 export const finNipping = /* @__PURE__ */ ownRule({
   id: "fin-nipping",
@@ -48,6 +54,7 @@ export const finNipping = /* @__PURE__ */ ownRule({
     to: /* @__PURE__ */ besideWanted(
       "appearance.longFins",
       "diet.pace",
+      "diet.reach",
       "space.zones",
       "diet.light",
       "space.openWater",
@@ -81,10 +88,14 @@ function bitten(from: Nipper, to: Other, thresholds: Deciding): readonly Answer[
   if (awake.length > 0) return [fate(awake, long, from, to, thresholds)];
   const feeding = atIt.filter((act) => long && reachesFeeding(act, from["diet.reach"], to["space.zones"]));
   if (feeding.length > 0)
-    return atTimes(fate(feeding, long, from, to, thresholds), { feeds: whereFed(from, to) });
+    return atTimes(fate(feeding, long, from, to, thresholds), {
+      feeds: sharedZone(from["diet.reach"], to["space.zones"]),
+    });
   const asleep = atIt.filter((act) => reachesAsleep(act, from, to));
-  if (asleep.length === 0) return [];
-  return atTimes(fate(asleep, long, from, to, thresholds), { hunts: "night" });
+  if (asleep.length > 0) return atTimes(fate(asleep, long, from, to, thresholds), { hunts: "night" });
+  const feeds = sharedZone(to["diet.reach"], from["space.zones"]);
+  const isVisited = long && feeds && atIt.some(({ when = "always" }) => when === "always");
+  return isVisited ? [{ ...toKnow, measures: { feeds } }] : [];
 }
 
 /** Whether both are one animal by itself. */
@@ -92,9 +103,9 @@ const isOneAnimal = (from: Nipper, to: Other) => from.party === to.party && from
 
 const toKnow = { weight: "advisory", watchFor: "torn fins" } as const;
 
-/** The first part of the water where it feeds and the other lives. */
-const whereFed = (from: Nipper, to: Other) =>
-  from["diet.reach"]?.find((zone) => to["space.zones"]?.includes(zone));
+/** The first part of the water where one feeds and the other lives. */
+const sharedZone = (reach: readonly Zone[] | undefined, zones: readonly Zone[] | undefined) =>
+  reach?.find((zone) => zones?.includes(zone));
 
 /** What comes of nips that reach the other at times: those that would harm it for good may do so. */
 function atTimes(found: Answer, given: NonNullable<Answer["measures"]>): readonly Answer[] {
@@ -140,4 +151,4 @@ function restsWithinClaws(from: Nipper, to: Other): boolean {
 
 /** Whether it lives on the ground alone, beside claws. */
 const restsBesideClaws = (from: Nipper, to: Other): boolean =>
-  isClawed(from.party.kind) && (to["space.zones"]?.every((zone) => zone === "bottom") ?? true);
+  isClawed(from.party.kind) && livesOnGround(to["space.zones"]);

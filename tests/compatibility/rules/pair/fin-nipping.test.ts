@@ -219,6 +219,17 @@ describe("in another part of the water", () => {
     expect(found(by(["day"], "long-finned"), finned(true, { ...below, "diet.light": ["day"] }))).toEqual([]);
   });
 
+  test("long fins that come down to feed where it lives: worth knowing", () => {
+    const visiting = finned(true, { "space.zones": ["surface"], "diet.reach": ["surface", "midwater"] });
+    expect(found(by(["day"], "long-finned"), visiting)).toMatchObject([
+      { weight: "advisory", measures: { feeds: { value: "midwater" } } },
+    ]);
+    const { findings } = pairBy(finNipping, { species: by(["day"], "long-finned") }, { species: visiting });
+    expect(findings).not.toContainEqual(expect.objectContaining({ couldBe: "blocking" }));
+    const short = finned(false, { "space.zones": ["surface"], "diet.reach": ["surface", "midwater"] });
+    expect(found(by(["day"], "long-finned"), short)).toEqual([]);
+  });
+
   test("but not in the part beyond", () => {
     const far = animal("nipper", {
       "diet.reach": ["surface"],
