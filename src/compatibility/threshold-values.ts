@@ -33,6 +33,7 @@ export const numbers = /* @__PURE__ */ frozen({
   coverAgainstChase: 0.3,
   coverFromBustle: 0.3,
   roomBesideBrood: 2,
+  groundBesideBrood: 3,
   spreadsFrom: 4,
   clearlySmaller: 0.8,
   muchLonger: 4,
@@ -42,6 +43,7 @@ export const numbers = /* @__PURE__ */ frozen({
   nightHours: 12, // h
   openSurface: 0.2,
   broadFlank: 10, // cm
+  nearlyBroad: 0.75,
   besideOthers: 0.5,
   besideSwimmers: 0.2,
   tallBody: 10, // cm

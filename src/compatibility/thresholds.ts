@@ -202,6 +202,12 @@ const table = () =>
       about: "The floor, as a multiple of the parents' territory, on which company stays out of their reach.",
       source: `${commonPractice}: half of the tank for the pair`,
     },
+    groundBesideBrood: {
+      value: numbers.groundBesideBrood,
+      unit: "1",
+      about: "The same for company that lives on the ground alone, beside parents that bite.",
+      source: `${commonPractice}: a third of the ground for the pair`,
+    },
     spreadsFrom: {
       value: numbers.spreadsFrom,
       unit: "",
@@ -255,6 +261,12 @@ const table = () =>
       value: numbers.broadFlank,
       unit: "cm",
       about: "The length from which any fish has flanks broad enough to be rasped.",
+      source: commonPractice,
+    },
+    nearlyBroad: {
+      value: numbers.nearlyBroad,
+      unit: "1",
+      about: "The share of that length from which nobody can tell whether they are.",
       source: commonPractice,
     },
     besideOthers: {

@@ -122,6 +122,25 @@ const sharing = (zone: Value<"space.zones">[number]) => ({
   other: "suitable",
 });
 
+/** Six that live in a part of the water beside a pair that defends its brood with bites. */
+const besideBrood = (zone: Value<"space.zones">[number], area: number) => ({
+  judge: (changed: Partial<ThresholdValues> | undefined) => {
+    const parent = animal("parent", {
+      "size.adultLength": adults(10),
+      "space.territory": { area, zone: "bottom", holder: "pair" },
+      "temperament.acts": [{ does: "bites", target: "any", when: "guarding-brood" }],
+    });
+    const known: Stated = { "size.adultLength": adults(5), "temperament.acts": [], "space.zones": [zone] };
+    const groups = [
+      { species: parent, males: 1, females: 1 },
+      { species: animal("other", known), unsexed: 6 },
+    ];
+    return planBy(actsOthers, groups, smallTank, changed).outcome;
+  },
+  answer: "suitable",
+  other: "conditional",
+});
+
 /** How many hours the oxygen of 240 L at 24 °C lasts twenty of them. */
 const breathing =
   (need: Value<"water.oxygenNeed">): Judge =>
@@ -411,24 +430,8 @@ const cases: Readonly<
     changed: 0.21,
     other: "conditional",
   },
-  roomBesideBrood: {
-    judge: (changed) => {
-      const parent = animal("parent", {
-        "size.adultLength": adults(10),
-        "space.territory": { area: 2000, zone: "bottom", holder: "pair" },
-        "temperament.acts": [{ does: "bites", target: "any", when: "guarding-brood" }],
-      });
-      const other = animal("other", { "size.adultLength": adults(5), "temperament.acts": [] });
-      const groups = [
-        { species: parent, males: 1, females: 1 },
-        { species: other, unsexed: 6 },
-      ];
-      return planBy(actsOthers, groups, smallTank, changed).outcome;
-    },
-    answer: "suitable",
-    changed: 2.1,
-    other: "conditional",
-  },
+  roomBesideBrood: { ...besideBrood("midwater", 2000), changed: 2.1 },
+  groundBesideBrood: { ...besideBrood("bottom", 1300), changed: 3.1 },
   spreadsFrom: {
     judge: (changed) => {
       const rival = animal("rival", {
@@ -453,6 +456,20 @@ const cases: Readonly<
     ),
     answer: "restricting",
     changed: 11,
+    other: "nothing",
+  },
+  nearlyBroad: {
+    judge: beside(
+      mucusGrazing,
+      {
+        "diet.foods": ["algae"],
+        "temperament.acts": [{ does: "rasps-mucus", target: "any", from: "adult" }],
+      },
+      8,
+      { "size.bodyShape": "fusiform" },
+    ),
+    answer: "advisory",
+    changed: 0.85,
     other: "nothing",
   },
   besideOthers: sharing("bottom"),

@@ -1,7 +1,7 @@
 import { decimal } from "../../../decimal";
 import { gathered } from "../../../gathered";
 import type { Act } from "../../../species";
-import { canHappen, harmsFinsOrSkin, ofBrood, reaches } from "../../animals/acts";
+import { canHappen, harmsFinsOrSkin, livesOnGround, ofBrood, reaches } from "../../animals/acts";
 import { grownLength, grownPreyLength, longestLength, preyLength } from "../../animals/lengths";
 import { placeOf } from "../../animals/rivals";
 import { besideWanted, type WantedBy, wantedBy } from "../../animals/wanted";
@@ -30,14 +30,15 @@ type Other = SeenParty<
 >;
 type Deciding = Pick<
   ThresholdValues,
-  "coverAgainstChase" | "clearlySmaller" | "muchSmaller" | "roomBesideBrood"
+  "coverAgainstChase" | "clearlySmaller" | "muchSmaller" | "roomBesideBrood" | "groundBesideBrood"
 >;
 
 /**
  * What does it do to other species?
  *
  * Killing and wounding whoever is near block, or restrict to the sex that does neither where the plan states none; a brood
- * that is defended with bites needs room beside it; whoever is only chased needs cover to get out of sight, and where it is
+ * that is defended with bites needs room beside it, more for those that live on the ground, for they come back in the dark;
+ * whoever is only chased needs cover to get out of sight, and where it is
  * chased for want of room, it needs that only if it cannot get away. Who chases anyone at any time, or is fast and chases
  * whatever is smaller, leaves no peace to what cannot get away from it, nor to fish half as long or less that are not fast,
  * which blocks. Young that are harmed for being small, and would not be once grown, restrict to the length at which they
@@ -61,7 +62,7 @@ export const actsOthers = /* @__PURE__ */ ownRule({
   },
   mayAdd: wantedBy,
   mayRestrict: ["space.territory", "space.zones", "appearance.longFins", "diet.pace", "temperament.acts"],
-  decidesBy: ["coverAgainstChase", "clearlySmaller", "muchSmaller", "roomBesideBrood"],
+  decidesBy: ["coverAgainstChase", "clearlySmaller", "muchSmaller", "roomBesideBrood", "groundBesideBrood"],
   mayYield: ["blocking", "restricting", "advisory"],
   measures: actMeasures,
   judge: ({ from, to, thresholds }) => {
@@ -84,7 +85,8 @@ const actsOn = (from: Doer, to: Other, thresholds: Deciding): readonly ActAnswer
 
 function judged(act: Act, from: Doer, to: Other, thresholds: Deciding): readonly ActAnswer[] {
   const removedBy = (when: Act["when"]) => [
-    (ofBrood(when) && besideBrood(from, thresholds)) || coverBeside(thresholds.coverAgainstChase, from, to),
+    (ofBrood(when) && besideBrood(act, from, to, thresholds)) ||
+      coverBeside(thresholds.coverAgainstChase, from, to),
   ];
   const instead = act.target === "long-finned" ? shortFinned : undefined;
   if (isChasedForGood(act, from, to, thresholds)) return [deadly(act, from.party)];
@@ -141,10 +143,17 @@ const canGetAway = (other: Other): boolean => {
 const bitesOthers = ({ "temperament.acts": acts = [] }: Other): boolean =>
   acts.some(({ does, target, doer }) => does === "bites" && target === "any" && doer === undefined);
 
-/** A floor of which the brood's territory takes a part only. */
-function besideBrood(from: Doer, { roomBesideBrood }: Deciding): GivenCondition | undefined {
+/** A floor of which the brood's territory takes a part only; a smaller one where those are bitten that live on the ground. */
+function besideBrood(
+  { does }: Act,
+  from: Doer,
+  to: Other,
+  { roomBesideBrood, groundBesideBrood }: Deciding,
+): GivenCondition | undefined {
   const area = placeOf(from["space.territory"])?.area;
-  return area === undefined ? undefined : { on: "tank.footprint", wanted: { min: roomBesideBrood * area } };
+  if (area === undefined) return undefined;
+  const places = does === "bites" && livesOnGround(to["space.zones"]) ? groundBesideBrood : roomBesideBrood;
+  return { on: "tank.footprint", wanted: { min: places * area } };
 }
 
 /** What an animal that is a bully by itself does to all that are not clearly larger and use its part of the water. */

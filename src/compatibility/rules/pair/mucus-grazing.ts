@@ -1,3 +1,4 @@
+import { decimal } from "../../../decimal";
 import type { Animals } from "../../../plan";
 import type { Act, TraitValue } from "../../../species";
 import { canHappen } from "../../animals/acts";
@@ -7,6 +8,7 @@ import type { Judged } from "../../engine/rule/finding";
 import type { MeasureKinds } from "../../engine/rule/measures";
 import { ownRule } from "../../engine/rule/own-rule";
 import type { SeenParty } from "../../engine/rule/rule";
+import type { ThresholdValues } from "../../threshold-values";
 import { sparingBySex } from "../shared/by-sex";
 
 type Grazer = SeenParty<"temperament.acts", "diet.foods" | WantedBy>;
@@ -22,7 +24,7 @@ const anyGreens: TraitValue<"diet.foods"> = ["algae", "plants"];
  * Does it rasp the slime coat off the other's flank?
  *
  * Slow swimmers suffer, and flat or broad flanks; small spindles that keep moving are let alone, and whatever is small and
- * quick. Who rasps only where it finds too little is worth knowing beside all that are not slow. Who does so at any time
+ * quick; of those that are nearly as long as broad ones nobody can tell where greens do not keep it away. Who rasps only where it finds too little is worth knowing beside all that are not slow. Who does so at any time
  * does it less where it is fed greens; of slow fish with flat, broad flanks, and of a disc on the ground, nobody can tell
  * whether it leaves them alone then. Where one sex would be spared and the plan names none, it restricts to that; where only
  * the females that will join males would harm or be harmed, to males.
@@ -41,7 +43,7 @@ export const mucusGrazing = /* @__PURE__ */ ownRule({
   },
   mayAdd: wantedBy,
   mayRestrict: ["diet.foods", "size.bodyShape", "diet.pace"],
-  decidesBy: ["broadFlank"],
+  decidesBy: ["broadFlank", "nearlyBroad"],
   mayYield: ["blocking", "restricting", "advisory"],
   measures,
   judge: ({ from, to, thresholds }) =>
@@ -52,17 +54,24 @@ export const mucusGrazing = /* @__PURE__ */ ownRule({
 
 const isRasping = ({ does }: Act) => does === "rasps-mucus";
 
-function rasped(from: Grazer, to: Flank, { broadFlank }: { readonly broadFlank: number }): readonly Answer[] {
+type Deciding = Pick<ThresholdValues, "broadFlank" | "nearlyBroad">;
+
+function rasped(from: Grazer, to: Flank, { broadFlank, nearlyBroad }: Deciding): readonly Answer[] {
   const act = from["temperament.acts"].find((one) => isRasping(one) && canHappen(one, from.party, to.party));
   if (!act || to.party.kind !== "fish" || isOne(from.party, to.party)) return [];
   const shape = to["size.bodyShape"];
   const flat = shape === undefined || shape === "short-deep";
   const pace = to["diet.pace"] ?? "slow";
-  const broad = longestLength(to.party, to["size.adultLength"]) >= broadFlank;
+  const length = longestLength(to.party, to["size.adultLength"]);
+  const broad = length >= broadFlank;
   const isLetAlone = !broad && (pace === "fast" || (pace !== "slow" && !flat));
-  if (isLetAlone) return [];
-  if (act.when === "crowded" && pace !== "slow") return [{ weight: "advisory", watchFor: "torn fins" }];
   const greens = greensFor(act, from);
+  if (isLetAlone) {
+    const isDoubtful =
+      act.when !== "crowded" && greens.length === 0 && length >= decimal(nearlyBroad * broadFlank);
+    return isDoubtful ? [{ weight: "advisory", couldBe: "blocking", watchFor: "torn fins" }] : [];
+  }
+  if (act.when === "crowded" && pace !== "slow") return [{ weight: "advisory", watchFor: "torn fins" }];
   if (greens.length === 0) return [{ weight: "blocking", watchFor: "torn fins" }];
   const condition = { on: "group.offerings", of: "from", wanted: { oneOf: greens } } as const;
   const fed: Answer = { weight: "restricting", watchFor: "torn fins", condition };

@@ -331,7 +331,8 @@ function ofEggs(from: Hunter, to: Prey, { coverForYoung }: Thresholds): readonly
   const mode = to["reproduction.mode"];
   const isUnknown = mode === undefined && raises === true;
   const inNest = mode === "bubble-nest" && shareAny(from["space.zones"], ["surface"]);
-  const isGuarded = isUnknown || mode === "guards-eggs" || inNest;
+  const onGround = mode === "guards-eggs" && !isOnly(from["diet.reach"], "surface");
+  const isGuarded = isUnknown || onGround || inNest;
   const comesByNight = from["diet.light"]?.includes("night") ?? true;
   const isLeft = isUnknown || (mode === "scatters-eggs" && raises);
   const told = { measures: { of: "egg" }, watchFor: "eggs or young" } as const;

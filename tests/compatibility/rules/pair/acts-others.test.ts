@@ -333,6 +333,16 @@ describe("a guarded brood", () => {
     expect(tankOf(49)).toEqual({ findings: ["restricting"], met: [] });
   });
 
+  test("is bitten for on the ground, where others come back in the dark: no more than a third of the floor", () => {
+    const third = [{ condition: { on: "tank.footprint", wanted: { min: 3000, unit: "cm2" } } }];
+    expect(found(guards("bites"), other(5, ["bottom"]))).toMatchObject(third);
+    const unknown = animal("other", { "size.adultLength": adults(5), "temperament.acts": [] });
+    expect(found(guards("bites"), unknown)).toMatchObject(third);
+    expect(found(guards("bites"), other(5, ["bottom", "midwater"]))).toMatchObject([
+      { condition: { wanted: { min: 2000 } } },
+    ]);
+  });
+
   test("needs cover where the parents hold no place", () => {
     expect(found(guards("bites", {}), other())).toMatchObject([{ condition: cover }]);
   });

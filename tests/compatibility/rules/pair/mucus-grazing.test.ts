@@ -96,6 +96,18 @@ test("where grown ones rasp for being grown, nothing mends it: young ones grow",
   expect(kept({ juveniles: 1 })).toEqual({ findings: ["blocking"], met: [] });
 });
 
+test("of spindles nearly as long as broad ones nobody can tell, where nothing keeps it off", () => {
+  const beside = (length: number, from?: Stage) =>
+    pairBy(
+      mucusGrazing,
+      { species: rasper(from) },
+      { species: flank({ "size.bodyShape": "fusiform", "size.adultLength": adults(length) }) },
+    ).findings;
+  expect(beside(7.5, "adult")).toMatchObject([{ weight: "advisory", couldBe: "blocking" }]);
+  expect(beside(7.4, "adult")).toEqual([]);
+  expect(beside(9.9)).toEqual([]);
+});
+
 test("a flank is as broad as that of the longer sex, whichever is kept", () => {
   const long = flank({ "size.bodyShape": "fusiform", "size.adultLength": adultsBySex(9, 12) });
   const beside = (sex?: "male" | "female") =>

@@ -678,6 +678,13 @@ describe("guarded eggs", () => {
     expect(eaten(nest, from("bottom"))).toEqual([]);
   });
 
+  test("on the ground, to none that feeds at the surface alone", () => {
+    const from = (reach: Value<"diet.reach">) =>
+      hunter([{ prey: "egg" }], 6, { "diet.light": ["night"], "diet.reach": reach });
+    expect(eaten(parent, from(["surface"]))).toEqual([]);
+    expect(eaten(parent, from(["surface", "midwater"]))).toMatchObject([{ weight: "advisory" }]);
+  });
+
   test("that nobody guards are wanted in cover", () => {
     const wanted = (raises: boolean) =>
       planBy(predation, [
