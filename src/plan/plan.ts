@@ -93,7 +93,10 @@ export interface PlannedWater {
   readonly temperature?: number | undefined;
   /** Without unit. */
   readonly pH?: number | undefined;
-  /** °dH. */
+  /**
+   * °dH, of the water before sea salt is added, as records mean it: each g/kg of that brings 10 °dH more (calcium and
+   * magnesium of the reference composition of seawater, Millero et al. 2008, from memory).
+   */
   readonly generalHardness?: number | undefined;
   /** °dH. */
   readonly carbonateHardness?: number | undefined;

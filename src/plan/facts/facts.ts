@@ -32,7 +32,7 @@ const labels: Readonly<Record<FactName, string>> = {
   "water.hottest": "the temperature on the hottest day",
   "water.coolest": "the temperature in the coolest season",
   "water.pH": "the pH",
-  "water.generalHardness": "the general hardness",
+  "water.generalHardness": "the general hardness, before sea salt is added",
   "water.salinity": "the salinity",
   "group.count": "how many animals there are",
   "group.males": "how many are male",

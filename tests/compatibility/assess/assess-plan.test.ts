@@ -140,6 +140,7 @@ describe("who is judged with whom", () => {
   const named = (id: string, count: number): Group => ({
     species: animal(id, {
       "temperament.acts": [{ does: "chases", target: "any" }],
+      "social.living": "group",
       "size.adultLength": adults(5),
       "water.pH": { kept: { min: 6, max: 8 } },
     }),

@@ -262,7 +262,7 @@ test("wounds that room and cover should prevent are told, and what to do when th
   const convicts = (cover: number) =>
     told(
       furnished(
-        tank(120, 50, { cover, sightBreaks: 8, hides: { caves: 10, rocks: 10 } }),
+        tank(150, 60, { cover, sightBreaks: 8, hides: { caves: 10, rocks: 10 } }),
         group("convict cichlid", { males: 1, females: 1 }),
         group("Sterba's corydoras", { unsexed: 8 }),
       ),

@@ -4,7 +4,8 @@ import { anyWater, judgePlannedWater, plannedWaterMeasures } from "../shared/wat
 /**
  * Is the water as soft or hard as the group is kept?
  *
- * Restricts to what it can be given; water at the edge of that, or outside its optimum, is worth knowing.
+ * Goes by the water before sea salt is added. Restricts to what it can be given; water at the edge of that, or outside its
+ * optimum, is worth knowing.
  */
 export const waterHardness = /* @__PURE__ */ ownRule({
   id: "water-hardness",
