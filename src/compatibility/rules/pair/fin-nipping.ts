@@ -38,7 +38,7 @@ const ownKind: readonly Act["target"][] = ["own-sex", "other-sex", "own-kind", "
  * Does it bite pieces out of the other's fins?
  *
  * Long fins are bitten until they are gone; who nips anyone wears out those that are slow or much smaller, and claws wear
- * out whatever shorter rests beside them on the ground, and may seize what is longer in its sleep. Who nips only where it
+ * out whatever shorter rests beside them on the ground, and may seize in its sleep what is longer or swims by day. Who nips only where it
  * has too little room or company leaves alone what can get away; slow fish with long fins need cover from it. Who feeds
  * where long fins live comes there every day, and whoever is about at night to those that sleep in the next part of the
  * water: nobody can tell whether it nips them there; of long fins that feed where it lives that is worth knowing. Young
@@ -136,7 +136,8 @@ function fate(
     const condition = coverBeside(coverAgainstChase, from, to);
     return { weight: "restricting", watchFor: "torn fins", condition };
   }
-  if (ofAny && restsBesideClaws(from, to))
+  const sleepsBeside = isClawed(from.party.kind) && always.some((act) => reachesAsleep(act, from, to));
+  if (ofAny && (sleepsBeside || restsBesideClaws(from, to)))
     return { ...toKnow, couldBe: "blocking", measures: { hunts: "night" } };
   if (!ofAny || now >= least) return toKnow;
   const condition = { on: "group.length", of: "to", wanted: { min: least } } as const;

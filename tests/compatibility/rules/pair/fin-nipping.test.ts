@@ -104,18 +104,28 @@ describe("claws", () => {
     expect(resting(9.9, "bottom", "midwater")).toEqual(["advisory"]);
   });
 
-  test("may seize what is longer and rests on the ground alone: nobody can tell", () => {
-    const beside = (...zones: Value<"space.zones">) =>
+  test("may seize what is longer and rests on the ground alone, or sleeps there: nobody can tell", () => {
+    const beside = (light: Value<"diet.light">, ...zones: Value<"space.zones">) =>
       pairBy(
         finNipping,
         { species: crayfish },
-        { species: finned(false, { "size.adultLength": adults(15), "space.zones": zones }) },
+        {
+          species: finned(false, {
+            "size.adultLength": adults(15),
+            "space.zones": zones,
+            "diet.light": light,
+          }),
+        },
       );
-    expect(beside("bottom")).toMatchObject({
+    const open = {
       outcome: "undetermined",
       findings: [{ weight: "advisory", couldBe: "blocking", measures: { hunts: { value: "night" } } }],
-    });
-    expect(beside("bottom", "midwater").outcome).toBe("suitable");
+    };
+    expect(beside(["day"], "bottom")).toMatchObject(open);
+    expect(beside(["night"], "bottom")).toMatchObject(open);
+    expect(beside(["day"], "bottom", "midwater")).toMatchObject(open);
+    expect(beside(["night"], "bottom", "midwater").outcome).toBe("suitable");
+    expect(beside(["day"], "midwater").outcome).toBe("suitable");
   });
 });
 
