@@ -35,14 +35,14 @@ export function planJudge(
     const runs = seen.map(
       (all): Run =>
         (groups) =>
-          rule.judge({ ...all, groups } as never),
+          rule.judge({ groups, ...all } as never),
     );
     return () => [judgeTogether(rule, runs, plan, { mayAsk, beside })];
   }
   const runs = seen.map(
     (all): Run =>
       ([from]) =>
-        rule.judge({ ...all, from } as never),
+        rule.judge({ from, ...all } as never),
   );
   const judge = judgeOf(rule, runs, { plan, mayAsk, beside });
   return rule.way === "once" ? () => [judge([])] : (sides) => sides.map((side) => judge([side]));
