@@ -5,7 +5,8 @@ import type { Condition, Offering, Plan } from "../../plan";
 import { speciesOf } from "../../plan/inner";
 import type { Range } from "../../ranges";
 import { lights } from "../../species/inner";
-import { type Appetite, fewest, type Reaching, reaching, takes } from "./offerings";
+import { type Appetite, appetitesOf } from "./appetites";
+import { fewest, type Reaching, reaching, takes } from "./offerings";
 import { nitrogenOf, rationsOf, totalOf } from "./rations";
 
 /** How some animals are fed. */
@@ -49,8 +50,9 @@ export interface NitrogenOfFood {
 }
 
 /**
- * How to feed the animals of a plan: the fewest offerings a day with which the rules about food have nothing to ask, each
- * reaching by itself the groups that it is meant for; and how much.
+ * How to feed the animals of a plan: the fewest offerings a day with which the rules about food have nothing to ask and
+ * everybody gets a food that can be the whole of its diet, where one is known; each reaches by itself the groups that it is
+ * meant for; and how much.
  *
  * Where a group is outpaced by a faster one, it is given what, where or when the other does not feed, else its food
  * apart, while the faster one is held back or sated. Of equally few offerings the plainest: dry food, by day, free.
@@ -81,8 +83,10 @@ export interface NitrogenOfFood {
  */
 export function feedingPlan(plan: Plan, options: AssessOptions = {}): FeedingPlan {
   const judged = planner({ ...plan, offerings: [] }, options);
-  const appetites = appetitesOf(askedOf(judged, options));
-  const chosen = [...fewest(reaching(judged.plan, appetites))].sort(inTheDay);
+  const appetites = appetitesOf(plan, askedOf(judged, options));
+  const chosen = fewest(reaching(judged.plan, appetites))
+    .map(({ offering, reaches }) => ({ offering, reaches: groupsOf(reaches, appetites) }))
+    .sort(inTheDay);
   const reached = new Set(chosen.flatMap(({ reaches }) => reaches));
   const rations = rationsOf(plan);
   const nitrogen = nitrogenFrom(plan, rations);
@@ -109,22 +113,10 @@ function askedOf(judged: Planner, options: AssessOptions): readonly Condition[] 
   );
 }
 
-/** What is asked for about food, group by group. */
-function appetitesOf(asked: readonly Condition[]): readonly Appetite[] {
-  const byGroup = new Map<number, readonly Condition[]>();
-  for (const condition of asked) {
-    if (condition.on !== "group.offerings") continue;
-    const { of = 0 } = condition;
-    byGroup.set(of, [...(byGroup.get(of) ?? []), condition]);
-  }
-  return [...byGroup].map(([of, conditions]) => ({
-    of,
-    conditions,
-    isOutpaced: conditions.some(mayBeApart),
-  }));
-}
-
-const mayBeApart = ({ wanted }: Condition): boolean => "oneOf" in wanted && wanted.oneOf.includes("apart");
+/** The groups that have some appetites. */
+const groupsOf = (some: readonly number[], appetites: readonly Appetite[]): readonly number[] => [
+  ...new Set(some.flatMap((index) => appetites[index]?.of ?? [])),
+];
 
 /** By the hour, and what is free first: it sates those that are to be held back. */
 function inTheDay({ offering: one }: Reaching, { offering: other }: Reaching): number {

@@ -1,18 +1,10 @@
-import type { Condition, Offering, Plan } from "../../plan";
+import type { Offering, Plan } from "../../plan";
 import { adoptedTraits, type CheckedPlan, checkedPlan, holds, speciesOf } from "../../plan/inner";
 import { factAt, type SpeciesProfile } from "../../species";
 import { foods, lights, zones } from "../../species/inner";
+import type { Appetite } from "./appetites";
 
-/** What must hold of the food of one group of a plan. */
-export interface Appetite {
-  /** The index of the group. */
-  readonly of: number;
-  readonly conditions: readonly Condition[];
-  /** Whether faster ones would take its food unless they are kept from it. */
-  readonly isOutpaced: boolean;
-}
-
-/** An offering, and the groups that it reaches by itself, by index. */
+/** An offering, and the appetites that it sates by itself, by index. */
 export interface Reaching {
   readonly offering: Offering;
   readonly reaches: readonly number[];
@@ -26,7 +18,7 @@ export function takes(species: SpeciesProfile, { food, place, light = "day" }: O
 }
 
 /**
- * The offerings that reach some group by themselves; of those that reach the same the plainest: freely before apart, by day
+ * The offerings that sate some appetite by themselves; of those that sate the same the plainest: freely before apart, by day
  * before dusk and night, dry before frozen and live. What is given apart reaches only those that faster ones outpace.
  */
 export function reaching(plan: Plan, appetites: readonly Appetite[]): readonly Reaching[] {
@@ -40,14 +32,15 @@ export function reaching(plan: Plan, appetites: readonly Appetite[]): readonly R
   return [...plainest.values()];
 }
 
-/** The groups of which an offering meets all conditions. */
+/** The appetites of which an offering meets all conditions, with a food that will do. */
 function reachedBy(offering: Offering, plan: CheckedPlan, appetites: readonly Appetite[]): readonly number[] {
   const fed = { ...plan, offerings: [offering] };
   const trait = adoptedTraits(fed);
-  return appetites
-    .filter(({ isOutpaced }) => isOutpaced || !offering.apart)
-    .filter(({ conditions }) => conditions.every((condition) => holds(condition, fed, trait)))
-    .map(({ of }) => of);
+  const isSated = ({ isOutpaced, staples, conditions }: Appetite) =>
+    (isOutpaced || !offering.apart) &&
+    (!staples || staples.includes(offering.food)) &&
+    conditions.every((condition) => holds(condition, fed, trait));
+  return appetites.flatMap((appetite, index) => (isSated(appetite) ? [index] : []));
 }
 
 /** All that some group of a plan takes, the plainest first. */
@@ -63,9 +56,8 @@ const possibleOfferings = ({ groups }: Plan): readonly Offering[] =>
   );
 
 /**
- * The fewest offerings that reach every group that any reaches; of equally few those that stand first. Each step takes the
- * first group that is still hungry and tries all that reach it, and leaves off where it comes to as many as were found:
- * exact.
+ * The fewest offerings that sate every appetite that any sates; of equally few those that stand first. Each step takes the
+ * first that is still hungry and tries all that reach it, and leaves off where it comes to as many as were found: exact.
  */
 export function fewest(found: readonly Reaching[]): readonly Reaching[] {
   let best = found;
