@@ -59,15 +59,17 @@ const countOf = ({ males = 0, females = 0, unsexed = 0, juveniles = 0 }: Group) 
   males + females + unsexed + juveniles;
 
 /**
- * Of animals that cannot be kept together all but one go; males that fight, or are too many for the females, may be left one
- * by one of their own; and of too many, or of a number to be avoided, so many stay as do belong together.
+ * Of animals that cannot be kept together all but one go, or all but those of one sex; males that fight, or are too many for
+ * the females, may be left one by one of their own; and of too many, or of a number to be avoided, so many stay as do belong
+ * together.
  */
 function someLeave(group: Group, of: number, verdict: Verdict): readonly Step[] {
   const gravest = againstItsKind(verdict, of);
   const numbers = [...(gravest === "blocking" ? [1] : []), ...numbersToStay(verdict, of)];
   const left: readonly Partial<Group>[] = [
     ...(gravest !== undefined && group.males ? [{ males: 1 }] : []),
-    ...numbers.flatMap((number) => withSoMany(group, number) ?? []),
+    ...(gravest !== undefined ? ofOneSort(group) : []),
+    ...numbers.flatMap((number) => withSoMany(group, number)),
   ];
   const byWhoStays = new Map(left.map((those) => [JSON.stringify(those), those]));
   return [...byWhoStays].flatMap(([key, those]): readonly Step[] => {
@@ -92,15 +94,35 @@ function numbersToStay({ findings, parties }: Verdict, of: number): readonly num
 }
 
 /** A group of so many animals, where it hangs on nobody's choice which stay: of one sort, or a pair of males and females. */
-function withSoMany(
-  { males = 0, females = 0, unsexed = 0, juveniles = 0 }: Group,
-  number: number,
-): Partial<Group> | undefined {
-  const sorts = Object.entries({ males, females, unsexed, juveniles }).filter(([, count]) => count > 0);
-  const [only] = sorts;
-  if (only && sorts.length === 1) return { [only[0]]: number };
+function withSoMany(group: Group, number: number): readonly Partial<Group>[] {
+  const [[only] = [], ...others] = sortsOf(group);
+  if (only && others.length === 0) return [{ [only]: number }];
+  if (number === 1) return ofOneSort(group, number);
+  const { males = 0, females = 0, unsexed = 0, juveniles = 0 } = group;
   const isOfBoth = males > 0 && females > 0 && unsexed + juveniles === 0;
-  return isOfBoth && number === 2 ? { males: 1, females: 1 } : undefined;
+  return isOfBoth && number === 2 ? [{ males: 1, females: 1 }] : [];
+}
+
+/** What is different of a group of which one sort alone stays: males, females, or others; all of them, or so many. */
+function ofOneSort(group: Group, number?: number): readonly Partial<Group>[] {
+  const sorts = sortsOf(group);
+  if (sorts.length === 1) return [];
+  return sorts.map(([stays, there]) => {
+    const left = sorts.map(([sort]) => [sort, sort === stays ? (number ?? there) : 0] as const);
+    const isTold = sorts.length > 2;
+    return Object.fromEntries(left.filter(([sort, count]) => isTold || count !== group[sort]));
+  });
+}
+
+/** How many a group has of each sort that it has any of. */
+function sortsOf({ males = 0, females = 0, unsexed = 0, juveniles = 0 }: Group) {
+  const sorts = [
+    ["males", males],
+    ["females", females],
+    ["unsexed", unsexed],
+    ["juveniles", juveniles],
+  ] as const;
+  return sorts.filter(([, count]) => count > 0);
 }
 
 /** The gravest of what animals of one kind do to each other, or of there being too few females. */

@@ -51,14 +51,20 @@ function stepsOf(move: Move, remedy: Remedy, teller: Teller, messages: Messages)
   ];
 }
 
-/** Who leaves a group, by what becomes of it; absent where all go, or some of both, or nobody knows of which sex they are. */
-function whoLeaves(left: Changed<Group> | null | undefined): {
-  readonly who?: "males" | "females" | "juveniles";
-} {
-  const [who, ...others] = (["males", "females", "juveniles"] as const).filter(
-    (one) => left?.[one] !== undefined,
-  );
-  return who && others.length === 0 ? { who } : {};
+/**
+ * Who leaves a group, by what becomes of it; absent where all go, or nobody knows of which sex they are. Where some of both
+ * go, or all of one and some of the other, who stays.
+ */
+function whoLeaves(
+  left: Changed<Group> | null | undefined,
+): Pick<Parameters<Messages["remedy"]["rehome"]>[0], "who" | "stay"> {
+  const sorts = (["males", "females", "juveniles"] as const).flatMap((who) => {
+    const count = left?.[who];
+    return count === undefined ? [] : [{ who, count }];
+  });
+  const [first, ...others] = sorts;
+  if (first && others.length === 0 && left?.unsexed === undefined) return { who: first.who };
+  return { stay: sorts.filter(({ count }) => count > 0) };
 }
 
 /** Of which form other animals are taken, by its name; where it is the usual one, by what tells it: short fins. */

@@ -786,10 +786,12 @@ function messages(): Messages {
       `Laws name ${who}: ${allOf(jurisdictions)}. Read those of your place before you buy; the text in force decides.`,
     lawsSomewhere,
     remedy: {
-      rehome: ({ one, several, moved, all, who }) => {
-        const kind = who ? { males: "male ", females: "female ", juveniles: "young " }[who] : "";
+      rehome: ({ one, several, moved, all, who, stay = [] }) => {
+        const kinds = { males: "male", females: "female", juveniles: "young" };
         const number = moved === 1 ? (all ? "the" : "one") : `${all ? "the " : ""}${moved}`;
-        return `find another tank for ${number} ${kind}${moved === 1 ? one : several}`;
+        const kept = stay.map((those) => `${those.count} ${kinds[those.who]}`);
+        const rest = kept.length > 0 ? `, and keep ${allOf(kept)}` : "";
+        return `find another tank for ${number} ${who ? `${kinds[who]} ` : ""}${moved === 1 ? one : several}${rest}`;
       },
       form: ({ several, form }) => `choose ${several} of this form: ${form}`,
       add: ({ name, several: many, count }) => `add ${count} ${count === 1 ? name : many}, which are calm`,

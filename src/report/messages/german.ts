@@ -1007,16 +1007,17 @@ function messages(): Messages {
       `Rechtsvorschriften betreffen ${whom}: ${allOf(jurisdictions.map(jurisdictionIn))}. Die am Ort geltenden vor dem Kauf lesen; maßgeblich ist der geltende Wortlaut.`,
     lawsSomewhere,
     remedy: {
-      rehome: ({ one, several, moved, all, who }) => {
-        const [single, many] = who
-          ? {
-              males: ["Männchen", "Männchen"],
-              females: ["Weibchen", "Weibchen"],
-              juveniles: ["Jungtier", "Jungtiere"],
-            }[who]
-          : ["Tier", "Tiere"];
+      rehome: ({ one, several, moved, all, who, stay = [] }) => {
+        const kinds = {
+          males: ["Männchen", "Männchen"],
+          females: ["Weibchen", "Weibchen"],
+          juveniles: ["Jungtier", "Jungtiere"],
+        } as const;
+        const [single, many] = who ? kinds[who] : ["Tier", "Tiere"];
         const those = moved === 1 ? `ein ${single} (${one})` : `${moved} ${many} (${several})`;
-        return `${those} in ein anderes Becken abgeben${all ? "" : ", die übrigen behalten"}`;
+        const kept = stay.map(({ who: sort, count }) => `${count} ${kinds[sort][count === 1 ? 0 : 1]}`);
+        const rest = kept.length > 0 ? allOf(kept) : "die übrigen";
+        return `${those} in ein anderes Becken abgeben${all ? "" : `, ${rest} behalten`}`;
       },
       form: ({ several, form }) => `diese Zuchtform wählen (${several}): ${form}`,
       add: ({ name, several: many, count }) =>

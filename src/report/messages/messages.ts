@@ -262,6 +262,11 @@ export interface Messages {
       readonly all: boolean;
       /** Which of them go, where others of them stay and the plan tells them apart. */
       readonly who?: "males" | "females" | "juveniles";
+      /** How many of which stay, where some of several sorts go. */
+      readonly stay?: readonly {
+        readonly who: "males" | "females" | "juveniles";
+        readonly count: number;
+      }[];
     }) => string;
     /** Animals of another form are taken, by its name. */
     readonly form: (told: { readonly several: string; readonly form: string }) => string;

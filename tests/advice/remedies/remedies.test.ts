@@ -178,6 +178,18 @@ describe("a keeper is told", () => {
     expect(remedy?.plan.groups[0]?.males).toBe(1);
   });
 
+  test("that a male fighting fish or the females beside it go, planned as one group or as two", () => {
+    const betta = species("betta-splendens");
+    for (const females of [1, 2]) {
+      const tank = { base: { shape: "rectangle", length: 60, width: 30 } } as const;
+      const { remedies: found } = remedies(
+        kept([{ species: betta, males: 1, females }], tank, { temperature: 26 }),
+      );
+      expect(found.map(({ plan }) => plan.groups)).toContainEqual([{ species: betta, males: 1, females: 0 }]);
+      expect(found.map(({ plan }) => plan.groups)).toContainEqual([{ species: betta, males: 0, females: 1 }]);
+    }
+  });
+
   test("the least tank, wide enough to turn, in place of one far too small", () => {
     const tank = { base: { shape: "rectangle", length: 60, width: 30 }, height: 30 } as const;
     const remedy = first(kept([{ species: species("astronotus-ocellatus"), unsexed: 1 }], tank));

@@ -102,6 +102,28 @@ describe("remedies that are given", () => {
     expect(german.remedy.rehome({ ...some, who: "juveniles" })).toMatch(/^2 Jungtiere /);
   });
 
+  test("say who stays of a group of both sexes", () => {
+    const told = (messages: typeof english, males: number, females: number) => {
+      const plan: Plan = {
+        tank: { ...tank, base: { shape: "rectangle", length: 60, width: 30 }, cover: 0.4 },
+        water: { temperature: 26, pH: 7, generalHardness: 8 },
+        groups: [{ species: species("betta-splendens"), males, females }],
+      };
+      const report = inWords(assessPlan(plan), { remedies: remedies(plan), messages });
+      return below(report, messages.titles.remedies);
+    };
+    expect(told(english, 1, 1)).toEqual([
+      "- Find another tank for one female Siamese fighting fish.",
+      "- Find another tank for one male Siamese fighting fish.",
+    ]);
+    expect(told(english, 2, 2)).toContain(
+      "- Find another tank for 3 Siamese fighting fish, and keep 1 male.",
+    );
+    expect(told(german, 2, 2)).toContain(
+      "- 3 Tiere (Siamesische Kampffische) in ein anderes Becken abgeben, 1 Männchen behalten.",
+    );
+  });
+
   test("let some of a number to be avoided go, where fewer belong together too", () => {
     const convicts = (numbers: Omit<Group, "species">): Plan => ({
       tank: { ...tank, base: { shape: "rectangle", length: 200, width: 60 }, cover: 0.4, sightBreaks: 9 },
