@@ -1,5 +1,6 @@
 import type { JointCondition, Verdict } from "../../compatibility";
 import type { FactName } from "../../plan";
+import { isDeed } from "../matters/acts";
 import type { Alike } from "../matters/alike";
 import { isBy, tellsPlanned } from "../matters/by-rule";
 import { type Demand, demandsOf, isRoom, reasonsFor } from "../matters/matters";
@@ -71,7 +72,10 @@ function demandItem(
 ): Item {
   const { conditions, findings } = demand;
   const all = reasonsFor(demand);
-  const why = (told: readonly Alike[]) => told.slice(0, mostReasons).map((alike) => reasonOf(alike, teller));
+  const why = (told: readonly Alike[]) =>
+    told
+      .filter(([finding], index) => index < mostReasons || isDeed(finding))
+      .map((alike) => reasonOf(alike, teller));
   if (conditions.some(isRoom)) {
     const further = all.filter(([finding]) => !isOfRoom(finding));
     const [first] = findings;
@@ -118,5 +122,5 @@ const onceOf =
     return { clauses, reasons: clauses.length + fresh.length > 0 ? fresh : reasons };
   };
 
-/** How many reasons are told for one demand: those that count most. */
+/** How many reasons are told for one demand: those that count most, and what one does to another. */
 const mostReasons = 3;

@@ -16,6 +16,9 @@ export const chasingRules = ["acts-own-kind", "acts-others"] as const satisfies 
 /** The rules of deeds of which only the gravest is told. */
 const deedRules = [...actRules, "fin-nipping"] as const satisfies readonly RuleId[];
 
+/** Whether a finding tells what an animal does to another. */
+export const isDeed = (finding: Finding) => isBy(finding, deedRules);
+
 type Deed = Words["does"];
 
 /** The gravest deed has the lowest number. */
@@ -52,11 +55,11 @@ export function gravestDeeds(
   towards: (finding: Finding) => string,
 ): (finding: Finding) => boolean {
   const gravest = new Map<string, Finding>();
-  for (const finding of findings.filter((one) => isBy(one, deedRules))) {
+  for (const finding of findings.filter(isDeed)) {
     const known = gravest.get(towards(finding));
     if (!known || graveness(finding) < graveness(known)) gravest.set(towards(finding), finding);
   }
-  return (finding) => !isBy(finding, deedRules) || gravest.get(towards(finding)) === finding;
+  return (finding) => !isDeed(finding) || gravest.get(towards(finding)) === finding;
 }
 
 /** Whether animals wound or kill others. */

@@ -1,6 +1,6 @@
 import type { Finding, JointCondition, RuleId, Verdict } from "../../compatibility";
 import type { FactName } from "../../plan";
-import { chasingRules, doerOf, gravestDeeds, isLastingHarm } from "./acts";
+import { chasingRules, doerOf, gravestDeeds, isDeed, isLastingHarm } from "./acts";
 import { type Alike, alikeIn } from "./alike";
 import { ofBothSexes, saysMore } from "./both-sexes";
 import { type FindingBy, isBy, isCaution } from "./by-rule";
@@ -25,7 +25,12 @@ function overParties(finding: Finding) {
 
 /** Reasons, the gravest first, each matter once. */
 export const reasonsOf = (verdict: Verdict, weight: "blocking" | "advisory"): readonly Alike[] =>
-  alikeIn(gravestFirst(worthTelling(verdict).filter((finding) => finding.weight === weight)), overParties);
+  alikeIn(
+    gravestFirst(
+      worthTelling(verdict).filter((finding) => (finding.weight === "blocking") === (weight === "blocking")),
+    ),
+    overParties,
+  );
 
 /** Of room that is hardly less than needed nothing is told where more is asked for anyway. */
 const isOfHardlyLess = (finding: Finding) => finding.weight === "advisory" && isOfSpace(finding);
@@ -36,7 +41,10 @@ function oxygenTold({ measures = {} }: FindingBy<"oxygen">): object {
   return air || hours || need?.value === "high" ? measures : {};
 }
 
-/** What is told of the findings: of what one does to another only the gravest, and nothing twice. */
+/**
+ * What is told of the findings: of what one does to another only the gravest, and nothing twice. What asks for something is
+ * told with what it asks for, but for who harms whom where the tank is far too small for any talk of its room.
+ */
 function worthTelling({ findings: all, parties, conditions }: Verdict): readonly Finding[] {
   const findings = ofBothSexes(all);
   const speciesOf = (index: number | undefined) => (index === undefined ? "" : parties[index]?.id);
@@ -53,7 +61,12 @@ function worthTelling({ findings: all, parties, conditions }: Verdict): readonly
   }
   const crossed = new Set<string>();
   return findings.filter((finding) => {
-    if (isCaution(finding.rule) || finding.weight === "restricting") return false;
+    if (isCaution(finding.rule) || finding.weight === "favourable") return false;
+    if (
+      finding.weight === "restricting" &&
+      !(farTooSmall.size > 0 && isDeed(finding) && isRoom(finding.condition))
+    )
+      return false;
     if (isRoomAsked && isOfHardlyLess(finding)) return false;
     if (isTooLong(finding) && farTooSmall.has(speciesOf(finding.from))) return false;
     if (isOfYoung(finding)) return !eaten.has(towards(finding));
@@ -131,7 +144,8 @@ const sexesOfJoining = ({ conditions, met }: Verdict): readonly Demand[] =>
         .map(({ condition }) => ({ conditions: [{ ...condition, findings: [] }], findings: asking }));
     });
 
-export const isRoom = ({ on }: JointCondition) => on === "tank.longestRun" || on === "tank.footprint";
+export const isRoom = ({ on }: Pick<JointCondition, "on">) =>
+  on === "tank.longestRun" || on === "tank.footprint";
 
 /** Facts of which something that blocks says that no figure suits all. */
 function hopelessFacts({ findings }: Verdict): ReadonlySet<string> {
@@ -146,9 +160,9 @@ function hopelessFacts({ findings }: Verdict): ReadonlySet<string> {
 }
 
 /**
- * The reasons of a demand that need telling: those that ask for the most, of a party's water not both rules, of what one
- * does to another only the gravest, and of a number not that it spreads chases, where company is needed anyway. Reasons of
- * room are told with the room.
+ * The reasons of a demand that need telling: those that ask for the most, and whatever they ask for what one does to another,
+ * of that only the gravest; of a party's water not both rules, and of a number not that it spreads chases, where company is
+ * needed anyway. Reasons of room are told with the room.
  */
 export function reasonsFor({ conditions, findings: all }: Demand): readonly Alike[] {
   const needsCompany = all.some(({ rule }) => rule === "group-size");
@@ -158,10 +172,10 @@ export function reasonsFor({ conditions, findings: all }: Demand): readonly Alik
   );
   const planned = findings.filter((finding) => isBy(finding, plannedWaterRules));
   const telling = planned.length > 0 ? planned : findings.filter((finding) => !isOfRoom(finding));
-  const decisive = telling.filter((finding) =>
-    conditions.some((condition) => asksAsMuch(finding, condition)),
+  const isDecisive = (finding: Finding) => conditions.some((condition) => asksAsMuch(finding, condition));
+  const asking = ofBothSexes(
+    telling.some(isDecisive) ? telling.filter((finding) => isDeed(finding) || isDecisive(finding)) : telling,
   );
-  const asking = ofBothSexes(decisive.length > 0 ? decisive : telling);
   const isTold = gravestDeeds(asking, ({ from, to = from }) => `${from} ${to}`);
   return alikeIn(gravestFirst(asking.filter(isTold)), overParties);
 }

@@ -1,0 +1,47 @@
+import { expect, test } from "vitest";
+import { speciesById } from "vivary/catalog";
+import { assessPlan } from "../../../src/compatibility";
+import type { Group, Plan } from "../../../src/plan";
+import { english, describe as inWords } from "../../../src/report";
+import { german } from "../../../src/report/de";
+
+const group = (id: string, numbers: Omit<Group, "species">): Group => {
+  const species = speciesById(id);
+  if (!species) throw new Error(id);
+  return { species, ...numbers };
+};
+
+/** What a report says of some animals in a tank of a floor in cm, in one line. */
+function told(groups: readonly Group[], [length, width]: readonly [number, number], messages = english) {
+  const plan: Plan = {
+    tank: { base: { shape: "rectangle", length, width }, cover: 0.6, sightBreaks: 9 },
+    groups,
+  };
+  return inWords(assessPlan(plan), { messages }).replaceAll(/\n? +/g, " ");
+}
+
+const kribensis = [
+  group("pelvicachromis-pulcher", { males: 1, females: 1 }),
+  group("osteogaster-aenea", { unsexed: 6 }),
+  group("hyphessobrycon-amandae", { unsexed: 10 }),
+];
+const bites = "Kribensis bite bronze corydoras and ember tetras while they guard eggs or young.";
+
+test("who bites whom is told where the sum of what all need asks for more room", () => {
+  const text = told(kribensis, [80, 35]);
+  expect(text).toContain(bites);
+  expect(text.split(bites)).toHaveLength(2);
+  expect(told(kribensis, [80, 35], german)).toContain("Purpurprachtbarsche beißen");
+});
+
+test("who bites whom is told where the tank is far too small", () => {
+  expect(told(kribensis, [40, 25])).toContain(bites);
+});
+
+test("who chases the other is told, not only who is chased back", () => {
+  const mbunas = [
+    group("melanochromis-auratus", { males: 1, females: 5 }),
+    group("labidochromis-caeruleus", { males: 1, females: 4 }),
+  ];
+  expect(told(mbunas, [120, 40])).toContain("Golden mbunas chase electric yellow cichlids");
+});
