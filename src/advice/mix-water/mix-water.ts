@@ -1,5 +1,5 @@
 import { decimal } from "../../decimal";
-import { listOf, notNegative, objectOf, ofPart, refusal } from "../../errors";
+import { listOf, notNegative, objectOf, ofPart, positive, refusal, refuseOthers } from "../../errors";
 import type { PartialRange, Range } from "../../ranges";
 import { ends } from "../../ranges/inner";
 import { type Dissolved, mixture } from "../../water";
@@ -47,7 +47,7 @@ export interface MixedWater {
 
 /** A figure that is not as wanted: °dH, or of nitrate mg/L. */
 export interface OutOfReach {
-  /** `nitrate` where the tank passes its limit though all water is changed each week. */
+  /** `nitrate` where the tank passes its limit with every mixture of that hardness, though all water is changed each week. */
   readonly on: keyof WantedHardness | "nitrate";
   /** What is lacking (above zero) or too much (below zero). */
   readonly by: number;
@@ -60,11 +60,14 @@ export interface OutOfReach {
  *
  * Of the mixtures that are, the one with most of the first source, of these the one with most of the second, and so on: so
  * put first what is cheapest, and demineralised water last. Where none is, the one that misses by the fewest °dH in all.
- * Both are exact: they lie at one of few corners, and all of these are tried. What is dissolved adds up when waters are
- * mixed (see `mixture`); the pH does not, and is not told: it settles with carbonate hardness and carbon dioxide.
+ * Where a tank is given and nitrate is known of all sources, those come first of the mixtures as good in hardness with which
+ * a weekly change of half the water (common practice, no source) keeps nitrate down, else that with least of it. All this is
+ * exact: it lies at one of few corners, and all of these are tried. What is dissolved adds up when waters are mixed (see `mixture`); the pH does not, and is not told: it
+ * settles with carbonate hardness and carbon dioxide.
  *
  * @throws InvalidInputError for no sources, nothing wanted, a range that is reversed or has an end below zero, a figure that
- * is wanted and unknown of a source, or one below zero; for what `weeklyChange` refuses of the tank.
+ * is wanted and unknown of a source, or one below zero; for what `weeklyChange` refuses of the tank; for a key that nothing
+ * reads.
  *
  * @example
  * ```ts
@@ -81,11 +84,14 @@ export interface OutOfReach {
  * ```
  */
 export function mixWater(input: MixWaterInput): MixedWater {
-  const { sources, wanted, tank } = objectOf(input, "");
+  const { sources, wanted, tank, ...others } = objectOf(input, "");
+  refuseOthers(others, "");
   const figures = figuresOf(listOf(sources, "sources"), objectOf(wanted, "wanted"));
-  const missedBy = (shares: readonly number[]) => figures.map((figure) => missing(figure, shares));
-  const best = corners(sources.length, figures)
-    .map((shares) => ({ shares, miss: missedBy(shares).reduce((sum, by) => sum + Math.abs(by), 0) }))
+  const nitrate = tank && ofPart(["tank"], () => nitrateKeptDown(sources, tank));
+  const missedBy = (some: readonly WantedFigure[], shares: readonly number[]) =>
+    some.reduce((sum, figure) => sum + Math.abs(missing(figure, shares)), 0);
+  const best = corners(sources.length, [...figures, ...(nitrate ?? [])])
+    .map((shares) => ({ shares, misses: [missedBy(figures, shares), missedBy(nitrate ?? [], shares)] }))
     .reduce((one, other) => (isBetter(other, one) ? other : one));
   const shares = best.shares.map(decimal);
   const result = rounded(
@@ -103,7 +109,10 @@ export function mixWater(input: MixWaterInput): MixedWater {
 }
 
 /** A figure that a mixture misses. */
-function outOfReach(figure: WantedFigure, shares: readonly number[]): readonly OutOfReach[] {
+function outOfReach(
+  figure: WantedFigure<keyof WantedHardness>,
+  shares: readonly number[],
+): readonly OutOfReach[] {
   const by = missing(figure, shares);
   const { on, ofSources } = figure;
   const reachable = { min: Math.min(...ofSources), max: Math.max(...ofSources) };
@@ -125,8 +134,8 @@ function weekly(
 }
 
 /** A figure that is wanted, and what each source has of it. */
-interface WantedFigure {
-  readonly on: keyof WantedHardness;
+interface WantedFigure<Name = keyof Dissolved> {
+  readonly on: Name;
   readonly span: PartialRange;
   readonly ofSources: readonly number[];
   readonly ends: readonly number[];
@@ -134,10 +143,15 @@ interface WantedFigure {
 
 const hardnesses = ["generalHardness", "carbonateHardness"] as const;
 
-function figuresOf(sources: readonly Dissolved[], wanted: WantedHardness): readonly WantedFigure[] {
+function figuresOf(
+  sources: readonly Dissolved[],
+  wanted: WantedHardness,
+): readonly WantedFigure<keyof WantedHardness>[] {
+  const { generalHardness: _, carbonateHardness: __, ...others } = wanted;
+  refuseOthers(others, "wanted");
   if (sources.length === 0) throw refusal("sources", "at least one water", sources);
   for (const [index, source] of sources.entries()) checkSource(source, `sources[${index}]`);
-  const figures = hardnesses.flatMap((on): readonly WantedFigure[] => {
+  const figures = hardnesses.flatMap((on): readonly WantedFigure<keyof WantedHardness>[] => {
     const span = wanted[on];
     if (span === undefined) return [];
     checkSpan(span, `wanted.${on}`);
@@ -146,6 +160,22 @@ function figuresOf(sources: readonly Dissolved[], wanted: WantedHardness): reado
   });
   if (figures.length === 0) throw refusal("wanted", `at least one of ${hardnesses.join(", ")}`, wanted);
   return figures;
+}
+
+/** How much of the water is changed in a week at most where the mixture can see to it: common practice, no source. */
+const mostChanged = 0.5;
+
+/** The nitrate of new water with which a week adds no more than such a change takes out; none where nobody knows it. */
+function nitrateKeptDown(
+  sources: readonly Dissolved[],
+  tank: NonNullable<MixWaterInput["tank"]>,
+): readonly WantedFigure[] {
+  const { nitrogen, volume, most = nitrateLimit, ...others } = objectOf(tank, "");
+  refuseOthers(others, "");
+  const max = positive(most, "most") - weeklyRise({ nitrogen, volume }) / mostChanged;
+  const ofSources = sources.flatMap(({ nitrate }) => nitrate ?? []);
+  const isKnown = ofSources.length === sources.length;
+  return isKnown ? [{ on: "nitrate", span: { max }, ofSources, ends: [max] }] : [];
 }
 
 function checkSource(source: Dissolved, subject: string) {
@@ -170,12 +200,15 @@ function missing({ span: { min, max }, ofSources }: WantedFigure, shares: readon
 
 interface Tried {
   readonly shares: readonly number[];
-  readonly miss: number;
+  /** By how much it misses, what counts most first. */
+  readonly misses: readonly number[];
 }
 
 /** Whether a mixture misses by less; where both miss alike, whether it has more of the first source in which they differ. */
 function isBetter(one: Tried, other: Tried): boolean {
-  if (Math.abs(one.miss - other.miss) > nothing) return one.miss < other.miss;
+  const less = one.misses.map((miss, index) => (other.misses[index] ?? 0) - miss);
+  const decisive = less.find((by) => Math.abs(by) > nothing);
+  if (decisive !== undefined) return decisive > 0;
   const differing = one.shares.findIndex(
     (share, index) => Math.abs(share - (other.shares[index] ?? 0)) > nothing,
   );

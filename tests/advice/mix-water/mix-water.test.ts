@@ -49,7 +49,7 @@ describe("a mixture", () => {
   test("tells the weekly change that keeps nitrate under its limit", () => {
     const mixed = mixWater({
       sources: [tap, demineralised],
-      wanted: { generalHardness: { min: 4, max: 8 } },
+      wanted: { generalHardness: { min: 8, max: 8 } },
       tank: { nitrogen: 20, volume: 100 },
     });
     // 7 × 20 mg of nitrogen are 620 mg of nitrate, 6.2 mg/L, of the 10 between 10 and 20.
@@ -57,8 +57,42 @@ describe("a mixture", () => {
     expect(mixed.weeklyChange?.litres).toBeCloseTo(61.976, 2);
   });
 
+  test("has so much less of the tap water that half is changed in a week, within the hardness wanted", () => {
+    const mixed = mixWater({
+      sources: [tap, demineralised],
+      wanted: { generalHardness: { min: 4, max: 8 } },
+      tank: { nitrogen: 20, volume: 100 },
+    });
+    // A week adds 6.1976 mg/L, half of 12.395, which leaves 7.605 of 20 mg/L to the new water: of 20, 38 %.
+    expect(mixed.shares[0]).toBeCloseTo(0.38024, 4);
+    expect(mixed.weeklyChange?.share).toBeCloseTo(0.5, 9);
+  });
+
+  test("has least nitrate where half a week's water is not enough", () => {
+    const hard = { generalHardness: 18, carbonateHardness: 14, nitrate: 40 };
+    const mixed = mixWater({
+      sources: [hard, demineralised],
+      wanted: { generalHardness: { min: 4, max: 8 } },
+      tank: { nitrogen: 30, volume: 150 },
+    });
+    // 4 of 18 °dH, and of 40 mg/L 8.889: 6.1976 of the 11.111 left.
+    expect(mixed.outOfReach).toEqual([]);
+    expect(mixed.result.generalHardness).toBeCloseTo(4, 9);
+    expect(mixed.weeklyChange?.share).toBeCloseTo(0.55779, 4);
+  });
+
+  test("is never further from the hardness wanted for the nitrate", () => {
+    const { shares, outOfReach } = mixWater({
+      sources: [{ ...tap, nitrate: 60 }, demineralised],
+      wanted: { generalHardness: { min: 8, max: 8 } },
+      tank: { nitrogen: 20, volume: 100 },
+    });
+    expect(shares).toEqual([0.5, 0.5]);
+    expect(outOfReach).toMatchObject([{ on: "nitrate" }]);
+  });
+
   test("says where no weekly change does, and nothing where nobody knows the nitrate", () => {
-    const wanted = { generalHardness: { min: 4, max: 8 } };
+    const wanted = { generalHardness: { min: 8, max: 8 } };
     const tank = { nitrogen: 400, volume: 100 };
     expect(mixWater({ sources: [tap, demineralised], wanted, tank })).toMatchObject({
       outOfReach: [{ on: "nitrate", by: expect.closeTo(20 - 10 - 123.95, 1) }],
@@ -77,6 +111,16 @@ test("what is no tank is refused by its path in what was given", () => {
   expectRefused(withTank({ volume: 0 }), /^tank\.volume$/);
   expectRefused(withTank({ most: Number.NaN }), /^tank\.most$/);
   expectRefused(() => mixWater({ ...given, tank: 100 as never }), /^tank$/);
+});
+
+test("a key that nothing reads is refused", () => {
+  const wanted = { generalHardness: { max: 8 } };
+  const given = { sources: [tap, demineralised], wanted };
+  expectRefused(() => mixWater({ ...given, tanks: {} } as never), /^tanks$/);
+  const misspelt = { ...wanted, carbonatHardness: { max: 6 } };
+  expectRefused(() => mixWater({ ...given, wanted: misspelt }), /^wanted\.carbonatHardness$/);
+  const tank = { nitrogen: 20, volume: 100, limit: 30 };
+  expectRefused(() => mixWater({ ...given, tank }), /^tank\.limit$/);
 });
 
 test("a water that is not known, a span the wrong way round, or nothing wanted is refused", () => {
