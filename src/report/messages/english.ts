@@ -345,7 +345,7 @@ function fedWith({ of, many, words }: ToldCondition): string {
 const sensitivities: Readonly<Record<Words["sensitivity"], (who: string, many: boolean) => string>> = {
   copper: (who) => `no copper, as in remedies and algae killers, for ${who}.`,
   salt: (who) => `no salt as a remedy for ${who}.`,
-  "ammonia-nitrite": (who) => `add ${who} last, once the filter is ripe.`,
+  "ammonia-nitrite": (who) => `do not add ${who} before the filter is ripe.`,
   handling: (who) => `move ${who} in a box of water, not in a net.`,
   "soft-water": (who) => `no soft, acid water for ${who}: shells and moults fail in it.`,
 };

@@ -351,7 +351,7 @@ function fedWith({ of, many, words }: ToldCondition): string {
 const sensitivities: Readonly<Record<Words["sensitivity"], (whom: string) => string>> = {
   copper: (whom) => `kein Kupfer, wie in Heil- und Algenmitteln, für ${whom}.`,
   salt: (whom) => `kein Salz als Heilmittel für ${whom}.`,
-  "ammonia-nitrite": (whom) => `${whom} zuletzt einsetzen, wenn der Filter eingefahren ist.`,
+  "ammonia-nitrite": (whom) => `${whom} erst einsetzen, wenn der Filter eingefahren ist.`,
   handling: (whom) => `${whom} in einem Gefäß mit Wasser umsetzen, nicht im Netz.`,
   "soft-water": (whom) => `kein weiches, saures Wasser für ${whom}: Gehäuse und Häutung nehmen Schaden.`,
 };

@@ -328,3 +328,14 @@ test("the page of a species tells the numbers that go wrong", () => {
   expect(page).toContain("one or more, but not 2 to 4");
   expect(page.replaceAll("\n", " ")).toContain("with 2 to 4 things go wrong");
 });
+
+suite("sensitive animals", () => {
+  const neons = group("neon tetra", { unsexed: 10 });
+
+  test("are to wait for a ripe filter, which not all of them can do last", () => {
+    const plan = furnished(tank(100, 40), neons, group("otocinclus", { unsexed: 6 }));
+    expect(told(plan)).toContain("Do not add neon tetras and otocinclus before the filter is ripe.");
+    expect(told(plan)).not.toContain(" last");
+    expect(told(plan, { messages: german })).toContain("erst einsetzen, wenn der Filter eingefahren ist");
+  });
+});
