@@ -9,7 +9,7 @@ import type { Messages } from "../messages/messages";
 import { nameIn } from "../names";
 import { partTold } from "./part-told";
 import type { Teller } from "./teller";
-import { isOfWater, waterAsked } from "./water-asked";
+import { figureOf, isOfWater, waterAsked } from "./water-asked";
 
 /** What would help, in words. Its groups are the parties of the verdict. */
 export function remediesTold(remedies: Remedies, teller: Teller, messages: Messages): Block {
@@ -41,11 +41,12 @@ function stepsOf(move: Move, remedy: Remedy, teller: Teller, messages: Messages)
   const base = change.tank?.base;
   const isRoom = ({ on }: Move["meets"][number]) => on === "tank.longestRun" || on === "tank.footprint";
   const sides = base?.shape === "rectangle" ? sidesTold(base, remedy.plan, teller) : "";
-  const further = meets.filter((condition) => !(sides && isRoom(condition)));
+  const height = sides ? meets.find(({ on }) => on === "tank.height") : undefined;
+  const further = meets.filter((condition) => condition !== height && !(sides && isRoom(condition)));
   const water = further.filter(isOfWater);
   const isOne = water.length < 2;
   return [
-    ...(sides ? [words.tank(sides)] : []),
+    ...(sides ? [words.tank(sides, height && teller.figure(figureOf(height)))] : []),
     ...(isOne ? [] : [words.water(waterAsked(water, teller.figure))]),
     ...further.filter((condition) => isOne || !isOfWater(condition)).map(teller.clause),
   ];

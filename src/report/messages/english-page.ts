@@ -579,7 +579,8 @@ const page: PageWords = {
     sensitive: {
       copper: "Copper, as in some medicines and algae killers, harms it.",
       salt: "Salt as a remedy harms it.",
-      "ammonia-nitrite": "It is among the first to die in an unripe filter: add it only once the filter is ripe.",
+      "ammonia-nitrite":
+        "It is among the first to die in an unripe filter: add it only once the filter is ripe.",
       handling: "Nets and air harm it: move it in a box of water.",
       "soft-water": "Its shell or moult fails in soft, acid water.",
     },

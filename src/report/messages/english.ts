@@ -796,7 +796,7 @@ function messages(): Messages {
       form: ({ several, form }) => `choose ${several} of this form: ${form}`,
       add: ({ name, several: many, count }) => `add ${count} ${count === 1 ? name : many}, which are calm`,
       water: (told) => `have water of ${waters(told).join(", ")}`,
-      tank: (sides) => `have a tank of ${sides}`,
+      tank: (sides, height) => `have a tank of ${sides}${height ? `, ${height} high` : ""}`,
       all: (clauses, outcome) =>
         `${clauses.join("; ")}.${outcome === "conditional" ? " Some conditions remain." : ""}`,
       none: (obstacle) => `Nothing within three steps helps. In the way stands: ${obstacle}`,

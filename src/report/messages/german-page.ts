@@ -529,7 +529,8 @@ const page: PageWords = {
     sensitive: {
       copper: "Kupfer, etwa in Arzneien und Algenmitteln, schadet ihnen.",
       salt: "Salz als Heilmittel schadet ihnen.",
-      "ammonia-nitrite": "In einem nicht eingefahrenen Filter sterben sie zuerst: erst einsetzen, wenn er eingefahren ist.",
+      "ammonia-nitrite":
+        "In einem nicht eingefahrenen Filter sterben sie zuerst: erst einsetzen, wenn er eingefahren ist.",
       handling: "Netz und Luft schaden ihnen: in einer Dose mit Wasser umsetzen.",
       "soft-water": "In weichem, saurem Wasser misslingen Gehäuse oder Häutung.",
     },

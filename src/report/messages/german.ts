@@ -1023,7 +1023,7 @@ function messages(): Messages {
       add: ({ name, several: many, count }) =>
         `${count} ${count === 1 ? name : many} als ruhige Gesellschaft dazusetzen`,
       water: (told) => `Wasser mit ${waters(told).join(", ")} bereitstellen`,
-      tank: (sides) => `ein Becken von ${sides} wählen`,
+      tank: (sides, height) => `ein Becken von ${sides}${height ? ` und ${height} Höhe` : ""} wählen`,
       all: (clauses, outcome) =>
         `${clauses.join("; ")}.${outcome === "conditional" ? " Einige Bedingungen bleiben." : ""}`,
       none: (obstacle) => `Mit drei Schritten ist nicht zu helfen. Im Weg steht: ${obstacle}`,

@@ -278,8 +278,8 @@ export interface Messages {
     }) => string;
     /** Other water. */
     readonly water: (told: Omit<ToldWater, "kinds" | "current">) => string;
-    /** A larger tank, by length and width. */
-    readonly tank: (sides: string) => string;
+    /** A larger tank, by length and width, and how high it has to be where it is to be higher. */
+    readonly tank: (sides: string, height?: string) => string;
     /** All clauses of one remedy, as a sentence; what comes of it is told where that is not suitable. */
     readonly all: (clauses: readonly string[], outcome: Outcome) => string;
     /** No remedy was found, and this stands in the way. */

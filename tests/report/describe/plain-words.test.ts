@@ -334,7 +334,7 @@ suite("sensitive animals", () => {
 
   test("are to wait for a ripe filter, which not all of them can do last", () => {
     const plan = furnished(tank(100, 40), neons, group("otocinclus", { unsexed: 6 }));
-    expect(told(plan)).toContain("Do not add neon tetras and otocinclus before the filter is ripe.");
+    expect(told(plan)).toContain("Do not add neon tetras and otocinclus before the filter is ripe");
     expect(told(plan)).not.toContain(" last");
     expect(told(plan, { messages: german })).toContain("erst einsetzen, wenn der Filter eingefahren ist");
   });

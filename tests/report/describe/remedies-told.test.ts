@@ -124,6 +124,23 @@ describe("remedies that are given", () => {
     );
   });
 
+  test("tell a longer and higher tank as one", () => {
+    const angels: Plan = {
+      tank: { ...tank, cover: 0.4, openWater: 0.4 },
+      water: { temperature: 26, pH: 7, generalHardness: 8 },
+      groups: [{ species: species("pterophyllum-scalare"), unsexed: 6 }],
+    };
+    const told = { remedies: remedies(angels) };
+    const [first = ""] = below(inWords(assessPlan(angels), told), english.titles.remedy);
+    expect(first).toMatch(/tank of \d+ × \d+ cm, at least \d+ cm high/);
+    expect(first).not.toMatch(/have a tank .*have a tank/i);
+    const [inGerman = ""] = below(
+      inWords(assessPlan(angels), { ...told, messages: german }),
+      german.titles.remedy,
+    );
+    expect(inGerman).toMatch(/Becken von \d+ × \d+\u202fcm und mindestens \d+\u202fcm Höhe wählen/);
+  });
+
   test("let some of a number to be avoided go, where fewer belong together too", () => {
     const convicts = (numbers: Omit<Group, "species">): Plan => ({
       tank: { ...tank, base: { shape: "rectangle", length: 200, width: 60 }, cover: 0.4, sightBreaks: 9 },
