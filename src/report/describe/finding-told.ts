@@ -30,7 +30,7 @@ export function findingTold(alike: Alike, means: Means, before?: Alike): string 
     again: before !== undefined && isAbout(alike, before),
     ownToo: onOthers.length < alike.length,
     fromNow: first?.stage === "juvenile" ? lengthTold(first, means) : "",
-    measures: finding.measures ?? {},
+    measures: measuresOf(finding, alike),
     figure,
   };
   const { rules, otherRule } = messages;
@@ -39,6 +39,16 @@ export function findingTold(alike: Alike, means: Means, before?: Alike): string 
     ? (rules[finding.rule as keyof typeof rules] as (told: Told<unknown>) => string)
     : undefined;
   return say ? say(told) : otherRule(finding.rule, told as never);
+}
+
+/** What a finding measures, as far as others by its rule that are told with it measure the same. */
+function measuresOf({ rule, measures = {} }: Finding, alike: Alike): object {
+  const others = alike.filter((one) => one.rule === rule);
+  const isShared = ([name, value]: readonly [string, unknown]) =>
+    others.every(
+      ({ measures: own = {} }) => JSON.stringify(own[name as keyof typeof own]) === JSON.stringify(value),
+    );
+  return Object.fromEntries(Object.entries(measures).filter(isShared));
 }
 
 /** Whom findings fall on; where that is everyone else in a tank of many, not each by name. */

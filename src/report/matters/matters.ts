@@ -16,6 +16,7 @@ function overParties(finding: Finding) {
   const alike = { ...whole, basis: undefined, traits: undefined, condition: undefined };
   if (isOfYoung(finding)) return { ...alike, from: undefined };
   if (finding.rule === "shyness") return { ...alike, from: undefined };
+  if (finding.rule === "season") return { ...alike, to: true, measures: finding.measures?.season };
   if (finding.rule === "oxygen") return { ...alike, from: undefined, measures: oxygenTold(finding) };
   if (finding.weight === "advisory" && isBy(finding, chasingRules))
     return { ...alike, rule: undefined, to: undefined };

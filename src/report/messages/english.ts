@@ -603,7 +603,7 @@ function messages(): Messages {
       "general-hardness": sharedWater("hardness"),
       salinity: sharedWater("salinity"),
       season: ({ from, fromMany, to, toMany, measures, figure }) =>
-        `${from} ${verb(fromMany, "needs", "need")} ${figure(measures.season)} in the coolest season to thrive, too cold for ${to}, which ${verb(toMany, "is", "are")} kept at ${figure(measures.to)}.`,
+        `${from} ${verb(fromMany, "needs", "need")} ${figure(measures.season)} in the coolest season to thrive, too cold for ${to}${measures.to ? `, which ${verb(toMany, "is", "are")} kept at ${figure(measures.to)}` : ""}.`,
       flow: ({ weight, from, to, oneKind }) => {
         if (weight !== "favourable")
           return `${from} and ${to} need different currents, each a place of its own.`;

@@ -823,7 +823,7 @@ function messages(): Messages {
       "general-hardness": sharedWater("hardness"),
       salinity: sharedWater("salinity"),
       season: ({ from, fromMany, toObject, measures: known, figure }) =>
-        `${from} ${needs(fromMany)} in der kühlsten Jahreszeit ${figure(known.season)}, um zu gedeihen: zu kalt für ${toObject} (${figure(known.to)}).`,
+        `${from} ${needs(fromMany)} in der kühlsten Jahreszeit ${figure(known.season)}, um zu gedeihen: zu kalt für ${toObject}${known.to ? ` (${figure(known.to)})` : ""}.`,
       flow: ({ weight, from, fromObject, to, toObject, oneKind }) => {
         if (weight !== "favourable")
           return `${from} und ${to} brauchen verschiedene Strömungen, jede an ihrem Platz.`;

@@ -339,3 +339,18 @@ suite("sensitive animals", () => {
     expect(told(plan, { messages: german })).toContain("erst einsetzen, wenn der Filter eingefahren ist");
   });
 });
+
+test("who needs a cool season is told once of all for whom it would be too cold", () => {
+  const whiteClouds = group("tanichthys albonubes", { unsexed: 10 });
+  const [tetras, rasboras] = [
+    group("hyphessobrycon amandae", { unsexed: 10 }),
+    group("trigonostigma heteromorpha", { unsexed: 10 }),
+  ];
+  const needs = /White cloud mountain minnows need 15 to 18 °C/g;
+  const all = told(furnished(tank(120, 50), whiteClouds, tetras, rasboras));
+  expect(all.match(needs)).toHaveLength(1);
+  expect(all).not.toContain("which are kept at");
+  const [one] =
+    told(furnished(tank(120, 50), whiteClouds, tetras)).match(/too cold for ember tetras[^.]*/) ?? [];
+  expect(one).toMatch(/which are kept at \d+ to \d+ °C/);
+});
