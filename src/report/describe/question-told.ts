@@ -50,9 +50,21 @@ function valuesTold(
 ): readonly string[] {
   if (path === "size.lengthWeight") return [];
   if (path === "size.adultLength") return [figure(disputedLengths(values as AdultLengths))];
-  const texts = [...new Set(values.map((value) => traitText(path, keptOf(value), messages, figure)))];
-  return texts.length > 1 && texts.join("").length <= mostSaid ? texts : [];
+  const told = path === "social.group" ? fullest(values as readonly GroupSize[]) : values;
+  const texts = [...new Set(told.map((value) => traitText(path, keptOf(value), messages, figure)))];
+  const differ = texts.length > 1 || told.length < values.length;
+  return differ && texts.join("").length <= mostSaid ? texts : [];
 }
+
+type GroupSize = TraitValue<"social.group">;
+
+/** Of group sizes with the same least number that which says most: the others only leave out which numbers do worst. */
+const fullest = (values: readonly GroupSize[]): readonly GroupSize[] =>
+  values.filter(
+    (value, index) =>
+      value.avoid ||
+      values.findIndex(({ least, avoid }, at) => least === value.least && (avoid || at < index)) < 0,
+  );
 
 /** How many characters what sources say may take together. */
 const mostSaid = 90;

@@ -354,3 +354,23 @@ test("who needs a cool season is told once of all for whom it would be too cold"
     told(furnished(tank(120, 50), whiteClouds, tetras)).match(/too cold for ember tetras[^.]*/) ?? [];
   expect(one).toMatch(/which are kept at \d+ to \d+ °C/);
 });
+
+test("sources that give the same least number are told as one, with the numbers that do worst", () => {
+  const verdict = assessPlan(furnished(tank(200, 70), group("discus", { unsexed: 5 })));
+  const told = (...values: readonly unknown[]) => {
+    const question = {
+      rule: "group-size",
+      reason: "disputed",
+      trait: "social.group",
+      of: 0,
+      values,
+      couldBe: "restricting",
+    };
+    return sentence(verdict, question as never);
+  };
+  const worst = { least: 5, avoid: { min: 3, max: 4 } };
+  const once = "Sources differ: discus, group size at least 5 (3 to 4 do worst).";
+  expect(told({ least: 5 }, worst)).toBe(once);
+  expect(told(worst, { least: 5 })).toBe(once);
+  expect(told({ least: 8 }, { least: 5 })).toContain("at least 8 or at least 5");
+});
