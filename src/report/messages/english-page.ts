@@ -34,7 +34,7 @@ const count = (many: number) => numbers[many] ?? String(many);
 const living: Readonly<Record<Words["living"], (animal: string) => string>> = {
   alone: (animal) => `a ${animal} that lives by itself`,
   pair: (animal) => `a ${animal} that lives in pairs`,
-  harem: (animal) => `a ${animal} kept as one male with several females,`,
+  harem: (animal) => `a ${animal} kept as one male with its females,`,
   group: (animal) => `a ${animal} that lives in company`,
   shoal: (animal) => `a shoaling ${animal}`,
   either: (animal) => `a ${animal} at ease alone or with its kind`,
@@ -287,7 +287,7 @@ const page: PageWords = {
     number: (least, how, amiss) => {
       if (how === "pair") return "a pair";
       if (how === "alone") return "one";
-      if (how === "harem") return "one male and several females";
+      if (how === "harem") return `one male and ${least > 2 ? "several females" : "one female or more"}`;
       return `${count(least)} or more${amiss && `, but not ${amiss}`}`;
     },
     know: "Know before you buy",
@@ -420,7 +420,7 @@ const page: PageWords = {
       ({
         alone: `${capital(the(who))} lives alone: one to a tank.`,
         pair: `${capital(the(who))} lives in pairs.`,
-        harem: `${capital(the(who))} lives as one male with several females.`,
+        harem: `${capital(the(who))} lives as one male with its females.`,
         group: `${capital(the(who))} seeks the company of its kind.`,
         shoal: `${capital(the(who))} swims in shoals.`,
         either: `${capital(the(who))} is at ease alone and with its kind.`,

@@ -51,7 +51,7 @@ const animals: Readonly<Record<Kind, readonly [article: string, one: string, man
 const living: Readonly<Record<Words["living"], string>> = {
   alone: "allein lebend",
   pair: "paarweise lebend",
-  harem: "ein Männchen mit mehreren Weibchen",
+  harem: "ein Männchen mit seinen Weibchen",
   group: "gesellig",
   shoal: "im Schwarm lebend",
   either: "allein oder gesellig",
@@ -223,7 +223,10 @@ const page: PageWords = {
     number: (least, how, amiss) => {
       if (how === "pair") return "ein Paar";
       if (how === "alone") return "ein Tier";
-      if (how === "harem") return "ein Männchen mit mehreren Weibchen";
+      if (how === "harem")
+        return least > 2
+          ? "ein Männchen mit mehreren Weibchen"
+          : "ein Männchen mit mindestens einem Weibchen";
       return `${atLeast(least)}${amiss && `, aber nicht ${amiss}`}`;
     },
     know: "Vor dem Kauf zu wissen",
@@ -348,7 +351,7 @@ const page: PageWords = {
         {
           alone: "leben allein: ein Tier je Becken",
           pair: "leben paarweise",
-          harem: "leben als ein Männchen mit mehreren Weibchen",
+          harem: "leben als ein Männchen mit seinen Weibchen",
           group: "suchen die Gesellschaft ihrer Art",
           shoal: "schwimmen im Schwarm",
           either: "fühlen sich allein und unter ihresgleichen wohl",

@@ -246,3 +246,12 @@ describe("a page as HTML", () => {
     expect(speciesPage(evil, { format: "markdown" })).not.toMatch(/[^\\]<b/);
   });
 });
+
+test("a page of those of which a pair is enough asks for no more, that of a harem for several", () => {
+  const told = (id: string) => speciesPage(species(id)).replaceAll(/\s+/g, " ");
+  const badis = told("dario-dario");
+  expect(badis).toContain("Number: one male and one female or more");
+  expect(badis).toContain("lives as one male with its females. Keep two or more.");
+  expect(badis).not.toContain("several females");
+  expect(told("melanochromis-auratus")).toContain("Number: one male and several females");
+});
