@@ -12,6 +12,7 @@ import { waterPh } from "../../../src/compatibility/rules/plan/water-ph";
 import { waterSalinity } from "../../../src/compatibility/rules/plan/water-salinity";
 import { waterTemperature } from "../../../src/compatibility/rules/plan/water-temperature";
 import type { PlannedWater } from "../../../src/plan";
+import type { PartialRange } from "../../../src/ranges";
 import { factAt, type SpeciesProfile } from "../../../src/species";
 import { unionizedAmmoniaFraction } from "../../../src/water";
 import { planOf } from "../../compatibility/judging";
@@ -121,7 +122,31 @@ test("where none is found, assessPlan accepts no water on a grid", () => {
   );
 });
 
-test("figure and margin are those of a linear programme", () => {
+/** The figure in the middle of what all spans share, and how far it is from the nearest end; undefined where they share none. */
+function middleOf(
+  spans: readonly PartialRange[],
+): { readonly at: number; readonly margin: number } | undefined {
+  const names = spans.flatMap((_, index) => [[`min${index}`, 1] as const, [`max${index}`, -1] as const]);
+  const solved = solve({
+    direction: "maximize",
+    objective: "margin",
+    constraints: Object.fromEntries(
+      spans.flatMap(({ min = 0, max = 0 }, index) => [
+        [`min${index}`, { min }],
+        [`max${index}`, { max }],
+      ]),
+    ),
+    variables: {
+      at: Object.fromEntries(names.map(([name]) => [name, 1])),
+      margin: { margin: 1, ...Object.fromEntries(names.map(([name, sign]) => [name, -sign])) },
+    },
+  });
+  if (solved.status !== "optimal") return undefined;
+  const found = new Map<string, number>(solved.variables);
+  return { at: found.get("at") ?? 0, margin: found.get("margin") ?? 0 };
+}
+
+test("figure and margin are those of linear programmes: what is best for all, in what all are kept in", () => {
   const least = {
     temperature: thresholds.leastTemperature.value,
     pH: thresholds.leastPH.value,
@@ -132,39 +157,15 @@ test("figure and margin are those of a linear programme", () => {
       const found = setPoint(profiles);
       if (found.conflict) return;
       for (const axis of ["temperature", "pH", "generalHardness"] as const) {
-        const kept = profiles.flatMap((profile) => factAt(profile, `water.${axis}`)?.value.kept ?? []);
-        if (kept.length === 0) continue;
-        const solved = solve({
-          direction: "maximize",
-          objective: "margin",
-          constraints: Object.fromEntries(
-            kept.flatMap(({ min, max }, index) => [
-              [`min${index}`, { min: min ?? 0 }],
-              [`max${index}`, { max: max ?? 0 }],
-            ]),
-          ),
-          variables: {
-            at: Object.fromEntries(
-              kept.flatMap((_, index) => [
-                [`min${index}`, 1],
-                [`max${index}`, 1],
-              ]),
-            ),
-            margin: {
-              margin: 1,
-              ...Object.fromEntries(
-                kept.flatMap((_, index) => [
-                  [`min${index}`, -1],
-                  [`max${index}`, 1],
-                ]),
-              ),
-            },
-          },
-        });
-        if (solved.status !== "optimal" || solved.result < least[axis] / 2 - 1e-9) continue;
-        const [at, margin] = ["at", "margin"].map((name) => new Map(solved.variables).get(name) ?? 0);
-        expect(found.margin[axis]).toBeCloseTo(margin ?? 0, 6);
-        expect(found.water[axis]).toBeCloseTo(at ?? 0, 6);
+        const figures = profiles.flatMap((profile) => factAt(profile, `water.${axis}`)?.value ?? []);
+        const kept = middleOf(figures.map((figure) => figure.kept));
+        const held = least[axis] / 2;
+        if (figures.length === 0 || !kept || kept.margin < held - 1e-9) continue;
+        const { at: best } = middleOf(figures.map((figure) => figure.optimum ?? figure.kept)) ?? kept;
+        const room = kept.margin - held;
+        const at = Math.min(Math.max(best, kept.at - room), kept.at + room);
+        expect(found.water[axis]).toBeCloseTo(at, 6);
+        expect(found.margin[axis]).toBeCloseTo(kept.margin - Math.abs(at - kept.at), 6);
       }
     }),
     { numRuns: runs(100) },

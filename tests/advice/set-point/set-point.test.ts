@@ -28,6 +28,16 @@ describe("water for all", () => {
     });
   });
 
+  test("lies in the middle of what is best for all, and where they do not share that, of what they are kept in", () => {
+    const best = (min: number, max: number) => keptAt(10, 26, { optimum: { min, max } });
+    const alone = setPoint([best(18, 22)]);
+    expect(alone).toMatchObject({ water: { temperature: 20 }, margin: { temperature: 6 } });
+    expect(setPoint([best(18, 22), keptAt(14, 21)])).toMatchObject({ water: { temperature: 19.5 } });
+    expect(setPoint([best(18, 22), best(21, 25)])).toMatchObject({ water: { temperature: 21.5 } });
+    expect(setPoint([best(18, 20), best(21, 25)])).toMatchObject({ water: { temperature: 18 } });
+    expect(setPoint(named("carassius-auratus"))).toMatchObject({ water: { temperature: 20 } });
+  });
+
   test("where they are kept in nothing in common, in the middle of what all can be given", () => {
     // 18 to 22 and 22.5 to 26 give way by half a degree each: 22 to 22.5.
     const found = setPoint([keptAt(18, 22), keptAt(22.5, 26)], steady);

@@ -247,6 +247,16 @@ describe("a page as HTML", () => {
   });
 });
 
+test("an age when grown that a growth curve puts past half of its life is not told", () => {
+  const told = (id: string) => speciesPage(species(id), evidenceOf(species(id)));
+  for (const late of ["carassius-auratus", "misgurnus-anguillicaudatus", "pangio-kuhlii"]) {
+    expect(told(late)).not.toContain("is grown at");
+    expect(told(late)).not.toContain("growth curve");
+  }
+  for (const early of ["danio-rerio", "astronotus-ocellatus", "polypterus-senegalus"])
+    expect(told(early)).toContain("is grown at");
+});
+
 test("a page of those of which a pair is enough asks for no more, that of a harem for several", () => {
   const told = (id: string) => speciesPage(species(id)).replaceAll(/\s+/g, " ");
   const badis = told("dario-dario");

@@ -25,6 +25,8 @@ export interface KeptWater {
   readonly surely: Ends;
   /** By what it is kept in. */
   readonly kept: Ends;
+  /** By what is best for it of what it is kept in; where nobody says what is, by all of that. Crossed where they share nothing. */
+  readonly best: Ends;
   /** Whether its optimum stands in for what nobody states that it is kept in. */
   readonly standsIn: boolean;
 }
@@ -47,11 +49,13 @@ export function keptWater(
   const gives = giving(thresholds);
   const inSwing = (span: PartialRange) =>
     withSwing(endsOf(span, floor), axis, figures, { thresholds, swing });
+  const kept = inSwing(figures.kept);
   return {
     figures,
     given: inSwing(wantedOf(figures, gives)),
     surely: inSwing(surelyOf(figures, gives)),
-    kept: inSwing(figures.kept),
+    kept,
+    best: sharedBy([endsOf(figures.optimum ?? {}, -Infinity), kept]),
     standsIn: figures.standIn ?? false,
   };
 }

@@ -20,8 +20,8 @@ type Waters = readonly (KeptWater | undefined)[];
 
 /**
  * The room that animals leave each other; those of which nobody knows leave all. Undefined where nobody knows of any.
- * Its middle is that of what all are kept in, and it ends there too where that is wide enough to be held; else it ends
- * with what all can be given, and its middle moves in until it can be held.
+ * Its middle is that of what is best for all, or else of what all are kept in. It ends with what all are kept in where that
+ * is wide enough to be held; else it ends with what all can be given, and its middle moves in until it can be held.
  *
  * @param by - `given`: whatever they are kept in.
  */
@@ -32,7 +32,8 @@ export function roomOf(waters: Waters, { least, roomy }: Giving, by?: "given"): 
   const kept = sharedBy(known.map((each) => each.kept));
   const meaning = by ?? (isWide(kept, least) ? "kept" : "given");
   const ends = { given, kept }[meaning];
-  const aim = by !== "given" && isWide(kept, 0) ? kept : given;
+  const best = sharedBy(known.map((each) => each.best));
+  const aim = (by ? [] : [best, kept]).find((span) => isWide(span, 0)) ?? given;
   const decides = (end: keyof Ends) => known.find((each) => each[meaning][end] === ends[end])?.index;
   return {
     span: around(middleOf(closed(aim, roomy)), closed(ends, roomy), least),

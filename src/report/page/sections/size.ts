@@ -1,23 +1,39 @@
-import type { AdultLength, Sex } from "../../../species";
+import { type AdultLength, factAt, type Sex } from "../../../species";
 import { lengthsOfSex, sexes } from "../../../species/inner";
 import { paragraph, type Section, section } from "../parts";
 import type { Telling } from "../telling";
 
 /** How large each sex grows, how soon, and how old it gets. */
 export function size(telling: Telling): readonly Section[] {
-  const { known, messages, noted, remarks, age } = telling;
+  const { messages, noted, remarks, age } = telling;
   const { headings, size: words } = messages.page;
-  const grownAt = known("size.grownAt");
+  const grownAt = ageWhenGrown(telling);
   return section(
     "size",
     headings.size,
     paragraph(
       noted("size.adultLength", lengthsTold(telling)),
-      noted("size.grownAt", grownAt !== undefined && words.grownAt(age(grownAt))),
+      grownAt !== undefined && noted("size.grownAt", words.grownAt(age(grownAt))),
       noted("size.lifespan", lifespanTold(telling)),
     ),
-    remarks(["size.adultLength", "size.grownAt", "size.lifespan"]),
+    remarks([
+      "size.adultLength",
+      ...(grownAt === undefined ? [] : ["size.grownAt" as const]),
+      "size.lifespan",
+    ]),
   );
+}
+
+/**
+ * At how many months it is grown. A curve that has it grow for more than half its life is not told: it is of slow fish in the
+ * wild, or of a length that few reach, and nothing to look for in a tank.
+ */
+function ageWhenGrown({ profile, known }: Telling): number | undefined {
+  const { value, basis } = factAt(profile, "size.grownAt") ?? {};
+  const { usual, greatest } = known("size.lifespan") ?? {};
+  const years = usual ?? greatest;
+  const isLate = value !== undefined && years !== undefined && value > years * 6;
+  return basis === "derived" && isLate ? undefined : value;
 }
 
 /** How long each sex grows; nothing where nobody knows. */
