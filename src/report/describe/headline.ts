@@ -24,6 +24,7 @@ export function headline(verdict: Verdict, teller: Teller, messages: Messages): 
     warned: verdict.findings.some(({ rule, weight }) => weight === "advisory" && !isCaution(rule)),
     tooSmall: onlyTooSmall(verdict),
     clash: clashOf(verdict, teller),
+    amiss: teller.named(onlyAmiss(verdict)).whom,
     otherWater: water ? teller.clause(water) : "",
     individuals: outcome === "undetermined" ? teller.named(undecided.map(({ of }) => of)).who : "",
   });
@@ -82,6 +83,14 @@ function clashOf({ parties, findings }: Verdict, teller: Teller): readonly [stri
   if (!first || clashes.size !== 1 || new Set(parties.map(({ id }) => id)).size < 3) return undefined;
   const [one, other] = [teller.named([first.from]).whom, teller.named([first.to]).whom];
   return one && other && one !== other ? [one, other] : undefined;
+}
+
+/** The groups of the one of several species of which alone something rules the plan out; none where it is not one. */
+function onlyAmiss({ parties, findings }: Verdict): readonly number[] {
+  const blocking = findings.filter(({ weight }) => weight === "blocking");
+  const idOf = (index: number | undefined) => (index === undefined ? undefined : parties[index]?.id);
+  const ids = new Set(blocking.flatMap(({ from, to = from }) => [idOf(from), idOf(to)]));
+  return [...parties.keys()].filter((index) => ids.size === 1 && ids.has(idOf(index)));
 }
 
 /**

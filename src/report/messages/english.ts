@@ -144,7 +144,8 @@ function act(whom: (told: Told<Measures[ActRule]>) => string) {
     const [harms, harm] = deed ? deeds[deed.value] : ["harms", "harm"];
     const who = sexed(doer?.value, from, many);
     const harmed = ownToo(told, whom(told));
-    const occasion = when && deed?.value !== "robs-food" ? occasions[when.value](many) : "";
+    const isAnyway = deed?.value === "robs-food" || (told.weight === "blocking" && when?.value === "crowded");
+    const occasion = when && !isAnyway ? occasions[when.value](many) : "";
     const isLasting = told.weight === "blocking" && deed?.value === "chases";
     const lasting = isLasting ? `, which cannot get away from ${them(many)}` : "";
     return `${once ? "once grown, " : ""}${again ? `${they(many)} also` : who} ${verb(many, harms, harm)} ${harmed}${occasion}${lasting}.`;
@@ -518,8 +519,18 @@ function messages(): Messages {
     theOthers: "all the others",
     this: (name) => `the ${name}`,
     headline: (told) => {
-      const { outcome, oneSpecies, otherWater, individuals, clash, tooSmall, animals, oneGroup, warned } =
-        told;
+      const {
+        outcome,
+        oneSpecies,
+        otherWater,
+        individuals,
+        clash,
+        tooSmall,
+        animals,
+        oneGroup,
+        warned,
+        amiss,
+      } = told;
       const together = warned ? "can live together" : "go well together";
       if (clash) return `Unsuitable: keep either ${clash[0]} or ${clash[1]}, not both.`;
       if (otherWater) return `Not in this water: ${otherWater.replace("the water", "it")}.`;
@@ -531,9 +542,10 @@ function messages(): Messages {
           ? `Suitable: ${warned ? "a plan that will do" : "a good plan"} for ${animals}.`
           : `Suitable: ${animals} ${oneSpecies ? "get on among themselves" : together}.`,
         conditional: "Conditional: it works once the things below are right.",
-        unsuitable: oneSpecies
-          ? "Unsuitable: do not keep them like this."
-          : "Unsuitable: do not keep these together.",
+        unsuitable:
+          oneSpecies || amiss
+            ? `Unsuitable: do not keep ${oneSpecies ? "them" : amiss} like this.`
+            : "Unsuitable: do not keep these together.",
         undetermined: "Undetermined: something that decides it is not known.",
       }[outcome];
     },

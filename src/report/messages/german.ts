@@ -154,7 +154,8 @@ function act(whom: (told: Told<Measures[ActRule]>) => string) {
     const [one, several, after] = deed ? deeds[deed.value] : (["schadet", "schaden", ""] as const);
     const harms = verb(many, one, several);
     const harmed = ownToo(told, whom(told));
-    const occasion = when && deed?.value !== "robs-food" ? occasions[when.value] : "";
+    const isAnyway = deed?.value === "robs-food" || (told.weight === "blocking" && when?.value === "crowded");
+    const occasion = when && !isAnyway ? occasions[when.value] : "";
     const isLasting = told.weight === "blocking" && deed?.value === "chases";
     const lasting = isLasting ? ", ohne dass ein Entkommen möglich ist" : "";
     const grown = once ? ", einmal ausgewachsen," : "";
@@ -736,8 +737,18 @@ function messages(): Messages {
     theOthers: "alle anderen",
     this: singleOf,
     headline: (told) => {
-      const { outcome, oneSpecies, otherWater, individuals, clash, tooSmall, animals, oneGroup, warned } =
-        told;
+      const {
+        outcome,
+        oneSpecies,
+        otherWater,
+        individuals,
+        clash,
+        tooSmall,
+        animals,
+        oneGroup,
+        warned,
+        amiss,
+      } = told;
       const together = warned ? "können zusammen leben" : "passen gut zusammen";
       if (clash) return `Ungeeignet: entweder ${clash[0]} oder ${clash[1]} halten, nicht beide.`;
       if (otherWater) return `Nicht in diesem Wasser: ${otherWater}.`;
@@ -749,7 +760,10 @@ function messages(): Messages {
           ? `Geeignet: ${warned ? "ein brauchbarer" : "ein guter"} Plan für ${animals}.`
           : `Geeignet: ${animals} ${oneSpecies ? "kommen miteinander aus" : together}.`,
         conditional: "Bedingt geeignet: es geht, sobald das Folgende stimmt.",
-        unsuitable: oneSpecies ? "Ungeeignet: so nicht halten." : "Ungeeignet: nicht zusammen halten.",
+        unsuitable:
+          oneSpecies || amiss
+            ? `Ungeeignet: ${oneSpecies ? "" : `${amiss} `}so nicht halten.`
+            : "Ungeeignet: nicht zusammen halten.",
         undetermined: "Unentschieden: etwas Entscheidendes ist nicht bekannt.",
       }[outcome];
     },

@@ -133,6 +133,8 @@ export interface ToldHeadline {
   readonly otherWater: string;
   /** Two of several that cannot live together, as objects of a verb, if their clash is all that speaks against it. */
   readonly clash: readonly [string, string] | undefined;
+  /** Those of one species, as an object of a verb, if only what is amiss with them speaks against it; else empty. */
+  readonly amiss: string;
   /** Those whose individual nature decides. */
   readonly individuals: string;
 }

@@ -374,3 +374,15 @@ test("sources that give the same least number are told as one, with the numbers 
   expect(told(worst, { least: 5 })).toBe(once);
   expect(told({ least: 8 }, { least: 5 })).toContain("at least 8 or at least 5");
 });
+
+test("those that cannot be kept with their own kind are named, and not excused by the room", () => {
+  const plan: Plan = {
+    tank: tank(150, 50),
+    groups: [group("red-tailed black shark", { unsexed: 2 }), group("gold barb", { unsexed: 8 })],
+  };
+  expect(told(plan)).toContain("Unsuitable: do not keep red-tailed black sharks like this.");
+  expect(told(plan)).toContain("Red-tailed black sharks kill their own kind.");
+  const inGerman = told(plan, { messages: german });
+  expect(inGerman).toContain("Ungeeignet: Feuerschwänze so nicht halten.");
+  expect(inGerman).toContain("Feuerschwänze töten Artgenossen.");
+});
