@@ -676,7 +676,7 @@ function messages(): Messages {
       "water-hardness": plannedWater("hardness"),
       "water-salinity": plannedWater("salinity"),
       oxygen: (told) => oxygen(told),
-      "filter-nitrogen": () => "it takes up the ammonia of the stock, grown and fed plenty.",
+      "filter-nitrogen": () => "the filter has to take up the ammonia of the stock, grown and fed plenty.",
       height: ({ weight, from, fromMany, measures, figure }) => {
         const tank = `a tank ${figure(measures.needed, measures.planned)} high${yours("is", figure(measures.planned, measures.needed))}`;
         return weight === "advisory"

@@ -900,7 +900,7 @@ function messages(): Messages {
       "water-salinity": plannedWater("salinity"),
       oxygen: (told) => oxygen(told),
       "filter-nitrogen": () =>
-        "er baut das Ammonium ab, das der ausgewachsene, reichlich gefütterte Besatz abgibt.",
+        "der Filter muss das Ammonium abbauen, das der ausgewachsene, reichlich gefütterte Besatz abgibt.",
       height: ({ weight, from, fromMany, measures: known, figure }) => {
         const own = planned(figure(known.planned, known.needed));
         return weight === "advisory"

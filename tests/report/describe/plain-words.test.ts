@@ -3,7 +3,7 @@ import { findSpecies } from "vivary/catalog";
 import { remedies } from "../../../src/advice";
 import { assessPair, assessPlan } from "../../../src/compatibility";
 import type { Group, Plan, PlannedTank, PlannedWater } from "../../../src/plan";
-import { type DescribeOptions, describe, sentence, speciesPage } from "../../../src/report";
+import { type DescribeOptions, describe, english, sentence, speciesPage } from "../../../src/report";
 import { german } from "../../../src/report/de";
 import type { SpeciesProfile } from "../../../src/species";
 
@@ -385,4 +385,16 @@ test("those that cannot be kept with their own kind are named, and not excused b
   const inGerman = told(plan, { messages: german });
   expect(inGerman).toContain("Ungeeignet: Feuerschwänze so nicht halten.");
   expect(inGerman).toContain("Feuerschwänze töten Artgenossen.");
+});
+
+test("a sentence on the filter names it", () => {
+  const plan: Plan = {
+    tank: tank(150, 50, { filter: undefined }),
+    groups: [group("gold barb", { unsexed: 8 })],
+  };
+  const verdict = assessPlan(plan);
+  const finding = verdict.findings.find(({ rule }) => rule === "filter-nitrogen");
+  const said = (messages: typeof english) => finding && sentence(verdict, finding, { messages });
+  expect(said(english)).toBe("The filter has to take up the ammonia of the stock, grown and fed plenty.");
+  expect(said(german)).toMatch(/^Der Filter muss das Ammonium abbauen/);
 });
