@@ -48,9 +48,9 @@ type WordOf<Kind extends WordKind> = { readonly value: Words[Kind] } | undefined
 function plural(name: string): string {
   const [first = name, ...further] = name.split(" of ");
   if (further.length > 0) return [plural(first), ...further].join(" of ");
-  if (!/[a-z]$/.test(name) || /(?:fish|[sx]|koi|goi|ogon|ii|eri|Corydoras)$/.test(name)) return name;
+  if (!/[a-z]$/.test(name) || /(?:fish|[^s]s|[^o]x|koi|goi|ogon|ii|eri)$/.test(name)) return name;
   if (/[^aeiou]y$/.test(name)) return `${name.slice(0, -1)}ies`;
-  return /(?:ch|sh|z)$/.test(name) ? `${name}es` : `${name}s`;
+  return /(?:ch|sh|[sxz])$/.test(name) ? `${name}es` : `${name}s`;
 }
 
 /** The verb that agrees. */

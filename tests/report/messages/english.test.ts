@@ -155,6 +155,9 @@ test.each([
   ["goldfish", "goldfish"],
   ["koi", "koi"],
   ["lyretail panchax", "lyretail panchax"],
+  ["Siamese flying fox", "Siamese flying foxes"],
+  ["princess of Burundi", "princesses of Burundi"],
+  ["guppy-Endler cross", "guppy-Endler crosses"],
   ["blue form of the red zebra", "blue forms of the red zebra"],
   ["Zebrabärbling!", "Zebrabärbling!"],
 ])("several of %s are %s", (one, several) => {
