@@ -40,7 +40,7 @@ const wholeDiets: Readonly<Record<TraitValue<"diet.type">, Foods>> = {
 };
 
 /** The foods of a species that can be its whole diet; undefined where it is not known to take any. */
-export function staplesOf(species: SpeciesProfile): Foods | undefined {
+function staplesOf(species: SpeciesProfile): Foods | undefined {
   const type = factAt(species, "diet.type")?.value;
   const whole = type ? wholeDiets[type] : [];
   const staples = factAt(species, "diet.foods")?.value.filter((food) => whole.includes(food)) ?? [];

@@ -41,14 +41,10 @@ export function findingTold(alike: Alike, means: Means, before?: Alike): string 
   return say ? say(told) : otherRule(finding.rule, told as never);
 }
 
-/** What a finding measures, as far as others by its rule that are told with it measure the same. */
-function measuresOf({ rule, measures = {} }: Finding, alike: Alike): object {
-  const others = alike.filter((one) => one.rule === rule);
-  const isShared = ([name, value]: readonly [string, unknown]) =>
-    others.every(
-      ({ measures: own = {} }) => JSON.stringify(own[name as keyof typeof own]) === JSON.stringify(value),
-    );
-  return Object.fromEntries(Object.entries(measures).filter(isShared));
+/** What a finding measures; of a cool season that is too cold for several, not what one of these is kept in. */
+function measuresOf(finding: Finding, alike: Alike): object {
+  if (finding.rule !== "season" || alike.length === 1) return finding.measures ?? {};
+  return { season: finding.measures?.season };
 }
 
 /** Whom findings fall on; where that is everyone else in a tank of many, not each by name. */

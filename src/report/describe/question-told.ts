@@ -60,11 +60,7 @@ type GroupSize = TraitValue<"social.group">;
 
 /** Of group sizes with the same least number that which says most: the others only leave out which numbers do worst. */
 const fullest = (values: readonly GroupSize[]): readonly GroupSize[] =>
-  values.filter(
-    (value, index) =>
-      value.avoid ||
-      values.findIndex(({ least, avoid }, at) => least === value.least && (avoid || at < index)) < 0,
-  );
+  values.filter((value) => value.avoid || !values.some(({ least, avoid }) => avoid && least === value.least));
 
 /** How many characters what sources say may take together. */
 const mostSaid = 90;
