@@ -62,8 +62,8 @@ export interface OutOfReach {
  * put first what is cheapest, and demineralised water last. Where none is, the one that misses by the fewest °dH in all.
  * Where a tank is given and nitrate is known of all sources, those come first of the mixtures as good in hardness with which
  * a weekly change of half the water (common practice, no source) keeps nitrate down, else that with least of it. All this is
- * exact: it lies at one of few corners, and all of these are tried. What is dissolved adds up when waters are mixed (see `mixture`); the pH does not, and is not told: it
- * settles with carbonate hardness and carbon dioxide.
+ * exact: it lies at one of few corners, and all of these are tried. What is dissolved adds up when waters are mixed (see
+ * `mixture`); the pH does not, and is not told: it settles with carbonate hardness and carbon dioxide.
  *
  * @throws InvalidInputError for no sources, nothing wanted, a range that is reversed or has an end below zero, a figure that
  * is wanted and unknown of a source, or one below zero; for what `weeklyChange` refuses of the tank; for a key that nothing

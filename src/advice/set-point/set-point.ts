@@ -9,13 +9,15 @@ import { type SetPointOptions, termsOf } from "./terms";
 
 /**
  * The temperature, pH, hardness and salinity to keep some animals in: what is best for all, or else what leaves them the
- * widest margin, by the spans with which `assessPlan` judges water, so that the two never disagree; or the two animals that prove that there is none.
+ * widest margin, by the spans with which `assessPlan` judges water, so that the two never disagree; or the two animals that
+ * prove that there is none.
  *
  * Each figure is the middle of what is best for all, as far as anybody says what is; where they share no such water, of
  * what all are kept in; where they are kept in nothing in common, of what all can be given (see the rules `temperature`,
  * `ph`, `general-hardness`); and no nearer to the end of that than water can be held. Of intervals all share something if
- * and only if each two do (Helly), so that two animals prove a conflict. Where a span is open at one end, the figure lies half the width that
- * counts as room to spare inside the other end; hardness and salinity begin at 0, and water is fresh where that serves all.
+ * and only if each two do (Helly), so that two animals prove a conflict. Where a span is open at one end, the figure lies
+ * half the width that counts as room to spare inside the other end; hardness and salinity begin at 0, and water is fresh
+ * where that serves all.
  *
  * With `totalAmmonia` the warm and the alkaline end come down, each by the same share of its room, until un-ionized
  * ammonia (Emerson et al. 1975) and saturated oxygen (Benson & Krause 1984) at the far corner are borne. In water that is
