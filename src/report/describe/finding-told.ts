@@ -29,6 +29,7 @@ export function findingTold(alike: Alike, means: Means, before?: Alike): string 
     oneKind: alike.every(({ from: one, to: other }) => named([one]).who === named([other]).who),
     again: before !== undefined && isAbout(alike, before),
     ownToo: onOthers.length < alike.length,
+    inDoubt: "couldBe" in finding,
     fromNow: first?.stage === "juvenile" ? lengthTold(first, means) : "",
     measures: measuresOf(finding, alike),
     figure,

@@ -43,10 +43,11 @@ export const doerOf = (finding: Finding): Words["sex"] | undefined =>
 
 const weights: readonly Weight[] = ["blocking", "restricting", "advisory", "favourable"];
 
-/** How grave a deed is, the gravest first. */
+/** How grave a deed is, the gravest first; of those worth knowing, one of which nobody can tell how it ends. */
 function graveness(finding: Finding): number {
   const deed = deedOf(finding);
-  return 10 * weights.indexOf(finding.weight) + (deed ? places[deed] : 0);
+  const inDoubt = "couldBe" in finding ? 10 : 0;
+  return 20 * weights.indexOf(finding.weight) - inDoubt + (deed ? places[deed] : 0);
 }
 
 /** Whether a finding tells no deed, or the gravest of one towards another. */

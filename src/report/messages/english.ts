@@ -622,7 +622,12 @@ function messages(): Messages {
         return oneKind ? `one current suits ${to}.` : `one current suits ${from} and ${to}.`;
       },
       predation: (told) => predation(told),
-      "acts-own-kind": act(({ fromMany }) => `${their(fromMany)} own kind`),
+      "acts-own-kind": (told) => {
+        const { inDoubt, from, fromMany, measures } = told;
+        const own = `${their(fromMany)} own kind`;
+        if (!inDoubt) return act(() => own)(told);
+        return `${sexed(measures.doer?.value, from, fromMany)} may not bear ${own}, whatever room ${they(fromMany)} ${verb(fromMany, "has", "have")}.`;
+      },
       "acts-look-alike": act(
         ({ to, toMany, fromMany }) =>
           `${to}, which ${verb(toMany, "looks", "look")} like ${their(fromMany)} own kind`,

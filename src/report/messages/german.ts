@@ -846,7 +846,11 @@ function messages(): Messages {
           : `eine Strömung passt für ${fromObject} und ${toObject}.`;
       },
       predation: (told) => predation(told),
-      "acts-own-kind": act(() => "Artgenossen"),
+      "acts-own-kind": (told) => {
+        const { inDoubt, from, fromMany, measures } = told;
+        if (!inDoubt) return act(() => "Artgenossen")(told);
+        return `${sexed(measures.doer?.value, from, fromMany)} ${verb(fromMany, "verträgt", "vertragen")} vielleicht keine Artgenossen, wie viel Platz auch da ist.`;
+      },
       "acts-look-alike": act(({ toObject }) => `${toObject} wegen der Ähnlichkeit mit Artgenossen`),
       "acts-others": act(({ toObject }) => toObject),
       "fin-nipping": (told) => {

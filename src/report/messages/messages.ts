@@ -39,6 +39,8 @@ export interface Told<MeasuresOfRule> {
   readonly again: boolean;
   /** Whether it falls on their own kind besides `to`. */
   readonly ownToo: boolean;
+  /** Whether nobody can tell how it ends. */
+  readonly inDoubt: boolean;
   /** How long those it starts from are now, if they have still to grow; empty where nobody says. */
   readonly fromNow: string;
   /** The figures and words that the rule declares; each may be absent. */

@@ -258,6 +258,16 @@ test("where more of a kind are to join males that must stay alone, the report sa
   expect(told(enough)).not.toContain("Keep male cockatoo dwarf cichlids only");
 });
 
+test("of several that live alone nobody can tell, and that is told before what room keeps down", () => {
+  const squeakers = furnished(tank(300, 100, { height: 80 }), group("featherfin squeaker", { unsexed: 3 }));
+  expect(told(squeakers)).toMatch(
+    /What nobody can tell - Featherfin squeakers may not bear their own kind, whatever room they have\. Worth knowing/,
+  );
+  expect(told(squeakers, { messages: german })).toMatch(
+    /vertragen vielleicht keine Artgenossen, wie viel Platz auch da ist\./,
+  );
+});
+
 test("wounds that room and cover should prevent are told, and what to do when they come", () => {
   const convicts = (cover: number) =>
     told(
