@@ -499,7 +499,7 @@ const waters = ({ temperature, pH, hardness, salinity }: Omit<ToldWater, "kinds"
   [
     temperature,
     pH && `pH ${pH}`,
-    hardness && `hardness ${hardness}`,
+    hardness && `hardness ${hardness}${salinity && " before salt"}`,
     salinity && `salinity ${salinity}`,
   ].filter(Boolean);
 

@@ -717,7 +717,7 @@ const waters = ({ temperature, pH, hardness, salinity }: Omit<ToldWater, "kinds"
   [
     temperature,
     pH && `pH ${pH}`,
-    hardness && `${hardness} Gesamthärte`,
+    hardness && `${hardness} Gesamthärte${salinity && " vor dem Salz"}`,
     salinity && `${salinity} Salzgehalt`,
   ].filter(Boolean);
 

@@ -103,14 +103,15 @@ describe("companions", () => {
   });
 
   test("that laws name are told as such, in English and German", () => {
-    const goldfish = species("carassius-auratus");
-    const line = (page: string) =>
-      page.split("\n").find((each) => each.includes("Procambarus virginalis")) ?? "";
-    const page = speciesPage(goldfish, { candidates: allSpecies, format: "markdown" });
-    expect(line(page)).toContain("laws of some places name it");
-    expect(page.split("\n").find((each) => each.includes("Six rosy barbs"))).not.toContain("laws of some");
+    const guppy = species("poecilia-reticulata");
+    const line = (page: string, name: string) =>
+      page.split("\n").find((each) => each.startsWith("- ") && each.includes(name)) ?? "";
+    const page = speciesPage(guppy, { candidates: allSpecies, format: "markdown" });
+    expect(line(page, "Pomacea diffusa")).toContain("laws of some places name it");
+    expect(line(page, "Danio rerio")).toContain("for the same water");
+    expect(line(page, "Danio rerio")).not.toContain("laws of some");
     const german = { candidates: allSpecies, format: "markdown", messages: germanPages } as const;
-    expect(line(speciesPage(goldfish, german))).toContain("Gesetze mancher Orte");
+    expect(line(speciesPage(guppy, german), "Pomacea diffusa")).toContain("Gesetze mancher Orte");
   });
 
   test("are found for one whose water is narrow, among those who live in the like", () => {
