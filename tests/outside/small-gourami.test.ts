@@ -152,7 +152,7 @@ describe("its rivals", () => {
     const verdict = assessPair(male as Party, other as Party);
     expect(promised).toContain(verdict.outcome);
     expect(verdict.findings.map(({ watchFor }) => watchFor)).toContain("chasing");
-    expect(verdict.findings.map(({ watchFor }) => watchFor)).not.toContain("torn fins");
+    expect(verdict.findings.map(({ watchFor }) => watchFor)).not.toContain("torn-fins");
   });
 
   test("a male beside a sparkling gourami is about chasing", () => {

@@ -22,7 +22,7 @@ export function tiesOf({ plan, verdict }: Planner): Ties {
   });
   const meals = told.flatMap(({ rule, from, to, watchFor }) =>
     rule === "predation" &&
-    watchFor === "missing animals" &&
+    watchFor === "missing-animals" &&
     from !== undefined &&
     to !== undefined &&
     !areKin(plan.groups, from, to)

@@ -27,12 +27,13 @@ export type SeenSign = (typeof seenSigns)[number];
 
 /** What a keeper sees of what a finding says to watch for: that first, then what comes of it. */
 const sequels: Readonly<Record<Sign, readonly SeenSign[]>> = {
-  "torn fins": ["torn-fins", "damaged-skin", "hiding", "chasing", "missing-animals"],
-  "missing animals": ["missing-animals", "hiding"],
-  "eggs or young": ["missing-young"],
+  "torn-fins": ["torn-fins", "damaged-skin", "hiding", "chasing", "missing-animals"],
+  "damaged-skin": ["damaged-skin", "torn-fins", "hiding"],
+  "missing-animals": ["missing-animals", "hiding"],
+  "missing-young": ["missing-young"],
   chasing: ["chasing", "torn-fins", "damaged-skin", "hiding", "thin", "missing-animals"],
   hiding: ["hiding", "thin", "listless"],
-  "thin animals": ["thin"],
+  thin: ["thin"],
   gasping: ["gasping", "listless", "missing-animals"],
 };
 
@@ -48,7 +49,7 @@ export const besides = /* @__PURE__ */ frozen({
   "acts-look-alike": [],
   "acts-others": [],
   "fin-nipping": [],
-  "mucus-grazing": ["damaged-skin"],
+  "mucus-grazing": [],
   "territory-contest": [],
   "size-and-pace": ["thin"],
   "feeding-competition": [],

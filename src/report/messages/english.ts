@@ -823,13 +823,14 @@ function messages(): Messages {
     otherRule: (id, { from, to }) =>
       [id, [from, to].filter(Boolean).join(" and ")].filter(Boolean).join(": "),
     signs: {
-      "torn fins": "torn fins",
+      "torn-fins": "torn fins",
+      "damaged-skin": "scraped flanks",
       hiding: "hiding all day",
-      "missing animals": "missing animals",
-      "thin animals": "thin animals",
+      "missing-animals": "missing animals",
+      thin: "thin animals",
       chasing: "chasing that does not end",
       gasping: "gasping at the surface",
-      "eggs or young": "eggs or young",
+      "missing-young": "eggs or young",
     },
     lookFor: (signs, whom) => `${allOf(signs)}${whom && ` (${whom})`}`,
     conditions: {

@@ -1051,13 +1051,14 @@ function messages(): Messages {
     otherRule: (id, { from, to }) =>
       [id, [from, to].filter(Boolean).join(" und ")].filter(Boolean).join(": "),
     signs: {
-      "torn fins": "zerrissene Flossen",
+      "torn-fins": "zerrissene Flossen",
+      "damaged-skin": "wunde Flanken",
       hiding: "ständiges Verstecken",
-      "missing animals": "fehlende Tiere",
-      "thin animals": "abgemagerte Tiere",
+      "missing-animals": "fehlende Tiere",
+      thin: "abgemagerte Tiere",
       chasing: "Jagen ohne Ende",
       gasping: "Luftschnappen an der Oberfläche",
-      "eggs or young": "Eier oder Junge",
+      "missing-young": "Eier oder Junge",
     },
     lookFor: (signs, whom) => `${allOf(signs)}${whom && ` (${whom})`}`,
     conditions: {

@@ -5,7 +5,7 @@ import hoplisomaPanda from "vivary/catalog/hoplisoma-panda";
 import pterophyllumScalare from "vivary/catalog/pterophyllum-scalare";
 import puntigrusTetrazona from "vivary/catalog/puntigrus-tetrazona";
 import { looks, type SeenSign, seenSigns, suspects } from "../../../src/advice";
-import { besides, shownByNone, signsOf } from "../../../src/advice/suspects/signs";
+import { besides, type ShownRule, shownByNone, signsOf } from "../../../src/advice/suspects/signs";
 import { assessPlan, pairRules, planRules } from "../../../src/compatibility";
 import { conditionsExclude } from "../../../src/compatibility/rules/conditions-exclude";
 import { finNipping } from "../../../src/compatibility/rules/pair/fin-nipping";
@@ -57,6 +57,19 @@ describe("what a keeper sees", () => {
     ["listless", ["water-temperature", "filter-nitrogen"]],
   ])("%s", (sign, expected) => {
     expect(rulesBehind(sign)).toEqual(expect.arrayContaining([...expected]));
+  });
+
+  test("what a finding says to watch for may be asked about, and shows that finding", () => {
+    const { findings, met } = assessPlan(troubled);
+    const watched = [...findings, ...met].filter(
+      ({ rule, weight }) => weight !== "favourable" && besides[rule as ShownRule],
+    );
+    expect(watched.length).toBeGreaterThan(10);
+    for (const { rule, from, watchFor } of watched) {
+      if (!watchFor) continue;
+      const behind = suspects(troubled, [watchFor]).map(({ finding }) => `${finding.rule} ${finding.from}`);
+      expect(behind, watchFor).toContain(`${rule} ${from}`);
+    }
   });
 
   test("torn fins are first the doing of the one that nips, which is to be parted from the other", () => {

@@ -252,7 +252,7 @@ describe("tanks every keeper knows", () => {
         to: 1,
         weight: "blocking",
         instead: { on: "group.longFins", of: 1, wanted: { oneOf: [false] } },
-        watchFor: "torn fins",
+        watchFor: "torn-fins",
       },
     ]);
   });

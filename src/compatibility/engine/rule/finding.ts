@@ -6,13 +6,14 @@ import type { Weight } from "./weight";
 
 /** A sign by which a keeper notices in time that it does not work. */
 export type Sign =
-  | "torn fins"
+  | "torn-fins"
+  | "damaged-skin"
   | "hiding"
-  | "missing animals"
-  | "thin animals"
+  | "missing-animals"
+  | "thin"
   | "chasing"
   | "gasping"
-  | "eggs or young";
+  | "missing-young";
 
 /** One of the two parties that a rule sees. */
 export type PartyRole = "from" | "to";

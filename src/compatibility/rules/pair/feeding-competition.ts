@@ -27,7 +27,7 @@ export const feedingCompetition = /* @__PURE__ */ ownRule({
     return [
       {
         weight: "restricting",
-        watchFor: "thin animals",
+        watchFor: "thin",
         condition: { on: "group.offerings", of: "to", wanted },
       },
     ];

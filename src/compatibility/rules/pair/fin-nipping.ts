@@ -101,7 +101,7 @@ function bitten(from: Nipper, to: Other, thresholds: Deciding): readonly Answer[
 /** Whether both are one animal by itself. */
 const isOneAnimal = (from: Nipper, to: Other) => from.party === to.party && from.party.kin.count === 1;
 
-const toKnow = { weight: "advisory", watchFor: "torn fins" } as const;
+const toKnow = { weight: "advisory", watchFor: "torn-fins" } as const;
 
 /** The first part of the water where one feeds and the other lives. */
 const sharedZone = (reach: readonly Zone[] | undefined, zones: readonly Zone[] | undefined) =>
@@ -127,21 +127,21 @@ function fate(
   const now = preyLength(to.party, to["size.adultLength"]) ?? 0;
   const grown = Math.max(now, grownPreyLength(to.party, to["size.adultLength"]));
   const least = decimal(muchSmaller * grownLength(from.party, from["size.adultLength"]));
-  if (ofAny && (slow || grown < least)) return { weight: "blocking", watchFor: "torn fins" };
+  if (ofAny && (slow || grown < least)) return { weight: "blocking", watchFor: "torn-fins" };
   if (long && (ofAny || always.some(({ target }) => target === "long-finned"))) {
     const instead = { on: "group.longFins", of: "to", wanted: { oneOf: [false] } } as const;
-    return { weight: "blocking", watchFor: "torn fins", instead };
+    return { weight: "blocking", watchFor: "torn-fins", instead };
   }
   if (long && slow && acts.some(({ when }) => when === "crowded")) {
     const condition = coverBeside(coverAgainstChase, from, to);
-    return { weight: "restricting", watchFor: "torn fins", condition };
+    return { weight: "restricting", watchFor: "torn-fins", condition };
   }
   const sleepsBeside = isClawed(from.party.kind) && always.some((act) => reachesAsleep(act, from, to));
   if (ofAny && (sleepsBeside || restsBesideClaws(from, to)))
     return { ...toKnow, couldBe: "blocking", measures: { hunts: "night" } };
   if (!ofAny || now >= least) return toKnow;
   const condition = { on: "group.length", of: "to", wanted: { min: least } } as const;
-  return { weight: "restricting", watchFor: "torn fins", condition };
+  return { weight: "restricting", watchFor: "torn-fins", condition };
 }
 
 /** Whether it lives on the ground alone, beside the claws of what is longer. */

@@ -69,15 +69,18 @@ function rasped(from: Grazer, to: Flank, { broadFlank, nearlyBroad }: Deciding):
   if (isLetAlone) {
     const isDoubtful =
       act.when !== "crowded" && greens.length === 0 && length >= decimal(nearlyBroad * broadFlank);
-    return isDoubtful ? [{ weight: "advisory", couldBe: "blocking", watchFor: "torn fins" }] : [];
+    return isDoubtful ? [{ weight: "advisory", couldBe: "blocking", watchFor: "damaged-skin" }] : [];
   }
-  if (act.when === "crowded" && pace !== "slow") return [{ weight: "advisory", watchFor: "torn fins" }];
-  if (greens.length === 0) return [{ weight: "blocking", watchFor: "torn fins" }];
+  if (act.when === "crowded" && pace !== "slow") return [{ weight: "advisory", watchFor: "damaged-skin" }];
+  if (greens.length === 0) return [{ weight: "blocking", watchFor: "damaged-skin" }];
   const condition = { on: "group.offerings", of: "from", wanted: { oneOf: greens } } as const;
-  const fed: Answer = { weight: "restricting", watchFor: "torn fins", condition };
+  const fed: Answer = { weight: "restricting", watchFor: "damaged-skin", condition };
   const isTempting = broad && flat && (pace === "slow" || shape === undefined);
   if (act.when === "crowded" || !isTempting) return [fed];
-  return [fed, { weight: "advisory", couldBe: "blocking", watchFor: "torn fins", measures: { fed: greens } }];
+  return [
+    fed,
+    { weight: "advisory", couldBe: "blocking", watchFor: "damaged-skin", measures: { fed: greens } },
+  ];
 }
 
 /** Whether it is one animal by itself. */

@@ -125,7 +125,7 @@ function ofAnimals(from: Hunter, to: Prey, thresholds: Thresholds): readonly Ans
   if (found.length > 0 || asYoung === 0 || now > asYoung) return found;
   if (grown > asYoung || grown === equal) return [enterLonger(asYoung, now, grown)];
   const measures = { prey: now || undefined, hunter: hunterLength(from) };
-  return [{ weight: "advisory", couldBe: "blocking", measures, watchFor: "missing animals" }];
+  return [{ weight: "advisory", couldBe: "blocking", measures, watchFor: "missing-animals" }];
 }
 
 /**
@@ -188,8 +188,8 @@ function byReach(
   }
   const surely = isUnmeasured(to.party) ? fate(grown) : today;
   return surely === "eaten"
-    ? [{ weight: "blocking", measures, watchFor: "missing animals" }]
-    : [{ weight: "advisory", couldBe: "blocking", measures, watchFor: "missing animals" }];
+    ? [{ weight: "blocking", measures, watchFor: "missing-animals" }]
+    : [{ weight: "advisory", couldBe: "blocking", measures, watchFor: "missing-animals" }];
 }
 
 /** The sex that the plan leaves open of which the prey is safe once grown, and the length of that, cm. */
@@ -268,7 +268,7 @@ function enterLonger(
   return {
     weight: "restricting",
     measures: { ...further, prey: now || undefined, safeFrom: longer },
-    watchFor: "missing animals",
+    watchFor: "missing-animals",
     condition: { on: "group.length", of: "to", wanted: { min: longer } },
   };
 }
@@ -296,8 +296,8 @@ function ofYoung(from: Hunter, to: Prey, { coverForYoung }: Thresholds): readonl
   const measures = { of: young[0] };
   const condition = { on: "tank.cover", wanted: { min: coverForYoung } } as const;
   return to.party.raises
-    ? [{ weight: "restricting", measures, condition, watchFor: "eggs or young" }]
-    : [{ weight: "advisory", measures, watchFor: "eggs or young" }];
+    ? [{ weight: "restricting", measures, condition, watchFor: "missing-young" }]
+    : [{ weight: "advisory", measures, watchFor: "missing-young" }];
 }
 
 /**
@@ -335,7 +335,7 @@ function ofEggs(from: Hunter, to: Prey, { coverForYoung }: Thresholds): readonly
   const isGuarded = isUnknown || onGround || inNest;
   const comesByNight = from["diet.light"]?.includes("night") ?? true;
   const isLeft = isUnknown || (mode === "scatters-eggs" && raises);
-  const told = { measures: { of: "egg" }, watchFor: "eggs or young" } as const;
+  const told = { measures: { of: "egg" }, watchFor: "missing-young" } as const;
   const condition = { on: "tank.cover", wanted: { min: coverForYoung } } as const;
   return [
     ...(isGuarded && comesByNight

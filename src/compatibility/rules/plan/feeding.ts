@@ -19,7 +19,7 @@ export const feeding = /* @__PURE__ */ ownRule({
       {
         weight: "restricting",
         measures: { places, hours },
-        watchFor: "thin animals",
+        watchFor: "thin",
         condition: { on: "group.offerings", of: "from", wanted: { oneOf: foods } },
       },
     ];

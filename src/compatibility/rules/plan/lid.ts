@@ -14,9 +14,9 @@ export const lid = /* @__PURE__ */ ownRule({
   judge: ({ from, plan }) => {
     const jumps = from["space.jumps"];
     const condition = { on: "tank.lid", wanted: { oneOf: [true] } } as const;
-    if (jumps === "readily") return [{ weight: "restricting", watchFor: "missing animals", condition }];
+    if (jumps === "readily") return [{ weight: "restricting", watchFor: "missing-animals", condition }];
     return jumps === "startled" && !plan["tank.lid"]
-      ? [{ weight: "advisory", watchFor: "missing animals" }]
+      ? [{ weight: "advisory", watchFor: "missing-animals" }]
       : [];
   },
 });

@@ -35,11 +35,11 @@ export const onlyDisturbs = ({ does, when }: Act): boolean =>
 export const toKnow = (act: Act, animals: Animals): ActAnswer => ({
   weight: "advisory",
   measures: measuresOf(act, animals),
-  watchFor: act.does === "robs-food" ? "thin animals" : "chasing",
+  watchFor: act.does === "robs-food" ? "thin" : "chasing",
 });
 
 /** What a keeper sees of an act that kills or wounds. */
-const signOf = ({ does }: Act) => (does === "kills" ? "missing animals" : "torn fins");
+const signOf = ({ does }: Act) => (does === "kills" ? "missing-animals" : "torn-fins");
 
 /** An act that nothing prevents. */
 const blocks = (act: Act, animals: Animals, instead?: GivenCondition): ActAnswer => ({

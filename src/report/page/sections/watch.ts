@@ -29,22 +29,22 @@ function troublesOf({ known }: Telling): readonly (readonly [Sign, Trouble])[] {
   const mode = known("reproduction.mode");
   const foods = known("diet.foods") ?? [];
   const told: readonly (readonly [boolean, Sign, Trouble])[] = [
-    [does("nips-fins") && !isCompany, "torn fins", "nips-fins"],
-    [does("nips-fins") && isCompany, "torn fins", "nips-in-few"],
-    [does("bites", "kills") && living === "alone", "torn fins", "rivals"],
-    [does("bites", "kills") && living !== "alone", "torn fins", "bites"],
+    [does("nips-fins") && !isCompany, "torn-fins", "nips-fins"],
+    [does("nips-fins") && isCompany, "torn-fins", "nips-in-few"],
+    [does("bites", "kills") && living === "alone", "torn-fins", "rivals"],
+    [does("bites", "kills") && living !== "alone", "torn-fins", "bites"],
     [does("chases") && living !== "alone", "chasing", "chases"],
     [known("temperament.shy") === true, "hiding", "shy"],
     [known("social.settledBy") === true, "hiding", "settled-by"],
     [isCompany, "hiding", "alone-in-need"],
-    [known("diet.pace") === "slow", "thin animals", "slow-eater"],
-    [foods.length > 0 && !foods.includes("dry"), "thin animals", "fine-food"],
-    [eats("fish", "shrimp", "snail"), "missing animals", "eats-others"],
-    [["startled", "readily"].includes(known("space.jumps") ?? ""), "missing animals", "jumps"],
+    [known("diet.pace") === "slow", "thin", "slow-eater"],
+    [foods.length > 0 && !foods.includes("dry"), "thin", "fine-food"],
+    [eats("fish", "shrimp", "snail"), "missing-animals", "eats-others"],
+    [["startled", "readily"].includes(known("space.jumps") ?? ""), "missing-animals", "jumps"],
     [known("water.oxygenNeed") === "high", "gasping", "oxygen"],
     [known("water.airBreathing")?.kind === "obligate", "gasping", "air"],
-    [mode === "livebearer", "eggs or young", "many-young"],
-    [mode !== "livebearer" && mode !== "sea-larvae" && eats("egg", "fry"), "eggs or young", "egg-eater"],
+    [mode === "livebearer", "missing-young", "many-young"],
+    [mode !== "livebearer" && mode !== "sea-larvae" && eats("egg", "fry"), "missing-young", "egg-eater"],
   ];
   return told.flatMap(([is, sign, trouble]) => (is ? [[sign, trouble] as const] : []));
 }

@@ -48,10 +48,10 @@ const cover = { on: "tank.cover", wanted: { min: 0.3 } };
 
 test("killing blocks, and so does biting anyone at any time", () => {
   expect(found(doing(atAny("kills")), other())).toMatchObject([
-    { weight: "blocking", watchFor: "missing animals" },
+    { weight: "blocking", watchFor: "missing-animals" },
   ]);
   expect(found(doing(atAny("bites")), other())).toMatchObject([
-    { weight: "blocking", watchFor: "torn fins" },
+    { weight: "blocking", watchFor: "torn-fins" },
   ]);
   expect(weights(doing(atAny("bites", "always")), other())).toEqual(["blocking"]);
 });
@@ -167,7 +167,7 @@ describe("who bites those that are clearly smaller", () => {
     const beside = (sex?: "male" | "female") =>
       pairBy(actsOthers, { species: biter }, { species, sex }).findings;
     expect(beside()).toMatchObject([
-      { condition: { on: "group.sex", of: 1, wanted: { oneOf: ["female"] } }, watchFor: "torn fins" },
+      { condition: { on: "group.sex", of: 1, wanted: { oneOf: ["female"] } }, watchFor: "torn-fins" },
     ]);
     expect(beside("female")).toEqual([]);
     expect(beside("male")).toMatchObject([{ weight: "blocking" }]);

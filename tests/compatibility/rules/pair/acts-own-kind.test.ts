@@ -42,7 +42,7 @@ const footprint = (min: number) => ({ on: "tank.footprint", wanted: { min, unit:
 describe("killing", () => {
   test("blocks, at any time", () => {
     expect(two({ does: "kills", target: "own-kind" })).toMatchObject([
-      { weight: "blocking", watchFor: "missing animals" },
+      { weight: "blocking", watchFor: "missing-animals" },
     ]);
     expect(two({ does: "kills", target: "own-kind", when: "breeding" })).toMatchObject([
       { weight: "blocking" },
@@ -99,7 +99,7 @@ describe("bites at any time", () => {
   const bites: Act = { does: "bites", target: "own-kind" };
 
   test("block among those that live alone, and where nobody knows how they live", () => {
-    expect(two(bites, alone)).toMatchObject([{ weight: "blocking", watchFor: "torn fins" }]);
+    expect(two(bites, alone)).toMatchObject([{ weight: "blocking", watchFor: "torn-fins" }]);
     expect(two({ does: "bites", target: "any" }, alone)).toMatchObject([{ weight: "blocking" }]);
     expect(two(bites, {})).toMatchObject([{ weight: "blocking" }]);
   });

@@ -27,7 +27,7 @@ const found = (more?: Stated) =>
   pairBy(feedingCompetition, { species: quick }, { species: slow(more) }).findings;
 
 test("a slow eater gets too little beside a quick one that feeds where, when and on what it does", () => {
-  expect(found()).toMatchObject([{ weight: "restricting", from: 0, to: 1, watchFor: "thin animals" }]);
+  expect(found()).toMatchObject([{ weight: "restricting", from: 0, to: 1, watchFor: "thin" }]);
   expect(found({ "diet.pace": "ordinary" })).toEqual([]);
 });
 

@@ -42,7 +42,7 @@ const shortFinned = { on: "group.longFins", of: 1, wanted: { oneOf: [false] } };
 test("long fins are bitten until they are gone: it blocks, and names a form with short fins", () => {
   for (const target of ["long-finned", "any"] as const) {
     expect(found(nipper(target), finned(true))).toMatchObject([
-      { weight: "blocking", watchFor: "torn fins", instead: shortFinned },
+      { weight: "blocking", watchFor: "torn-fins", instead: shortFinned },
     ]);
   }
   expect(pairBy(finNipping, { species: nipper("any") }, { species: finned(true) }).conditions).toEqual([]);
@@ -57,7 +57,7 @@ test("who nips for want of room or company leaves the quick alone: slow fish wit
   const crowded = nipping({ target: "long-finned", when: "crowded" });
   const slow: Stated = { "diet.pace": "slow", "space.openWater": 0 };
   expect(found(crowded, finned(true, slow))).toMatchObject([
-    { weight: "restricting", watchFor: "torn fins", condition: { on: "tank.cover" } },
+    { weight: "restricting", watchFor: "torn-fins", condition: { on: "tank.cover" } },
   ]);
   expect(weights(crowded, finned(true))).toEqual(["advisory"]);
   expect(weights(crowded, finned(false, slow))).toEqual([]);
@@ -77,7 +77,7 @@ test("a female betta tears fins at times, a rough one for good", () => {
       { species: bettaSplendens, sex: "female", temper },
       { species: poeciliaReticulata, sex: "male" },
     ).findings;
-  expect(beside("typical")).toMatchObject([{ weight: "advisory", watchFor: "torn fins" }]);
+  expect(beside("typical")).toMatchObject([{ weight: "advisory", watchFor: "torn-fins" }]);
   expect(beside("bolder")).toMatchObject([{ weight: "blocking" }]);
 });
 
@@ -188,7 +188,7 @@ describe("its own kind", () => {
 
   test("holds its own: worth knowing", () => {
     for (const target of ["own-kind", "any"] as const) {
-      expect(own(target).findings[0], target).toMatchObject({ weight: "advisory", watchFor: "torn fins" });
+      expect(own(target).findings[0], target).toMatchObject({ weight: "advisory", watchFor: "torn-fins" });
     }
     expect(own("long-finned").findings).toEqual([]);
   });

@@ -60,7 +60,7 @@ describe("fish of a hunter that no source limits to a length", () => {
           hunter: { value: 10, unit: "cm" },
           share: { value: 0.2 },
         },
-        watchFor: "missing animals",
+        watchFor: "missing-animals",
       },
     ]);
   });
@@ -552,7 +552,7 @@ describe("young of which the plan is made", () => {
 describe("young that are born among the others", () => {
   const fry: Eats = [{ prey: "fry" }];
   const livebearer = prey(9, { "reproduction.mode": "livebearer" });
-  const lost = { weight: "advisory", watchFor: "eggs or young", measures: { of: { value: "fry" } } };
+  const lost = { weight: "advisory", watchFor: "missing-young", measures: { of: { value: "fry" } } };
 
   test("are a loss that keepers accept, of livebearers beside who eats fry", () => {
     expect(eaten(livebearer, hunter(fry))).toMatchObject([lost]);

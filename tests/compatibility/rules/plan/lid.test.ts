@@ -19,7 +19,7 @@ test("who jumps readily needs a lid", () => {
     {
       weight: "restricting",
       condition: { on: "tank.lid", wanted: { oneOf: [true] } },
-      watchFor: "missing animals",
+      watchFor: "missing-animals",
     },
   ]);
   const { bounds, open } = inTank("readily");
