@@ -1,6 +1,8 @@
 import { InvalidInputError, listOf, type Problem, type ProblemCode } from "../errors";
 import { isFrozenThrough } from "../frozen";
-import { bases, type SpeciesProfile, splitPath, traitPaths } from "../species";
+import { bodyMassDomain } from "../load";
+import type { Range } from "../ranges";
+import { bases, type SpeciesProfile, splitPath, type TraitPath, traitPaths } from "../species";
 import { kinds, traitDefinitions } from "../species/inner";
 import type { ProblemPath } from "./shape/shape";
 import { isObject } from "./shape/shape-problems";
@@ -93,17 +95,30 @@ function factsProblems(profile: Fields, path: ProblemPath): readonly Problem[] {
       return [problem([...at, "basis"], `one of ${known.join(", ")}`, fact.basis, "word")];
     }
     const values = [fact.value, ...(Array.isArray(fact.also) ? fact.also : [])];
-    return values.every((value) => fits(value, traitDefinitions[trait].way) && isPlain(value, 0))
+    const { way } = traitDefinitions[trait];
+    if (!values.every((value) => fits(value, way) && isPlain(value, 0)))
+      return [problem([...at, "value"], `what resolves as ${way}, with finite numbers`, fact.value)];
+    const outside = values.find((value) => !canBeWeighed(trait, value));
+    return outside === undefined
       ? []
-      : [
-          problem(
-            [...at, "value"],
-            `what resolves as ${traitDefinitions[trait].way}, with finite numbers`,
-            fact.value,
-          ),
-        ];
+      : [problem([...at, "value"], "figures within bodyMassDomain", outside, "range")];
   });
 }
+
+/** Whether a value of a trait that mass is reckoned from lies where {@link bodyMassDomain} has it. */
+function canBeWeighed(trait: TraitPath, value: unknown): boolean {
+  const { length, lengthWeight } = bodyMassDomain;
+  if (trait === "size.lengthWeight") {
+    const { a, b } = value as Fields;
+    return isWithin(a, lengthWeight.a) && isWithin(b, lengthWeight.b);
+  }
+  const isLength = ({ total }: { readonly total: Fields }) =>
+    isWithin(total.min, length) && isWithin(total.max, length);
+  return trait !== "size.adultLength" || (value as Parameters<typeof isLength>[0][]).every(isLength);
+}
+
+const isWithin = (value: unknown, { min, max }: Range) =>
+  typeof value === "number" && value >= min && value <= max;
 
 /** Whether a value has the build that its trait resolves to. */
 function fits(value: unknown, way: string): boolean {

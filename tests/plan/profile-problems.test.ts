@@ -69,6 +69,37 @@ const broken: readonly (readonly [string, unknown, string])[] = [
     "species.size.adultLength.value",
   ],
   [
+    "a length that no fish has",
+    { ...danioRerio, size: { adultLength: fact([{ total: { min: 0.05, max: 1200 }, as: "usual" }]) } },
+    "species.size.adultLength.value",
+  ],
+  [
+    "lengths without ends",
+    { ...danioRerio, size: { adultLength: fact([{ total: {}, as: "usual" }]) } },
+    "species.size.adultLength.value",
+  ],
+  [
+    "weights in mg",
+    { ...danioRerio, size: { ...danioRerio.size, lengthWeight: fact({ a: 12, b: 3 }) } },
+    "species.size.lengthWeight.value",
+  ],
+  [
+    "weights that grow too fast",
+    { ...danioRerio, size: { ...danioRerio.size, lengthWeight: fact({ a: 0.01, b: 4.2 }) } },
+    "species.size.lengthWeight.value",
+  ],
+  [
+    "rival weights that grow too slowly",
+    {
+      ...danioRerio,
+      size: {
+        ...danioRerio.size,
+        lengthWeight: { ...fact({ a: 0.01, b: 3 }), also: [{ a: 0.01, b: 1 }] },
+      },
+    },
+    "species.size.lengthWeight.value",
+  ],
+  [
     "one zone that is no list",
     { ...danioRerio, space: { zones: fact("surface") } },
     "species.space.zones.value",

@@ -1,5 +1,6 @@
 import * as z from "zod";
-import type { PartialRange } from "../../ranges";
+import { bodyMassDomain } from "../../load";
+import type { PartialRange, Range } from "../../ranges";
 import { classes } from "../../species";
 import { currents, currentsFrom } from "../../species/inner";
 import { listUpTo, name, note, speciesId } from "../bounded";
@@ -11,6 +12,7 @@ const orNone = <Value extends z.ZodType>(value: Value) => z.union([value, z.lite
 const share = z.number().min(0).max(1);
 const count = z.int().min(1);
 const size = z.number().positive();
+const within = ({ min, max }: Range) => z.number().min(min).max(max);
 
 const ends = {
   min: z.number().optional().describe("The lower end; absent where it is not known."),
@@ -79,8 +81,8 @@ export const values = {
     bodyShape: oneOf(classes.bodyShape),
     bodyDepthShare: share,
     lengthWeight: z.strictObject({
-      a: size.describe("The factor, for cm and g."),
-      b: size.describe("The exponent, about 3."),
+      a: within(bodyMassDomain.lengthWeight.a).describe("The factor, for cm and g."),
+      b: within(bodyMassDomain.lengthWeight.b).describe("The exponent, about 3."),
     }),
     grownAt: size,
     lifespan: size,
