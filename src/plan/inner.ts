@@ -8,5 +8,5 @@ export { isFact, isReading, type PlanReadings, readPlan, traitsOfFacts } from ".
 export { kinOf, mayHave } from "./kin";
 export { type CheckedParty, isSameParty, partiesOfGroups, speciesOf } from "./party";
 export { isUnchangeable, profileProblems, profilesOf } from "./profile-problems";
-export { mostGroups } from "./shape/plan-shape";
+export { mostGroups, mostPlaces } from "./shape/plan-shape";
 export { isObject } from "./shape/shape-problems";

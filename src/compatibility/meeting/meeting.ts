@@ -1,6 +1,6 @@
 import { decimal } from "../../decimal";
 import type { FactName, Group, Plan, PlannedTank, PlannedWater, Wanted } from "../../plan";
-import { type CheckedPlan, checkedPlan } from "../../plan/inner";
+import { type CheckedPlan, checkedPlan, mostPlaces } from "../../plan/inner";
 import { contains, overlap, type PartialRange } from "../../ranges";
 import { statedOf } from "../../ranges/inner";
 import { type FlowClass, factAt, type Sex, type SpeciesProfile } from "../../species";
@@ -65,7 +65,7 @@ function tankWith(plan: Plan, on: FactOfTank, wanted: Wanted): PlannedTank {
     case "tank.openSurface":
       return { ...tank, openSurface: least };
     case "tank.sightBreaks":
-      return { ...tank, sightBreaks: least };
+      return { ...tank, sightBreaks: Math.min(least, mostPlaces) };
     case "tank.lid":
       return { ...tank, lid: wordOf(wanted) === true };
     case "tank.substrate":
@@ -212,8 +212,8 @@ function withHides(plan: Plan, of: number, least: number): Plan {
   if (!first) return plan;
   const { hides = {} } = plan.tank;
   const there = [...kinds].reduce((sum, kind) => sum + (hides[kind] ?? 0), 0);
-  const more = Math.max(least - there, 0);
-  return { ...plan, tank: { ...plan.tank, hides: { ...hides, [first]: (hides[first] ?? 0) + more } } };
+  const wanted = (hides[first] ?? 0) + Math.max(least - there, 0);
+  return { ...plan, tank: { ...plan.tank, hides: { ...hides, [first]: Math.min(wanted, mostPlaces) } } };
 }
 
 /** Food that the group takes, where and when it feeds, where the quicker ones do not get at it. */

@@ -7,9 +7,14 @@ import type { ObjectShape, Shape, ShapeCheck } from "./shape";
 /** The most groups that are judged at once. */
 export const mostGroups = 100;
 
+/** The most hiding places of a kind, and the most sight breaks, of a tank. */
+export const mostPlaces = 1000;
+
 const share: Shape = { is: "number", min: 0, max: 1 };
 /** Any length of a tank or a part of it; `tankGeometry` says which are too small or too great. */
 const length: Shape = { is: "number" };
+
+const places: Shape = { is: "count", min: 0, max: mostPlaces };
 
 const base = (shape: string, fields: Readonly<Record<string, Shape>>) =>
   object({ shape: { is: "word", words: [shape] }, ...fields }, ["shape", ...Object.keys(fields)]);
@@ -44,9 +49,9 @@ const tank = /* @__PURE__ */ once(() =>
       cover: share,
       openWater: share,
       openSurface: share,
-      sightBreaks: { is: "count", min: 0, max: 1000 },
+      sightBreaks: places,
       substrate: word(grounds),
-      hides: object(Object.fromEntries(hides.map((kind) => [kind, { is: "count", min: 0, max: 1000 }]))),
+      hides: object(Object.fromEntries(hides.map((kind) => [kind, places]))),
       plants: { is: "word", words: ["none", "planted", "grown-in"] },
       filter: object(
         {

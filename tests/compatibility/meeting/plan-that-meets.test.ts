@@ -1,4 +1,5 @@
 import { describe, expect, test } from "vitest";
+import ancistrus from "vivary/catalog/ancistrus-cirrhosus";
 import danioRerio from "vivary/catalog/danio-rerio";
 import labidochromis from "vivary/catalog/labidochromis-caeruleus";
 import mikrogeophagus from "vivary/catalog/mikrogeophagus-altispinosus";
@@ -27,6 +28,16 @@ describe("a condition of a verdict, met at the press of a button", () => {
 
   test("takes no animal away", () => {
     expect(planThatMeets(plan, { on: "group.count", of: 0, wanted: { max: 1 } })).toBeUndefined();
+  });
+
+  test("is left to the keeper where a tank would need more places than a plan may hold", () => {
+    const crowd: Plan = { ...plan, groups: [{ species: trichogasterChuna, unsexed: 5000 }] };
+    const places = { on: "tank.sightBreaks", wanted: { min: 2499 } } as const;
+    const caves = { on: "tank.hides", of: 0, wanted: { min: 5000 } } as const;
+    expect(planThatMeets(crowd, places)).toBeUndefined();
+    expect(
+      planThatMeets({ ...plan, groups: [{ species: ancistrus, unsexed: 5000 }] }, caves),
+    ).toBeUndefined();
   });
 
   describe("where more of a male's kind are wanted", () => {
