@@ -96,17 +96,20 @@ function factsProblems(profile: Fields, path: ProblemPath): readonly Problem[] {
     }
     const values = [fact.value, ...(Array.isArray(fact.also) ? fact.also : [])];
     const { way } = traitDefinitions[trait];
-    if (!values.every((value) => fits(value, way) && isPlain(value, 0)))
-      return [problem([...at, "value"], `what resolves as ${way}, with finite numbers`, fact.value)];
-    const outside = values.find((value) => !canBeWeighed(trait, value));
-    return outside === undefined
+    return values.every((value) => fits(value, way) && isPlain(value, 0) && canBeWeighed(value, trait))
       ? []
-      : [problem([...at, "value"], "figures within bodyMassDomain", outside, "range")];
+      : [
+          problem(
+            [...at, "value"],
+            `what resolves as ${way}, with finite numbers, sizes as in bodyMassDomain`,
+            fact.value,
+          ),
+        ];
   });
 }
 
-/** Whether a value of a trait that mass is reckoned from lies where {@link bodyMassDomain} has it. */
-function canBeWeighed(trait: TraitPath, value: unknown): boolean {
+/** Whether a value that mass is reckoned from lies where {@link bodyMassDomain} has it. */
+function canBeWeighed(value: unknown, trait: TraitPath): boolean {
   const { length, lengthWeight } = bodyMassDomain;
   if (trait === "size.lengthWeight") {
     const { a, b } = value as Fields;

@@ -52,9 +52,16 @@ function lacking(typed: Searched, name: Searched): number {
 }
 
 export const typedIn = (text: string): Typed => {
-  const name = folded(text).replace(/(?<=\p{L}{3})ies$/u, "y");
+  const name = folded(text);
   return { ...searched(name), parts: name.split(" ") };
 };
+
+/** A text with its words as an English speaker would say them of one: `black neons` as `black neon`. */
+export const ofOne = (text: string): string =>
+  folded(text)
+    .replaceAll(/(?<=\p{L}{3})ies(?!\p{L})/gu, "y")
+    .replaceAll(/(?<=\p{L}(?:s|x|z|ch|sh))es(?!\p{L})/gu, "")
+    .replaceAll(/(?<=\p{L}{2}[^su ])s(?!\p{L})/gu, "");
 
 /** How well a name fits as it is spelt. */
 export function matchOf(typed: Typed, name: Searched, as: NameKind): Match | undefined {
@@ -78,6 +85,14 @@ function wayOf({ letters, parts }: Typed, name: Searched): number | undefined {
 function beginsWord(letters: string, name: Searched): boolean {
   for (const word of name.words) if (name.letters.startsWith(letters, word)) return true;
   return false;
+}
+
+/** Whether a name has what was typed as whole words, one after the other. */
+export function hasWords({ letters }: Typed, name: Searched): boolean {
+  const ends = [...name.words, name.letters.length];
+  return name.words.some(
+    (word) => name.letters.startsWith(letters, word) && ends.includes(word + letters.length),
+  );
 }
 
 /** Fewer letters stand within too many names. */

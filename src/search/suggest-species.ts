@@ -10,7 +10,7 @@ import {
   scientificEntries,
 } from "./entries";
 import en from "./languages/en";
-import { type Match, matchOf, nearMatchOf, typedIn } from "./match";
+import { hasWords, type Match, matchOf, nearMatchOf, ofOne, typedIn } from "./match";
 import type { NameKind, SearchNames } from "./names";
 
 /** A species that may be meant by what was typed. */
@@ -41,9 +41,9 @@ export interface SuggestOptions {
 
 /**
  * The species that may be meant by what somebody is typing, the best first, those that fit alike by name. Case, accents,
- * apostrophes, spaces and hyphens do not matter, nor does an English plural. Where no name or word of one begins as typed,
- * names of four letters or more are found with one slip of the finger, of eight or more with two. A form is given where its
- * own name fits better than those of its species.
+ * apostrophes, spaces and hyphens do not matter, and words are found by their English plurals. Where no name or word of one
+ * begins as typed, names of four letters or more are found with one slip of the finger, of eight or more with two. A form is
+ * given where its own name fits better than those of its species.
  *
  * @param typed - At most 200 characters; nothing is found by none.
  * @throws InvalidInputError for anything but a text, for a longer one, for a limit below 1, and for languages that are none.
@@ -59,7 +59,8 @@ export interface SuggestOptions {
  * ```
  */
 export function suggestSpecies(typed: string, options: SuggestOptions = {}): readonly Suggestion[] {
-  const wanted = typedIn(typedName(typed, "typed"));
+  const text = typedName(typed, "typed");
+  const [wanted, single] = [typedIn(text), typedIn(ofOne(text))];
   const { limit = 10, languages: asked, ...others } = objectOf(options, "options");
   refuseOthers(others);
   wholeNumber(limit, "options.limit");
@@ -67,9 +68,15 @@ export function suggestSpecies(typed: string, options: SuggestOptions = {}): rea
   const languages = [...languagesIn(asked), en].map(languageOf);
   const entries = [...languages.map((language) => language.entries), scientificEntries()];
   const found = new Map<string, Found>();
+  const isFound = () => [...found.values()].some(({ match }) => match.rank < withinWord);
   gather(found, entries, (entry) => matchOf(wanted, entry, entry.as));
-  if (![...found.values()].some(({ match }) => match.rank < withinWord))
-    gather(found, entries, (entry) => nearMatchOf(wanted, entry, entry.as));
+  const asTyped = [...found].filter(([, { match }]) => match.rank < withinWord);
+  if (single.letters !== wanted.letters) {
+    const fits = asTyped.length > 0 ? hasWords : () => true;
+    gather(found, entries, (entry) => (fits(single, entry) ? matchOf(single, entry, entry.as) : undefined));
+    for (const [key, one] of asTyped) found.set(key, one);
+  }
+  if (!isFound()) gather(found, entries, (entry) => nearMatchOf(single, entry, entry.as));
   return withoutNeedlessForms(found)
     .map((one) => ({ ...one, shown: shownName(one.bearer, languages) }))
     .sort(byFit)

@@ -62,6 +62,38 @@ describe("what keepers type finds what they mean", () => {
   });
 });
 
+test.each([
+  ["neons", "neon"],
+  ["tetras", "tetra"],
+  ["corys", "cory"],
+  ["danios", "danio"],
+  ["loaches", "loach"],
+  ["barbs", "barb"],
+  ["guppies", "guppy"],
+  ["mollies", "molly"],
+  ["platies", "platy"],
+  ["cichlids", "cichlid"],
+  ["plecos", "pleco"],
+  ["rasboras", "rasbora"],
+  ["angels", "angel"],
+  ["livebearers", "livebearer"],
+  ["crayfishes", "crayfish"],
+  ["mosses", "moss"],
+  ["black neons", "black neon"],
+  ["tiger barbs", "tiger barb"],
+  ["neon tetras", "neon tetra"],
+])("%s finds first what %s does", (several, one) => {
+  expect(idsOf(one, { limit: 3 })).not.toStrictEqual([]);
+  expect(idsOf(several, { limit: 3 })).toStrictEqual(idsOf(one, { limit: 3 }));
+});
+
+test("a word with s at its end is one that begins so, and several of what it names", () => {
+  expect(idsOf("rams", { limit: 2 })).toStrictEqual(["mikrogeophagus-ramirezi", "planorbella-duryi"]);
+  expect(idsOf("bettas", { limit: 2 }).sort()).toStrictEqual(["betta-imbellis", "betta-splendens"]);
+  expect(idsOf("discus")[0]).toBe("symphysodon-aequifasciatus");
+  expect(idsOf("dicus")[0]).toBe("symphysodon-aequifasciatus");
+});
+
 test.each(["L144", "L47"])("the number %s of another catfish finds none", (typed) => {
   expect(idsOf(typed)).toStrictEqual([]);
 });
