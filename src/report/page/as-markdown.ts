@@ -57,7 +57,12 @@ const titled = (title: string | undefined, lines: readonly string[]) =>
 
 function animal({ name, scientific, id, form }: NamedAnimal, linkTo: LinkTo): string {
   const to = linkTo(id, form);
-  const named =
-    to === undefined ? escaped(name) : `[${escaped(name)}](<${encodeURI(to).replaceAll(/[<>]/g, "")}>)`;
+  const named = to === undefined ? escaped(name) : `[${escaped(name)}](<${address(to)}>)`;
   return scientific ? `${named} (*${escaped(scientific)}*)` : named;
 }
+
+/** An address that stays whole between angle brackets, in a table too: nothing else in it is changed. */
+const address = (to: string) =>
+  to.replaceAll(/[\s\p{Cc}<>\\|`]|&(?=#?\w+;)/gu, (sign) =>
+    sign === "&" ? "&amp;" : encodeURIComponent(sign),
+  );

@@ -1,4 +1,5 @@
 import { XMLParser, XMLValidator } from "fast-xml-parser";
+import MarkdownIt from "markdown-it";
 import { describe, expect, test } from "vitest";
 import { allSpecies, speciesById } from "vivary/catalog";
 import { citationsOf, recordById } from "vivary/evidence";
@@ -236,6 +237,40 @@ describe("a page as HTML", () => {
     expect(page).not.toContain("undefined</a>");
     const links = [...page.matchAll(/href="([^"]*)"/g)].map(([, to]) => to);
     expect(new Set(links).size).toBeLessThanOrEqual(1);
+  });
+
+  test.each([
+    "/fish/a%20b",
+    "/fish/a b?c=d&e=f#g",
+    "/fisch/kärpfling(1)[2]_*x*",
+    "/fish?a=1&copy;=2&#60;",
+    "/fish/><script>|x`y",
+  ])("leads in Markdown where it leads in HTML: %s", (to) => {
+    const asked = { candidates: [barb], linkTo: () => to };
+    const addressesIn = (html: string) =>
+      [...html.matchAll(/href="([^"]*)"/g)].map(([, address = ""]) => {
+        const plain = address
+          .replaceAll(
+            /&(lt|gt|quot|amp);/g,
+            (_, name: string) => ({ lt: "<", gt: ">", quot: '"' })[name] ?? "&",
+          )
+          .replaceAll(/\s/g, encodeURIComponent);
+        return new URL(plain, "https://vivary.test/").href;
+      });
+    const html = addressesIn(speciesPage(betta, { ...asked, format: "html" }));
+    const markdown = addressesIn(
+      new MarkdownIt().render(speciesPage(betta, { ...asked, format: "markdown" })),
+    );
+    expect(html).not.toStrictEqual([]);
+    expect(markdown.map(decodeURI)).toStrictEqual(html.map(decodeURI));
+  });
+
+  test("stays whole in Markdown whatever address an app gives", () => {
+    const framed = (to: string) =>
+      new MarkdownIt()
+        .render(speciesPage(betta, { candidates: [barb], format: "markdown", linkTo: () => to }))
+        .replaceAll(/href="[^"]*"/g, "");
+    expect(framed("/fish\\z>)\n\n# h\n\n|a|\ud800")).toBe(framed("/fish"));
   });
 
   test("shows what stands in names as text", () => {
