@@ -184,11 +184,11 @@ export function objectOf<Given>(value: Given, subject: string, expected = "an ob
   throw refusal(subject, expected, value);
 }
 
-/** Refuses what is left of options once all that a function reads are taken out: a misspelt one would say nothing. */
+/** Refuses what is left of what was given once all that a function reads is taken out: a misspelt field would say nothing. */
 export function refuseOthers(others: Readonly<Record<string, undefined>>, within = "options"): void {
   for (const [name, value] of Object.entries<unknown>(others))
     if (value !== undefined)
-      throw refusal(`${within}.${name}`, "an option of this function", name, "unknown-key");
+      throw refusal(`${within}.${name}`, "a field that this function reads", name, "unknown-key");
 }
 
 /** The list itself, or an {@link InvalidInputError} where it is none. */

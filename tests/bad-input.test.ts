@@ -2,10 +2,12 @@ import fc from "fast-check";
 import { describe, expect, test } from "vitest";
 import { InvalidInputError, OutsideDomainError } from "../src/errors";
 import * as load from "../src/load";
+import type { Plan } from "../src/plan";
 import * as ranges from "../src/ranges";
 import * as tank from "../src/tank";
 import * as units from "../src/units";
 import * as water from "../src/water";
+import { expectRefused } from "./refused";
 import { runs } from "./runs";
 
 type AnyFunction = (...args: readonly unknown[]) => unknown;
@@ -229,4 +231,41 @@ test("no one can widen a range of validity", () => {
     temperature.max = 1_000;
   }).toThrow(TypeError);
   expect(() => water.oxygenSaturation({ temperature: 500 })).toThrow(OutsideDomainError);
+});
+
+describe("a misspelt field is refused where it would say nothing", () => {
+  const base = { shape: "rectangle", length: 60, width: 30 } as const;
+  test.each([
+    ["mesured", () => tank.tankGeometry({ base, height: 36, mesured: "outer" } as never)],
+    ["glas", () => tank.tankFloor({ base, glas: 1 } as never)],
+    ["shpe", () => load.bodyMass({ length: 5, shpe: "eel-like" } as never)],
+    ["temprature", () => load.ration({ mass: 1, temprature: 20 } as never)],
+    ["masss", () => load.oxygenDemand({ mass: 1, temperature: 20, masss: 2 } as never)],
+    ["proteinshare", () => load.nitrogenLoad({ food: 1, proteinshare: 0.3 } as never)],
+    ["days", () => load.filterCapacity({ mediaArea: 1, age: 60, days: 60 } as never)],
+  ])("%s", (name, call) => {
+    expectRefused(call, name);
+  });
+
+  test("the tank of a plan is measured as it is", () => {
+    const planned: Required<Plan["tank"]> = {
+      base,
+      height: 36,
+      unit: "cm",
+      measured: "inner",
+      glass: 0,
+      waterBelowRim: 0,
+      lid: true,
+      flow: { calmest: "still", strongest: "gentle" },
+      cover: 0.3,
+      openWater: 0.5,
+      openSurface: 1,
+      sightBreaks: 2,
+      substrate: "sand",
+      hides: { caves: 1 },
+      plants: "planted",
+      filter: { mediaArea: 1, age: 60 },
+    };
+    expect(tank.tankGeometry({ ...planned, height: 36 })).toEqual(tank.tankGeometry({ base, height: 36 }));
+  });
 });

@@ -1,4 +1,4 @@
-import { inDomain, objectOf, oneOf, positive } from "../errors";
+import { inDomain, objectOf, oneOf, positive, refuseOthers } from "../errors";
 import { frozen } from "../frozen";
 import type { Range } from "../ranges";
 import type { TraitValue } from "../species";
@@ -76,7 +76,8 @@ const within95 = 1.96;
  * span is wide rather than narrow. It grows with length: at 5 cm a factor of 2.3 either way, at 60 cm one of 2.9.
  *
  * @throws OutsideDomainError outside {@link bodyMassDomain}.
- * @throws InvalidInputError if the length or a constant is missing or not above zero, or the shape is none of those known.
+ * @throws InvalidInputError if the length or a constant is missing or not above zero, or the shape is none of those known;
+ * for any other field.
  *
  * @example
  * ```ts
@@ -88,7 +89,8 @@ const within95 = 1.96;
  * ```
  */
 export function bodyMass(fish: BodyMassInput): BodyMass {
-  const { length, shape, lengthWeight } = objectOf(fish, "");
+  const { length, shape, lengthWeight, ...others } = objectOf(fish, "");
+  refuseOthers(others, "");
   const cm = inDomain(positive(length, "length"), "length", bodyMassDomain.length, "cm");
   const prior = shape === undefined ? anyShape : priors[oneOf(shape, Object.keys(priors), "shape")];
   if (lengthWeight !== undefined) {

@@ -1,4 +1,4 @@
-import { inDomain, objectOf } from "../errors";
+import { inDomain, objectOf, refuseOthers } from "../errors";
 import { frozen } from "../frozen";
 import type { Range } from "../ranges";
 
@@ -38,7 +38,7 @@ const ripening = { min: 7, max: 56 } as const;
  * medicines, very soft water and lack of oxygen undo it, and much waste on the media slows it.
  *
  * @throws OutsideDomainError outside {@link filterCapacityDomain}.
- * @throws InvalidInputError if a number is missing or not finite.
+ * @throws InvalidInputError if a number is missing or not finite; for any other field.
  *
  * @example
  * ```ts
@@ -49,7 +49,8 @@ const ripening = { min: 7, max: 56 } as const;
  * ```
  */
 export function filterCapacity(filter: FilterCapacityInput): Range {
-  const { mediaArea, age } = objectOf(filter, "");
+  const { mediaArea, age, ...others } = objectOf(filter, "");
+  refuseOthers(others, "");
   const area = inDomain(mediaArea, "mediaArea", filterCapacityDomain.mediaArea, "m²");
   const days = inDomain(age, "age", filterCapacityDomain.age, "d");
   return {

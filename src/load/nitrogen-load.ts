@@ -1,4 +1,4 @@
-import { inDomain, objectOf } from "../errors";
+import { inDomain, objectOf, refuseOthers } from "../errors";
 import { frozen } from "../frozen";
 
 /** What the ammonia of a fish is reckoned from. */
@@ -30,7 +30,7 @@ const usualProtein = 0.4;
  * coefficient read in a published sizing script).
  *
  * @throws OutsideDomainError outside {@link nitrogenLoadDomain}.
- * @throws InvalidInputError if a number is missing or not finite.
+ * @throws InvalidInputError if a number is missing or not finite; for any other field.
  *
  * @example
  * ```ts
@@ -40,7 +40,8 @@ const usualProtein = 0.4;
  * ```
  */
 export function nitrogenLoad(eaten: NitrogenLoadInput): number {
-  const { food, proteinShare = usualProtein } = objectOf(eaten, "");
+  const { food, proteinShare = usualProtein, ...others } = objectOf(eaten, "");
+  refuseOthers(others, "");
   const grams = inDomain(food, "food", nitrogenLoadDomain.food, "g/d");
   const share = inDomain(proteinShare, "proteinShare", nitrogenLoadDomain.proteinShare);
   return grams * share * excreted * 1000;

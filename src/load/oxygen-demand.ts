@@ -1,4 +1,4 @@
-import { inDomain, objectOf, positive } from "../errors";
+import { inDomain, objectOf, positive, refuseOthers } from "../errors";
 import { frozen } from "../frozen";
 import type { Range } from "../ranges";
 import { kelvins } from "../units/inner";
@@ -72,7 +72,7 @@ const within95 = 1.96;
  * which the abstract of the line does not give: FishBase, version 06/2018, table of oxygen use.
  *
  * @throws OutsideDomainError outside {@link oxygenDemandDomain}.
- * @throws InvalidInputError if the mass is not above zero, or a number is missing or not finite.
+ * @throws InvalidInputError if the mass is not above zero, or a number is missing or not finite; for any other field.
  *
  * @example
  * ```ts
@@ -84,7 +84,8 @@ const within95 = 1.96;
  * ```
  */
 export function oxygenDemand(fish: OxygenDemandInput): OxygenDemand {
-  const { mass, temperature } = objectOf(fish, "");
+  const { mass, temperature, ...others } = objectOf(fish, "");
+  refuseOthers(others, "");
   const grams = positive(mass, "mass");
   const T = kelvins(inDomain(temperature, "temperature", oxygenDemandDomain.temperature, "°C"));
   const resting = Math.exp(15.7 - 5020 / T) * (grams / 50) ** 0.8 * oxygen;

@@ -1,4 +1,4 @@
-import { objectOf, positive } from "../errors";
+import { objectOf, positive, refuseOthers } from "../errors";
 import type { Range } from "../ranges";
 import { oxygenDemand } from "./oxygen-demand";
 
@@ -44,7 +44,7 @@ function warmth(temperature: number): number {
  * neon tetra of 0.17 g at upkeep took about 2 % of its mass, 1.7 times the lower end (Sales & Janssens 2003; Pannevis &
  * Earle 1994).
  *
- * @throws InvalidInputError if the mass is not above zero, or a number is missing or not finite.
+ * @throws InvalidInputError if the mass is not above zero, or a number is missing or not finite; for any other field.
  * @throws OutsideDomainError if the temperature lies outside that of {@link oxygenDemand}, 0 to 40 °C.
  *
  * @example
@@ -58,7 +58,8 @@ function warmth(temperature: number): number {
  * ```
  */
 export function ration(fish: RationInput): Range {
-  const { mass, temperature = measuredAt } = objectOf(fish, "");
+  const { mass, temperature = measuredAt, ...others } = objectOf(fish, "");
+  refuseOthers(others, "");
   const grams = positive(mass, "mass");
   const most = plenty.share * plenty.mass;
   return {

@@ -1,7 +1,8 @@
 import { decimal } from "../decimal";
 import { InvalidInputError, type Problem } from "../errors";
 import { once } from "../later";
-import { lengthInCm, type TankFloor, type TankGeometry, tankFloor, tankGeometry } from "../tank";
+import { lengthInCm, type TankFloor, type TankGeometry } from "../tank";
+import { floorOf, geometryOf } from "../tank/inner";
 import {
   countConflicts,
   flowConflicts,
@@ -78,9 +79,9 @@ export function measuredPlan(plan: Plan, parties = partiesOfGroups(plan.groups))
   const { height } = tank;
   return {
     tank,
-    floor: tankFloor(tank),
+    floor: floorOf(tank),
     ...(height !== undefined && {
-      geometry: tankGeometry({ ...tank, height }),
+      geometry: geometryOf({ ...tank, height }),
       height: decimal(lengthInCm(height, tank.unit)),
     }),
     heightWithoutWater: heightWithoutWater(tank),

@@ -2,6 +2,7 @@ import { objectOf, oneOf, refusal } from "../errors";
 import type { LengthUnit } from "../units";
 import type { TankBase } from "./base";
 import type { FloorAt, FloorMeasures } from "./floor";
+import { knownTank } from "./known-fields";
 import { distance, lengthDomain } from "./lengths";
 import { bowed } from "./shapes/bowed";
 import { circle } from "./shapes/circle";
@@ -51,9 +52,14 @@ export interface TankFloor {
  * ```
  */
 export function tankFloor(tank: BaseDimensions): TankFloor {
+  return floorOf(knownTank(tank));
+}
+
+/** The same of a tank of which is known that it has no fields but those of tanks. */
+export function floorOf(tank: BaseDimensions): TankFloor {
   const { base, unit = "cm", measured = "inner", glass = 0 } = objectOf(tank, "");
   oneOf(measured, ["inner", "outer"], "measured");
-  const floorAt = floorOf(base, unit);
+  const floorAt = floorAtOf(base, unit);
   const pane = distance(glass, unit, "glass");
 
   const inner = floorAt(measured === "outer" ? pane : 0);
@@ -68,7 +74,7 @@ export function tankFloor(tank: BaseDimensions): TankFloor {
   return { inner, outer, nominal };
 }
 
-function floorOf(base: TankBase, unit: LengthUnit): FloorAt {
+function floorAtOf(base: TankBase, unit: LengthUnit): FloorAt {
   const shape: unknown = objectOf(base, "base").shape;
   switch (base.shape) {
     case "rectangle":
