@@ -164,8 +164,7 @@ function usualSpan(plan: Plan, on: TurningFact, group: Group | undefined): Range
 
 /** The side of a rectangle that is not its longest run, cm; of another base none, 0. */
 function otherSide(plan: Plan): number {
-  const { longestRun, footprint } = checkedPlan(plan).floor.nominal;
-  return plan.tank.base.shape === "rectangle" ? footprint / longestRun : 0;
+  return plan.tank.base.shape === "rectangle" ? checkedPlan(plan).floor.nominal.width : 0;
 }
 
 /** What is cover is not free to swim in. */

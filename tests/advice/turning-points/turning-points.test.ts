@@ -161,6 +161,20 @@ test("a tank of any shape is followed from what its walls leave of it to what aq
   fc.assert(property, { numRuns: runs(200) });
 });
 
+test("a tank is followed from as long as it is wide, whatever its measures", () => {
+  for (const [length, width] of [
+    [30.1, 21.1],
+    [21.1, 30.1],
+    [100.3, 33.3],
+  ] as const) {
+    const plan: Plan = { ...danios, tank: { ...danios.tank, base: { shape: "rectangle", length, width } } };
+    const least = Math.min(length, width);
+    const [first] = turningPoints(plan, { on: "tank.longestRun", span: { min: least, max: 200 } });
+    expect(first?.from).toBe(least);
+    expect(turningPoints(plan, { on: "tank.longestRun" })[0]?.from).toBe(least);
+  }
+});
+
 test("what cannot be followed is refused", () => {
   const refused = (options: object) =>
     expect(() => turningPoints(danios, options as TurningOptions)).toThrow(InvalidInputError);
