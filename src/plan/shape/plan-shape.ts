@@ -1,5 +1,6 @@
 import { once } from "../../later";
 import { currents, foods, grounds, hides, lights, zones } from "../../species/inner";
+import { maxPolygonCorners } from "../../tank";
 import { lawgivers } from "../generated";
 import { bodyLength, count, object, temper, text, word, yesOrNo } from "./parts";
 import type { ObjectShape, Shape, ShapeCheck } from "./shape";
@@ -25,7 +26,12 @@ const bases = (): Shape => ({
   of: {
     rectangle: base("rectangle", { length, width: length }),
     polygon: base("polygon", {
-      points: { is: "list", of: { is: "list", of: length, least: 2, most: 2 }, least: 3, most: 10_000 },
+      points: {
+        is: "list",
+        of: { is: "list", of: length, least: 2, most: 2 },
+        least: 3,
+        most: maxPolygonCorners,
+      },
     }),
     circle: base("circle", { diameter: length }),
     sector: base("sector", { radius: length, angle: { is: "number" } }),

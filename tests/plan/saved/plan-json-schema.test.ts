@@ -40,6 +40,22 @@ describe("a service with the schema and safeParsePlan agree", () => {
     );
   });
 
+  test("on how many corners a tank has", () => {
+    for (const [count, accepted] of [
+      [3, true],
+      [200, true],
+      [201, false],
+    ] as const) {
+      const points = Array.from({ length: count }, (_, corner) => {
+        const turn = (2 * Math.PI * corner) / count;
+        return [50 + 40 * Math.cos(turn), 50 + 40 * Math.sin(turn)];
+      });
+      const plan = { ...saved, tank: { ...saved.tank, base: { shape: "polygon", points } } };
+      expect(validate(plan)).toBe(accepted);
+      expect(safeParsePlan(plan, speciesById).success).toBe(accepted);
+    }
+  });
+
   test("on characters beyond the first plane, which count once", () => {
     const named = (id: string) => ({ ...saved, groups: [{ ...saved.groups[1], id }] });
     for (const [id, accepted] of [
@@ -56,7 +72,25 @@ describe("a service with the schema and safeParsePlan agree", () => {
       fc.jsonValue({ maxDepth: 2 }),
       fc.constantFrom(-1, 0, 0.5, 1, 2, 1e6, 1e7, "still", "sand"),
     );
+    const corners = fc.oneof(fc.nat({ max: 5 }), fc.integer({ min: 195, max: 205 })).map((count) =>
+      Array.from({ length: count }, (_, corner) => {
+        const turn = (2 * Math.PI * corner) / count;
+        return [50 + 40 * Math.cos(turn), 50 + 40 * Math.sin(turn)];
+      }),
+    );
+    const base = fc.record(
+      {
+        shape: fc.constantFrom("rectangle", "polygon", "circle", "bowl"),
+        points: fc.oneof(corners, fc.jsonValue({ maxDepth: 2 })),
+        length: fc.constantFrom(-1, 60, "60"),
+        width: fc.constant(30),
+        diameter: fc.constant(40),
+      },
+      { requiredKeys: ["shape"] },
+    );
+    const polygon = corners.map((points) => ({ shape: "polygon", points }));
     const places = [
+      ["tank", "base"],
       ["tank", "height"],
       ["tank", "cover"],
       ["tank", "flow"],
@@ -70,15 +104,20 @@ describe("a service with the schema and safeParsePlan agree", () => {
     ] as const;
     const ofShape = ["type", "word", "unknown-key", "too-many", "text"];
     fc.assert(
-      fc.property(fc.constantFrom(...places), value, ([section, field], put) => {
-        const plan = Object(asJson(saved));
-        plan[section][field] = put;
-        const parsed = safeParsePlan(plan, speciesById);
-        const misshapen = !parsed.success && parsed.problems.some(({ code }) => ofShape.includes(code));
-        if (parsed.success) expect(validate(plan)).toBe(true);
-        if (misshapen) expect(validate(plan)).toBe(false);
-        if (!validate(plan)) expect(parsed.success).toBe(false);
-      }),
+      fc.property(
+        fc.constantFrom(...places),
+        value,
+        fc.oneof(base, polygon),
+        ([section, field], put, putBase) => {
+          const plan = Object(asJson(saved));
+          plan[section][field] = field === "base" ? putBase : put;
+          const parsed = safeParsePlan(plan, speciesById);
+          const misshapen = !parsed.success && parsed.problems.some(({ code }) => ofShape.includes(code));
+          if (parsed.success) expect(validate(plan)).toBe(true);
+          if (misshapen) expect(validate(plan)).toBe(false);
+          if (!validate(plan)) expect(parsed.success).toBe(false);
+        },
+      ),
       { numRuns: runs(500) },
     );
   });
