@@ -1,3 +1,4 @@
+import { decimal } from "../../decimal";
 import { listOf, oneOf, positive, refusal } from "../../errors";
 import { lengthMeaning, lengthMeasure, sex as sexes } from "../traits/class-lists";
 import type { LengthMeasure, Sex } from "../traits/class-names";
@@ -28,8 +29,8 @@ export function totalLength(length: number, measure: LengthMeasure, share?: numb
   positive(length, "length");
   oneOf(measure, lengthMeasure, "measure");
   const { min, max } = sharesOf(share);
-  if (measure === "SL") return { min: length / max, max: length / min };
-  return { min: length, max: isMeasuredWhole(measure) ? length : length / min };
+  if (measure === "SL") return { min: decimal(length / max), max: decimal(length / min) };
+  return { min: length, max: isMeasuredWhole(measure) ? length : decimal(length / min) };
 }
 
 /** Whether a measure is of the whole animal, so that nothing has to be added for a tail fin. */

@@ -1,3 +1,4 @@
+import { decimal } from "../../decimal";
 import { objectOf, oneOf } from "../../errors";
 import { convert, type Unit } from "../../units";
 import { traitDefinitions } from "../traits/definitions";
@@ -15,7 +16,7 @@ export function inTraitUnit(statement: Stated, path: TraitPath): NonNullable<unk
   const { value, unit: given } = objectOf(statement, "statement");
   const { unit: own } = traitDefinitions[oneOf(path, traitPaths, "trait")];
   if (!given || !own || given === own) return value;
-  return withSizes(value, (size) => convert(size, given as Unit, own as Unit));
+  return withSizes(value, (size) => decimal(convert(size, given as Unit, own as Unit)));
 }
 
 /** The sizes that a value of fields may hold; its other numbers are counts. */

@@ -1,3 +1,4 @@
+import { decimal } from "../../decimal";
 import { listOf, objectOf, oneOf, refusal, refuseOthers } from "../../errors";
 import { frozen } from "../../frozen";
 import { gap, overlap } from "../../ranges";
@@ -228,15 +229,16 @@ function scopeRows({ a, b }: Pair, scope: Scope, measures: readonly OverlapMeasu
     ...metOn(scope),
     basis: weakestBasis(common.flatMap((each) => [each.a.basis, each.b.basis])),
   };
-  return measures.map((measure) =>
-    inOrder(columns, {
+  return measures.map((measure) => {
+    const formula: WidthFormula = (widths) => decimal(formulas[measure](widths));
+    return inOrder(columns, {
       overlapID: [a.name, b.name, axis, measure].join("/"),
       ...told,
       measure,
-      ...measuredBy(formulas[measure], boxes),
-      ...movedBy(formulas[measure], boxes, { a, b }),
-    }),
-  );
+      ...measuredBy(formula, boxes),
+      ...movedBy(formula, boxes, { a, b }),
+    });
+  });
 }
 
 /** What two share on one axis, or how far they lie apart; nothing of a box. */
@@ -248,7 +250,7 @@ function metOn({ axis, common }: Scope): Pick<OverlapRow, "sharedMin" | "sharedM
   return {
     sharedMin: shared?.min ?? null,
     sharedMax: shared?.max ?? null,
-    gap: between ? between.max - between.min : null,
+    gap: between ? decimal(between.max - between.min) : null,
   };
 }
 

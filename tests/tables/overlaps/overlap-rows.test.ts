@@ -82,6 +82,25 @@ describe("rows", () => {
     ]);
   });
 
+  test("have no dust of the binary system in them", () => {
+    const sour = species("sour", {
+      pH: [
+        { min: 5.8, max: 6.8 },
+        { min: 5.6, max: 6.6 },
+      ],
+    });
+    const sweet = species("sweet", { pH: [{ min: 7, max: 8.1 }] });
+    const mild = species("mild", { pH: [{ min: 6.6, max: 7.6 }] });
+    const measures = ["schoener", "containment"] as const;
+    const rows = overlapRows([sour, sweet, mild], { axes: [pH], measures });
+    expect(rows.find(({ overlapID }) => overlapID.startsWith("sour/sweet"))?.gap).toBe(0.2);
+    expect(rows.find(({ overlapID }) => overlapID === `sour/mild/${pH}/schoener`)?.value).toBe(0.2);
+    for (const row of rows) {
+      for (const cell of Object.values(row).filter((cell) => typeof cell === "number"))
+        expect(String(cell).length, row.overlapID).toBeLessThan(15);
+    }
+  });
+
   test("name the form of a profile that has one applied", () => {
     const barb = speciesById("puntigrus-tetrazona");
     if (!barb) throw new Error("The tiger barb is not in the catalog.");

@@ -57,6 +57,13 @@ describe("traits", () => {
   });
 });
 
+test("figures of facts and statements have no dust of the binary system", () => {
+  for (const { min, max, number } of [...factRows(allSpecies), ...statementRows(allRecords)]) {
+    for (const figure of [min, max, number])
+      if (figure !== null) expect(String(figure)).toBe(String(Number(figure.toPrecision(12))));
+  }
+});
+
 /** A record that states one trait. */
 const stating = (section: string, trait: string, statements: readonly object[]): SpeciesRecord =>
   ({
