@@ -10,7 +10,7 @@ import { relationsTo } from "../../../src/report/page/company/relations";
 import { breadth } from "../../../src/report/page/company/shared-water";
 import { typicalTank } from "../../../src/report/page/company/typical-tank";
 import { headcount, usualGroup } from "../../../src/report/page/company/usual-group";
-import { factAt, type SpeciesProfile } from "../../../src/species";
+import { factAt, type SpeciesProfile, splitPath, type TraitPath, traitPaths } from "../../../src/species";
 
 const species = (id: string): SpeciesProfile => {
   const found = speciesById(id);
@@ -210,5 +210,38 @@ describe("the length up to which others are eaten", () => {
     expect(speciesPage(loach, { messages: germanPages }).replaceAll(/\s+/g, " ")).toContain(
       "Schnecken bis 2 cm Länge werden gefressen, längere womöglich auch.",
     );
+  });
+});
+
+describe("of a profile that somebody made by hand", () => {
+  const barb = species("puntigrus-tetrazona");
+  const few = candidates.slice(0, 12);
+  const without = (path: TraitPath): SpeciesProfile => {
+    const [section, name] = splitPath(path);
+    return { ...barb, [section]: { ...barb[section], [name]: undefined } };
+  };
+
+  test.each(traitPaths)("a page is written without %s", (path) => {
+    const page = speciesPage(without(path), { candidates: few });
+    expect(page).toContain("Tiger barb");
+    expect(page).not.toMatch(/undefined|NaN|Infinity/);
+  });
+
+  test("no tank is named for company of a species whose length nobody knows", () => {
+    expect(typicalTank(without("size.adultLength"), 6)).toBeUndefined();
+  });
+
+  test("two and a half females to a male are whole animals", () => {
+    const harem = {
+      ...barb,
+      social: {
+        ...barb.social,
+        group: { value: { least: 1 }, basis: "published" },
+        femalesPerMale: { value: 2.5, basis: "published" },
+      },
+    } as SpeciesProfile;
+    const { males = 0, females = 0 } = usualGroup(harem);
+    expect([males, females].every(Number.isInteger)).toBe(true);
+    expect(females).toBeGreaterThanOrEqual(2.5 * males);
   });
 });

@@ -11,10 +11,14 @@ const roomForCompany = 1.5;
 /** Of a species of which nobody states the room it needs: how many of its lengths the tank is long. Common practice. */
 const lengthsOfTank = 8;
 
-/** The smallest standard tank that has the room for some of a species and half as much again for company; undefined where none has. */
+/**
+ * The smallest standard tank that has the room for some of a species and half as much again for company; undefined where
+ * none has, and where nobody knows how long the species grows.
+ */
 export function typicalTank(profile: SpeciesProfile, animals: number): TankDimensions | undefined {
-  const grown = lengthsMeant(factAt(profile, "size.adultLength")?.value ?? [], "usual");
-  const own = Math.max(...grown.map(({ total }) => total.max));
+  const lengths = factAt(profile, "size.adultLength")?.value;
+  if (!lengths) return undefined;
+  const own = Math.max(...lengthsMeant(lengths, "usual").map(({ total }) => total.max));
   const { length = lengthsOfTank * own, floor = 0 } = leastRoom(profile, animals);
   const height = factAt(profile, "space.height")?.value ?? 0;
   return standardTanks.find((tank) => {

@@ -11,7 +11,7 @@ export function usualGroup(species: SpeciesProfile): Group {
   if (living !== "harem" && each === 0) return { species, unsexed: least };
   const ofEach = Math.max(1, each);
   const males = Math.max(1, Math.floor(least / (1 + ofEach)));
-  return { species, males, females: Math.max(males * ofEach, least - males) };
+  return { species, males, females: Math.max(Math.ceil(males * ofEach), least - males) };
 }
 
 /** How many animals a group has. */
