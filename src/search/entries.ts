@@ -1,3 +1,4 @@
+import { listOf, objectOf, refusal } from "../errors";
 import { once } from "../later";
 import { remembered } from "../remembered";
 import { moved } from "../shelf";
@@ -72,14 +73,14 @@ const membersOf = /* @__PURE__ */ once<ReadonlyMap<string, readonly Bearer[]>>((
  */
 export const languageOf = /* @__PURE__ */ remembered(({ names, groups }: SearchNames): Language => {
   const current = new Map(moved);
-  const named = Object.entries(names).flatMap(([key, texts]) => {
+  const named = textsIn(names, "names").flatMap(([key, texts]) => {
     const [given = "", form] = key.split("/");
     const id = current.get(given) ?? given;
     const bearer = form === undefined ? { id } : { id, form };
     const as = form === undefined ? "vernacular" : "form";
     return acceptedNames().has(id) ? [texts.map((text) => entry(text, as, [bearer]))] : [];
   });
-  const grouped = Object.entries(groups).flatMap(([taxon, texts]) =>
+  const grouped = textsIn(groups, "groups").flatMap(([taxon, texts]) =>
     texts.map((text) => entry(text, "group", membersOf().get(taxon) ?? [])),
   );
   const firsts = named.flatMap(
@@ -87,3 +88,12 @@ export const languageOf = /* @__PURE__ */ remembered(({ names, groups }: SearchN
   );
   return { entries: [...named.flat(), ...grouped], first: new Map(firsts) };
 });
+
+/** The lists of a language by their keys, or an InvalidInputError where one is no list of texts. */
+function textsIn(lists: SearchNames["names"], subject: string): readonly [string, readonly string[]][] {
+  const entries = Object.entries(objectOf(lists, subject));
+  for (const [key, texts] of entries)
+    for (const text of listOf(texts, `${subject}.${key}`))
+      if (typeof text !== "string") throw refusal(`${subject}.${key}`, "a list of texts", texts);
+  return entries;
+}

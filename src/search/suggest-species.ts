@@ -1,4 +1,4 @@
-import { listOf, objectOf, refuseOthers, wholeNumber } from "../errors";
+import { listOf, objectOf, ofPart, refuseOthers, wholeNumber } from "../errors";
 import { typedName } from "../typed-name";
 import {
   acceptedNames,
@@ -65,7 +65,7 @@ export function suggestSpecies(typed: string, options: SuggestOptions = {}): rea
   refuseOthers(others);
   wholeNumber(limit, "options.limit");
   if (wanted.letters === "") return [];
-  const languages = [...languagesIn(asked), en].map(languageOf);
+  const languages = languagesIn(asked);
   const entries = [...languages.map((language) => language.entries), scientificEntries()];
   const found = new Map<string, Found>();
   const isFound = () => [...found.values()].some(({ match }) => match.rank < withinWord);
@@ -151,12 +151,11 @@ function compared(a: string, b: string): number {
   return a < b ? -1 : 1;
 }
 
-function languagesIn(languages: readonly SearchNames[] = []): readonly SearchNames[] {
-  for (const [index, given] of listOf(languages, "options.languages").entries()) {
-    const subject = `options.languages[${index}]`;
-    const { names, groups } = objectOf(given, subject);
-    objectOf(names, `${subject}.names`);
-    objectOf(groups, `${subject}.groups`);
-  }
-  return languages;
+/** Languages that a caller gives as they are searched, English after them. */
+function languagesIn(languages: readonly SearchNames[] = []): readonly Language[] {
+  const given = Array.from(listOf(languages, "options.languages"), (one, index) => {
+    objectOf(one, `options.languages[${index}]`);
+    return ofPart(["options", "languages", index], () => languageOf(one));
+  });
+  return [...given, languageOf(en)];
 }

@@ -1,5 +1,5 @@
 import type { Finding, Quantity, Verdict } from "../compatibility";
-import { listOf, objectOf } from "../errors";
+import { listOf, objectOf, oneOf } from "../errors";
 import { frozen } from "../frozen";
 import type { Condition } from "../plan";
 import { bases } from "../species";
@@ -112,7 +112,7 @@ type FindingCells = Omit<
  */
 export function verdictRows(given: readonly Verdict[]): readonly VerdictRow[] {
   return listOf(given, "verdicts").flatMap((verdict, index): readonly VerdictRow[] => {
-    const { parties, outcome, bounds, findings, met } = objectOf(verdict, `verdicts[${index}]`);
+    const { parties, outcome, bounds, findings, met } = checked(verdict, `verdicts[${index}]`);
     const ids = parties.map(({ id }) => id);
     const told = {
       verdict: index + 1,
@@ -137,6 +137,20 @@ export function verdictRows(given: readonly Verdict[]): readonly VerdictRow[] {
       ),
     );
   });
+}
+
+/** The verdict itself, or an InvalidInputError where it lacks what a row tells. */
+function checked(verdict: Verdict, at: string): Verdict {
+  const { parties, outcome, bounds, findings, met } = objectOf(verdict, at);
+  oneOf(outcome, columns.outcome.words, `${at}.outcome`);
+  objectOf(bounds, `${at}.bounds`);
+  for (const [index, party] of listOf(parties, `${at}.parties`).entries())
+    objectOf(party, `${at}.parties[${index}]`);
+  for (const [name, list] of Object.entries({ findings, met })) {
+    for (const [index, finding] of listOf(list, `${at}.${name}`).entries())
+      listOf(objectOf(finding, `${at}.${name}[${index}]`).traits, `${at}.${name}[${index}].traits`);
+  }
+  return verdict;
 }
 
 const noFigure = { measure: null, number: null, min: null, max: null, unit: null, word: null };

@@ -3,6 +3,7 @@ import de from "vivary/search/de";
 import { allSpecies, speciesById } from "../../src/catalog";
 import { InvalidInputError } from "../../src/errors";
 import { type SearchNames, type SuggestOptions, suggestSpecies } from "../../src/search";
+import { expectRefused } from "../refused";
 import { seedOf, someOf } from "../runs";
 
 const idsOf = (typed: string, options?: SuggestOptions) =>
@@ -324,6 +325,16 @@ describe("whatever is typed", () => {
       );
     },
   );
+
+  test.each([
+    [{ names: { "danio-rerio": "Zebra" }, groups: {} }, "options.languages[0].names.danio-rerio"],
+    [{ names: { "danio-rerio": [7] }, groups: {} }, "options.languages[0].names.danio-rerio"],
+    [{ names: {}, groups: { Cichlidae: "cichlid" } }, "options.languages[0].groups.Cichlidae"],
+    [{ names: {} }, "options.languages[0].groups"],
+  ])("a language as %j is refused by the place of what is no list of names", (language, path) => {
+    const languages = [{ language: "xx", ...language } as unknown as SearchNames];
+    expectRefused(() => suggestSpecies("danio", { languages }), path);
+  });
 
   test("ten are given, or as many as are asked for", () => {
     expect(suggestSpecies("tetra")).toHaveLength(10);

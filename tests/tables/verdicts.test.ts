@@ -4,6 +4,7 @@ import { assessPair, assessPlan } from "../../src/compatibility";
 import { InvalidInputError } from "../../src/errors";
 import { applyForm, type SpeciesProfile } from "../../src/species";
 import { verdictRows } from "../../src/tables";
+import { expectRefused } from "../refused";
 
 const named = (name: string): SpeciesProfile => {
   const [found] = findSpecies(name);
@@ -93,4 +94,14 @@ test("rows have ids that none shares", () => {
 test("refuses what are no verdicts", () => {
   expect(() => Reflect.apply(verdictRows, undefined, [pair])).toThrow(InvalidInputError);
   expect(() => Reflect.apply(verdictRows, undefined, [["suitable"]])).toThrow(InvalidInputError);
+});
+
+test.each([
+  ["an empty object", {}, "verdicts[0].outcome"],
+  ["no parties", { ...pair, parties: undefined }, "verdicts[0].parties"],
+  ["no bounds", { ...pair, bounds: null }, "verdicts[0].bounds"],
+  ["a finding that is nothing", { ...pair, findings: [null] }, "verdicts[0].findings[0]"],
+  ["a finding without traits", { ...pair, met: [{ rule: "pH" }] }, "verdicts[0].met[0].traits"],
+])("%s is no verdict", (_, verdict, at) => {
+  expectRefused(() => Reflect.apply(verdictRows, undefined, [[verdict]]), at);
 });

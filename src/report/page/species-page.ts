@@ -1,4 +1,4 @@
-import { InvalidInputError, listOf, objectOf, oneOf, refuseOthers } from "../../errors";
+import { InvalidInputError, listOf, objectOf, oneOf, refusal, refuseOthers } from "../../errors";
 import { profileProblems, profilesOf } from "../../plan/inner";
 import type { SpeciesProfile, SpeciesRecord } from "../../species";
 import { englishPages } from "../messages/english-page";
@@ -68,17 +68,23 @@ export function speciesPageIn(
     ...others
   } = objectOf(options, "options");
   refuseOthers(others);
-  oneOf(format, ["text", "markdown", "html"], "format");
+  oneOf(format, ["text", "markdown", "html"], "options.format");
+  if (typeof linkTo !== "function") throw refusal("options.linkTo", "a function", linkTo);
   const problems = profileProblems(profile, ["profile"]);
   if (problems.length > 0) throw new InvalidInputError(problems);
-  const candidates = profilesOf(given, ["candidates"]);
+  const candidates = profilesOf(given, ["options", "candidates"]);
   const page = pageOf(profile, {
     candidates,
-    sources: listOf(sources, "sources"),
+    sources: listOf(sources, "options.sources"),
     record,
     messages,
     write: quantityWriter(messages, units),
   });
-  if (format === "html") return asHtml(page, linkTo);
-  return format === "markdown" ? asMarkdown(page, linkTo) : asText(page);
+  const addressOf: LinkTo = (id, form) => {
+    const address: unknown = linkTo(id, form);
+    if (address === undefined || typeof address === "string") return address;
+    throw refusal("options.linkTo", "a function that gives an address or undefined", address);
+  };
+  if (format === "html") return asHtml(page, addressOf);
+  return format === "markdown" ? asMarkdown(page, addressOf) : asText(page);
 }

@@ -1,6 +1,7 @@
 import { decimal } from "../../decimal";
 import { listOf, objectOf, oneOf, refusal, refuseOthers } from "../../errors";
 import { frozen } from "../../frozen";
+import { profilesOf } from "../../plan/inner";
 import { gap, overlap } from "../../ranges";
 import type { WidthFormula, Widths } from "../../ranges/inner";
 import { bases, type SpeciesProfile, type SpeciesRecord, traitPaths, traitTable } from "../../species";
@@ -144,8 +145,10 @@ export function overlapRows(
   refuseOthers(others);
   const figures = traitPaths.filter((path) => traitTable[path].way === "figures");
   chosen(axes, figures, "axes");
+  if (recordOf !== undefined && typeof recordOf !== "function")
+    throw refusal("options.recordOf", "a function", recordOf);
   chosen(measures, Object.keys(formulas), "measures");
-  const compared = listOf(profiles, "profiles").map((profile) => ({
+  const compared = profilesOf(profiles, ["profiles"]).map((profile) => ({
     profile,
     name: nameOf(profile),
     standing: new Map(axes.map((axis) => [axis, standingSpans(profile, axis, recordOf?.(profile.id))])),

@@ -1,9 +1,8 @@
-import { listOf } from "../../errors";
 import { frozen } from "../../frozen";
 import type { Names } from "../../species";
 import type { RowWith } from "../table";
 import { dct, dwc, ets } from "../terms";
-import type { Described } from "./described";
+import { type Described, describedOf } from "./described";
 
 const columns = {
   nameID: { type: "string", about: "Tells the row from all others.", required: true },
@@ -49,7 +48,7 @@ export type NameRow = RowWith<typeof columns>;
  * What the species of records or profiles are called beside their accepted names: vernacular names of species and forms,
  * and synonyms.
  *
- * @throws InvalidInputError for what is no list.
+ * @throws InvalidInputError for what is no list of records or profiles.
  *
  * @example
  * ```ts
@@ -60,7 +59,7 @@ export type NameRow = RowWith<typeof columns>;
  * ```
  */
 export function nameRows(species: readonly Described[]): readonly NameRow[] {
-  return listOf(species, "species").flatMap(({ id, taxonomy, names, forms = {} }) => [
+  return describedOf(species, "species").flatMap(({ id, taxonomy, names, forms = {} }) => [
     ...vernacular(id, null, names),
     ...Object.entries(forms).flatMap(([form, { names }]) => vernacular(id, form, names)),
     ...(taxonomy.synonyms ?? []).map((name, index) => ({

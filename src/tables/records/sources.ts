@@ -1,7 +1,8 @@
-import { objectOf } from "../../errors";
+import { listOf, objectOf } from "../../errors";
 import { frozen } from "../../frozen";
 import type { RowWith } from "../table";
 import { dct } from "../terms";
+import { textOf } from "./described";
 
 /** What a row takes of a source in CSL-JSON, the field names those of the standard. */
 export interface CslSource {
@@ -82,7 +83,17 @@ export type SourceRow = RowWith<typeof columns>;
  * ```
  */
 export function sourceRows(given: Readonly<Record<string, CslSource | undefined>>): readonly SourceRow[] {
-  return Object.values(objectOf(given, "sources")).flatMap((source) => (source ? [rowOf(source)] : []));
+  return Object.entries(objectOf(given, "sources")).flatMap(([key, source]) =>
+    source === undefined ? [] : [rowOf(checked(source, `sources.${key}`))],
+  );
+}
+
+function checked(source: CslSource, at: string): CslSource {
+  const { id, type, title, author = [] } = objectOf(source, at);
+  for (const [field, text] of Object.entries({ id, type, title })) textOf(text, `${at}.${field}`);
+  for (const [index, one] of listOf(author, `${at}.author`).entries())
+    objectOf(one, `${at}.author[${index}]`);
+  return source;
 }
 
 const rowOf = (source: CslSource): SourceRow => ({

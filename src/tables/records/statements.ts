@@ -1,4 +1,4 @@
-import { listOf } from "../../errors";
+import { objectOf, ofPart } from "../../errors";
 import { frozen } from "../../frozen";
 import {
   bases,
@@ -18,6 +18,7 @@ import {
 import { groupsOf, hasValue, informs, inTraitUnit, joined, type Stated, topicKey } from "../../species/inner";
 import { inOrder, type RowWith } from "../table";
 import { dwc, ets } from "../terms";
+import { describedOf } from "./described";
 import { noValue, partsOf, valueColumns } from "./parts";
 
 const columns = {
@@ -161,10 +162,17 @@ export type StatementRow = RowWith<typeof columns>;
  * ```
  */
 export function statementRows(records: readonly SpeciesRecord[]): readonly StatementRow[] {
-  return listOf(records, "records").flatMap((record) => [
-    ...rowsOf(record, record, null),
-    ...Object.entries(record.forms ?? {}).flatMap(([form, stated]) => rowsOf(record, stated, form)),
-  ]);
+  return describedOf(records, "records").flatMap((record, index) =>
+    ofPart(["records", index], () => {
+      objectOf(record.sources, "sources");
+      return [
+        ...rowsOf(record, record, null),
+        ...Object.entries(record.forms ?? {}).flatMap(([form, stated]) =>
+          ofPart(["forms", form], () => rowsOf(record, stated, form)),
+        ),
+      ];
+    }),
+  );
 }
 
 function rowsOf(record: SpeciesRecord, stated: Statements, form: string | null): readonly StatementRow[] {

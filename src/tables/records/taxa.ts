@@ -1,9 +1,8 @@
-import { listOf } from "../../errors";
 import { frozen } from "../../frozen";
 import { classes } from "../../species";
 import { listed, type RowWith } from "../table";
 import { dct, dwc } from "../terms";
-import type { Described } from "./described";
+import { type Described, describedOf } from "./described";
 
 const columns = {
   taxonID: {
@@ -64,7 +63,7 @@ export type TaxonRow = RowWith<typeof columns>;
 /**
  * The species of records or profiles, a row each.
  *
- * @throws InvalidInputError for what is no list.
+ * @throws InvalidInputError for what is no list of records or profiles.
  *
  * @example
  * ```ts
@@ -75,7 +74,7 @@ export type TaxonRow = RowWith<typeof columns>;
  * ```
  */
 export function taxonRows(species: readonly Described[]): readonly TaxonRow[] {
-  return listOf(species, "species").map(({ id, taxonomy, identifiers = {} }) => ({
+  return describedOf(species, "species").map(({ id, taxonomy, identifiers = {} }) => ({
     taxonID: id,
     scientificName: `${taxonomy.name} ${taxonomy.authority}`,
     canonicalName: taxonomy.name,

@@ -239,6 +239,15 @@ describe("a page as HTML", () => {
     expect(new Set(links).size).toBeLessThanOrEqual(1);
   });
 
+  test("leads nowhere by what is no function, or gives no address", () => {
+    for (const linkTo of ["/fish", () => 7, () => null]) {
+      for (const format of ["html", "markdown"]) {
+        const asked = { candidates: [barb], format, linkTo };
+        expectRefused(() => Reflect.apply(speciesPage, undefined, [betta, asked]), "options.linkTo");
+      }
+    }
+  });
+
   test.each([
     "/fish/a%20b",
     "/fish/a b?c=d&e=f#g",

@@ -282,6 +282,9 @@ test.each([
   ["an axis that holds no figures", [danio], { axes: ["space.zones"], measures: ["jaccard"] }],
   ["an axis twice", [danio], { axes: [pH, pH], measures: ["jaccard"] }],
   ["an unknown measure", [danio], { axes: [pH], measures: ["overlap"] }],
+  ["nothing among profiles", [danio, null], { axes: [pH], measures: ["jaccard"] }],
+  ["an empty object among profiles", [danio, {}], { axes: [pH], measures: ["jaccard"] }],
+  ["records in place of what finds them", [danio], { axes: [pH], measures: ["jaccard"], recordOf: [] }],
   ["one species twice", [danio, danio], { axes: [pH], measures: ["jaccard"] }],
 ])("refuses %s", (_, profiles, options) => {
   expect(() => Reflect.apply(overlapRows, undefined, [profiles, options])).toThrow(InvalidInputError);

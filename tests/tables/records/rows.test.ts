@@ -4,6 +4,7 @@ import { InvalidInputError } from "../../../src/errors";
 import { allRecords, recordById } from "../../../src/evidence";
 import { factAt, resolve, type SpeciesRecord, traitPaths } from "../../../src/species";
 import { factRows, nameRows, sourceRows, statementRows, taxonRows, traitRows } from "../../../src/tables";
+import { expectRefused } from "../../refused";
 import { seedOf, someOf } from "../../runs";
 
 const recordOf = (id: string): SpeciesRecord => {
@@ -343,4 +344,38 @@ test.each(Object.entries({ taxonRows, nameRows, statementRows, factRows, sourceR
 test("facts are of profiles: records, whose traits hold statements, are refused", () => {
   expect(() => Reflect.apply(factRows, undefined, [[recordOf("danio-rerio")]])).toThrow(InvalidInputError);
   expect(() => Reflect.apply(factRows, undefined, [[null]])).toThrow(InvalidInputError);
+});
+
+const danio = recordOf("danio-rerio");
+const withTaxonomy = (changed: object) => ({ ...danio, taxonomy: { ...danio.taxonomy, ...changed } });
+
+test.each([
+  ["nothing", null, ""],
+  ["an empty object", {}, ".id"],
+  ["an id alone", { id: "danio-rerio" }, ".taxonomy"],
+  ["no author", withTaxonomy({ authority: undefined }), ".taxonomy.authority"],
+  ["synonyms that are a text", withTaxonomy({ synonyms: "Brachydanio" }), ".taxonomy.synonyms"],
+  ["names that are a text", { ...danio, names: { en: "zebra danio" } }, ".names.en"],
+  ["a form that is nothing", { ...danio, forms: { veil: null } }, ".forms.veil"],
+])("a table of species refuses %s by its place", (_, given, at) => {
+  const list = [danio, given];
+  expectRefused(() => Reflect.apply(nameRows, undefined, [list]), `species[1]${at}`);
+  expectRefused(() => Reflect.apply(taxonRows, undefined, [list]), `species[1]${at}`);
+  expectRefused(() => Reflect.apply(statementRows, undefined, [list]), `records[1]${at}`);
+});
+
+test.each([
+  ["without sources", { ...danio, sources: undefined }, "records[0].sources"],
+  ["whose pH is a number", { ...danio, water: { pH: 7 } }, "records[0].water.pH"],
+  ["with a statement that is nothing", { ...danio, water: { pH: [null] } }, "records[0].water.pH[0]"],
+])("statements are of records, and not of one %s", (_, record, at) => {
+  expectRefused(() => Reflect.apply(statementRows, undefined, [[record]]), at);
+});
+
+test("a source without a title is refused", () => {
+  expectRefused(
+    () => Reflect.apply(sourceRows, undefined, [{ a: { id: "a", type: "book" } }]),
+    "sources.a.title",
+  );
+  expectRefused(() => Reflect.apply(sourceRows, undefined, [{ a: 5 }]), "sources.a");
 });

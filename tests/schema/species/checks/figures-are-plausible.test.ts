@@ -23,7 +23,10 @@ test.each([
     { space: { territory: [{ by: trade, value: { area: 0.2, zone: "bottom", holder: "pair" } }] } },
   ],
   ["weights in mg", { size: { lengthWeight: [{ by: trade, value: { a: 12, b: 3 } }] } }],
-  ["weights that grow with the square", { size: { lengthWeight: [{ by: trade, value: { a: 0.01, b: 1.9 } }] } }],
+  [
+    "weights that grow with the square",
+    { size: { lengthWeight: [{ by: trade, value: { a: 0.01, b: 1.9 } }] } },
+  ],
   ["prey in metres", { predation: { eats: [{ by: trade, value: { prey: "fish", greatest: 0.04 } }] } }],
   ["a pH with a slipped point", { water: { pH: [{ by: trade, value: { min: 65, max: 75 }, as: "kept" }] } }],
 ])("%s shows", (_, fields) => {
