@@ -7,6 +7,7 @@ import type { Plan } from "../plan";
 import { type FactUnit, factUnits } from "./fact-units";
 import { type FactName, groupFacts, isFact, isOfGroup, isWorded, readFact, tankFacts } from "./read-fact";
 import type { TraitReader } from "./trait-reader";
+import { wordProblems } from "./word-problems";
 
 /** What a fact must be: a number within a span, or one of some words. */
 export type Wanted =
@@ -27,8 +28,8 @@ export interface Condition {
  * Whether a plan meets a condition, on the adopted facts of its species.
  *
  * @returns `undefined` where the plan does not say, or where it hangs on a trait that is not known.
- * @throws InvalidInputError for what is no plan or no condition, and where the condition is about a group that the plan
- * does not have.
+ * @throws InvalidInputError for what is no plan or no condition, for words that are no answer to its fact, and where the condition
+ * is about a group that the plan does not have.
  *
  * @example
  * ```ts
@@ -45,9 +46,13 @@ export interface Condition {
  */
 export function isMet(condition: Condition, plan: Plan): boolean | undefined {
   const checked = checkedPlan(plan);
-  const problems = conditionProblems(condition, checked.parties.length);
-  if (problems.length > 0) throw new InvalidInputError(problems);
+  refuse(conditionProblems(condition, checked.parties.length));
+  if ("oneOf" in condition.wanted) refuse(wordProblems(condition.on, condition.wanted.oneOf));
   return holds(condition, checked, adoptedTraits(checked));
+}
+
+function refuse(problems: readonly Problem[]): void {
+  if (problems.length > 0) throw new InvalidInputError(problems);
 }
 
 /** Whether a checked plan meets a condition, by traits as they are read. */

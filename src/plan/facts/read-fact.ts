@@ -116,7 +116,7 @@ type AnswerTo<Name extends FactName> = Name extends keyof typeof tankFacts
     : never;
 
 /** The facts that are answered in words or with yes or no; all others are numbers. */
-type WordedFact = {
+export type WordedFact = {
   [Name in FactName]: AnswerTo<Name> extends number | undefined ? never : Name;
 }[FactName];
 

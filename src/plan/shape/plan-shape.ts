@@ -2,11 +2,15 @@ import { once } from "../../later";
 import { currents, foods, grounds, hides, lights, zones } from "../../species/inner";
 import { maxPolygonCorners } from "../../tank";
 import { lawgivers } from "../generated";
+import type { Planting } from "../plan";
 import { bodyLength, count, object, temper, text, word, yesOrNo } from "./parts";
 import type { ObjectShape, Shape, ShapeCheck } from "./shape";
 
 /** The most groups that are judged at once. */
 export const mostGroups = 100;
+
+/** How a tank may be planted. */
+export const plantings: readonly Planting[] = ["none", "planted", "grown-in"];
 
 /** The most hiding places of a kind, and the most sight breaks, of a tank. */
 export const mostPlaces = 1000;
@@ -58,7 +62,7 @@ const tank = /* @__PURE__ */ once(() =>
       sightBreaks: places,
       substrate: word(grounds),
       hides: object(Object.fromEntries(hides.map((kind) => [kind, places]))),
-      plants: { is: "word", words: ["none", "planted", "grown-in"] },
+      plants: word(plantings),
       filter: object(
         {
           mediaArea: { is: "number", min: 0, max: 1_000_000, unit: "m²" },

@@ -1,6 +1,8 @@
 import { describe, expect, test } from "vitest";
 import danioRerio from "vivary/catalog/danio-rerio";
-import { type FactName, facts, fieldsOf, isMet, type Plan, planData } from "../../../src/plan";
+import { type FactName, facts, fieldsOf, type Plan, planData } from "../../../src/plan";
+import { checkedPlan } from "../../../src/plan/checked-plan";
+import { adoptedTraits, holds } from "../../../src/plan/facts/condition";
 import { factUnits } from "../../../src/plan/facts/fact-units";
 import { isOfGroup, isWorded } from "../../../src/plan/facts/read-fact";
 import { english } from "../../../src/report";
@@ -69,7 +71,8 @@ describe.each(Object.entries(facts))("%s", (name, { label, unit, paths }) => {
     const of = isOfGroup(name) ? { of: 0 } : {};
     const wanted = isWorded(name as FactName) ? { oneOf: ["nothing"] } : { min: -2, max: -1 };
     const bare: Plan = { tank: { base: plan.tank.base }, groups: [{ species: danioRerio, unsexed: 6 }] };
-    const met = isMet({ on: name as FactName, ...of, wanted }, bare);
+    const checked = checkedPlan(bare);
+    const met = holds({ on: name as FactName, ...of, wanted }, checked, adoptedTraits(checked));
     const known = [
       "tank.longestRun",
       "tank.footprint",
