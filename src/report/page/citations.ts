@@ -60,6 +60,6 @@ export function fullCitation(
   const told = parts
     .filter(Boolean)
     .map((part) => String(part).replace(/\.$/, ""))
-    .join(". ");
+    .reduce((before, part) => `${before}${/[?!]$/.test(before) ? "" : "."} ${part}`);
   return `${told}${remark && ` (${remark})`}.`;
 }

@@ -209,6 +209,16 @@ describe("the pages of all species and forms", () => {
   });
 });
 
+test("a reference ends a title that asks or exclaims with no further stop", () => {
+  const asking = allSpecies.filter((profile) =>
+    evidenceOf(profile).sources.some(({ source }) => /[?!]$/.test(source?.title ?? "")),
+  );
+  expect(asking.length).toBeGreaterThan(0);
+  for (const profile of asking) {
+    expect(speciesPage(profile, evidenceOf(profile)), profile.id).not.toMatch(/[?!]\./);
+  }
+});
+
 describe("a page as HTML", () => {
   const page = speciesPage(barb, {
     format: "html",
