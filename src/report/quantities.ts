@@ -57,8 +57,8 @@ export function quantityWriter(messages: Messages, system: UnitSystem): WriteQua
   const [usual, fine] = [numberWriter(language, 1), numberWriter(language, 2)];
   /** Unrounded to what people say, each with more decimals. */
   const closer = [usual, ...[1, 2].map((digits) => numberWriter(language, digits, digits))];
-  const written = (figure: Figure, closely?: WriteNumber): Written => {
-    const shown = inFittingUnit(figure);
+  const written = (figure: Figure, beside: Figure = figure, closely?: WriteNumber): Written => {
+    const shown = inFittingUnit(figure, beside);
     const { unit = "", value, by, min, max } = shown;
     const [name, change] = shownIn(ofSystem, unit);
     const behind = (text: string) => {
@@ -88,12 +88,13 @@ export function quantityWriter(messages: Messages, system: UnitSystem): WriteQua
   };
   return (figure, beside) => {
     if (!figure) return "";
-    const { text, numbers } = written(figure);
+    const { text } = written(figure, beside);
     if (!beside || !areApart(figure, beside)) return text;
     const isTold = (one: Written, other: Written) => !one.numbers.some((end) => other.numbers.includes(end));
-    if (isTold({ text, numbers }, written(beside))) return text;
-    const close = closer.find((closely) => isTold(written(figure, closely), written(beside, closely)));
-    return written(figure, close ?? closer.at(-1)).text;
+    const isToldBy = (closely?: WriteNumber) =>
+      isTold(written(figure, beside, closely), written(beside, figure, closely));
+    if (isToldBy()) return text;
+    return written(figure, beside, closer.find(isToldBy) ?? closer.at(-1)).text;
   };
 }
 
@@ -133,10 +134,10 @@ function toTwoDigits(figure: number, rounded: Rounding): number {
 /** The floor in cm² from which on floors are told in the larger unit. */
 const largeFloor = 10_000;
 
-/** A floor that is large, in m²; any other figure as it is. */
-function inFittingUnit(figure: Figure): Figure {
+/** A floor that is large, or stands beside one that is, in m²; any other figure as it is. */
+function inFittingUnit(figure: Figure, beside: Figure): Figure {
   const { value, min, max, unit } = figure;
-  if (unit !== "cm2" || Math.max(value ?? 0, min ?? 0, max ?? 0) < largeFloor) return figure;
+  if (unit !== "cm2" || Math.max(...endsOf(figure), ...endsOf(beside)) < largeFloor) return figure;
   const inM2 = (area: number | undefined) => (area === undefined ? undefined : convert(area, "cm2", "m2"));
   return { value: inM2(value), min: inM2(min), max: inM2(max), unit: "m2" };
 }
@@ -178,6 +179,7 @@ function numberWriter(language: string, decimals: number, always = 0): WriteNumb
     const digits = digitsOf(Math.abs(value));
     const times = 10 ** digits;
     const figure = rounded ? rounded(decimal(value * times)) / times : value;
-    return formats[digits]?.format(figure) ?? "";
+    const isNothing = Math.abs(figure * times) < 0.5;
+    return formats[digits]?.format(isNothing ? 0 : figure) ?? "";
   };
 }

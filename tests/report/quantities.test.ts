@@ -19,6 +19,10 @@ test.each([
   ["metric", { value: 3590, unit: "kg" }, "3,600 kg"],
   ["metric", { min: 1249, unit: "kg" }, "at least 1,300 kg"],
   ["imperial", { value: 200, unit: "L" }, "44 imp gal"],
+  ["metric", { value: -0.02, unit: "degC" }, "0 °C"],
+  ["metric", { max: -0.02, unit: "degC" }, "at most -0.1 °C"],
+  ["metric", { min: -0.02, unit: "degC" }, "at least 0 °C"],
+  ["metric", { value: -2, unit: "degC" }, "-2 °C"],
   ["metric", { value: 4000, unit: "cm2" }, "4,000 cm²"],
   ["us", { value: 4000, unit: "cm2" }, "620 sq in"],
   ["us", { min: 80, unit: "cm" }, "at least 32 in"],
@@ -92,6 +96,10 @@ test.each([
   ["metric", { value: 12.31, unit: "cm" }, { value: 12.34, unit: "cm" }, "12.31 cm"],
   ["metric", { value: 112.1, unit: "cm" }, { value: 112.4, unit: "cm" }, "112.1 cm"],
   ["metric", { value: 10_100, unit: "cm2" }, { value: 10_140, unit: "cm2" }, "1.01 m²"],
+  ["metric", { min: 80_000, unit: "cm2" }, { value: 2400, unit: "cm2" }, "at least 8 m²"],
+  ["metric", { value: 2400, unit: "cm2" }, { min: 80_000, unit: "cm2" }, "0.24 m²"],
+  ["metric", { value: 9900, unit: "cm2" }, { value: 9950, unit: "cm2" }, "9,900 cm²"],
+  ["us", { value: 2400, unit: "cm2" }, { min: 80_000, unit: "cm2" }, "2.58 sq ft"],
   ["metric", { min: 23.341, unit: "degC" }, { value: 23.34, unit: "degC" }, "at least 23.4 °C"],
 ] as const)("in %s units %o beside %o is told apart: %s", (system, figure, other, text) => {
   expect(write(system)(figure, other)).toBe(text);
