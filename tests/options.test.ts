@@ -137,13 +137,71 @@ describe.each(Object.entries(calls))("%s", (name, call) => {
 });
 
 test("what a profile may rest on is refused where nothing reads it", () => {
-  expectRefused(() => asGiven((only) => resolve(record, { only }), { comercial: true }), "only.comercial");
+  expectRefused(
+    () => asGiven((only) => resolve(record, { only }), { comercial: true }),
+    "options.only.comercial",
+  );
+});
+
+const sideways = { min: 21, max: 20 };
+test.each<readonly [string, string, unknown, string]>([
+  ["assessPair", "rules", [], "range"],
+  ["assessPair", "rules", [null], "type"],
+  ["assessPlan", "rules", "all", "type"],
+  ["outcomes", "rules", [], "range"],
+  ["planner", "rules", [], "range"],
+  ["suspects", "rules", [], "range"],
+  ["assessPlan", "thresholds", { likelyPrej: 1 }, "unknown-key"],
+  ["assessPairBy", "thresholds", { likelyPrey: "1" }, "type"],
+  ["setPoint", "thresholds", 7, "type"],
+  ["remedies", "want", "fine", "word"],
+  ["remedies", "most", 0, "range"],
+  ["leastTank", "most", 0, "range"],
+  ["leastTank", "shapes", [], "range"],
+  ["suggestSpecies", "limit", 0, "range"],
+  ["whoCouldJoin", "settles", 7, "range"],
+  ["turningPoints", "on", "water.colour", "word"],
+  ["turningPoints", "of", 0, "range"],
+  ["turningPoints", "span", sideways, "range"],
+  ["overlapRows", "axes", [], "range"],
+  ["overlapRows", "measures", ["likeness"], "word"],
+  ["rangeChart", "records", 7, "type"],
+  ["rangeChart", "sources", [], "type"],
+  ["rangeChart", "units", "ells", "word"],
+  ["sizeChart", "units", "ells", "word"],
+  ["profileMarkdown", "units", "ells", "word"],
+  ["describe", "units", "ells", "word"],
+  ["speciesPage", "units", "ells", "word"],
+  ["speciesPage", "format", "pdf", "word"],
+  ["speciesPage", "sources", 7, "type"],
+  ["resolve", "only", 7, "type"],
+])("%s says of its option %s that it stands among the options", (name, option, wrong, code) => {
+  const call = calls[name];
+  if (!call) throw new Error(name);
+  const run = () => asGiven(call, { ...needed[name], [option]: wrong });
+  expectRefused(run, new RegExp(`^options\\.${option}\\b`));
+  expect(run).toThrow(expect.objectContaining({ problems: [expect.objectContaining({ code })] }));
+});
+
+test("one of several records is told by its place", () => {
+  expectRefused(() => asGiven(calls.rangeChart as Call, { records: [record, 1] }), /^options\.records\[1\]$/);
+});
+
+test("an empty list is refused as one everywhere", () => {
+  for (const run of [
+    () => setPoint([]),
+    () => sizeChart([]),
+    () => rangeChart([], "water.pH"),
+    () => assessPlan({ ...plan, groups: [] }),
+  ]) {
+    expect(run).toThrow(expect.objectContaining({ problems: [expect.objectContaining({ code: "range" })] }));
+  }
 });
 
 /** The functions that are given profiles as a list, by the path of the list. */
 const lists: readonly (readonly [string, string, (profiles: never) => unknown])[] = [
   ["candidates", "whoCouldJoin", (candidates) => whoCouldJoin(plan, candidates)],
-  ["candidates", "speciesPage", (candidates) => speciesPage(danioRerio, { candidates })],
+  ["options.candidates", "speciesPage", (candidates) => speciesPage(danioRerio, { candidates })],
   ["profiles", "outcomes", (given) => outcomes(given)],
   ["profiles", "rangeChart", (given) => rangeChart(given, "water.pH")],
   ["profiles", "setPoint", (given) => setPoint(given)],

@@ -67,10 +67,11 @@ export type ThresholdValues = Readonly<Record<ThresholdName, number>>;
  */
 export function thresholdValues(changed?: Partial<ThresholdValues>): ThresholdValues {
   if (changed === undefined) return numbers;
-  for (const [name, value] of Object.entries(objectOf(changed, "thresholds"))) {
+  for (const [name, value] of Object.entries(objectOf(changed, "options.thresholds"))) {
     const names = Object.keys(numbers);
-    if (!names.includes(name)) throw refusal("thresholds", `one of ${names.join(", ")}`, name);
-    finite(value, `thresholds.${name}`);
+    if (!names.includes(name))
+      throw refusal("options.thresholds", `one of ${names.join(", ")}`, name, "unknown-key");
+    finite(value, `options.thresholds.${name}`);
   }
   return Object.freeze({ ...numbers, ...changed });
 }

@@ -156,7 +156,7 @@ export function readersUnit(messages: Messages, system: UnitSystem, unit: string
 
 function unitsOf(system: UnitSystem): Units {
   if (Object.hasOwn(systems, system)) return systems[system];
-  throw refusal("units", `one of ${Object.keys(systems).join(", ")}`, system, "word");
+  throw refusal("options.units", `one of ${Object.keys(systems).join(", ")}`, system, "word");
 }
 
 /** How a canonical unit is shown; one that no system knows as it stands. */

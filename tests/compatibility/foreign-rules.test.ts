@@ -47,7 +47,7 @@ test("what was not defined as a rule is refused where it is used, sound or not",
     undefined,
     "temperature",
   ]) {
-    const refused = [["rules[1]", expect.stringMatching(/defineRule/)]];
+    const refused = [["options.rules[1]", expect.stringMatching(/defineRule/)]];
     expect(problemsOf(() => pairBy(defined({ ...sound, id: "x-other" }), rule))).toEqual(refused);
     expect(problemsOf(() => planBy(planRules[0], rule))).toEqual(refused);
   }
@@ -109,10 +109,10 @@ describe("a rule that is none is refused where it is defined", () => {
 
 test("the same rule twice is refused, an app's or the library's", () => {
   expect(problemsOf(() => pairBy(defined({ ...sound }), defined({ ...sound })))).toEqual([
-    ["rules[1].id", "another id than that of rules[0]"],
+    ["options.rules[1].id", "another id than that of rules[0]"],
   ]);
   expect(problemsOf(() => pairBy(...pairRules, pairRules[0]))).toEqual([
-    [`rules[${pairRules.length}].id`, "another id than that of rules[0]"],
+    [`options.rules[${pairRules.length}].id`, "another id than that of rules[0]"],
   ]);
   expect(problemsOf(() => planBy(...planRules, planRules[0]))).toHaveLength(1);
 });

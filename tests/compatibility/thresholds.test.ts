@@ -594,7 +594,7 @@ test("a name the table does not have, or a value that is no number, is refused",
   expect(given(JSON.parse('{ "__proto__": 1 }'))).toThrow(InvalidInputError);
   for (const value of [Number.NaN, Number.POSITIVE_INFINITY, "2", null]) {
     expect(given({ floorLoad: value }), String(value)).toThrow(
-      /^thresholds\.floorLoad: expected a finite number/,
+      /^options\.thresholds\.floorLoad: expected a finite number/,
     );
   }
 });

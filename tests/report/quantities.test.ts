@@ -79,7 +79,7 @@ test("numbers are written as the language has them", () => {
 test.each(["cubits", "toString", "__proto__", undefined, 7])("%s is no system of units", (system) => {
   expect(() => Reflect.apply(quantityWriter, undefined, [english, system])).toThrow(
     expect.objectContaining({
-      problems: [expect.objectContaining({ path: ["units"], code: "word", found: system })],
+      problems: [expect.objectContaining({ path: ["options", "units"], code: "word", found: system })],
     }),
   );
 });

@@ -17,7 +17,7 @@ export interface MeasuredTank {
 /** Tanks to choose from, the smallest floor first, of equal floors the smallest volume; or an InvalidInputError. */
 export function bySize(shapes: readonly TankDimensions[]): readonly MeasuredTank[] {
   if (listOf(shapes, "options.shapes").length === 0)
-    throw refusal("options.shapes", "at least one tank", shapes);
+    throw refusal("options.shapes", "at least one tank", shapes, "range");
   return shapes
     .map((shape, index) => ofPart(["options", "shapes", index], () => measured(shape)))
     .sort((one, other) => one.floor.footprint - other.floor.footprint || one.litres - other.litres);

@@ -93,8 +93,8 @@ export function remedies(plan: Plan, options: RemedyOptions = {}): Remedies {
     company: offered = [],
     ...assessing
   } = objectOf(options, "options");
-  oneOf(want, ["suitable", "conditional"], "want");
-  wholeNumber(most, "most", 50);
+  oneOf(want, ["suitable", "conditional"], "options.want");
+  wholeNumber(most, "options.most", 50);
   const company = profilesOf(offered, ["options", "company"]);
   const alike = typical();
   const planner = plannerOf(atWorst ? alike.plan(plan) : plan, assessing);

@@ -16,7 +16,7 @@ export interface Animal {
 /** The species of a list, or an InvalidInputError where it holds none or what is no profile. */
 export function animalsOf(given: readonly SpeciesProfile[], terms: Terms): readonly Animal[] {
   const profiles = profilesOf(given, ["profiles"]);
-  if (profiles.length === 0) throw refusal("profiles", "at least one profile", given);
+  if (profiles.length === 0) throw refusal("profiles", "at least one profile", given, "range");
   return profiles.map((profile, place) => ({
     place,
     profile,

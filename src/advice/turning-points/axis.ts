@@ -70,27 +70,30 @@ const mostAnimals = 1000;
  */
 export function axisOf(plan: Plan, followed: Followed): Axis {
   const { on, of, span } = followed;
-  oneOf(on, facing, "on");
+  oneOf(on, facing, "options.on");
   const isOfGroup = on === "group.count" || on === "group.length";
   const group = of === undefined ? undefined : plan.groups[of];
   if (isOfGroup && !group)
-    throw refusal("of", `the index of one of ${plan.groups.length} groups`, of, "range");
-  if (!isOfGroup && of !== undefined) throw refusal("of", "nothing, since it is about the tank", of, "range");
+    throw refusal("options.of", `the index of one of ${plan.groups.length} groups`, of, "range");
+  if (!isOfGroup && of !== undefined)
+    throw refusal("options.of", "nothing, since it is about the tank", of, "range");
   if (on === "tank.flow.calmest" || on === "tank.flow.strongest") return currentAxis(plan, on, span);
   const { min, max } = spanOf(span) ?? usualSpan(plan, on, group);
   const axis = { min, max, goesInSteps: on === "group.count", unit: facts[on].unit, told: asNumber };
   const ofGroup = (changed: Partial<Group>): PlanChange => ({ groups: { [of ?? 0]: changed } });
   switch (on) {
     case "tank.longestRun":
-      if (min < otherSide(plan)) throw refusal("span.min", "no less than the other side", min, "range");
+      if (min < otherSide(plan))
+        throw refusal("options.span.min", "no less than the other side", min, "range");
       return { ...axis, at: (run) => ({ tank: { base: longer(plan, run) } }) };
     case "tank.footprint":
       return { ...axis, at: (area) => ({ tank: { base: scaledTo(plan, { area }) } }) };
     case "tank.cover":
       return { ...axis, at: (cover) => ({ tank: { cover, ...openBeside(plan, cover) } }) };
     case "group.count":
-      if (max > mostAnimals) throw refusal("span.max", `at most ${mostAnimals} animals`, max, "range");
-      if (Math.ceil(min) > max) throw refusal("span", "a whole number in it", span, "range");
+      if (max > mostAnimals)
+        throw refusal("options.span.max", `at most ${mostAnimals} animals`, max, "range");
+      if (Math.ceil(min) > max) throw refusal("options.span", "a whole number in it", span, "range");
       return {
         ...axis,
         min: Math.ceil(min),
@@ -115,13 +118,14 @@ const asNumber = (number: number) => number;
 
 function spanOf(span: Range | undefined): Range | undefined {
   if (span === undefined) return undefined;
-  ends(span, "span");
-  return { min: finite(span.min, "span.min"), max: finite(span.max, "span.max") };
+  ends(span, "options.span");
+  return { min: finite(span.min, "options.span.min"), max: finite(span.max, "options.span.max") };
 }
 
 /** All currents, by their place from still to strong; the other end of the tank's goes along where it has to. */
 function currentAxis(plan: Plan, on: TurningFact, span: Range | undefined): Axis {
-  if (span !== undefined) throw refusal("span", "nothing, since all currents are tried", span, "conflict");
+  if (span !== undefined)
+    throw refusal("options.span", "nothing, since all currents are tried", span, "conflict");
   const place = (current: FlowClass | undefined, other: number) =>
     current ? currents.indexOf(current) : other;
   const told = (number: number) => currents[number] as FlowClass;

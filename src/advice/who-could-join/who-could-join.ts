@@ -89,7 +89,7 @@ export function whoCouldJoin(
   const quick = joinable(plan, assessing);
   const whole = once(() => plannerOf(plan, assessing));
   if (settles !== undefined && !plan.groups[settles])
-    throw refusal("settles", `the index of one of ${plan.groups.length} groups`, settles, "range");
+    throw refusal("options.settles", `the index of one of ${plan.groups.length} groups`, settles, "range");
   const outcome = quick.outcome ?? whole().outcome;
   const checked = checkedPlan(plan);
   const joins: Joining[] = [];

@@ -1,4 +1,4 @@
-import { objectOf, refuseOthers } from "../../errors";
+import { objectOf, ofPart, refuseOthers } from "../../errors";
 import { checkedRules } from "../engine/rule/checked-rules";
 import type { AssessWith, Rule } from "../engine/rule/rule";
 import { type ThresholdValues, thresholdValues } from "../threshold-values";
@@ -14,6 +14,13 @@ export interface AssessOptions extends ThresholdOptions {
   /** The rules to judge by, in place of all of the library's: some of these, and those that `defineRule` made. */
   readonly rules?: readonly Rule[] | undefined;
 }
+
+/** The rules that options name, checked; a refusal says that they stand there. */
+export const namedRules = (
+  rules: readonly Rule[] | undefined,
+  checked: (rules: readonly Rule[], options: ThresholdOptions) => AssessWith,
+): readonly Rule[] | undefined =>
+  rules === undefined ? undefined : ofPart(["options"], () => checked(rules, {}).rules);
 
 /** What to judge with, or an {@link InvalidInputError} where the rules or options are none. */
 export function assessWith(rules: readonly Rule[], options: ThresholdOptions): AssessWith {

@@ -59,7 +59,7 @@ export function assessPairBy(
 export function pairRulesOf(rules: readonly Rule[], options: ThresholdOptions): AssessWith<PairRule> {
   const { thresholds } = assessWith(rules, options);
   const ofPairs = pairRulesAmong(rules);
-  if (ofPairs.length === 0) throw refusal("rules", "at least one rule about pairs", rules.length);
+  if (ofPairs.length === 0) throw refusal("rules", "at least one rule about pairs", rules.length, "range");
   return { rules: ofPairs, thresholds };
 }
 

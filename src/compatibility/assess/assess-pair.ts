@@ -2,8 +2,8 @@ import { objectOf } from "../../errors";
 import type { Party } from "../../plan";
 import { pairRules } from "../rules";
 import type { Verdict } from "../verdict/verdict";
-import type { AssessOptions } from "./assess-options";
-import { assessPairBy } from "./assess-pair-by";
+import { type AssessOptions, namedRules } from "./assess-options";
+import { assessPairBy, pairRulesOf } from "./assess-pair-by";
 
 /**
  * Whether two kinds of animals can be kept together, whatever the tank: the findings of every pair rule, the outcome
@@ -26,6 +26,6 @@ import { assessPairBy } from "./assess-pair-by";
  * ```
  */
 export function assessPair(a: Party, b: Party, options: AssessOptions = {}): Verdict {
-  const { rules = pairRules, ...others } = objectOf(options, "options");
-  return assessPairBy(rules, a, b, others);
+  const { rules, ...others } = objectOf(options, "options");
+  return assessPairBy(namedRules(rules, pairRulesOf) ?? pairRules, a, b, others);
 }

@@ -39,6 +39,6 @@ export function assessedBy(by: AssessWith, plan: Plan): Verdict {
 /** The rules and numbers by which a plan is judged. */
 export function planRulesOf(rules: readonly Rule[], options: ThresholdOptions): AssessWith {
   const by = assessWith(rules, options);
-  if (by.rules.length === 0) throw refusal("rules", "at least one rule", 0);
+  if (by.rules.length === 0) throw refusal("rules", "at least one rule", 0, "range");
   return by;
 }

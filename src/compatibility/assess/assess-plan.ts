@@ -5,7 +5,7 @@ import type { Plan } from "../../plan";
 import type { AssessWith } from "../engine/rule/rule";
 import { pairRules, planRules } from "../rules";
 import type { Verdict } from "../verdict/verdict";
-import type { AssessOptions } from "./assess-options";
+import { type AssessOptions, namedRules } from "./assess-options";
 import { assessedBy, planRulesOf } from "./assess-plan-by";
 
 /**
@@ -44,8 +44,8 @@ export function assessPlan(plan: Plan, options: AssessOptions = {}): Verdict {
 
 /** What to judge plans with: the rules that are named, or all of the library's, those about plans first. */
 export function assessPlanWith(options: AssessOptions): AssessWith {
-  const { rules = libraryRules(), ...others } = objectOf(options, "options");
-  return planRulesOf(rules, others);
+  const { rules, ...others } = objectOf(options, "options");
+  return planRulesOf(namedRules(rules, planRulesOf) ?? libraryRules(), others);
 }
 
 const libraryRules = /* @__PURE__ */ once(() => frozen([...planRules, ...pairRules]));

@@ -7,7 +7,7 @@ import { isComplete, type Subject, subjectOf } from "../engine/sides/subject";
 import { pairRules } from "../rules";
 import { outcomeOf } from "../verdict/outcome-of";
 import type { Outcome } from "../verdict/verdict";
-import type { AssessOptions } from "./assess-options";
+import { type AssessOptions, namedRules } from "./assess-options";
 import { assessPair } from "./assess-pair";
 import { pairRulesOf } from "./assess-pair-by";
 
@@ -40,8 +40,8 @@ export interface Outcomes {
  * ```
  */
 export function outcomes(profiles: readonly SpeciesProfile[], options: AssessOptions = {}): Outcomes {
-  const { rules: named = pairRules, ...others } = objectOf(options, "options");
-  const { rules, thresholds } = pairRulesOf(named, others);
+  const { rules: named, ...others } = objectOf(options, "options");
+  const { rules, thresholds } = pairRulesOf(namedRules(named, pairRulesOf) ?? pairRules, others);
   const sides = profilesOf(profiles, ["profiles"]).map(asSides);
   const judges = rules.map((rule) => ({ rule, answers: adoptedAnswers(rule, thresholds) }));
   const judged = (a: Subject, b: Subject): Outcome | undefined => {

@@ -5,6 +5,6 @@ import type { SpeciesProfile } from "../../species";
 /** The profiles, refused where there are none or one is no profile. */
 export function checkedProfiles(given: readonly SpeciesProfile[]): readonly SpeciesProfile[] {
   const profiles = profilesOf(given, ["profiles"]);
-  if (profiles.length === 0) throw refusal("profiles", "at least one profile", given);
+  if (profiles.length === 0) throw refusal("profiles", "at least one profile", given, "range");
   return profiles;
 }

@@ -40,10 +40,10 @@ export interface Admission {
 export function admissionBy(options: ResolveOptions, sources: RecordSources): Admission {
   const { only = {}, ...others } = objectOf(options, "options");
   refuseOthers(others);
-  const { bases: wanted = bases, commercial = false, ...more } = objectOf(only, "only");
-  refuseOthers(more, "only");
-  for (const basis of listOf(wanted, "only.bases")) oneOf(basis, bases, "only.bases");
-  if (typeof commercial !== "boolean") throw refusal("only.commercial", "true or false", commercial);
+  const { bases: wanted = bases, commercial = false, ...more } = objectOf(only, "options.only");
+  refuseOthers(more, "options.only");
+  for (const basis of listOf(wanted, "options.only.bases")) oneOf(basis, bases, "options.only.bases");
+  if (typeof commercial !== "boolean") throw refusal("options.only.commercial", "true or false", commercial);
   const computes = wanted.includes("derived");
   const admits = (path: TraitPath, statement: Statement) =>
     wanted.includes(basisOf(statement, sources)) &&

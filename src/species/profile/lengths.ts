@@ -79,7 +79,7 @@ export function lengthsMeant(lengths: readonly AdultLength[], as: AdultLength["a
 
 function preferred(lengths: readonly AdultLength[], wanted: (length: AdultLength) => boolean) {
   if (listOf(lengths, "size.adultLength").length === 0)
-    throw refusal("size.adultLength", "at least one length", lengths);
+    throw refusal("size.adultLength", "at least one length", lengths, "range");
   const found = lengths.filter(wanted);
   return found.length > 0 ? found : lengths;
 }

@@ -46,7 +46,7 @@ export function weakestBasis(given: readonly Basis[]): Basis {
   for (const basis of listOf(given, "bases"))
     strength = Math.max(strength, bases.indexOf(oneOf(basis, bases, "basis")));
   const weakest = bases[strength];
-  if (weakest === undefined) throw refusal("bases", "at least one basis", given);
+  if (weakest === undefined) throw refusal("bases", "at least one basis", given, "range");
   return weakest;
 }
 

@@ -144,10 +144,10 @@ export function overlapRows(
   const { axes, measures, recordOf, ...others } = objectOf(options, "options");
   refuseOthers(others);
   const figures = traitPaths.filter((path) => traitTable[path].way === "figures");
-  chosen(axes, figures, "axes");
+  chosen(axes, figures, "options.axes");
   if (recordOf !== undefined && typeof recordOf !== "function")
     throw refusal("options.recordOf", "a function", recordOf);
-  chosen(measures, Object.keys(formulas), "measures");
+  chosen(measures, Object.keys(formulas), "options.measures");
   const compared = profilesOf(profiles, ["profiles"]).map((profile) => ({
     profile,
     name: nameOf(profile),
@@ -170,7 +170,7 @@ const nameOf = ({ id, form }: SpeciesProfile) => (form === undefined ? id : `${i
 
 /** A list of words, each known and none twice, and at least one. */
 function chosen(list: readonly string[], known: readonly string[], subject: string): void {
-  if (listOf(list, subject).length === 0) throw refusal(subject, "at least one", list);
+  if (listOf(list, subject).length === 0) throw refusal(subject, "at least one", list, "range");
   for (const word of list) oneOf(word, known, subject);
   if (new Set(list).size < list.length) throw refusal(subject, "each once", list, "conflict");
 }

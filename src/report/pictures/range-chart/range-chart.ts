@@ -66,13 +66,16 @@ export function rangeChartIn(
 ): string {
   const { records = [], sources = {}, units = "metric", ...others } = objectOf(options, "options");
   refuseOthers(others);
-  const bibliography = objectOf(sources, "sources");
+  const bibliography = objectOf(sources, "options.sources");
   const write = quantityWriter(messages, units);
   oneOf(path, figuresPaths, "path");
   const { unit, floor } = traitDefinitions[path];
   const { symbol, change } = readersUnit(messages, units, unit);
   const recordOf = new Map(
-    listOf(records, "records").map((record) => [objectOf(record, "record").id, record]),
+    listOf(records, "options.records").map((record, index) => [
+      objectOf(record, `options.records[${index}]`).id,
+      record,
+    ]),
   );
   const rows = checkedProfiles(profiles).map((profile) =>
     rangeRow(profile, path, recordOf.get(profile.id), { messages, write, bibliography }),
