@@ -1,5 +1,6 @@
 import { type AdultLength, factAt, type Sex } from "../../../species";
 import { lengthsOfSex, sexes } from "../../../species/inner";
+import { totalOf } from "../../total-length";
 import { paragraph, type Section, section } from "../parts";
 import type { Telling } from "../telling";
 
@@ -60,25 +61,13 @@ function lengthOf(
   sex: Sex | undefined,
   lengths: readonly AdultLength[],
 ): string {
-  const meant = (as: AdultLength["as"]) => lengths.filter((length) => length.as === as);
-  const own = (all: readonly AdultLength[]) => {
-    const ofSex = all.filter((length) => length.sex === sex);
-    return ofSex.length > 0 ? ofSex : all;
-  };
-  const figure = (all: readonly AdultLength[]) => {
-    if (all.length === 0) return undefined;
-    return {
-      min: Math.min(...all.map(({ total }) => total.min)),
-      max: Math.max(...all.map(({ total }) => total.max)),
-    };
-  };
-  const usual = figure(own(meant("usual")));
-  const most = figure(own(meant("greatest")));
+  const usual = totalOf(lengths, "usual", sex);
+  const most = totalOf(lengths, "greatest", sex);
   const isBeyond = most && (!usual || most.max > usual.max);
   const measure = lengths[0]?.measure;
   return messages.page.size.length({
     ...(sex && { sex }),
-    usual: write(usual && { ...usual, unit: "cm" }),
+    usual: write(usual && { min: usual.min, max: usual.max, unit: "cm" }),
     greatest: isBeyond ? write({ value: most.max, unit: "cm" }) : "",
     of: measure === "shell" || measure === "disc" ? measure : "whole",
   });

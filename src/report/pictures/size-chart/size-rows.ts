@@ -3,6 +3,7 @@ import { type AdultLength, factAt, type Sex, type SpeciesProfile, standardLength
 import { lengthsOfSex, sexes } from "../../../species/inner";
 import type { WriteQuantity } from "../../figure";
 import type { Messages } from "../../messages/messages";
+import { totalOf } from "../../total-length";
 import { type PictureName, pictureName } from "../names";
 
 /** An animal from the side, in cm. */
@@ -85,36 +86,6 @@ function sizeRow(
     figures,
     told: `${who}: ${figures.join(", ")}.`,
   };
-}
-
-interface Total extends Range {
-  /** Whether it is asked for one sex and nobody said of which it is. */
-  readonly ofEither: boolean;
-}
-
-/**
- * The total length that is meant, of the sex itself where it is stated and of measured totals where there are any: from
- * the least to the greatest of them.
- */
-function totalOf(
-  lengths: readonly AdultLength[],
-  as: AdultLength["as"],
-  sex: Sex | undefined,
-): Total | undefined {
-  const meant = lengths.filter((length) => length.as === as);
-  const own = preferred(meant, (length) => length.sex === sex);
-  const totals = preferred(own, ({ total }) => total.min === total.max).map(({ total }) => total);
-  if (totals.length === 0) return undefined;
-  return {
-    min: Math.min(...totals.map(({ min }) => min)),
-    max: Math.max(...totals.map(({ max }) => max)),
-    ofEither: own.every((length) => length.sex !== sex),
-  };
-}
-
-function preferred<Item>(items: readonly Item[], wanted: (item: Item) => boolean): readonly Item[] {
-  const found = items.filter(wanted);
-  return found.length > 0 ? found : items;
 }
 
 /** The body of a fish of that total length, where somebody states how deep it is. */
