@@ -2,6 +2,7 @@ import { InvalidInputError, type Problem } from "../errors";
 import type { SpeciesProfile } from "../species";
 import { currentsFrom } from "../species/inner";
 import { floorOf, geometryOf } from "../tank/inner";
+import { headcount } from "./headcount";
 import type { Group, PlannedTank, PlannedWater } from "./plan";
 import { meant } from "./shape/nearest";
 import type { ProblemPath } from "./shape/shape";
@@ -53,10 +54,7 @@ function ascending(
 
 /** A group has an animal. */
 export function countConflicts(group: Group, path: ProblemPath): readonly Problem[] {
-  const { males = 0, females = 0, unsexed = 0, juveniles = 0 } = group;
-  return males + females + unsexed + juveniles > 0
-    ? []
-    : [{ path, code: "range", expected: "at least one animal", found: 0 }];
+  return headcount(group) > 0 ? [] : [{ path, code: "range", expected: "at least one animal", found: 0 }];
 }
 
 /** A form that the species has; the one applied, if one is. */

@@ -1,4 +1,5 @@
 import { applyForm, type Kind, type Listing, type Sex, type SpeciesProfile, type Stage } from "../species";
+import { headcount } from "./headcount";
 import { type Kin, kinOf, type Numbers } from "./kin";
 import type { Group, Party, Temper } from "./plan";
 
@@ -77,7 +78,7 @@ function ofParty(party: Party): LoneParty {
 /** Unsexed animals and juveniles leave the number of either sex unknown. */
 function ofGroup(group: Group): LoneParty {
   const { id, length, males = 0, females = 0, unsexed = 0, juveniles = 0, temper, raises } = group;
-  const count = males + females + unsexed + juveniles;
+  const count = headcount(group);
   const sexed = unsexed + juveniles === 0;
   const sex = sexed && (males === 0 ? "female" : females === 0 && "male");
   const some = [...(males > 0 ? ["male" as const] : []), ...(females > 0 ? ["female" as const] : [])];

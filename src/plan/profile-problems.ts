@@ -1,11 +1,11 @@
 import { InvalidInputError, listOf, type Problem, type ProblemCode } from "../errors";
 import { isFrozenThrough } from "../frozen";
+import { isObject } from "../is-object";
 import { bodyMassDomain } from "../load";
 import type { Range } from "../ranges";
 import { bases, type SpeciesProfile, splitPath, type TraitPath, traitPaths } from "../species";
 import { kinds, traitDefinitions } from "../species/inner";
 import type { ProblemPath } from "./shape/shape";
-import { isObject } from "./shape/shape-problems";
 
 const known: readonly unknown[] = bases;
 

@@ -1,6 +1,6 @@
 import { InvalidInputError, objectOf, type Problem } from "../../errors";
+import { isObject } from "../../is-object";
 import type { Group, Offering, Plan, PlannedTank, PlannedWater } from "../../plan";
-import { isObject } from "../../plan/inner";
 
 /** What is to be different in a plan. */
 export interface PlanChange {

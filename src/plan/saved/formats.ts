@@ -1,5 +1,5 @@
 import type { Problem } from "../../errors";
-import { isObject } from "../shape/shape-problems";
+import { isObject } from "../../is-object";
 
 /** The format in which plans are saved today. */
 export const format = 1;

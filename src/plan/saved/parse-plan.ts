@@ -1,11 +1,12 @@
 import { InvalidInputError, type Problem, type ProblemCode } from "../../errors";
+import { isObject } from "../../is-object";
 import type { SpeciesProfile } from "../../species";
 import { conflictsBeside } from "../checked-plan";
 import type { Group, Plan } from "../plan";
 import { profileProblems } from "../profile-problems";
 import { groupsShape, mostGroups, planShape } from "../shape/plan-shape";
 import type { ProblemPath } from "../shape/shape";
-import { isObject, shapeProblems } from "../shape/shape-problems";
+import { shapeProblems } from "../shape/shape-problems";
 import { inTodaysFormat } from "./formats";
 
 /** The profile of a species by whatever a plan calls it, its id or a name; undefined where there is none, never a list. */

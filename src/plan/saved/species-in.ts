@@ -1,4 +1,4 @@
-import { isObject } from "../shape/shape-problems";
+import { isObject } from "../../is-object";
 
 /**
  * The species that a saved plan names, each once, as they stand in it: those to load before it is parsed. Whatever

@@ -1,4 +1,5 @@
 import type { Problem, ProblemCode } from "../../errors";
+import { isObject } from "../../is-object";
 import { meant } from "./nearest";
 import type { ObjectShape, ProblemPath, Shape } from "./shape";
 
@@ -78,10 +79,6 @@ function problemsOfObject(
   }
   return problems;
 }
-
-/** Whether a value is an object and no list. */
-export const isObject = (value: unknown): value is Readonly<Record<string, unknown>> =>
-  typeof value === "object" && value !== null && !Array.isArray(value);
 
 const isNumber = (value: unknown): value is number => typeof value === "number" && Number.isFinite(value);
 

@@ -1,4 +1,5 @@
 import type { Group } from "../../plan";
+import { headcount } from "../../plan/inner";
 import type { PartialRange } from "../../ranges";
 import {
   factAt,
@@ -11,7 +12,6 @@ import { traitDefinitions } from "../../species/inner";
 import type { WriteQuantity } from "../figure";
 import type { PageMessages, ToldName } from "../messages/page-messages";
 import { capitalised, nameIn } from "../names";
-import { headcount } from "./company/usual-group";
 import type { PageSource } from "./page-source";
 import type { NamedAnimal, Part } from "./parts";
 import { keepersRemarks, sourcesRemarks } from "./remarks";

@@ -1,3 +1,4 @@
+import { isObject } from "../../is-object";
 import {
   type RecordSources,
   type SourceReference,
@@ -6,7 +7,7 @@ import {
   type TraitPath,
   traitPaths,
 } from "../../species";
-import { type Fields, fieldsOf, isFields, type Path } from "../fields";
+import { type Fields, fieldsOf, type Path } from "../fields";
 
 /** The statements of one trait, at one place of a record. */
 export interface TraitAt {
@@ -32,7 +33,7 @@ function traitsIn(holder: Fields, above: Path): readonly TraitAt[] {
     if (!Array.isArray(list)) return [];
     const path = [...above, section, name];
     const statements = list.flatMap((statement, index) =>
-      isFields(statement) ? [{ path: [...path, index], statement: readable(statement) }] : [],
+      isObject(statement) ? [{ path: [...path, index], statement: readable(statement) }] : [],
     );
     return [{ trait, path, statements }];
   });
@@ -49,6 +50,6 @@ function readable(statement: Fields): Statement {
 
 /** The sources of a record that are objects. */
 export function sourcesOf(record: Fields): RecordSources {
-  const entries = Object.entries(fieldsOf(record.sources)).filter(([, source]) => isFields(source));
+  const entries = Object.entries(fieldsOf(record.sources)).filter(([, source]) => isObject(source));
   return Object.fromEntries(entries) as Record<string, SourceReference>;
 }

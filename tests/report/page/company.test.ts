@@ -2,6 +2,7 @@ import { describe, expect, test } from "vitest";
 import { allSpecies, speciesById } from "vivary/catalog";
 import { assessPair, assessPlan, outcomes } from "../../../src/compatibility";
 import { preyReach } from "../../../src/compatibility/inner";
+import { headcount } from "../../../src/plan/inner";
 import { speciesPage } from "../../../src/report";
 import { germanPages } from "../../../src/report/de";
 import { type Companion, companionsOf } from "../../../src/report/page/company/companions";
@@ -9,7 +10,7 @@ import { foundCompany } from "../../../src/report/page/company/found-company";
 import { relationsTo } from "../../../src/report/page/company/relations";
 import { breadth } from "../../../src/report/page/company/shared-water";
 import { typicalTank } from "../../../src/report/page/company/typical-tank";
-import { headcount, usualGroup } from "../../../src/report/page/company/usual-group";
+import { usualGroup } from "../../../src/report/page/company/usual-group";
 import { factAt, type SpeciesProfile, splitPath, type TraitPath, traitPaths } from "../../../src/species";
 
 const species = (id: string): SpeciesProfile => {

@@ -1,12 +1,12 @@
 import { outcomes } from "../../../compatibility";
 import type { Group } from "../../../plan";
-import { isUnchangeable } from "../../../plan/inner";
+import { headcount, isUnchangeable } from "../../../plan/inner";
 import type { SpeciesProfile } from "../../../species";
 import type { TankDimensions } from "../../../tank";
 import { type Companion, companionsOf } from "./companions";
 import { type RelationsTo, relationsTo } from "./relations";
 import { typicalTank } from "./typical-tank";
-import { headcount, usualGroup } from "./usual-group";
+import { usualGroup } from "./usual-group";
 
 /** What was found of the company of a species: no language has a part in it. */
 export interface FoundCompany {

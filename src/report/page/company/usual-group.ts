@@ -13,7 +13,3 @@ export function usualGroup(species: SpeciesProfile): Group {
   const males = Math.max(1, Math.floor(least / (1 + ofEach)));
   return { species, males, females: Math.max(Math.ceil(males * ofEach), least - males) };
 }
-
-/** How many animals a group has. */
-export const headcount = ({ males = 0, females = 0, unsexed = 0, juveniles = 0 }: Group): number =>
-  males + females + unsexed + juveniles;

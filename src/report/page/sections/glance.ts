@@ -1,9 +1,10 @@
 import type { Words } from "../../../compatibility";
+import { headcount } from "../../../plan/inner";
 import { lengthsMeant } from "../../../species/inner";
 import { commonSides, sidesNeeded } from "../../matters/room";
 import { harmfulReach } from "../company/reach";
 import { leastRoom } from "../company/room-of";
-import { headcount, usualGroup } from "../company/usual-group";
+import { usualGroup } from "../company/usual-group";
 import { list, type Part, paragraph, type Section, section, type Term, terms } from "../parts";
 import type { Telling } from "../telling";
 import { fresh } from "../water-figures";

@@ -1,7 +1,8 @@
+import { headcount } from "../../../plan/inner";
 import { commonSides, sidesNeeded } from "../../matters/room";
 import { square } from "../../messages/sentences";
 import { leastRoom } from "../company/room-of";
-import { headcount, usualGroup } from "../company/usual-group";
+import { usualGroup } from "../company/usual-group";
 import { paragraph, type Section, section } from "../parts";
 import { groupTold, type Telling } from "../telling";
 
