@@ -2,6 +2,7 @@ import { inDomain, objectOf, oneOf, positive, refuseOthers } from "../errors";
 import { frozen } from "../frozen";
 import type { Range } from "../ranges";
 import type { TraitValue } from "../species";
+import { within95 } from "./within-95";
 
 /** What the mass of a fish is reckoned from. */
 export interface BodyMassInput {
@@ -61,9 +62,6 @@ const priors: Readonly<Record<TraitValue<"size.bodyShape">, Prior>> = {
 };
 
 const anyShape: Prior = { log10A: { mean: -2, deviation: 0.313 }, b: { mean: 3.04, deviation: 0.119 } };
-
-/** A normal distribution lies within so many standard deviations in 95 of 100 cases. */
-const within95 = 1.96;
 
 /**
  * Mass of a grown fish from its total length, in g: the typical one, and the span in which 95 of 100 species of its

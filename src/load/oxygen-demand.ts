@@ -2,6 +2,7 @@ import { inDomain, objectOf, positive, refuseOthers } from "../errors";
 import { frozen } from "../frozen";
 import type { Range } from "../ranges";
 import { kelvins } from "../units/inner";
+import { within95 } from "./within-95";
 
 /** What the oxygen use of a fish is reckoned from. */
 export interface OxygenDemandInput {
@@ -56,9 +57,6 @@ const spreads = {
   /** 654 measurements of 36 species. */
   active: { mean: 0.98, deviation: 0.69 },
 } as const;
-
-/** A normal distribution lies within so many standard deviations in 95 of 100 cases. */
-const within95 = 1.96;
 
 /**
  * Oxygen that one fish uses, in mg/h: at rest, as it goes about in a group, and at the most it uses of its own accord,

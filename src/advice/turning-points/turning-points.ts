@@ -1,4 +1,5 @@
 import { type AssessOptions, type Outcome, planner as plannerOf } from "../../compatibility";
+import { decimal } from "../../decimal";
 import { objectOf } from "../../errors";
 import { onceOfEach } from "../../later";
 import type { Plan } from "../../plan";
@@ -78,7 +79,7 @@ const wholeNumbers = ({ min, max }: Axis) => Array.from({ length: max - min + 1 
 function samplesOf({ min, max }: Axis, read: (number: number) => readonly number[]): readonly number[] {
   const spread = Array.from({ length: places + 1 }, (_, place) => min + ((max - min) * place) / places);
   const told = spread.filter((_, place) => place % readEvery === 0).flatMap(read);
-  const within = new Set(told.map(shortest).filter((number) => number > min && number < max));
+  const within = new Set(told.map(decimal).filter((number) => number > min && number < max));
   const points = ascending([...within, ...spread]);
   const between = points.slice(1).flatMap((point, index) => {
     const last = points[index] ?? point;
@@ -88,9 +89,6 @@ function samplesOf({ min, max }: Axis, read: (number: number) => readonly number
 }
 
 const ascending = (numbers: readonly number[]) => [...new Set(numbers)].sort((one, other) => one - other);
-
-/** Without the binary error of a product. */
-const shortest = (number: number) => Number(number.toPrecision(12));
 
 /** Where one outcome ends and another begins: at one point, or at two whole numbers beside each other. */
 interface Turn {

@@ -1,3 +1,4 @@
+import { decimal } from "../../decimal";
 import type { Range } from "../../ranges";
 
 /** Figures along a picture. */
@@ -20,10 +21,10 @@ export interface Scale {
  */
 export function scaleOf(span: Range, from: number, to: number, room: number): Scale {
   const step = roundStep((span.max - span.min) / Math.max(1, Math.floor((to - from) / room) - 1));
-  const first = Math.floor(exact(span.min / step));
-  const last = Math.max(first + 1, Math.ceil(exact(span.max / step)));
-  const ticks = Array.from({ length: last - first + 1 }, (_, index) => exact((first + index) * step));
-  const domain = { min: exact(first * step), max: exact(last * step) };
+  const first = Math.floor(decimal(span.min / step));
+  const last = Math.max(first + 1, Math.ceil(decimal(span.max / step)));
+  const ticks = Array.from({ length: last - first + 1 }, (_, index) => decimal((first + index) * step));
+  const domain = { min: decimal(first * step), max: decimal(last * step) };
   const along = (figure: number) => (figure - domain.min) / (domain.max - domain.min);
   const at = (figure: number) => from + (to - from) * Math.min(1, Math.max(0, along(figure)));
   return { domain, ticks, from, to, at };
@@ -33,8 +34,5 @@ export function scaleOf(span: Range, from: number, to: number, room: number): Sc
 function roundStep(least: number): number {
   if (!(least > 0)) return 1;
   const power = 10 ** Math.floor(Math.log10(least));
-  return exact(([1, 2, 5].find((times) => times * power >= least * (1 - 1e-9)) ?? 10) * power);
+  return decimal(([1, 2, 5].find((times) => times * power >= least * (1 - 1e-9)) ?? 10) * power);
 }
-
-/** Without the dust of binary fractions. */
-const exact = (value: number) => Number(value.toPrecision(12));
