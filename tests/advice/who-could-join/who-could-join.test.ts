@@ -100,9 +100,12 @@ test("whom a newcomer settles, who takes its food and whom it chases is told, an
   const some = ["trigonostigma-heteromorpha", "ancistrus-cirrhosus", "apistogramma-borellii"].map(species);
   const { joins } = whoCouldJoin(shy, some);
   const settling = whoCouldJoin(shy, some, { settles: 0 }).joins;
+  expect(settling.length).toBeGreaterThan(0);
   expect(settling.length).toBeLessThan(joins.length);
   expect(settling.every(({ settles }) => settles.includes(0))).toBe(true);
   const peaceful = whoCouldJoin(shy, some, { chasesNobody: true, robbedByNobody: true }).joins;
+  expect(peaceful.length).toBeGreaterThan(0);
+  expect(peaceful.length).toBeLessThan(joins.length);
   expect(peaceful.every(({ chases, robbedBy }) => chases.length + robbedBy.length === 0)).toBe(true);
 });
 
