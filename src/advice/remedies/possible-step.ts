@@ -1,5 +1,6 @@
 import { type AssessOptions, assessPair, type Verdict } from "../../compatibility";
 import { type Condition, type Group, isMet, type Plan } from "../../plan";
+import { headcount } from "../../plan/inner";
 import { factAt, type SpeciesProfile } from "../../species";
 import type { MoveKind } from "./move";
 
@@ -34,7 +35,7 @@ export function possibleSteps(
     ...plan.groups.flatMap((group, of) => [
       { kind: "entry", key: `entry ${of}`, of, moved: 0 } as const,
       ...(plan.groups.length > 1
-        ? [{ kind: "rehome", key: `rehome ${of}`, of, moved: countOf(group) } as const]
+        ? [{ kind: "rehome", key: `rehome ${of}`, of, moved: headcount(group) } as const]
         : []),
       ...someLeave(group, of, verdict),
       ...exchanged(plan, verdict, of),
@@ -55,9 +56,6 @@ const kindsOfAll = [
   "numbers",
 ] as const;
 
-const countOf = ({ males = 0, females = 0, unsexed = 0, juveniles = 0 }: Group) =>
-  males + females + unsexed + juveniles;
-
 /**
  * Of animals that cannot be kept together all but one go, or all but those of one sex; males that fight, or are too many for
  * the females, may be left one by one of their own; and of too many, or of a number to be avoided, so many stay as do belong
@@ -73,7 +71,7 @@ function someLeave(group: Group, of: number, verdict: Verdict): readonly Step[] 
   ];
   const byWhoStays = new Map(left.map((those) => [JSON.stringify(those), those]));
   return [...byWhoStays].flatMap(([key, those]): readonly Step[] => {
-    const moved = countOf(group) - countOf({ ...group, ...those });
+    const moved = headcount(group) - headcount({ ...group, ...those });
     return moved > 0 ? [{ kind: "rehome", key: `rehome ${of} but ${key}`, of, moved, group: those }] : [];
   });
 }
@@ -150,7 +148,13 @@ function exchanged(plan: Plan, { findings }: Verdict, of: number): readonly Step
   };
   return forms
     .filter(isWanted)
-    .map((form) => ({ kind: "form", key: `form ${of} ${form}`, of, moved: countOf(group), group: { form } }));
+    .map((form) => ({
+      kind: "form",
+      key: `form ${of} ${form}`,
+      of,
+      moved: headcount(group),
+      group: { form },
+    }));
 }
 
 /** Species that settle those who ask for it, and are ruled out by none of them. */

@@ -1,5 +1,6 @@
 import type { Planner, Verdict } from "../../compatibility";
 import type { Group, Plan, PlannedTank } from "../../plan";
+import { headcount } from "../../plan/inner";
 import { tankFloor } from "../../tank";
 import { counted } from "../counted";
 import { asSold } from "./as-sold";
@@ -56,6 +57,5 @@ function moreRoom(tank: PlannedTank, times: number): Partial<PlannedTank> {
 
 function moreAnimals(groups: Plan["groups"], index: number, times: number): Partial<Group> {
   const group = groups[index] as Group;
-  const { males = 0, females = 0, unsexed = 0, juveniles = 0 } = group;
-  return counted(group, Math.ceil((males + females + unsexed + juveniles) * times));
+  return counted(group, Math.ceil(headcount(group) * times));
 }

@@ -2,6 +2,7 @@ import type { Move, Remedies, Remedy } from "../../advice";
 import type { Changed } from "../../compatibility";
 import { listOf, objectOf } from "../../errors";
 import type { Group, Plan } from "../../plan";
+import { headcount } from "../../plan/inner";
 import type { RectangleBase } from "../../tank";
 import { convert } from "../../units";
 import type { Block } from "../layout";
@@ -93,9 +94,9 @@ function sidesTold(
   return teller.figure({ min: inCm(length), by: inCm(width), unit: "cm" });
 }
 
-function joining({ species, males = 0, females = 0, unsexed = 0, juveniles = 0 }: Group, messages: Messages) {
-  const { names, taxonomy } = species;
+function joining(group: Group, messages: Messages) {
+  const { names, taxonomy } = group.species;
   const name = nameIn(messages.language, names, taxonomy.name);
-  const count = males + females + unsexed + juveniles;
-  return { name, several: name === taxonomy.name ? name : messages.several(name), count };
+  const several = name === taxonomy.name ? name : messages.several(name);
+  return { name, several, count: headcount(group) };
 }
