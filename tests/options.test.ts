@@ -173,6 +173,7 @@ test.each<readonly [string, string, unknown, string]>([
   ["describe", "units", "ells", "word"],
   ["speciesPage", "units", "ells", "word"],
   ["speciesPage", "format", "pdf", "word"],
+  ["describe", "format", "pdf", "word"],
   ["speciesPage", "sources", 7, "type"],
   ["resolve", "only", 7, "type"],
 ])("%s says of its option %s that it stands among the options", (name, option, wrong, code) => {

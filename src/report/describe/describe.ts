@@ -58,7 +58,7 @@ export function describe(verdict: Verdict, options: DescribeOptions = {}): strin
 export function describeIn(messages: Messages, verdict: Verdict, options: WritingOptions = {}): string {
   const { format = "text", units = "metric", remedies, ...others } = objectOf(options, "options");
   refuseOthers(others);
-  oneOf(format, Object.keys(formats), "format");
+  oneOf(format, Object.keys(formats), "options.format");
   const teller = tellerOf(checkedVerdict(verdict, messages), messages, units);
   return formats[format](blocksOf(verdict, teller, messages, remedies));
 }
