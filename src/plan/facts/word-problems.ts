@@ -8,7 +8,7 @@ type Word = string | boolean;
 const yesOrNo: readonly Word[] = [true, false];
 
 /** The words that a fact may be answered with; none where each species has its own. */
-const words: Readonly<Record<WordedFact, readonly Word[] | undefined>> = {
+const words = (): Readonly<Record<WordedFact, readonly Word[] | undefined>> => ({
   "tank.lid": yesOrNo,
   "tank.substrate": grounds,
   "tank.plants": plantings,
@@ -20,11 +20,11 @@ const words: Readonly<Record<WordedFact, readonly Word[] | undefined>> = {
   "group.longFins": yesOrNo,
   "group.company": yesOrNo,
   "group.offerings": [...foods, ...zones, ...lights, "apart"],
-};
+});
 
 /** The words wanted by a condition that are no answer to its fact: no plan could ever meet them. */
 export function wordProblems(on: FactName, wanted: readonly Word[]): readonly Problem[] {
-  const known = isWorded(on) ? words[on] : undefined;
+  const known = isWorded(on) ? words()[on] : undefined;
   if (!known) return [];
   return wanted.flatMap((word, index) =>
     known.includes(word)
