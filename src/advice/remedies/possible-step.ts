@@ -146,15 +146,13 @@ function exchanged(plan: Plan, { findings }: Verdict, of: number): readonly Step
     const groups = plan.groups.map((one, index) => (index === of ? { ...one, form } : one));
     return instead.every((condition) => isMet(condition, { ...plan, groups }) === true);
   };
-  return forms
-    .filter(isWanted)
-    .map((form) => ({
-      kind: "form",
-      key: `form ${of} ${form}`,
-      of,
-      moved: headcount(group),
-      group: { form },
-    }));
+  return forms.filter(isWanted).map((form) => ({
+    kind: "form",
+    key: `form ${of} ${form}`,
+    of,
+    moved: headcount(group),
+    group: { form },
+  }));
 }
 
 /** Species that settle those who ask for it, and are ruled out by none of them. */
