@@ -1,5 +1,6 @@
 import fc from "fast-check";
 import { describe, expect, test } from "vitest";
+import type { LeastTank } from "../src/advice";
 import { InvalidInputError, OutsideDomainError } from "../src/errors";
 import * as load from "../src/load";
 import type { Plan } from "../src/plan";
@@ -267,5 +268,23 @@ describe("a misspelt field is refused where it would say nothing", () => {
       filter: { mediaArea: 1, age: 60 },
     };
     expect(tank.tankGeometry({ ...planned, height: 36 })).toEqual(tank.tankGeometry({ base, height: 36 }));
+  });
+
+  test("the least tank for some animals is measured as it is", () => {
+    const found: Required<LeastTank> = {
+      base,
+      height: 36,
+      unit: "cm",
+      measured: "inner",
+      glass: 0,
+      waterBelowRim: 0,
+      litres: 64.8,
+      filledMass: 64.6,
+      limitedBy: [],
+      plan: { tank: { base }, groups: [] },
+      longer: [],
+      caution: { rule: "caution-floor" } as Required<LeastTank>["caution"],
+    };
+    expect(tank.tankGeometry(found)).toEqual(tank.tankGeometry({ base, height: 36 }));
   });
 });

@@ -48,7 +48,7 @@ const glassDensity = 2.5;
  * zero, or is beyond 0.1 mm to 1 km, or the floor is under 0.1 mm wide; if a polygon has fewer than three corners or
  * more than {@link maxPolygonCorners}, or its sides cross or touch; if a sector's angle is not above 0 and up to 360; if `bow` exceeds half the length; if `glass` leaves no floor, no
  * height or no length of some side; if `waterBelowRim` leaves no water; if shape, `unit` or `measured` is unknown; for a
- * field that no tank has, neither here nor in a plan.
+ * field that stands neither here, in the tank of a plan, nor in what `leastTank` gives.
  *
  * @example
  * ```ts
