@@ -1,9 +1,7 @@
 import fc from "fast-check";
 import { describe, expect, test } from "vitest";
-import type { LeastTank } from "../src/advice";
 import { InvalidInputError, OutsideDomainError } from "../src/errors";
 import * as load from "../src/load";
-import type { Plan } from "../src/plan";
 import * as ranges from "../src/ranges";
 import * as tank from "../src/tank";
 import * as units from "../src/units";
@@ -235,10 +233,7 @@ test("no one can widen a range of validity", () => {
 });
 
 describe("a misspelt field is refused where it would say nothing", () => {
-  const base = { shape: "rectangle", length: 60, width: 30 } as const;
   test.each([
-    ["mesured", () => tank.tankGeometry({ base, height: 36, mesured: "outer" } as never)],
-    ["glas", () => tank.tankFloor({ base, glas: 1 } as never)],
     ["shpe", () => load.bodyMass({ length: 5, shpe: "eel-like" } as never)],
     ["temprature", () => load.ration({ mass: 1, temprature: 20 } as never)],
     ["masss", () => load.oxygenDemand({ mass: 1, temperature: 20, masss: 2 } as never)],
@@ -246,45 +241,5 @@ describe("a misspelt field is refused where it would say nothing", () => {
     ["days", () => load.filterCapacity({ mediaArea: 1, age: 60, days: 60 } as never)],
   ])("%s", (name, call) => {
     expectRefused(call, name);
-  });
-
-  test("the tank of a plan is measured as it is", () => {
-    const planned: Required<Plan["tank"]> = {
-      base,
-      height: 36,
-      unit: "cm",
-      measured: "inner",
-      glass: 0,
-      waterBelowRim: 0,
-      lid: true,
-      flow: { calmest: "still", strongest: "gentle" },
-      cover: 0.3,
-      openWater: 0.5,
-      openSurface: 1,
-      sightBreaks: 2,
-      substrate: "sand",
-      hides: { caves: 1 },
-      plants: "planted",
-      filter: { mediaArea: 1, age: 60 },
-    };
-    expect(tank.tankGeometry({ ...planned, height: 36 })).toEqual(tank.tankGeometry({ base, height: 36 }));
-  });
-
-  test("the least tank for some animals is measured as it is", () => {
-    const found: Required<LeastTank> = {
-      base,
-      height: 36,
-      unit: "cm",
-      measured: "inner",
-      glass: 0,
-      waterBelowRim: 0,
-      litres: 64.8,
-      filledMass: 64.6,
-      limitedBy: [],
-      plan: { tank: { base }, groups: [] },
-      longer: [],
-      caution: { rule: "caution-floor" } as Required<LeastTank>["caution"],
-    };
-    expect(tank.tankGeometry(found)).toEqual(tank.tankGeometry({ base, height: 36 }));
   });
 });

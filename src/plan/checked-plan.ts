@@ -1,8 +1,7 @@
 import { decimal } from "../decimal";
 import { InvalidInputError, type Problem } from "../errors";
 import { once } from "../later";
-import { lengthInCm, type TankFloor, type TankGeometry } from "../tank";
-import { floorOf, geometryOf } from "../tank/inner";
+import { lengthInCm, type TankFloor, type TankGeometry, tankFloor, tankGeometry } from "../tank";
 import {
   countConflicts,
   flowConflicts,
@@ -79,9 +78,9 @@ export function measuredPlan(plan: Plan, parties = partiesOfGroups(plan.groups))
   const { height } = tank;
   return {
     tank,
-    floor: floorOf(tank),
+    floor: tankFloor(tank),
     ...(height !== undefined && {
-      geometry: geometryOf({ ...tank, height }),
+      geometry: tankGeometry({ ...tank, height }),
       height: decimal(lengthInCm(height, tank.unit)),
     }),
     heightWithoutWater: heightWithoutWater(tank),

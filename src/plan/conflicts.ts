@@ -1,7 +1,7 @@
 import { InvalidInputError, type Problem } from "../errors";
 import type { SpeciesProfile } from "../species";
 import { currentsFrom } from "../species/inner";
-import { floorOf, geometryOf } from "../tank/inner";
+import { tankFloor, tankGeometry } from "../tank";
 import { headcount } from "./headcount";
 import type { Group, PlannedTank, PlannedWater } from "./plan";
 import { meant } from "./shape/nearest";
@@ -23,8 +23,8 @@ export function flowConflicts({ flow }: PlannedTank): readonly Problem[] {
 /** What the geometry of tanks refuses, with the path within the plan. */
 export function measureConflicts(tank: PlannedTank): readonly Problem[] {
   try {
-    if (tank.height === undefined) floorOf(tank);
-    else geometryOf({ ...tank, height: tank.height });
+    if (tank.height === undefined) tankFloor(tank);
+    else tankGeometry({ ...tank, height: tank.height });
     return [];
   } catch (error) {
     if (!(error instanceof InvalidInputError)) throw error;

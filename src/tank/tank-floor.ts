@@ -2,7 +2,6 @@ import { objectOf, oneOf, refusal } from "../errors";
 import type { LengthUnit } from "../units";
 import type { TankBase } from "./base";
 import type { FloorAt, FloorMeasures } from "./floor";
-import { knownTank } from "./known-fields";
 import { distance, lengthDomain } from "./lengths";
 import { bowed } from "./shapes/bowed";
 import { circle } from "./shapes/circle";
@@ -52,14 +51,9 @@ export interface TankFloor {
  * ```
  */
 export function tankFloor(tank: BaseDimensions): TankFloor {
-  return floorOf(knownTank(tank));
-}
-
-/** The same of a tank of which is known that it has no fields but those of tanks. */
-export function floorOf(tank: BaseDimensions): TankFloor {
   const { base, unit = "cm", measured = "inner", glass = 0 } = objectOf(tank, "");
   oneOf(measured, ["inner", "outer"], "measured");
-  const floorAt = floorAtOf(base, unit);
+  const floorAt = floorOf(base, unit);
   const pane = distance(glass, unit, "glass");
 
   const inner = floorAt(measured === "outer" ? pane : 0);
@@ -74,7 +68,7 @@ export function floorOf(tank: BaseDimensions): TankFloor {
   return { inner, outer, nominal };
 }
 
-function floorAtOf(base: TankBase, unit: LengthUnit): FloorAt {
+function floorOf(base: TankBase, unit: LengthUnit): FloorAt {
   const shape: unknown = objectOf(base, "base").shape;
   switch (base.shape) {
     case "rectangle":

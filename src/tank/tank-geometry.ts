@@ -1,9 +1,8 @@
 import { refusal } from "../errors";
 import type { FloorMeasures } from "./floor";
-import { knownTank } from "./known-fields";
 import { lengthInCm } from "./length-in-cm";
 import { distance } from "./lengths";
-import { type BaseDimensions, floorOf } from "./tank-floor";
+import { type BaseDimensions, tankFloor } from "./tank-floor";
 
 /** A tank with upright walls, as one measures it. */
 export interface TankDimensions extends BaseDimensions {
@@ -47,8 +46,7 @@ const glassDensity = 2.5;
  * @throws InvalidInputError if a length is not finite or (but for `glass`, `waterBelowRim` and `bow`) not above
  * zero, or is beyond 0.1 mm to 1 km, or the floor is under 0.1 mm wide; if a polygon has fewer than three corners or
  * more than {@link maxPolygonCorners}, or its sides cross or touch; if a sector's angle is not above 0 and up to 360; if `bow` exceeds half the length; if `glass` leaves no floor, no
- * height or no length of some side; if `waterBelowRim` leaves no water; if shape, `unit` or `measured` is unknown; for a
- * field that stands neither here, in the tank of a plan, nor in what `leastTank` gives.
+ * height or no length of some side; if `waterBelowRim` leaves no water; if shape, `unit` or `measured` is unknown.
  *
  * @example
  * ```ts
@@ -72,12 +70,7 @@ const glassDensity = 2.5;
  * ```
  */
 export function tankGeometry(tank: TankDimensions): TankGeometry {
-  return geometryOf(knownTank(tank));
-}
-
-/** The same of a tank of which is known that it has no fields but those of tanks. */
-export function geometryOf(tank: TankDimensions): TankGeometry {
-  const { inner, outer, nominal } = floorOf(tank);
+  const { inner, outer, nominal } = tankFloor(tank);
   const { unit = "cm", measured, glass = 0, waterBelowRim = 0 } = tank;
   const height = lengthInCm(tank.height, unit, "height");
   const pane = distance(glass, unit, "glass");

@@ -1,8 +1,7 @@
 import { standardTanks } from "../../../advice";
 import { factAt, type SpeciesProfile } from "../../../species";
 import { lengthsMeant } from "../../../species/inner";
-import type { TankDimensions } from "../../../tank";
-import { floorOf } from "../../../tank/inner";
+import { type TankDimensions, tankFloor } from "../../../tank";
 import { leastRoom } from "./room-of";
 
 /** How much larger the tank is in which company is sought than the least that a species needs by itself. Common practice. */
@@ -22,7 +21,7 @@ export function typicalTank(profile: SpeciesProfile, animals: number): TankDimen
   const { length = lengthsOfTank * own, floor = 0 } = leastRoom(profile, animals);
   const height = factAt(profile, "space.height")?.value ?? 0;
   return standardTanks.find((tank) => {
-    const { longestRun, footprint, width } = floorOf(tank).inner;
+    const { longestRun, footprint, width } = tankFloor(tank).inner;
     return (
       longestRun >= length * nearly &&
       footprint >= roomForCompany * floor &&
