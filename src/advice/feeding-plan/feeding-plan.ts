@@ -65,7 +65,8 @@ export interface NitrogenOfFood {
  *
  * @param options The rules and numbers to judge by, as in `assessPlan`.
  * @throws InvalidInputError for what `assessPlan` refuses.
- * @throws OutsideDomainError for a temperature outside that of `ration`, 0 to 40 °C.
+ * @throws OutsideDomainError for a temperature outside that of `ration`, 0 to 40 °C, and for a stock that eats more than a
+ * tonne a day.
  *
  * @example
  * ```ts

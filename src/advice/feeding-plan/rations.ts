@@ -1,8 +1,8 @@
 import { bodyMass, nitrogenLoad, ration } from "../../load";
-import type { Group, Plan } from "../../plan";
+import type { Animals, Group, Plan } from "../../plan";
 import { type CheckedPlan, checkedPlan } from "../../plan/inner";
 import type { Range } from "../../ranges";
-import { factAt } from "../../species";
+import { factAt, type TraitValue } from "../../species";
 import { lengthsMeant, lengthsOfSex } from "../../species/inner";
 
 /** What every group of a plan eats, dry, g a day, from upkeep to plenty; undefined where nobody can tell. */
@@ -27,9 +27,8 @@ function rationOf(
 /** What one grown fish weighs, g; undefined for other animals, for rays, and where nobody knows its length. */
 function massesOf({ animals, species }: CheckedPlan["parties"][number]): Range | undefined {
   const adult = factAt(species, "size.adultLength")?.value;
-  if (animals.kind !== "fish" || (!adult && animals.length === undefined)) return undefined;
-  const usual = lengthsMeant(lengthsOfSex(adult ?? [], animals.sex), "usual").map(({ total }) => total);
-  const lengths = animals.length === undefined ? usual : [{ min: animals.length, max: animals.length }];
+  const lengths = lengthsOf(animals, adult);
+  if (animals.kind !== "fish" || lengths.length === 0) return undefined;
   const shape = factAt(species, "size.bodyShape")?.value;
   const lengthWeight = factAt(species, "size.lengthWeight")?.value;
   if (!lengthWeight && adult?.some(({ measure }) => measure === "disc")) return undefined;
@@ -38,6 +37,15 @@ function massesOf({ animals, species }: CheckedPlan["parties"][number]): Range |
     min: Math.min(...lengths.map(({ min }) => likely(min).min)),
     max: Math.max(...lengths.map(({ max }) => likely(max).max)),
   };
+}
+
+/** The total lengths in cm that they may have: the one that is said, else the usual ones of their sex; none where nobody knows. */
+function lengthsOf(
+  { length, sex }: Animals,
+  adult: TraitValue<"size.adultLength"> | undefined,
+): readonly Range[] {
+  if (length !== undefined) return [{ min: length, max: length }];
+  return adult ? lengthsMeant(lengthsOfSex(adult, sex), "usual").map(({ total }) => total) : [];
 }
 
 /** The sum of what is known. */

@@ -75,6 +75,13 @@ describe("what it weighs", () => {
     expect(groups[0]?.ration?.max).toBeGreaterThan(known?.max ?? Number.POSITIVE_INFINITY);
   });
 
+  test("goes by the length that they have where nobody knows how long their kind grows", () => {
+    const weighed: Stated = { "size.lengthWeight": { a: 0.01, b: 3 } };
+    const { groups } = fed({ ...eater("a", weighed), length: 10 });
+    expect(groups[0]?.ration).toEqual(fed({ ...eater("a", measured), length: 10 }).groups[0]?.ration);
+    expect(groups[0]?.ration?.min).toBeGreaterThan(0);
+  });
+
   test("is not told of young, nor of shrimps, nor where nobody knows a length", () => {
     const young: Group = { species: animal("young", { ...plain, ...measured }), juveniles: 4 };
     const shrimp: Group = {
