@@ -49,7 +49,7 @@ export interface RuleDeclaration<
   readonly mayAdd?: readonly TraitPath[];
   /** Of the traits it uses, those of which a value may restrict to something else than absence does. */
   readonly mayRestrict?: readonly TraitPath[];
-  /** Traits that may be absent and change no weight: they only tell more. */
+  /** Traits that may be absent and change no weight: they only tell more, by the adopted values whatever sources differ on. */
   readonly tells?: Tells;
   /** What it reads of the plan as a whole; each may be unknown. */
   readonly reads?: readonly Reads[];
