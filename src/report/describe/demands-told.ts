@@ -91,9 +91,17 @@ function demandItem(
   if (!alwaysDo && saying.length === 1 && isAllSaid)
     return { clauses: [], reasons: why([...saying, ...all.filter((alike) => !saying.includes(alike))]) };
   return {
-    clauses: conditions.map((condition) => teller.clause(condition)),
+    clauses: clausesOf(conditions, teller),
     reasons: why(all.filter((alike) => !saysIt(alike))),
   };
+}
+
+/** What is to be done, a clause a condition; of the company of several in one. */
+function clausesOf(conditions: readonly JointCondition[], { clause }: Teller): readonly string[] {
+  const [first] = conditions;
+  return first?.on === "group.company"
+    ? [clause(first, ...conditions.map(({ of }) => of))]
+    : conditions.map((condition) => clause(condition));
 }
 
 /** Whether the water that a reason tells of is that which all ask for. */

@@ -49,7 +49,9 @@ function stepsOf(move: Move, remedy: Remedy, teller: Teller, messages: Messages)
   return [
     ...(sides ? [words.tank(sides, height && teller.figure(figureOf(height)))] : []),
     ...(isOne ? [] : [words.water(waterAsked(water, teller.figure))]),
-    ...further.filter((condition) => isOne || !isOfWater(condition)).map(teller.clause),
+    ...further
+      .filter((condition) => isOne || !isOfWater(condition))
+      .map((condition) => teller.clause(condition)),
   ];
 }
 

@@ -19,8 +19,8 @@ export interface Teller extends Naming {
   readonly findings: (alike: Alike) => string;
   /** The same without a capital, so that it can stand in another sentence. */
   readonly clauseOf: (alike: Alike, before?: Alike) => string;
-  /** What to do that a condition be met, as a clause. */
-  readonly clause: (condition: AimedCondition) => string;
+  /** What to do that a condition be met, as a clause; for several parties if they are named. */
+  readonly clause: (condition: AimedCondition, ...parties: readonly AimedCondition["of"][]) => string;
   readonly condition: (condition: AimedCondition) => string;
   /** What questions of one topic ask, as a part of a sentence. */
   readonly question: (alike: Questions) => string;
@@ -37,7 +37,7 @@ export function tellerOf(verdict: Verdict, messages: Messages, units: UnitSystem
   const means = { verdict, messages, figure, ...naming };
   const capital = (text: string) => capitalised(text, messages.language);
   const clauseOf = (alike: Alike, before?: Alike) => findingTold(alike, means, before);
-  const clause = (condition: AimedCondition) => conditionTold(condition, means);
+  const clause: Teller["clause"] = (condition, ...parties) => conditionTold(condition, means, parties);
   return {
     ...naming,
     parties: partiesTold(means),

@@ -105,8 +105,8 @@ export interface Demand {
 }
 
 /**
- * What must change, the gravest harm first. The length and the floor of the tank are one matter, and water that no
- * condition makes right for all is no matter of conditions. Where more of a kind are to join, so is the sex that those there
+ * What must change, the gravest harm first. The length and the floor of the tank are one matter, as is the company that
+ * settles the shy, and water that no condition makes right for all is no matter of conditions. Where more of a kind are to join, so is the sex that those there
  * have already and must have.
  */
 export function demandsOf(verdict: Verdict): readonly Demand[] {
@@ -114,9 +114,9 @@ export function demandsOf(verdict: Verdict): readonly Demand[] {
   const hopeless = hopelessFacts(verdict);
   const demands = new Map<string, Demand>();
   for (const condition of conditions.filter(({ on }) => !hopeless.has(on))) {
-    const key = isRoom(condition)
-      ? "room"
-      : `${condition.on} ${condition.of} ${JSON.stringify(condition.wanted)}`;
+    const { on, of, wanted } = condition;
+    const own = on === "group.company" ? on : `${on} ${of} ${JSON.stringify(wanted)}`;
+    const key = isRoom(condition) ? "room" : own;
     const known = demands.get(key);
     const asking = condition.findings.flatMap((index) => findings[index] ?? []);
     demands.set(key, {

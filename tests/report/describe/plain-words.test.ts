@@ -258,6 +258,18 @@ test("where more of a kind are to join males that must stay alone, the report sa
   expect(told(enough)).not.toContain("Keep male cockatoo dwarf cichlids only");
 });
 
+test("company that settles two shy kinds is asked for once", () => {
+  const shy = furnished(
+    tank(100, 40),
+    group("dwarf gourami", { males: 1, females: 1 }),
+    group("honey gourami", { males: 1, females: 1 }),
+  );
+  expect(told(shy).match(/keep calm fish/gi)).toHaveLength(1);
+  expect(told(shy)).toContain(
+    "neither eat dwarf gouramis and honey gouramis nor are eaten by them. Dwarf gouramis and honey gouramis are shy",
+  );
+});
+
 test("of several that live alone nobody can tell, and that is told before what room keeps down", () => {
   const squeakers = furnished(tank(300, 100, { height: 80 }), group("featherfin squeaker", { unsexed: 3 }));
   expect(told(squeakers)).toMatch(
