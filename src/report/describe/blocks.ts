@@ -55,11 +55,12 @@ export function blocksOf(
   const blocking = blockingItems(verdict, teller, items);
   const inDoubt = toKnow.filter(([finding]) => decides(finding));
   const deciding = items(inDoubt);
-  const toldInDoubt = new Set(inDoubt.map((alike) => teller.clauseOf(alike)));
-  const certain = toKnow.filter(
-    (alike) => !inDoubt.includes(alike) && !toldInDoubt.has(teller.clauseOf(alike)),
-  );
   const demands: Demands = demandsTold(verdict, teller, messages);
+  const graver = [...deciding, ...demands.wrong, ...demands.unsaid].flatMap(({ reasons }) => reasons);
+  const told = new Set(graver.map(({ text }) => text));
+  const certain = toKnow.filter(
+    (alike) => !inDoubt.includes(alike) && !told.has(reasonOf(alike, teller).text),
+  );
   const advisory = sentencesOf(certain).map((group) => {
     const text = messages.gathered(group.map((alike, index) => teller.clauseOf(alike, group[index - 1])));
     return { clauses: [], reasons: [{ text, basis: weakest(group.flat()) }] };

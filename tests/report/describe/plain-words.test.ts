@@ -270,6 +270,16 @@ test("company that settles two shy kinds is asked for once", () => {
   );
 });
 
+test("what becomes of young is told once where those of one group alone are wanted", () => {
+  const mixed = furnished(
+    tank(100, 40, { cover: 0.1 }),
+    group("Bolivian ram", { unsexed: 2 }),
+    group("platy", { unsexed: 4, raises: true }),
+    group("platy", { unsexed: 3 }),
+  );
+  expect(told(mixed).match(/Bolivian rams and platies eat the young of platies/g)).toHaveLength(1);
+});
+
 test("of several that live alone nobody can tell, and that is told before what room keeps down", () => {
   const squeakers = furnished(tank(300, 100, { height: 80 }), group("featherfin squeaker", { unsexed: 3 }));
   expect(told(squeakers)).toMatch(
