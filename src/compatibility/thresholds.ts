@@ -51,7 +51,7 @@ const table = () =>
       value: numbers.endOfSeasons,
       unit: "1",
       about:
-        "Two kinds whose kept temperatures share less than this part of the span of one meet at its end; of a span so wide that it holds summer and winter, a season is no water for good.",
+        "Two kinds whose kept temperatures share no more than this part of the span of one meet at its end; of a span so wide that it holds summer and winter, a season is no water for good.",
       source: `${commonPractice}: pond fish in a heated tank live in an endless high summer`,
     },
     sharedTemperature: {

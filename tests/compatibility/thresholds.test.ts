@@ -156,7 +156,7 @@ const breathing =
 const pastItsBest =
   (by: number): Judge =>
   (changed) => {
-    const figures = { kept: { min: 18, max: 23 }, optimum: { min: 18, max: 23 - by } };
+    const figures = { kept: { min: 18.5, max: 23 }, optimum: { min: 18.5, max: 23 - by } };
     const cool = animal("cool", { "water.temperature": figures });
     const warm = animal("warm", { "water.temperature": { kept: { min: 22.5, max: 26 } } });
     return pairBy(temperature, { species: cool }, { species: warm }, changed).findings[0]?.weight;

@@ -17,7 +17,7 @@ export interface Giving {
   readonly least: number;
   /** Kept spans that share less than this meet at their ends; absent where living at an end for good harms nobody. */
   readonly steady?: number;
-  /** Kept spans that share less than this part of one of them meet at its end. */
+  /** Kept spans that share no more than this part of one of them meet at its end. */
   readonly endShare?: number;
   /** A shared kept span below this leaves no room to spare. */
   readonly roomy: number;
@@ -83,7 +83,7 @@ export function meetPastTheirBest(a: Span, b: Span, giving: Giving): boolean {
   }
   return [a, b].some(
     ({ kept, optimum }) =>
-      widthOf(shared) < decimal(endShare * widthOf(kept)) && isPast(shared, optimum, giving),
+      widthOf(shared) <= decimal(endShare * widthOf(kept)) && isPast(shared, optimum, giving),
   );
 }
 
@@ -119,10 +119,11 @@ export function judgeSharedWater(a: Span, b: Span, on: FactName, giving: Giving)
   const shared = overlap(a.kept, b.kept);
   const isBestOfNeither = [a, b].every(({ optimum }) => isPast(shared, optimum, giving));
   const isRoomy = !isBestOfNeither && widthOf(shared) >= Math.max(roomy, least, steady);
-  if (shared && isRoomy) return [{ weight: "favourable", measures: { shared } }];
+  const isAtAnEnd = meetPastTheirBest(a, b, giving);
+  if (shared && isRoomy && !isAtAnEnd) return [{ weight: "favourable", measures: { shared } }];
   const wanted = overlap(wantedOf(a, giving), wantedOf(b, giving));
   if (!canBeHeld(wanted, giving)) return [notShared(a, b)];
-  if (meetPastTheirBest(a, b, giving)) return [notShared(a, b, shared)];
+  if (isAtAnEnd) return [notShared(a, b, shared)];
   const surely = overlap(surelyOf(a, giving), surelyOf(b, giving));
   const kept = { from: a.kept, to: b.kept };
   if (!canBeHeld(surely, giving) || bothMustGive(a, b, giving))
