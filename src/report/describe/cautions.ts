@@ -6,9 +6,6 @@ import type { Messages } from "../messages/messages";
 import { hazardsTold } from "./hazards-told";
 import type { Teller } from "./teller";
 
-/** How many laws on one species are told in full. */
-const mostLaws = 2;
-
 /** What every keeper is told, whatever lives in the tank: told last, as one. */
 const generalRules = [
   "caution-electricity",
@@ -73,8 +70,5 @@ function told(alike: Alike, teller: Teller, messages: Messages): readonly string
         entries.reduce((sum, next) => sum + next),
       ),
     ];
-  const each = [...new Set(laws.map((finding) => teller.findings([finding])))];
-  if (each.length <= mostLaws) return each;
-  const places = laws.map(({ measures }) => measures?.jurisdiction?.value ?? "");
-  return [messages.laws(whom, [...new Set(places)])];
+  return [...new Set(laws.map((finding) => teller.findings([finding])))];
 }

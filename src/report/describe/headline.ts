@@ -2,7 +2,7 @@ import type { Finding, JointCondition, OpenQuestion, Verdict, Weight } from "../
 import type { FactName } from "../../plan";
 import { isBy, isCaution, tellsPlanned } from "../matters/by-rule";
 import { demandsOf } from "../matters/matters";
-import { isFarTooSmall, isOfSpace } from "../matters/order";
+import { isOfSpace } from "../matters/order";
 import { isOfSharedWater, isPastLimit, plannedWaterRules } from "../matters/water-rules";
 import type { DoubtReason, Messages } from "../messages/messages";
 import type { Teller } from "./teller";
@@ -67,10 +67,10 @@ function unsaidFacts({ open }: Verdict): readonly FactName[] {
 
 const decisive: readonly Weight[] = ["blocking", "restricting"];
 
-/** Whether nothing but the length and the floor of the tank rules it out. */
+/** Whether nothing but the room in the tank, or in a part of it, rules it out. */
 export function onlyTooSmall({ findings }: Verdict): boolean {
   const blocking = findings.filter(({ weight }) => weight === "blocking");
-  return blocking.some(isFarTooSmall) && blocking.every(isOfSpace);
+  return blocking.length > 0 && blocking.every(isOfSpace);
 }
 
 /** The two of more species whose clash is all that blocks. */

@@ -799,8 +799,6 @@ function messages(): Messages {
     },
     waterToHave: (told) => `Water: ${waters(told).join(", ")}; measure yours first.`,
     hazards,
-    laws: (who, jurisdictions) =>
-      `Laws name ${who}: ${allOf(jurisdictions)}. Read those of your place before you buy; the text in force decides.`,
     lawsSomewhere,
     remedy: {
       rehome: ({ one, several, moved, all, who, stay = [] }) => {

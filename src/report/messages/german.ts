@@ -1021,8 +1021,6 @@ function messages(): Messages {
     },
     waterToHave: (told) => `Wasser: ${waters(told).join(", ")}; das vorhandene zuerst messen.`,
     hazards,
-    laws: (whom, jurisdictions) =>
-      `Rechtsvorschriften betreffen ${whom}: ${allOf(jurisdictions.map(jurisdictionIn))}. Die am Ort geltenden vor dem Kauf lesen; maßgeblich ist der geltende Wortlaut.`,
     lawsSomewhere,
     remedy: {
       rehome: ({ one, several, moved, all, who, stay = [] }) => {

@@ -252,8 +252,6 @@ export interface Messages {
     hazard: Words["hazard"],
     of: readonly { readonly who: string; readonly many: boolean; readonly family: string }[],
   ) => string;
-  /** Laws that name a species, the object of a verb, where they are too many to be told one by one. */
-  readonly laws: (whom: string, jurisdictions: readonly string[]) => string;
   /** How many entries in the law name some species, where the plan does not say where it stands. */
   readonly lawsSomewhere: (whom: string, entries: number) => string;
   /** What would help a plan, as clauses that command, and sentences of these. */

@@ -90,8 +90,10 @@ suite("the answer", () => {
   });
 
   test("does not say that two go well together of which something is worth knowing", () => {
-    const pair = assessPair({ species: species("goldfish") }, { species: species("sailfin molly") });
-    expect(describe(pair).replaceAll(/\s+/g, " ")).toMatch(/^Suitable: goldfish .* can live together\./);
+    const pair = assessPair({ species: species("angelfish") }, { species: species("bristlenose catfish") });
+    expect(describe(pair).replaceAll(/\s+/g, " ")).toMatch(
+      /^Suitable: freshwater angelfish .* can live together\./,
+    );
     expect(describe(pair, { messages: german })).toMatch(/können\s+zusammen leben/);
   });
 
@@ -278,6 +280,13 @@ test("what becomes of young is told once where those of one group alone are want
     group("platy", { unsexed: 3 }),
   );
   expect(told(mixed).match(/Bolivian rams and platies eat the young of platies/g)).toHaveLength(1);
+});
+
+test("every law of the place is told, however many there are", () => {
+  const ray = furnished(tank(300, 120), group("ocellate river stingray", { females: 1 }));
+  const floridan = told({ ...ray, jurisdiction: ["us-florida"] });
+  expect(floridan).toContain("Private keeping is prohibited");
+  expect(floridan.match(/Law on the ocellate river stingray/g)).toHaveLength(3);
 });
 
 test("of several that live alone nobody can tell, and that is told before what room keeps down", () => {

@@ -55,6 +55,14 @@ describe("companions", () => {
     expect(new Set(found.map((one) => one.species.taxonomy.family)).size).toBeGreaterThan(3);
   });
 
+  test("are never its rivals, for which it is told to look out", () => {
+    const multi = species("neolamprologus-multifasciatus");
+    const { companions: found, relations } = foundCompany(multi, allSpecies);
+    expect(relations.lookAlikes.map(({ id }) => id)).toContain("julidochromis-transcriptus");
+    expect(found.map((one) => one.species.id)).not.toContain("julidochromis-transcriptus");
+    expect(found.length).toBeGreaterThan(0);
+  });
+
   test("are never what it eats, nor what eats it", () => {
     const oscar = species("astronotus-ocellatus");
     const { prey, hunters } = relationsTo(oscar, candidates, outcomes([oscar, ...candidates]));

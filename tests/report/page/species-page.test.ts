@@ -36,6 +36,20 @@ const broken = /undefined|NaN|Infinity|\[object/;
 const some = everyKind.filter((_, index) => index % 12 === 0);
 
 describe("a page", () => {
+  test("no floor for a further one is told of a kind that lives alone", () => {
+    const told = (id: string) => speciesPage(speciesById(id) as SpeciesProfile, { format: "markdown" });
+    expect(told("apteronotus-albifrons")).not.toMatch(/each further one/);
+    expect(told("danio-rerio")).toMatch(/each further one/);
+  });
+
+  test("a ray is as large as its disc is broad, with no length of its tail beside", () => {
+    const [ray] = allSpecies.filter(({ id }) => id === "potamotrygon-motoro");
+    if (!ray) throw new Error("no ray");
+    expect(speciesPage(ray, { format: "markdown" })).toContain(
+      "Males usually measure 40 cm across the disc, and 50 cm at most. Females usually measure 45 cm across the disc, and 50 cm at most.",
+    );
+  });
+
   test("reads like somebody who keeps them", () => {
     const page = speciesPage(barb, evidenceOf(barb)).replaceAll(/\n(?: {2})?(?=\S)/g, " ");
     expect(page).toContain(

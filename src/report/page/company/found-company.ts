@@ -14,6 +14,7 @@ export interface FoundCompany {
   readonly own: Group;
   /** Where company was sought for them; absent where the record is incomplete, or no standard tank has the room. */
   readonly tank: TankDimensions | undefined;
+  /** Rivals are none, whatever room they are given. */
   readonly companions: readonly Companion[];
   readonly relations: RelationsTo;
 }
@@ -37,10 +38,8 @@ function sought(profile: SpeciesProfile, candidates: readonly SpeciesProfile[]):
   const judged = outcomes([profile, ...candidates]);
   const own = usualGroup(profile);
   const tank = profile.incomplete ? undefined : typicalTank(profile, headcount(own));
-  return {
-    own,
-    tank,
-    companions: tank ? companionsOf(own, tank, candidates, judged) : [],
-    relations: relationsTo(profile, candidates, judged),
-  };
+  const relations = relationsTo(profile, candidates, judged);
+  const found = tank ? companionsOf(own, tank, candidates, judged) : [];
+  const companions = found.filter(({ species }) => !relations.lookAlikes.includes(species));
+  return { own, tank, companions, relations };
 }

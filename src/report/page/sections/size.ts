@@ -61,10 +61,12 @@ function lengthOf(
   sex: Sex | undefined,
   lengths: readonly AdultLength[],
 ): string {
-  const usual = totalOf(lengths, "usual", sex);
-  const most = totalOf(lengths, "greatest", sex);
+  const own = [...lengths.filter((length) => length.sex === sex), ...lengths];
+  const { measure } = own.find(({ as }) => as === "usual") ?? own[0] ?? {};
+  const alike = lengths.filter((length) => (length.measure === "disc") === (measure === "disc"));
+  const usual = totalOf(alike, "usual", sex);
+  const most = totalOf(alike, "greatest", sex);
   const isBeyond = most && (!usual || most.max > usual.max);
-  const measure = lengths[0]?.measure;
   return messages.page.size.length({
     ...(sex && { sex }),
     usual: write(usual && { min: usual.min, max: usual.max, unit: "cm" }),

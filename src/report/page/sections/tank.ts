@@ -76,7 +76,10 @@ export function leastTank(telling: Telling): string {
       length === undefined
         ? write(commonSides(floor))
         : write(sidesNeeded({ length, ...(floor && { floor }) }, {})),
-    further: size("space.furtherFootprint", known("space.furtherFootprint")),
+    further:
+      known("social.living") === "alone"
+        ? ""
+        : size("space.furtherFootprint", known("space.furtherFootprint")),
   });
 }
 
