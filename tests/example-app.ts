@@ -265,6 +265,32 @@ const checks: Readonly<Record<string, Check>> = {
     ];
   },
 
+  "Whoever says where the tank stands reads the law of that place, in their language": async (visit) => {
+    const somebody = await visit(hashOf(plans["a snail that laws name"]), { locale: "de-DE" });
+    const { page, reads } = somebody;
+    await page.waitForSelector(".notice p");
+    const before = await reads(".verdict");
+    await page.selectOption("#jurisdiction", { label: "Europäische Union, anderswo" });
+    const { jurisdiction } = await remembered(somebody);
+    const after = await reads(".verdict");
+    await page.selectOption("#language", "en");
+    const kept = await page.inputValue("#jurisdiction");
+    await page.selectOption("#jurisdiction", "");
+    const { jurisdiction: none } = await remembered(somebody);
+    const several = await visit(
+      hashOf({ ...plans["a snail that laws name"], jurisdiction: ["germany", "us"] }),
+    );
+    await several.page.waitForSelector(".notice p");
+    return [
+      ...expectSame("that it is asked for", before.includes("mehrerer Orte"), true),
+      ...expectSame("the law told", after.includes("Recht, betrifft") && after.includes("Union"), true),
+      ...expectSame("saved", jurisdiction, ["eu"]),
+      ...expectSame("kept in another language", kept, "eu"),
+      ...expectSame("taken back", none, undefined),
+      ...expectSame("several", await several.page.inputValue("#jurisdiction"), "germany,us"),
+    ];
+  },
+
   "Nothing keeps anybody out, in any state, however narrow and dark": async (visit) => {
     const problems: string[] = [];
     const look = async (state: string, somebody: Visitor) => {

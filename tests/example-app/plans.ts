@@ -49,6 +49,12 @@ export const plans = {
     groups: [{ species: "puntigrus-tetrazona", form: "long-fin", unsexed: 8 }],
     offerings: [{ food: "dry", place: "midwater" }],
   },
+  "a snail that laws name": {
+    format: 1,
+    tank,
+    water: { temperature: 25, pH: 7.5 },
+    groups: [{ species: "pomacea-diffusa", unsexed: 2 }],
+  },
   "all as it should be": {
     format: 1,
     tank: {

@@ -12,6 +12,7 @@ export type WordList =
   | "food"
   | "zone"
   | "light"
+  | "lawgiver"
   | "yesOrNo";
 
 /** One thing that a plan may say. */
@@ -74,6 +75,7 @@ export const tankFields: readonly Field[] = [
   number(["tank", "openWater"], "openWater", "share"),
   number(["tank", "openSurface"], "openSurface", "share"),
   number(["tank", "sightBreaks"], "sightBreaks"),
+  words(["jurisdiction"], "jurisdiction", "lawgiver"),
 ];
 
 /** What belongs together in a tank. */

@@ -1,6 +1,6 @@
 import type { ProblemCode } from "vivary";
 import type { Outcome } from "vivary/compatibility";
-import type { Planting, Temper } from "vivary/plan";
+import type { Lawgiver, Planting, Temper } from "vivary/plan";
 import type { UnitSystem } from "vivary/report";
 import type { NameKind } from "vivary/search";
 import type { SpeciesProfile } from "vivary/species";
@@ -23,6 +23,7 @@ type Label =
   | "openWater"
   | "openSurface"
   | "sightBreaks"
+  | "jurisdiction"
   | "hides"
   | "caves"
   | "shells"
@@ -70,6 +71,8 @@ export interface Texts {
   readonly shapes: Readonly<Record<Shape, string>>;
   readonly plantings: Readonly<Record<Planting, string>>;
   readonly tempers: Readonly<Record<Temper, string>>;
+  /** Where a tank may stand, in the order in which they are offered. */
+  readonly places: Readonly<Record<Lawgiver, string>>;
   readonly asSold: string;
   readonly notSaid: string;
   readonly yes: string;

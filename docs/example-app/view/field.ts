@@ -1,6 +1,7 @@
 import { type Draft, type Path, valueAt, withValue } from "../plan/draft";
 import { type Field, type FieldSet, isShape, reshaped, type WordList } from "../plan/fields";
 import { type Quantity, type Scale, shownUnit } from "../plan/quantities";
+import type { Language } from "../texts/languages";
 import { choice } from "./choice";
 import { element } from "./element";
 import { labelled } from "./labelled";
@@ -63,8 +64,9 @@ function wordChoice(path: Path, list: WordList, shown: Shown, change: Change): H
 }
 
 /** A word that was chosen as the plan holds it. */
-function held(list: WordList, word: string): string | boolean | undefined {
+function held(list: WordList, word: string): string | boolean | readonly string[] | undefined {
   if (word === "") return undefined;
+  if (list === "lawgiver") return word.split(",");
   return list === "yesOrNo" ? word === "true" : word;
 }
 
@@ -78,6 +80,8 @@ function wordsOf(list: WordList, { language, draft }: Shown): Readonly<Record<st
       return texts.plantings;
     case "temper":
       return texts.tempers;
+    case "lawgiver":
+      return placesFor(draft, texts.places);
     case "yesOrNo":
       return { true: texts.yes, false: texts.no };
     default:
@@ -88,4 +92,10 @@ function wordsOf(list: WordList, { language, draft }: Shown): Readonly<Record<st
 /** The shapes that can be chosen; nobody draws corners here, but a plan may come with them. */
 function shapesFor({ tank }: Draft, { polygon, ...others }: Readonly<Record<string, string>>) {
   return tank.base.shape === "polygon" && polygon !== undefined ? { ...others, polygon } : others;
+}
+
+/** The places that can be chosen; nobody chooses several here, but a plan may come with them. */
+function placesFor({ jurisdiction = [] }: Draft, places: Language["texts"]["places"]) {
+  if (jurisdiction.length < 2) return places;
+  return { ...places, [String(jurisdiction)]: jurisdiction.map((place) => places[place]).join(", ") };
 }
