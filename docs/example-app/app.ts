@@ -64,7 +64,7 @@ export async function startApp(): Promise<void> {
     const said = texts.outcomes[now.is === "judged" ? now.verdict.outcome : now.is];
     refill(page.verdict, verdictView(now, shown, change));
     page.jump.replaceChildren(
-      element("a", { href: "#verdict" }, texts.actions.toVerdict, element("b", {}, ` ${said}`)),
+      element("a", { href: "#verdict" }, texts.actions.toVerdict, ": ", element("b", {}, said)),
     );
     lightFields(document, now, texts);
     voice.say(said);
@@ -147,9 +147,10 @@ export async function startApp(): Promise<void> {
   /** Goes on with the plan of a link, if it has come whole. */
   const goOnWith = (link: Linked | undefined) => {
     if (!link) return;
+    const { texts } = shown.language;
     history.replaceState(undefined, "", location.pathname + location.search);
     if (link.plan) goOn(link.plan);
-    else notify(shown.language.texts.brokenLink);
+    else notify(`${texts.brokenLink} ${shown.draft === exampleDraft ? texts.exampleShown : texts.planKept}`);
   };
 
   const link = await linkedPlan(location.hash);

@@ -76,7 +76,7 @@ export const de: Texts = {
   tempers: {
     shyer: "scheuer als die meisten",
     typical: "wie die meisten",
-    bolder: "kecker als die meisten",
+    bolder: "mutiger als die meisten",
     bully: "ein Raufbold",
   },
   places: {
@@ -117,7 +117,14 @@ export const de: Texts = {
     conflict: "Das und eine andere Angabe können nicht beide stimmen.",
     text: "Dieser Text ist nicht lesbar.",
   },
+  limits: (least, most, which) =>
+    ({
+      from: `Möglich ist ${least} bis ${most}.`,
+      above: `Möglich ist mehr als ${least}, bis ${most}.`,
+      whole: `Möglich ist eine ganze Zahl, ${least} bis ${most}.`,
+    })[which],
   noAnimals: "Wie viele sind es?",
+  beyondWhole: "Deckung und freier Raum teilen sich das Becken: zusammen höchstens 100\u00a0%.",
   search: {
     label: "Eine Art hinzufügen",
     hint: "Einen Teil des Namens tippen. Pfeile wählen, Eingabe fügt hinzu.",
@@ -152,13 +159,15 @@ export const de: Texts = {
   linkCopied: "Der Link ist kopiert. In ihm steht der ganze Plan; kein Server bewahrt ihn auf.",
   linkReady: "Diesen Link kopieren. In ihm steht der ganze Plan; kein Server bewahrt ihn auf.",
   brokenLink:
-    "Dieser Link ist beschädigt: Vielleicht ging unterwegs ein Teil verloren. Bitte noch einmal schicken lassen. Hier ist der bisherige Plan.",
+    "Dieser Link ist beschädigt: Vielleicht ging unterwegs ein Teil verloren. Bitte noch einmal schicken lassen.",
+  planKept: "Hier ist der bisherige Plan.",
+  exampleShown: "Zu sehen ist ein Beispiel.",
   brokenFile: "In dieser Datei steht kein lesbarer Plan. Ihr Plan ist, wie er war.",
   renamed: (from, to) => `„${from}“ heißt inzwischen ${to}.`,
   opened: "Der Plan ist geöffnet.",
   outcomes: {
     suitable: "Das passt",
-    conditional: "Noch nicht",
+    conditional: "Passt noch nicht ganz",
     unsuitable: "So nicht",
     undetermined: "Niemand kann es sagen",
     "without animals": "Noch keine Tiere",

@@ -116,7 +116,14 @@ export const en: Texts = {
     conflict: "This and another figure cannot both be true.",
     text: "That text cannot be read.",
   },
+  limits: (least, most, which) =>
+    ({
+      from: `This can be ${least} to ${most}.`,
+      above: `This can be more than ${least}, up to ${most}.`,
+      whole: `This can be a whole number, ${least} to ${most}.`,
+    })[which],
   noAnimals: "Say how many there are.",
+  beyondWhole: "Cover and what is free to swim in share the tank: together at most 100\u00a0%.",
   search: {
     label: "Add a species",
     hint: "Type any part of a name. Arrows choose, Enter adds.",
@@ -154,8 +161,9 @@ export const en: Texts = {
   link: "Link to this plan",
   linkCopied: "The link is copied. The whole plan is in it, and no server keeps it.",
   linkReady: "Copy this link. The whole plan is in it, and no server keeps it.",
-  brokenLink:
-    "This link is damaged: part of it may have been lost on the way. Ask for it once more. Here is the plan you had.",
+  brokenLink: "This link is damaged: part of it may have been lost on the way. Ask for it once more.",
+  planKept: "Here is the plan you had.",
+  exampleShown: "What you see is an example.",
   brokenFile: "This file holds no plan that can be read. Your plan is as it was.",
   renamed: (from, to) => `“${from}” is called ${to} now.`,
   opened: "The plan is open.",

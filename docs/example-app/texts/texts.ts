@@ -81,7 +81,10 @@ export interface Texts {
   readonly asked: string;
   readonly amiss: string;
   readonly problems: Readonly<Record<ProblemCode, string>>;
+  /** What a number may be: from one figure, or above it, to another, or whole numbers alone. */
+  readonly limits: (least: string, most: string, which: "from" | "above" | "whole") => string;
   readonly noAnimals: string;
+  readonly beyondWhole: string;
 
   readonly search: {
     readonly label: string;
@@ -105,6 +108,9 @@ export interface Texts {
   readonly linkCopied: string;
   readonly linkReady: string;
   readonly brokenLink: string;
+  /** What is shown in place of the plan of a broken link. */
+  readonly planKept: string;
+  readonly exampleShown: string;
   readonly brokenFile: string;
   readonly renamed: (from: string, to: string) => string;
   readonly opened: string;

@@ -1,7 +1,9 @@
 import { type Draft, type Path, valueAt, withValue } from "../plan/draft";
 import { type Field, type FieldSet, isShape, reshaped, type WordList } from "../plan/fields";
-import { type Quantity, type Scale, shownUnit } from "../plan/quantities";
+import { limitsAt } from "../plan/limits";
+import { type Quantity, type Scale, shownUnit, toShown } from "../plan/quantities";
 import type { Language } from "../texts/languages";
+import { figure } from "../texts/numbers";
 import { choice } from "./choice";
 import { element } from "./element";
 import { labelled } from "./labelled";
@@ -18,7 +20,7 @@ export function fieldView({ asks, label, path }: Field, shown: Shown, change: Ch
   const scale = scaleOf(asks.number, path, shown);
   const unit = shownUnit(scale);
   const input = numberInput(fieldId(path), path, scale, shown, change);
-  return labelled(input, texts.labels[label], unit && messages.units[unit]);
+  return labelled(input, texts.labels[label], unit && messages.units[unit], limitsText(path, scale, shown));
 }
 
 /**
@@ -40,6 +42,16 @@ export function fieldSetView(
     element("div", { class: "fields" }, ...fields.map((field) => fieldView(field, shown, change))),
     element("p", { class: "note", "data-answers": answers }),
   );
+}
+
+/** What a number may be, in the reader's language and units. */
+function limitsText(path: Path, scale: Scale, { language: { messages, texts } }: Shown): string {
+  const { least, most, above, whole } = limitsAt(path);
+  const inCm = { ...scale, held: "cm" } as const;
+  const [from, to] = [least, most].map((end) => figure(toShown(end, inCm), messages.language));
+  const unit = shownUnit(scale);
+  const end = unit ? `${to}\u00a0${messages.units[unit]}` : to;
+  return texts.limits(`${from}`, `${end}`, above ? "above" : whole ? "whole" : "from");
 }
 
 /** The scale of a number; lengths of the tank are in the plan's unit. */

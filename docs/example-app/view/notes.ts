@@ -1,6 +1,7 @@
+import type { Problem } from "vivary";
 import type { Condition, FactName } from "vivary/plan";
 import { fieldsOf, isMet } from "vivary/plan";
-import type { Judged } from "../plan/judged";
+import { isBeyondWhole, type Judged } from "../plan/judged";
 import type { Texts } from "../texts/texts";
 import { fieldId } from "./field";
 
@@ -38,9 +39,9 @@ function notesOn(root: ParentNode, judged: Judged, texts: Texts): ReadonlyMap<HT
     for (const path of fieldsOf(on, of)) put(lineAnswering(fieldId(path)), note);
   };
   if (judged.is === "unreadable") {
-    for (const { path, code } of judged.problems) {
-      const text = path.length === 2 && path[0] === "groups" ? texts.noAnimals : texts.problems[code];
-      put(lineOf(fieldId(path)), { text, kind: "wrong" });
+    for (const problem of judged.problems) {
+      const line = lineOf(fieldId(problem.path));
+      put(line, { text: toMend(problem, line?.dataset.limits, texts), kind: "wrong" });
     }
   }
   if (judged.is !== "judged") return noted;
@@ -52,4 +53,12 @@ function notesOn(root: ParentNode, judged: Judged, texts: Texts): ReadonlyMap<HT
       answering(question.input, question.of, { text: texts.asked, kind: "asked" });
   }
   return noted;
+}
+
+/** What is to be mended at a field. */
+function toMend(problem: Problem, limits: string | undefined, texts: Texts): string {
+  const { path, code } = problem;
+  if (path.length === 2 && path[0] === "groups") return texts.noAnimals;
+  if (isBeyondWhole(problem)) return texts.beyondWhole;
+  return (code === "range" && limits) || texts.problems[code];
 }

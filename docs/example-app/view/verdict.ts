@@ -51,9 +51,12 @@ function partView({ part, title, items }: ReportPart): HTMLElement {
   );
 }
 
-/** A way to a field, by what it is called. */
+/** A way to a field, by what it is called and whose it is. */
 function linkTo(id: string): Node {
   const field = document.querySelector(`input#${id}, select#${id}, input[id^="${id}-"]`);
   const label = document.querySelector(`label[for="${id}"], #${id}-name`)?.textContent ?? id;
-  return field ? element("a", { href: `#${field.id}` }, label) : document.createTextNode(label);
+  const whole = field?.closest(".group") ?? field?.closest("fieldset");
+  const of = whole?.querySelector("h3, legend")?.firstChild?.textContent;
+  const name = of ? `${of}: ${label}` : label;
+  return field ? element("a", { href: `#${field.id}` }, name) : document.createTextNode(name);
 }
