@@ -24,6 +24,15 @@ const expectSame = (what: string, found: unknown, expected: unknown): readonly s
 
 const narrow = { viewport: { width: 360, height: 740 } };
 
+/** In the browser: the id of what has the focus, where the verdict's answer lies over some of it. */
+const hiddenFocus = `(() => {
+  const held = document.activeElement, answer = document.querySelector(".outcome");
+  if (held === document.body || answer.contains(held)) return "";
+  const a = held.getBoundingClientRect(), b = answer.getBoundingClientRect();
+  const over = a.left < b.right && b.left < a.right && a.top < b.bottom - 1 && b.top < a.bottom - 1;
+  return over ? held.id || held.textContent : "";
+})()`;
+
 /** The plan that the page remembers. */
 const remembered = ({ page }: Visitor): Promise<PlanData> =>
   page.evaluate('JSON.parse(localStorage.getItem("plan"))');
@@ -238,6 +247,10 @@ const checks: Readonly<Record<string, Check>> = {
     const second = await visit(hashOf(old).slice(0, 40));
     await second.page.waitForSelector(".notice p");
     const broken = await second.reads(".notice");
+    await second.page.fill("#tank-height", "46");
+    await second.page.evaluate(`location.hash = "${hashOf(old).slice(0, 50)}"`);
+    await second.page.waitForSelector(".notice p");
+    const brokenLater = await second.reads(".notice");
     const text = Buffer.from("{}");
     await second.page.setInputFiles("#file", { name: "a.json", mimeType: "application/json", buffer: text });
     await second.page.locator(".notice", { hasText: "file" }).waitFor();
@@ -248,6 +261,8 @@ const checks: Readonly<Record<string, Check>> = {
         "The plan is open. “corydoras-paleatus” is called Hoplisoma paleatum now.",
       ),
       ...expectSame("broken", broken.startsWith("This link is damaged"), true),
+      ...expectSame("what is shown first", broken.endsWith("What you see is an example."), true),
+      ...expectSame("what is shown later", brokenLater.endsWith("Here is the plan you had."), true),
       ...expectSame("groups kept", await second.page.locator(".group").count(), 3),
     ];
   },
@@ -289,6 +304,96 @@ const checks: Readonly<Record<string, Check>> = {
       ...expectSame("taken back", none, undefined),
       ...expectSame("several", await several.page.inputValue("#jurisdiction"), "germany,us"),
     ];
+  },
+
+  "What is too small or too great is told its limits, in the reader's units, and whose it is": async (
+    visit,
+  ) => {
+    const { page, reads } = await visit("", { locale: "de-DE" });
+    await page.fill("#water-pH", "77");
+    await page.fill("#water-temperature", "-3");
+    await page.fill("#groups-1-unsexed", "2,5");
+    await page.fill("#tank-base-length", "0");
+    await page.fill("#groups-0-length", "0");
+    const notes = [
+      "water-pH",
+      "water-temperature",
+      "groups-1-unsexed",
+      "tank-base-length",
+      "groups-0-length",
+    ];
+    const told = await Promise.all(notes.map((id) => reads(`#${id}-note`)));
+    const mended = await page.locator(".mend a").allTextContents();
+    await page.selectOption("#units", "us");
+    const inFahrenheit = await reads("#water-temperature-note");
+    return [
+      ...expectSame("notes", told, [
+        "Möglich ist 3 bis 11.",
+        "Möglich ist -2 bis 48 °C.",
+        "Möglich ist eine ganze Zahl, 0 bis 1.000.000.",
+        "Möglich ist 0,01 bis 100.000 cm.",
+        "Möglich ist mehr als 0, bis 1.000 cm.",
+      ]),
+      ...expectSame("the list", mended.toSorted(), [
+        "Grundfläche: Länge (cm)",
+        "Neonsalmler: Länge jetzt (cm)",
+        "Pandapanzerwels: Geschlecht unbekannt",
+        "Temperatur (°C)",
+        "pH-Wert",
+      ]),
+      ...expectSame("in other units", inFahrenheit, "Möglich ist 28,4 bis 118,4 °F."),
+    ];
+  },
+
+  "A number means what it means in the language that was chosen": async (visit) => {
+    const somebody = await visit("", { locale: "de-DE" });
+    const { page } = somebody;
+    await page.fill("#tank-base-length", "1.000");
+    await page.fill("#water-pH", "6,5");
+    const german = await remembered(somebody);
+    await page.selectOption("#language", "en");
+    await page.fill("#tank-base-length", "1,100");
+    const english = await remembered(somebody);
+    const lengths = [german, english].map(({ tank: { base } }) => base.shape === "rectangle" && base.length);
+    return [...expectSame("lengths", lengths, [1000, 1100]), ...expectSame("pH", german.water?.pH, 6.5)];
+  },
+
+  "Cover and free water are not more than the whole": async (visit) => {
+    const { page, reads } = await visit();
+    await page.fill("#tank-cover", "60");
+    await page.fill("#tank-openWater", "40");
+    const whole = await page.locator(".mend").count();
+    await page.fill("#tank-openWater", "60");
+    return [
+      ...expectSame("of the whole", whole, 0),
+      ...expectSame(
+        "of more",
+        await reads("#tank-openWater-note"),
+        "Cover and what is free to swim in share the tank: together at most 100 %.",
+      ),
+      ...expectSame("links to it", await page.locator(".mend a").count(), 1),
+    ];
+  },
+
+  "What has the focus is not hidden behind the verdict, however one gets there": async (visit) => {
+    const problems: string[] = [];
+    const { water: _, ...unmeasured } = plans["a snail that laws name"];
+    const looks = [
+      [plans["one that eats the others, and much besides"], 1200],
+      [{ ...unmeasured, jurisdiction: ["eu"] }, 980],
+    ] as const;
+    for (const [plan, width] of looks) {
+      const { page } = await visit(hashOf(plan), { viewport: { width, height: 700 }, locale: "de-DE" });
+      await page.waitForSelector(".notice p");
+      for (const summary of await page.locator(".verdict summary:visible").all()) await summary.click();
+      await page.locator(":is(button, input, select, summary):visible").last().focus();
+      for (let step = 0; step < 90; step += 1) {
+        await page.keyboard.press("Shift+Tab");
+        const hidden = await page.evaluate(hiddenFocus);
+        if (hidden !== "") problems.push(`at ${width} px: ${hidden}`);
+      }
+    }
+    return problems;
   },
 
   "Nothing keeps anybody out, in any state, however narrow and dark": async (visit) => {

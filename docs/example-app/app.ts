@@ -13,6 +13,7 @@ import { announcer } from "./view/announcer";
 import { type Acts, actsView, settingsView } from "./view/bar";
 import { element, refill } from "./view/element";
 import { groupsView } from "./view/groups";
+import { keepClear } from "./view/keep-clear";
 import { lightFields } from "./view/notes";
 import { offeringsView } from "./view/offerings";
 import { type Page, pageIn } from "./view/page";
@@ -63,6 +64,7 @@ export async function startApp(): Promise<void> {
     const now = judged(shown.draft);
     const said = texts.outcomes[now.is === "judged" ? now.verdict.outcome : now.is];
     refill(page.verdict, verdictView(now, shown, change));
+    keepClear(page.verdict);
     page.jump.replaceChildren(
       element("a", { href: "#verdict" }, texts.actions.toVerdict, ": ", element("b", {}, said)),
     );
@@ -159,5 +161,6 @@ export async function startApp(): Promise<void> {
   else await learn(exampleDraft.groups.map(({ species }) => species));
   showAll();
   goOnWith(link);
+  addEventListener("resize", () => keepClear(page.verdict));
   addEventListener("hashchange", async () => goOnWith(await linkedPlan(location.hash)));
 }
