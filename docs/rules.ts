@@ -26,7 +26,7 @@ const glossary: readonly (readonly [word: string, sentence: string])[] = [
   ["conditional", "it works in a plan that meets every condition; `witness` finds that plan."],
   [
     "unsuitable",
-    "an animal dies, is injured, or lives in lasting fear or want, and nothing that can be changed prevents it.",
+    "an animal dies, is injured, or lives in lasting fear or want, and no condition prevents it, or conditions exclude each other. Only another plan may do: other animals, fewer of them or, where the tank is far too small, another tank; `remedies` looks for one.",
   ],
   [
     "undetermined",

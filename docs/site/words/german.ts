@@ -27,7 +27,7 @@ export const german: SiteWords = {
     about: "Wer mit wem im Aquarium leben kann, in welchem Becken und warum.",
     paragraphs: [
       "Wer mit wem im Aquarium leben kann, in welchem Becken und warum: Profile von Fischen, Garnelen und Schnecken aus Süß- und Brackwasser und eine Bibliothek, die Pläne danach beurteilt.",
-      "Bei jeder Zahl steht, wer sie genannt hat. Wo sich Quellen widersprechen, stehen beide da; was niemand weiß, wird gesagt.",
+      "Bei jeder Zahl steht, wer sie genannt hat oder dass sie gängige Praxis ohne Quelle ist. Wo sich Quellen widersprechen, stehen beide da; was niemand weiß, wird gesagt.",
     ],
     keepers: "Für Halter",
     keepersText: "Jede Art hat eine Seite: was sie braucht, was sie anderen tut und wer zu ihr passt.",
@@ -35,7 +35,7 @@ export const german: SiteWords = {
     developersText:
       "Die Bibliothek ist typisiert, läuft überall, wo JavaScript läuft, und fragt keinen Server.",
     researchers: "Für die Forschung",
-    researchersText: "Jede Angabe mit ihrer Quelle, als Tabelle und im Skript.",
+    researchersText: "Jede Angabe mit dem, worauf sie beruht, als Tabelle und im Skript.",
     doubt: "Wie sicher ist das?",
     doubtText:
       "Vieles, was Halter wissen, wurde nie veröffentlicht. Auf den Seiten steht, worauf was beruht.",
