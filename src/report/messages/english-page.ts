@@ -34,7 +34,7 @@ const count = (many: number) => numbers[many] ?? String(many);
 const living: Readonly<Record<Words["living"], (animal: string) => string>> = {
   alone: (animal) => `a ${animal} that lives by itself`,
   pair: (animal) => `a ${animal} that lives in pairs`,
-  harem: (animal) => `a ${animal} kept as one male with its females,`,
+  harem: (animal) => `a ${animal} that lives in harems`,
   group: (animal) => `a ${animal} that lives in company`,
   shoal: (animal) => `a shoaling ${animal}`,
   either: (animal) => `a ${animal} at ease alone or with its kind`,
@@ -69,12 +69,11 @@ const hours: Readonly<Record<Words["light"], string>> = {
 const flows: Readonly<Record<Words["flow"], string>> = {
   still: "still water",
   gentle: "a gentle current",
-  moderate: "a lively current",
+  moderate: "a moderate current",
   strong: "a strong current",
 };
 
 const given: Readonly<Partial<Record<Words["food"], string>>> = {
-  algae: "algae",
   plants: "vegetables and leaves",
   wood: "wood to rasp",
 };
@@ -301,7 +300,7 @@ const page: PageWords = {
       bite: "Its bite can wound a person.",
       shock: "It gives electric shocks that a person feels.",
     },
-    laws: (jurisdictions) => `Laws restrict it in some places: ${allOf(jurisdictions)}.`,
+    laws: (jurisdictions) => `Some laws restrict it: ${allOf(jurisdictions)}.`,
     threatened: (status) => `In the wild it is ${statuses[status]}: ask for bred ones.`,
   },
   origin: {
@@ -420,7 +419,7 @@ const page: PageWords = {
       ({
         alone: `${capital(the(who))} lives alone: one to a tank.`,
         pair: `${capital(the(who))} lives in pairs.`,
-        harem: `${capital(the(who))} lives as one male with its females.`,
+        harem: `${capital(the(who))} lives in harems, one male with its females.`,
         group: `${capital(the(who))} seeks the company of its kind.`,
         shoal: `${capital(the(who))} swims in shoals.`,
         either: `${capital(the(who))} is at ease alone and with its kind.`,
@@ -489,7 +488,7 @@ const page: PageWords = {
       carnivore: "It lives on animals.",
       detritivore: "It lives on fine dead matter and what grows on it.",
     },
-    given: (all) => `Give it ${allOf(all.map((food) => given[food] ?? foods[food]))}.`,
+    given: (all) => `Give it ${allOf(all.flatMap((food) => (given[food] ?? foods[food]).split(" and ")))}.`,
     wild: (all) => `In the wild it finds ${allOf(all.map((food) => foods[food]))}.`,
     when: (zones, lights) =>
       `It feeds ${[zones.length > 0 && whereOf(zones), allOf(lights.map((light) => hours[light]))].filter(Boolean).join(", ")}.`,
@@ -551,7 +550,7 @@ const page: PageWords = {
         act: "keep one sex only, or know who takes them",
       },
     },
-    vet: "Whoever stays thin, gasps or has wounds that do not heal although the water is right needs a vet.",
+    vet: "An animal that stays thin, gasps or has wounds that do not heal although the water is right needs a vet.",
   },
   certainty: {
     support: ({ known, published, practice, recalled, reckoned }) => {
@@ -563,7 +562,7 @@ const page: PageWords = {
         of(recalled, "was recalled and not checked", "were recalled and not checked"),
         of(reckoned, "was reckoned from what is nearest known", "were reckoned from what is nearest known"),
       ];
-      return `Of the ${known} facts behind this page ${allOf(parts.filter((part) => part !== false))}.`;
+      return `Of the ${known} facts behind this page, ${allOf(parts.filter((part) => part !== false))}.`;
     },
     weak: (traits) => `Common practice alone stands behind ${allOf(traits)}.`,
     disputed: (traits) => `Sources differ on ${allOf(traits)}.`,
@@ -576,14 +575,15 @@ const page: PageWords = {
     textDecides: "The text in force decides.",
     release: "Never release it, nor plants or water from its tank: rehome it, or ask a vet.",
     vet: "An animal that ails is for a vet: medicine by guess kills as often as it cures.",
-    sensitive: {
-      copper: "Copper, as in some medicines and algae killers, harms it.",
-      salt: "Salt as a remedy harms it.",
-      "ammonia-nitrite":
-        "It is among the first to die in an unripe filter: add it only once the filter is ripe.",
-      handling: "Nets and air harm it: move it in a box of water.",
-      "soft-water": "Its shell or moult fails in soft, acid water.",
-    },
+    sensitive: (to, kind) =>
+      ({
+        copper: "Copper, as in some medicines and algae killers, harms it.",
+        salt: "Salt as a remedy harms it.",
+        "ammonia-nitrite":
+          "It is among the first to die in an unripe filter: add it only once the filter is ripe.",
+        handling: "Nets and air harm it: move it in a box of water.",
+        "soft-water": `Its ${kind === "snail" || kind === "mussel" ? "shell" : "moult"} fails in soft, acid water.`,
+      })[to],
   },
   sources: {
     recalled: "recalled, not checked",

@@ -12,6 +12,7 @@ import {
   choicesOfFood,
   halfUp,
   isMeasurable,
+  isUpperEnd,
   isVeryHeavy,
   rightThings,
   saidOnce,
@@ -75,12 +76,16 @@ function sharedWater(water: keyof typeof at) {
   return ({ weight, from, fromMany, to, oneKind, measures, figure }: Told<Measures[SharedWaterRule]>) => {
     const shared = at[water](figure(measures.shared));
     if (weight === "favourable") return `${shared} ${oneKind ? `suits ${to}` : `suits ${from} and ${to}`}.`;
-    const each = `${from} ${verb(fromMany, "is", "are")} kept at ${at[water](figure(measures.from))}, ${to} at ${figure(measures.to)}`;
+    const each =
+      `${from} ${verb(fromMany, "is", "are")} kept at ${at[water](figure(measures.from))}, ${to} at ${figure(measures.to)}`.replaceAll(
+        " at at ",
+        " at ",
+      );
     if (weight === "restricting") {
       return measures.shared ? `${each}.` : `${each}: one end has to give way a little.`;
     }
     if (weight === "blocking" && measures.shared)
-      return `${each}: they share ${shared} alone, which one bears but does not thrive in.`;
+      return `${each}: they share only ${shared}, which one bears but does not thrive in.`;
     return weight === "blocking"
       ? `${each}: no ${water} suits both.`
       : `${each}: whether both can be kept at one ${water} nobody has said.`;
@@ -95,7 +100,7 @@ function plannedWater(water: keyof typeof at) {
     const plan = known ? `; yours is ${figure(known, kept)}${season}` : "";
     if (optimum)
       return `${from} ${verb(fromMany, "does", "do")} best at ${at[water](figure(optimum))}${plan}.`;
-    const text = `${from} ${verb(fromMany, "needs", "need")} ${at[water](figure(kept, known))}${plan}`;
+    const text = `${from} ${isUpperEnd(kept) ? verb(fromMany, "bears", "bear") : verb(fromMany, "needs", "need")} ${at[water](figure(kept, known))}${plan}`;
     if (weight === "advisory" && season)
       return `${text}, which ${they(fromMany)} ${verb(fromMany, "bears", "bear")} for a while, not for good.`;
     if (weight === "advisory") return `${text}, at the edge of what ${they(fromMany)} can take for long.`;
@@ -237,7 +242,9 @@ function predation(told: Told<Measures["predation"]>): string {
   if (of?.value === "egg")
     return `${from} ${verb(fromMany, "feeds", "feed")} by night and may eat the eggs that ${to} ${verb(toMany, "guards", "guard")}.`;
   if (of)
-    return oneKind ? `${from} ${eats} ${their(fromMany)} own young.` : `${from} ${eats} the young of ${to}.`;
+    return oneKind || from === to
+      ? `${from} ${eats} ${their(fromMany)}${oneKind ? " own" : ""} young.`
+      : `${from} ${eats} the young of ${to}.`;
   const takes = greatestPrey
     ? `${verb(fromMany, "takes", "take")} prey of up to about ${figure(greatestPrey)}`
     : hunter && `${verb(fromMany, "grows", "grow")} to ${figure(hunter)}`;

@@ -3,7 +3,7 @@ import type { Kind } from "../../species";
 import { german } from "./german";
 import { effectIn, jurisdictionIn } from "./german-laws";
 import { regionIn } from "./german-regions";
-import { places, prey, targets } from "./german-words";
+import { groundsHad, places, prey, targets } from "./german-words";
 import type { PageMessages, PageWords, ToldAct, ToldGroup } from "./page-messages";
 import { sentenceCase as capital, scientificOf } from "./sentences";
 import { withPage } from "./with-page";
@@ -51,7 +51,7 @@ const animals: Readonly<Record<Kind, readonly [article: string, one: string, man
 const living: Readonly<Record<Words["living"], string>> = {
   alone: "allein lebend",
   pair: "paarweise lebend",
-  harem: "ein Männchen mit seinen Weibchen",
+  harem: "im Harem lebend",
   group: "gesellig",
   shoal: "im Schwarm lebend",
   either: "allein oder gesellig",
@@ -73,14 +73,6 @@ const flows: Readonly<Record<Words["flow"], string>> = {
   strong: "starke Strömung",
 };
 
-const grounds: Readonly<Record<Words["ground"], string>> = {
-  bare: "blankes Glas",
-  sand: "Sand",
-  "fine-gravel": "feiner Kies",
-  "coarse-gravel": "grober Kies",
-  pebbles: "runde Steine",
-};
-
 const foods: Readonly<Record<Words["food"], string>> = {
   dry: "Trockenfutter",
   frozen: "Frostfutter",
@@ -99,14 +91,13 @@ const foods: Readonly<Record<Words["food"], string>> = {
 };
 
 const given: Readonly<Partial<Record<Words["food"], string>>> = {
-  algae: "Algen und Aufwuchs",
   plants: "Gemüse und Blätter",
   wood: "Holz zum Raspeln",
 };
 
 /** `sechs Panzerwelse`, `ein Paar Honigguramis`, `Guppys (ein Männchen und zwei Weibchen)`. */
 function group({ name, several, count: number, males, females }: ToldGroup): string {
-  if (number === 1) return `ein Tier (${name})`;
+  if (number === 1) return `1 ${name}`;
   if (males === 1 && females === 1) return `ein Paar ${several}`;
   const sexed = `${count(males)} Männchen und ${count(females)} Weibchen`;
   return males > 0 && females > 0 ? `${several} (${sexed})` : `${count(number)} ${several}`;
@@ -139,11 +130,11 @@ function act({ does, doer, targets: at, when, from }: ToldAct): string {
     if (doer && target === "own-sex") return `andere ${sexes[doer]}`;
     return doer && target === "other-sex" ? sexes[other] : targets[target];
   });
-  const who = doer ? sexes[doer] : "Sie";
-  const grown = from === "adult" ? ` ausgewachsen` : "";
+  const who = doer ? sexes[doer] : "sie";
+  const start = from === "adult" ? `ausgewachsen ${verb} ${who}` : `${who} ${verb}`;
   const occasion = when && does !== "robs-food" ? occasions[when] : "";
   const told = when === "crowded" ? `${after}${occasion}` : `${occasion}${after}`;
-  return `${who} ${verb}${grown} ${allOf(whom)}${told}.`;
+  return `${capital(start)} ${allOf(whom)}${told}.`;
 }
 
 const holders: Readonly<Record<Words["territoryHolder"], string>> = {
@@ -157,19 +148,20 @@ const hides: Readonly<Record<Words["hide"], readonly [one: string, many: string]
   caves: ["eine Höhle", "Höhlen"],
   shells: ["ein leeres Schneckenhaus", "leere Schneckenhäuser"],
   wood: ["eine Wurzel", "Wurzeln"],
-  leaves: ["Laub oder breite Blätter", "Laub oder breite Blätter"],
+  leaves: ["Laub", "Laub"],
   rocks: ["einen Steinhaufen", "Steinhaufen"],
 };
 
 /** So many regions are named; of the others only how many there are. */
 const mostRegions = 9;
 
-const regionsTold = (all: readonly string[]) =>
-  allOf(
+function regionsTold(all: readonly string[]): string {
+  const told =
     all.length > mostRegions
       ? [...all.slice(0, mostRegions - 1), `${all.length - mostRegions + 1} weitere`]
-      : all,
-  );
+      : all;
+  return told.some((text) => text.includes(",")) ? told.join("; ") : allOf(told);
+}
 
 const page: PageWords = {
   headings: {
@@ -231,8 +223,8 @@ const page: PageWords = {
     },
     know: "Vor dem Kauf zu wissen",
     incomplete: (traits) => `Für ein Urteil ist zu wenig bekannt, es fehlt: ${allOf(traits)}.`,
-    grows: (length) => `Sie werden ${length} lang.`,
-    hunts: (length) => `Sie fressen andere Fische und versuchen es bis zu einer Länge von ${length}.`,
+    grows: (length) => `Sie werden bis zu ${length} lang.`,
+    hunts: (length) => `Sie fressen andere Fische und versuchen es bei allen bis ${length}.`,
     lives: (age) => `Sie werden etwa ${age} alt.`,
     hazards: {
       venom: "Sie sind giftig.",
@@ -240,7 +232,8 @@ const page: PageWords = {
       bite: "Ihr Biss kann Menschen verletzen.",
       shock: "Sie teilen Stromschläge aus, die ein Mensch spürt.",
     },
-    laws: (jurisdictions) => `Das Recht schränkt die Haltung mancherorts ein: ${allOf(jurisdictions)}.`,
+    laws: (jurisdictions) =>
+      `Manche Vorschriften schränken Haltung oder Handel ein: ${allOf(jurisdictions)}.`,
     threatened: (status) => `In der Natur ${german.words.conservation[status]}: Nachzuchten wählen.`,
   },
   origin: {
@@ -281,7 +274,7 @@ const page: PageWords = {
     flow: (calmest, strongest) =>
       calmest === strongest
         ? `Sie brauchen ${flows[calmest]}.`
-        : `Passend ist alles von ${flows[calmest].replace(/es Wasser/, "em Wasser").replace("e Strömung", "er Strömung")} bis ${flows[strongest].replace("e Strömung", "er Strömung")}.`,
+        : `Passend ist alles von ${calmest === "still" ? "stehendem Wasser" : flows[calmest].replace("e Strömung", "er")} bis ${flows[strongest].replace("e S", "er S")}.`,
     oxygen: {
       low: "Eine warme Nacht ohne Pumpe schadet ihnen nicht.",
       ordinary: "Sie atmen ruhig, solange sich die Oberfläche etwas bewegt.",
@@ -322,13 +315,13 @@ const page: PageWords = {
     grownIn: "Sie gedeihen nur zwischen eingewachsenen Pflanzen.",
     ground: (all) =>
       all.length > 0
-        ? `Am Boden liegt ${anyOf(all.map((ground) => grounds[ground]))}.`
+        ? `Sie brauchen als Boden ${anyOf(all.map((ground) => groundsHad[ground]))}.`
         : "Der Bodengrund ist gleichgültig.",
     hides: ({ anyOf: kinds, each, holder, sharedBy = 1 }) => {
       const many = anyOf(kinds.map((kind) => hides[kind][1]));
       const one = anyOf(kinds.map((kind) => hides[kind][0]));
       if (sharedBy > 1)
-        return `Zum Verstecken, Schlafen oder Laichen dienen ${many}, je ${count(sharedBy)} Tiere eines.`;
+        return `Zum Verstecken, Schlafen oder Laichen dienen ${allOf(kinds.map((kind) => hides[kind][1]))}, je ${count(sharedBy)} Tiere ein Platz.`;
       return `${capital(holders[holder])} braucht ${each > 1 ? `${count(each)} Plätze (${many})` : one} zum Verstecken, Schlafen oder Laichen.`;
     },
     noHides: "Eine Höhle brauchen sie nicht.",
@@ -351,7 +344,7 @@ const page: PageWords = {
         {
           alone: "leben allein: ein Tier je Becken",
           pair: "leben paarweise",
-          harem: "leben als ein Männchen mit seinen Weibchen",
+          harem: "leben im Harem",
           group: "suchen die Gesellschaft ihrer Art",
           shoal: "schwimmen im Schwarm",
           either: "fühlen sich allein und unter ihresgleichen wohl",
@@ -422,7 +415,8 @@ const page: PageWords = {
       carnivore: "Sie leben von Tieren.",
       detritivore: "Sie leben von feinen abgestorbenen Stoffen und dem Bewuchs darauf.",
     },
-    given: (all) => `Zu füttern: ${anyOf(all.map((food) => given[food] ?? foods[food]))}.`,
+    given: (all) =>
+      `Zu füttern: ${allOf(all.flatMap((food) => (given[food] ?? foods[food]).split(" und ")))}.`,
     wild: (all) => `In der Natur finden sie ${allOf(all.map((food) => foods[food]))}.`,
     when: (zones, lights) =>
       `Sie fressen ${[whereOf(zones), allOf(lights.map((light) => hours[light]))].filter(Boolean).join(", ")}.`,
@@ -488,7 +482,7 @@ const page: PageWords = {
       "fine-food": { why: "was sie brauchen, fehlt", act: "es jeden Tag bieten" },
       "eats-others": { why: "sie haben sie gefressen", act: "kleine Tiere anderswo unterbringen" },
       jumps: {
-        why: "sie sind herausgesprungen oder geklettert",
+        why: "sie sind herausgesprungen oder herausgeklettert",
         act: "auf dem Fußboden suchen; das Becken lückenlos abdecken",
       },
       oxygen: {
@@ -505,20 +499,20 @@ const page: PageWords = {
         act: "nur ein Geschlecht halten oder Abnehmer haben",
       },
     },
-    vet: "Wer trotz guten Wassers mager bleibt, nach Luft schnappt oder Wunden hat, die nicht heilen, gehört in tierärztliche Behandlung.",
+    vet: "Ein Tier, das trotz guten Wassers mager bleibt, nach Luft schnappt oder Wunden hat, die nicht heilen, gehört in tierärztliche Behandlung.",
   },
   certainty: {
     support: ({ known, published, practice, recalled, reckoned }) =>
       `Von ${known} Angaben auf dieser Seite sind ${allOf(
         [
-          published > 0 && `${published} gedruckt nachgelesen`,
+          published > 0 && `${published} in Quellen nachgelesen`,
           practice > 0 && `${practice} gängige Praxis ohne Quelle`,
           recalled > 0 && `${recalled} aus dem Gedächtnis und ungeprüft`,
           reckoned > 0 && `${reckoned} aus dem Nächstbekannten erschlossen`,
         ].filter((part) => part !== false),
       )}.`,
-    weak: (traits) => `Nur auf gängiger Praxis beruht: ${allOf(traits)}.`,
-    disputed: (traits) => `Die Quellen widersprechen sich: ${allOf(traits)}.`,
+    weak: (traits) => `Nur auf gängige Praxis gestützt: ${allOf(traits)}.`,
+    disputed: (traits) => `Hier widersprechen sich die Quellen: ${allOf(traits)}.`,
     unknown: (traits) => `Nicht bekannt: ${allOf(traits)}.`,
   },
   cautions: {
@@ -527,16 +521,17 @@ const page: PageWords = {
     lawDecides: "Was das Recht sagt",
     textDecides: "Maßgeblich ist der geltende Wortlaut.",
     release:
-      "Nie ins Freie bringen, auch nicht Pflanzen oder Wasser aus dem Becken: weitervermitteln oder tierärztlichen Rat holen.",
+      "Nie aussetzen, auch keine Pflanzen und kein Beckenwasser: weitervermitteln oder tierärztlichen Rat holen.",
     vet: "Kranke Tiere gehören in tierärztliche Behandlung; Arznei auf Verdacht tötet so oft, wie sie heilt.",
-    sensitive: {
-      copper: "Kupfer, etwa in Arzneien und Algenmitteln, schadet ihnen.",
-      salt: "Salz als Heilmittel schadet ihnen.",
-      "ammonia-nitrite":
-        "In einem nicht eingefahrenen Filter sterben sie zuerst: erst einsetzen, wenn er eingefahren ist.",
-      handling: "Netz und Luft schaden ihnen: in einer Dose mit Wasser umsetzen.",
-      "soft-water": "In weichem, saurem Wasser misslingen Gehäuse oder Häutung.",
-    },
+    sensitive: (to, kind) =>
+      ({
+        copper: "Kupfer, etwa in Arzneien und Algenmitteln, schadet ihnen.",
+        salt: "Salz als Heilmittel schadet ihnen.",
+        "ammonia-nitrite":
+          "In einem nicht eingefahrenen Filter sterben sie zuerst: erst einsetzen, wenn er eingefahren ist.",
+        handling: "Netz und Luft schaden ihnen: in einem Behälter mit Wasser umsetzen.",
+        "soft-water": `In weichem, saurem Wasser ${kind === "snail" || kind === "mussel" ? "leidet ihr Gehäuse" : "misslingt die Häutung"}.`,
+      })[to],
   },
   sources: {
     recalled: "aus dem Gedächtnis, ungeprüft",

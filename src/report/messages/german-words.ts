@@ -7,6 +7,21 @@ export const places: Readonly<Record<Words["zone"], string>> = {
   bottom: "am Boden",
 };
 
+export const grounds: Readonly<Record<Words["ground"], string>> = {
+  bare: "kahles Glas",
+  sand: "Sand",
+  "fine-gravel": "feiner Kies",
+  "coarse-gravel": "grober Kies",
+  pebbles: "runde Steine",
+};
+
+/** The grounds as the object of a verb. */
+export const groundsHad: Readonly<Record<Words["ground"], string>> = {
+  ...grounds,
+  "fine-gravel": "feinen Kies",
+  "coarse-gravel": "groben Kies",
+};
+
 export const targets: Readonly<Record<Words["target"], string>> = {
   "own-sex": "Artgenossen des eigenen Geschlechts",
   "other-sex": "Artgenossen des anderen Geschlechts",

@@ -7,7 +7,7 @@ import type { PlannedWaterRule, SharedWaterRule } from "../matters/water-rules";
 import { effectIn, jurisdictionIn } from "./german-laws";
 import { severalOf, singleOf } from "./german-names";
 import { regionIn } from "./german-regions";
-import { places, prey, targets } from "./german-words";
+import { grounds, groundsHad, places, prey, targets } from "./german-words";
 import type { Messages, Told, ToldCondition, ToldRoom, ToldWater } from "./messages";
 import {
   beyond,
@@ -15,6 +15,7 @@ import {
   choicesOfFood,
   halfUp,
   isMeasurable,
+  isUpperEnd,
   isVeryHeavy,
   rightThings,
   saidOnce,
@@ -54,6 +55,9 @@ type WordOf<Kind extends WordKind> = { readonly value: Words[Kind] } | undefined
 /** The verb that agrees. */
 const verb = (many: boolean, one: string, several: string) => (many ? several : one);
 const needs = (many: boolean) => verb(many, "braucht", "brauchen");
+/** They need a figure; where only its upper end is told, they bear it. */
+const asks = (figure: Figure | undefined, many: boolean) =>
+  isUpperEnd(figure) ? verb(many, "verträgt", "vertragen") : needs(many);
 const they = (many: boolean) => verb(many, "das Tier", "sie");
 const measures = (many: boolean) => verb(many, "misst", "messen");
 
@@ -74,11 +78,23 @@ const noneSuits = {
 
 function sharedWater(water: keyof typeof at) {
   return (told: Told<Measures[SharedWaterRule]>) => {
-    const { weight, from, fromMany, fromObject, to, toObject, oneKind, measures: known, figure } = told;
+    const {
+      weight,
+      from,
+      fromMany,
+      fromObject,
+      to,
+      toMany,
+      toObject,
+      oneKind,
+      measures: known,
+      figure,
+    } = told;
     const shared = at[water](figure(known.shared));
     if (weight === "favourable")
       return `für ${oneKind ? toObject : `${fromObject} und ${toObject}`} passt: ${shared}.`;
-    const each = `${from} ${needs(fromMany)} ${at[water](figure(known.from))}, ${to} ${at[water](figure(known.to))}`;
+    const [ask, other] = [asks(known.from, fromMany), asks(known.to, toMany)];
+    const each = `${from} ${ask} ${at[water](figure(known.from))}, ${to} ${other === ask ? "" : `${other} `}${at[water](figure(known.to))}`;
     if (weight === "restricting") {
       return known.shared ? `${each}.` : `${each}: eine Seite muss ein wenig nachgeben.`;
     }
@@ -98,7 +114,7 @@ function plannedWater(water: keyof typeof at) {
     const plan = own ? `; geplant: ${figure(own, kept)}${season}` : "";
     if (optimum)
       return `${from} ${verb(fromMany, "gedeiht", "gedeihen")} am besten bei ${at[water](figure(optimum))}${plan}.`;
-    const text = `${from} ${needs(fromMany)} ${at[water](figure(kept, own))}${plan}`;
+    const text = `${from} ${asks(kept, fromMany)} ${at[water](figure(kept, own))}${plan}`;
     if (weight === "advisory" && season)
       return `${text}, was vorübergehend zu ertragen ist, nicht auf Dauer.`;
     if (weight === "advisory") return `${text}, am Rand dessen, was auf Dauer zu ertragen ist.`;
@@ -233,7 +249,7 @@ const hazards: Messages["hazards"] = (hazard, of) => {
       const like = Object.hasOwn(spinesOf, family) && spinesOf[family];
       return like ? `${who} (${like})` : who;
     });
-    return `Stacheln: ${allOf(told)}. Mit einem Gefäß umsetzen, nicht mit Hand oder Netz; eine Wunde, die stark schmerzt, anschwillt oder nicht heilt, gehört in ärztliche Behandlung.`;
+    return `Stacheln: ${allOf(told)}. Mit einem Behälter umsetzen, nicht mit Hand oder Netz; eine Wunde, die stark schmerzt, anschwillt oder nicht heilt, gehört in ärztliche Behandlung.`;
   }
   const trained = of.every(({ family }) => stinging.has(family)) ? "" : "nur für geübte Hände, ";
   return `Gift: ${named}; ${trained}nie mit bloßen Händen anfassen. Nach einem Stich sofort ärztliche Hilfe suchen, bei Beschwerden an Atmung, Brust oder Herz den Notruf wählen.`;
@@ -250,8 +266,8 @@ function predation(told: Told<Measures["predation"]>): string {
   if (of?.value === "egg")
     return `${from} ${verb(fromMany, "sucht", "suchen")} nachts Nahrung und ${verb(fromMany, "kann", "können")} die Eier fressen, die ${to} ${verb(toMany, "bewacht", "bewachen")}.`;
   if (of)
-    return oneKind
-      ? `${from} ${eats} den eigenen Nachwuchs.`
+    return oneKind || from === to
+      ? `${from} ${eats} ${oneKind ? "den eigenen" : "ihren"} Nachwuchs.`
       : `${from} ${eats}, was ${to} an Nachwuchs ${verb(toMany, "hat", "haben")}.`;
   if (safeFrom) {
     const safe = `; sicher erst ab ${figure(upwards(safeFrom))}`;
@@ -267,7 +283,7 @@ function predation(told: Told<Measures["predation"]>): string {
   if (oneKind && weight === "advisory")
     return `${from} ${verb(fromMany, "könnte", "könnten")} Artgenossen fressen; manche tun es.`;
   const night = hunts && !defence ? " nachts" : "";
-  const spines = defence ? `; an den Stacheln von ${toObject} kann der Jäger ersticken` : "";
+  const spines = defence ? `; an den Stacheln der Beute kann der Jäger ersticken` : "";
   const later =
     told.fromNow &&
     `; beim Kauf mit ${told.fromNow} ${verb(fromMany, "wirkt das Tier harmlos, ausgewachsen ist es das", "wirken sie harmlos, ausgewachsen sind sie das")} nicht`;
@@ -353,7 +369,7 @@ const sensitivities: Readonly<Record<Words["sensitivity"], (whom: string) => str
   copper: (whom) => `kein Kupfer, wie in Heil- und Algenmitteln, für ${whom}.`,
   salt: (whom) => `kein Salz als Heilmittel für ${whom}.`,
   "ammonia-nitrite": (whom) => `${whom} erst einsetzen, wenn der Filter eingefahren ist.`,
-  handling: (whom) => `${whom} in einem Gefäß mit Wasser umsetzen, nicht im Netz.`,
+  handling: (whom) => `${whom} in einem Behälter mit Wasser umsetzen, nicht im Netz.`,
   "soft-water": (whom) => `kein weiches, saures Wasser für ${whom}: Gehäuse und Häutung nehmen Schaden.`,
 };
 
@@ -369,23 +385,8 @@ const listed = (type: "conjunction" | "disjunction") => new Intl.ListFormat("de"
 const allOf = (items: readonly string[]) => listed("conjunction").format(items);
 const anyOf = (choices: readonly string[]) => listed("disjunction").format(choices);
 
-const grounds: Readonly<Record<Words["ground"], string>> = {
-  bare: "nacktes Glas",
-  sand: "Sand",
-  "fine-gravel": "feiner Kies",
-  "coarse-gravel": "grober Kies",
-  pebbles: "Kiesel",
-};
-
-/** The grounds as the object of a verb. */
-const groundsHad: Readonly<Record<string, string>> = {
-  ...grounds,
-  "fine-gravel": "feinen Kies",
-  "coarse-gravel": "groben Kies",
-};
-
 const groundOf = (words: { readonly value: readonly Words["ground"][] } | undefined) =>
-  anyOf((words?.value ?? []).map((word) => groundsHad[word] ?? word));
+  anyOf((words?.value ?? []).map((word) => groundsHad[word]));
 
 const flows: Readonly<Record<Words["flow"], string>> = {
   still: "stehend",
@@ -503,7 +504,7 @@ const hides: Readonly<Record<Words["hide"], string>> = {
   shells: "Schneckenhäuser",
   wood: "Wurzeln",
   leaves: "Laub",
-  rocks: "Felsspalten",
+  rocks: "Steinhaufen",
 };
 
 const stages: Readonly<Record<Words["stage"], string>> = {
@@ -511,6 +512,14 @@ const stages: Readonly<Record<Words["stage"], string>> = {
   fry: "Larve",
   juvenile: "jung",
   adult: "ausgewachsen",
+};
+
+/** From which stage on. */
+const since: Readonly<Record<Words["stage"], string>> = {
+  egg: "schon im Ei",
+  fry: "schon als Larve",
+  juvenile: "schon als Jungtier",
+  adult: "sobald ausgewachsen",
 };
 
 const meanings: Readonly<Record<Words["waterMeaning"], string>> = {
@@ -537,7 +546,7 @@ const looks: Readonly<Record<Words["look"], string>> = {
 
 const lengthMeanings: Readonly<Record<Words["lengthMeaning"], string>> = {
   usual: "gewöhnlich",
-  greatest: "größte",
+  greatest: "höchstens",
 };
 
 const lengthMeasures: Readonly<Record<Words["lengthMeasure"], string>> = {
@@ -993,7 +1002,7 @@ function messages(): Messages {
           ? lawsSomewhere(fromObject, (laws as Figure).value ?? 1)
           : `Recht, betrifft ${fromObject}, ${jurisdictionIn(jurisdiction?.value)}: ${effectIn(effect?.value)} (${instrument?.value}; ${date?.value === "undated" ? "ohne Datum" : date?.value}${of?.value === "memory" ? "; aus dem Gedächtnis, nicht gelesen" : ""}.) Maßgeblich ist der geltende Wortlaut.`,
       "caution-release": () =>
-        "Tiere, Pflanzen oder Wasser nie ins Freie bringen: Tiere weitervermitteln oder tierärztlichen Rat holen.",
+        "Tiere, Pflanzen oder Beckenwasser nie in die Natur bringen: Tiere weitervermitteln oder tierärztlichen Rat holen.",
     },
     sayWhatToDo: {
       "water-temperature": true,
@@ -1032,8 +1041,8 @@ function messages(): Messages {
         const [single, many] = who ? kinds[who] : ["Tier", "Tiere"];
         const those = moved === 1 ? `ein ${single} (${one})` : `${moved} ${many} (${several})`;
         const kept = stay.map(({ who: sort, count }) => `${count} ${kinds[sort][count === 1 ? 0 : 1]}`);
-        const rest = kept.length > 0 ? allOf(kept) : "die übrigen";
-        return `${those} in ein anderes Becken abgeben${all ? "" : `, ${rest} behalten`}`;
+        const rest = kept.length > 0 ? allOf(kept) : "den Rest";
+        return `${those} in ein anderes Becken umsetzen oder abgeben${all ? "" : `, ${rest} behalten`}`;
       },
       form: ({ several, form }) => `diese Zuchtform wählen (${several}): ${form}`,
       add: ({ name, several: many, count }) =>
@@ -1065,7 +1074,7 @@ function messages(): Messages {
       "tank.height": ({ wanted }) => `ein Becken mit ${wanted} Höhe wählen`,
       "tank.openWater": ({ wanted }) => `${wanted} des Beckens${seenFromAbove} zum Schwimmen frei lassen`,
       "tank.substrate": ({ words }) =>
-        `als Boden ${anyOf(words.map((word) => groundsHad[String(word)] ?? String(word)))} wählen`,
+        `als Boden ${anyOf(words.map((word) => groundsHad[word as Words["ground"]] ?? String(word)))} wählen`,
       "tank.hides": ({ of, wanted, min }) =>
         `${min === 1 ? "einen Platz" : `${wanted} Plätze`} zum Verstecken, Schlafen oder Laichen bieten (${of})`,
       "tank.openSurface": ({ wanted }) =>
@@ -1221,7 +1230,7 @@ function messages(): Messages {
         "size.lengthWeight": ({ a, b }) => `${exact(a)} × Länge ^ ${exact(b)}`,
         "water.flow": ({ min, max }) => [...new Set([min, max])].map(flowOf).join(" bis "),
         "water.airBreathing": ({ kind, from }) =>
-          [airs[kind], from && `(ab: ${stages[from]})`].filter(Boolean).join(" "),
+          [airs[kind], from && `(${since[from]})`].filter(Boolean).join(" "),
         "size.lifespan": ({ usual, greatest }, size) =>
           [usual && size(usual), greatest && `höchstens ${size(greatest)}`].filter(Boolean).join(", "),
         "water.coolSeason": (season, size) =>
@@ -1232,8 +1241,8 @@ function messages(): Messages {
         "space.footprint": (needed, size) => `${size(needed.least)} für ${needed.for}`,
         "space.hides": ({ anyOf: kinds, each, holder: of, sharedBy = 1 }) =>
           [
-            `${kinds.map((kind) => hides[kind]).join(" oder ")}, ${each} für ${holders[of]}`,
-            sharedBy > 1 && `je ${sharedBy} teilen eines`,
+            `${anyOf(kinds.map((kind) => hides[kind]))}, ${each} für ${holders[of]}`,
+            sharedBy > 1 && `je ${sharedBy} Tiere ein Platz`,
           ]
             .filter(Boolean)
             .join(", "),
@@ -1254,7 +1263,7 @@ function messages(): Messages {
             several,
             targets[target] + after,
             when && when !== "always" && occasions[when].trim(),
-            from && `(ab: ${stages[from]})`,
+            from && `(${since[from]})`,
           ]
             .filter(Boolean)
             .join(" ");
@@ -1273,7 +1282,7 @@ function messages(): Messages {
           : `Gemeinsam haben alle: ${figure}.`,
       apart: (one, other) => `Nichts haben alle gemeinsam: ${one} und ${other} liegen auseinander.`,
       unknown: "nicht bekannt",
-      eitherSex: (figure) => `${figure} (beide)`,
+      eitherSex: (figure) => `${figure} (ganze Art)`,
       setAside: "verworfen",
       marks: {
         kept: "Haltung",

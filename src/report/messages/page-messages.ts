@@ -329,7 +329,7 @@ export interface PageWords {
     readonly textDecides: string;
     readonly release: string;
     readonly vet: string;
-    readonly sensitive: Readonly<Record<Words["sensitivity"], string>>;
+    readonly sensitive: (to: Words["sensitivity"], kind: Kind) => string;
   };
   readonly sources: {
     readonly recalled: string;

@@ -38,6 +38,10 @@ export function beyond(
   return min === undefined ? above(write({ value: max, unit })) : outside(write(limit));
 }
 
+/** Whether only the upper end of a figure is told. */
+export const isUpperEnd = ({ value, min, max }: Figure = {}) =>
+  value === undefined && min === undefined && max !== undefined;
+
 /** Whether a keeper can measure a length. */
 export const isMeasurable = (length: Figure | undefined) => (length?.value ?? 0) >= 0.5;
 

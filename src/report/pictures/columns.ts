@@ -18,7 +18,7 @@ export interface Lettered {
 
 export const columnGap = 14;
 const names = { min: 70, max: 256 };
-const figures = { min: 50, max: 180 };
+const figures = { min: 50, max: 196 };
 
 /** Columns that hold what stands in them, as far as the plot keeps its room. */
 export function columnsOf(before: readonly Lettered[], after: readonly Lettered[]): Columns {

@@ -50,7 +50,7 @@ describe("remedies that are given", () => {
   test("are told in German", () => {
     const report = inWords(assessPlan(barbs), { remedies: remedies(barbs), messages: german });
     expect(below(report, "Was helfen würde: eines davon")[0]).toBe(
-      "- Ein Becken von 80 × 35\u202fcm wählen; mindestens 8 Sumatrabarben halten; 2 Tiere (Skalare) in ein anderes Becken abgeben.",
+      "- Ein Becken von 80 × 35\u202fcm wählen; mindestens 8 Sumatrabarben halten; 2 Tiere (Skalare) in ein anderes Becken umsetzen oder abgeben.",
     );
   });
 
@@ -92,7 +92,7 @@ describe("remedies that are given", () => {
       "- Find another tank for 2 male Siamese fighting fish.",
     );
     expect(below(inWords(assessPlan(males), { ...told, messages: german }), "Was helfen würde")[0]).toBe(
-      "- 2 Männchen (Siamesische Kampffische) in ein anderes Becken abgeben, die übrigen behalten.",
+      "- 2 Männchen (Siamesische Kampffische) in ein anderes Becken umsetzen oder abgeben, den Rest behalten.",
     );
     const some = { one: "oscar", several: "oscars", moved: 2, all: false };
     expect(english.remedy.rehome(some)).toBe("find another tank for 2 oscars");
@@ -120,7 +120,7 @@ describe("remedies that are given", () => {
       "- Find another tank for 3 Siamese fighting fish, and keep 1 male.",
     );
     expect(told(german, 2, 2)).toContain(
-      "- 3 Tiere (Siamesische Kampffische) in ein anderes Becken abgeben, 1 Männchen behalten.",
+      "- 3 Tiere (Siamesische Kampffische) in ein anderes Becken umsetzen oder abgeben, 1 Männchen behalten.",
     );
   });
 

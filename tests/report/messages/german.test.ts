@@ -197,4 +197,31 @@ suite("a report in German", () => {
     expect(report).toContain("Paracheirodon axelrodi");
     expect(report).not.toContain("cardinal");
   });
+
+  const figureless = { basis: "common-practice", traits: [] } as const;
+
+  test("says that animals bear a figure of which only the upper end is told", () => {
+    const finding = (kept: object) =>
+      ({
+        rule: "water-temperature",
+        weight: "restricting",
+        from: 0,
+        measures: { kept: { ...kept, unit: "degC" } },
+        ...figureless,
+      }) as unknown as Finding;
+    const say = (kept: object) => sentence(verdict, finding(kept), { messages: german });
+    expect(say({ max: 30 })).toBe("Neonsalmler vertragen höchstens 30\u202f°C.");
+    expect(say({ min: 20, max: 30 })).toBe("Neonsalmler brauchen 20 bis 30\u202f°C.");
+    expect(sentence(verdict, finding({ max: 30 }))).toMatch(/^Neon tetras bear at most 30\s°C\.$/);
+  });
+
+  test("puts no name behind a preposition, and nobody outdoors", () => {
+    const text = verdicts
+      .map((one) => describe(one, { messages: german }))
+      .join(" ")
+      .replaceAll(/\s+/g, " ");
+    expect(text).toContain("an den Stacheln der Beute kann der Jäger ersticken");
+    expect(text).toContain("nie in die Natur bringen");
+    expect(text).not.toMatch(/Stacheln von|ins Freie/);
+  });
 });

@@ -71,6 +71,51 @@ describe("a page", () => {
     expect(sourced).toContain("Temperature: below 10 °C; suffers or dies; Leggatt");
   });
 
+  test("says in German what a keeper would say", () => {
+    const told = (id: string) => speciesPageIn(germanPages, species(id)).replaceAll(/\s+/g, " ");
+    const golden = told("carassius-auratus");
+    expect(golden).toContain("Nie aussetzen, auch keine Pflanzen und kein Beckenwasser:");
+    expect(golden).not.toContain("ins Freie");
+    expect(golden).toMatch(/Sie werden bis zu \d+ cm lang\./);
+    expect(golden).toMatch(/Nur auf gängige Praxis gestützt: |Hier widersprechen sich die Quellen: /);
+    expect(told("dario-dario")).toContain("leben im Harem.");
+    const all = allSpecies.map(({ id }) => told(id)).join(" ");
+    expect(all).toContain("von schwacher bis starker Strömung");
+    expect(all).toContain("Sie brauchen als Boden kahles Glas, Sand, feinen Kies oder runde Steine.");
+    expect(all).toContain("dienen Höhlen und Wurzeln, je drei Tiere ein Platz.");
+    expect(all).toContain("Ausgewachsen jagen sie Artgenossen.");
+    expect(all).toContain("Zu füttern: Trockenfutter, Algen, Gemüse, Blätter und Holz zum Raspeln.");
+    expect(all).toContain("Heimat: Kerala, Indien; Süden von Karnataka, Indien.");
+    expect(all).not.toMatch(/ein Tier \([^)]*\)|\boder \S+ oder\b/);
+  });
+
+  test("tells of soft water what it does to shells, and what to moults", () => {
+    const [snail, shrimp] = ["snail", "shrimp"].map((kind) => {
+      const one = allSpecies.find(
+        ({ taxonomy, care }) =>
+          taxonomy.kind === kind && care?.sensitive?.value.some((to) => to === "soft-water"),
+      );
+      if (!one) throw new Error(kind);
+      return [speciesPage(one), speciesPageIn(germanPages, one)].map((page) => page.replaceAll(/\s+/g, " "));
+    });
+    expect(snail?.[0]).toContain("Its shell fails in soft, acid water.");
+    expect(snail?.[1]).toContain("leidet ihr Gehäuse.");
+    expect(shrimp?.[0]).toContain("Its moult fails in soft, acid water.");
+    expect(shrimp?.[1]).toContain("misslingt die Häutung.");
+  });
+
+  test("lists food as one list", () => {
+    const all = allSpecies.map((one) => speciesPage(one).replaceAll(/\s+/g, " ")).join(" ");
+    expect(all).toContain("Give it dry food, algae, vegetables, leaves and wood to rasp.");
+    expect(all).not.toMatch(/Give it [^.]* and [^.,]* and /);
+  });
+
+  test("tells the age of breeding in half months, never later than it is", () => {
+    const early = { value: 1.92, basis: "published" } as const;
+    const told = speciesPage({ ...barb, reproduction: { ...barb.reproduction, breedsFrom: early } });
+    expect(told).toContain("It breeds from about 1.5 months on.");
+  });
+
   test("tells hardness in the units of the reader", () => {
     expect(speciesPage(barb)).toContain("keep at 5 to 19 °dH");
     expect(speciesPage(barb, { units: "us" })).toContain("keep at 89 to 340 ppm");
@@ -329,7 +374,7 @@ test("a page of those of which a pair is enough asks for no more, that of a hare
   const told = (id: string) => speciesPage(species(id)).replaceAll(/\s+/g, " ");
   const badis = told("dario-dario");
   expect(badis).toContain("Number: one male and one female or more");
-  expect(badis).toContain("lives as one male with its females. Keep two or more.");
+  expect(badis).toContain("lives in harems, one male with its females. Keep two or more.");
   expect(badis).not.toContain("several females");
   expect(told("melanochromis-auratus")).toContain("Number: one male and several females");
 });

@@ -13,6 +13,9 @@ const youngOf: Readonly<Record<Kind, string>> = {
   frog: "tadpole",
 };
 
+/** Months in steps of half a month, told no later than they are: a reader need not know more closely. */
+const halfDown = (months: number) => Math.floor(months * 2) / 2 || months;
+
 /** How it breeds, and what becomes of the young. */
 export function breeding({
   profile,
@@ -43,7 +46,7 @@ export function breeding({
     headings.breeding,
     paragraph(
       noted("reproduction.mode", mode && words.mode[mode]),
-      noted("reproduction.breedsFrom", from !== undefined && words.from(age(from))),
+      noted("reproduction.breedsFrom", from !== undefined && words.from(age(halfDown(from)))),
       (eats.eggs || eats.young) && words.eatsOwn(eats.eggs, eats.young),
     ),
     list((known("reproduction.interbreedsWith") ?? []).map(named), words.crosses),

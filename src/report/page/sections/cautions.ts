@@ -4,7 +4,7 @@ import type { Telling } from "../telling";
 /** What can hurt people and animals, what the law says, and what never to do. */
 export function cautions({ profile, known, messages, noted, who, remarks }: Telling): readonly Section[] {
   const { headings, cautions: words } = messages.page;
-  const { family } = profile.taxonomy;
+  const { family, kind } = profile.taxonomy;
   const hazards = known("care.hazards") ?? [];
   const told = hazards.filter((hazard) => hazard !== "spines" || !hazards.includes("venom"));
   const laws = (profile.listings ?? []).map(({ jurisdiction, effect, instrument, date, basis }) =>
@@ -21,7 +21,7 @@ export function cautions({ profile, known, messages, noted, who, remarks }: Tell
     headings.cautions,
     list([
       ...told.map((hazard) => messages.hazards(hazard, [{ ...messages.page.subject(who), family }])),
-      ...(known("care.sensitive") ?? []).map((to) => words.sensitive[to]),
+      ...(known("care.sensitive") ?? []).map((to) => words.sensitive(to, kind)),
       words.release,
       words.vet,
     ]),
