@@ -36,7 +36,8 @@ function stepsOf(move: Move, remedy: Remedy, teller: Teller, messages: Messages)
   if (kind === "form") return [formTaken(move, remedy, teller, messages)];
   if (kind === "rehome") {
     const left = of === undefined ? undefined : change.groups?.[of];
-    return [words.rehome({ ...teller.kinds(of), moved, all: left === null, ...whoLeaves(left) })];
+    const apart = teller.areRivals(of);
+    return [words.rehome({ ...teller.kinds(of), moved, all: left === null, apart, ...whoLeaves(left) })];
   }
   if (kind === "company") return (change.add ?? []).map((group) => words.add(joining(group, messages)));
   const base = change.tank?.base;

@@ -28,6 +28,8 @@ export interface Teller extends Naming {
   /** Phrases as one sentence without a capital; empty where there are none. */
   readonly sentence: (phrases: readonly string[]) => string;
   readonly room: Messages["room"];
+  /** Whether the animals of a party kill or wound each other, whatever the tank. */
+  readonly areRivals: (of: number | undefined) => boolean;
 }
 
 /** Puts the parts of a verdict into the sentences of a language. Refuses an unknown system of units. */
@@ -50,5 +52,10 @@ export function tellerOf(verdict: Verdict, messages: Messages, units: UnitSystem
     capital,
     sentence: (phrases) => (phrases.length > 0 ? messages.demand([phrases.join(", ")], []) : ""),
     room: messages.room,
+    areRivals: (of) =>
+      verdict.findings.some(
+        ({ rule, weight, from, to }) =>
+          rule === "acts-own-kind" && weight === "blocking" && from === of && to === of,
+      ),
   };
 }

@@ -375,7 +375,7 @@ const page: PageWords = {
       const room = [
         length && `a tank at least ${length} long`,
         floor && (length ? `with a floor of ${floor}` : `a floor of at least ${floor}`),
-        floor && sides && `(${sides})`,
+        floor && sides && `(such as ${sides})`,
       ];
       const more = further && `; each further one asks for ${further} more`;
       return `${capital(who)} ${many === 1 || who.startsWith("a pair") ? "needs" : "need"} ${room.filter(Boolean).join(" ")}${more}.`;

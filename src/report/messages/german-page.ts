@@ -298,7 +298,7 @@ const page: PageWords = {
       const room = [
         length && `ein Becken mit mindestens ${length} Länge`,
         floor && `${length ? "und " : "mindestens "}${floor} Grundfläche`,
-        floor && sides && `(${sides})`,
+        floor && sides && `(etwa ${sides})`,
       ];
       const more = further && `, jedes weitere Tier ${further} mehr`;
       return `${capital(who)} ${many === 1 || who.startsWith("ein Paar") ? "braucht" : "brauchen"} ${room.filter(Boolean).join(" ")}${more}.`;

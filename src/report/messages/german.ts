@@ -1032,7 +1032,7 @@ function messages(): Messages {
     hazards,
     lawsSomewhere,
     remedy: {
-      rehome: ({ one, several, moved, all, who, stay = [] }) => {
+      rehome: ({ one, several, moved, all, apart, who, stay = [] }) => {
         const kinds = {
           males: ["Männchen", "Männchen"],
           females: ["Weibchen", "Weibchen"],
@@ -1042,7 +1042,8 @@ function messages(): Messages {
         const those = moved === 1 ? `ein ${single} (${one})` : `${moved} ${many} (${several})`;
         const kept = stay.map(({ who: sort, count }) => `${count} ${kinds[sort][count === 1 ? 0 : 1]}`);
         const rest = kept.length > 0 ? allOf(kept) : "den Rest";
-        return `${those} in ein anderes Becken umsetzen oder abgeben${all ? "" : `, ${rest} behalten`}`;
+        const there = apart && moved > 1 ? "je ein eigenes" : "ein anderes";
+        return `${those} in ${there} Becken umsetzen oder abgeben${all ? "" : `, ${rest} behalten`}`;
       },
       form: ({ several, form }) => `diese Zuchtform wählen (${several}): ${form}`,
       add: ({ name, several: many, count }) =>

@@ -289,6 +289,16 @@ test("every law of the place is told, however many there are", () => {
   expect(floridan.match(/Law on the ocellate river stingray/g)).toHaveLength(3);
 });
 
+test("those that kill each other get a tank each", () => {
+  const plan = furnished(tank(60, 35), group("Siamese fighting fish", { males: 2 }));
+  const helped = (options: DescribeOptions = {}) => told(plan, { remedies: remedies(plan), ...options });
+  expect(helped()).not.toMatch(/another tank for the 2/);
+  const shared = furnished(tank(60, 35), ...plan.groups, group("ember tetra", { unsexed: 10 }));
+  const report = told(shared, { remedies: remedies(shared) });
+  expect(report).toMatch(/Find a tank each for the 2 Siamese fighting fish/i);
+  expect(told(shared, { remedies: remedies(shared), messages: german })).toMatch(/je ein eigenes Becken/);
+});
+
 test("of several that live alone nobody can tell, and that is told before what room keeps down", () => {
   const squeakers = furnished(tank(300, 100, { height: 80 }), group("featherfin squeaker", { unsexed: 3 }));
   expect(told(squeakers)).toMatch(

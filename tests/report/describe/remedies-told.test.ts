@@ -89,12 +89,12 @@ describe("remedies that are given", () => {
     };
     const told = { remedies: remedies(males) };
     expect(below(inWords(assessPlan(males), told), "What would help")[0]).toBe(
-      "- Find another tank for 2 male Siamese fighting fish.",
+      "- Find a tank each for 2 male Siamese fighting fish.",
     );
     expect(below(inWords(assessPlan(males), { ...told, messages: german }), "Was helfen würde")[0]).toBe(
-      "- 2 Männchen (Siamesische Kampffische) in ein anderes Becken umsetzen oder abgeben, den Rest behalten.",
+      "- 2 Männchen (Siamesische Kampffische) in je ein eigenes Becken umsetzen oder abgeben, den Rest behalten.",
     );
-    const some = { one: "oscar", several: "oscars", moved: 2, all: false };
+    const some = { one: "oscar", several: "oscars", moved: 2, all: false, apart: false };
     expect(english.remedy.rehome(some)).toBe("find another tank for 2 oscars");
     expect(english.remedy.rehome({ ...some, moved: 1, who: "females" })).toBe(
       "find another tank for one female oscar",
@@ -116,11 +116,9 @@ describe("remedies that are given", () => {
       "- Find another tank for one female Siamese fighting fish.",
       "- Find another tank for one male Siamese fighting fish.",
     ]);
-    expect(told(english, 2, 2)).toContain(
-      "- Find another tank for 3 Siamese fighting fish, and keep 1 male.",
-    );
+    expect(told(english, 2, 2)).toContain("- Find a tank each for 3 Siamese fighting fish, and keep 1 male.");
     expect(told(german, 2, 2)).toContain(
-      "- 3 Tiere (Siamesische Kampffische) in ein anderes Becken umsetzen oder abgeben, 1 Männchen behalten.",
+      "- 3 Tiere (Siamesische Kampffische) in je ein eigenes Becken umsetzen oder abgeben, 1 Männchen behalten.",
     );
   });
 
