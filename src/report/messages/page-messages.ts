@@ -329,6 +329,7 @@ export interface PageWords {
     readonly textDecides: string;
     readonly release: string;
     readonly vet: string;
+    /** What harms it, by its kind: snails lose their shell, others their moult. */
     readonly sensitive: (to: Words["sensitivity"], kind: Kind) => string;
   };
   readonly sources: {
