@@ -329,7 +329,7 @@ export interface PageWords {
     readonly textDecides: string;
     readonly release: string;
     readonly vet: string;
-    /** What harms it, by its kind: snails lose their shell, others their moult. */
+    /** What it cannot bear, in a sentence; what fails in soft water goes by its kind. */
     readonly sensitive: (to: Words["sensitivity"], kind: Kind) => string;
   };
   readonly sources: {
