@@ -181,7 +181,8 @@ const page: PageWords = {
     sources: "Quellen",
   },
   alsoCalled: (names) => `Auch: ${allOf(names)}.`,
-  formerly: (synonyms) => `In älteren Büchern und im Handel: ${allOf(synonyms)}.`,
+  formerly: (synonyms) =>
+    `In älteren Büchern und im Handel: ${allOf(synonyms).replaceAll("(misapplied)", "(zu Unrecht)")}.`,
   formOf: (scientific) => `Eine Zuchtform von ${scientific}.`,
   subject: ({ several }) => ({ who: several, many: true }),
   group,

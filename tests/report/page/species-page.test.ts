@@ -42,6 +42,14 @@ describe("a page", () => {
     expect(told("danio-rerio")).toMatch(/each further one/);
   });
 
+  test("a name that belongs to another species is told as such, in German too", () => {
+    const krib = speciesById("pelvicachromis-pulcher") as SpeciesProfile;
+    expect(speciesPage(krib)).toContain("Pelvicachromis kribensis (misapplied)");
+    const german = speciesPage(krib, { messages: germanPages }).replaceAll(/\s+/g, " ");
+    expect(german).toContain("Pelvicachromis kribensis (zu Unrecht)");
+    expect(german).not.toContain("misapplied");
+  });
+
   test("a ray is as large as its disc is broad, with no length of its tail beside", () => {
     const [ray] = allSpecies.filter(({ id }) => id === "potamotrygon-motoro");
     if (!ray) throw new Error("no ray");
