@@ -16,34 +16,34 @@ export interface Appetite {
 
 type Foods = TraitValue<"diet.foods">;
 
-const animals: Foods = [
-  "frozen",
-  "live",
-  "plankton",
-  "fallen-insects",
-  "insects",
-  "crustaceans",
-  "worms",
-  "molluscs",
-  "fish",
-];
+type Diet = TraitValue<"diet.type">;
 
 /**
- * The foods that can be the whole of a diet, by what an animal lives on: its own sort, and dry food, which is made for its
- * eater. For who lives on animals and plants neither alone is whole. Common practice, no source.
+ * The diets of which a food can be the whole: that of its own sort, and of dry food, which is made for its eater, all. Who
+ * lives on animals and plants is fed by neither alone. Common practice, no source.
  */
-const wholeDiets: Readonly<Record<TraitValue<"diet.type">, Foods>> = {
-  herbivore: ["dry", "algae", "plants", "wood"],
-  omnivore: ["dry", "plankton"],
-  carnivore: ["dry", ...animals],
-  detritivore: ["dry", "algae", "detritus"],
+const wholeOf: Readonly<Record<Foods[number], readonly Diet[]>> = {
+  dry: ["herbivore", "omnivore", "carnivore", "detritivore"],
+  frozen: ["carnivore"],
+  live: ["carnivore"],
+  plankton: ["omnivore", "carnivore"],
+  "fallen-insects": ["carnivore"],
+  insects: ["carnivore"],
+  crustaceans: ["carnivore"],
+  worms: ["carnivore"],
+  molluscs: ["carnivore"],
+  fish: ["carnivore"],
+  algae: ["herbivore", "detritivore"],
+  plants: ["herbivore"],
+  wood: ["herbivore"],
+  detritus: ["detritivore"],
 };
 
 /** The foods of a species that can be its whole diet; undefined where it is not known to take any. */
 function staplesOf(species: SpeciesProfile): Foods | undefined {
   const type = factAt(species, "diet.type")?.value;
-  const whole = type ? wholeDiets[type] : [];
-  const staples = factAt(species, "diet.foods")?.value.filter((food) => whole.includes(food)) ?? [];
+  const taken = factAt(species, "diet.foods")?.value ?? [];
+  const staples = taken.filter((food) => type && wholeOf[food].includes(type));
   return staples.length > 0 ? staples : undefined;
 }
 

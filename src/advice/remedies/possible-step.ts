@@ -112,7 +112,7 @@ function ofOneSort(group: Group, number?: number): readonly Partial<Group>[] {
   });
 }
 
-/** How many a group has of each sort that it has any of. */
+/** The sorts of animals that a group has, each with their number. */
 function sortsOf({ males = 0, females = 0, unsexed = 0, juveniles = 0 }: Group) {
   const sorts = [
     ["males", males],

@@ -106,8 +106,8 @@ export interface Demand {
 
 /**
  * What must change, the gravest harm first. The length and the floor of the tank are one matter, as is the company that
- * settles the shy, and water that no condition makes right for all is no matter of conditions. Where more of a kind are to join, so is the sex that those there
- * have already and must have.
+ * settles the shy, and water that no condition makes right for all is no matter of conditions. Where more of a kind are to
+ * join, so is the sex that those there have already and must have.
  */
 export function demandsOf(verdict: Verdict): readonly Demand[] {
   const { conditions, findings } = verdict;

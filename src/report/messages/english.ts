@@ -526,24 +526,14 @@ function messages(): Messages {
     theOthers: "all the others",
     this: (name) => `the ${name}`,
     headline: (told) => {
-      const {
-        outcome,
-        oneSpecies,
-        otherWater,
-        individuals,
-        clash,
-        tooSmall,
-        animals,
-        oneGroup,
-        warned,
-        amiss,
-      } = told;
+      const { outcome, clash, otherWater, individuals } = told;
+      const { oneSpecies, oneGroup, animals, warned, amiss } = told;
       const together = warned ? "can live together" : "go well together";
       if (clash) return `Unsuitable: keep either ${clash[0]} or ${clash[1]}, not both.`;
       if (otherWater) return `Not in this water: ${otherWater.replace("the water", "it")}.`;
       if (individuals)
         return `Nobody can tell: it depends on the individuals (${individuals}). Try it only with another place ready.`;
-      if (tooSmall) return "Unsuitable: the tank is far too small.";
+      if (told.tooSmall) return "Unsuitable: the tank is far too small.";
       return {
         suitable: oneGroup
           ? `Suitable: ${warned ? "a plan that will do" : "a good plan"} for ${animals}.`

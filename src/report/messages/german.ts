@@ -746,24 +746,14 @@ function messages(): Messages {
     theOthers: "alle anderen",
     this: singleOf,
     headline: (told) => {
-      const {
-        outcome,
-        oneSpecies,
-        otherWater,
-        individuals,
-        clash,
-        tooSmall,
-        animals,
-        oneGroup,
-        warned,
-        amiss,
-      } = told;
+      const { outcome, clash, otherWater, individuals } = told;
+      const { oneSpecies, oneGroup, animals, warned, amiss } = told;
       const together = warned ? "können zusammen leben" : "passen gut zusammen";
       if (clash) return `Ungeeignet: entweder ${clash[0]} oder ${clash[1]} halten, nicht beide.`;
       if (otherWater) return `Nicht in diesem Wasser: ${otherWater}.`;
       if (individuals)
         return `Niemand kann es sagen: es kommt auf die einzelnen Tiere an (${individuals}). Nur versuchen, wenn ein anderer Platz bereitsteht.`;
-      if (tooSmall) return "Ungeeignet: das Becken ist viel zu klein.";
+      if (told.tooSmall) return "Ungeeignet: das Becken ist viel zu klein.";
       return {
         suitable: oneGroup
           ? `Geeignet: ${warned ? "ein brauchbarer" : "ein guter"} Plan für ${animals}.`

@@ -7,17 +7,8 @@ import { factAt, type SpeciesProfile, type TraitValue } from "../../../src/speci
 import { planOf } from "../../compatibility/judging";
 import { runs } from "../../runs";
 
-const meat = [
-  "frozen",
-  "live",
-  "fallen-insects",
-  "insects",
-  "crustaceans",
-  "worms",
-  "molluscs",
-  "fish",
-] as const;
-const greens = ["algae", "plants", "wood", "detritus"] as const;
+const meat = "frozen live fallen-insects insects crustaceans worms molluscs fish".split(" ");
+const greens = "algae plants wood detritus".split(" ");
 
 /** What alone does not feed those that live on something else. */
 const notEnough: Readonly<Record<TraitValue<"diet.type">, readonly string[]>> = {
