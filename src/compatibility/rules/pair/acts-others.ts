@@ -38,12 +38,11 @@ type Deciding = Pick<
  *
  * Killing and wounding whoever is near block, or restrict to the sex that does neither where the plan states none; a brood
  * that is defended with bites needs room beside it, more for those that live on the ground, for they come back in the dark;
- * whoever is only chased needs cover to get out of sight, and where it is
- * chased for want of room, it needs that only if it cannot get away. Who chases anyone at any time, or is fast and chases
- * whatever is smaller, leaves no peace to what cannot get away from it, nor to fish half as long or less that are not fast,
- * which blocks. Young that are harmed for being small, and would not be once grown, restrict to the length at which they
- * enter. Where only the females that will join males would harm or be harmed, it restricts to males. A bully chases all
- * that are not clearly larger.
+ * whoever is only chased needs cover to get out of sight, and where it is chased for want of room, it needs that only if it
+ * cannot get away. Who chases anyone at any time, or is fast and chases whatever is smaller, leaves no peace to what cannot
+ * get away from it, nor to fish half as long or less that are not fast, which blocks. Young that are harmed for being
+ * small, and would not be once grown, restrict to the length at which they enter. Where only the females that will join
+ * males would harm or be harmed, it restricts to males. A bully chases all that are not clearly larger.
  */
 export const actsOthers = /* @__PURE__ */ ownRule({
   id: "acts-others",
@@ -143,7 +142,7 @@ const canGetAway = (other: Other): boolean => {
 const bitesOthers = ({ "temperament.acts": acts = [] }: Other): boolean =>
   acts.some(({ does, target, doer }) => does === "bites" && target === "any" && doer === undefined);
 
-/** A floor of which the brood's territory takes a part only; a smaller one where those are bitten that live on the ground. */
+/** A floor of which the brood's territory takes a part only, a smaller part where it bites those that live on the ground. */
 function besideBrood(
   { does }: Act,
   from: Doer,

@@ -35,9 +35,9 @@ const targets: readonly Act["target"][] = ["own-sex", "other-sex", "own-kind", "
  *
  * Killing blocks, and so do wounds among those that live alone; where the plan does not say of which sex they are, both
  * restrict to the one that does neither, or to one that is spared, and the rest is asked for as many of that one. Where
- * more may be wanted than anybody knows, and they may kill, nobody can tell. Others that fight need room and
- * something between them, and of those that live alone nobody can tell whether that is enough; chases in a shoal are spread over it, and so are wounds where a few are to be avoided; those of
- * a bully are not.
+ * more may be wanted than anybody knows, and they may kill, nobody can tell. Others that fight need room and something
+ * between them, and of those that live alone nobody can tell whether that is enough; chases in a shoal are spread over it,
+ * and so are wounds where a few are to be avoided; those of a bully are not.
  */
 export const actsOwnKind = /* @__PURE__ */ ownRule({
   id: "acts-own-kind",

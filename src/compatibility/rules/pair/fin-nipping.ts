@@ -38,12 +38,12 @@ const ownKind: readonly Act["target"][] = ["own-sex", "other-sex", "own-kind", "
  * Does it bite pieces out of the other's fins?
  *
  * Long fins are bitten until they are gone; who nips anyone wears out those that are slow or much smaller, and claws wear
- * out whatever shorter rests beside them on the ground, and may seize in its sleep what is longer or swims by day. Who nips only where it
- * has too little room or company leaves alone what can get away; slow fish with long fins need cover from it. Who feeds
- * where long fins live comes there every day, and whoever is about at night to those that sleep in the next part of the
- * water: nobody can tell whether it nips them there; of long fins that feed where it lives that is worth knowing. Young
- * that grow out of being small enter longer. Where one sex would be spared and the plan names none, it restricts to that;
- * where only the females that will join males would harm or be harmed, to males. Its own kind holds its own.
+ * out whatever shorter rests beside them on the ground, and may seize in its sleep what is longer or swims by day. Who nips
+ * only where it has too little room or company leaves alone what can get away; slow fish with long fins need cover from it.
+ * Who feeds where long fins live comes there every day, and whoever is about at night to those that sleep in the next part
+ * of the water: nobody can tell whether it nips them there; of long fins that feed where it lives that is worth knowing.
+ * Young that grow out of being small enter longer. Where one sex would be spared and the plan names none, it restricts to
+ * that; where only the females that will join males would harm or be harmed, to males. Its own kind holds its own.
  */
 export const finNipping = /* @__PURE__ */ ownRule({
   id: "fin-nipping",

@@ -24,14 +24,15 @@ const anyGreens: TraitValue<"diet.foods"> = ["algae", "plants"];
  * Does it rasp the slime coat off the other's flank?
  *
  * Slow swimmers suffer, and flat or broad flanks; small spindles that keep moving are let alone, and whatever is small and
- * quick; of those that are nearly as long as broad ones nobody can tell where greens do not keep it away. Who rasps only where it finds too little is worth knowing beside all that are not slow. Who does so at any time
- * does it less where it is fed greens; of slow fish with flat, broad flanks, and of a disc on the ground, nobody can tell
- * whether it leaves them alone then. Where one sex would be spared and the plan names none, it restricts to that; where only
- * the females that will join males would harm or be harmed, to males.
+ * quick; of those that are nearly as long as broad ones nobody can tell where greens do not keep it away. Who rasps only
+ * where it finds too little is worth knowing beside all that are not slow. Who does so at any time does it less where it is
+ * fed greens; of slow fish with flat, broad flanks, and of a disc on the ground, nobody can tell whether it leaves them
+ * alone then. Where one sex would be spared and the plan names none, it restricts to that; where only the females that will
+ * join males would harm or be harmed, to males.
  *
  * Captive manatees were wounded where the *Pterygoplichthys* beside them found no food, and in springs full of algae these
- * hang on manatees too: Pérez-Flores & Pigenutt-Galindo 2020, Hidrobiológica 30:173-179, abstract; Nico, Loftus & Reid 2009,
- * Aquatic Invasions 4:511-519, from memory. That it is the same with flanks of fishes is common practice.
+ * hang on manatees too: Pérez-Flores & Pigenutt-Galindo 2020, Hidrobiológica 30:173-179, abstract; Nico, Loftus & Reid
+ * 2009, Aquatic Invasions 4:511-519, from memory. That it is the same with flanks of fishes is common practice.
  */
 export const mucusGrazing = /* @__PURE__ */ ownRule({
   id: "mucus-grazing",
