@@ -1,6 +1,6 @@
 import type { Finding, JointCondition, OpenQuestion, Verdict, Weight } from "../../compatibility";
 import type { FactName } from "../../plan";
-import { isBy, isCaution, tellsPlanned } from "../matters/by-rule";
+import { isBy, isCaution, isOfLawThere, tellsPlanned } from "../matters/by-rule";
 import { demandsOf } from "../matters/matters";
 import { isOfSpace } from "../matters/order";
 import { isOfSharedWater, isPastLimit, plannedWaterRules } from "../matters/water-rules";
@@ -37,10 +37,6 @@ export function headline(verdict: Verdict, teller: Teller, messages: Messages): 
     ...(first.length > 0 ? [messages.measureFirst(first)] : []),
   ];
 }
-
-/** Whether a finding tells a law of the place where the tank stands. */
-const isOfLawThere = (finding: Finding) =>
-  finding.rule === "caution-law" && finding.measures?.jurisdiction !== undefined;
 
 /** For which reasons the outcome could be worse than it is. */
 function doubtsOf({ open, bounds, outcome }: Verdict): readonly DoubtReason[] {

@@ -36,8 +36,9 @@ function stepsOf(move: Move, remedy: Remedy, teller: Teller, messages: Messages)
   if (kind === "form") return [formTaken(move, remedy, teller, messages)];
   if (kind === "rehome") {
     const left = of === undefined ? undefined : change.groups?.[of];
-    const apart = teller.areRivals(of);
-    return [words.rehome({ ...teller.kinds(of), moved, all: left === null, apart, ...whoLeaves(left) })];
+    const [apart, lawful] = [teller.areRivals(of), teller.isNamedByLaw(of)];
+    const all = left === null;
+    return [words.rehome({ ...teller.kinds(of), moved, all, apart, lawful, ...whoLeaves(left) })];
   }
   if (kind === "company") return (change.add ?? []).map((group) => words.add(joining(group, messages)));
   const base = change.tank?.base;

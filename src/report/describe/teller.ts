@@ -1,6 +1,7 @@
 import type { AimedCondition, Verdict } from "../../compatibility";
 import type { WriteQuantity } from "../figure";
 import type { Alike } from "../matters/alike";
+import { isOfLawThere } from "../matters/by-rule";
 import type { Messages } from "../messages/messages";
 import { capitalised } from "../names";
 import { quantityWriter, type UnitSystem } from "../quantities";
@@ -30,6 +31,8 @@ export interface Teller extends Naming {
   readonly room: Messages["room"];
   /** Whether the animals of a party kill or wound each other, whatever the tank. */
   readonly areRivals: (of: number | undefined) => boolean;
+  /** Whether a law of the place where the tank stands names a party. */
+  readonly isNamedByLaw: (of: number | undefined) => boolean;
 }
 
 /** Puts the parts of a verdict into the sentences of a language. Refuses an unknown system of units. */
@@ -57,5 +60,6 @@ export function tellerOf(verdict: Verdict, messages: Messages, units: UnitSystem
         ({ rule, weight, from, to }) =>
           rule === "acts-own-kind" && weight === "blocking" && from === of && to === of,
       ),
+    isNamedByLaw: (of) => verdict.findings.some((finding) => finding.from === of && isOfLawThere(finding)),
   };
 }

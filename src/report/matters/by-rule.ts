@@ -19,3 +19,7 @@ const plannedNames = ["planned", "hottest", "coolest"] as const satisfies readon
 
 /** Whether a finding tells what is planned. */
 export const tellsPlanned = ({ measures = {} }: Finding) => plannedNames.some((name) => name in measures);
+
+/** Whether a finding tells a law of the place where the tank stands. */
+export const isOfLawThere = (finding: Finding): boolean =>
+  finding.rule === "caution-law" && finding.measures?.jurisdiction !== undefined;

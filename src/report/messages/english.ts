@@ -798,12 +798,12 @@ function messages(): Messages {
     hazards,
     lawsSomewhere,
     remedy: {
-      rehome: ({ one, several, moved, all, apart, who, stay = [] }) => {
+      rehome: ({ one, several, moved, all, apart, lawful, who, stay = [] }) => {
         const kinds = { males: "male", females: "female", juveniles: "young" };
         const number = moved === 1 ? (all ? "the" : "one") : `${all ? "the " : ""}${moved}`;
         const kept = stay.map((those) => `${those.count} ${kinds[those.who]}`);
         const rest = kept.length > 0 ? `, and keep ${allOf(kept)}` : "";
-        return `find ${apart && moved > 1 ? "a tank each" : "another tank"} for ${number} ${who ? `${kinds[who]} ` : ""}${moved === 1 ? one : several}${rest}`;
+        return `find ${apart && moved > 1 ? "a tank each" : "another tank"} for ${number} ${who ? `${kinds[who]} ` : ""}${moved === 1 ? one : several}${rest}${lawful ? ", as far as the law allows" : ""}`;
       },
       form: ({ several, form }) => `choose ${several} of this form: ${form}`,
       add: ({ name, several: many, count }) => `add ${count} ${count === 1 ? name : many}, which are calm`,

@@ -1022,7 +1022,7 @@ function messages(): Messages {
     hazards,
     lawsSomewhere,
     remedy: {
-      rehome: ({ one, several, moved, all, apart, who, stay = [] }) => {
+      rehome: ({ one, several, moved, all, apart, lawful, who, stay = [] }) => {
         const kinds = {
           males: ["Männchen", "Männchen"],
           females: ["Weibchen", "Weibchen"],
@@ -1033,7 +1033,7 @@ function messages(): Messages {
         const kept = stay.map(({ who: sort, count }) => `${count} ${kinds[sort][count === 1 ? 0 : 1]}`);
         const rest = kept.length > 0 ? allOf(kept) : "den Rest";
         const there = apart && moved > 1 ? "je ein eigenes" : "ein anderes";
-        return `${those} in ${there} Becken umsetzen oder abgeben${all ? "" : `, ${rest} behalten`}`;
+        return `${those} in ${there} Becken umsetzen oder abgeben${lawful ? ", soweit das Recht es erlaubt" : ""}${all ? "" : `, ${rest} behalten`}`;
       },
       form: ({ several, form }) => `diese Zuchtform wählen (${several}): ${form}`,
       add: ({ name, several: many, count }) =>

@@ -264,6 +264,8 @@ export interface Messages {
       readonly all: boolean;
       /** Whether they would kill or wound each other there too, so that each needs a tank of its own. */
       readonly apart: boolean;
+      /** Whether a law of the place names them, which may forbid to move them or pass them on. */
+      readonly lawful: boolean;
       /** Which of them go, where others of them stay and the plan tells them apart. */
       readonly who?: "males" | "females" | "juveniles";
       /** How many of which stay, where some of several sorts go. */

@@ -94,12 +94,37 @@ describe("remedies that are given", () => {
     expect(below(inWords(assessPlan(males), { ...told, messages: german }), "Was helfen würde")[0]).toBe(
       "- 2 Männchen (Siamesische Kampffische) in je ein eigenes Becken umsetzen oder abgeben, den Rest behalten.",
     );
-    const some = { one: "oscar", several: "oscars", moved: 2, all: false, apart: false };
+    const some = { one: "oscar", several: "oscars", moved: 2, all: false, apart: false, lawful: false };
     expect(english.remedy.rehome(some)).toBe("find another tank for 2 oscars");
     expect(english.remedy.rehome({ ...some, moved: 1, who: "females" })).toBe(
       "find another tank for one female oscar",
     );
     expect(german.remedy.rehome({ ...some, who: "juveniles" })).toMatch(/^2 Jungtiere /);
+  });
+
+  test("let whom a law of the place names go only as it allows", () => {
+    const koi: Plan = {
+      tank: { ...tank, base: { shape: "rectangle", length: 150, width: 60 }, cover: 0.4 },
+      water: { temperature: 23, pH: 7, generalHardness: 8 },
+      groups: [
+        { species: species("cyprinus-rubrofuscus"), unsexed: 1 },
+        { species: species("paracheirodon-innesi"), unsexed: 12 },
+      ],
+    };
+    const told = (messages: typeof english, jurisdiction: Plan["jurisdiction"]) => {
+      const plan = { ...koi, jurisdiction };
+      return below(
+        inWords(assessPlan(plan), { remedies: remedies(plan), messages }),
+        messages.titles.remedy,
+      )[0];
+    };
+    expect(told(english, ["australia-queensland"])).toBe(
+      "- Find another tank for the koi, as far as the law allows.",
+    );
+    expect(told(german, ["australia-queensland"])).toBe(
+      "- Ein Tier (Koi) in ein anderes Becken umsetzen oder abgeben, soweit das Recht es erlaubt.",
+    );
+    expect(told(english, ["germany"])).toBe("- Find another tank for the koi.");
   });
 
   test("say who stays of a group of both sexes", () => {
