@@ -15,7 +15,7 @@ const hostileSpecies = (text: string): SpeciesProfile => ({
   taxonomy: { ...danioRerio.taxonomy, name: text, authority: text, family: text, order: text },
   origin: { regions: { value: [text], basis: "published", also: [[text]] } },
   reproduction: { interbreedsWith: { value: [text], basis: "published" } },
-  care: { rehoming: { value: text, basis: "curated" } },
+  care: { rehoming: { value: { en: text, de: text }, basis: "curated" } },
   listings: [
     { code: "eu", jurisdiction: text, instrument: text, date: text, effect: text, basis: "memory", at: text },
   ],

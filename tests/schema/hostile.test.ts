@@ -28,7 +28,11 @@ describe("text that could do harm", () => {
       ["taxonomy.authority", { ...leastRecord, taxonomy: { ...leastRecord.taxonomy, authority: text } }],
       ["identifiers.ncbi", { ...leastRecord, identifiers: { ncbi: text } }],
       ["origin.regions[0].value", { ...leastRecord, origin: { regions: [{ ...trade, value: text }] } }],
-      ["care.rehoming[0].value", { ...leastRecord, care: { rehoming: [{ ...trade, value: text }] } }],
+      ...["en", "de"].map((language) => {
+        const value = { en: "Calm.", [language]: text };
+        const record = { ...leastRecord, care: { rehoming: [{ ...trade, value }] } };
+        return [`care.rehoming[0].value.${language}`, record] as const;
+      }),
     ];
     for (const [path, record] of records) {
       expect(problemsOf(record)).toContainEqual(expect.objectContaining({ path, code: "text" }));

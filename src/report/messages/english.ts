@@ -979,6 +979,7 @@ function messages(): Messages {
       length: (size, { measure, as, sex }) =>
         `${size} ${measure === "unstated" ? "measure unstated" : measure} (${[as, sex].filter(Boolean).join(", ")})`,
       values: {
+        "care.rehoming": ({ en }) => en,
         "origin.conservation": ({ status, year }) =>
           [statuses[status], year && `(${year})`].filter(Boolean).join(" "),
         "size.lengthWeight": ({ a, b }) => `${a} × length ^ ${b}`,

@@ -1263,7 +1263,7 @@ function messages(): Messages {
           [prey[of], greatest && `bis ${size(greatest)}`].filter(Boolean).join(" "),
         "reproduction.interbreedsWith": scientificOf,
         "origin.regions": regionIn,
-        "care.rehoming": (text) => `auf Englisch: ${text}`,
+        "care.rehoming": ({ en, de }) => de ?? `auf Englisch: ${en}`,
       },
     },
     pictures: {

@@ -64,7 +64,10 @@ const examples: { readonly [Path in TraitPath]: TraitStatement<Path> } = /* @__P
   "effects.eatsPlants": { by: practice, value: false },
   "care.sensitive": { by, value: "copper" },
   "care.hazards": { by: practice, value: "none" },
-  "care.rehoming": { by: practice, value: "Only the whole group moves." },
+  "care.rehoming": {
+    by: practice,
+    value: { en: "Only the whole group moves.", de: "Nur die ganze Gruppe zieht um." },
+  },
 });
 
 /** A statement of a trait as it may stand in a record. */

@@ -183,6 +183,9 @@ export const values = {
   care: {
     sensitive: orNone(oneOf(classes.sensitivity)),
     hazards: orNone(oneOf(classes.hazard)),
-    rehoming: note,
+    rehoming: z.strictObject({
+      en: note.describe("In English."),
+      de: note.optional().describe("In German."),
+    }),
   },
 } as const;

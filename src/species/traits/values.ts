@@ -5,6 +5,12 @@ import type * as classes from "./classes";
 /** A value, or the word for what is known to be absent; that word stands alone. */
 export type OrNone<Value> = Value | "none";
 
+/** A text in the languages that reports speak: in English, and in German where somebody wrote it. */
+export interface Texts {
+  readonly en: string;
+  readonly de?: string | undefined;
+}
+
 /** A size that a stated number of animals needs. */
 export interface SizeForGroup {
   /** The least size, in the trait's unit. */
@@ -195,7 +201,7 @@ export interface CareValues {
   readonly sensitive: OrNone<keyof typeof classes.sensitivity>;
   readonly hazards: OrNone<keyof typeof classes.hazard>;
   /** A sentence. */
-  readonly rehoming: string;
+  readonly rehoming: Texts;
 }
 
 /** What one statement of each trait holds, by section and trait, in the trait's own unit. */

@@ -29,7 +29,7 @@ test("what is wrong between records is told all at once: what, where, what was e
   ];
   const changed = { ...record, social, reproduction: { ...record.reproduction, interbreedsWith } };
   changed.sources.usgs = { cite: "a-lost-book", at: "page 1" };
-  changed.care.rehoming = [{ by: "usgs", value: "Shoals may join." }];
+  changed.care.rehoming = [{ by: "usgs", value: { en: "Shoals may join." } }];
   write(danio, JSON.stringify(changed));
   write("data/species/zebra.json", JSON.stringify(record));
   write("data/sources/a-spare-book.json", JSON.stringify({ id: "another-book" }));

@@ -26,7 +26,7 @@ const record = {
   taxonomy: { ...leastRecord.taxonomy, authority: text, family: text, note: text },
   names: { en: [text], de: [text] },
   sources: { study: { cite: text, at: text } },
-  care: { rehoming: [{ by: "study", value: text, note: text }] },
+  care: { rehoming: [{ by: "study", value: { en: text, de: text }, note: text }] },
   forms: { blue: { names: { en: [text] } } },
 };
 const listing = {

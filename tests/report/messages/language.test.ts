@@ -37,7 +37,7 @@ describe("no word of a report lives outside the language", () => {
     return [
       ...[name, name.charAt(0).toUpperCase() + name.slice(1)],
       ...[taxonomy.name, taxonomy.authority, taxonomy.family, taxonomy.order],
-      ...(["origin.regions", "reproduction.interbreedsWith", "care.rehoming"] as const).flatMap((path) => {
+      ...(["origin.regions", "reproduction.interbreedsWith"] as const).flatMap((path) => {
         const fact = factAt(profile, path);
         return fact ? [fact.value, ...(fact.also ?? [])].flat() : [];
       }),

@@ -136,6 +136,25 @@ describe("a page", () => {
     expect(warned).toBeLessThan(page.indexOf("Where it comes from"));
   });
 
+  test("tells in both languages what to know of where an animal may move on to", () => {
+    const bear = (page: string, text: string) => expect(page.replaceAll(/\s+/g, " ")).toContain(text);
+    let told = 0;
+    for (const profile of everyKind) {
+      const { en, de } = profile.care?.rehoming?.value ?? {};
+      if (en === undefined) continue;
+      told += 1;
+      bear(speciesPage(profile), en);
+      expect(de, profile.id).toBeDefined();
+      bear(speciesPageIn(germanPages, profile), de ?? "");
+    }
+    expect(told).toBeGreaterThan(70);
+    const untold = {
+      ...betta,
+      care: { rehoming: { value: { en: "Alone." }, basis: "common-practice" } },
+    } as const;
+    bear(speciesPageIn(germanPages, untold), "auf Englisch: Alone.");
+  });
+
   test("names nobody where no candidates are given, and no sources where none are", () => {
     const page = speciesPage(barb);
     expect(page).not.toContain("Good companions");

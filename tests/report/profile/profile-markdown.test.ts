@@ -52,7 +52,7 @@ test("hostile text cannot break the page", () => {
   const hostile: SpeciesProfile = {
     ...danioRerio,
     names: { en: ["x | y\n## <b>z</b>"] },
-    care: { rehoming: { value: "a | b\n| c | d |", basis: "curated" } },
+    care: { rehoming: { value: { en: "a | b\n| c | d |" }, basis: "curated" } },
   };
   const page = profileMarkdown(hostile);
   expect(page.match(/^#{1,2} /gm)?.length).toBe(profileMarkdown(danioRerio).match(/^#{1,2} /gm)?.length);

@@ -54,14 +54,15 @@ const notInBrief: ReadonlySet<TraitPath> = new Set([
 
 /** What a form has of its own, and what keepers remark on it. */
 function differences(telling: Telling, id: string, stated: FormProfile): string {
-  const { record, messages } = telling;
+  const { record, messages, write } = telling;
+  const rehoming = factAt(stated, "care.rehoming");
   const brief = traitPaths.flatMap((path) => {
     const told = notInBrief.has(path) ? "" : inBrief(telling, path, stated);
     return told ? [told] : [];
   });
   const sentences = [
     ...inSentences(telling, id, stated),
-    ...(messages.page.readsNotes ? [factAt(stated, "care.rehoming")?.value] : []),
+    rehoming && traitText("care.rehoming", rehoming.value, messages, write),
     ...formRemarks({ record, form: id, messages }),
   ].filter(Boolean);
   if (brief.length === 0 && sentences.length === 0) return `${messages.page.forms.alike}.`;

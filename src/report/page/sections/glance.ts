@@ -2,6 +2,7 @@ import type { Words } from "../../../compatibility";
 import { headcount } from "../../../plan/inner";
 import { lengthsMeant } from "../../../species/inner";
 import { commonSides, sidesNeeded } from "../../matters/room";
+import { traitText } from "../../profile/trait-text";
 import { harmfulReach } from "../company/reach";
 import { leastRoom } from "../company/room-of";
 import { usualGroup } from "../company/usual-group";
@@ -63,13 +64,14 @@ function figures({ profile, known, size, messages, write }: Telling): readonly P
 }
 
 /** What should be known before anybody buys one, the gravest first. */
-function know({ profile, known, size, messages, noted }: Telling): readonly Part[] {
-  const { glance: words, behaviour, jurisdiction, readsNotes } = messages.page;
+function know({ profile, known, size, messages, noted, write }: Telling): readonly Part[] {
+  const { glance: words, behaviour, jurisdiction } = messages.page;
   const { incomplete = [], listings = [] } = profile;
   const greatest = Math.max(0, ...(known("size.adultLength") ?? []).map(({ total }) => total.max));
   const { usual, greatest: oldest } = known("size.lifespan") ?? {};
   const age = usual ?? oldest ?? 0;
   const reach = harmfulReach(profile);
+  const rehoming = known("care.rehoming");
   const status = known("origin.conservation")?.status;
   const isRare = status && ["CR", "EN", "VU"].includes(status) && known("origin.supply") !== "farmed";
   const hazards = (...of: readonly Words["hazard"][]) =>
@@ -86,7 +88,7 @@ function know({ profile, known, size, messages, noted }: Telling): readonly Part
     age >= old && words.lives(size("size.lifespan", age)),
     isRare && words.threatened(status),
     listings.length > 0 && words.laws([...new Set(listings.map((law) => jurisdiction(law.jurisdiction)))]),
-    readsNotes && noted("care.rehoming", known("care.rehoming")),
+    rehoming && noted("care.rehoming", traitText("care.rehoming", rehoming, messages, write)),
   ];
   return list(
     items.filter((item) => typeof item === "string" && item !== "") as readonly string[],
