@@ -49,12 +49,16 @@ interface Habits {
   readonly "diet.light"?: TraitValue<"diet.light">;
 }
 
-/** Whether an act at any time reaches the other asleep: by night also in the next part of the water. */
-export function reachesAsleep({ when = "always" }: Act, from: Habits, to: Habits): boolean {
+/** Whether an act at any time reaches the other asleep. */
+export const reachesAsleep = ({ when = "always" }: Act, from: Habits, to: Habits): boolean =>
+  when === "always" && comesUponAsleep(from, to);
+
+/** Whether an animal that is about by night comes upon the other asleep: also in the next part of the water. */
+export function comesUponAsleep(from: Habits, to: Habits): boolean {
   const [mine, theirs] = [from["diet.light"], to["diet.light"]];
   const isAbout = !mine || mine.includes("night");
   const sleeps = !theirs?.includes("night");
-  return when === "always" && isAbout && sleeps && near(from["space.zones"], to["space.zones"], 1);
+  return isAbout && sleeps && near(from["space.zones"], to["space.zones"], 1);
 }
 
 /** Whether an act at any time reaches another where one of both feeds and the other lives. */

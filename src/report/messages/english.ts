@@ -268,7 +268,7 @@ function predation(told: Told<Measures["predation"]>): string {
     ? `prey of about ${figure(greatestPrey)} is the largest that is told of`
     : hunter && `${they(fromMany)} ${verb(fromMany, "grows", "grow")} to ${figure(hunter)}`;
   const known = [stated, size].filter(Boolean).join(", and ");
-  return `${from} may try to eat ${to}${night}, and some do${known && `: ${known}`}.`;
+  return `${from} may try to eat ${to}${night}, and some do${known && `: ${known}`}${spines}.`;
 }
 
 function footprint({ from, fromMany, weight, measures, figure }: Told<Measures["footprint"]>): string {

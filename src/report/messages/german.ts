@@ -291,7 +291,7 @@ function predation(told: Told<Measures["predation"]>): string {
     return `${from} ${eats}${night} ${toObject}${why && `: ${why}`}${spines}${later}.`;
   const stated = greatestPrey ? `die größte bekannte Beute misst etwa ${figure(greatestPrey)}` : grows;
   const known = [stated, size].filter(Boolean).join(", ");
-  return `${from} ${verb(fromMany, "könnte", "könnten")}${night} ${toObject} fressen; manche tun es${known && `: ${known}`}.`;
+  return `${from} ${verb(fromMany, "könnte", "könnten")}${night} ${toObject} fressen; manche tun es${known && `: ${known}`}${spines}.`;
 }
 
 function footprint({ from, fromMany, weight, measures: known, figure }: Told<Measures["footprint"]>): string {

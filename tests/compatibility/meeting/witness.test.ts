@@ -26,7 +26,7 @@ test("a male beside those that only its females could not live with has a plan o
     ["mikrogeophagus-altispinosus", "long-fin", "labidochromis-caeruleus"],
     ["hypancistrus-zebra", undefined, "labidochromis-caeruleus"],
     ["phenacogrammus-interruptus", undefined, "labidochromis-caeruleus"],
-    ["fundulopanchax-gardneri", undefined, "erpetoichthys-calabaricus"], // eaten
+    ["apistogramma-agassizii", undefined, "ctenopoma-acutirostre"], // eaten
   ];
   const found = beside.map(([id, form, other]) => {
     const [one, company] = [speciesById(id), speciesById(other)];

@@ -225,11 +225,11 @@ suite("what would help", () => {
 suite("figures", () => {
   test("of sources that differ on a length are told", () => {
     const plan = furnished(
-      tank(120, 50, { hides: { wood: 3 } }),
-      group("oscar", { unsexed: 2 }),
-      group("bristlenose catfish", { unsexed: 1 }),
+      tank(120, 50),
+      group("serpae tetra", { unsexed: 10 }),
+      group("cherry shrimp", { unsexed: 10 }),
     );
-    expect(told(plan)).toContain("the bristlenose catfish, adult length 10.5 to 15 cm");
+    expect(told(plan)).toContain("serpae tetras, adult length 4.7 to 5 cm");
   });
 
   test("count fresh water for no merit, and brackish water for one", () => {

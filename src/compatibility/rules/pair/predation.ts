@@ -1,6 +1,7 @@
 import { decimal } from "../../../decimal";
 import type { Kin } from "../../../plan";
 import type { Kind } from "../../../species";
+import { comesUponAsleep } from "../../animals/acts";
 import {
   grownLength,
   grownPreyLength,
@@ -41,6 +42,7 @@ type Prey = SeenParty<
   | "size.bodyDepthShare"
   | "reproduction.mode"
   | "space.zones"
+  | "diet.light"
   | "diet.reach"
   | "care.hazards"
   | WantedBy
@@ -52,8 +54,8 @@ type Answer = Judged<"blocking" | "restricting" | "advisory", typeof mealMeasure
  *
  * Goes by length, whatever a stage is called. A stated greatest prey decides; without one, fish are judged by the
  * hunter's usual length, other prey is eaten whatever its length, and crayfish and crabs take what their claws reach. In
- * the band above nobody can tell in advance; nor of those that are as small when grown as the young that the hunter
- * takes; nor of any larger snail beside a fish that takes snails too large to be swallowed, for it picks at feelers and
+ * the band above nobody can tell in advance, of prey with spines either, which keep no hunter from trying (Bosher, Newton
+ * and Fine 2006, Ethology 112, 188–195); nor of those that are as small when grown as the young that the hunter takes; nor of any larger snail beside a fish that takes snails too large to be swallowed, for it picks at feelers and
  * foot, and a snail cannot get away. The animals of one kind grow up together, and none of them eats another that is as
  * long as itself. Where only the females that will join males would eat or be eaten, it restricts to males. Animals that
  * are shorter than grown ones of their kind, which would be safe, restrict to the length at which they enter, and so do
@@ -73,6 +75,7 @@ export const predation = /* @__PURE__ */ ownRule({
       "size.bodyDepthShare",
       "reproduction.mode",
       "space.zones",
+      "diet.light",
       "diet.reach",
       "care.hazards",
     ),
@@ -227,11 +230,9 @@ function seizedOf({ eats, tries }: Reach, to: Prey): Reach {
   return { eats: rests ? eats : 0, tries };
 }
 
-/** Nothing is tried above a stated length on prey that has spines, or that keeps away from the hunter. */
-function triedOf(most: Reach, greatest: number | undefined, from: Hunter, to: Prey): Reach {
-  const mayTry = greatest === undefined || (meets(from, to) && !to["care.hazards"]?.includes("spines"));
-  return mayTry ? most : { ...most, tries: most.eats };
-}
+/** Nothing is tried above a stated length on prey that keeps away from the hunter. */
+const triedOf = (most: Reach, greatest: number | undefined, from: Hunter, to: Prey): Reach =>
+  greatest === undefined || meets(from, to) ? most : { ...most, tries: most.eats };
 
 /** A part of a grown hunter's reach. */
 const scaled = ({ eats, tries, hunter, greatest }: HunterReach, part: number): HunterReach => ({
@@ -241,10 +242,15 @@ const scaled = ({ eats, tries, hunter, greatest }: HunterReach, part: number): H
   greatest: greatest === undefined ? undefined : decimal(part * greatest),
 });
 
-/** Whether they use the same part of the water. What feeds at the surface comes to a hunter that waits there. */
-const meets = ({ "space.zones": zones }: Hunter, to: Prey) =>
-  shareAny(zones, to["space.zones"]) ||
-  (shareAny(zones, ["surface"]) && shareAny(to["diet.reach"], ["surface"]));
+/**
+ * Whether a hunter comes upon the prey: where both live, at the surface where the prey feeds, by night where it sleeps, and
+ * upon what is no fish wherever the hunter feeds.
+ */
+const meets = (from: Hunter, to: Prey) =>
+  shareAny(from["space.zones"], to["space.zones"]) ||
+  (to.party.kind !== "fish" && shareAny(from["diet.reach"], to["space.zones"])) ||
+  (shareAny(from["space.zones"], ["surface"]) && shareAny(to["diet.reach"], ["surface"])) ||
+  comesUponAsleep(from, to);
 
 /** Deep prey does not go down; known only of fish that are judged by the hunter's length. */
 function tooDeepFor(

@@ -6,9 +6,12 @@ import botiaStriata from "vivary/catalog/botia-striata";
 import cambarellusPatzcuarensis from "vivary/catalog/cambarellus-patzcuarensis";
 import carassiusAuratus from "vivary/catalog/carassius-auratus";
 import caridinaMultidentata from "vivary/catalog/caridina-multidentata";
+import macrognathusSiamensis from "vivary/catalog/macrognathus-siamensis";
+import megalamphodusEques from "vivary/catalog/megalamphodus-eques";
 import neocaridinaDavidi from "vivary/catalog/neocaridina-davidi";
 import osteogasterAenea from "vivary/catalog/osteogaster-aenea";
 import otocinclusVittatus from "vivary/catalog/otocinclus-vittatus";
+import paracheirodonAxelrodi from "vivary/catalog/paracheirodon-axelrodi";
 import paracheirodonInnesi from "vivary/catalog/paracheirodon-innesi";
 import poeciliaReticulata from "vivary/catalog/poecilia-reticulata";
 import procambarusVirginalis from "vivary/catalog/procambarus-virginalis";
@@ -110,22 +113,57 @@ describe("a stated greatest prey", () => {
     expect(fates(prey(4), hunter(upTo(4), 5))).toEqual(["blocking"]);
   });
 
-  test("has nothing above it for prey with spines, which goes down up to the figure all the same", () => {
+  test("holds for prey with spines as well, which bass attack as often and take into the mouth", () => {
+    // Bosher, Newton and Fine 2006, Ethology 112, 188-195: of channel catfish with their spines and without, as many were
+    // attacked first; those with spines were let go and attacked again.
     const armoured = (length: number) => prey(length, { "care.hazards": ["spines"] });
     expect(fates(armoured(4), hunter(upTo(4)))).toEqual(["blocking"]);
-    expect(fates(armoured(4.1), hunter(upTo(4)))).toEqual([]);
+    expect(fates(armoured(4.1), hunter(upTo(4)))).toEqual(["may try"]);
+    expect(fates(armoured(5.1), hunter(upTo(4)))).toEqual([]);
   });
 
   test("has nothing above it for prey that lives elsewhere; who says nothing of its place lives here", () => {
-    const there = hunter(upTo(4), 10, { "space.zones": ["bottom"] });
+    const byDay: Stated = { "diet.light": ["day"] };
+    const there = hunter(upTo(4), 10, { "space.zones": ["bottom"], ...byDay });
     expect(fates(prey(4.5, here), there)).toEqual([]);
     expect(fates(prey(4.5), there)).toEqual(["may try"]);
-    const above = hunter(upTo(4), 10, { "space.zones": ["surface"] });
+    const above = hunter(upTo(4), 10, { "space.zones": ["surface"], ...byDay });
     const feeding = (reach: Value<"diet.reach">) => prey(4.5, { ...here, "diet.reach": reach });
     expect(fates(feeding(["midwater"]), above)).toEqual([]);
     expect(fates(feeding(["surface"]), above)).toEqual(["may try"]);
     expect(fates(feeding(["bottom"]), there)).toEqual([]);
     expect(fates(prey(4, here), there)).toEqual(["blocking"]);
+  });
+
+  test("by night is tried where prey sleeps in the next part of the water, in a keeper's tank by a spiny eel", () => {
+    const fate = (mine: Value<"diet.light">, theirs: Value<"diet.light">, zones: readonly Zone[]) =>
+      fates(
+        prey(4.5, { "space.zones": zones, "diet.light": theirs }),
+        hunter(upTo(4), 10, { "space.zones": ["bottom"], "diet.light": mine }),
+      );
+    expect(fate(["night"], ["day"], ["midwater"])).toEqual(["may try"]);
+    expect(fate(["night"], ["day"], ["surface"])).toEqual([]);
+    expect(fate(["night"], ["night"], ["midwater"])).toEqual([]);
+    expect(fate(["day"], ["day"], ["midwater"])).toEqual([]);
+    const eel = pairBy(predation, { species: macrognathusSiamensis }, { species: paracheirodonAxelrodi });
+    expect(eel.outcome).toBe("undetermined");
+  });
+
+  test("of shrimps is tried wherever the hunter feeds, of fish where it lives", () => {
+    const said: Eats = [
+      { prey: "fish", greatest: 2 },
+      { prey: "shrimp", greatest: 2 },
+    ];
+    const above = hunter(said, 4, {
+      "space.zones": ["midwater"],
+      "diet.reach": ["midwater", "bottom"],
+      "diet.light": ["day"],
+    });
+    const below: Stated = { "space.zones": ["bottom"], "diet.reach": ["bottom"] };
+    expect(fates(prey(2.3, below, "shrimp"), above)).toEqual(["may try"]);
+    expect(fates(prey(2.3, below), above)).toEqual([]);
+    const serpae = pairBy(predation, { species: megalamphodusEques }, { species: neocaridinaDavidi });
+    expect(serpae.outcome).toBe("undetermined");
   });
 
   test("is the greatest of several, whether or not another source names no length", () => {
@@ -394,16 +432,16 @@ describe("prey that is shorter than its adults, which would be safe", () => {
     expect(fates(prey(4.5), hunter(upTo(4)), { length: 4.2 })).toEqual(["may try"]);
   });
 
-  test("is told of no band that its spines close", () => {
+  test("is told past the band, which its spines do not close", () => {
     const armoured = prey(12, { "care.hazards": ["spines"] });
-    expect(fates(armoured, hunter(upTo(4)), { length: 4.5 })).toEqual([]);
     expect(eaten(armoured, hunter(upTo(4)), { length: 3 })).toMatchObject([
-      { condition: { wanted: { min: 4.1 } } },
+      { weight: "restricting", condition: { wanted: { min: 5.1 } } },
+    ]);
+    expect(eaten(armoured, hunter(upTo(4)), { length: 4.5 })).toMatchObject([
+      { weight: "restricting", condition: { wanted: { min: 5.1 } } },
     ]);
     const justLonger = prey(4.5, { "care.hazards": ["spines"] });
-    expect(eaten(justLonger, hunter(upTo(4)), { length: 3 })).toMatchObject([
-      { weight: "restricting", condition: { wanted: { min: 4.1 } } },
-    ]);
+    expect(fates(justLonger, hunter(upTo(4)), { length: 3 })).toEqual(["blocking"]);
   });
 });
 
