@@ -2,7 +2,7 @@ import type { Remedies } from "../../advice";
 import type { Finding, Verdict } from "../../compatibility";
 import type { Basis } from "../../species";
 import type { Block } from "../layout";
-import { mayQuarrel } from "../matters/acts";
+import { isDeed, mayQuarrel } from "../matters/acts";
 import { isCaution } from "../matters/by-rule";
 import { harmPrevented, reasonsOf, sentencesOf } from "../matters/matters";
 import { isFarTooSmall } from "../matters/order";
@@ -55,7 +55,7 @@ export function blocksOf(
   const blocking = blockingItems(verdict, teller, items);
   const inDoubt = toKnow.filter(([finding]) => decides(finding));
   const deciding = items(inDoubt);
-  const demands: Demands = demandsTold(verdict, teller, messages);
+  const demands: Demands = demandsTold(verdict, teller, messages, blocking);
   const graver = [...deciding, ...demands.wrong, ...demands.unsaid].flatMap(({ reasons }) => reasons);
   const told = new Set(graver.map(({ text }) => text));
   const certain = toKnow.filter(
@@ -91,7 +91,9 @@ export function blocksOf(
     ),
     ...titled(
       titles.ifItStarts,
-      !isUnsuitable(verdict) && (mayQuarrel(verdict) || prevented.length > 0) ? messages.ifItStarts : "",
+      !isUnsuitable(verdict) && (mayQuarrel(verdict) || prevented.flat().some(isDeed))
+        ? messages.ifItStarts
+        : "",
     ),
     ...slight.map(({ text }) => text),
   ];

@@ -18,8 +18,17 @@ export interface Demands {
   readonly told: ReadonlySet<FactName>;
 }
 
-/** What must be otherwise than planned, a matter an item; and what nobody has said, water and furnishing in a line each. */
-export function demandsTold(verdict: Verdict, teller: Teller, messages: Messages): Demands {
+/**
+ * What must be otherwise than planned, a matter an item; and what nobody has said, water and furnishing in a line each.
+ *
+ * @param before - What is told before, whose reasons are not told again.
+ */
+export function demandsTold(
+  verdict: Verdict,
+  teller: Teller,
+  messages: Messages,
+  before: readonly Item[],
+): Demands {
   const notGiven = new Set(verdict.open.flatMap((question) => ("input" in question ? question.input : [])));
   const demands = demandsOf(verdict).filter(
     ({ conditions }) => !(conditions.some(isRoom) && verdict.findings.some(isFarTooSmall)),
@@ -28,7 +37,7 @@ export function demandsTold(verdict: Verdict, teller: Teller, messages: Messages
     conditions.every(({ on }) => notGiven.has(on)) && !conditions.some(isRoom);
   const unsaid = demands.filter(isUnsaid);
   const item = (demand: Demand) => demandItem(demand, verdict, teller, messages);
-  const reasons = new Set<string>();
+  const reasons = new Set(before.flatMap((told) => told.reasons.map(({ text }) => text)));
   return {
     wrong: joined(demands.filter((demand) => !isUnsaid(demand)).map(item)).map(onceOf(reasons)),
     unsaid: unsaidItems(unsaid, onceOf(reasons), verdict, teller, messages),
@@ -110,15 +119,25 @@ function asksAlone([finding]: Alike, conditions: readonly JointCondition[], { fi
   return conditions.every((condition) => figure(figureOf(condition)) === figure(kept));
 }
 
-/** Demands for the same reasons as one. */
-function joined(items: readonly Item[]): readonly Item[] {
-  const byReasons = new Map<string, Item>();
-  for (const { clauses, reasons } of items) {
-    const key = JSON.stringify(reasons.length > 0 ? reasons : clauses);
-    const all = new Set([...(byReasons.get(key)?.clauses ?? []), ...clauses]);
-    byReasons.set(key, { clauses: [...all], reasons });
+/** Demands for the same reasons as one, and those for the same thing. */
+const joined = (items: readonly Item[]): readonly Item[] =>
+  joinedBy(
+    ({ clauses, reasons }) => (clauses.length > 0 ? clauses : reasons),
+    joinedBy(({ clauses, reasons }) => (reasons.length > 0 ? reasons : clauses), items),
+  );
+
+/** Items that are alike in something as one. */
+function joinedBy(alikeIn: (item: Item) => unknown, items: readonly Item[]): readonly Item[] {
+  const byKey = new Map<string, Item>();
+  for (const item of items) {
+    const key = JSON.stringify(alikeIn(item));
+    const { clauses = [], reasons = [] } = byKey.get(key) ?? {};
+    byKey.set(key, {
+      clauses: [...new Set([...clauses, ...item.clauses])],
+      reasons: [...reasons, ...item.reasons.filter(({ text }) => !reasons.some((one) => one.text === text))],
+    });
   }
-  return [...byReasons.values()];
+  return [...byKey.values()];
 }
 
 /** An item without the reasons that an earlier one told, unless they are all it says. */

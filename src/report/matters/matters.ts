@@ -60,7 +60,7 @@ function worthTelling({ findings: all, parties, conditions }: Verdict): readonly
     if (finding.weight === "blocking" && isBy(finding, sharedWaterRules))
       blockedWater.add(waterOf[finding.rule]);
   }
-  const crossed = new Set<string>();
+  const toldOfBoth = new Set<string>();
   return findings.filter((finding) => {
     if (isCaution(finding.rule) || finding.weight === "favourable") return false;
     if (
@@ -72,17 +72,20 @@ function worthTelling({ findings: all, parties, conditions }: Verdict): readonly
     if (isTooLong(finding) && farTooSmall.has(speciesOf(finding.from))) return false;
     if (isOfYoung(finding)) return !eaten.has(towards(finding));
     if (finding.rule === "conditions-exclude") return !blockedWater.has(finding.measures?.one?.value);
-    if (finding.rule === "interbreeding") {
-      const pair = [finding.from, finding.to].map(speciesOf).sort().join(" ");
-      const first = !crossed.has(pair);
-      crossed.add(pair);
-      return first;
+    if (isBy(finding, ["interbreeding", ...sharedWaterRules])) {
+      const pair = [finding.from, finding.to].map(speciesOf).sort();
+      const figures = Object.values(finding.measures ?? {}).map((figure) => JSON.stringify(figure));
+      const key = JSON.stringify([finding.rule, pair, figures.sort()]);
+      return !toldOfBoth.has(key) && toldOfBoth.add(key);
     }
     return isTold(finding);
   });
 }
 
-/** Lasting harm that the tank as planned should prevent, the gravest towards each: with less room or cover it would come. */
+/**
+ * Lasting harm, and the loss of eggs and young, that the tank as planned should keep down, the gravest towards each: with
+ * less room or cover it would come.
+ */
 export function harmPrevented({ findings, met }: Verdict): readonly Alike[] {
   const towards = ({ from, to }: Finding) => `${from} ${to}`;
   const told = new Set(findings.filter(isLastingHarm).map(towards));
@@ -91,7 +94,7 @@ export function harmPrevented({ findings, met }: Verdict): readonly Alike[] {
       (finding) =>
         finding.weight === "restricting" &&
         finding.condition.on.startsWith("tank.") &&
-        isLastingHarm(finding) &&
+        (isLastingHarm(finding) || isBy(finding, ["predation"])) &&
         !told.has(towards(finding)),
     ),
   );

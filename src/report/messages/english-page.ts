@@ -504,7 +504,8 @@ const page: PageWords = {
       "guards-eggs": "It lays its eggs on a surface or in a hollow and guards them.",
       "bubble-nest": "It builds a nest of bubbles and guards the eggs in it.",
       mouthbrooder: "Eggs or young are carried in the mouth.",
-      livebearer: "It bears live young, which small fish can swallow.",
+      livebearer:
+        "It bears live young, which small fish can swallow, and more of them than anybody takes: keep one sex only, or know who takes them.",
       "large-young": "It bears few young, too large for small fish to swallow.",
       "broods-young": "The eggs are carried on the body, and the young hatch complete.",
       "sea-larvae": "Its larvae grow up only in brackish or sea water: in fresh water there are none.",
@@ -545,10 +546,6 @@ const page: PageWords = {
         act: "keep the surface free, and test the water",
       },
       "egg-eater": { why: "eggs and young go missing, for it eats them", act: "raise the young apart" },
-      "many-young": {
-        why: "more young than anybody takes",
-        act: "keep one sex only, or know who takes them",
-      },
     },
     vet: "An animal that stays thin, gasps or has wounds that do not heal although the water is right needs a vet.",
   },

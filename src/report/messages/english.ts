@@ -825,7 +825,7 @@ function messages(): Messages {
       thin: "thin animals",
       chasing: "chasing that does not end",
       gasping: "gasping at the surface",
-      "missing-young": "eggs or young",
+      "missing-young": "missing eggs or young",
     },
     lookFor: (signs, whom) => `${allOf(signs)}${whom && ` (${whom})`}`,
     conditions: {

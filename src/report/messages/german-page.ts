@@ -433,7 +433,8 @@ const page: PageWords = {
       "guards-eggs": "Sie legen ihre Eier auf eine Fläche oder in eine Höhle und bewachen sie.",
       "bubble-nest": "Die Eier werden in einem Schaumnest bewacht.",
       mouthbrooder: "Eier oder Junge werden im Maul getragen.",
-      livebearer: "Sie bringen lebende Junge zur Welt, die kleine Fische fressen können.",
+      livebearer:
+        "Sie bringen lebende Junge zur Welt, die kleine Fische fressen können, und mehr davon, als jemand nimmt: nur ein Geschlecht halten oder Abnehmer haben.",
       "large-young": "Sie bringen wenige Junge zur Welt, zu groß für das Maul kleiner Fische.",
       "broods-young": "Die Eier werden am Körper getragen, und die Jungen schlüpfen fertig entwickelt.",
       "sea-larvae": "Die Larven wachsen nur in Brack- oder Meerwasser heran, im Süßwasser also keine.",
@@ -495,10 +496,6 @@ const page: PageWords = {
         act: "die Oberfläche frei halten und das Wasser prüfen",
       },
       "egg-eater": { why: "sie haben Eier oder Junge gefressen", act: "Junge getrennt aufziehen" },
-      "many-young": {
-        why: "mehr Junge, als jemand nimmt",
-        act: "nur ein Geschlecht halten oder Abnehmer haben",
-      },
     },
     vet: "Ein Tier, das trotz guten Wassers mager bleibt, nach Luft schnappt oder Wunden hat, die nicht heilen, gehört in tierärztliche Behandlung.",
   },

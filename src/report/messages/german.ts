@@ -1056,7 +1056,7 @@ function messages(): Messages {
       thin: "abgemagerte Tiere",
       chasing: "Jagen ohne Ende",
       gasping: "Luftschnappen an der Oberfläche",
-      "missing-young": "Eier oder Junge",
+      "missing-young": "fehlende Eier oder Junge",
     },
     lookFor: (signs, whom) => `${allOf(signs)}${whom && ` (${whom})`}`,
     conditions: {

@@ -90,8 +90,7 @@ export type Trouble =
   | "jumps"
   | "oxygen"
   | "air"
-  | "egg-eater"
-  | "many-young";
+  | "egg-eater";
 
 /** How well facts are supported: how many rest on each basis. */
 export interface ToldSupport {

@@ -324,6 +324,49 @@ test("wounds that room and cover should prevent are told, and what to do when th
   expect(convicts(0.4)).toMatch(/Watch for: [^.]*chasing that does not end/);
 });
 
+test("young that are wanted are told to be eaten, however well the cover as planned keeps that down", () => {
+  const shrimps = furnished(
+    tank(80, 35, { cover: 0.4 }),
+    group("cherry shrimp", { unsexed: 15, raises: true }),
+    group("harlequin rasbora", { unsexed: 10 }),
+  );
+  expect(told(shrimps)).toMatch(
+    /Room and cover as planned should keep this down: [^.]*harlequin rasboras eat the young of cherry shrimps/,
+  );
+  expect(told(shrimps)).toMatch(/Watch for: [^.]*missing eggs or young \(cherry shrimps\)/);
+  expect(told(shrimps)).not.toContain("If bullying starts");
+});
+
+suite("nothing is told twice", () => {
+  const monos = { length: 1 } as const;
+  const plan: Plan = {
+    tank: { base: { shape: "rectangle", length: 240, width: 80 } },
+    water: { temperature: 26 },
+    groups: [
+      group("mono", { unsexed: 14, ...monos }),
+      group("pictus catfish", { unsexed: 34, length: 1 }),
+      group("mono", { males: 6, females: 8, length: 3 }),
+    ],
+  };
+  const times = (text: string, part: RegExp) => text.match(new RegExp(part, "g"))?.length ?? 0;
+
+  test("of two groups of a kind: what water they cannot share, and what to buy", () => {
+    expect(times(told(plan), /no salinity suits both/)).toBe(1);
+    expect(times(told(plan), /Buy monos that measure/)).toBe(1);
+  });
+
+  test("of who bites: not as a reason for something else besides", () => {
+    const piranhas: Plan = {
+      tank: { base: { shape: "rectangle", length: 500, width: 400 } },
+      groups: [
+        group("redtail catfish", { unsexed: 2, length: 1 }),
+        group("red-bellied piranha", { unsexed: 22, length: 1 }),
+      ],
+    };
+    expect(times(told(piranhas), /piranhas bite redtail catfish/)).toBe(1);
+  });
+});
+
 test("water at the edge of what some can take is not praised as right", () => {
   const neons = furnished(tank(80, 35), group("neon tetra", { unsexed: 10 }));
   const right = (pH: number) => told({ ...neons, water: { ...warm, pH } });

@@ -64,7 +64,11 @@ const wordsOf = (text: string) => text.toLowerCase().match(/\p{L}{2,}/gu) ?? [];
 function unnamed(text: string, { parties }: Pick<Verdict, "parties">): string {
   const names = parties.flatMap(({ name, names }) => {
     const own = names.de ?? [];
-    const forms = own.flatMap((one) => [german.several(one), german.this(one, "object").slice(4), one]);
+    const forms = own.flatMap((one) => [
+      german.several(one),
+      ...(["subject", "object"] as const).map((place) => german.this(one, place).slice(4)),
+      one,
+    ]);
     return [name, ...forms];
   });
   return names

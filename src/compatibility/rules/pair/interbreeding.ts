@@ -37,12 +37,8 @@ export const interbreeding = /* @__PURE__ */ ownRule({
     const wanted = from.party.raises || to.party.raises;
     const named = [names(from, to), names(to, from)];
     if (!named.includes(true)) return wanted && named.includes(undefined) ? "unknown" : [];
-    if (!wanted) return [{ weight: "advisory", watchFor: "missing-young" }];
+    if (!wanted) return [{ weight: "advisory" }];
     const condition = sexesApart(from, to);
-    return [
-      condition
-        ? { weight: "restricting", watchFor: "missing-young", condition }
-        : { weight: "blocking", watchFor: "missing-young" },
-    ];
+    return [condition ? { weight: "restricting", condition } : { weight: "blocking" }];
   },
 });

@@ -43,7 +43,6 @@ function troublesOf({ known }: Telling): readonly (readonly [Sign, Trouble])[] {
     [["startled", "readily"].includes(known("space.jumps") ?? ""), "missing-animals", "jumps"],
     [known("water.oxygenNeed") === "high", "gasping", "oxygen"],
     [known("water.airBreathing")?.kind === "obligate", "gasping", "air"],
-    [mode === "livebearer", "missing-young", "many-young"],
     [mode !== "livebearer" && mode !== "sea-larvae" && eats("egg", "fry"), "missing-young", "egg-eater"],
   ];
   return told.flatMap(([is, sign, trouble]) => (is ? [[sign, trouble] as const] : []));
