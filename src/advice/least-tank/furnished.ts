@@ -1,4 +1,11 @@
-import { type Finding, type Planner, planner, type WitnessOptions, witness } from "../../compatibility";
+import {
+  type Finding,
+  type Planner,
+  planner,
+  type RuleId,
+  type WitnessOptions,
+  witness,
+} from "../../compatibility";
 import { roomy } from "../../compatibility/inner";
 import type { FactName, Group } from "../../plan";
 import type { TankDimensions } from "../../tank";
@@ -51,6 +58,7 @@ export function suitableIn(all: readonly Furnished[], shape: TankDimensions): Pl
 /** The plan in a tank of this shape, furnished so that it is suitable. */
 function refurnished({ planner: furnished, seeking }: Furnished, shape: TankDimensions): Planner | undefined {
   const judged = inTank(furnished, shape);
+  if (judged.verdict.findings.some(isOfHardlyLess)) return undefined;
   if (judged.outcome !== "conditional") return judged.outcome === "suitable" ? judged : undefined;
   if (judged.verdict.conditions.some(({ on }) => ofSize.includes(on))) return undefined;
   const { base, height } = judged.plan.tank;
@@ -62,7 +70,12 @@ function refurnished({ planner: furnished, seeking }: Furnished, shape: TankDime
 /** What speaks against a plan in a tank of this shape. */
 export const againstIn = (furnished: Planner, shape: TankDimensions): readonly Finding[] =>
   inTank(furnished, shape).verdict.findings.filter(
-    ({ weight }) => weight === "blocking" || weight === "restricting",
+    (finding) => finding.weight === "blocking" || finding.weight === "restricting" || isOfHardlyLess(finding),
   );
+
+const ofRoom: readonly string[] = ["longest-run", "footprint", "zones"] satisfies readonly RuleId[];
+
+/** Whether a tank has hardly less room than is needed: that will do where it stands, but is not the least to have. */
+const isOfHardlyLess = ({ rule, weight }: Finding): boolean => weight === "advisory" && ofRoom.includes(rule);
 
 const assessingBy = ({ rules, thresholds }: WitnessOptions) => ({ rules, thresholds });

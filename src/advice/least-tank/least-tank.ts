@@ -31,8 +31,8 @@ export interface LeastTank extends TankDimensions {
 }
 
 /**
- * The smallest tanks in which some animals are judged suitable, the smallest floor first: those that hold no smaller one
- * of those to choose from that will do as well.
+ * The smallest tanks in which some animals are judged suitable and have no less room than they need, the smallest floor
+ * first: those that hold no smaller one of those to choose from that will do as well.
  *
  * Each is judged by itself, since more room does not always help. What else the animals ask of water, cover, ground,
  * current, filter, food and company is taken as met, as `witness` meets it; `plan` says how, and stands or falls by
@@ -51,7 +51,7 @@ export interface LeastTank extends TankDimensions {
  * import { leastTank } from "vivary/advice";
  *
  * const [least] = leastTank([{ species: danioRerio, unsexed: 10 }]);
- * least?.base; // => { shape: "rectangle", length: 80, width: 35 }
+ * least?.base; // => { shape: "rectangle", length: 80, width: 40 }
  * ```
  */
 export function leastTank(groups: readonly Group[], options: LeastTankOptions = {}): readonly LeastTank[] {

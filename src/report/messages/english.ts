@@ -744,7 +744,7 @@ function messages(): Messages {
       },
       lid: ({ from, fromMany, weight }) =>
         weight === "restricting"
-          ? `${from} ${verb(fromMany, "leaps", "leap")} out of an open tank: cover it without a gap.`
+          ? `${from} ${verb(fromMany, "leaves", "leave")} an open tank: cover it without a gap.`
           : `${from} may leap when frightened: a lid is safer.`,
       "flow-places": ({ from, fromMany, measures: { calmest, strongest } }) =>
         `${from} ${verb(fromMany, "needs", "need")} a place with ${[...new Set([calmest?.value, strongest?.value])].filter(Boolean).join(" to ")} current.`,

@@ -966,7 +966,7 @@ function messages(): Messages {
           : `${from} ${verb(fromMany, "ist scheu und kommt", "sind scheu und kommen")} neben ruhigen Fischen hervor; Deckung über ${figure(cover)} des Beckens, von oben gesehen, beruhigt ebenfalls, nur langsamer.`,
       lid: ({ from, fromMany, weight }) =>
         weight === "restricting"
-          ? `${from} ${verb(fromMany, "springt", "springen")} aus offenen Becken: lückenlos abdecken.`
+          ? `${from} ${verb(fromMany, "verlässt", "verlassen")} ein offenes Becken: lückenlos abdecken.`
           : `${from} ${verb(fromMany, "kann", "können")} bei Schreck springen: eine Abdeckung ist sicherer.`,
       "flow-places": ({ from, fromMany, measures: { calmest, strongest } }) =>
         `${from} ${needs(fromMany)} einen Platz, an dem ${flowing(calmest?.value ?? strongest?.value, strongest?.value ?? calmest?.value)}.`,

@@ -2,7 +2,7 @@ import { describe, expect, test } from "vitest";
 import { leastTank, standardTanks } from "../../../src/advice";
 import { allSpecies, speciesById } from "../../../src/catalog";
 import { assessPlan } from "../../../src/compatibility";
-import type { Group } from "../../../src/plan";
+import type { Group, Plan } from "../../../src/plan";
 import { factAt } from "../../../src/species";
 import { type TankDimensions, tankGeometry } from "../../../src/tank";
 
@@ -42,6 +42,30 @@ describe("for animals of the catalog", () => {
     [catalogued("betta-splendens", 1)],
   ];
 
+  const hardlyLess = (plan: Plan) =>
+    assessPlan(plan).findings.filter(
+      ({ rule, weight }) => weight === "advisory" && ["longest-run", "footprint", "zones"].includes(rule),
+    );
+
+  test("all have the room that their records state, none of it hardly less", () => {
+    const stated = allSpecies.flatMap((species) => {
+      const { value: room } = factAt(species, "space.baseLength") ?? {};
+      const group = factAt(species, "social.group")?.value.least ?? 1;
+      const forFew = room?.find((one) => one.for <= group);
+      return forFew ? [{ species, group, length: forFew.least }] : [];
+    });
+    let told = 0;
+    for (const { species, group, length } of stated.filter((_, index) => index % 5 === 0)) {
+      const [least] = leastTank([{ species, unsexed: group }], { most: 1 });
+      if (!least) continue;
+      told += 1;
+      const { base } = least;
+      expect(base.shape === "rectangle" && base.length, species.id).toBeGreaterThanOrEqual(length);
+      expect(hardlyLess(least.plan), species.id).toEqual([]);
+    }
+    expect(told).toBeGreaterThan(20);
+  });
+
   test.each(companies)("the plan is suitable, and in no smaller standard tank it is: %#", (...groups) => {
     const found = leastTank(groups);
     expect(found.length).toBeGreaterThan(0);
@@ -56,8 +80,10 @@ describe("for animals of the catalog", () => {
         const fits = other.footprint <= floor && other.longestRun <= run && other.width <= width;
         return fits && tank.height <= high && !isThis(tank);
       });
-      for (const tank of smaller)
-        expect(assessPlan({ ...plan, tank: { ...plan.tank, ...tank } }).outcome).not.toBe("suitable");
+      for (const tank of smaller) {
+        const inIt = { ...plan, tank: { ...plan.tank, ...tank } };
+        expect(assessPlan(inIt).outcome === "suitable" && hardlyLess(inIt).length === 0).toBe(false);
+      }
       expect(limitedBy.length > 0).toBe(smaller.length > 0);
     }
   });
