@@ -563,7 +563,7 @@ function messages(): Messages {
       return `${capital([best, worst].filter(Boolean).join(", "))}${reason || ""}.`;
     },
     lawFirst: (whom) =>
-      `The law where the tank stands names ${whom}: read below what it says before you buy.`,
+      `The law where the tank stands names ${whom}: read below what it says before you buy or pass on any.`,
     measureFirst: (first) =>
       `Measure or settle first: ${allOf([...new Set(first.map((fact) => things[fact][0]))])}.`,
     titles: {

@@ -783,7 +783,7 @@ function messages(): Messages {
       return `${capital([best, worst].filter(Boolean).join(", "))}${reason || ""}.`;
     },
     lawFirst: (whom) =>
-      `Am Standort des Beckens betrifft das Recht ${whom}: vor dem Kauf lesen, was unten dazu steht.`,
+      `Am Standort des Beckens betrifft das Recht ${whom}: vor Kauf oder Weitergabe lesen, was unten dazu steht.`,
     measureFirst: (first) =>
       `Zuerst messen oder festlegen: ${allOf([...new Set(first.map((fact) => things[fact][0]))])}.`,
     titles: {

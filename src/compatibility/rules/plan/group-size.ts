@@ -4,8 +4,9 @@ import { ownRule } from "../../engine/rule/own-rule";
 /**
  * Are there as many of it as belong together?
  *
- * More of its kind may be asked for, fewer never: what several of a solitary kind do to each other, their acts say. Of a
- * number to be avoided it tells how many fewer would do too, of another how many belong together at most.
+ * More of its kind may be asked for, fewer never: what several of a solitary kind do to each other, their acts say. Where
+ * one will do nothing is asked. Of a number to be avoided it tells how many fewer would do too, of another how many belong
+ * together at most.
  */
 export const groupSize = /* @__PURE__ */ ownRule({
   id: "group-size",
@@ -26,7 +27,7 @@ export const groupSize = /* @__PURE__ */ ownRule({
       measures: { needed: { max: most }, planned },
       watchFor: "chasing",
     } as const;
-    if (isAlone) return isMany ? [many] : [];
+    if (isAlone || min === 1) return isMany ? [many] : [];
     const { least, avoid } = group;
     const fewer = avoid && min > avoid.max && least < avoid.min ? avoid.min - 1 : undefined;
     return [

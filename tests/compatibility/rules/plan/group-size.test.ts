@@ -25,6 +25,11 @@ test("a loner lives alone: several are worth knowing, and fewer are never asked 
   });
 });
 
+test("where one will do by itself nothing is asked, nor told as met", () => {
+  const snails: Stated = { "social.living": "either", "social.group": { least: 1 } };
+  for (const number of [1, 3]) expect(weighed(living(snails, number))).toEqual({ findings: [], met: [] });
+});
+
 describe("a shoal", () => {
   const of = (unsexed: number) => living({ "social.living": "shoal", "social.group": { least: 8 } }, unsexed);
 
