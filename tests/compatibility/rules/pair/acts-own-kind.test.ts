@@ -479,13 +479,14 @@ describe("in a keeper's tank", () => {
     ).toBe("unsuitable");
   });
 
-  test("male paradise fish fight to the death, and a pair lives on", () => {
-    const of = (group: Omit<Group, "species">) =>
+  test("male paradise fish fight to the death, and a pair lives on where she can hide", () => {
+    const of = (group: Omit<Group, "species">, cover?: number) =>
       planBy(actsOwnKind, [{ species: macropodusOpercularis, ...group }], {
-        tank: { base: { shape: "rectangle", length: 80, width: 37.5 }, sightBreaks: 1 },
+        tank: { base: { shape: "rectangle", length: 80, width: 37.5 }, sightBreaks: 1, cover },
       }).outcome;
-    expect([of({ males: 2 }), of({ males: 4 })]).toEqual(["unsuitable", "unsuitable"]);
-    expect(of({ males: 1, females: 1 })).toBe("suitable");
+    expect([of({ males: 2 }, 0.3), of({ males: 4 }, 0.3)]).toEqual(["unsuitable", "unsuitable"]);
+    expect(of({ males: 1, females: 1 }, 0.3)).toBe("suitable");
+    expect(of({ males: 1, females: 1 })).toBe("conditional");
   });
 
   test("two bettas of which nobody says the sex may only be females, and nobody can tell how these live", () => {
