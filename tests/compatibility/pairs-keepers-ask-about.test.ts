@@ -835,8 +835,8 @@ const asked: readonly Asked[] = [
   [
     "epiplatys-annulatus",
     "puntigrus-tetrazona",
-    "conditional or unsuitable",
-    "tiny and shy beside bustling barbs",
+    "conditional or unsuitable or undetermined",
+    "tiny and shy beside bustling barbs, which may bite off the lance of its tail",
   ],
   ["betta-imbellis", "boraras-maculatus", "suitable", "quiet swamp company"],
   ["poecilia-latipinna", "poecilia-velifera", "suitable", "mollies, they cross"],

@@ -118,15 +118,22 @@ describe("its company", () => {
     },
   );
 
-  test.each(["danio-rerio", "puntigrus-tetrazona", "pethia-conchonius"])(
-    "beside %s the answer is about its food, and a condition reaches it",
-    (id) => {
-      const verdict = assessPair({ species: gourami }, { species: kind(id) });
-      expect(verdict.outcome).toBe("conditional");
-      const food = verdict.conditions.find(({ on, of }) => on === "group.offerings" && of === 0);
-      expect(food?.wanted).toMatchObject({ oneOf: expect.arrayContaining(["apart"]) });
-    },
-  );
+  test.each([
+    ["danio-rerio", "conditional"],
+    ["puntigrus-tetrazona", "unsuitable"],
+    ["pethia-conchonius", "unsuitable"],
+  ])("beside %s the answer is about its food, and a condition reaches it", (id, outcome) => {
+    const verdict = assessPair({ species: gourami }, { species: kind(id) });
+    expect(verdict.outcome).toBe(outcome);
+    const food = verdict.conditions.find(({ on, of }) => on === "group.offerings" && of === 0);
+    expect(food?.wanted).toMatchObject({ oneOf: expect.arrayContaining(["apart"]) });
+  });
+
+  test.each(["puntigrus-tetrazona", "pethia-conchonius"])("%s bite off its feelers", (id) => {
+    const { findings } = assessPair({ species: gourami }, { species: kind(id) });
+    const blocking = findings.filter(({ weight }) => weight === "blocking");
+    expect(blocking.map(({ watchFor }) => watchFor)).toEqual(["torn-fins"]);
+  });
 });
 
 describe("its rivals", () => {
@@ -136,8 +143,6 @@ describe("its rivals", () => {
     "trichopodus-leerii",
     "trichopodus-trichopterus",
     "trichopodus-microlepis",
-    "macropodus-opercularis",
-    "betta-splendens",
   ];
   const meetings = [
     { name: "its own kind", other: male },
@@ -154,6 +159,16 @@ describe("its rivals", () => {
     expect(verdict.findings.map(({ watchFor }) => watchFor)).toContain("chasing");
     expect(verdict.findings.map(({ watchFor }) => watchFor)).not.toContain("torn-fins");
   });
+
+  test.each(["macropodus-opercularis", "betta-splendens"])(
+    "a male beside a male %s is about chasing, and about its feelers, which are bitten off",
+    (id) => {
+      const verdict = assessPair(male as Party, { species: kind(id), sex: "male" });
+      expect(verdict.outcome).toBe("unsuitable");
+      const signs = verdict.findings.map(({ watchFor }) => watchFor);
+      expect(signs).toEqual(expect.arrayContaining(["chasing", "torn-fins"]));
+    },
+  );
 
   test("a male beside a sparkling gourami is about chasing", () => {
     const verdict = assessPair(male as Party, { species: kind("trichopsis-pumila"), sex: "male" });
