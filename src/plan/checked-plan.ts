@@ -7,6 +7,7 @@ import {
   flowConflicts,
   formConflicts,
   idConflicts,
+  lengthConflicts,
   measureConflicts,
   waterConflicts,
 } from "./conflicts";
@@ -46,7 +47,7 @@ export function checkedPair(a: Party, b: Party): readonly [CheckedParty, Checked
 
 function partyProblems(party: Party, name: string): readonly Problem[] {
   const ofShape = shapeProblems(partyShape(profileProblems), party, [name]);
-  return ofShape.length > 0 ? ofShape : formConflicts(party, [name]);
+  return ofShape.length > 0 ? ofShape : [...formConflicts(party, [name]), ...lengthConflicts(party, [name])];
 }
 
 /**
@@ -118,6 +119,7 @@ export function conflictsBeside(ofShape: readonly Problem[], plan: Plan): readon
   const ofGroup = (group: Group, path: ProblemPath) => [
     ...(areSound(path, counts) ? countConflicts(group, path) : []),
     ...(areSound(path, ["species", "form"]) ? formConflicts(group, path) : []),
+    ...(areSound(path, ["species", "length"]) ? lengthConflicts(group, path) : []),
   ];
   const groups = isSound(["groups", "list"]) ? plan.groups : [];
   const idOf = (group: Group, index: number) => (isSound(["groups", index, "id"]) ? group.id : undefined);

@@ -1,5 +1,6 @@
+import { decimal } from "../decimal";
 import { InvalidInputError, type Problem } from "../errors";
-import type { SpeciesProfile } from "../species";
+import type { Facts, SpeciesProfile } from "../species";
 import { currentsFrom } from "../species/inner";
 import { tankFloor, tankGeometry } from "../tank";
 import { headcount } from "./headcount";
@@ -71,6 +72,19 @@ export function formConflicts(
   const known = Object.keys(species.forms ?? {});
   const expected = `a form of ${species.id} (${known.join(", ") || "none"})${meant(form, known)}`;
   return [{ ...at, code: "unknown-form", expected }];
+}
+
+/** No animal is more than twice as long as any that is known of its kind: such a length was given in another unit. */
+export function lengthConflicts(
+  { species, length }: { readonly species: SpeciesProfile; readonly length?: number | undefined },
+  path: ProblemPath,
+): readonly Problem[] {
+  const forms: readonly Facts[] = [species, ...Object.values(species.forms ?? {})];
+  const known = forms.flatMap(({ size }) => size?.adultLength?.value.map(({ total }) => total.max) ?? []);
+  const most = 2 * Math.max(...known);
+  if (length === undefined || known.length === 0 || length <= most) return [];
+  const expected = `at most ${decimal(most)} cm, twice the greatest length known of ${species.id}`;
+  return [{ path: [...path, "length"], code: "conflict", expected, found: length }];
 }
 
 /** Ids that groups have been given are each given once. */

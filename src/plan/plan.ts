@@ -9,7 +9,7 @@ export interface Party {
   readonly form?: string | undefined;
   readonly sex?: Sex | undefined;
   readonly stage?: Stage | undefined;
-  /** Total length in cm, in place of the species' figures. */
+  /** Total length in cm, in place of the species' figures: from 0.1 to twice the greatest that is known of it. */
   readonly length?: number | undefined;
   /** How many; of two or more is also judged what they do to each other. Unknown if absent: then it is not. */
   readonly count?: number | undefined;
@@ -39,7 +39,7 @@ export interface Group {
   readonly unsexed?: number | undefined;
   /** How many that have still to grow. */
   readonly juveniles?: number | undefined;
-  /** Total length in cm, in place of the species' figures. */
+  /** Total length in cm, in place of the species' figures: from 0.1 to twice the greatest that is known of it. */
   readonly length?: number | undefined;
   /** What these individuals are like. Default `typical`. */
   readonly temper?: Temper | undefined;

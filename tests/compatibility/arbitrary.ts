@@ -76,7 +76,7 @@ const eaten = fc.record(
   { requiredKeys: ["prey"] },
 );
 
-const centimetres = fc.constantFrom(2, 3, 5, 10, 25);
+const centimetres = fc.constantFrom(3, 4, 5, 10, 25);
 
 const rooms = (...stated: Value<"space.baseLength">[]) => fc.constantFrom(...stated);
 
@@ -196,7 +196,7 @@ export const animals = fc
       females: fc.integer({ min: 0, max: 3 }),
       unsexed: fc.constantFrom(1, 2, 6),
       juveniles: fc.integer({ min: 0, max: 2 }),
-      length: fc.constantFrom(1, 4, 12),
+      length: fc.constantFrom(1, 2.5, 3.9),
       temper: fc.constantFrom("shyer" as const, "typical" as const, "bolder" as const, "bully" as const),
       raises: fc.boolean(),
     },

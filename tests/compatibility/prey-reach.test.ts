@@ -52,11 +52,11 @@ describe("the lengths up to which a hunter eats others", () => {
   test.each(["pterophyllum-scalare", "astronotus-ocellatus", "ctenopoma-acutirostre"])(
     "end for %s where the rule ends",
     (id) => {
-      const neon = species("paracheirodon-innesi");
+      const barb = species("sahyadria-denisonii");
       const [reach] = preyReach(species(id)).filter(({ kind }) => kind === "fish");
       const { eats = 0, tries = 0 } = reach ?? {};
-      expect(found(species(id), neon, eats).some(({ weight }) => weight !== "advisory")).toBe(true);
-      expect(found(species(id), neon, tries + 0.1)).toEqual([]);
+      expect(found(species(id), barb, eats).some(({ weight }) => weight !== "advisory")).toBe(true);
+      expect(found(species(id), barb, tries + 0.1)).toEqual([]);
     },
   );
 

@@ -1,7 +1,7 @@
 import fc from "fast-check";
 import { allSpecies } from "vivary/catalog";
 import type { Group, Offering, Plan, PlannedTank, PlannedWater } from "../../src/plan";
-import { applyForm, classes } from "../../src/species";
+import { applyForm, classes, type SpeciesProfile } from "../../src/species";
 import { currents } from "../../src/species/inner";
 import { runs } from "../runs";
 
@@ -89,6 +89,12 @@ const kinds: fc.Arbitrary<Pick<Group, "species" | "form">> = fc
     return fc.constantFrom({ species }, ...ways);
   });
 
+/** The greatest length that a plan may give an animal, cm: a little more than is known of it. */
+export function longest({ size }: SpeciesProfile): number {
+  const known = size?.adultLength?.value.map(({ total }) => total.max) ?? [];
+  return known.length > 0 ? 1.2 * Math.max(...known) : Number.POSITIVE_INFINITY;
+}
+
 const some = fc.integer({ min: 0, max: 12 });
 const counts = fc
   .record({ males: some, females: some, unsexed: some, juveniles: some }, { requiredKeys: [] })
@@ -107,7 +113,12 @@ const told = fc.record(
 /** Any number of animals of any species. */
 export const group: fc.Arbitrary<Group> = fc
   .tuple(kinds, counts, told)
-  .map(([kind, count, further]) => ({ ...kind, ...count, ...further }));
+  .map(([kind, count, { length, ...further }]) => ({
+    ...kind,
+    ...count,
+    ...further,
+    ...(length && { length: Math.min(length, longest(kind.species)) }),
+  }));
 
 const groups = fc
   .tuple(fc.array(group, { minLength: 1, maxLength: 4 }), fc.boolean())

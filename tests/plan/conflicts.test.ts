@@ -1,4 +1,5 @@
 import { describe, expect, test } from "vitest";
+import paracheirodonInnesi from "vivary/catalog/paracheirodon-innesi";
 import puntigrusTetrazona from "vivary/catalog/puntigrus-tetrazona";
 import { describeProblem } from "../../src/errors";
 import {
@@ -6,10 +7,11 @@ import {
   flowConflicts,
   formConflicts,
   idConflicts,
+  lengthConflicts,
   measureConflicts,
   waterConflicts,
 } from "../../src/plan/conflicts";
-import { applyForm } from "../../src/species";
+import { applyForm, type SpeciesProfile } from "../../src/species";
 
 const base = { shape: "rectangle", length: 60, width: 30 } as const;
 
@@ -80,6 +82,35 @@ describe("a form", () => {
     [{ species: puntigrusTetrazona, form: "__proto__" }, "unknown-form"],
   ])("is one that the species has: %#", (party, code) => {
     expect(formConflicts(party, []).map((problem) => problem.code)).toEqual(code ? [code] : []);
+  });
+});
+
+describe("a length", () => {
+  test("of a neon in millimetres is refused, that of a giant among neons is not", () => {
+    const wrong = (length: number) =>
+      lengthConflicts({ species: paracheirodonInnesi, length }, ["groups", 0]).map(describeProblem);
+    // The record has 5 cm as the greatest.
+    expect(wrong(35)).toEqual([
+      "groups[0].length: expected at most 10 cm, twice the greatest length known of paracheirodon-innesi, found 35",
+    ]);
+    for (const length of [0.3, 3.5, 6]) expect(wrong(length)).toEqual([]);
+  });
+
+  test("of a form that grows longer than its species is measured by the longest", () => {
+    const { size, ...others } = puntigrusTetrazona;
+    const greatest = Math.max(...(size?.adultLength?.value.map(({ total }) => total.max) ?? []));
+    const giant = { measure: "TL", as: "usual", length: 40, total: { min: 40, max: 40 } } as const;
+    const forms = {
+      giant: { names: { en: ["giant"] }, size: { adultLength: { value: [giant], basis: "memory" } } },
+    };
+    const species = { ...others, size, forms } as SpeciesProfile;
+    expect(lengthConflicts({ species, length: 3 * greatest }, [])).toEqual([]);
+    expect(lengthConflicts({ species: puntigrusTetrazona, length: 3 * greatest }, [])).toHaveLength(1);
+  });
+
+  test("of which nobody knows what is usual is taken as it is", () => {
+    const { size: _, ...unmeasured } = paracheirodonInnesi;
+    expect(lengthConflicts({ species: unmeasured as SpeciesProfile, length: 900 }, [])).toEqual([]);
   });
 });
 

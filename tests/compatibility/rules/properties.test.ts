@@ -26,7 +26,7 @@ const party = fc.record(
     sex: fc.constantFrom("male" as const, "female" as const),
     stage: fc.constantFrom("fry" as const, "juvenile" as const, "adult" as const),
     count: fc.integer({ min: 1, max: 3 }),
-    length: fc.constantFrom(1, 4, 12),
+    length: fc.constantFrom(1, 3.5, 6),
   },
   { requiredKeys: [] },
 ) satisfies fc.Arbitrary<Omit<Party, "species">>;
