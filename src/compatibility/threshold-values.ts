@@ -41,6 +41,7 @@ export const numbers = /* @__PURE__ */ frozen({
   oxygenForOrdinary: 5, // mg/L
   oxygenForHigh: 6, // mg/L
   nightHours: 12, // h
+  carbonDioxide: 30, // mg/L
   openSurface: 0.2,
   broadFlank: 10, // cm
   nearlyBroad: 0.75,

@@ -251,6 +251,12 @@ const table = () =>
       about: "How long the oxygen must last without any exchange at the surface.",
       source: `${commonPractice}: a tropical night, and a power cut`,
     },
+    carbonDioxide: {
+      value: numbers.carbonDioxide,
+      unit: "mg/L",
+      about: "The carbon dioxide up to which nothing is said of it.",
+      source: `${commonPractice}: the most that is given to planted tanks; bass swim as fast in up to 40 mg/L (Dahlberg 1963, thesis, Oregon State University), young trout die in a day from 150 mg/L on, carp from 225 (Treanor et al. 2020, doi:10.3996/jfwm-20-012)`,
+    },
     openSurface: {
       value: numbers.openSurface,
       unit: "1",

@@ -18,6 +18,7 @@ import { predation } from "../../src/compatibility/rules/pair/predation";
 import { shyness } from "../../src/compatibility/rules/pair/shyness";
 import { sizeAndPace } from "../../src/compatibility/rules/pair/size-and-pace";
 import { temperature } from "../../src/compatibility/rules/pair/temperature";
+import { carbonDioxide } from "../../src/compatibility/rules/plan/carbon-dioxide";
 import { cautionDevices } from "../../src/compatibility/rules/plan/caution-devices";
 import { cautionFloor } from "../../src/compatibility/rules/plan/caution-floor";
 import { footprint } from "../../src/compatibility/rules/plan/footprint";
@@ -416,6 +417,16 @@ const cases: Readonly<
       planBy(oxygen, [{ species: breather("ordinary"), unsexed: 20 }], smallTank, changed).findings.length,
     answer: 1,
     changed: 9,
+    other: 0,
+  },
+  carbonDioxide: {
+    judge: (changed) => {
+      const water = { temperature: 25, pH: 6.6, carbonateHardness: 4 };
+      return planBy(carbonDioxide, [{ species: animal("fish"), unsexed: 1 }], { water }, changed).findings
+        .length;
+    },
+    answer: 1,
+    changed: 36,
     other: 0,
   },
   openSurface: {

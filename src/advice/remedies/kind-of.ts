@@ -29,6 +29,7 @@ const kinds = {
   "water.coolest": "water",
   "water.pH": "water",
   "water.generalHardness": "water",
+  "water.carbonateHardness": "water",
   "water.salinity": "water",
   "water.statedSalinity": "water",
   offerings: "feeding",

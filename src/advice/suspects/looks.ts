@@ -59,6 +59,7 @@ const byRule: Readonly<Record<ShownRule, Look>> = {
   "water-ph": "measure-ph",
   "water-hardness": "measure-hardness",
   "water-salinity": "measure-salinity",
+  "carbon-dioxide": "measure-ph",
   oxygen: "surface-at-dawn",
   "filter-nitrogen": "measure-ammonia-and-nitrite",
   "longest-run": "room-to-swim",

@@ -60,6 +60,7 @@ export const besides = /* @__PURE__ */ frozen({
   "water-ph": ["listless"],
   "water-hardness": ["listless"],
   "water-salinity": ["listless"],
+  "carbon-dioxide": ["listless"],
   oxygen: [],
   "filter-nitrogen": ["listless"],
   "longest-run": ["listless"],

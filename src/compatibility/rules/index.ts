@@ -23,6 +23,7 @@ import { shyness } from "./pair/shyness";
 import { sizeAndPace } from "./pair/size-and-pace";
 import { temperature } from "./pair/temperature";
 import { territoryContest } from "./pair/territory-contest";
+import { carbonDioxide } from "./plan/carbon-dioxide";
 import { cautionDevices } from "./plan/caution-devices";
 import { cautionElectricity } from "./plan/caution-electricity";
 import { cautionFloor } from "./plan/caution-floor";
@@ -85,6 +86,7 @@ export const planRules = /* @__PURE__ */ frozen([
   waterHardness,
   waterSalinity,
   coolSeason,
+  carbonDioxide,
   oxygen,
   filterNitrogen,
   longestRun,
@@ -132,6 +134,7 @@ export { shyness } from "./pair/shyness";
 export { sizeAndPace } from "./pair/size-and-pace";
 export { temperature } from "./pair/temperature";
 export { territoryContest } from "./pair/territory-contest";
+export { carbonDioxide } from "./plan/carbon-dioxide";
 export { cautionDevices } from "./plan/caution-devices";
 export { cautionElectricity } from "./plan/caution-electricity";
 export { cautionFloor } from "./plan/caution-floor";

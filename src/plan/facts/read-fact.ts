@@ -38,6 +38,7 @@ export const tankReadings = {
   "tank.waterVolume": ({ geometry }: CheckedPlan) => geometry?.waterVolume,
   "tank.filledMass": ({ geometry }: CheckedPlan) => geometry?.filledMass,
   "tank.filter.age": ({ tank }: CheckedPlan) => tank.filter?.age,
+  "water.carbonateHardness": ({ water }: CheckedPlan) => water.carbonateHardness,
   "water.statedSalinity": ({ water }: CheckedPlan) => water.salinity,
   offerings: ({ offerings }: CheckedPlan) => offerings,
   jurisdiction: ({ jurisdiction }: CheckedPlan) => jurisdiction,

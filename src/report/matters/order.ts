@@ -13,6 +13,7 @@ const order: readonly RuleId[] = [
   "water-temperature",
   "temperature",
   "oxygen",
+  "carbon-dioxide",
   "filter-nitrogen",
   "water-salinity",
   "salinity",

@@ -715,6 +715,8 @@ function messages(): Messages {
         return weight === "blocking" ? `This tank is far too short: ${text}` : text;
       },
       footprint: (told) => footprint(told),
+      "carbon-dioxide": ({ measures: { pH, hardness, dissolved, limit }, figure }) =>
+        `At a pH of ${figure(pH)} and a carbonate hardness of ${figure(hardness)} this water would hold some ${figure(dissolved)} of carbon dioxide; from ${figure(limit)} on fish may gasp: move the surface, and measure both again, for other acids, as of peat, mislead.`,
       "cool-season": ({ from, fromMany, measures, figure }) =>
         `${from} ${verb(fromMany, "needs", "need")} ${figure(measures.season)} in the coolest season to thrive.`,
       "group-size": ({ from, fromMany, weight, measures: { needed, planned, fewer }, figure }) => {

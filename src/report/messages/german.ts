@@ -940,6 +940,8 @@ function messages(): Messages {
         return weight === "blocking" ? `Dieses Becken ist viel zu kurz: ${text}` : text;
       },
       footprint: (told) => footprint(told),
+      "carbon-dioxide": ({ measures: { pH, hardness, dissolved, limit }, figure }) =>
+        `Bei pH ${figure(pH)} und ${figure(hardness)} Karbonathärte enthielte dieses Wasser rund ${figure(dissolved)} Kohlendioxid; ab ${figure(limit)} können Fische nach Luft schnappen: die Oberfläche bewegen und beides neu messen, denn andere Säuren, etwa aus Torf, täuschen.`,
       "cool-season": ({ from, fromMany, measures: known, figure }) =>
         `${from} ${needs(fromMany)} in der kühlsten Jahreszeit ${figure(known.season)}, um zu gedeihen.`,
       "group-size": ({ from, fromMany, weight, measures: known, figure }) => {

@@ -65,7 +65,7 @@ function groupsOf(text: string): readonly Group[] {
 
 /** Where what a case says of a tank stands in a plan. */
 const sections = {
-  water: ["temperature", "pH", "generalHardness", "salinity", "hottest", "coolest"],
+  water: ["temperature", "pH", "generalHardness", "carbonateHardness", "salinity", "hottest", "coolest"],
   hides: ["caves", "shells", "wood", "leaves", "rocks"],
   flow: ["calmest", "strongest"],
 } as const;

@@ -51,6 +51,22 @@ export const plans: Cases = {
 60x30x30: 6 poecilia-reticulata; generalHardness 1
 60x30x30: 10 paracheirodon-axelrodi; generalHardness 25`,
   },
+  "carbon-dioxide": {
+    silent: `
+60x30x30: 10 paracheirodon-innesi; pH 6.5, carbonateHardness 2
+54x28x30: 1 male betta-splendens; pH 7, carbonateHardness 5
+120x40x45: 2 carassius-auratus; pH 7.6, carbonateHardness 10
+80x35x40: 8 tanichthys-albonubes; pH 7.2, carbonateHardness 8
+150x60x60: 6 symphysodon-aequifasciatus; pH 6.2, carbonateHardness 1
+80x35x40: 4 poecilia-reticulata, 6 osteogaster-aenea; pH 7.5, carbonateHardness 12
+45x30x30: 12 neocaridina-davidi; pH 7, carbonateHardness 4
+120x50x50: 8 labidochromis-caeruleus; pH 8.2, carbonateHardness 15
+100x40x40: 10 puntigrus-tetrazona, 1 ancistrus-cirrhosus; pH 6.8
+60x30x30: 8 danio-rerio`,
+    speaks: `
+60x30x30: 10 paracheirodon-innesi; pH 6, carbonateHardness 8
+120x50x50: 8 labidochromis-caeruleus; pH 7, carbonateHardness 15`,
+  },
   "cool-season": {
     silent: `
 60x30x30: 10 paracheirodon-innesi; temperature 24
