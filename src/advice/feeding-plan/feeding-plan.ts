@@ -58,7 +58,8 @@ export interface NitrogenOfFood {
  * apart, while the faster one is held back or sated. Of equally few offerings the plainest: dry food, by day, free.
  *
  * Rations are those of `ration` for grown fish that are kept and not fattened, for the lightest and the heaviest that they
- * may be (`bodyMass`), at the plan's temperature; frozen and live food weighs four to five times as much. There are none
+ * may be (`bodyMass`), at the plan's temperature; below 10 °C, where fish hardly eat, from nothing on: what is left after
+ * a few minutes was too much. Frozen and live food weighs four to five times as much. There are none
  * for groups with young, which need several times as much for their mass, for fish of unknown length, for rays, whose disc
  * tells no mass, and for shrimps, snails and others, of which no rate was found; `nitrogen` leaves these out, so that it is
  * a least.

@@ -21,8 +21,12 @@ function rationOf(
   if (!masses || juveniles > 0) return undefined;
   const { count = 0 } = party.animals;
   const each = (mass: number) => ration({ mass, temperature });
-  return { min: count * each(masses.min).min, max: count * each(masses.max).max };
+  const least = temperature !== undefined && temperature < torpid ? 0 : each(masses.min).min;
+  return { min: count * least, max: count * each(masses.max).max };
 }
+
+/** Below this temperature, °C, fish hardly eat, if at all: common practice, no source. */
+const torpid = 10;
 
 /** What one grown fish weighs, g; undefined for other animals, for rays, and where nobody knows its length. */
 function massesOf({ animals, species }: CheckedPlan["parties"][number]): Range | undefined {

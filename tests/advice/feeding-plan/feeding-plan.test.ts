@@ -1,4 +1,5 @@
 import { describe, expect, test } from "vitest";
+import cyprinusRubrofuscus from "vivary/catalog/cyprinus-rubrofuscus";
 import { feedingPlan } from "../../../src/advice";
 import { nitrogenLoad, ration } from "../../../src/load";
 import type { Group, Offering } from "../../../src/plan";
@@ -58,6 +59,18 @@ describe("what is given in a day", () => {
 
 describe("what it weighs", () => {
   const measured: Stated = { "size.adultLength": adults(10), "size.lengthWeight": { a: 0.01, b: 3 } };
+
+  test("is nothing at least where fish grow torpid, and less at most than in summer", () => {
+    const koi = (temperature: number) =>
+      feedingPlan({
+        tank: { base: { shape: "rectangle", length: 400, width: 200 } },
+        water: { temperature },
+        groups: [{ species: cyprinusRubrofuscus, unsexed: 5 }],
+      }).groups[0]?.ration ?? expect.fail("no ration");
+    expect(koi(4).min).toBe(0);
+    expect(koi(10).min).toBeGreaterThan(0);
+    expect(koi(4).max).toBeLessThan(koi(20).max / 2);
+  });
 
   test("is the ration of so many grown fish, at the temperature of the water", () => {
     // 0.01 × 10³ = 10 g each; six of them at 24 °C.
