@@ -13,9 +13,8 @@ export const text: Shape = { is: "text", longest: 120 };
 export const temper: Shape = { is: "word", words: ["shyer", "typical", "bolder", "bully"] };
 /** One of some words. */
 export const word = (words: readonly string[]): Shape => ({ is: "word", words });
-/** An object with these fields and no others. */
-export const object = (fields: ObjectShape["fields"], required: readonly string[] = []): ObjectShape => ({
-  is: "object",
-  fields,
-  required,
-});
+/** An object with the fields of its type and no others. */
+export const object = <Held = Readonly<Record<string, unknown>>>(
+  fields: Readonly<Record<keyof Held & string, Shape>>,
+  required: readonly (keyof Held & string)[] = [],
+): ObjectShape => ({ is: "object", fields, required });

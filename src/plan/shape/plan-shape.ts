@@ -2,7 +2,7 @@ import { once } from "../../later";
 import { currents, foods, grounds, hides, lights, zones } from "../../species/inner";
 import { maxPolygonCorners } from "../../tank";
 import { lawgivers } from "../generated";
-import type { Planting } from "../plan";
+import type { Group, Offering, Plan, PlannedFilter, PlannedTank, PlannedWater, Planting } from "../plan";
 import { bodyLength, count, object, temper, text, word, yesOrNo } from "./parts";
 import type { ObjectShape, Shape, ShapeCheck } from "./shape";
 
@@ -21,8 +21,17 @@ const length: Shape = { is: "number" };
 
 const places: Shape = { is: "count", min: 0, max: mostPlaces };
 
-const base = (shape: string, fields: Readonly<Record<string, Shape>>) =>
-  object({ shape: { is: "word", words: [shape] }, ...fields }, ["shape", ...Object.keys(fields)]);
+type Base = PlannedTank["base"];
+/** What a base of a shape says besides. */
+type SidesOf<Name extends Base["shape"]> = Omit<Extract<Base, { readonly shape: Name }>, "shape">;
+
+const base = <Name extends Base["shape"]>(
+  shape: Name,
+  fields: Readonly<Record<keyof SidesOf<Name> & string, Shape>>,
+): ObjectShape => {
+  const all: ObjectShape["fields"] = { shape: { is: "word", words: [shape] }, ...fields };
+  return object(all, Object.keys(all));
+};
 
 const bases = (): Shape => ({
   is: "kinds",
@@ -40,13 +49,13 @@ const bases = (): Shape => ({
     circle: base("circle", { diameter: length }),
     sector: base("sector", { radius: length, angle: { is: "number" } }),
     bowed: base("bowed", { length, width: length, bow: length }),
-  },
+  } satisfies Readonly<Record<Base["shape"], ObjectShape>>,
 });
 
 const current = () => word(currents);
 
 const tank = /* @__PURE__ */ once(() =>
-  object(
+  object<PlannedTank>(
     {
       base: bases(),
       height: length,
@@ -55,7 +64,10 @@ const tank = /* @__PURE__ */ once(() =>
       glass: length,
       waterBelowRim: length,
       lid: yesOrNo,
-      flow: object({ calmest: current(), strongest: current() }, ["calmest", "strongest"]),
+      flow: object<NonNullable<PlannedTank["flow"]>>({ calmest: current(), strongest: current() }, [
+        "calmest",
+        "strongest",
+      ]),
       cover: share,
       openWater: share,
       openSurface: share,
@@ -63,7 +75,7 @@ const tank = /* @__PURE__ */ once(() =>
       substrate: word(grounds),
       hides: object(Object.fromEntries(hides.map((kind) => [kind, places]))),
       plants: word(plantings),
-      filter: object(
+      filter: object<PlannedFilter>(
         {
           mediaArea: { is: "number", min: 0, max: 1_000_000, unit: "m²" },
           age: { is: "number", min: 0, max: 36_525, unit: "days" },
@@ -80,7 +92,7 @@ const temperature: Shape = { is: "number", min: -2, max: 48, unit: "°C" };
 const hardness: Shape = { is: "number", min: 0, max: 60, unit: "°dH" };
 
 const water = /* @__PURE__ */ once(() =>
-  object({
+  object<PlannedWater>({
     temperature,
     pH: { is: "number", min: 3, max: 11 },
     generalHardness: hardness,
@@ -96,7 +108,7 @@ const offerings = /* @__PURE__ */ once(
     is: "list",
     least: 0,
     most: 200,
-    of: object({ food: word(foods), place: word(zones), light: word(lights), apart: yesOrNo }, [
+    of: object<Offering>({ food: word(foods), place: word(zones), light: word(lights), apart: yesOrNo }, [
       "food",
       "place",
     ]),
@@ -105,7 +117,7 @@ const offerings = /* @__PURE__ */ once(
 
 /** Groups whose species are as the check wants them. */
 export function groupsShape(species: ShapeCheck): Shape {
-  const group = object(
+  const group = object<Group>(
     {
       id: text,
       species: { is: "checked", check: species },
@@ -127,7 +139,7 @@ export function groupsShape(species: ShapeCheck): Shape {
 /** A plan with groups of a shape. */
 export function planShape(groups: Shape): ObjectShape {
   const jurisdiction: Shape = { is: "list", of: { is: "word", words: lawgivers }, least: 0, most: 50 };
-  return object({ tank: tank(), water: water(), groups, offerings: offerings(), jurisdiction }, [
+  return object<Plan>({ tank: tank(), water: water(), groups, offerings: offerings(), jurisdiction }, [
     "tank",
     "groups",
   ]);
