@@ -1,8 +1,20 @@
 import fc from "fast-check";
 import { describe, expect, test } from "vitest";
+import { speciesById } from "vivary/catalog";
+import { recordById } from "vivary/evidence";
+import * as advice from "../src/advice";
+import * as compatibility from "../src/compatibility";
 import { InvalidInputError, OutsideDomainError } from "../src/errors";
 import * as load from "../src/load";
+import type { Plan } from "../src/plan";
+import * as plans from "../src/plan";
 import * as ranges from "../src/ranges";
+import * as report from "../src/report";
+import * as schema from "../src/schema";
+import * as search from "../src/search";
+import * as species from "../src/species";
+import * as standards from "../src/standards";
+import * as dataTables from "../src/tables";
 import * as tank from "../src/tank";
 import * as units from "../src/units";
 import * as water from "../src/water";
@@ -232,14 +244,156 @@ test("no one can widen a range of validity", () => {
   expect(() => water.oxygenSaturation({ temperature: 500 })).toThrow(OutsideDomainError);
 });
 
+/** A field that nothing reads, as a slip of the keyboard makes one. */
+const slip: object = { misspelt: 7 };
+const danio = speciesById("danio-rerio") ?? expect.fail();
+const record = recordById("danio-rerio") ?? expect.fail();
+const plan: Plan = { tank: { base: { shape: "rectangle", length: 80, width: 35 } }, groups: [] };
+const planned: Plan = { ...plan, groups: [{ species: danio, unsexed: 10 }] };
+const pair = [{ species: danio }, { species: danio }] as const;
+const verdict = compatibility.assessPair(...pair);
+const tap = { generalHardness: 16 };
+const wanted = { generalHardness: { max: 20 } };
+const given = { nitrogen: 20, volume: 100 };
+const lid = { on: "tank.lid", wanted: { oneOf: [true] } } as const;
+const profiles = [danio];
+const axis = "water.temperature";
+
+/** Every function that reads fields by their names or takes options, called with one field too many in each place. */
+const misspelt: Readonly<Record<string, readonly (() => unknown)[]>> = {
+  oxygenSaturation: [() => water.oxygenSaturation({ temperature: 25, ...slip })],
+  carbonDioxide: [() => water.carbonDioxide({ temperature: 25, pH: 7, carbonateHardness: 4, ...slip })],
+  unionizedAmmoniaFraction: [() => water.unionizedAmmoniaFraction({ temperature: 25, pH: 7, ...slip })],
+  waterDensity: [() => water.waterDensity({ temperature: 25, ...slip })],
+  mixture: [
+    () => water.mixture([{ amount: 1, water: tap, ...slip }]),
+    () => water.mixture([{ amount: 1, water: { ...tap, ...slip } }]),
+  ],
+  bodyMass: [
+    () => load.bodyMass({ length: 5, ...slip }),
+    () => load.bodyMass({ length: 5, lengthWeight: { a: 0.01, b: 3, ...slip } }),
+  ],
+  ration: [() => load.ration({ mass: 1, ...slip })],
+  oxygenDemand: [() => load.oxygenDemand({ mass: 1, temperature: 20, ...slip })],
+  nitrogenLoad: [() => load.nitrogenLoad({ food: 1, ...slip })],
+  filterCapacity: [() => load.filterCapacity({ mediaArea: 1, age: 60, ...slip })],
+  resolve: [() => species.resolve(record, slip), () => species.resolve(record, { only: slip })],
+  isMet: [() => plans.isMet(lid, { ...plan, ...slip })],
+  planData: [() => plans.planData({ ...plan, ...slip })],
+  parsePlan: [() => plans.parsePlan({ ...plan, ...slip }, speciesById)],
+  assessPair: [
+    () => compatibility.assessPair(...pair, slip),
+    () => compatibility.assessPair({ ...pair[0], ...slip }, pair[1]),
+    () => compatibility.assessPair(...pair, { thresholds: slip }),
+  ],
+  assessPairBy: [() => compatibility.assessPairBy(compatibility.pairRules, ...pair, slip)],
+  assessPlan: [
+    () => compatibility.assessPlan(planned, slip),
+    () => compatibility.assessPlan({ ...planned, ...slip }),
+    () => compatibility.assessPlan({ ...plan, groups: [{ species: danio, unsexed: 10, ...slip }] }),
+    () => compatibility.assessPlan({ ...planned, tank: { ...plan.tank, ...slip } }),
+    () => compatibility.assessPlan({ ...planned, water: slip }),
+  ],
+  assessPlanBy: [() => compatibility.assessPlanBy(compatibility.planRules, planned, slip)],
+  outcomes: [() => compatibility.outcomes(profiles, slip)],
+  pairPlan: [() => compatibility.pairPlan(...pair, slip)],
+  planThatMeets: [() => compatibility.planThatMeets(planned, lid, slip)],
+  planner: [
+    () => compatibility.planner(planned, slip),
+    () => compatibility.planner(planned).with(slip),
+    () => compatibility.planner(planned).with({ tank: slip }),
+    () => compatibility.planner(planned).with({ groups: { 0: slip } }),
+  ],
+  witness: [() => compatibility.witness(planned, slip)],
+  entryOrder: [() => advice.entryOrder(planned, slip)],
+  feedingPlan: [() => advice.feedingPlan(planned, slip)],
+  leastTank: [() => advice.leastTank(planned.groups, slip)],
+  mixWater: [
+    () => advice.mixWater({ sources: [tap], wanted, ...slip }),
+    () => advice.mixWater({ sources: [{ ...tap, ...slip }], wanted }),
+    () => advice.mixWater({ sources: [tap], wanted: { ...wanted, ...slip } }),
+    () => advice.mixWater({ sources: [tap], wanted, tank: { ...given, ...slip } }),
+  ],
+  weeklyChange: [() => advice.weeklyChange({ ...given, ...slip })],
+  remedies: [() => advice.remedies(planned, slip)],
+  setPoint: [() => advice.setPoint(profiles, slip), () => advice.setPoint(profiles, { swing: slip })],
+  suspects: [() => advice.suspects(planned, ["hiding"], slip)],
+  turningPoints: [() => advice.turningPoints(planned, { on: axis, ...slip })],
+  whoCouldJoin: [() => advice.whoCouldJoin(planned, profiles, slip)],
+  officialRequirements: [() => standards.officialRequirements({ ...planned, ...slip })],
+  describe: [() => report.describe(verdict, slip)],
+  describeIn: [() => report.describeIn(report.english, verdict, slip)],
+  sentence: [() => report.sentence(verdict, lid, slip)],
+  sentenceIn: [() => report.sentenceIn(report.english, verdict, lid, slip)],
+  reportParts: [() => report.reportParts(verdict, slip)],
+  reportPartsIn: [() => report.reportPartsIn(report.english, verdict, slip)],
+  profileMarkdown: [() => report.profileMarkdown(danio, slip)],
+  profileMarkdownIn: [() => report.profileMarkdownIn(report.english, danio, slip)],
+  rangeChart: [() => report.rangeChart(profiles, axis, slip)],
+  rangeChartIn: [() => report.rangeChartIn(report.english, profiles, axis, slip)],
+  sizeChart: [() => report.sizeChart(profiles, slip)],
+  sizeChartIn: [() => report.sizeChartIn(report.english, profiles, slip)],
+  speciesPage: [() => report.speciesPage(danio, slip)],
+  speciesPageIn: [() => report.speciesPageIn(report.englishPages, danio, slip)],
+  overlapRows: [() => dataTables.overlapRows(profiles, { axes: [axis], measures: ["jaccard"], ...slip })],
+  suggestSpecies: [() => search.suggestSpecies("dan", slip)],
+  parseSpecies: [() => schema.parseSpecies({ ...record, ...slip })],
+};
+
+/** Functions that take no field by its name but those of values, records, profiles and verdicts, which may carry more. */
+const withoutOptions: readonly string[] = [
+  // Ranges and columns: such as those of conditions, which have a unit, and of water, which have an optimum beside them.
+  ...Object.keys(ranges),
+  // The tank of a plan, with all that is in it; a plan refuses what is misspelt in its tank.
+  "tankFloor",
+  "tankGeometry",
+  // A rule of the caller's own, which may hold what it reads itself.
+  "defineRule",
+  // Names, numbers, words.
+  ...Object.keys(units),
+  "lengthInCm",
+  "splitPath",
+  "standardLength",
+  "totalLength",
+  "fieldsOf",
+  "loadSpecies",
+  "dataPackage",
+  // Records, profiles and verdicts, as the library itself made them.
+  "applyForm",
+  "basisOf",
+  "disagreement",
+  "factAt",
+  "statementsOf",
+  "factRows",
+  "nameRows",
+  "sourceRows",
+  "statementRows",
+  "taxonRows",
+  "toCsv",
+  "traitRows",
+  "verdictRows",
+  "describeProblem",
+  // These say what is wrong, or leave it out, and throw nothing.
+  "problemsIn",
+  "safeParsePlan",
+  "safeParseSpecies",
+  "speciesIn",
+];
+
+test("every function is known to refuse what is misspelt, or to take no options", () => {
+  const all = [ranges, units, tank, water, load, species, plans, compatibility, advice, standards, report];
+  const names = [...all, dataTables, search, schema].flatMap((floor) =>
+    Object.entries(floor)
+      .filter(([name, held]) => typeof held === "function" && !name.endsWith("Error"))
+      .map(([name]) => name),
+  );
+  expect([...new Set(names)].sort()).toEqual(
+    [...new Set([...Object.keys(misspelt), ...withoutOptions])].sort(),
+  );
+});
+
 describe("a misspelt field is refused where it would say nothing", () => {
-  test.each([
-    ["shpe", () => load.bodyMass({ length: 5, shpe: "eel-like" } as never)],
-    ["temprature", () => load.ration({ mass: 1, temprature: 20 } as never)],
-    ["masss", () => load.oxygenDemand({ mass: 1, temperature: 20, masss: 2 } as never)],
-    ["proteinshare", () => load.nitrogenLoad({ food: 1, proteinshare: 0.3 } as never)],
-    ["days", () => load.filterCapacity({ mediaArea: 1, age: 60, days: 60 } as never)],
-  ])("%s", (name, call) => {
-    expectRefused(call, name);
+  test.each(Object.entries(misspelt))("%s", (_, calls) => {
+    for (const call of calls) expectRefused(call, "misspelt");
   });
 });

@@ -71,7 +71,7 @@ export function thresholdValues(changed?: Partial<ThresholdValues>): ThresholdVa
   for (const [name, value] of Object.entries(objectOf(changed, "options.thresholds"))) {
     const names = Object.keys(numbers);
     if (!names.includes(name))
-      throw refusal("options.thresholds", `one of ${names.join(", ")}`, name, "unknown-key");
+      throw refusal(`options.thresholds.${name}`, `one of ${names.join(", ")}`, name, "unknown-key");
     finite(value, `options.thresholds.${name}`);
   }
   return Object.freeze({ ...numbers, ...changed });

@@ -92,7 +92,8 @@ export function bodyMass(fish: BodyMassInput): BodyMass {
   const cm = inDomain(positive(length, "length"), "length", bodyMassDomain.length, "cm");
   const prior = shape === undefined ? anyShape : priors[oneOf(shape, Object.keys(priors), "shape")];
   if (lengthWeight !== undefined) {
-    const { a, b } = objectOf(lengthWeight, "lengthWeight");
+    const { a, b, ...more } = objectOf(lengthWeight, "lengthWeight");
+    refuseOthers(more, "lengthWeight");
     const typical = constant(a, "a") * cm ** constant(b, "b");
     return { typical, likely: { min: typical, max: typical } };
   }

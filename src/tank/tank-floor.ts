@@ -38,6 +38,8 @@ export interface TankFloor {
  * each shape: neighbouring sides meet where their faces meet. The smallest rectangle is the one of least area, at any
  * angle; of several equally small, as around a right-angled triangle, the most nearly square.
  *
+ * Other fields, such as the height or what else a plan says of its tank, are let be.
+ *
  * @throws InvalidInputError as {@link tankGeometry} does for the base.
  *
  * @example

@@ -41,6 +41,9 @@ const glassDensity = 2.5;
  * Inner measures are taken as they are. From outer ones every side moves inward by `glass` and the floor up by
  * `glass`. Around a given inner base the panes stand outside in the same way. For the floor see {@link tankFloor}.
  *
+ * The tank of a plan is taken as it is: fields that are not about its measures are let be, and so is a misspelt one, which
+ * a plan refuses.
+ *
  * Water counts as fresh at 25 °C, 0.99705 kg/L; panes as soda-lime float glass, 2.5 kg/L.
  *
  * @throws InvalidInputError if a length is not finite or (but for `glass`, `waterBelowRim` and `bow`) not above

@@ -1,4 +1,4 @@
-import { inDomain, objectOf } from "../errors";
+import { inDomain, objectOf, refuseOthers } from "../errors";
 import { frozen } from "../frozen";
 import { convert } from "../units";
 import { kelvins } from "../units/inner";
@@ -46,7 +46,7 @@ const molarMass = 44.0095;
  * 1990 for water.
  *
  * @throws OutsideDomainError outside {@link carbonDioxideDomain}.
- * @throws InvalidInputError if a number is missing or not finite.
+ * @throws InvalidInputError if a number is missing or not finite; for any other field.
  *
  * @example
  * ```ts
@@ -59,7 +59,8 @@ const molarMass = 44.0095;
  * ```
  */
 export function carbonDioxide(conditions: CarbonDioxideConditions): number {
-  const { temperature, pH, carbonateHardness, salinity = 0 } = objectOf(conditions, "");
+  const { temperature, pH, carbonateHardness, salinity = 0, ...others } = objectOf(conditions, "");
+  refuseOthers(others, "");
   const t = inDomain(temperature, "temperature", carbonDioxideDomain.temperature, "°C");
   const acidity = inDomain(pH, "pH", carbonDioxideDomain.pH);
   const hardness = inDomain(

@@ -1,4 +1,4 @@
-import { listOf, notNegative, objectOf, refusal } from "../errors";
+import { listOf, notNegative, objectOf, refusal, refuseOthers } from "../errors";
 
 /** What stays the sum of its parts when waters are mixed. */
 export interface Dissolved {
@@ -28,7 +28,8 @@ const dissolved = ["generalHardness", "carbonateHardness", "nitrate"] as const;
  * mean either: salts lead less well the more of them there are.
  *
  * @returns What is known of every part that is there; what is unknown of one is left out.
- * @throws InvalidInputError for no parts, an amount or a figure that is not finite or below zero, or amounts of nothing.
+ * @throws InvalidInputError for no parts, an amount or a figure that is not finite or below zero, or amounts of nothing;
+ * for any other field.
  *
  * @example
  * ```ts
@@ -57,11 +58,17 @@ export function mixture(parts: readonly PartOfMixture[]): Dissolved {
 
 function checkedPart(part: PartOfMixture, index: number): PartOfMixture {
   const subject = `parts[${index}]`;
-  const { amount, water } = objectOf(part, subject);
+  const { amount, water, ...others } = objectOf(part, subject);
+  refuseOthers(others, subject);
   notNegative(amount, `${subject}.amount`);
-  for (const name of dissolved) {
-    const figure = objectOf(water, `${subject}.water`)[name];
-    if (figure !== undefined) notNegative(figure, `${subject}.water.${name}`);
-  }
+  checkDissolved(water, `${subject}.water`);
   return part;
+}
+
+/** Refuses what is no water, a figure that is no number from 0 on, and a figure of something else. */
+export function checkDissolved(water: Dissolved, subject: string): void {
+  const { generalHardness, carbonateHardness, nitrate, ...others } = objectOf(water, subject);
+  refuseOthers(others, subject);
+  for (const [name, figure] of Object.entries({ generalHardness, carbonateHardness, nitrate }))
+    if (figure !== undefined) notNegative(figure, `${subject}.${name}`);
 }

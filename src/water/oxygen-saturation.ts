@@ -1,4 +1,4 @@
-import { inDomain, objectOf } from "../errors";
+import { inDomain, objectOf, refuseOthers } from "../errors";
 import { frozen } from "../frozen";
 import { kelvins } from "../units/inner";
 
@@ -33,7 +33,7 @@ export const oxygenDomain = /* @__PURE__ */ frozen({
  * tables since 2011.
  *
  * @throws OutsideDomainError outside {@link oxygenDomain}.
- * @throws InvalidInputError if a number is missing or not finite.
+ * @throws InvalidInputError if a number is missing or not finite; for any other field.
  *
  * @example
  * ```ts
@@ -46,7 +46,8 @@ export const oxygenDomain = /* @__PURE__ */ frozen({
  * ```
  */
 export function oxygenSaturation(conditions: OxygenConditions): number {
-  const { temperature, salinity = 0, pressure = atmosphere } = objectOf(conditions, "");
+  const { temperature, salinity = 0, pressure = atmosphere, ...others } = objectOf(conditions, "");
+  refuseOthers(others, "");
   const t = inDomain(temperature, "temperature", oxygenDomain.temperature, "°C");
   const s = inDomain(salinity, "salinity", oxygenDomain.salinity, "g/kg");
   const p = inDomain(pressure, "pressure", oxygenDomain.pressure, "kPa") / atmosphere;

@@ -1,4 +1,4 @@
-import { inDomain, objectOf } from "../errors";
+import { inDomain, objectOf, refuseOthers } from "../errors";
 import { frozen } from "../frozen";
 import { kelvins } from "../units/inner";
 
@@ -27,7 +27,7 @@ export const ammoniaDomain = /* @__PURE__ */ frozen({
  * Source: Emerson, Russo, Lund & Thurston 1975, J. Fish. Res. Board Can. 32:2379-2383.
  *
  * @throws OutsideDomainError outside {@link ammoniaDomain}.
- * @throws InvalidInputError if a number is missing or not finite.
+ * @throws InvalidInputError if a number is missing or not finite; for any other field.
  *
  * @example
  * ```ts
@@ -38,7 +38,8 @@ export const ammoniaDomain = /* @__PURE__ */ frozen({
  * ```
  */
 export function unionizedAmmoniaFraction(conditions: AmmoniaConditions): number {
-  const { temperature, pH } = objectOf(conditions, "");
+  const { temperature, pH, ...others } = objectOf(conditions, "");
+  refuseOthers(others, "");
   const t = inDomain(temperature, "temperature", ammoniaDomain.temperature, "°C");
   const acidity = inDomain(pH, "pH", ammoniaDomain.pH);
   const pKa = 0.09018 + 2729.92 / kelvins(t);

@@ -1,4 +1,4 @@
-import { inDomain, objectOf } from "../errors";
+import { inDomain, objectOf, refuseOthers } from "../errors";
 import { frozen } from "../frozen";
 
 /** What the density of water depends on. */
@@ -25,7 +25,7 @@ export const densityDomain = /* @__PURE__ */ frozen({
  * ITS-90 and brought to the equation's IPTS-68 by the factor 1.00024 (Saunders 1990).
  *
  * @throws OutsideDomainError outside {@link densityDomain}.
- * @throws InvalidInputError if a number is missing or not finite.
+ * @throws InvalidInputError if a number is missing or not finite; for any other field.
  *
  * @example
  * ```ts
@@ -36,7 +36,8 @@ export const densityDomain = /* @__PURE__ */ frozen({
  * ```
  */
 export function waterDensity(conditions: DensityConditions): number {
-  const { temperature, salinity = 0 } = objectOf(conditions, "");
+  const { temperature, salinity = 0, ...others } = objectOf(conditions, "");
+  refuseOthers(others, "");
   const t = 1.00024 * inDomain(temperature, "temperature", densityDomain.temperature, "°C");
   const s = inDomain(salinity, "salinity", densityDomain.salinity, "g/kg");
   return (fresh(t) + linear(t) * s + root(t) * s ** 1.5 + 4.8314e-4 * s ** 2) / 1000;

@@ -3,6 +3,7 @@ import { listOf, notNegative, objectOf, ofPart, positive, refusal, refuseOthers 
 import type { PartialRange, Range } from "../../ranges";
 import { ends } from "../../ranges/inner";
 import { type Dissolved, mixture } from "../../water";
+import { checkDissolved } from "../../water/inner";
 import { corners, nothing } from "./corners";
 import {
   nitrateLimit,
@@ -87,11 +88,11 @@ export function mixWater(input: MixWaterInput): MixedWater {
   const { sources, wanted, tank, ...others } = objectOf(input, "");
   refuseOthers(others, "");
   const figures = figuresOf(listOf(sources, "sources"), objectOf(wanted, "wanted"));
-  const nitrate = tank && ofPart(["tank"], () => nitrateKeptDown(sources, tank));
+  const nitrate = tank === undefined ? [] : ofPart(["tank"], () => nitrateKeptDown(sources, tank));
   const missedBy = (some: readonly WantedFigure[], shares: readonly number[]) =>
     some.reduce((sum, figure) => sum + Math.abs(missing(figure, shares)), 0);
-  const best = corners(sources.length, [...figures, ...(nitrate ?? [])])
-    .map((shares) => ({ shares, misses: [missedBy(figures, shares), missedBy(nitrate ?? [], shares)] }))
+  const best = corners(sources.length, [...figures, ...nitrate])
+    .map((shares) => ({ shares, misses: [missedBy(figures, shares), missedBy(nitrate, shares)] }))
     .reduce((one, other) => (isBetter(other, one) ? other : one));
   const shares = best.shares.map(decimal);
   const result = rounded(
@@ -126,7 +127,7 @@ function weekly(
   missed: readonly OutOfReach[],
 ): Pick<MixedWater, "outOfReach" | "weeklyChange"> {
   if (!tank || nitrate === undefined) return { outOfReach: missed };
-  const change = ofPart(["tank"], () => weeklyChange({ ...objectOf(tank, ""), nitrate }));
+  const change = ofPart(["tank"], () => weeklyChange({ ...tank, nitrate }));
   if (change) return { outOfReach: missed, weeklyChange: change };
   const reached = decimal(nitrate + weeklyRise(tank));
   const by = decimal((tank.most ?? nitrateLimit) - reached);
@@ -150,7 +151,7 @@ function figuresOf(
   const { generalHardness: _, carbonateHardness: __, ...others } = wanted;
   refuseOthers(others, "wanted");
   if (sources.length === 0) throw refusal("sources", "at least one water", sources);
-  for (const [index, source] of sources.entries()) checkSource(source, `sources[${index}]`);
+  for (const [index, source] of sources.entries()) checkDissolved(source, `sources[${index}]`);
   const figures = hardnesses.flatMap((on): readonly WantedFigure<keyof WantedHardness>[] => {
     const span = wanted[on];
     if (span === undefined) return [];
@@ -176,12 +177,6 @@ function nitrateKeptDown(
   const ofSources = sources.flatMap(({ nitrate }) => nitrate ?? []);
   const isKnown = ofSources.length === sources.length;
   return isKnown ? [{ on: "nitrate", span: { max }, ofSources, ends: [max] }] : [];
-}
-
-function checkSource(source: Dissolved, subject: string) {
-  const water = objectOf(source, subject);
-  for (const name of [...hardnesses, "nitrate"] as const)
-    if (water[name] !== undefined) notNegative(water[name], `${subject}.${name}`);
 }
 
 function checkSpan(span: PartialRange, subject: string) {

@@ -1,4 +1,4 @@
-import { notNegative, objectOf, positive } from "../../errors";
+import { notNegative, objectOf, positive, refuseOthers } from "../../errors";
 
 /** Nitrate, as NO3, of which one gram of nitrogen makes so many: molar masses 62.0049 and 14.0067. */
 const perNitrogen = 62.0049 / 14.0067;
@@ -39,7 +39,8 @@ export interface WeeklyChange {
  *
  * @returns Undefined where the new water itself holds as much as the tank may reach, or where more than the whole would
  * have to be changed: fewer animals, other water, or two changes a week.
- * @throws InvalidInputError if the volume or the limit is not above zero, or a number is below zero or not finite.
+ * @throws InvalidInputError if the volume or the limit is not above zero, or a number is below zero or not finite;
+ * for any other field.
  *
  * @example
  * ```ts
@@ -49,8 +50,9 @@ export interface WeeklyChange {
  * ```
  */
 export function weeklyChange(tank: WeeklyChangeInput): WeeklyChange | undefined {
-  const { nitrate = 0, most = nitrateLimit, volume } = objectOf(tank, "");
-  const rise = weeklyRise(tank);
+  const { nitrogen, volume, nitrate = 0, most = nitrateLimit, ...others } = objectOf(tank, "");
+  refuseOthers(others, "");
+  const rise = weeklyRise({ nitrogen, volume });
   const left = positive(most, "most") - notNegative(nitrate, "nitrate");
   if (left <= 0 || rise > left) return undefined;
   return { share: rise / left, litres: (rise / left) * volume };

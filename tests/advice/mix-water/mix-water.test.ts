@@ -110,7 +110,8 @@ test("what is no tank is refused by its path in what was given", () => {
   expectRefused(withTank({ nitrogen: -1 }), /^tank\.nitrogen$/);
   expectRefused(withTank({ volume: 0 }), /^tank\.volume$/);
   expectRefused(withTank({ most: Number.NaN }), /^tank\.most$/);
-  expectRefused(() => mixWater({ ...given, tank: 100 as never }), /^tank$/);
+  for (const tank of [100, 0, Number.NaN, "", null, false])
+    expectRefused(() => mixWater({ ...given, tank: tank as never }), /^tank$/);
 });
 
 test("a key that nothing reads is refused", () => {
