@@ -1,3 +1,5 @@
+import { isObject } from "./is-object";
+
 /** What sort of mistake a {@link Problem} is. */
 export type ProblemCode =
   /** A value of another type, or none where one is needed. */
@@ -179,8 +181,8 @@ export function inDomain(
 }
 
 /** The object itself, or an {@link InvalidInputError} where it is none. */
-export function objectOf<Given>(value: Given, subject: string, expected = "an object"): Given {
-  if (typeof value === "object" && value !== null && !Array.isArray(value)) return value;
+export function objectOf<Given>(value: Given, subject: string, expected = "an object with fields"): Given {
+  if (isObject(value)) return value;
   throw refusal(subject, expected, value);
 }
 

@@ -1,3 +1,3 @@
-/** Whether a value is an object and no list. */
+/** Whether a value is an object with fields: no list, and no map, set, date or promise, whose fields would say nothing. */
 export const isObject = (value: unknown): value is Readonly<Record<string, unknown>> =>
-  typeof value === "object" && value !== null && !Array.isArray(value);
+  Object.prototype.toString.call(value) === "[object Object]";

@@ -397,3 +397,19 @@ describe("a misspelt field is refused where it would say nothing", () => {
     for (const call of calls) expectRefused(call, "misspelt");
   });
 });
+
+describe("what holds its entries otherwise than in fields is refused where fields are read", () => {
+  test.each([
+    ["a Map", new Map([["rules", []]])],
+    ["a Set", new Set(["rules"])],
+    ["a date", new Date(0)],
+    ["a promise", Promise.resolve({ rules: [] })],
+    ["a list", []],
+  ])("%s", (_, held: object) => {
+    expectRefused(() => compatibility.assessPlan(planned, held), /^options$/);
+    expectRefused(() => compatibility.assessPlan(planned, { thresholds: held }), /^options\.thresholds$/);
+    expectRefused(() => report.describe(verdict, held), /^options$/);
+    expectRefused(() => compatibility.assessPlan({ ...planned, water: held }), /^water$/);
+    expectRefused(() => water.oxygenSaturation(held as never), /^$/);
+  });
+});
