@@ -124,6 +124,8 @@ function shown(found: unknown): string {
   if (typeof found === "function") return "a function";
   if (typeof found !== "object" || found === null) return String(found);
   try {
+    if (!isObject(found) && !Array.isArray(found))
+      return shortened(`a ${Object.prototype.toString.call(found).slice(8, -1)}`);
     return shortened(JSON.stringify(found) ?? "nothing");
   } catch {
     return "what JSON cannot hold";
@@ -181,7 +183,7 @@ export function inDomain(
 }
 
 /** The object itself, or an {@link InvalidInputError} where it is none. */
-export function objectOf<Given>(value: Given, subject: string, expected = "an object with fields"): Given {
+export function objectOf<Given>(value: Given, subject: string, expected = "an object"): Given {
   if (isObject(value)) return value;
   throw refusal(subject, expected, value);
 }

@@ -28,8 +28,13 @@ export interface OxygenDemand {
   };
 }
 
-/** Where {@link oxygenDemand} holds: its studies span about 40 °C, with polar fishes at 0 °C. The source names no masses. */
+/**
+ * Where {@link oxygenDemand} holds: its studies span about 40 °C, with polar fishes at 0 °C. The source names no masses;
+ * whatever `bodyMass` gives is taken.
+ */
 export const oxygenDemandDomain = /* @__PURE__ */ frozen({
+  /** g; above zero. */
+  mass: { min: 0, max: 1e12 },
   /** °C. */
   temperature: { min: 0, max: 40 },
 } as const);
@@ -84,7 +89,7 @@ const spreads = {
 export function oxygenDemand(fish: OxygenDemandInput): OxygenDemand {
   const { mass, temperature, ...others } = objectOf(fish, "");
   refuseOthers(others, "");
-  const grams = positive(mass, "mass");
+  const grams = inDomain(positive(mass, "mass"), "mass", oxygenDemandDomain.mass, "g");
   const T = kelvins(inDomain(temperature, "temperature", oxygenDemandDomain.temperature, "°C"));
   const resting = Math.exp(15.7 - 5020 / T) * (grams / 50) ** 0.8 * oxygen;
   return {

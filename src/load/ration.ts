@@ -1,6 +1,6 @@
-import { objectOf, positive, refuseOthers } from "../errors";
+import { inDomain, objectOf, positive, refuseOthers } from "../errors";
 import type { Range } from "../ranges";
-import { oxygenDemand } from "./oxygen-demand";
+import { oxygenDemand, oxygenDemandDomain } from "./oxygen-demand";
 
 /** What a day's food is reckoned from. */
 export interface RationInput {
@@ -46,7 +46,7 @@ function warmth(temperature: number): number {
  * Earle 1994).
  *
  * @throws InvalidInputError if the mass is not above zero, or a number is missing or not finite; for any other field.
- * @throws OutsideDomainError if the temperature lies outside that of {@link oxygenDemand}, 0 to 40 °C.
+ * @throws OutsideDomainError outside {@link oxygenDemandDomain}: 0 to 40 °C, and more than any fish weighs.
  *
  * @example
  * ```ts
@@ -61,7 +61,7 @@ function warmth(temperature: number): number {
 export function ration(fish: RationInput): Range {
   const { mass, temperature = measuredAt, ...others } = objectOf(fish, "");
   refuseOthers(others, "");
-  const grams = positive(mass, "mass");
+  const grams = inDomain(positive(mass, "mass"), "mass", oxygenDemandDomain.mass, "g");
   const most = plenty.share * plenty.mass;
   const rise = warmth(temperature);
   return {

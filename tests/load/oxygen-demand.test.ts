@@ -1,7 +1,7 @@
 import fc from "fast-check";
 import { expect, test } from "vitest";
 import { InvalidInputError, OutsideDomainError } from "../../src/errors";
-import { oxygenDemand, oxygenDemandDomain } from "../../src/load";
+import { bodyMassDomain, oxygenDemand, oxygenDemandDomain } from "../../src/load";
 import { masses } from "./arbitrary";
 
 const temperatures = fc.double({ min: 0, max: 38, noNaN: true });
@@ -41,4 +41,9 @@ test("has a range of validity, and a mass", () => {
   expect(() => oxygenDemand({ mass: 0, temperature: 20 })).toThrow(
     "mass: expected a number above zero, found 0",
   );
+  const { a, b } = bodyMassDomain.lengthWeight;
+  const heaviest = a.max * bodyMassDomain.length.max ** b.max;
+  expect(oxygenDemandDomain.mass.max).toBe(heaviest);
+  expect(() => oxygenDemand({ mass: heaviest, temperature: 20 })).not.toThrow();
+  expect(() => oxygenDemand({ mass: 1e308, temperature: 20 })).toThrow(OutsideDomainError);
 });

@@ -33,4 +33,5 @@ test("there is none for no fish, nor in ice", () => {
   expect(() => ration({ mass: -1 })).toThrow("mass: expected a number above zero, found -1");
   expect(() => ration({ mass: 1, temperature: Number.NaN })).toThrow(InvalidInputError);
   expect(() => ration({ mass: 1, temperature: -0.1 })).toThrow(OutsideDomainError);
+  expect(() => ration({ mass: 1e308 })).toThrow(OutsideDomainError);
 });

@@ -1,4 +1,4 @@
-import { oneOf } from "../../errors";
+import { oneOf, refusal } from "../../errors";
 import { frozen } from "../../frozen";
 import { type FactUnit, factUnits } from "./fact-units";
 import type { FactName } from "./read-fact";
@@ -118,7 +118,7 @@ export const facts: Readonly<Record<FactName, PlanFact>> = /* @__PURE__ */ froze
  *
  * @param fact - What is asked.
  * @param of - The place in the plan of the group that it is about. Without it, fields of a group are the list of groups.
- * @throws InvalidInputError for what is no fact.
+ * @throws InvalidInputError for what is no fact, and for a place that is no whole number from 0 on.
  *
  * @example
  * ```ts
@@ -131,6 +131,8 @@ export const facts: Readonly<Record<FactName, PlanFact>> = /* @__PURE__ */ froze
 export function fieldsOf(fact: FactName, of?: number): readonly (readonly (string | number)[])[] {
   oneOf(fact, Object.keys(facts), "fact");
   const { paths } = facts[fact];
+  if (of !== undefined && !(Number.isInteger(of) && of >= 0))
+    throw refusal("of", "the place of a group, a whole number from 0 on", of, "range");
   if (of !== undefined) return paths.map((path) => path.map((step) => (step === "of" ? of : step)));
   return paths.some((path) => path.includes("of")) ? [["groups"]] : paths;
 }

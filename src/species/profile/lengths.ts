@@ -1,7 +1,8 @@
 import { decimal } from "../../decimal";
-import { listOf, oneOf, positive, refusal } from "../../errors";
+import { finite, listOf, oneOf, positive, refusal } from "../../errors";
 import { lengthMeaning, lengthMeasure, sex as sexes } from "../traits/class-lists";
 import type { LengthMeasure, Sex } from "../traits/class-names";
+import { plausibleShare } from "../traits/plausible";
 import type { AdultLength } from "./profile";
 
 /**
@@ -14,9 +15,8 @@ const standardShare = { min: 0.8, max: 0.85 } as const;
  * Total length in cm of a fish measured as stated, in cm: a span where that was another measure or unstated.
  * Shells, discs and bodies without a tail fin are taken as they are.
  *
- * @param share - Standard length as a share of total length, where the species' own is known; else 0.80 to 0.85.
- * @throws InvalidInputError for a length that is not above zero, a share that is not above zero and up to 1, or an
- * unknown measure.
+ * @param share - Standard length as a share of total length, where the species' own is known, 0.5 to 1; else 0.80 to 0.85.
+ * @throws InvalidInputError for a length that is not above zero and up to 1000 cm, another share, or an unknown measure.
  *
  * @example
  * ```ts
@@ -26,7 +26,7 @@ const standardShare = { min: 0.8, max: 0.85 } as const;
  * ```
  */
 export function totalLength(length: number, measure: LengthMeasure, share?: number): AdultLength["total"] {
-  positive(length, "length");
+  checkLength(length, "length");
   oneOf(measure, lengthMeasure, "measure");
   const { min, max } = sharesOf(share);
   if (measure === "SL") return { min: decimal(length / max), max: decimal(length / min) };
@@ -40,18 +40,27 @@ export const isMeasuredWhole = (measure: LengthMeasure | undefined): boolean =>
 /** The least and the greatest share of standard length in total length. */
 function sharesOf(share: number | undefined): AdultLength["total"] {
   if (share === undefined) return standardShare;
-  if (positive(share, "share") > 1) throw refusal("share", "at most 1", share, "range");
+  const { min, max } = plausibleShare;
+  if (finite(share, "share") < min || share > max)
+    throw refusal("share", `a share from ${min} to ${max}`, share, "range");
   return { min: share, max: share };
+}
+
+/** As long as an animal of a plan may be, cm. */
+const longest = 1000;
+
+function checkLength(length: number, subject: string): void {
+  if (positive(length, subject) > longest) throw refusal(subject, `at most ${longest} cm`, length, "range");
 }
 
 /**
  * Standard length in cm that belongs to a total length in cm: the span of shares.
  *
- * @param share - Standard length as a share of total length, where the species' own is known; else 0.80 to 0.85.
- * @throws InvalidInputError for a length that is not above zero, or a share that is not above zero and up to 1.
+ * @param share - Standard length as a share of total length, where the species' own is known, 0.5 to 1; else 0.80 to 0.85.
+ * @throws InvalidInputError for a length that is not above zero and up to 1000 cm, or another share.
  */
 export function standardLength(total: number, share?: number): AdultLength["total"] {
-  positive(total, "total length");
+  checkLength(total, "total length");
   const { min, max } = sharesOf(share);
   return { min: total * min, max: total * max };
 }

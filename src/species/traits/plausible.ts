@@ -7,13 +7,16 @@ export interface PlausibleSpan {
   readonly max: number;
 }
 
+/** Standard length as a share of total length. */
+export const plausibleShare: PlausibleSpan = { min: 0.5, max: 1 };
+
 /**
  * Where figures of a trait can lie, in the trait's unit: so wide that only a slip of unit or of a decimal point lies outside.
  * Common practice, no source.
  */
 export const plausibleSpans: { readonly [Path in TraitPath]?: PlausibleSpan } = /* @__PURE__ */ frozen({
   "size.adultLength": { min: 0.5, max: 300 },
-  "size.standardShare": { min: 0.5, max: 1 },
+  "size.standardShare": plausibleShare,
   "size.bodyDepthShare": { min: 0.02, max: 1 },
   "size.grownAt": { min: 0.5, max: 240 },
   "size.lifespan": { min: 0.3, max: 150 },

@@ -93,6 +93,9 @@ test("fields of a group are named by its place, and of nothing else are there fi
     ["groups", 2, "females"],
   ]);
   expectRefused(() => fieldsOf("group.colour" as FactName, 0), "fact");
+  for (const of of ["x", "0", -1, 0.5, Number.NaN, null])
+    for (const fact of ["group.length", "water.pH"] as const)
+      expectRefused(() => fieldsOf(fact, of as never), /^of$/);
 });
 
 test("units are ones that can be converted, or shares", () => {
