@@ -75,6 +75,12 @@ export function ofPart<Made>(path: Problem["path"], make: () => Made): Made {
   }
 }
 
+/** The units in which ranges of validity are told: ids of `vivary/units`. */
+export type DomainUnit = "cm" | "d" | "degC" | "dH" | "g" | "g/kg" | "kPa" | "m2";
+
+/** How those are written that are not written as their ids. */
+const symbols: Readonly<Partial<Record<DomainUnit, string>>> = { degC: "°C", dH: "°dH", m2: "m²" };
+
 /** A value outside the range in which an equation holds. A `RangeError` that names the range. */
 export class OutsideDomainError extends RangeError {
   override readonly name: string = "OutsideDomainError";
@@ -86,10 +92,10 @@ export class OutsideDomainError extends RangeError {
     readonly domain: { readonly min: number; readonly max: number },
     /** What came. */
     readonly found: number,
-    /** The unit of the range and of what came; empty for a pure number. */
-    readonly unit: string = "",
+    /** The unit of the range and of what came, an id of `vivary/units`; absent where none of them is its unit, as of a pH. */
+    readonly unit?: DomainUnit | undefined,
   ) {
-    const symbol = unit && ` ${unit}`;
+    const symbol = unit === undefined ? "" : ` ${symbols[unit] ?? unit}`;
     super(`${subject}: holds from ${domain.min} to ${domain.max}${symbol}, found ${found}${symbol}`);
   }
 }
@@ -175,7 +181,7 @@ export function inDomain(
   value: unknown,
   subject: string,
   domain: { readonly min: number; readonly max: number },
-  unit?: string,
+  unit?: DomainUnit,
 ): number {
   const number = finite(value, subject);
   if (number < domain.min || number > domain.max) throw new OutsideDomainError(subject, domain, number, unit);

@@ -88,10 +88,14 @@ test("a refusal reads its path from text", () => {
 });
 
 test("an error of range names variable, range and unit", () => {
-  const error = new OutsideDomainError("temperature", { min: 0, max: 40 }, 41, "°C");
+  const error = new OutsideDomainError("temperature", { min: 0, max: 40 }, 41, "degC");
   expect(error).toBeInstanceOf(RangeError);
   expect(error.message).toBe("temperature: holds from 0 to 40 °C, found 41 °C");
   expect(new OutsideDomainError("pH", { min: 4.5, max: 10 }, 3).message).toBe(
     "pH: holds from 4.5 to 10, found 3",
+  );
+  expect(error.unit).toBe("degC");
+  expect(new OutsideDomainError("mediaArea", { min: 0, max: 1 }, 2, "m2").message).toMatch(
+    / 1 m², found 2 m²$/,
   );
 });

@@ -4,6 +4,7 @@
  *
  * @packageDocumentation
  */
+export { InvalidInputError, OutsideDomainError } from "../errors";
 export type { EntryNitrogen, EntryReason, EntryStep, NoEntryOrder } from "./entry-order/answer";
 export { type EntryOrderOptions, entryOrder } from "./entry-order/entry-order";
 export {

@@ -3,5 +3,6 @@
  *
  * @packageDocumentation
  */
+export { InvalidInputError } from "../errors";
 export { allSpecies, speciesById } from "./all-species";
 export { findSpecies } from "./find-species";

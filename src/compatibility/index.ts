@@ -4,6 +4,7 @@
  *
  * @packageDocumentation
  */
+export { InvalidInputError } from "../errors";
 export { type Crowd, counting } from "./animals/crowd";
 export { type Stock, type Weighed, weighing } from "./animals/stock";
 export type { Estimate, Summed, Summing } from "./animals/summing";

@@ -4,6 +4,7 @@
  *
  * @packageDocumentation
  */
+export { InvalidInputError } from "../errors";
 export { dataVersion } from "../generated";
 export { allRecords, recordById } from "./all-records";
 export { bibtex } from "./bibliography/bibtex";

@@ -51,7 +51,7 @@ const ripening = { min: 7, max: 56 } as const;
 export function filterCapacity(filter: FilterCapacityInput): Range {
   const { mediaArea, age, ...others } = objectOf(filter, "");
   refuseOthers(others, "");
-  const area = inDomain(mediaArea, "mediaArea", filterCapacityDomain.mediaArea, "m²");
+  const area = inDomain(mediaArea, "mediaArea", filterCapacityDomain.mediaArea, "m2");
   const days = inDomain(age, "age", filterCapacityDomain.age, "d");
   return {
     min: days >= ripening.max ? area * rate.min : 0,

@@ -5,6 +5,7 @@
  *
  * @packageDocumentation
  */
+export { InvalidInputError, OutsideDomainError } from "../errors";
 export { type BodyMass, type BodyMassInput, bodyMass, bodyMassDomain } from "./body-mass";
 export { type FilterCapacityInput, filterCapacity, filterCapacityDomain } from "./filter-capacity";
 export { type NitrogenLoadInput, nitrogenLoad, nitrogenLoadDomain } from "./nitrogen-load";

@@ -90,7 +90,7 @@ export function oxygenDemand(fish: OxygenDemandInput): OxygenDemand {
   const { mass, temperature, ...others } = objectOf(fish, "");
   refuseOthers(others, "");
   const grams = inDomain(positive(mass, "mass"), "mass", oxygenDemandDomain.mass, "g");
-  const T = kelvins(inDomain(temperature, "temperature", oxygenDemandDomain.temperature, "°C"));
+  const T = kelvins(inDomain(temperature, "temperature", oxygenDemandDomain.temperature, "degC"));
   const resting = Math.exp(15.7 - 5020 / T) * (grams / 50) ** 0.8 * oxygen;
   return {
     resting,

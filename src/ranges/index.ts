@@ -11,6 +11,7 @@
  * @packageDocumentation
  */
 
+export { InvalidInputError } from "../errors";
 export { contains } from "./contains";
 export { gap } from "./gap";
 export { type RangeColumns, type RangePath, rangeColumns } from "./many/columns";

@@ -4,6 +4,7 @@
  * @packageDocumentation
  */
 
+export { InvalidInputError } from "../errors";
 export type { ReportPartName } from "./describe/blocks";
 export type { VerdictPart } from "./describe/checked-verdict";
 export {

@@ -4,6 +4,7 @@
  *
  * @packageDocumentation
  */
+export { InvalidInputError } from "../errors";
 export { loadSpecies } from "./load-species";
 export type { NameKind, SearchNames } from "./names";
 export { type Suggestion, type SuggestOptions, suggestSpecies } from "./suggest-species";

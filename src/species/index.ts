@@ -5,6 +5,7 @@
  * @packageDocumentation
  */
 
+export { InvalidInputError } from "../errors";
 export type { ResolveOptions } from "./profile/admission";
 export { factAt } from "./profile/fact-at";
 export { applyForm } from "./profile/forms";

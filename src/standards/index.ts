@@ -4,6 +4,7 @@
  * @packageDocumentation
  */
 
+export { InvalidInputError } from "../errors";
 export type { LengthName } from "./fishes/lengths";
 export type { Force } from "./jurisdiction";
 export type { Asked, Comparison, Has, OfficialRequirement, Untold } from "./official-requirement";

@@ -4,6 +4,7 @@
  *
  * @packageDocumentation
  */
+export { InvalidInputError } from "../errors";
 export {
   type DataField,
   type DataPackage,

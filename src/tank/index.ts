@@ -5,6 +5,7 @@
  *
  * @packageDocumentation
  */
+export { InvalidInputError } from "../errors";
 export type { BowedBase, CircleBase, Corner, PolygonBase, RectangleBase, SectorBase, TankBase } from "./base";
 export type { FloorMeasures } from "./floor";
 export { lengthInCm } from "./length-in-cm";

@@ -5,6 +5,7 @@
  *
  * @packageDocumentation
  */
+export { InvalidInputError } from "../errors";
 export { convert } from "./convert";
 export { convertDifference } from "./convert-difference";
 export { measureOf } from "./measure-of";

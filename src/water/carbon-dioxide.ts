@@ -61,13 +61,13 @@ const molarMass = 44.0095;
 export function carbonDioxide(conditions: CarbonDioxideConditions): number {
   const { temperature, pH, carbonateHardness, salinity = 0, ...others } = objectOf(conditions, "");
   refuseOthers(others, "");
-  const t = inDomain(temperature, "temperature", carbonDioxideDomain.temperature, "°C");
+  const t = inDomain(temperature, "temperature", carbonDioxideDomain.temperature, "degC");
   const acidity = inDomain(pH, "pH", carbonDioxideDomain.pH);
   const hardness = inDomain(
     carbonateHardness,
     "carbonateHardness",
     carbonDioxideDomain.carbonateHardness,
-    "°dH",
+    "dH",
   );
   inDomain(salinity, "salinity", carbonDioxideDomain.salinity, "g/kg");
 

@@ -6,6 +6,7 @@
  *
  * @packageDocumentation
  */
+export { InvalidInputError, OutsideDomainError } from "../errors";
 export { type CarbonDioxideConditions, carbonDioxide, carbonDioxideDomain } from "./carbon-dioxide";
 export { type Dissolved, mixture, type PartOfMixture } from "./mixture";
 export { type OxygenConditions, oxygenDomain, oxygenSaturation } from "./oxygen-saturation";

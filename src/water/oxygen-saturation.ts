@@ -48,7 +48,7 @@ export const oxygenDomain = /* @__PURE__ */ frozen({
 export function oxygenSaturation(conditions: OxygenConditions): number {
   const { temperature, salinity = 0, pressure = atmosphere, ...others } = objectOf(conditions, "");
   refuseOthers(others, "");
-  const t = inDomain(temperature, "temperature", oxygenDomain.temperature, "°C");
+  const t = inDomain(temperature, "temperature", oxygenDomain.temperature, "degC");
   const s = inDomain(salinity, "salinity", oxygenDomain.salinity, "g/kg");
   const p = inDomain(pressure, "pressure", oxygenDomain.pressure, "kPa") / atmosphere;
   return atOneAtmosphere(t, s) * pressureFactor(t, p);

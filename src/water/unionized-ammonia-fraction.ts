@@ -40,7 +40,7 @@ export const ammoniaDomain = /* @__PURE__ */ frozen({
 export function unionizedAmmoniaFraction(conditions: AmmoniaConditions): number {
   const { temperature, pH, ...others } = objectOf(conditions, "");
   refuseOthers(others, "");
-  const t = inDomain(temperature, "temperature", ammoniaDomain.temperature, "°C");
+  const t = inDomain(temperature, "temperature", ammoniaDomain.temperature, "degC");
   const acidity = inDomain(pH, "pH", ammoniaDomain.pH);
   const pKa = 0.09018 + 2729.92 / kelvins(t);
   return 1 / (1 + 10 ** (pKa - acidity));

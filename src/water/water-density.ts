@@ -38,7 +38,7 @@ export const densityDomain = /* @__PURE__ */ frozen({
 export function waterDensity(conditions: DensityConditions): number {
   const { temperature, salinity = 0, ...others } = objectOf(conditions, "");
   refuseOthers(others, "");
-  const t = 1.00024 * inDomain(temperature, "temperature", densityDomain.temperature, "°C");
+  const t = 1.00024 * inDomain(temperature, "temperature", densityDomain.temperature, "degC");
   const s = inDomain(salinity, "salinity", densityDomain.salinity, "g/kg");
   return (fresh(t) + linear(t) * s + root(t) * s ** 1.5 + 4.8314e-4 * s ** 2) / 1000;
 }
