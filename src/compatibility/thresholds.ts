@@ -328,5 +328,5 @@ const table = () =>
     },
   }) as const satisfies Record<ThresholdName, Threshold>;
 
-/** Every number that rules decide by. Callers replace any of them with the `thresholds` option. */
+/** Every number that rules decide by. Callers replace any of them with the `thresholds` option, which refuses what would mean nothing. */
 export const thresholds = /* @__PURE__ */ frozen(/* @__PURE__ */ table());

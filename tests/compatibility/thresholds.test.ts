@@ -31,6 +31,7 @@ import { zones } from "../../src/compatibility/rules/plan/zones";
 import { InvalidInputError } from "../../src/errors";
 import type { Group, PlannedWater } from "../../src/plan";
 import type { Kind, SpeciesProfile, TraitValue as Value } from "../../src/species";
+import { expectRefused } from "../refused";
 import { adults, animal, type Stated } from "./animals";
 import { findingsOf, pairBy, planBy } from "./judging";
 
@@ -411,7 +412,7 @@ const cases: Readonly<
   },
   oxygenForLow: { judge: breathing("low"), answer: 15.8, changed: 4, other: 12.9 },
   oxygenForOrdinary: { judge: breathing("ordinary"), answer: 10, changed: 4, other: 12.9 },
-  oxygenForHigh: { judge: breathing("high"), answer: 7, changed: 4, other: 12.9 },
+  oxygenForHigh: { judge: breathing("high"), answer: 7, changed: 5, other: 10 },
   nightHours: {
     judge: (changed) =>
       planBy(oxygen, [{ species: breather("ordinary"), unsexed: 20 }], smallTank, changed).findings.length,
@@ -608,4 +609,32 @@ test("a name the table does not have, or a value that is no number, is refused",
       /^options\.thresholds\.floorLoad: expected a finite number/,
     );
   }
+});
+
+describe("a number that means nothing is refused", () => {
+  const species = animal("fish");
+  const given = (changed: Partial<ThresholdValues>) => () =>
+    assessPair({ species }, { species }, { thresholds: changed });
+
+  test.each(Object.entries(thresholds))("%s below zero, or as a share above one", (name, { value, unit }) => {
+    expectRefused(given({ [name]: -0.01 }), new RegExp(`^options\\.thresholds\\.${name}$`));
+    const isShare = unit === "1" && value < 1;
+    if (isShare) expectRefused(given({ [name]: 1.01 }), `options.thresholds.${name}`);
+  });
+
+  test.each<readonly [ThresholdName, ThresholdName]>([
+    ["likelyPrey", "possiblePrey"],
+    ["muchSmaller", "clearlySmaller"],
+    ["farTooSmall", "nearlyLong"],
+    ["farTooSmall", "nearlyWide"],
+    ["oxygenForLow", "oxygenForOrdinary"],
+    ["oxygenForOrdinary", "oxygenForHigh"],
+  ])("%s above %s", (less, more) => {
+    const { value } = thresholds[more];
+    expect(
+      given({ [less]: value, ...(less === "farTooSmall" && { nearlyWide: 1, nearlyLong: 1 }) }),
+    ).not.toThrow();
+    expectRefused(given({ [less]: value * 1.01 }), less);
+    expectRefused(given({ [more]: thresholds[less].value * 0.99 }), less);
+  });
 });
