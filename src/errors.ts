@@ -78,9 +78,6 @@ export function ofPart<Made>(path: Problem["path"], make: () => Made): Made {
 /** The units in which ranges of validity are told: ids of `vivary/units`. */
 export type DomainUnit = "cm" | "d" | "degC" | "dH" | "g" | "g/kg" | "kPa" | "m2";
 
-/** How those are written that are not written as their ids. */
-const symbols: Readonly<Partial<Record<DomainUnit, string>>> = { degC: "°C", dH: "°dH", m2: "m²" };
-
 /** A value outside the range in which an equation holds. A `RangeError` that names the range. */
 export class OutsideDomainError extends RangeError {
   override readonly name: string = "OutsideDomainError";
@@ -95,7 +92,7 @@ export class OutsideDomainError extends RangeError {
     /** The unit of the range and of what came, an id of `vivary/units`; absent where none of them is its unit, as of a pH. */
     readonly unit?: DomainUnit | undefined,
   ) {
-    const symbol = unit === undefined ? "" : ` ${symbols[unit] ?? unit}`;
+    const symbol = unit === undefined ? "" : ` ${unit.replace("deg", "°").replace("2", "²")}`;
     super(`${subject}: holds from ${domain.min} to ${domain.max}${symbol}, found ${found}${symbol}`);
   }
 }
@@ -128,11 +125,10 @@ function shown(found: unknown): string {
   if (typeof found === "string") return `"${shortened(found)}"`;
   if (found === undefined) return "nothing";
   if (typeof found === "function") return "a function";
-  if (typeof found !== "object" || found === null) return String(found);
   try {
-    if (!isObject(found) && !Array.isArray(found))
-      return shortened(`a ${Object.prototype.toString.call(found).slice(8, -1)}`);
-    return shortened(JSON.stringify(found) ?? "nothing");
+    return shortened(
+      isObject(found) || Array.isArray(found) ? (JSON.stringify(found) ?? "nothing") : String(found),
+    );
   } catch {
     return "what JSON cannot hold";
   }
