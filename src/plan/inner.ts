@@ -2,7 +2,13 @@
 
 export { type CheckedPlan, checkedPair, checkedPlan, measuredPlan, refuseUnsound } from "./checked-plan";
 export { changedFacts, meetsAlike } from "./facts/changed-facts";
-export { adoptedTraits, conditionProblems, holds, jointCondition } from "./facts/condition";
+export {
+  adoptedTraits,
+  conditionProblems,
+  holds,
+  jointCondition,
+  refuseBesideFact,
+} from "./facts/condition";
 export { factUnits } from "./facts/fact-units";
 export { isFact, isReading, type PlanReadings, readPlan, traitsOfFacts } from "./facts/read-fact";
 export { headcount } from "./headcount";

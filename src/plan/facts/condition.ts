@@ -28,7 +28,7 @@ export interface Condition {
  * Whether a plan meets a condition, on the adopted facts of its species.
  *
  * @returns `undefined` where the plan does not say, or where it hangs on a trait that is not known.
- * @throws InvalidInputError for what is no plan or no condition, for words that are no answer to its fact, and where the
+ * @throws InvalidInputError for what is no plan or no condition, for words or shares that are no answer to its fact, and where the
  * condition is about a group that the plan does not have.
  *
  * @example
@@ -47,12 +47,22 @@ export interface Condition {
 export function isMet(condition: Condition, plan: Plan): boolean | undefined {
   const checked = checkedPlan(plan);
   refuse(conditionProblems(condition, checked.parties.length));
-  if ("oneOf" in condition.wanted) refuse(wordProblems(condition.on, condition.wanted.oneOf));
+  refuseWords(condition);
   return holds(condition, checked, adoptedTraits(checked));
 }
 
 function refuse(problems: readonly Problem[]): void {
   if (problems.length > 0) throw new InvalidInputError(problems);
+}
+
+function refuseWords({ on, wanted }: Condition): void {
+  if ("oneOf" in wanted) refuse(wordProblems(on, wanted.oneOf));
+}
+
+/** Refuses what {@link isMet} refuses of a condition on a fact that there is, on a plan of so many groups. */
+export function refuseBesideFact(condition: Condition, groups: number): void {
+  refuse(problemsBesideFact(condition, groups));
+  refuseWords(condition);
 }
 
 /** Whether a checked plan meets a condition, by traits as they are read. */
@@ -97,11 +107,16 @@ function jointlyWanted(a: Wanted, b: Wanted): Wanted | undefined {
 
 /** What is wrong with a condition on a plan of so many groups. */
 export function conditionProblems(condition: Condition, groups: number): readonly Problem[] {
-  const { on, of, wanted } = condition ?? {};
+  const { on } = condition ?? {};
   if (!isFact(on)) {
     const names = [...Object.keys(tankFacts), ...Object.keys(groupFacts)];
     return [{ path: ["on"], code: "word", expected: `one of ${names.join(", ")}`, found: on }];
   }
+  return problemsBesideFact(condition, groups);
+}
+
+/** What is wrong with a condition on a fact that there is. */
+function problemsBesideFact({ on, of, wanted }: Condition, groups: number): readonly Problem[] {
   const isIndex = Number.isInteger(of) && Number(of) >= 0 && Number(of) < groups;
   if (isOfGroup(on) ? !isIndex : of !== undefined) {
     const expected = isOfGroup(on)
@@ -121,12 +136,11 @@ function wantedProblems(on: FactName, wanted: unknown): readonly Problem[] {
     ];
   }
   const ends = [min, max].filter((end) => end !== undefined);
-  if (
-    ends.length === 0 ||
-    !ends.every(Number.isFinite) ||
-    Number(min ?? -Infinity) > Number(max ?? Infinity)
-  ) {
-    const expected = "a span with an end, such as { min: 60 }, since it is a number";
+  const isShare = factUnits[on] === "1";
+  const isAnswer = (end: unknown) =>
+    typeof end === "number" && Number.isFinite(end) && (!isShare || (end >= 0 && end <= 1));
+  if (ends.length === 0 || !ends.every(isAnswer) || Number(min ?? -Infinity) > Number(max ?? Infinity)) {
+    const expected = `a span with an end, such as { min: ${isShare ? 0.6 : 60} }, since it is a number`;
     return [{ path: ["wanted"], code: "type", expected, found: wanted }];
   }
   if (unit === undefined || unit === factUnits[on]) return [];

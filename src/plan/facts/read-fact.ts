@@ -101,14 +101,15 @@ type TankReadings = {
 
 /** Whether there is a fact of that name. */
 export const isFact = (name: unknown): name is FactName =>
-  typeof name === "string" && (Object.hasOwn(tankFacts, name) || isOfGroup(name));
+  typeof name === "string" && (Object.hasOwn(tankFacts, name) || Object.hasOwn(groupFacts, name));
 
 /** Whether rules may read something of that name of a plan as a whole. */
 export const isReading = (name: unknown): name is keyof PlanReadings =>
   typeof name === "string" && (Object.hasOwn(tankFacts, name) || Object.hasOwn(tankReadings, name));
 
-/** Whether a fact is about a group. */
-export const isOfGroup = (name: string): name is keyof typeof groupFacts => Object.hasOwn(groupFacts, name);
+/** Whether a fact is about a group. Told by its name, so that what only tells of facts need not ship how they are read. */
+export const isOfGroup = (name: FactName): name is keyof typeof groupFacts =>
+  name.startsWith("group.") || name === "tank.hides";
 
 type AnswerTo<Name extends FactName> = Name extends keyof typeof tankFacts
   ? ReturnType<(typeof tankFacts)[Name]>

@@ -8,6 +8,7 @@ import { harmPrevented, reasonsOf, sentencesOf } from "../matters/matters";
 import { isFarTooSmall } from "../matters/order";
 import type { Messages } from "../messages/messages";
 import { cautions } from "./cautions";
+import { checkedRemedies } from "./checked-remedies";
 import { type Demands, demandsTold } from "./demands-told";
 import { headline, onlyTooSmall } from "./headline";
 import { openQuestions } from "./questions";
@@ -130,7 +131,14 @@ export function blocksOf(
       items: written(demands.wrong),
     },
     { part: "unsaid", title: titles.unsaid, items: written(demands.unsaid) },
-    ...(remedies ? [{ part: "remedies" as const, ...remediesTold(remedies, teller, messages) }] : []),
+    ...(remedies === undefined
+      ? []
+      : [
+          {
+            part: "remedies" as const,
+            ...remediesTold(checkedRemedies(remedies, verdict, messages), teller, messages),
+          },
+        ]),
     {
       part: "advisory",
       title: titles.advisory,

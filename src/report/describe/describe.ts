@@ -1,12 +1,12 @@
 import type { Remedies } from "../../advice";
 import type { Verdict } from "../../compatibility";
-import { objectOf, oneOf, refuseOthers } from "../../errors";
+import { objectOf, ofPart, oneOf, refuseOthers } from "../../errors";
 import { markdown, oneLine, plainText } from "../layout";
 import { english } from "../messages/english";
 import type { Messages } from "../messages/messages";
 import type { UnitSystem } from "../quantities";
 import { blocksOf } from "./blocks";
-import { checkedPart, checkedVerdict, type VerdictPart } from "./checked-verdict";
+import { checkedVerdict, checkPart, type VerdictPart } from "./checked-verdict";
 import { partTold } from "./part-told";
 import { tellerOf } from "./teller";
 
@@ -32,7 +32,7 @@ const formats = { text: plainText, markdown };
  * A verdict in words, the decisive first: the answer, why not, what must change, what is worth knowing, what to look for,
  * what is not certain, what speaks for it, and the cautions. Text from records is escaped in Markdown.
  *
- * @throws InvalidInputError for what is no verdict, an unknown format or unit system.
+ * @throws InvalidInputError for what is no verdict, remedies of another plan, an unknown format or unit system.
  *
  * @example
  * ```ts
@@ -53,7 +53,7 @@ export function describe(verdict: Verdict, options: DescribeOptions = {}): strin
  * A verdict in the words of a language, as {@link describe} writes it. Whoever imports this and not `describe` ships the
  * language that is given, and no English.
  *
- * @throws InvalidInputError for what is no verdict, an unknown format or unit system.
+ * @throws InvalidInputError for what is no verdict, remedies of another plan, an unknown format or unit system.
  */
 export function describeIn(messages: Messages, verdict: Verdict, options: WritingOptions = {}): string {
   const { format = "text", units = "metric", remedies, ...others } = objectOf(options, "options");
@@ -71,7 +71,8 @@ export interface SentenceOptions extends Pick<DescribeOptions, "units" | "messag
  * that shows it in a page escapes it like other text.
  *
  * @param verdict - The verdict it belongs to: its parties are named.
- * @throws InvalidInputError for what is no part of a verdict, and for an unknown unit system.
+ * @throws InvalidInputError for what is no part of this verdict or a condition that `isMet` refuses, and for an unknown unit
+ * system.
  *
  * @example
  * ```ts
@@ -98,5 +99,6 @@ export function sentenceIn(
   const { units = "metric", ...others } = objectOf(options, "options");
   refuseOthers(others);
   const teller = tellerOf(checkedVerdict(verdict, messages), messages, units);
-  return oneLine(partTold(checkedPart(part, messages, "part"), teller, messages));
+  ofPart(["part"], () => checkPart(part, messages, verdict.parties.length));
+  return oneLine(partTold(part, teller, messages));
 }

@@ -1,6 +1,5 @@
 import type { Move, Remedies, Remedy } from "../../advice";
 import type { Changed } from "../../compatibility";
-import { listOf, objectOf } from "../../errors";
 import type { Group, Plan } from "../../plan";
 import { headcount } from "../../plan/inner";
 import type { RectangleBase } from "../../tank";
@@ -14,9 +13,9 @@ import { figureOf, isOfWater, waterAsked } from "./water-asked";
 
 /** What would help, in words. Its groups are the parties of the verdict. */
 export function remediesTold(remedies: Remedies, teller: Teller, messages: Messages): Block {
-  const { remedies: all, obstacle } = objectOf(remedies, "remedies");
+  const { remedies: all, obstacle } = remedies;
   const { titles, remedy: words } = messages;
-  const told = listOf(all, "remedies.remedies").flatMap((remedy) => remedyTold(remedy, teller, messages));
+  const told = all.flatMap((remedy) => remedyTold(remedy, teller, messages));
   if (told.length > 0)
     return { title: told.length > 1 ? titles.remedies : titles.remedy, items: [...new Set(told)] };
   return { title: titles.remedy, items: obstacle ? [words.none(partTold(obstacle, teller, messages))] : [] };
@@ -24,7 +23,7 @@ export function remediesTold(remedies: Remedies, teller: Teller, messages: Messa
 
 /** A remedy as a sentence; none where it only sees to what the plan does not say, which is told by itself. */
 function remedyTold(remedy: Remedy, teller: Teller, messages: Messages): readonly string[] {
-  const steps = listOf(remedy.moves, "moves").flatMap((move) => stepsOf(move, remedy, teller, messages));
+  const steps = remedy.moves.flatMap((move) => stepsOf(move, remedy, teller, messages));
   if (steps.length === 0) return [];
   return [teller.capital(messages.remedy.all([...new Set(steps)], remedy.outcome))];
 }

@@ -24,7 +24,7 @@ export interface ReportPart {
  * What {@link describe} writes, as data: its parts in their order, for an app that lays them out itself and puts something of
  * its own in place of some, such as buttons in place of what must change. Parts with nothing to say are left out.
  *
- * @throws InvalidInputError for what is no verdict, and for an unknown unit system.
+ * @throws InvalidInputError for what is no verdict, remedies of another plan, and an unknown unit system.
  *
  * @example
  * ```ts

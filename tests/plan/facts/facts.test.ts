@@ -68,7 +68,7 @@ describe.each(Object.entries(facts))("%s", (name, { label, unit, paths }) => {
   });
 
   test("is not given once its fields are gone, unless it is known without them", () => {
-    const of = isOfGroup(name) ? { of: 0 } : {};
+    const of = isOfGroup(name as FactName) ? { of: 0 } : {};
     const wanted = isWorded(name as FactName) ? { oneOf: ["nothing"] } : { min: -2, max: -1 };
     const bare: Plan = { tank: { base: plan.tank.base }, groups: [{ species: danioRerio, unsexed: 6 }] };
     const checked = checkedPlan(bare);

@@ -20,6 +20,7 @@ const [finding] = verdict.findings;
 const [question] = verdict.open;
 const [condition] = verdict.conditions;
 const [party] = verdict.parties;
+const run = { on: "tank.longestRun", wanted: { min: 80 }, findings: [0] } as const;
 
 suite("what is no verdict is refused, and says where", () => {
   test.each<readonly [unknown, string]>([
@@ -43,10 +44,16 @@ suite("what is no verdict is refused, and says where", () => {
     [{ ...verdict, findings: [{ ...finding, watchFor: "ghosts" }] }, "verdict.findings.0.watchFor"],
     [{ ...verdict, conditions: [{ ...condition, on: "tank.colour" }] }, "verdict.conditions.0.on"],
     [{ ...verdict, conditions: [{ ...condition, wanted: 7 }] }, "verdict.conditions.0.wanted"],
+    [{ ...verdict, conditions: [{ ...condition, wanted: { oneOf: "x" } }] }, "verdict.conditions.0.wanted"],
     [
-      { ...verdict, conditions: [{ ...condition, wanted: { oneOf: "x" } }] },
-      "verdict.conditions.0.wanted.oneOf",
+      { ...verdict, conditions: [{ ...run, wanted: { min: 80, unit: "degF" } }] },
+      "verdict.conditions.0.wanted.unit",
     ],
+    [{ ...verdict, conditions: [{ ...run, of: 0 }] }, "verdict.conditions.0.of"],
+    [{ ...verdict, conditions: [{ ...run, aim: { min: Number.NaN } }] }, "verdict.conditions.0.aim.min"],
+    [{ ...verdict, findings: [{ ...finding, from: 1 }] }, "verdict.findings.0.from"],
+    [{ ...verdict, findings: [{ ...finding, to: -1 }] }, "verdict.findings.0.to"],
+    [{ ...verdict, open: [{ ...question, of: 9 }] }, "verdict.open.0.of"],
     [{ ...verdict, open: [{ ...question, reason: "none" }] }, "verdict.open.0.reason"],
     [{ ...verdict, open: [{ ...question, couldBe: "fatal" }] }, "verdict.open.0.couldBe"],
     [{ ...verdict, open: [{ ...question, trait: "water.colour" }] }, "verdict.open.0.trait"],
@@ -74,6 +81,15 @@ suite("what is no part of a verdict is refused", () => {
     { reason: "missing" },
     { wanted: {} },
     { on: "tank.lid", wanted: null },
+    { on: "tank.lid", wanted: { oneOf: ["maybe"] } },
+    { on: "tank.longestRun", wanted: { min: Number.NaN } },
+    { on: "tank.longestRun", wanted: { min: 5, unit: "degF" } },
+    { on: "tank.cover", wanted: { min: 30 } },
+    { on: "group.count", wanted: { min: 8 } },
+    { on: "group.count", of: 9, wanted: { min: 8 } },
+    { ...finding, from: 9 },
+    { ...finding, to: 0.5 },
+    { ...finding, weight: "restricting", condition: { on: "tank.cover", wanted: { min: 30 } } },
   ])("%j", (part) => {
     expect(() => Reflect.apply(sentence, undefined, [verdict, part])).toThrow(InvalidInputError);
   });

@@ -3,7 +3,7 @@ import { allSpecies, speciesById } from "vivary/catalog";
 import { remedies } from "../../../src/advice";
 import { assessPlan } from "../../../src/compatibility";
 import type { Group, Plan } from "../../../src/plan";
-import { english, describe as inWords } from "../../../src/report";
+import { english, describe as inWords, reportParts } from "../../../src/report";
 import { german } from "../../../src/report/de";
 import { samplePlans } from "../../plan/arbitrary";
 import { expectRefused } from "../../refused";
@@ -214,8 +214,30 @@ describe("remedies that are given", () => {
   });
 
   test("that are none are refused", () => {
-    const answers = [{}, { remedies: 3 }, { remedies: [{ moves: "none", outcome: "suitable" }] }];
+    const found = remedies(barbs);
+    const [first] = found.remedies;
+    const [move] = first?.moves ?? [];
+    const meets = [{ on: "tank.longestRun", wanted: { min: Number.NaN } }];
+    const answers = [
+      0,
+      null,
+      {},
+      { remedies: 3 },
+      { remedies: [{ moves: "none", outcome: "suitable" }] },
+      { remedies: [{ ...first, outcome: "fine" }] },
+      { remedies: [{ ...first, moves: [{ ...move, of: 9 }] }] },
+      { remedies: [{ ...first, moves: [{ ...move, meets }] }] },
+      { remedies: [], obstacle: { ...assessPlan(barbs).findings[0], from: 9 } },
+    ];
     for (const answer of answers)
-      expectRefused(() => inWords(assessPlan(barbs), { remedies: answer as never }));
+      for (const write of [inWords, reportParts])
+        expectRefused(() => write(assessPlan(barbs), { remedies: answer as never }), /^options\.remedies/);
+  });
+
+  test("of another plan are refused", () => {
+    const turned: Plan = { ...barbs, groups: [...barbs.groups].reverse() };
+    const alone: Plan = { ...barbs, groups: barbs.groups.slice(1) };
+    for (const other of [turned, alone])
+      expectRefused(() => inWords(assessPlan(other), { remedies: remedies(barbs) }), /^options\.remedies/);
   });
 });
