@@ -2,6 +2,7 @@ import type { Remedies } from "../../advice";
 import type { Verdict } from "../../compatibility";
 import { objectOf, ofPart, oneOf, refuseOthers } from "../../errors";
 import { markdown, oneLine, plainText } from "../layout";
+import { checkedMessages } from "../messages/checked-messages";
 import { english } from "../messages/english";
 import type { Messages } from "../messages/messages";
 import type { UnitSystem } from "../quantities";
@@ -46,7 +47,7 @@ const formats = { text: plainText, markdown };
  */
 export function describe(verdict: Verdict, options: DescribeOptions = {}): string {
   const { messages = english, ...writing } = objectOf(options, "options");
-  return describeIn(messages, verdict, writing);
+  return describeIn(checkedMessages(messages, "options.messages"), verdict, writing);
 }
 
 /**
@@ -58,6 +59,7 @@ export function describe(verdict: Verdict, options: DescribeOptions = {}): strin
 export function describeIn(messages: Messages, verdict: Verdict, options: WritingOptions = {}): string {
   const { format = "text", units = "metric", remedies, ...others } = objectOf(options, "options");
   refuseOthers(others);
+  checkedMessages(messages, "messages");
   oneOf(format, Object.keys(formats), "options.format");
   const teller = tellerOf(checkedVerdict(verdict, messages), messages, units);
   return formats[format](blocksOf(verdict, teller, messages, remedies));
@@ -86,7 +88,7 @@ export interface SentenceOptions extends Pick<DescribeOptions, "units" | "messag
  */
 export function sentence(verdict: Verdict, part: VerdictPart, options: SentenceOptions = {}): string {
   const { messages = english, ...writing } = objectOf(options, "options");
-  return sentenceIn(messages, verdict, part, writing);
+  return sentenceIn(checkedMessages(messages, "options.messages"), verdict, part, writing);
 }
 
 /** One part of a verdict in the words of a language, as {@link sentence} writes it, without shipping English. */
@@ -98,6 +100,7 @@ export function sentenceIn(
 ): string {
   const { units = "metric", ...others } = objectOf(options, "options");
   refuseOthers(others);
+  checkedMessages(messages, "messages");
   const teller = tellerOf(checkedVerdict(verdict, messages), messages, units);
   ofPart(["part"], () => checkPart(part, messages, verdict.parties.length));
   return oneLine(partTold(part, teller, messages));

@@ -1,6 +1,7 @@
 import type { Verdict } from "../../compatibility";
 import { objectOf, refuseOthers } from "../../errors";
 import { oneLine } from "../layout";
+import { checkedMessages } from "../messages/checked-messages";
 import { english } from "../messages/english";
 import type { Messages } from "../messages/messages";
 import { blocksOf, type ReportPartName } from "./blocks";
@@ -40,7 +41,7 @@ export interface ReportPart {
  */
 export function reportParts(verdict: Verdict, options: ReportPartsOptions = {}): readonly ReportPart[] {
   const { messages = english, ...writing } = objectOf(options, "options");
-  return reportPartsIn(messages, verdict, writing);
+  return reportPartsIn(checkedMessages(messages, "options.messages"), verdict, writing);
 }
 
 /** The parts of a report in the words of a language, as {@link reportParts} gives them, without shipping English. */
@@ -51,6 +52,7 @@ export function reportPartsIn(
 ): readonly ReportPart[] {
   const { units = "metric", remedies, ...others } = objectOf(options, "options");
   refuseOthers(others);
+  checkedMessages(messages, "messages");
   const teller = tellerOf(checkedVerdict(verdict, messages), messages, units);
   return blocksOf(verdict, teller, messages, remedies).flatMap((block): readonly ReportPart[] => {
     const items = ("lead" in block ? block.lead : block.items).map(oneLine);

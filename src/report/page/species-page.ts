@@ -1,6 +1,7 @@
 import { InvalidInputError, listOf, objectOf, oneOf, refusal, refuseOthers } from "../../errors";
 import { profileProblems, profilesOf } from "../../plan/inner";
 import type { SpeciesProfile, SpeciesRecord } from "../../species";
+import { checkedPages } from "../messages/checked-messages";
 import { englishPages } from "../messages/english-page";
 import type { PageMessages } from "../messages/page-messages";
 import { quantityWriter, type UnitSystem } from "../quantities";
@@ -49,7 +50,7 @@ export interface SpeciesPageOptions {
  */
 export function speciesPage(profile: SpeciesProfile, options: SpeciesPageOptions = {}): string {
   const { messages = englishPages, ...further } = objectOf(options, "options");
-  return speciesPageIn(messages, profile, further);
+  return speciesPageIn(checkedPages(messages, "options.messages"), profile, further);
 }
 
 /** The page of a species in the words of a language, as {@link speciesPage} writes it, without shipping English. */
@@ -68,6 +69,7 @@ export function speciesPageIn(
     ...others
   } = objectOf(options, "options");
   refuseOthers(others);
+  checkedPages(messages, "messages");
   oneOf(format, ["text", "markdown", "html"], "options.format");
   if (typeof linkTo !== "function") throw refusal("options.linkTo", "a function", linkTo);
   const problems = profileProblems(profile, ["profile"]);

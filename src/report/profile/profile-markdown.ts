@@ -3,6 +3,7 @@ import { profileProblems } from "../../plan/inner";
 import { type Fact, factAt, type SpeciesProfile, splitPath, type TraitPath, traitPaths } from "../../species";
 import type { WriteQuantity } from "../figure";
 import { escaped } from "../layout";
+import { checkedMessages } from "../messages/checked-messages";
 import { english } from "../messages/english";
 import type { Messages } from "../messages/messages";
 import { capitalised, nameIn } from "../names";
@@ -33,7 +34,7 @@ export interface ProfileOptions {
  */
 export function profileMarkdown(profile: SpeciesProfile, options: ProfileOptions = {}): string {
   const { messages = english, ...further } = objectOf(options, "options");
-  return profileMarkdownIn(messages, profile, further);
+  return profileMarkdownIn(checkedMessages(messages, "options.messages"), profile, further);
 }
 
 /** A species profile in the words of a language, as {@link profileMarkdown} writes it, without shipping English. */
@@ -44,6 +45,7 @@ export function profileMarkdownIn(
 ): string {
   const { units = "metric", ...others } = objectOf(options, "options");
   refuseOthers(others);
+  checkedMessages(messages, "messages");
   const problems = profileProblems(profile, ["profile"]);
   if (problems.length > 0) throw new InvalidInputError(problems);
   const { language, closing } = messages;

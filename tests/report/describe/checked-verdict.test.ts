@@ -2,15 +2,26 @@ import { expect, describe as suite, test } from "vitest";
 import danioRerio from "vivary/catalog/danio-rerio";
 import { assessPlan } from "../../../src/compatibility";
 import { InvalidInputError } from "../../../src/errors";
+import type { Condition } from "../../../src/plan";
 import {
   describe,
   describeIn,
   english,
   profileMarkdown,
   profileMarkdownIn,
+  rangeChart,
+  rangeChartIn,
+  reportParts,
+  reportPartsIn,
   sentence,
   sentenceIn,
+  sizeChart,
+  sizeChartIn,
+  speciesPage,
+  speciesPageIn,
 } from "../../../src/report";
+import * as deModule from "../../../src/report/de";
+import { expectRefused } from "../../refused";
 
 const verdict = assessPlan({
   tank: { base: { shape: "rectangle", length: 60, width: 30 } },
@@ -108,5 +119,40 @@ suite("what are no options is refused", () => {
     for (const [call, given] of calls) {
       expect(() => Reflect.apply(call, undefined, [...given, options])).toThrow(InvalidInputError);
     }
+  });
+});
+
+suite("what are no messages of a language is refused", () => {
+  const words = [null, "de", 0, {}, [], { ...deModule }, { language: "de" }];
+  const given = [danioRerio];
+  const path = "water.temperature";
+
+  test.each(words)("%#", (messages) => {
+    const options = { messages } as never;
+    for (const write of [
+      () => describe(verdict, options),
+      () => sentence(verdict, condition as Condition, options),
+      () => reportParts(verdict, options),
+      () => profileMarkdown(danioRerio, options),
+      () => speciesPage(danioRerio, options),
+      () => rangeChart(given, path, options),
+      () => sizeChart(given, options),
+    ])
+      expectRefused(write, /^options\.messages$/);
+    for (const write of [
+      () => describeIn(messages as never, verdict),
+      () => sentenceIn(messages as never, verdict, condition as Condition),
+      () => reportPartsIn(messages as never, verdict),
+      () => profileMarkdownIn(messages as never, danioRerio),
+      () => speciesPageIn(messages as never, danioRerio),
+      () => rangeChartIn(messages as never, given, path),
+      () => sizeChartIn(messages as never, given),
+    ])
+      expectRefused(write, /^messages$/);
+  });
+
+  test("nor are the messages of reports those of pages", () => {
+    expectRefused(() => speciesPage(danioRerio, { messages: english as never }), /^options\.messages\.page$/);
+    expectRefused(() => speciesPageIn(english as never, danioRerio), /^messages\.page$/);
   });
 });

@@ -1,6 +1,7 @@
 import { listOf, objectOf, oneOf, refuseOthers } from "../../../errors";
 import { type CitableSource, type SpeciesProfile, type SpeciesRecord, traitPaths } from "../../../species";
 import { traitDefinitions } from "../../../species/inner";
+import { checkedMessages } from "../../messages/checked-messages";
 import { english } from "../../messages/english";
 import type { Messages } from "../../messages/messages";
 import { quantityWriter, readersUnit, type UnitSystem } from "../../quantities";
@@ -54,7 +55,7 @@ export function rangeChart(
   options: RangeChartOptions = {},
 ): string {
   const { messages = english, ...further } = objectOf(options, "options");
-  return rangeChartIn(messages, profiles, path, further);
+  return rangeChartIn(checkedMessages(messages, "options.messages"), profiles, path, further);
 }
 
 /** Ranges in the words of a language, as {@link rangeChart} draws them, without shipping English. */
@@ -66,6 +67,7 @@ export function rangeChartIn(
 ): string {
   const { records = [], sources = {}, units = "metric", ...others } = objectOf(options, "options");
   refuseOthers(others);
+  checkedMessages(messages, "messages");
   const bibliography = objectOf(sources, "options.sources");
   const write = quantityWriter(messages, units);
   oneOf(path, figuresPaths, "path");

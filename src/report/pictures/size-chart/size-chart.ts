@@ -1,5 +1,6 @@
 import { objectOf, refuseOthers } from "../../../errors";
 import type { SpeciesProfile } from "../../../species";
+import { checkedMessages } from "../../messages/checked-messages";
 import { english } from "../../messages/english";
 import type { Messages, PictureMark } from "../../messages/messages";
 import { quantityWriter, readersUnit, type UnitSystem } from "../../quantities";
@@ -41,7 +42,7 @@ export interface SizeChartOptions {
  */
 export function sizeChart(profiles: readonly SpeciesProfile[], options: SizeChartOptions = {}): string {
   const { messages = english, ...further } = objectOf(options, "options");
-  return sizeChartIn(messages, profiles, further);
+  return sizeChartIn(checkedMessages(messages, "options.messages"), profiles, further);
 }
 
 /** Sizes in the words of a language, as {@link sizeChart} draws them, without shipping English. */
@@ -52,6 +53,7 @@ export function sizeChartIn(
 ): string {
   const { units = "metric", ...others } = objectOf(options, "options");
   refuseOthers(others);
+  checkedMessages(messages, "messages");
   const write = quantityWriter(messages, units);
   const { symbol, change } = readersUnit(messages, units, "cm");
   const rows = checkedProfiles(profiles).flatMap((profile) => sizeRows(profile, messages, write));
