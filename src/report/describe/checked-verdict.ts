@@ -71,7 +71,7 @@ function checkFinding(finding: Finding, messages: Messages, parties: number): vo
   if (watchFor !== undefined) oneOf(watchFor, Object.keys(messages.signs), "watchFor");
   checkPlace(from, parties, "from");
   checkPlace(to, parties, "to");
-  if (weight === "restricting")
+  if ("condition" in finding)
     ofPart(["condition"], () => checkCondition(objectOf(finding.condition, ""), messages, parties));
 }
 

@@ -912,7 +912,7 @@ function messages(): Messages {
       },
       zones: ({ weight, from, fromMany, measures: known, figure }) => {
         if (weight === "restricting")
-          return `${from} ${verb(fromMany, "teilt", "teilen")} sich den Raum ${whereabouts(known.zone)} mit anderen, und der Bedarf summiert sich.`;
+          return `${from} ${verb(fromMany, "lebt", "leben")} ${whereabouts(known.zone)}, und dort summiert sich der Bedarf aller.`;
         const text = `${from} ${verb(fromMany, "lebt", "leben")} ${whereabouts(known.zone)}, und alle, die dort leben, brauchen zusammen eine Grundfläche von ${figure(known.needed, known.planned)}${planned(figure(known.planned, known.needed))}.`;
         if (weight === "advisory") return `${text} ${hardlyLess}`;
         return weight === "blocking" ? `Dieses Becken ist viel zu klein: ${text}` : text;

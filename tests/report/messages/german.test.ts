@@ -219,6 +219,17 @@ suite("a report in German", () => {
     expect(sentence(verdict, finding({ max: 30 }))).toMatch(/^Neon tetras bear at most 30\s°C\.$/);
   });
 
+  test("tells of no company beside those that share their room", () => {
+    const groups = ["corydoras-paleatus", "pangio-kuhlii"].map((id) => ({
+      species: speciesById(id) ?? expect.fail(id),
+      unsexed: 8,
+    }));
+    const tank = { base: { shape: "rectangle", length: 80, width: 35 } } as const;
+    const report = describe(assessPlan({ tank, groups }), { messages: german }).replaceAll(/\s+/g, " ");
+    expect(report).toContain("und dort summiert sich der Bedarf aller.");
+    expect(report).not.toMatch(/teil\w+ sich den Raum|mit anderen, und der Bedarf/);
+  });
+
   test("puts no name behind a preposition, and nobody outdoors", () => {
     const text = verdicts
       .map((one) => describe(one, { messages: german }))
