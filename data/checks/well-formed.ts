@@ -5,7 +5,7 @@ import { slipOf } from "./wording";
 
 /** What the schema and the checks within one file say, but of lines that are no JSON. */
 export const wellFormed: Check = {
-  name: "A file is well formed",
+  name: "Every field must be as its schema asks",
   find: (collection) =>
     collection.problems.flatMap(({ file, problems }) => {
       const unread = new Set(file.faults.map(({ at }) => at.line));
