@@ -64,6 +64,7 @@ test("agrees with the constants of Millero 2010 within 0.4 %", () => {
 
 test("the hardest and saltiest water in which it holds takes a seventh off, by the Davies equation", () => {
   const { carbonateHardness, salinity } = carbonDioxideDomain;
+  const { pK1, pK2 } = millero.rows.find(({ temperature }) => temperature === 25) ?? expect.fail();
   // Calcium hydrogen carbonate: 1.5 times its alkalinity; sea salt: 0.0199 mol/kg for each g/kg (Millero 1982, from memory).
   const hardest = 1.5 * (carbonateHardness.max * 0.35665e-3);
   const saltiest = 0.0199 * salinity.max;
@@ -71,7 +72,13 @@ test("the hardest and saltiest water in which it holds takes a seventh off, by t
     const root = Math.sqrt(strength);
     return 10 ** (-0.509 * (root / (1 + root) - 0.3 * strength));
   };
-  expect(activity(0.005)).toBeCloseTo(0.927, 2);
-  expect(activity(hardest)).toBeCloseTo(0.88, 2);
-  expect(activity(hardest + saltiest)).toBeCloseTo(0.86, 2);
+  // What is there is the activity of bicarbonate times the hydrogen ions, over the constant of Millero 2010.
+  const trueShare = (degrees: number, grams: number, strength: number) => {
+    const bicarbonate = (degrees * 0.35665e-3) / (1 + 2 * 10 ** (7 - pK2));
+    const there = activity(strength) * bicarbonate * 10 ** (pK1 - 7) * 44.0095 * 1000;
+    return there / carbonDioxide({ temperature: 25, pH: 7, carbonateHardness: degrees, salinity: grams });
+  };
+  expect(trueShare(0.005 / (1.5 * 0.35665e-3), 0, 0.005)).toBeCloseTo(0.927, 2);
+  expect(trueShare(carbonateHardness.max, 0, hardest)).toBeCloseTo(0.88, 2);
+  expect(trueShare(carbonateHardness.max, salinity.max, hardest + saltiest)).toBeCloseTo(0.86, 2);
 });

@@ -47,10 +47,12 @@ const against = (profiles: readonly SpeciesProfile[], water: PlannedWater) =>
     .filter((weight) => weight === "blocking" || weight === "restricting");
 
 test("the water that is found is water that assessPlan accepts, to the ends of its margin", () => {
+  let tried = 0;
   fc.assert(
     fc.property(swimmers(4), swings, (profiles, swing) => {
       const found = setPoint(profiles, { swing });
       if (found.conflict) return;
+      tried += 1;
       const { water, margin } = found;
       for (const share of [-1, -0.5, 0, 0.5, 1]) {
         const moved = (axis: Exclude<WaterAxis, "salinity">) =>
@@ -77,6 +79,7 @@ test("the water that is found is water that assessPlan accepts, to the ends of i
     }),
     { numRuns: runs(100) },
   );
+  expect(tried).toBeGreaterThanOrEqual(runs(10));
 });
 
 test("what is doubtful or no certain conflict is what assessPlan leaves open", () => {
@@ -95,10 +98,12 @@ test("what is doubtful or no certain conflict is what assessPlan leaves open", (
 });
 
 test("where none is found, assessPlan accepts no water on a grid", () => {
+  let tried = 0;
   fc.assert(
     fc.property(swimmers(4), (profiles) => {
       const found = setPoint(profiles);
       if (!found.conflict) return;
+      tried += 1;
       const { on } = found.conflict;
       const [from, to, step] = {
         temperature: [17, 34, 0.25],
@@ -120,6 +125,7 @@ test("where none is found, assessPlan accepts no water on a grid", () => {
     }),
     { numRuns: runs(20) },
   );
+  expect(tried).toBeGreaterThanOrEqual(runs(4));
 });
 
 /** The figure in the middle of what all spans share, and how far it is from the nearest end; undefined where they share none. */
@@ -152,6 +158,7 @@ test("figure and margin are those of linear programmes: what is best for all, in
     pH: thresholds.leastPH.value,
     generalHardness: thresholds.leastHardness.value,
   };
+  let tried = 0;
   fc.assert(
     fc.property(swimmers(6), (profiles) => {
       const found = setPoint(profiles);
@@ -162,6 +169,7 @@ test("figure and margin are those of linear programmes: what is best for all, in
         const held = least[axis] / 2;
         if (figures.length === 0 || !kept || kept.margin < held - 1e-9) continue;
         const { at: best } = middleOf(figures.map((figure) => figure.optimum ?? figure.kept)) ?? kept;
+        tried += 1;
         const room = kept.margin - held;
         const at = Math.min(Math.max(best, kept.at - room), kept.at + room);
         expect(found.water[axis]).toBeCloseTo(at, 6);
@@ -170,14 +178,17 @@ test("figure and margin are those of linear programmes: what is best for all, in
     }),
     { numRuns: runs(100) },
   );
+  expect(tried).toBeGreaterThanOrEqual(runs(15));
 });
 
 test("the largest company is that of trying all, and the earliest of them", () => {
   const options = fc.constantFrom<SetPointOptions>({}, { totalAmmonia: 1 }, { swing: { temperature: 2 } });
+  let tried = 0;
   fc.assert(
     fc.property(swimmers(6), options, (profiles, given) => {
       const found = setPoint(profiles, given);
       if (!found.conflict) return;
+      tried += 1;
       const places = [...profiles.keys()];
       const companies = Array.from({ length: 2 ** profiles.length - 1 }, (_, mask) =>
         places.filter((place) => (mask + 1) & (1 << place)),
@@ -208,6 +219,7 @@ test("the largest company is that of trying all, and the earliest of them", () =
     }),
     { numRuns: runs(100) },
   );
+  expect(tried).toBeGreaterThanOrEqual(runs(50));
 });
 
 test("each two that share water, all do", () => {
@@ -222,6 +234,7 @@ test("each two that share water, all do", () => {
 });
 
 test("with ammonia, the hot end is borne, and no warmer and more alkaline one is", () => {
+  let tried = 0;
   fc.assert(
     fc.property(swimmers(3), fc.constantFrom(0.5, 2, 8), (profiles, totalAmmonia) => {
       const [free, found] = [setPoint(profiles), setPoint(profiles, { totalAmmonia })];
@@ -239,9 +252,11 @@ test("with ammonia, the hot end is borne, and no warmer and more alkaline one is
         expect(found.water).toEqual(free.water);
         return;
       }
+      tried += 1;
       const [warmest, mostAlkaline] = corner(found);
       expect(nh3(warmest + 1e-3, mostAlkaline + 1e-3)).toBeGreaterThan(0.025);
     }),
     { numRuns: runs(100) },
   );
+  expect(tried).toBeGreaterThanOrEqual(runs(2));
 });
