@@ -125,10 +125,9 @@ function shown(found: unknown): string {
   if (typeof found === "string") return `"${shortened(found)}"`;
   if (found === undefined) return "nothing";
   if (typeof found === "function") return "a function";
+  if (typeof found !== "object" || found === null) return String(found);
   try {
-    return shortened(
-      isObject(found) || Array.isArray(found) ? (JSON.stringify(found) ?? "nothing") : String(found),
-    );
+    return shortened(JSON.stringify(found) ?? "nothing");
   } catch {
     return "what JSON cannot hold";
   }
@@ -184,8 +183,8 @@ export function inDomain(
   return number;
 }
 
-/** The object itself, or an {@link InvalidInputError} where it is none. */
-export function objectOf<Given>(value: Given, subject: string, expected = "an object"): Given {
+/** The object itself, or an {@link InvalidInputError} where it is none with fields. */
+export function objectOf<Given>(value: Given, subject: string, expected = "a plain object"): Given {
   if (isObject(value)) return value;
   throw refusal(subject, expected, value);
 }

@@ -51,10 +51,10 @@ describe("what cannot be", () => {
       'shape: expected one of eel-like, elongated, fusiform, short-deep, found "round"',
     ],
     [{ length: 5, shape: "constructor" }, "shape: expected one of"],
-    [{ ...good, lengthWeight: null }, "lengthWeight: expected an object, found null"],
+    [{ ...good, lengthWeight: null }, "lengthWeight: expected a plain object, found null"],
     [{ ...good, lengthWeight: { a: 0.01 } }, "lengthWeight.b: expected a finite number, found nothing"],
     [{ ...good, lengthWeight: { a: -1, b: 3 } }, "lengthWeight.a: expected a number above zero, found -1"],
-    [undefined, "what was given: expected an object, found nothing"],
+    [undefined, "what was given: expected a plain object, found nothing"],
   ])("%j is refused", (fish, message) => {
     const call = () => bodyMass(fish as BodyMassInput);
     expect(call).toThrow(InvalidInputError);

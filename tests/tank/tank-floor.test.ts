@@ -37,5 +37,5 @@ test("what is wrong is named from the argument on", () => {
   const floorOf = (tank: unknown) => () => tankFloor(tank as BaseDimensions);
   expect(floorOf({ base, glass: 15, measured: "outer" })).toThrow(/^glass: /);
   expect(floorOf({ base: { ...base, width: 0 } })).toThrow(/^base\.width: /);
-  expect(floorOf(undefined)).toThrow(/^what was given: expected an object, found nothing/);
+  expect(floorOf(undefined)).toThrow(/^what was given: expected a plain object, found nothing/);
 });
