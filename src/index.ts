@@ -7,6 +7,7 @@
 export * from "./advice";
 export * from "./compatibility";
 export {
+  type DomainUnit,
   describeProblem,
   InvalidInputError,
   OutsideDomainError,
