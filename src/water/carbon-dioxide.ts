@@ -1,7 +1,6 @@
 import { inDomain, objectOf, refuseOthers } from "../errors";
 import { frozen } from "../frozen";
-import { convert } from "../units";
-import { kelvins } from "../units/inner";
+import { kelvins, milliequivalentsPerDegree } from "../units/inner";
 
 /** What dissolved carbon dioxide is computed from. */
 export interface CarbonDioxideConditions {
@@ -73,7 +72,7 @@ export function carbonDioxide(conditions: CarbonDioxideConditions): number {
 
   const { K1, K2, Kw } = constants(kelvins(t));
   const hydrogen = 10 ** -acidity;
-  const alkalinity = convert(hardness, "dH", "meq/L") / 1000;
+  const alkalinity = (milliequivalentsPerDegree * hardness) / 1000;
   const inCarbonates = alkalinity - Kw / hydrogen + hydrogen;
   const bicarbonate = Math.max(0, inCarbonates) / (1 + (2 * K2) / hydrogen);
   return ((bicarbonate * hydrogen) / K1) * molarMass * 1000;

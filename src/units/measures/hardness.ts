@@ -11,6 +11,9 @@ export type HardnessUnit = "dH" | "fH" | "eH" | "gpg" | "mg/L-CaCO3" | "mmol/L-C
 const CaCO3 = 100.0872;
 const CaO = 56.0774;
 
+/** Milliequivalents per litre in a German degree, 10 mg/L of CaO, a mole of which carries two. */
+export const milliequivalentsPerDegree = 20 / CaO;
+
 const grain = 64.798_91; // mg: 1 lb = 7000 grains
 
 /** Milligrams of CaCO3 per litre in each unit. */
