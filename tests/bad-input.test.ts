@@ -300,7 +300,7 @@ const misspelt: Readonly<Record<string, readonly (() => unknown)[]>> = {
   assessPlanBy: [() => compatibility.assessPlanBy(compatibility.planRules, planned, slip)],
   outcomes: [() => compatibility.outcomes(profiles, slip)],
   pairPlan: [() => compatibility.pairPlan(...pair, slip)],
-  planThatMeets: [() => compatibility.planThatMeets(planned, lid, slip)],
+  planThatMeets: [() => compatibility.planThatMeets(lid, planned, slip)],
   planner: [
     () => compatibility.planner(planned, slip),
     () => compatibility.planner(planned).with(slip),

@@ -89,7 +89,7 @@ const answers: Readonly<Record<string, () => unknown>> = {
   planner: () => planner(plan()),
   pairPlan: () => pairPlan({ species: danioRerio }, { species: pandaCory }),
   witness: () => witness(plan()),
-  planThatMeets: () => conditions.map((condition) => planThatMeets(plan(), condition)),
+  planThatMeets: () => conditions.map((condition) => planThatMeets(condition, plan())),
   remedies: () => remedies(plan(), { company: [pandaCory] }),
   turningPoints: () => turningPoints(plan(), { on: "tank.footprint" }),
   setPoint: () => setPoint([danioRerio, pandaCory]),

@@ -5,7 +5,7 @@
  * @packageDocumentation
  */
 export { InvalidInputError, OutsideDomainError } from "../errors";
-export type { EntryNitrogen, EntryReason, EntryStep, NoEntryOrder } from "./entry-order/answer";
+export type { EntryNitrogen, EntryOrder, EntryReason, EntryStep, NoEntryOrder } from "./entry-order/answer";
 export { type EntryOrderOptions, entryOrder } from "./entry-order/entry-order";
 export {
   type FedGroup,

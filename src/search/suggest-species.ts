@@ -34,7 +34,7 @@ export interface Suggestion {
 /** How to search. */
 export interface SuggestOptions {
   /** How many to give, at most; a whole number, 10 by default. */
-  readonly limit?: number | undefined;
+  readonly most?: number | undefined;
   /** Languages besides English, that of the reader first: the default exports of `vivary/search/<language>`. */
   readonly languages?: readonly SearchNames[] | undefined;
 }
@@ -46,13 +46,13 @@ export interface SuggestOptions {
  * given where its own name fits better than those of its species.
  *
  * @param typed - At most 200 characters; nothing is found by none.
- * @throws InvalidInputError for anything but a text, for a longer one, for a limit below 1, and for languages that are none.
+ * @throws InvalidInputError for anything but a text, for a longer one, for a `most` below 1, and for languages that are none.
  *
  * @example
  * ```ts
  * import { suggestSpecies } from "vivary/search";
  *
- * suggestSpecies("neon t", { limit: 1 }); // => [{ id: "paracheirodon-innesi", name: "neon tetra", matched: { text: "neon tetra", as: "vernacular" }, rank: 1 }]
+ * suggestSpecies("neon t", { most: 1 }); // => [{ id: "paracheirodon-innesi", name: "neon tetra", matched: { text: "neon tetra", as: "vernacular" }, rank: 1 }]
  * suggestSpecies("moss barb")[0]?.form; // => "green"
  * suggestSpecies("anglefish")[0]?.name; // => "freshwater angelfish"
  * suggestSpecies("corydoras pal")[0]?.matched; // => { text: "Corydoras paleatus", as: "synonym" }
@@ -61,9 +61,9 @@ export interface SuggestOptions {
 export function suggestSpecies(typed: string, options: SuggestOptions = {}): readonly Suggestion[] {
   const text = typedName(typed, "typed");
   const [wanted, single] = [typedIn(text), typedIn(ofOne(text))];
-  const { limit = 10, languages: asked, ...others } = objectOf(options, "options");
+  const { most = 10, languages: asked, ...others } = objectOf(options, "options");
   refuseOthers(others);
-  wholeNumber(limit, "options.limit");
+  wholeNumber(most, "options.most");
   if (wanted.letters === "") return [];
   const languages = languagesIn(asked);
   const entries = [...languages.map((language) => language.entries), scientificEntries()];
@@ -80,7 +80,7 @@ export function suggestSpecies(typed: string, options: SuggestOptions = {}): rea
   return withoutNeedlessForms(found)
     .map((one) => ({ ...one, shown: shownName(one.bearer, languages) }))
     .sort(byFit)
-    .slice(0, limit)
+    .slice(0, most)
     .map(({ bearer, shown, entry: { text, as }, match: { rank } }) => ({
       ...bearer,
       name: shown.text,

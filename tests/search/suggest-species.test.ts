@@ -8,7 +8,7 @@ import { seedOf, someOf } from "../runs";
 
 const idsOf = (typed: string, options?: SuggestOptions) =>
   suggestSpecies(typed, options).map(({ id, form }) => (form ? `${id}, ${form}` : id));
-const everyone: SuggestOptions = { limit: 10_000 };
+const everyone: SuggestOptions = { most: 10_000 };
 const everyoneInGerman: SuggestOptions = { ...everyone, languages: [de] };
 
 /** Letters and digits alone, as a plain reading of a name. */
@@ -84,13 +84,13 @@ test.each([
   ["tiger barbs", "tiger barb"],
   ["neon tetras", "neon tetra"],
 ])("%s finds first what %s does", (several, one) => {
-  expect(idsOf(one, { limit: 3 })).not.toStrictEqual([]);
-  expect(idsOf(several, { limit: 3 })).toStrictEqual(idsOf(one, { limit: 3 }));
+  expect(idsOf(one, { most: 3 })).not.toStrictEqual([]);
+  expect(idsOf(several, { most: 3 })).toStrictEqual(idsOf(one, { most: 3 }));
 });
 
 test("a word with s at its end is one that begins so, and several of what it names", () => {
-  expect(idsOf("rams", { limit: 2 })).toStrictEqual(["mikrogeophagus-ramirezi", "planorbella-duryi"]);
-  expect(idsOf("bettas", { limit: 2 }).sort()).toStrictEqual(["betta-imbellis", "betta-splendens"]);
+  expect(idsOf("rams", { most: 2 })).toStrictEqual(["mikrogeophagus-ramirezi", "planorbella-duryi"]);
+  expect(idsOf("bettas", { most: 2 }).sort()).toStrictEqual(["betta-imbellis", "betta-splendens"]);
   expect(idsOf("discus")[0]).toBe("symphysodon-aequifasciatus");
   expect(idsOf("dicus")[0]).toBe("symphysodon-aequifasciatus");
 });
@@ -108,7 +108,7 @@ test.each([
 });
 
 test("each says what to show, which name fits, and what sort of name that is", () => {
-  expect(suggestSpecies("brachydanio rer", { limit: 1 })).toStrictEqual([
+  expect(suggestSpecies("brachydanio rer", { most: 1 })).toStrictEqual([
     {
       id: "danio-rerio",
       name: "zebra danio",
@@ -220,7 +220,7 @@ describe("a slip of the finger", () => {
         .flatMap((name) => misspelt(name, index).map((typed) => ({ id, typed }))),
     );
     const missed = tried.filter(
-      ({ id, typed }) => !suggestSpecies(typed, { limit: 5, languages: [de] }).some((one) => one.id === id),
+      ({ id, typed }) => !suggestSpecies(typed, { most: 5, languages: [de] }).some((one) => one.id === id),
     );
     expect(tried.length).toBeGreaterThan(3000);
     expect(missed.length / tried.length).toBeLessThan(0.05);
@@ -313,8 +313,8 @@ describe("whatever is typed", () => {
     expect(() => suggestSpecies(typed as string)).toThrow(InvalidInputError);
   });
 
-  test.each([0, -1, 1.5, Number.NaN, "5"])("a limit of %o is refused", (limit) => {
-    expect(() => suggestSpecies("danio", { limit: limit as number })).toThrow(InvalidInputError);
+  test.each([0, -1, 1.5, Number.NaN, "5"])("%o at most is refused", (most) => {
+    expect(() => suggestSpecies("danio", { most: most as number })).toThrow(InvalidInputError);
   });
 
   test.each([[["de"]], [[null]], [[{}]], ["de"], [{ language: "de" }]])(
@@ -338,7 +338,7 @@ describe("whatever is typed", () => {
 
   test("ten are given, or as many as are asked for", () => {
     expect(suggestSpecies("tetra")).toHaveLength(10);
-    expect(suggestSpecies("tetra", { limit: 3 })).toHaveLength(3);
+    expect(suggestSpecies("tetra", { most: 3 })).toHaveLength(3);
   });
 });
 

@@ -13,7 +13,7 @@ export function conditionsView(judged: JudgedPlan, shown: Shown, change: Change)
   const { texts } = shown.language;
   const amiss = verdict.conditions.filter((condition) => isMet(condition, plan) === false);
   const unsaid = verdict.conditions.filter((condition) => isMet(condition, plan) === undefined);
-  const filled = unsaid.reduce((known, condition) => planThatMeets(known, condition) ?? known, plan);
+  const filled = unsaid.reduce((known, condition) => planThatMeets(condition, known) ?? known, plan);
   const item = (condition: JointCondition, act: string) =>
     conditionView(condition, act, judged, shown, change);
   return [
@@ -45,7 +45,7 @@ function conditionView(
   const { texts, messages } = shown.language;
   const { on, of, findings } = condition;
   const id = `condition-${on.replaceAll(".", "-")}-${of ?? "tank"}`;
-  const changed = planThatMeets(plan, condition);
+  const changed = planThatMeets(condition, plan);
   const told = (part: Parameters<typeof sentenceIn>[2]) =>
     sentenceIn(messages, verdict, part, { units: shown.units });
   const reasons = findings.flatMap((index) => verdict.findings[index] ?? []).map(told);

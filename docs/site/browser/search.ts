@@ -34,7 +34,7 @@ export function searchIn(languages: readonly SearchNames[]): void {
     return count > most ? more : `${found} ${count}`;
   };
   const show = () => {
-    const suggestions = suggestSpecies(input.value, { languages, limit: most + 1 });
+    const suggestions = suggestSpecies(input.value, { languages, most: most + 1 });
     list.replaceChildren(...suggestions.slice(0, most).map((one) => itemOf(one, listAt)));
     status.textContent = saidOf(suggestions.length);
   };

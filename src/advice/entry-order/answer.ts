@@ -1,6 +1,13 @@
 import type { Outcome } from "../../compatibility";
 import type { Range } from "../../ranges";
 
+/** Who moves in when. */
+export interface EntryOrder {
+  /** In their order, the days no sooner than which they can be. */
+  readonly steps: readonly EntryStep[];
+  readonly reason?: undefined;
+}
+
 /** Groups that move in on one day. */
 export interface EntryStep {
   /** The first day that will do, counted from the day on which the tank is set up; 0 for those that are there already. */
@@ -61,6 +68,7 @@ export type EntryReason =
 
 /** That there is no order, and why. */
 export interface NoEntryOrder {
+  readonly steps?: undefined;
   /**
    * `unsuitable`: so is the whole plan. `others-there`: animals live in the tank already that would harm
    * these, which are still too short. `both-grow-first`: each of these would have to grow before the others come.

@@ -2,7 +2,7 @@ import { type AssessOptions, planner } from "../../compatibility";
 import { inDomain, objectOf, wholeNumber } from "../../errors";
 import { frozen } from "../../frozen";
 import type { Plan } from "../../plan";
-import type { EntryStep, NoEntryOrder } from "./answer";
+import type { EntryOrder, NoEntryOrder } from "./answer";
 import { comersOf, groupsOf } from "./comers";
 import { grownUp } from "./growing";
 import { prefixesOf } from "./prefixes";
@@ -49,8 +49,7 @@ const quarantineDays = /* @__PURE__ */ frozen({ min: 0, max: 365 } as const);
  * those with more on one day included. Of more species the first that is found, where each step takes those of whom
  * least is amiss, one, two or all that are left, in 2,000 tries.
  *
- * @returns The steps in their order, the days no sooner than which they can be; or an object with the `reason` that
- * there is none.
+ * @returns The `steps` in their order, or the `reason` that there are none.
  * @throws InvalidInputError for what `assessPlan` refuses, a quarantine that is no number, and `quarantineTanks` that are no
  * whole number from 1 to 20.
  * @throws OutsideDomainError for a quarantine outside 0 to 365 days, or a temperature outside that of `ration`, 0 to 40 °C.
@@ -65,10 +64,10 @@ const quarantineDays = /* @__PURE__ */ frozen({ min: 0, max: 365 } as const);
  *   tank: { base: { shape: "rectangle", length: 100, width: 40 }, cover: 0.5, filter: { mediaArea: 3, age: 0 } },
  *   groups: [{ species: bettaSplendens, males: 1 }, { species: hoplisomaPanda, unsexed: 8 }],
  * });
- * "reason" in order ? order.reason : order.map(({ day, groups }) => [day, groups]); // => [[56, [1]], [86, [0]]]
+ * order.reason ?? order.steps.map(({ day, groups }) => [day, groups]); // => [[56, [1]], [86, [0]]]
  * ```
  */
-export function entryOrder(plan: Plan, options: EntryOrderOptions = {}): readonly EntryStep[] | NoEntryOrder {
+export function entryOrder(plan: Plan, options: EntryOrderOptions = {}): EntryOrder | NoEntryOrder {
   const { quarantine: asked = 30, quarantineTanks = 1, ...assessing } = objectOf(options, "options");
   const quarantine = inDomain(asked, "options.quarantine", quarantineDays, "d");
   wholeNumber(quarantineTanks, "options.quarantineTanks", mostTanks);
@@ -103,5 +102,7 @@ export function entryOrder(plan: Plan, options: EntryOrderOptions = {}): readonl
     lastDay: (order) => datesOf(order).at(-1)?.day ?? 0,
   });
   if (!found.order) return refusedBefore(found, { there, coming, prefix });
-  return stepsTold(datesOf(found.order), { plan: whole.plan, there: groupsOf(there), prefix, ties });
+  return {
+    steps: stepsTold(datesOf(found.order), { plan: whole.plan, there: groupsOf(there), prefix, ties }),
+  };
 }

@@ -130,7 +130,7 @@ function weekly(
   const change = ofPart(["tank"], () => weeklyChange({ ...tank, nitrate }));
   if (change) return { outOfReach: missed, weeklyChange: change };
   const reached = decimal(nitrate + weeklyRise(tank));
-  const by = decimal((tank.most ?? nitrateLimit) - reached);
+  const by = decimal((tank.limit ?? nitrateLimit) - reached);
   return { outOfReach: [...missed, { on: "nitrate", by, reachable: { min: reached, max: reached } }] };
 }
 
@@ -171,9 +171,9 @@ function nitrateKeptDown(
   sources: readonly Dissolved[],
   tank: NonNullable<MixWaterInput["tank"]>,
 ): readonly WantedFigure[] {
-  const { nitrogen, volume, most = nitrateLimit, ...others } = objectOf(tank, "");
+  const { nitrogen, volume, limit = nitrateLimit, ...others } = objectOf(tank, "");
   refuseOthers(others, "");
-  const max = positive(most, "most") - weeklyRise({ nitrogen, volume }) / mostChanged;
+  const max = positive(limit, "limit") - weeklyRise({ nitrogen, volume }) / mostChanged;
   const ofSources = sources.flatMap(({ nitrate }) => nitrate ?? []);
   const isKnown = ofSources.length === sources.length;
   return isKnown ? [{ on: "nitrate", span: { max }, ofSources, ends: [max] }] : [];

@@ -19,7 +19,7 @@ export interface WeeklyChangeInput {
   /** Nitrate of the water that is put in, as NO3, mg/L. Default 0. */
   readonly nitrate?: number | undefined;
   /** Nitrate that the tank may reach, as NO3, mg/L. Default {@link nitrateLimit}. */
-  readonly most?: number | undefined;
+  readonly limit?: number | undefined;
 }
 
 /** How much water is changed each week. */
@@ -50,10 +50,10 @@ export interface WeeklyChange {
  * ```
  */
 export function weeklyChange(tank: WeeklyChangeInput): WeeklyChange | undefined {
-  const { nitrogen, volume, nitrate = 0, most = nitrateLimit, ...others } = objectOf(tank, "");
+  const { nitrogen, volume, nitrate = 0, limit = nitrateLimit, ...others } = objectOf(tank, "");
   refuseOthers(others, "");
   const rise = weeklyRise({ nitrogen, volume });
-  const left = positive(most, "most") - notNegative(nitrate, "nitrate");
+  const left = positive(limit, "limit") - notNegative(nitrate, "nitrate");
   if (left <= 0 || rise > left) return undefined;
   return { share: rise / left, litres: (rise / left) * volume };
 }

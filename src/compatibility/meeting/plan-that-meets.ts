@@ -25,13 +25,13 @@ import { sexAsked } from "./sex-asked";
  *   tank: { base: { shape: "rectangle", length: 100, width: 40 } },
  *   groups: [{ species: danioRerio, unsexed: 4 }],
  * } as const;
- * planThatMeets(plan, { on: "group.count", of: 0, wanted: { min: 8 } })?.groups[0]?.unsexed; // => 8
- * planThatMeets(plan, { on: "tank.lid", wanted: { oneOf: [true] } })?.tank.lid; // => true
+ * planThatMeets({ on: "group.count", of: 0, wanted: { min: 8 } }, plan)?.groups[0]?.unsexed; // => 8
+ * planThatMeets({ on: "tank.lid", wanted: { oneOf: [true] } }, plan)?.tank.lid; // => true
  * ```
  */
 export function planThatMeets(
-  plan: Plan,
   condition: AimedCondition,
+  plan: Plan,
   options: AssessOptions = {},
 ): Plan | undefined {
   const by = assessPlanWith(options);

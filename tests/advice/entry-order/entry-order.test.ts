@@ -14,7 +14,7 @@ describe("who comes first", () => {
 
   test("is company, before the shy that hide without it", () => {
     const steps = stepsIn(orderOf([newcomer("shy", shy), newcomer("calm")]));
-    expect(groupsIn(steps)).toEqual([[1], [0]]);
+    expect(groupsIn({ steps })).toEqual([[1], [0]]);
     expect(steps[1]?.because).toContainEqual({
       reason: "others-first",
       groups: [1],
@@ -24,7 +24,7 @@ describe("who comes first", () => {
 
   test("is never who defends a place that others would have to win", () => {
     const steps = stepsIn(orderOf([newcomer("holder", defender), newcomer("a"), newcomer("b")]));
-    expect(groupsIn(steps)).toEqual([[1], [2], [0]]);
+    expect(groupsIn({ steps })).toEqual([[1], [2], [0]]);
     expect(steps[2]?.because).toContainEqual({ reason: "defends-place" });
     expect(steps[0]?.because).not.toContainEqual({ reason: "defends-place" });
   });
@@ -33,7 +33,7 @@ describe("who comes first", () => {
     // Up to 2 cm it eats, up to 1.25 times that it may try; that both live at the surface lets it.
     const small = newcomer("small", { "size.adultLength": adults(2.2), "space.zones": ["surface"] });
     const steps = stepsIn(orderOf([newcomer("hunter", hunter), small]));
-    expect(groupsIn(steps)).toEqual([[1], [0]]);
+    expect(groupsIn({ steps })).toEqual([[1], [0]]);
     expect(steps[1]).toMatchObject({ outcome: "undetermined" });
     expect(steps[1]?.because).toContainEqual({ reason: "may-eat", groups: [1] });
   });
@@ -51,7 +51,7 @@ describe("animals that are still too short", () => {
     const steps = stepsIn(
       orderOf([newcomer("hunter", hunter), newcomer("prey", { "size.grownAt": 10 }, fry)]),
     );
-    expect(groupsIn(steps)).toEqual([[1], [0]]);
+    expect(groupsIn({ steps })).toEqual([[1], [0]]);
     const grows = steps[1]?.because.find(({ reason }) => reason === "others-grow");
     // The next tenth above 1.25 × 2 cm, up to which it may try; of 5 cm, nine tenths at ten months.
     expect(grows).toMatchObject({ group: 1, length: 2.6 });
@@ -152,7 +152,7 @@ describe("the day", () => {
     const needs = newcomer("needs", { "space.grownInPlants": true });
     const digs = newcomer("digs", { "effects.digs": true });
     const steps = stepsIn(orderOf([needs, digs, newcomer("a")], { tank: { plants: "planted" } }));
-    expect(groupsIn(steps)).toEqual([[2], [0], [1]]);
+    expect(groupsIn({ steps })).toEqual([[2], [0], [1]]);
     expect(steps.map(({ day }) => day)).toEqual([30, 60, 90]);
     expect(steps[1]?.because).toContainEqual({ reason: "plants-grow-in", day: 56 });
     expect(steps[2]?.because).toContainEqual({ reason: "plants-grow-in", day: 56 });
@@ -190,7 +190,7 @@ test("animals of which none may come alone come on one day", () => {
   const steps = stepsIn(
     orderOf([newcomer("a"), newcomer("b"), newcomer("c"), newcomer("d")], {}, { rules: [inTwos] }),
   );
-  expect(groupsIn(steps)).toEqual([
+  expect(groupsIn({ steps })).toEqual([
     [0, 1],
     [2, 3],
   ]);

@@ -1,4 +1,4 @@
-import { type EntryStep, entryOrder, type NoEntryOrder } from "../../../src/advice";
+import { type EntryOrder, type EntryStep, entryOrder, type NoEntryOrder } from "../../../src/advice";
 import type { EntryOrderOptions } from "../../../src/advice/entry-order/entry-order";
 import { predation } from "../../../src/compatibility/rules/pair/predation";
 import { plants } from "../../../src/compatibility/rules/plan/plants";
@@ -57,17 +57,17 @@ export function orderOf(
   groups: readonly Group[],
   { tank, ...changes }: Changes = {},
   options: EntryOrderOptions = {},
-): readonly EntryStep[] | NoEntryOrder {
+): EntryOrder | NoEntryOrder {
   const plan: Plan = planOf(groups, { ...changes, tank: { filter: { mediaArea: 20, age: 365 }, ...tank } });
   return entryOrder(plan, { rules, ...options });
 }
 
 /** The groups of each step, or the reason that there is none. */
-export const groupsIn = (order: readonly EntryStep[] | NoEntryOrder) =>
-  "reason" in order ? order.reason : order.map(({ groups }) => groups);
+export const groupsIn = (order: EntryOrder | NoEntryOrder) =>
+  order.reason ?? order.steps.map(({ groups }) => groups);
 
 /** The steps; a test fails where there are none. */
-export function stepsIn(order: readonly EntryStep[] | NoEntryOrder): readonly EntryStep[] {
-  if ("reason" in order) throw new Error(`no order: ${order.reason}`);
-  return order;
+export function stepsIn({ steps, reason }: EntryOrder | NoEntryOrder): readonly EntryStep[] {
+  if (!steps) throw new Error(`no order: ${reason}`);
+  return steps;
 }

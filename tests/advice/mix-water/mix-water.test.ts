@@ -109,7 +109,7 @@ test("what is no tank is refused by its path in what was given", () => {
     mixWater({ ...given, tank: { nitrogen: 20, volume: 100, ...tank } });
   expectRefused(withTank({ nitrogen: -1 }), /^tank\.nitrogen$/);
   expectRefused(withTank({ volume: 0 }), /^tank\.volume$/);
-  expectRefused(withTank({ most: Number.NaN }), /^tank\.most$/);
+  expectRefused(withTank({ limit: Number.NaN }), /^tank\.limit$/);
   for (const tank of [100, 0, Number.NaN, "", null, false])
     expectRefused(() => mixWater({ ...given, tank: tank as never }), /^tank$/);
 });
@@ -120,8 +120,8 @@ test("a key that nothing reads is refused", () => {
   expectRefused(() => mixWater({ ...given, tanks: {} } as never), /^tanks$/);
   const misspelt = { ...wanted, carbonatHardness: { max: 6 } };
   expectRefused(() => mixWater({ ...given, wanted: misspelt }), /^wanted\.carbonatHardness$/);
-  const tank = { nitrogen: 20, volume: 100, limit: 30 };
-  expectRefused(() => mixWater({ ...given, tank }), /^tank\.limit$/);
+  const tank = { nitrogen: 20, volume: 100, most: 30 };
+  expectRefused(() => mixWater({ ...given, tank }), /^tank\.most$/);
 });
 
 test("a water that is not known, a span the wrong way round, or nothing wanted is refused", () => {

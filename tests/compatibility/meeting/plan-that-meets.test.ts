@@ -17,26 +17,26 @@ describe("a condition of a verdict, met at the press of a button", () => {
     const { conditions } = assessPlan(plan);
     expect(conditions.length).toBeGreaterThan(5);
     for (const condition of conditions) {
-      const changed = planThatMeets(plan, condition);
+      const changed = planThatMeets(condition, plan);
       expect(changed && isMet(condition, changed)).toBe(true);
     }
   });
 
   test("leaves a plan alone that meets it", () => {
-    expect(planThatMeets(plan, { on: "group.count", of: 0, wanted: { min: 2 } })).toBe(plan);
+    expect(planThatMeets({ on: "group.count", of: 0, wanted: { min: 2 } }, plan)).toBe(plan);
   });
 
   test("takes no animal away", () => {
-    expect(planThatMeets(plan, { on: "group.count", of: 0, wanted: { max: 1 } })).toBeUndefined();
+    expect(planThatMeets({ on: "group.count", of: 0, wanted: { max: 1 } }, plan)).toBeUndefined();
   });
 
   test("is left to the keeper where a tank would need more places than a plan may hold", () => {
     const crowd: Plan = { ...plan, groups: [{ species: trichogasterChuna, unsexed: 5000 }] };
     const places = { on: "tank.sightBreaks", wanted: { min: 2499 } } as const;
     const caves = { on: "tank.hides", of: 0, wanted: { min: 5000 } } as const;
-    expect(planThatMeets(crowd, places)).toBeUndefined();
+    expect(planThatMeets(places, crowd)).toBeUndefined();
     expect(
-      planThatMeets({ ...plan, groups: [{ species: ancistrus, unsexed: 5000 }] }, caves),
+      planThatMeets(caves, { ...plan, groups: [{ species: ancistrus, unsexed: 5000 }] }),
     ).toBeUndefined();
   });
 
@@ -46,13 +46,13 @@ describe("a condition of a verdict, met at the press of a button", () => {
     const large: Plan = { tank: { base: { shape: "rectangle", length: 300, width: 100 } }, groups: [male] };
 
     test("adds females", () => {
-      expect(planThatMeets(large, twoOfIt)?.groups).toEqual([{ ...male, females: 1 }]);
+      expect(planThatMeets(twoOfIt, large)?.groups).toEqual([{ ...male, females: 1 }]);
     });
 
     test("adds males beside those that leave females no peace", () => {
       const beside: Plan = { ...large, groups: [male, { species: labidochromis, unsexed: 5 }] };
       expect(assessPlan(beside).conditions).toContainEqual(expect.objectContaining(twoOfIt));
-      const changed = planThatMeets(beside, twoOfIt);
+      const changed = planThatMeets(twoOfIt, beside);
       expect(changed?.groups[0]).toEqual({ ...male, males: 2 });
       expect(changed && assessPlan(changed).outcome).toBe("conditional");
     });
@@ -60,6 +60,6 @@ describe("a condition of a verdict, met at the press of a button", () => {
 
   test("is left to the keeper where a species would have to be chosen", () => {
     const shy: Plan = { ...plan, groups: [{ species: trichogasterChuna, males: 1 }] };
-    expect(planThatMeets(shy, { on: "group.company", of: 0, wanted: { oneOf: [true] } })).toBeUndefined();
+    expect(planThatMeets({ on: "group.company", of: 0, wanted: { oneOf: [true] } }, shy)).toBeUndefined();
   });
 });

@@ -19,9 +19,10 @@ export const carbonDioxide = /* @__PURE__ */ ownRule({
   measures: { pH: "pH", hardness: "dH", dissolved: "mg/L", limit: "mg/L" },
   judge: ({ plan, thresholds: { carbonDioxide: limit } }) => {
     const { "water.pH": pH, "water.carbonateHardness": hardness, "water.salinity": salinity } = plan;
+    const { "water.temperature": temperature = usual } = plan;
     if (pH === undefined || hardness === undefined || salinity > carbonDioxideDomain.salinity.max) return [];
     const most = dissolved({
-      temperature: plan["water.temperature"] ?? usual,
+      temperature,
       pH: within(pH, carbonDioxideDomain.pH),
       carbonateHardness: within(hardness, carbonDioxideDomain.carbonateHardness),
     });
