@@ -332,7 +332,7 @@ const checks: Readonly<Record<string, Check>> = {
         "Möglich ist -2 bis 48 °C.",
         "Möglich ist eine ganze Zahl, 0 bis 1.000.000.",
         "Möglich ist 0,01 bis 100.000 cm.",
-        "Möglich ist mehr als 0, bis 1.000 cm.",
+        "Möglich ist 0,1 bis 1.000 cm.",
       ]),
       ...expectSame("the list", [...mended].sort(), [
         "Grundfläche: Länge (cm)",
