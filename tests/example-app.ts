@@ -324,6 +324,8 @@ const checks: Readonly<Record<string, Check>> = {
     ];
     const told = await Promise.all(notes.map((id) => reads(`#${id}-note`)));
     const mended = await page.locator(".mend a").allTextContents();
+    await page.fill("#groups-0-length", "35");
+    const inMillimetres = await reads("#groups-0-length-note");
     await page.selectOption("#units", "us");
     const inFahrenheit = await reads("#water-temperature-note");
     return [
@@ -341,6 +343,7 @@ const checks: Readonly<Record<string, Check>> = {
         "Temperatur (°C)",
         "pH-Wert",
       ]),
+      ...expectSame("a neon in millimetres", inMillimetres, "So lang wird kein Tier dieser Art."),
       ...expectSame("in other units", inFahrenheit, "Möglich ist 28,4 bis 118,4 °F."),
     ];
   },

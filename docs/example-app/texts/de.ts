@@ -124,6 +124,7 @@ export const de: Texts = {
       whole: `Möglich ist eine ganze Zahl, ${least} bis ${most}.`,
     })[which],
   noAnimals: "Wie viele sind es?",
+  tooLong: "So lang wird kein Tier dieser Art.",
   beyondWhole: "Deckung und freier Raum teilen sich das Becken: zusammen höchstens 100\u00a0%.",
   search: {
     label: "Eine Art hinzufügen",

@@ -123,6 +123,7 @@ export const en: Texts = {
       whole: `This can be a whole number, ${least} to ${most}.`,
     })[which],
   noAnimals: "Say how many there are.",
+  tooLong: "No animal of its kind grows so long.",
   beyondWhole: "Cover and what is free to swim in share the tank: together at most 100\u00a0%.",
   search: {
     label: "Add a species",

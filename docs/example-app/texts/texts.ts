@@ -85,6 +85,7 @@ export interface Texts {
   readonly limits: (least: string, most: string, which: "from" | "above" | "whole") => string;
   readonly noAnimals: string;
   readonly beyondWhole: string;
+  readonly tooLong: string;
 
   readonly search: {
     readonly label: string;

@@ -60,5 +60,6 @@ function toMend(problem: Problem, limits: string | undefined, texts: Texts): str
   const { path, code } = problem;
   if (path.length === 2 && path[0] === "groups") return texts.noAnimals;
   if (isBeyondWhole(problem)) return texts.beyondWhole;
+  if (code === "conflict" && path[0] === "groups" && path[2] === "length") return texts.tooLong;
   return (code === "range" && limits) || texts.problems[code];
 }
