@@ -6,7 +6,8 @@ import { surveyedPlan } from "./surveyed-plan";
 
 /**
  * What law and official guidance that we hold ask of a tank and its fish for lasting keeping, beside what a plan has:
- * one row a requirement, by jurisdiction. A row compares figures and is no judgement of a plan: texts change, are read
+ * one row a requirement, by jurisdiction: all that we hold, wherever the plan's `jurisdiction` says that the tank stands,
+ * which decides on laws that name species alone. A row compares figures and is no judgement of a plan: texts change, are read
  * by authorities, and ask for more than figures. Each carries a caution that points to the text in force.
  *
  * Volumes in L, lengths in cm, floors in m², hardness in °dH; `has.of` says what was compared, `asked.by` which length
