@@ -196,7 +196,7 @@ export const animals = fc
       females: fc.integer({ min: 0, max: 3 }),
       unsexed: fc.constantFrom(1, 2, 6),
       juveniles: fc.integer({ min: 0, max: 2 }),
-      length: fc.constantFrom(1, 2.5, 3.9),
+      length: fc.constantFrom(1, 2.5, 3.7),
       temper: fc.constantFrom("shyer" as const, "typical" as const, "bolder" as const, "bully" as const),
       raises: fc.boolean(),
     },
