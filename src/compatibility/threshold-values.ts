@@ -1,4 +1,5 @@
-import { notNegative, objectOf, refusal } from "../errors";
+import { notNegative, objectOf } from "../checks";
+import { refusal } from "../errors";
 import { frozen } from "../frozen";
 
 /** Shares of something else: from 0 to 1. */

@@ -1,4 +1,4 @@
-import { inDomain, objectOf, oneOf, positive, refuseOthers } from "../errors";
+import { inDomain, objectOf, oneOf, positive, refuseOthers } from "../checks";
 import { frozen } from "../frozen";
 import type { Range } from "../ranges";
 import type { TraitValue } from "../species";

@@ -1,4 +1,4 @@
-import { inDomain, objectOf, refuseOthers } from "../errors";
+import { inDomain, objectOf, refuseOthers } from "../checks";
 import { frozen } from "../frozen";
 import type { Range } from "../ranges";
 

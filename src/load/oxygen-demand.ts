@@ -1,4 +1,4 @@
-import { inDomain, objectOf, positive, refuseOthers } from "../errors";
+import { inDomain, objectOf, positive, refuseOthers } from "../checks";
 import { frozen } from "../frozen";
 import type { Range } from "../ranges";
 import { kelvins } from "../units/inner";

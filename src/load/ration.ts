@@ -1,4 +1,4 @@
-import { inDomain, objectOf, positive, refuseOthers } from "../errors";
+import { inDomain, objectOf, positive, refuseOthers } from "../checks";
 import type { Range } from "../ranges";
 import { oxygenDemand, oxygenDemandDomain } from "./oxygen-demand";
 

@@ -1,4 +1,5 @@
-import { InvalidInputError, listOf, type Problem, type ProblemCode } from "../errors";
+import { listOf } from "../checks";
+import { InvalidInputError, type Problem, type ProblemCode } from "../errors";
 import { isFrozenThrough } from "../frozen";
 import { isObject } from "../is-object";
 import { bodyMassDomain } from "../load";

@@ -1,4 +1,4 @@
-import { finite } from "../errors";
+import { finite } from "../checks";
 import { ends } from "./ends";
 import type { PartialRange } from "./range";
 

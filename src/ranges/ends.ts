@@ -1,4 +1,5 @@
-import { finite, objectOf, refusal } from "../errors";
+import { finite, objectOf } from "../checks";
+import { refusal } from "../errors";
 import type { PartialRange, Range } from "./range";
 
 /**

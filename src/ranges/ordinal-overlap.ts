@@ -1,4 +1,5 @@
-import { listOf, objectOf, oneOf, refusal } from "../errors";
+import { listOf, objectOf, oneOf } from "../checks";
+import { refusal } from "../errors";
 import type { Range } from "./range";
 
 /** A range over an ordered list of classes, such as still < gentle < moderate < strong; both ends included. */

@@ -1,5 +1,6 @@
 import type * as z from "zod";
-import { oneOf, type Problem } from "../errors";
+import { oneOf } from "../checks";
+import type { Problem } from "../errors";
 import { frozen } from "../frozen";
 import { frozenWhenRead, once } from "../later";
 import { type JsonSchema, jsonSchemaOf } from "./as-json";

@@ -1,4 +1,5 @@
-import { listOf, objectOf, ofPart, refuseOthers, wholeNumber } from "../errors";
+import { listOf, objectOf, refuseOthers, wholeNumber } from "../checks";
+import { ofPart } from "../errors";
 import { typedName } from "../typed-name";
 import {
   acceptedNames,

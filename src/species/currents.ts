@@ -1,4 +1,4 @@
-import { oneOf } from "../errors";
+import { oneOf } from "../checks";
 import { flow } from "./traits/class-lists";
 import type { FlowClass } from "./traits/class-names";
 

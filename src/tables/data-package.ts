@@ -1,5 +1,6 @@
 import { version } from "../../package.json";
-import { listOf, oneOf, refusal } from "../errors";
+import { listOf, oneOf } from "../checks";
+import { refusal } from "../errors";
 import { frozen } from "../frozen";
 import { overlaps } from "./overlaps/overlaps";
 import { facts } from "./records/facts";

@@ -1,5 +1,5 @@
+import { listOf, objectOf, oneOf } from "../checks";
 import type { Finding, Quantity, Verdict } from "../compatibility";
-import { listOf, objectOf, oneOf } from "../errors";
 import { frozen } from "../frozen";
 import type { Condition } from "../plan";
 import { bases } from "../species";

@@ -1,4 +1,5 @@
-import { finite, oneOf, refusal } from "../errors";
+import { finite, oneOf } from "../checks";
+import { refusal } from "../errors";
 import type { LengthUnit } from "../units";
 import { micrometres } from "../units/inner";
 

@@ -1,4 +1,5 @@
-import { objectOf, oneOf, refusal } from "../errors";
+import { objectOf, oneOf } from "../checks";
+import { refusal } from "../errors";
 import type { LengthUnit } from "../units";
 import type { TankBase } from "./base";
 import type { FloorAt, FloorMeasures } from "./floor";

@@ -1,5 +1,6 @@
 import configureMeasurements, { type Converter as Conversion } from "convert-units";
-import { finite, refusal } from "../errors";
+import { finite } from "../checks";
+import { refusal } from "../errors";
 import { once } from "../later";
 import { definitions } from "./definitions";
 import type { Measure, Unit } from "./unit";

@@ -1,4 +1,4 @@
-import { oneOf } from "../errors";
+import { oneOf } from "../checks";
 import { amounts } from "./converter";
 import { definitions } from "./definitions";
 import type { Measure, UnitsByMeasure } from "./unit";

@@ -1,4 +1,5 @@
-import { listOf, notNegative, objectOf, refusal, refuseOthers } from "../errors";
+import { listOf, notNegative, objectOf, refuseOthers } from "../checks";
+import { refusal } from "../errors";
 
 /** What stays the sum of its parts when waters are mixed. */
 export interface Dissolved {

@@ -1,5 +1,5 @@
+import { inDomain, objectOf, wholeNumber } from "../../checks";
 import { type AssessOptions, planner } from "../../compatibility";
-import { inDomain, objectOf, wholeNumber } from "../../errors";
 import { frozen } from "../../frozen";
 import type { Plan } from "../../plan";
 import type { EntryOrder, NoEntryOrder } from "./answer";

@@ -1,5 +1,5 @@
+import { objectOf, wholeNumber } from "../../checks";
 import type { Finding, LibraryFinding, Planner, WitnessOptions } from "../../compatibility";
-import { objectOf, wholeNumber } from "../../errors";
 import type { Group, Plan } from "../../plan";
 import type { TankDimensions } from "../../tank";
 import { againstIn, furnishedFor, suitableIn } from "./furnished";

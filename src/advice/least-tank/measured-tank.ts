@@ -1,4 +1,5 @@
-import { listOf, ofPart, refusal } from "../../errors";
+import { listOf } from "../../checks";
+import { ofPart, refusal } from "../../errors";
 import { type FloorMeasures, lengthInCm, type TankDimensions, tankFloor, tankGeometry } from "../../tank";
 
 /** A tank to choose from, with what it measures. */

@@ -1,5 +1,6 @@
+import { listOf, notNegative, objectOf, positive, refuseOthers } from "../../checks";
 import { decimal } from "../../decimal";
-import { listOf, notNegative, objectOf, ofPart, positive, refusal, refuseOthers } from "../../errors";
+import { ofPart, refusal } from "../../errors";
 import type { PartialRange, Range } from "../../ranges";
 import { ends } from "../../ranges/inner";
 import { type Dissolved, mixture } from "../../water";

@@ -1,4 +1,4 @@
-import { notNegative, objectOf, positive, refuseOthers } from "../../errors";
+import { notNegative, objectOf, positive, refuseOthers } from "../../checks";
 
 /** Nitrate, as NO3, of which one gram of nitrogen makes so many: molar masses 62.0049 and 14.0067. */
 const perNitrogen = 62.0049 / 14.0067;

@@ -1,3 +1,4 @@
+import { objectOf, oneOf, wholeNumber } from "../../checks";
 import {
   type AssessOptions,
   type Finding,
@@ -7,7 +8,6 @@ import {
   type Verdict,
 } from "../../compatibility";
 import { askedAtWorst } from "../../compatibility/inner";
-import { objectOf, oneOf, wholeNumber } from "../../errors";
 import type { Plan } from "../../plan";
 import { profilesOf } from "../../plan/inner";
 import type { SpeciesProfile } from "../../species";

@@ -1,6 +1,7 @@
+import { notNegative, objectOf, positive, refuseOthers } from "../../checks";
 import type { ThresholdValues } from "../../compatibility";
 import { thresholdValues } from "../../compatibility/inner";
-import { notNegative, objectOf, positive, refusal, refuseOthers } from "../../errors";
+import { refusal } from "../../errors";
 import type { HotTerms } from "./room/hot-end";
 import { unionizedAmmoniaLimit } from "./room/hot-end";
 import type { Swing } from "./room/kept-water";

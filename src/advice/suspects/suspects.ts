@@ -1,5 +1,5 @@
+import { listOf, oneOf } from "../../checks";
 import { type AssessOptions, assessPlan, type Finding } from "../../compatibility";
-import { listOf, oneOf } from "../../errors";
 import { type Condition, isMet, type Plan } from "../../plan";
 import { type OfIndividuals, ofIndividuals } from "./individuals";
 import { type Look, lookFor } from "./looks";

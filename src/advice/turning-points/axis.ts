@@ -1,5 +1,6 @@
+import { finite, oneOf } from "../../checks";
 import type { PlanChange } from "../../compatibility";
-import { finite, oneOf, refusal } from "../../errors";
+import { refusal } from "../../errors";
 import { type FactName, type FactUnit, facts, type Group, type Plan } from "../../plan";
 import { checkedPlan, speciesOf } from "../../plan/inner";
 import type { Range } from "../../ranges";

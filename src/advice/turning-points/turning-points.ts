@@ -1,6 +1,6 @@
+import { objectOf } from "../../checks";
 import { type AssessOptions, type Outcome, planner as plannerOf } from "../../compatibility";
 import { decimal } from "../../decimal";
-import { objectOf } from "../../errors";
 import { onceOfEach } from "../../later";
 import type { Plan } from "../../plan";
 import type { FlowClass } from "../../species";

@@ -1,3 +1,4 @@
+import { objectOf } from "../../checks";
 import {
   type AssessOptions,
   type Finding,
@@ -5,7 +6,7 @@ import {
   planner as plannerOf,
 } from "../../compatibility";
 import { joinable } from "../../compatibility/inner";
-import { objectOf, refusal } from "../../errors";
+import { refusal } from "../../errors";
 import { once } from "../../later";
 import type { Group, Plan } from "../../plan";
 import { checkedPlan, mostGroups, profilesOf } from "../../plan/inner";

@@ -1,4 +1,5 @@
-import { objectOf, ofPart, refuseOthers } from "../../errors";
+import { objectOf, refuseOthers } from "../../checks";
+import { ofPart } from "../../errors";
 import { checkedRules } from "../engine/rule/checked-rules";
 import type { AssessWith, Rule } from "../engine/rule/rule";
 import { type ThresholdValues, thresholdValues } from "../threshold-values";

@@ -1,4 +1,4 @@
-import { objectOf } from "../../errors";
+import { objectOf } from "../../checks";
 import type { Party } from "../../plan";
 import { pairRules } from "../rules";
 import type { Verdict } from "../verdict/verdict";

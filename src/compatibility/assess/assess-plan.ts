@@ -1,4 +1,4 @@
-import { objectOf } from "../../errors";
+import { objectOf } from "../../checks";
 import { frozen } from "../../frozen";
 import { once } from "../../later";
 import type { Plan } from "../../plan";

@@ -1,4 +1,5 @@
-import { objectOf, refusal } from "../../errors";
+import { objectOf } from "../../checks";
+import { refusal } from "../../errors";
 import { checkedPair, profilesOf } from "../../plan/inner";
 import type { SpeciesProfile } from "../../species";
 import { adoptedAnswers } from "../engine/adopted";

@@ -1,4 +1,4 @@
-import { objectOf } from "../../errors";
+import { objectOf } from "../../checks";
 import type { Plan } from "../../plan";
 import { type Condition, facts, isMet } from "../../plan";
 import { profilesOf } from "../../plan/inner";

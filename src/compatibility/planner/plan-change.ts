@@ -1,4 +1,5 @@
-import { InvalidInputError, objectOf, type Problem } from "../../errors";
+import { objectOf } from "../../checks";
+import { InvalidInputError, type Problem } from "../../errors";
 import { isObject } from "../../is-object";
 import type { Group, Offering, Plan, PlannedTank, PlannedWater } from "../../plan";
 

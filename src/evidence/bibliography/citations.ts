@@ -1,4 +1,4 @@
-import { objectOf } from "../../errors";
+import { objectOf } from "../../checks";
 import {
   type CitableSource,
   factAt,

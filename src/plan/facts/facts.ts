@@ -1,4 +1,5 @@
-import { oneOf, refusal } from "../../errors";
+import { oneOf } from "../../checks";
+import { refusal } from "../../errors";
 import { frozen } from "../../frozen";
 import { type FactUnit, factUnits } from "./fact-units";
 import type { FactName } from "./read-fact";

@@ -1,4 +1,5 @@
-import { listOf, objectOf, refusal } from "../../errors";
+import { listOf, objectOf } from "../../checks";
+import { refusal } from "../../errors";
 import type { RangeColumns } from "./columns";
 
 /**

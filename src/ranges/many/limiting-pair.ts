@@ -1,4 +1,5 @@
-import { listOf, refusal } from "../../errors";
+import { listOf } from "../../checks";
+import { refusal } from "../../errors";
 import { ends } from "../ends";
 import type { PartialRange, Range } from "../range";
 

@@ -1,6 +1,7 @@
 import type { Remedies, Remedy } from "../../advice";
+import { listOf, objectOf, oneOf } from "../../checks";
 import type { Verdict } from "../../compatibility";
-import { listOf, objectOf, ofPart, oneOf, refusal } from "../../errors";
+import { ofPart, refusal } from "../../errors";
 import { isObject } from "../../is-object";
 import type { Messages } from "../messages/messages";
 import { checkPart, checkPlace, outcomes } from "./checked-verdict";

@@ -1,3 +1,4 @@
+import { listOf, objectOf, oneOf } from "../../checks";
 import type {
   AimedCondition,
   Finding,
@@ -6,7 +7,7 @@ import type {
   VerdictParty,
   Weight,
 } from "../../compatibility";
-import { listOf, objectOf, ofPart, oneOf, refusal } from "../../errors";
+import { ofPart, refusal } from "../../errors";
 import type { Condition } from "../../plan";
 import { refuseBesideFact } from "../../plan/inner";
 import { ends } from "../../ranges/inner";

@@ -1,6 +1,7 @@
 import type { Remedies } from "../../advice";
+import { objectOf, oneOf, refuseOthers } from "../../checks";
 import type { Verdict } from "../../compatibility";
-import { objectOf, ofPart, oneOf, refuseOthers } from "../../errors";
+import { ofPart } from "../../errors";
 import { markdown, oneLine, plainText } from "../layout";
 import { checkedMessages } from "../messages/checked-messages";
 import { english } from "../messages/english";

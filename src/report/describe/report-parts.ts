@@ -1,5 +1,5 @@
+import { objectOf, refuseOthers } from "../../checks";
 import type { Verdict } from "../../compatibility";
-import { objectOf, refuseOthers } from "../../errors";
 import { oneLine } from "../layout";
 import { checkedMessages } from "../messages/checked-messages";
 import { english } from "../messages/english";

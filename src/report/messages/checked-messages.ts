@@ -1,4 +1,5 @@
-import { objectOf, refusal } from "../../errors";
+import { objectOf } from "../../checks";
+import { refusal } from "../../errors";
 import type { Messages } from "./messages";
 import type { PageMessages } from "./page-messages";
 

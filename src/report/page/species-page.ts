@@ -1,4 +1,5 @@
-import { InvalidInputError, listOf, objectOf, oneOf, refusal, refuseOthers } from "../../errors";
+import { listOf, objectOf, oneOf, refuseOthers } from "../../checks";
+import { InvalidInputError, refusal } from "../../errors";
 import { profileProblems, profilesOf } from "../../plan/inner";
 import type { SpeciesProfile, SpeciesRecord } from "../../species";
 import { checkedPages } from "../messages/checked-messages";

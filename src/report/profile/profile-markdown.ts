@@ -1,4 +1,5 @@
-import { InvalidInputError, objectOf, refuseOthers } from "../../errors";
+import { objectOf, refuseOthers } from "../../checks";
+import { InvalidInputError } from "../../errors";
 import { profileProblems } from "../../plan/inner";
 import { type Fact, factAt, type SpeciesProfile, splitPath, type TraitPath, traitPaths } from "../../species";
 import type { WriteQuantity } from "../figure";

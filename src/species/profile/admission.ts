@@ -1,4 +1,5 @@
-import { listOf, objectOf, oneOf, refusal, refuseOthers } from "../../errors";
+import { listOf, objectOf, oneOf, refuseOthers } from "../../checks";
+import { refusal } from "../../errors";
 import { type Basis, bases, basisOf } from "../record/basis";
 import type { RecordSources } from "../record/record";
 import type { Statement } from "../record/statement";

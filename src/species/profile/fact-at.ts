@@ -1,4 +1,4 @@
-import { objectOf } from "../../errors";
+import { objectOf } from "../../checks";
 import { splitPath } from "../traits/path";
 import type { TraitPath } from "../traits/values";
 import type { Fact, Facts, TraitValue } from "./profile";

@@ -1,4 +1,5 @@
-import { objectOf, refusal } from "../../errors";
+import { objectOf } from "../../checks";
+import { refusal } from "../../errors";
 import { splitPath, traitPaths } from "../traits/path";
 import { factAt } from "./fact-at";
 import type { FormProfile, SpeciesProfile } from "./profile";

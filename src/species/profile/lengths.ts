@@ -1,5 +1,6 @@
+import { finite, listOf, oneOf, positive } from "../../checks";
 import { decimal } from "../../decimal";
-import { finite, listOf, oneOf, positive, refusal } from "../../errors";
+import { refusal } from "../../errors";
 import { lengthMeaning, lengthMeasure, sex as sexes } from "../traits/class-lists";
 import type { LengthMeasure, Sex } from "../traits/class-names";
 import { plausibleShare } from "../traits/plausible";

@@ -1,4 +1,4 @@
-import { objectOf } from "../../errors";
+import { objectOf } from "../../checks";
 import { plainData } from "../../plain-data";
 import { groupsOf, type SourceVoice, type StatementGroup } from "../record/groups";
 import type { FormRecord, SpeciesRecord } from "../record/record";

@@ -1,4 +1,4 @@
-import { listOf, objectOf } from "../../errors";
+import { listOf, objectOf } from "../../checks";
 import { traitDefinitions } from "../traits/definitions";
 import { splitPath } from "../traits/path";
 import type { TraitPath } from "../traits/values";

@@ -1,4 +1,5 @@
-import { listOf, objectOf, oneOf, refusal } from "../../errors";
+import { listOf, objectOf, oneOf } from "../../checks";
+import { refusal } from "../../errors";
 import { frozen } from "../../frozen";
 import type { RecordSources, SourceReference } from "./record";
 import type { Statement } from "./statement";

@@ -1,4 +1,4 @@
-import { listOf, objectOf } from "../../errors";
+import { listOf, objectOf } from "../../checks";
 import { splitPath } from "../traits/path";
 import type { StatedValue, TraitPath } from "../traits/values";
 import type { Statement, Statements } from "./statement";

@@ -1,5 +1,5 @@
+import { objectOf, oneOf } from "../../checks";
 import { decimal } from "../../decimal";
-import { objectOf, oneOf } from "../../errors";
 import { convert, type Unit } from "../../units";
 import { traitDefinitions } from "../traits/definitions";
 import { traitPaths } from "../traits/path";

@@ -1,4 +1,4 @@
-import { oneOf } from "../../errors";
+import { oneOf } from "../../checks";
 import { frozen } from "../../frozen";
 import { traitDefinitions } from "./definitions";
 import type { Section, TraitPath } from "./values";

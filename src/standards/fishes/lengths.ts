@@ -1,4 +1,4 @@
-import { positive } from "../../errors";
+import { positive } from "../../checks";
 import type { Range } from "../../ranges";
 import { type AdultLength, type Sex, standardLength } from "../../species";
 import { lengthsMeant, lengthsOfSex } from "../../species/inner";

@@ -1,5 +1,6 @@
+import { listOf, objectOf, oneOf, refuseOthers } from "../../checks";
 import { decimal } from "../../decimal";
-import { listOf, objectOf, oneOf, refusal, refuseOthers } from "../../errors";
+import { refusal } from "../../errors";
 import { frozen } from "../../frozen";
 import { profilesOf } from "../../plan/inner";
 import { gap, overlap } from "../../ranges";

@@ -1,4 +1,5 @@
-import { listOf, objectOf, refusal } from "../../errors";
+import { listOf, objectOf } from "../../checks";
+import { refusal } from "../../errors";
 import type { FormProfile, SpeciesProfile } from "../../species";
 
 /** What a record and a profile both say of a species: what it is called, and where it belongs. */

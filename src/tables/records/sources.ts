@@ -1,4 +1,4 @@
-import { listOf, objectOf } from "../../errors";
+import { listOf, objectOf } from "../../checks";
 import { frozen } from "../../frozen";
 import type { RowWith } from "../table";
 import { dct } from "../terms";

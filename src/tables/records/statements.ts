@@ -1,4 +1,5 @@
-import { objectOf, ofPart } from "../../errors";
+import { objectOf } from "../../checks";
+import { ofPart } from "../../errors";
 import { frozen } from "../../frozen";
 import {
   bases,

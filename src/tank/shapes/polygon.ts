@@ -1,4 +1,5 @@
-import { listOf, refusal } from "../../errors";
+import { listOf } from "../../checks";
+import { refusal } from "../../errors";
 import type { LengthUnit } from "../../units";
 import type { PolygonBase } from "../base";
 import { type FloorAt, floor } from "../floor";

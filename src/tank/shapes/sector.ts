@@ -1,4 +1,5 @@
-import { finite, refusal } from "../../errors";
+import { finite } from "../../checks";
+import { refusal } from "../../errors";
 import type { LengthUnit } from "../../units";
 import type { SectorBase } from "../base";
 import { type FloorAt, type FloorMeasures, floor } from "../floor";

@@ -1,4 +1,4 @@
-import { listOf, objectOf, oneOf, refuseOthers } from "../../../errors";
+import { listOf, objectOf, oneOf, refuseOthers } from "../../../checks";
 import { type CitableSource, type SpeciesProfile, type SpeciesRecord, traitPaths } from "../../../species";
 import { traitDefinitions } from "../../../species/inner";
 import { checkedMessages } from "../../messages/checked-messages";

@@ -1,4 +1,4 @@
-import { objectOf, refuseOthers } from "../../../errors";
+import { objectOf, refuseOthers } from "../../../checks";
 import type { SpeciesProfile } from "../../../species";
 import { checkedMessages } from "../../messages/checked-messages";
 import { english } from "../../messages/english";
