@@ -1,13 +1,5 @@
 import { pointedAt } from "../reading/pointer";
-
-/** What a JSON Schema says of the order of fields. */
-interface Schema {
-  readonly properties?: Readonly<Record<string, Schema>>;
-  readonly additionalProperties?: Schema | boolean;
-  readonly items?: Schema;
-  readonly anyOf?: readonly Schema[];
-  readonly $ref?: string;
-}
+import type { Schema } from "../reading/schema-at";
 
 type Printer = (value: unknown, schema: Schema | undefined, indent: string) => string;
 
