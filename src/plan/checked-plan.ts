@@ -1,6 +1,6 @@
 import { decimal } from "../decimal";
 import { InvalidInputError, type Problem } from "../errors";
-import { once } from "../later";
+import { once } from "../made-once";
 import { lengthInCm, type TankFloor, type TankGeometry, tankFloor, tankGeometry } from "../tank";
 import {
   countConflicts,

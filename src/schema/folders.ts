@@ -2,7 +2,7 @@ import type * as z from "zod";
 import { oneOf } from "../checks";
 import type { Problem } from "../errors";
 import { frozen } from "../frozen";
-import { frozenWhenRead, once } from "../later";
+import { frozenWhenRead, once } from "../made-once";
 import { type JsonSchema, jsonSchemaOf } from "./as-json";
 import { checked, type FileSchema } from "./checked";
 import { explained } from "./explained";

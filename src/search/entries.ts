@@ -1,7 +1,6 @@
 import { listOf, objectOf } from "../checks";
 import { refusal } from "../errors";
-import { once } from "../later";
-import { remembered } from "../remembered";
+import { once, remembered } from "../made-once";
 import { moved } from "../shelf";
 import { scientific } from "./generated";
 import { type Searched, searched } from "./match";

@@ -1,5 +1,5 @@
 import { frozen } from "../frozen";
-import { frozenWhenRead, once } from "../later";
+import { frozenWhenRead, once } from "../made-once";
 import { moved } from "./generated";
 
 /** Entries that are kept as JSON: each is parsed when it is first asked for, and can never be changed. */

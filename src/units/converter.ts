@@ -1,7 +1,7 @@
 import configureMeasurements, { type Converter as Conversion } from "convert-units";
 import { finite } from "../checks";
 import { refusal } from "../errors";
-import { once } from "../later";
+import { once } from "../made-once";
 import { definitions } from "./definitions";
 import type { Measure, Unit } from "./unit";
 

@@ -1,5 +1,5 @@
 import type { PlanChange } from "../../compatibility";
-import { onceOfEach } from "../../later";
+import { onceOfEach } from "../../made-once";
 import type { Group, Plan } from "../../plan";
 import type { SpeciesProfile } from "../../species";
 

@@ -1,7 +1,7 @@
 import { objectOf } from "../../checks";
 import { type AssessOptions, type Outcome, planner as plannerOf } from "../../compatibility";
 import { decimal } from "../../decimal";
-import { onceOfEach } from "../../later";
+import { onceOfEach } from "../../made-once";
 import type { Plan } from "../../plan";
 import type { FlowClass } from "../../species";
 import { type Axis, axisOf, type Followed } from "./axis";

@@ -7,7 +7,7 @@ import {
 } from "../../compatibility";
 import { joinable } from "../../compatibility/inner";
 import { refusal } from "../../errors";
-import { once } from "../../later";
+import { once } from "../../made-once";
 import type { Group, Plan } from "../../plan";
 import { checkedPlan, mostGroups, profilesOf } from "../../plan/inner";
 import type { SpeciesProfile } from "../../species";

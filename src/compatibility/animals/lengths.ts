@@ -1,6 +1,5 @@
-import { onceOfEach } from "../../later";
+import { onceOfEach, remembered } from "../../made-once";
 import type { Animals } from "../../plan";
-import { remembered } from "../../remembered";
 import type { AdultLength } from "../../species";
 import { lengthsMeant, lengthsOfSex } from "../../species/inner";
 

@@ -1,6 +1,6 @@
 import { decimal } from "../../decimal";
-import { onceOfEach, onceOfEachObject } from "../../later";
 import { bodyMass, nitrogenLoad, oxygenDemand, ration } from "../../load";
+import { onceOfEach, onceOfEachObject } from "../../made-once";
 import type { TraitPath } from "../../species";
 import { numbersWanted } from "./crowd";
 import { grownLength } from "./lengths";

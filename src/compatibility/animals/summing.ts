@@ -1,4 +1,4 @@
-import { onceOfEachObject } from "../../later";
+import { onceOfEachObject } from "../../made-once";
 import type { Animals } from "../../plan";
 import type { TraitPath, TraitValue } from "../../species";
 

@@ -1,7 +1,7 @@
 import { refusal } from "../../errors";
+import { remembered } from "../../made-once";
 import type { Party } from "../../plan";
 import { checkedPair } from "../../plan/inner";
-import { remembered } from "../../remembered";
 import type { Judgement } from "../engine/answers/judgement";
 import { pairJudge } from "../engine/judge-pair";
 import { type AssessWith, isPairRule, type PairRule, type Rule } from "../engine/rule/rule";

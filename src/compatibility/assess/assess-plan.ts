@@ -1,6 +1,6 @@
 import { objectOf } from "../../checks";
 import { frozen } from "../../frozen";
-import { once } from "../../later";
+import { once } from "../../made-once";
 import type { Plan } from "../../plan";
 import type { AssessWith } from "../engine/rule/rule";
 import { pairRules, planRules } from "../rules";

@@ -1,5 +1,5 @@
 import { gathered } from "../../gathered";
-import { once } from "../../later";
+import { once } from "../../made-once";
 import type { Condition } from "../../plan";
 import { type CheckedParty, type CheckedPlan, changedFacts, isSameParty, meetsAlike } from "../../plan/inner";
 import type { Judgement } from "../engine/answers/judgement";

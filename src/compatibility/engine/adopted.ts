@@ -1,4 +1,4 @@
-import { onceOfEach } from "../../later";
+import { onceOfEach } from "../../made-once";
 import type { ThresholdValues } from "../threshold-values";
 import type { Standing } from "./answers/standing";
 import { answerOf } from "./judge";

@@ -1,5 +1,5 @@
 import { gathered } from "../../gathered";
-import { onceOfEachObject } from "../../later";
+import { onceOfEachObject } from "../../made-once";
 import type { TraitPath } from "../../species";
 import { endsOf, type Summing } from "../animals/summing";
 import type { ThresholdValues } from "../threshold-values";

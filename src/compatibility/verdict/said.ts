@@ -1,4 +1,4 @@
-import { once } from "../../later";
+import { once } from "../../made-once";
 import { type Judgement, silent } from "../engine/answers/judgement";
 import type { AimedCondition, AnyFinding } from "../engine/rule/finding";
 import { gravity } from "../engine/rule/weight";

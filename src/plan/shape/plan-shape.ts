@@ -1,4 +1,4 @@
-import { once } from "../../later";
+import { once } from "../../made-once";
 import { currents, foods, grounds, hides, lights, zones } from "../../species/inner";
 import { maxPolygonCorners } from "../../tank";
 import { lawgivers } from "../generated";

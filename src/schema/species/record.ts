@@ -1,5 +1,5 @@
 import * as z from "zod";
-import { frozenWhenRead } from "../../later";
+import { frozenWhenRead } from "../../made-once";
 import { classes, type Section, type SpeciesRecord, type TraitPath, traitTable } from "../../species";
 import {
   key,

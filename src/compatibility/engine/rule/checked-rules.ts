@@ -1,5 +1,5 @@
 import { InvalidInputError, type Problem } from "../../../errors";
-import { remembered } from "../../../remembered";
+import { remembered } from "../../../made-once";
 import type { Rule } from "./rule";
 import { isSound } from "./sound-rule";
 

@@ -1,5 +1,5 @@
 import { frozen, ownCopy } from "../../../frozen";
-import { onceOfEach } from "../../../later";
+import { onceOfEach } from "../../../made-once";
 import type { Animals } from "../../../plan";
 import { type CheckedParty, isSameParty, isUnchangeable } from "../../../plan/inner";
 import {

@@ -1,5 +1,6 @@
-import { expect, test, vi } from "vitest";
-import { frozenWhenRead, once, onceOfEach, onceOfEachObject } from "../src/later";
+import { describe, expect, test, vi } from "vitest";
+import { frozen } from "../src/frozen";
+import { frozenWhenRead, once, onceOfEach, onceOfEachObject, remembered } from "../src/made-once";
 
 test("what is made once is made at the first call, be it undefined", () => {
   const make = vi.fn(() => undefined);
@@ -25,6 +26,22 @@ test("so is what is made once of each object", () => {
   expect([of(one).key, of(other).key, of(one).key]).toStrictEqual([one, other, one]);
   expect(of(one)).toBe(of(one));
   expect(make).toHaveBeenCalledTimes(2);
+});
+
+describe("what is made of something", () => {
+  const copied = remembered((given: { readonly held: { count: number } }) => ({ ...given.held }));
+
+  test("is made once where nobody can change that", () => {
+    const given = frozen({ held: { count: 1 } });
+    expect(copied(given)).toBe(copied(given));
+  });
+
+  test("is made anew where a part of it can be changed", () => {
+    const given = Object.freeze({ held: { count: 1 } });
+    const before = copied(given);
+    given.held.count = 2;
+    expect([before, copied(given)]).toEqual([{ count: 1 }, { count: 2 }]);
+  });
 });
 
 test("a field is made when it is read, and no other", () => {

@@ -1,3 +1,5 @@
+import { isFrozenThrough } from "./frozen";
+
 /** What makes a value on the first call, and gives the same one ever after. */
 export function once<Value>(make: () => Value): () => Value {
   let made: { readonly value: Value } | undefined;
@@ -31,6 +33,18 @@ export function onceOfEach<Key, Value extends NonNullable<unknown>>(
 export const onceOfEachObject = <Key extends object, Value extends NonNullable<unknown>>(
   make: (key: Key) => Value,
 ): ((key: Key) => Value) => onceOfEach(make, new WeakMap());
+
+/** What is made of something, remembered where nobody can change that any more. */
+export function remembered<Given extends object, Made>(make: (given: Given) => Made): (given: Given) => Made {
+  const known = new WeakMap<Given, { readonly made: Made }>();
+  return (given) => {
+    const held = known.get(given);
+    if (held) return held.made;
+    const made = make(given);
+    if (isFrozenThrough(given)) known.set(given, { made });
+    return made;
+  };
+}
 
 /** Gives what it holds fields that are made when they are first read, and freezes it. */
 export function frozenWhenRead<Held extends object>(
