@@ -12,7 +12,11 @@ export interface TankDimensions extends BaseDimensions {
   readonly waterBelowRim?: number | undefined;
 }
 
-/** What a tank measures, `footprint`, `longestRun` and `width` of the inner floor. Always in these units, whatever unit the tank was given in. */
+/**
+ * What a tank measures, in these units whatever unit it was given in. `footprint`, `longestRun` and `width` are those of the
+ * inner floor; the facts `tank.footprint` and `tank.longestRun` of a plan are those of the floor as given, the `nominal` one
+ * of {@link tankFloor}.
+ */
 export interface TankGeometry extends FloorMeasures {
   /** Volume of base by height as given, L. */
   readonly grossVolume: number;

@@ -16,7 +16,10 @@ export type Wanted =
 
 /** What must hold in a plan. */
 export interface Condition {
-  /** The fact of the plan. */
+  /**
+   * The fact of the plan. `tank.footprint`, `tank.longestRun` and `tank.height` are of the tank as given, inside or outside
+   * the glass; `tankGeometry` tells what is left of its floor inside.
+   */
   readonly on: FactName;
   /** The party it is about, an index into the verdict's `parties`; absent: the tank or its water. */
   readonly of?: number | undefined;

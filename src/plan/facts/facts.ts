@@ -102,7 +102,10 @@ const paths: Readonly<Record<FactName, PlanFact["paths"]>> = {
   "group.offerings": [["offerings"]],
 };
 
-/** Every fact of a plan that a condition may be about: what it is, its unit, and the fields that answer it. */
+/**
+ * Every fact of a plan that a condition may be about: what it is, its unit, and the fields that answer it. Floor, longest
+ * run and height of the tank are those of its measures as given, inside or outside the glass.
+ */
 export const facts: Readonly<Record<FactName, PlanFact>> = /* @__PURE__ */ frozen(
   /* @__PURE__ */ Object.fromEntries(
     /* @__PURE__ */ Object.entries(labels).map(([name, label]) => {

@@ -7,7 +7,10 @@ import { hasSettlingCompany, settlingBy } from "./company";
 import { offeringsFor, takenBy } from "./offerings";
 import type { TraitReader } from "./trait-reader";
 
-/** The facts of the tank and its water that a condition may be about. `undefined`: the plan does not say. */
+/**
+ * The facts of the tank and its water that a condition may be about, lengths and floor of the tank as they were given.
+ * `undefined`: the plan does not say.
+ */
 export const tankFacts = {
   "tank.longestRun": ({ floor }: CheckedPlan) => floor.nominal.longestRun,
   "tank.footprint": ({ floor }: CheckedPlan) => floor.nominal.footprint,
