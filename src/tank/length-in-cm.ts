@@ -18,7 +18,7 @@ import { coordinate, lengthDomain } from "./lengths";
  * lengthInCm(0); // throws
  * ```
  */
-export function lengthInCm(value: unknown, unit: LengthUnit = "cm", subject: string = "length"): number {
+export function lengthInCm(value: number, unit: LengthUnit = "cm", subject: string = "length"): number {
   if (typeof subject !== "string") throw refusal("subject", "a text", subject);
   const cm = coordinate(value, unit, subject);
   if (cm >= lengthDomain.min) return cm;

@@ -19,7 +19,7 @@ test("its bounds are a tenth of a millimetre and a kilometre, in every unit", ()
 });
 
 test.each([0, -1, Number.NaN, Infinity, -1e308, "60", null, undefined, [60]])("%j is none", (value) => {
-  expect(() => lengthInCm(value, "m", "groups[1].length")).toThrow(/^groups\[1\]\.length: /);
+  expect(() => lengthInCm(value as number, "m", "groups[1].length")).toThrow(/^groups\[1\]\.length: /);
 });
 
 test("its unit is one of length, and its subject a text", () => {

@@ -26,7 +26,7 @@ export function questionTold(alike: Questions, means: Means): string {
         ? open.disputed(
             traits[question.trait],
             who,
-            valuesTold(question.trait, question.values, means),
+            valuesTold(question, means),
             figure(plannedFigure(verdict, question.trait)),
           )
         : "";
@@ -42,16 +42,14 @@ export function questionTold(alike: Questions, means: Means): string {
   }
 }
 
+type Disputed = Extract<OpenQuestion, { readonly reason: "disputed" }>;
+
 /** What sources say of a trait, where they can be told apart in a few words. */
-function valuesTold(
-  path: TraitPath,
-  values: readonly unknown[],
-  { messages, figure }: Means,
-): readonly string[] {
-  if (path === "size.lengthWeight") return [];
-  if (path === "size.adultLength") return [figure(disputedLengths(values as AdultLengths))];
-  const told = path === "social.group" ? fullest(values as readonly GroupSize[]) : values;
-  const texts = [...new Set(told.map((value) => traitText(path, keptOf(value), messages, figure)))];
+function valuesTold({ trait, values }: Disputed, { messages, figure }: Means): readonly string[] {
+  if (trait === "size.lengthWeight") return [];
+  if (trait === "size.adultLength") return [figure(disputedLengths(values))];
+  const told: readonly unknown[] = trait === "social.group" ? fullest(values) : values;
+  const texts = [...new Set(told.map((value) => traitText(trait, keptOf(value), messages, figure)))];
   const differ = texts.length > 1 || told.length < values.length;
   return differ && texts.join("").length <= mostSaid ? texts : [];
 }

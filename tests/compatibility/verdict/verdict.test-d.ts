@@ -13,7 +13,7 @@ import {
   type Verdict,
 } from "../../../src/compatibility";
 import { type Condition, type FactName, facts } from "../../../src/plan";
-import type { TraitPath } from "../../../src/species";
+import type { TraitPath, TraitValue } from "../../../src/species";
 
 declare const verdict: Verdict;
 declare const finding: Finding;
@@ -145,7 +145,9 @@ test("what is open has what its reason says", () => {
     case "disputed":
       // @ts-expect-error: it is about a trait
       question.input;
-      return expectTypeOf(question.values).toEqualTypeOf<readonly unknown[]>();
+      if (question.trait === "social.group")
+        expectTypeOf(question.values).toEqualTypeOf<readonly TraitValue<"social.group">[]>();
+      return expectTypeOf(question.trait).toEqualTypeOf<TraitPath>();
     case "not-given":
       // @ts-expect-error: it is about the plan
       question.trait;

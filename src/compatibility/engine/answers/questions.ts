@@ -1,7 +1,7 @@
 import { gathered } from "../../../gathered";
 import type { FactName } from "../../../plan";
 import { type CheckedPlan, isFact, readPlan } from "../../../plan/inner";
-import type { TraitPath } from "../../../species";
+import type { TraitPath, TraitValue } from "../../../species";
 import { traitDefinitions } from "../../../species/inner";
 import type { Rule } from "../rule/rule";
 import { gravest, gravity, type Weight } from "../rule/weight";
@@ -23,17 +23,22 @@ export type OpenQuestion =
   /** Nobody knows the trait. */
   | (QuestionCore & { readonly reason: "missing"; readonly trait: TraitPath })
   /** Sources differ on the trait: the values that stand, the adopted one first. */
-  | (QuestionCore & {
-      readonly reason: "disputed";
-      readonly trait: TraitPath;
-      readonly values: readonly unknown[];
-    })
+  | DisputedQuestion
   /** The plan does not state the fact. */
   | (QuestionCore & { readonly reason: "not-given"; readonly input: FactName })
   /** An equation does not hold for this plan. */
   | (QuestionCore & { readonly reason: "outside-domain" })
   /** Individuals differ, and nobody can tell in advance what these do. */
   | (QuestionCore & { readonly reason: "individual" });
+
+/** On which trait sources differ, with values of that trait. */
+type DisputedQuestion = {
+  readonly [Path in TraitPath]: QuestionCore & {
+    readonly reason: "disputed";
+    readonly trait: Path;
+    readonly values: readonly TraitValue<Path>[];
+  };
+}[TraitPath];
 
 /** Whether a question is about a trait without which a record is incomplete. */
 export const isEssential = (question: OpenQuestion) =>
@@ -57,7 +62,8 @@ export function disputedQuestions(rule: Rule, read: readonly Reading[], couldBe 
   return gathered(read, ({ subject, trait, values, varies }): readonly OpenQuestion[] => {
     if (values.length < 2) return [];
     if (varies) return [{ rule: rule.id, of: subject.index, reason: "individual", couldBe }];
-    return [{ rule: rule.id, of: subject.index, trait, reason: "disputed", values, couldBe }];
+    const question = { rule: rule.id, of: subject.index, trait, reason: "disputed", values, couldBe };
+    return [question as DisputedQuestion];
   });
 }
 
