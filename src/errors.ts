@@ -67,11 +67,13 @@ export function ofPart<Made>(path: Problem["path"], make: () => Made): Made {
     return make();
   } catch (error) {
     if (!(error instanceof InvalidInputError)) throw error;
-    throw new InvalidInputError(
-      error.problems.map((problem) => ({ ...problem, path: [...path, ...problem.path] })),
-    );
+    throw new InvalidInputError(problemsAt(path, error.problems));
   }
 }
+
+/** Problems of a part of what was given, with their paths in the whole of it. */
+export const problemsAt = (path: Problem["path"], problems: readonly Problem[]): readonly Problem[] =>
+  problems.map((problem) => ({ ...problem, path: [...path, ...problem.path] }));
 
 /** The units in which ranges of validity are told: ids of `vivary/units`. */
 export type DomainUnit = "cm" | "d" | "degC" | "dH" | "g" | "g/kg" | "kPa" | "m2";

@@ -1,5 +1,5 @@
 import { decimal } from "../decimal";
-import { InvalidInputError, ofPart, type Problem } from "../errors";
+import { InvalidInputError, type Problem, problemsAt } from "../errors";
 import type { Facts, SpeciesProfile } from "../species";
 import { currentsFrom } from "../species/inner";
 import { tankFloor, tankGeometry } from "../tank";
@@ -24,12 +24,12 @@ export function flowConflicts({ flow }: PlannedTank): readonly Problem[] {
 /** What the geometry of tanks refuses, with the path within the plan. */
 export function measureConflicts(tank: PlannedTank): readonly Problem[] {
   try {
-    const { height } = tank;
-    ofPart(["tank"], () => (height === undefined ? tankFloor(tank) : tankGeometry({ ...tank, height })));
+    if (tank.height === undefined) tankFloor(tank);
+    else tankGeometry({ ...tank, height: tank.height });
     return [];
   } catch (error) {
     if (!(error instanceof InvalidInputError)) throw error;
-    return error.problems;
+    return problemsAt(["tank"], error.problems);
   }
 }
 

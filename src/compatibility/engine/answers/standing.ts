@@ -1,4 +1,4 @@
-import { InvalidInputError } from "../../../errors";
+import { InvalidInputError, problemsAt } from "../../../errors";
 import { gathered } from "../../../gathered";
 import { type CheckedPlan, conditionProblems, factUnits, holds } from "../../../plan/inner";
 import { statedIn, statedOf } from "../../../ranges/inner";
@@ -75,12 +75,7 @@ function located(
   const { on, of, wanted, aim }: GivenCondition = Object(given);
   const party = of && parties[of];
   const problems = conditionProblems({ on, of: party, wanted }, count);
-  if (problems.length > 0) {
-    const path = ["rules", id, "condition"];
-    throw new InvalidInputError(
-      problems.map((problem) => ({ ...problem, path: [...path, ...problem.path] })),
-    );
-  }
+  if (problems.length > 0) throw new InvalidInputError(problemsAt(["rules", id, "condition"], problems));
   const unit = factUnits[on];
   const own = "oneOf" in wanted ? { oneOf: [...wanted.oneOf] } : statedIn(wanted, unit);
   return aimedAt({ on, of: party, wanted: own }, aim && statedOf(aim));
@@ -96,7 +91,7 @@ export function utmostOf(rule: Rule, { sides, plan, mayAsk }: Asking): readonly 
 }
 
 /** Whom a rule judges, and the utmost that it may ask for. */
-interface Asking {
+export interface Asking {
   readonly sides: readonly Subject[];
   readonly plan?: PlanSubjects | undefined;
   readonly mayAsk: readonly GivenCondition[];
