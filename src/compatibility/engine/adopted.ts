@@ -1,7 +1,7 @@
 import { onceOfEach } from "../../made-once";
 import type { ThresholdValues } from "../threshold-values";
 import type { Standing } from "./answers/standing";
-import { answerOf } from "./judge";
+import { answerOf } from "./answers/world-answer";
 import { decidingBy } from "./rule/deciding";
 import type { PartyRole } from "./rule/finding";
 import type { PairRule } from "./rule/rule";

@@ -23,6 +23,8 @@ export interface Worlds<Answer> {
   /** On the adopted values. */
   readonly adopted: World<Answer>;
   readonly others: readonly World<Answer>[];
+  /** What was read on the adopted values to tell more, and changes no answer. */
+  readonly told: readonly Reading[];
   /** What was read in any of them. */
   readonly read: readonly Reading[];
   /** Whether these are all worlds. */
@@ -36,6 +38,8 @@ const mostWorlds = 1024;
 export interface WorldReader {
   /** Reads a trait in the world that is being judged. */
   readonly read: ReadTrait;
+  /** Reads the adopted value of a trait that only tells more, whatever the world. */
+  readonly tell: ReadTrait;
   /** Judges in the world of the adopted values, then in each other, by what it reads with `read`. */
   readonly inEveryWorld: <Answer>(judge: () => Answer) => Worlds<Answer>;
 }
@@ -44,9 +48,11 @@ export interface WorldReader {
 export function worldReader(): WorldReader {
   let choices: readonly Choice[] = adoptedChoices;
   let noted: Reading[] = [];
+  let told: Reading[] = [];
   const judgeIn = <Answer>(chosen: readonly Choice[], judge: () => Answer) => {
     choices = chosen;
     noted = [];
+    told = [];
     return { answer: judge(), choices: settledBy(chosen, noted) };
   };
   return {
@@ -54,23 +60,44 @@ export function worldReader(): WorldReader {
       if (!noted.includes(reading)) noted.push(reading);
       return isDisputed(reading) ? valueIn(choices, reading) : reading.possible[0]?.value;
     },
+    tell: (reading) => {
+      told.push(reading);
+      return reading.possible[0]?.value;
+    },
     inEveryWorld: (judge) => {
       const adopted = judgeIn(adoptedChoices, judge);
       const read = noted;
+      const toldMore = told;
       const others: (typeof adopted)[] = [];
-      if (adopted.choices.length === 0) return { adopted, others, read, complete: true };
+      if (adopted.choices.length === 0) return { adopted, others, told: toldMore, read, complete: true };
       const pending = besides(adoptedChoices, adopted.choices);
       for (const chosen of pending) {
-        if (others.length === mostWorlds) return { adopted, others, read, complete: false };
+        if (others.length === mostWorlds) return { adopted, others, told: toldMore, read, complete: false };
         const other = judgeIn(chosen, judge);
         others.push(other);
         pending.push(...besides(chosen, other.choices));
         for (const reading of noted) if (!read.includes(reading)) read.push(reading);
       }
-      return { adopted, others, read, complete: true };
+      return { adopted, others, told: toldMore, read, complete: true };
     },
   };
 }
+
+/** The worlds of what is likely, with those of another end among the others. */
+export const together = <Answer>(
+  likely: Worlds<Answer>,
+  { adopted, others, read, complete }: Worlds<Answer>,
+): Worlds<Answer> => ({
+  adopted: likely.adopted,
+  others: [...likely.others, adopted, ...others],
+  told: likely.told,
+  read: [...likely.read, ...beyond(likely.read, read)],
+  complete: likely.complete && complete,
+});
+
+/** What was read and is not among what was read before. */
+export const beyond = (before: readonly Reading[], read: readonly Reading[]) =>
+  read.filter((reading) => !before.includes(reading));
 
 /** In the world of the adopted values nothing else is chosen. */
 const adoptedChoices: readonly Choice[] = [];

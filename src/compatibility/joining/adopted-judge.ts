@@ -1,7 +1,7 @@
 import { endsOf } from "../animals/summing";
 import { sidesOf, whetherTheyMeet } from "../assess/judged-plan";
 import type { PlanSubjects, Standing } from "../engine/answers/standing";
-import { answerOf } from "../engine/judge";
+import { answerOf } from "../engine/answers/world-answer";
 import { decidingBy, readingsOf } from "../engine/rule/deciding";
 import type { PartyRole } from "../engine/rule/finding";
 import { type AssessWith, isPairRule, type Rule } from "../engine/rule/rule";

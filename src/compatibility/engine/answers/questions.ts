@@ -5,7 +5,7 @@ import type { TraitPath, TraitValue } from "../../../species";
 import { traitDefinitions } from "../../../species/inner";
 import type { Rule } from "../rule/rule";
 import { gravest, gravity, type Weight } from "../rule/weight";
-import { isMissing, type Reading } from "../sides/subject";
+import { isMissing, type Reading, type Subject } from "../sides/subject";
 import { couldBe, type Standing } from "./standing";
 
 /** What every open question says. */
@@ -68,11 +68,27 @@ export function disputedQuestions(rule: Rule, read: readonly Reading[], couldBe 
 }
 
 /** What a rule reads of the plan and the plan does not say. */
-export function unstatedQuestions(rule: Rule, plan: CheckedPlan, couldBe = gravest(rule.mayYield)) {
+function unstatedQuestions(rule: Rule, plan: CheckedPlan, couldBe = gravest(rule.mayYield)) {
   const { id, reads = [] } = rule;
   return reads
     .filter((name) => isFact(name) && readPlan(plan, name) === undefined)
     .map((name): OpenQuestion => ({ rule: id, input: name as FactName, reason: "not-given", couldBe }));
+}
+
+/** Why a rule cannot tell: a trait that nobody knows; where it lacks none, what the plan does not say. */
+export function unknownQuestions(
+  rule: Rule,
+  plan: CheckedPlan | undefined,
+  read: readonly Reading[],
+): readonly OpenQuestion[] {
+  const missing = missingQuestions(rule, read);
+  return missing.length > 0 || !plan ? missing : unstatedQuestions(rule, plan);
+}
+
+/** That an equation may not hold for whom a rule judges. */
+export function outsideQuestion(rule: Rule, side: Subject | undefined): OpenQuestion {
+  const of = side && { of: side.index };
+  return { rule: rule.id, ...of, reason: "outside-domain", couldBe: gravest(rule.mayYield) };
 }
 
 /** What the plan does not say, of the conditions that hang on it. */
