@@ -57,12 +57,12 @@ export const recalled: readonly Recalled[] = [
     settledBy: "Tables of media in Timmons & Ebeling, or a maker's data sheet of foam of 20 pores an inch.",
   },
   {
-    file: "report/messages/english.ts",
+    file: "report/messages/english-conditions.ts",
     what: "The surface of foam, as in `plan/plan.ts`.",
     settledBy: "The same.",
   },
   {
-    file: "report/messages/german.ts",
+    file: "report/messages/german-conditions.ts",
     what: "The surface of foam, as in `plan/plan.ts`.",
     settledBy: "The same.",
   },
