@@ -1,6 +1,6 @@
-import type { Quantity } from "../../compatibility";
+import type { Quantity, Words } from "../../compatibility";
 import { anyOf, them, they, verb } from "./english-grammar";
-import { feedingHours, feedingPlaces, foods, groundWord } from "./english-words";
+import { feedingHours, grounds, grown, offered, places } from "./english-words";
 import type { Messages, ToldCondition } from "./messages";
 import { choicesOfFood, halfUp, spaced } from "./sentences";
 
@@ -15,16 +15,13 @@ function noMoreThan({ max, one, several, figure }: ToldCondition, sex = ""): str
   return `keep no more than ${figure(most)} ${sex}${max === 1 ? one : several}`;
 }
 
-/** How food reaches an animal. */
-const feedingWays: Readonly<Record<string, string>> = {
-  ...feedingPlaces,
-  ...feedingHours,
-  apart: "where the quicker ones do not get at it",
-};
+/** What food is called, and how it reaches an animal. */
+const foods = () => ({ ...offered, algae: "greens and algae", ...grown });
+const feedingWays = () => ({ ...places, ...feedingHours, apart: "where the quicker ones do not get at it" });
 
 /** `give neon tetras frozen food where and when they feed`, `let food reach neon tetras after dark`. */
 function fedWith({ of, many, words }: ToldCondition): string {
-  const { given, reached } = choicesOfFood(words, foods, feedingWays);
+  const { given, reached } = choicesOfFood(words, foods(), feedingWays());
   return [
     given.length > 0 &&
       `give ${of} ${anyOf(given)} where and when ${they(many)} ${verb(many, "feeds", "feed")}`,
@@ -44,7 +41,7 @@ export const conditions = (): Messages["conditions"] => ({
   "tank.height": ({ wanted }) => `have a tank ${wanted} high`,
   "tank.openWater": ({ wanted }) => `leave ${wanted} of the tank, seen from above, free to swim in`,
   "tank.substrate": ({ words }) =>
-    `have ${anyOf(words.map((word) => groundWord(String(word))))} on the ground`,
+    `have ${anyOf(words.map((word) => grounds[word as Words["ground"]] ?? String(word)))} on the ground`,
   "tank.hides": ({ of, wanted, min }) =>
     `give ${of} ${min === 1 ? "a place" : `${wanted} places`} to hide, sleep or spawn in`,
   "tank.openSurface": ({ wanted }) =>

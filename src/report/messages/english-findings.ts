@@ -4,16 +4,7 @@ import type { Figure } from "../figure";
 import type { ActRule } from "../matters/acts";
 import type { PlannedWaterRule, SharedWaterRule } from "../matters/water-rules";
 import { allOf, anyOf, their, them, they, verb } from "./english-grammar";
-import {
-  deeds,
-  feedingHours,
-  feedingPlaces,
-  groundOf,
-  occasions,
-  parts,
-  plantHarm,
-  ranges,
-} from "./english-words";
+import { deeds, feedingHours, grounds, occasions, parts, places, plantHarm, ranges } from "./english-words";
 import type { Messages, Told, ToldRoom } from "./messages";
 import { beyond, isMeasurable, isUpperEnd, isVeryHeavy, spaced, square, upwards } from "./sentences";
 
@@ -88,7 +79,7 @@ function act(whom: (told: Told<Measures[ActRule]>) => string) {
     const who = sexed(doer?.value, from, many);
     const harmed = ownToo(told, whom(told));
     const isAnyway = deed?.value === "robs-food" || (told.weight === "blocking" && when?.value === "crowded");
-    const occasion = when && !isAnyway ? occasions[when.value](many) : "";
+    const occasion = when && !isAnyway ? verb(many, ...occasions[when.value]) : "";
     const isLasting = told.weight === "blocking" && deed?.value === "chases";
     const lasting = isLasting ? `, which cannot get away from ${them(many)}` : "";
     return `${once ? "once grown, " : ""}${again ? `${they(many)} also` : who} ${verb(many, harms, harm)} ${harmed}${occasion}${lasting}.`;
@@ -221,6 +212,9 @@ const sensitivities: Readonly<Record<Words["sensitivity"], (who: string, many: b
   "soft-water": (who) => `no soft, acid water for ${who}: shells and moults fail in it.`,
 };
 
+const groundOf = (words: { readonly value: readonly Words["ground"][] } | undefined) =>
+  anyOf((words?.value ?? []).map((word) => grounds[word]));
+
 const labelOf = (fact: string | undefined) =>
   fact !== undefined && Object.hasOwn(facts, fact) ? facts[fact as keyof typeof facts].label : "one fact";
 
@@ -326,9 +320,9 @@ export const findings = (): Messages["rules"] => ({
   "plants-at-risk": ({ from, fromMany, measures }) =>
     `${from} ${verb(fromMany, ...plantHarm[measures.harm?.value ?? "eats"])}.`,
   feeding: ({ from, fromMany, measures }) => {
-    const places = measures.places?.value.map((place) => feedingPlaces[place]) ?? [];
+    const at = measures.places?.value.map((place) => places[place]) ?? [];
     const hours = measures.hours?.value.map((hour) => feedingHours[hour]) ?? [];
-    return `${from} ${verb(fromMany, "feeds", "feed")} ${allOf(places)}, ${allOf(hours)}: what others are given may not reach ${them(fromMany)}.`;
+    return `${from} ${verb(fromMany, "feeds", "feed")} ${allOf(at)}, ${allOf(hours)}: what others are given may not reach ${them(fromMany)}.`;
   },
   "longest-run": ({ from, fromMany, weight, measures, figure }) => {
     const text = `${from} ${verb(fromMany, "needs", "need")} a tank ${figure(measures.needed, measures.planned)} long${yours("is", figure(measures.planned, measures.needed))}.`;

@@ -1,15 +1,11 @@
 import type { Words } from "../../compatibility";
 import type { Kind } from "../../species";
 import { english } from "./english";
+import { allOf, anyOf } from "./english-grammar";
+import { deeds, grounds, grown, holders, occasions, offered, places, prey, statuses } from "./english-words";
 import type { PageMessages, PageWords, ToldAct, ToldGroup, ToldName } from "./page-messages";
 import { sentenceCase as capital, scientificOf } from "./sentences";
 import { withPage } from "./with-page";
-
-const listed = (type: "conjunction" | "disjunction") => (items: readonly string[]) =>
-  new Intl.ListFormat("en-GB", { type }).format(items);
-
-const allOf = /* @__PURE__ */ listed("conjunction");
-const anyOf = /* @__PURE__ */ listed("disjunction");
 
 const numbers = [
   "none",
@@ -50,15 +46,9 @@ const several: Readonly<Record<Kind, string>> = {
   frog: "frogs",
 };
 
-const where: Readonly<Record<Words["zone"], string>> = {
-  surface: "at the surface",
-  midwater: "in the open water",
-  bottom: "on the ground",
-};
-
 /** `on the ground`, `at the surface and in the open water`, `at every level`. */
 const whereOf = (zones: readonly Words["zone"][]) =>
-  zones.length >= 3 ? "at every level" : allOf(zones.map((zone) => where[zone]));
+  zones.length >= 3 ? "at every level" : allOf(zones.map((zone) => places[zone]));
 
 const hours: Readonly<Record<Words["light"], string>> = {
   day: "by day",
@@ -73,15 +63,8 @@ const flows: Readonly<Record<Words["flow"], string>> = {
   strong: "a strong current",
 };
 
-const given: Readonly<Partial<Record<Words["food"], string>>> = {
-  plants: "vegetables and leaves",
-  wood: "wood to rasp",
-};
-
-const foods: Readonly<Record<Words["food"], string>> = {
-  dry: "dry food",
-  frozen: "frozen food",
-  live: "live food",
+const foods = (): Readonly<Record<Words["food"], string>> => ({
+  ...offered,
   plankton: "plankton",
   "fallen-insects": "insects that fall on the water",
   insects: "insects and their larvae",
@@ -93,33 +76,7 @@ const foods: Readonly<Record<Words["food"], string>> = {
   plants: "plants and fruit",
   wood: "wood",
   detritus: "fine dead matter",
-};
-
-const young: Readonly<Record<Words["prey"], string>> = {
-  egg: "eggs",
-  fry: "fry",
-  fish: "fish",
-  shrimplet: "young shrimps",
-  shrimp: "shrimps",
-  snail: "snails",
-  "young-snail": "young snails",
-  crayfish: "crayfish",
-  "young-crayfish": "young crayfish",
-  crab: "crabs",
-  "young-crab": "young crabs",
-  mussel: "mussels",
-  frog: "frogs",
-  tadpole: "tadpoles",
-};
-
-const deeds: Readonly<Record<Words["does"], readonly [one: string, several: string]>> = {
-  chases: ["chases", "chase"],
-  bites: ["bites", "bite"],
-  kills: ["kills", "kill"],
-  "nips-fins": ["bites pieces out of the fins of", "bite pieces out of the fins of"],
-  "rasps-mucus": ["rasps the slime coat off", "rasp the slime coat off"],
-  "robs-food": ["takes food away from", "take food away from"],
-};
+});
 
 /** On whom a deed falls; of deeds of one sex the other may be named. */
 function whom(target: Words["target"], doer: Words["sex"] | undefined): string {
@@ -137,14 +94,6 @@ function whom(target: Words["target"], doer: Words["sex"] | undefined): string {
   return told[target];
 }
 
-const occasions: Readonly<Record<Words["when"], readonly [one: string, several: string]>> = {
-  always: ["", ""],
-  breeding: [" when it breeds", " when they breed"],
-  "guarding-brood": [" while it guards eggs or young", " while they guard eggs or young"],
-  feeding: [" at food", " at food"],
-  crowded: [" where there is no room to get out of the way", " where there is no room to get out of the way"],
-};
-
 function act({ does, doer, targets, when = "always", from }: ToldAct): string {
   const place = doer === undefined ? 0 : 1;
   const who = doer === undefined ? "it" : `${doer}s`;
@@ -154,12 +103,7 @@ function act({ does, doer, targets, when = "always", from }: ToldAct): string {
   return `${capital(`${grown}${who}`)} ${deeds[does][place]} ${others}${occasion}.`;
 }
 
-const holders: Readonly<Record<Words["territoryHolder"], string>> = {
-  male: "each male",
-  female: "each female",
-  pair: "each pair",
-  each: "each animal",
-};
+const eachHolder = (holder: Words["territoryHolder"]) => (holder === "pair" ? "each pair" : holders[holder]);
 
 const hideWords: Readonly<Record<Words["hide"], readonly [one: string, many: string]>> = {
   caves: ["a cave", "caves"],
@@ -167,14 +111,6 @@ const hideWords: Readonly<Record<Words["hide"], readonly [one: string, many: str
   wood: ["a root", "roots"],
   leaves: ["broad leaves", "broad leaves"],
   rocks: ["a pile of stones", "piles of stones"],
-};
-
-const grounds: Readonly<Record<Words["ground"], string>> = {
-  bare: "bare glass",
-  sand: "sand",
-  "fine-gravel": "fine gravel",
-  "coarse-gravel": "coarse gravel",
-  pebbles: "pebbles",
 };
 
 /** `the tiger barb`, `Agassiz's dwarf cichlid`, `Nanochromis transvestitus`. */
@@ -218,19 +154,6 @@ function regionsTold(regions: readonly string[]): string {
     ? `${told.slice(0, -1).join("; ")}; and ${told.at(-1)}`
     : allOf(told);
 }
-
-/** The states of the Red List, as they stand behind `is`. */
-const statuses: Readonly<Record<Words["conservation"], string>> = {
-  EX: "extinct",
-  EW: "extinct in the wild",
-  CR: "critically endangered",
-  EN: "endangered",
-  VU: "vulnerable",
-  NT: "near threatened",
-  LC: "least concern",
-  DD: "too little known to judge",
-  NE: "not assessed",
-};
 
 /** So many regions are named; of the others only how many there are. */
 const mostRegions = 9;
@@ -399,7 +322,7 @@ const page: PageWords = {
       const one = anyOf(kinds.map((kind) => hideWords[kind][0]));
       if (sharedBy > 1)
         return `It hides, sleeps or spawns in ${many}: have one for every ${count(sharedBy)}.`;
-      return `${capital(holders[holder])} needs ${each > 1 ? `${count(each)} ${many}` : one} to hide, sleep or spawn in.`;
+      return `${capital(eachHolder(holder))} needs ${each > 1 ? `${count(each)} ${many}` : one} to hide, sleep or spawn in.`;
     },
     noHides: "It needs no hollow to hide in.",
     jumps: {
@@ -412,7 +335,8 @@ const page: PageWords = {
       const told = does.filter((deed) => deed !== false);
       return told.length > 0 ? `It ${allOf(told)}.` : "Plants are safe with it.";
     },
-    territory: (holder, sides, zone) => `${capital(holders[holder])} defends about ${sides} ${where[zone]}.`,
+    territory: (holder, sides, zone) =>
+      `${capital(eachHolder(holder))} defends about ${sides} ${places[zone]}.`,
   },
   behaviour: {
     living: (who, how) =>
@@ -474,7 +398,7 @@ const page: PageWords = {
       const alsoEaten = eelLike ? `; eel-like ones are eaten up to ${eelLike}` : "";
       return `${what} of up to ${eaten} are eaten${further}${alsoEaten}.`;
     },
-    eatsYoung: (prey) => `It takes ${allOf(prey.map((one) => young[one]))}.`,
+    eatsYoung: (all) => `It takes ${allOf(all.map((one) => prey[one]))}.`,
     eatsNothing: "It eats no tank mate.",
     prey: "What it would eat",
     hunters: "What would eat it",
@@ -488,8 +412,9 @@ const page: PageWords = {
       carnivore: "It lives on animals.",
       detritivore: "It lives on fine dead matter and what grows on it.",
     },
-    given: (all) => `Give it ${allOf(all.flatMap((food) => (given[food] ?? foods[food]).split(" and ")))}.`,
-    wild: (all) => `In the wild it finds ${allOf(all.map((food) => foods[food]))}.`,
+    given: (all) =>
+      `Give it ${allOf(all.flatMap((food) => ({ ...foods(), ...grown })[food].split(" and ")))}.`,
+    wild: (all) => `In the wild it finds ${allOf(all.map((food) => foods()[food]))}.`,
     when: (zones, lights) =>
       `It feeds ${[zones.length > 0 && whereOf(zones), allOf(lights.map((light) => hours[light]))].filter(Boolean).join(", ")}.`,
     pace: {

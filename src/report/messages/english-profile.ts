@@ -61,7 +61,7 @@ export const profile = (): Messages["profile"] => ({
         doer && `${doer}s`,
         deeds[does][1],
         said.target?.[target] ?? spaced(target),
-        when && when !== "always" && occasions[when](true).trim(),
+        when && when !== "always" && occasions[when][1].trim(),
         from && `(from ${from} on)`,
       ]
         .filter(Boolean)

@@ -1,6 +1,5 @@
 import type { WordKind, Words } from "../../compatibility";
 import { classLists } from "../../species/inner";
-import { anyOf, they, verb } from "./english-grammar";
 import type { Messages } from "./messages";
 import { spaced, type Things } from "./sentences";
 
@@ -30,16 +29,17 @@ export const deeds: Readonly<Record<Words["does"], readonly [one: string, severa
   bites: ["bites", "bite"],
   kills: ["kills", "kill"],
   "nips-fins": ["bites pieces out of the fins of", "bite pieces out of the fins of"],
-  "rasps-mucus": ["rasps the slime coat of", "rasp the slime coat of"],
-  "robs-food": ["takes food from", "take food from"],
+  "rasps-mucus": ["rasps the slime coat off", "rasp the slime coat off"],
+  "robs-food": ["takes food away from", "take food away from"],
 };
 
-export const occasions: Readonly<Record<Words["when"], (many: boolean) => string>> = {
-  always: () => "",
-  breeding: (many) => ` while ${they(many)} ${verb(many, "breeds", "breed")}`,
-  "guarding-brood": (many) => ` while ${they(many)} ${verb(many, "guards", "guard")} eggs or young`,
-  feeding: () => " at food",
-  crowded: () => " where there is no room to get out of sight",
+/** When one does something, and when several do. */
+export const occasions: Readonly<Record<Words["when"], readonly [one: string, several: string]>> = {
+  always: ["", ""],
+  breeding: [" while it breeds", " while they breed"],
+  "guarding-brood": [" while it guards eggs or young", " while they guard eggs or young"],
+  feeding: [" at food", " at food"],
+  crowded: [" where there is no room to get out of the way", " where there is no room to get out of the way"],
 };
 
 export const airs: Readonly<Record<Words["airBreathing"], string>> = {
@@ -67,6 +67,37 @@ export const holders: Readonly<Record<Words["territoryHolder"], string>> = {
   each: "each animal",
 };
 
+export const places: Readonly<Record<Words["zone"], string>> = {
+  surface: "at the surface",
+  midwater: "in the open water",
+  bottom: "on the ground",
+};
+
+export const grounds: Readonly<Record<Words["ground"], string>> = {
+  bare: "bare glass",
+  sand: "sand",
+  "fine-gravel": "fine gravel",
+  "coarse-gravel": "coarse gravel",
+  pebbles: "pebbles",
+};
+
+export const prey: Readonly<Record<Words["prey"], string>> = {
+  egg: "eggs",
+  fry: "fry",
+  fish: "fish",
+  shrimplet: "young shrimps",
+  shrimp: "shrimps",
+  snail: "snails",
+  "young-snail": "young snails",
+  crayfish: "crayfish",
+  "young-crayfish": "young crayfish",
+  crab: "crabs",
+  "young-crab": "young crabs",
+  mussel: "mussels",
+  frog: "frogs",
+  tadpole: "tadpoles",
+};
+
 export const parts: Readonly<Record<Words["zone"], string>> = {
   surface: "near the surface",
   midwater: "in open water",
@@ -79,22 +110,11 @@ export const plantHarm: Readonly<Record<Words["plantHarm"], readonly [one: strin
   digs: ["digs, so that plants loosen", "dig, so that plants loosen"],
 };
 
-export const feedingPlaces: Readonly<Record<Words["zone"], string>> = {
-  surface: "at the surface",
-  midwater: "in midwater",
-  bottom: "on the ground",
-};
-
 export const feedingHours: Readonly<Record<Words["light"], string>> = {
   day: "by day",
   dusk: "at dusk",
   night: "after dark",
 };
-
-export const groundOf = (words: { readonly value: readonly Words["ground"][] } | undefined) =>
-  anyOf((words?.value ?? []).map(groundWord));
-
-export const groundWord = (word: string) => (word === "bare" ? "bare glass" : spaced(word));
 
 /** The facts of a plan in a word or two, and what they are part of. */
 export const things: Things = {
@@ -132,15 +152,16 @@ export const things: Things = {
   "group.offerings": ["food", "food"],
 };
 
-export const foods: Readonly<Record<string, string>> = {
+/** Food as it is given, where the vocabulary calls it otherwise. */
+export const offered = {
   dry: "dry food",
   frozen: "frozen food",
   live: "live food",
   "fallen-insects": "insects on the surface",
-  algae: "greens and algae",
-  plants: "leaves and vegetables",
-  wood: "wood to rasp",
-};
+} as const;
+
+/** What is given in place of what grows. */
+export const grown = { plants: "vegetables and leaves", wood: "wood to rasp" } as const;
 
 /** Words that English says otherwise than the vocabulary. */
 export const said: { readonly [Kind in WordKind]?: { readonly [Word in Words[Kind]]?: string } } = {
@@ -153,13 +174,8 @@ export const said: { readonly [Kind in WordKind]?: { readonly [Word in Words[Kin
   supply: { mixed: "both", wild: "caught" },
   jumps: { startled: "when frightened" },
   living: { either: "alone or with its kind" },
-  light: { day: "by day", dusk: "at dusk", night: "after dark" },
-  food: {
-    dry: "dry food",
-    frozen: "frozen food",
-    live: "live food",
-    "fallen-insects": "insects on the surface",
-  },
+  light: feedingHours,
+  food: offered,
   reproduction: {
     "scatters-eggs": "scatters its eggs",
     "guards-eggs": "guards its eggs",
@@ -169,19 +185,7 @@ export const said: { readonly [Kind in WordKind]?: { readonly [Word in Words[Kin
     "broods-young": "carries its eggs; the young hatch complete",
     "sea-larvae": "larvae need brackish or sea water",
   },
-  prey: {
-    egg: "eggs",
-    shrimplet: "young shrimps",
-    shrimp: "shrimps",
-    snail: "snails",
-    "young-snail": "young snails",
-    "young-crayfish": "young crayfish",
-    crab: "crabs",
-    "young-crab": "young crabs",
-    mussel: "mussels",
-    frog: "frogs",
-    tadpole: "tadpoles",
-  },
+  prey,
   target: {
     "own-sex": "their own sex",
     "other-sex": "the other sex",

@@ -8,6 +8,7 @@ import { allOf, plural } from "./english-grammar";
 import { profile } from "./english-profile";
 import { basis, ranges, spelled, things } from "./english-words";
 import type { Messages, ToldWater } from "./messages";
+import { partyTold } from "./party-told";
 import { sentenceCase as capital, rightThings, saidOnce, stopped } from "./sentences";
 
 /** `3 males`, `1 female`; `male` of a single animal, `all female` of several. */
@@ -93,29 +94,19 @@ function messages(): Messages {
       ifItStarts: "If bullying starts",
       cautions: "Take care",
     },
-    party: ({ name, several, scientific, count, males = 0, females = 0, sex, stage, temper, length }) => {
-      const known = males + females;
-      const rest = (count ?? 0) - known;
-      const sexes = [
-        males > 0 && numbered(males, count, "male"),
-        females > 0 && numbered(females, count, "female"),
-        known > 0 && rest > 0 && `${rest} not sexed`,
-      ].filter(Boolean);
-      const young = stage === "juvenile" ? "young" : stage;
-      const size = length && `${length} long${stage === "juvenile" ? " as bought" : ""}`;
-      const nature =
-        temper &&
-        {
-          shyer: count === 1 ? "a shy one" : "shy ones",
-          bolder: count === 1 ? "a bold one" : "bold ones",
-          bully: count === 1 ? "a bully" : "bullies among them",
-        }[temper];
-      const detail = [sexes.length > 0 ? sexes.join(" and ") : sex, young, size, nature]
-        .filter(Boolean)
-        .join(", ");
-      const further = [name === scientific ? "" : scientific, detail].filter(Boolean).join("; ");
-      return [count, count === 1 ? name : several, further && `(${further})`].filter(Boolean).join(" ");
-    },
+    party: partyTold({
+      numbered,
+      unsexed: (animals) => `${animals} not sexed`,
+      and: " and ",
+      sexes: { male: "male", female: "female" },
+      stages: { egg: "egg", fry: "fry", juvenile: "young", adult: "adult" },
+      long: (length, asBought) => `${length} long${asBought ? " as bought" : ""}`,
+      tempers: (one) => ({
+        shyer: one ? "a shy one" : "shy ones",
+        bolder: one ? "a bold one" : "bold ones",
+        bully: one ? "a bully" : "bullies among them",
+      }),
+    }),
     rules: findings(),
     sayWhatToDo: {
       "water-temperature": true,

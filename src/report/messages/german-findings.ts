@@ -8,11 +8,11 @@ import { effectIn, jurisdictionIn } from "./german-laws";
 import {
   asked,
   deeds,
+  doneWhen,
   feedingHours,
   flowing,
-  groundOf,
+  groundsHad,
   hides,
-  occasions,
   parts,
   places,
   plantHarm,
@@ -111,14 +111,13 @@ function act(whom: (told: Told<Measures[ActRule]>) => string) {
     const harms = verb(many, one, several);
     const harmed = ownToo(told, whom(told));
     const isAnyway = deed?.value === "robs-food" || (told.weight === "blocking" && when?.value === "crowded");
-    const occasion = when && !isAnyway ? occasions[when.value] : "";
     const isLasting = told.weight === "blocking" && deed?.value === "chases";
     const lasting = isLasting ? ", ohne dass ein Entkommen möglich ist" : "";
     const grown = once ? ", einmal ausgewachsen," : "";
     const start = again
       ? `außerdem ${harms} ${they(many)}${grown}`
       : `${sexed(doer?.value, from, many)}${grown} ${harms}`;
-    return `${start} ${harmed}${after === " vom Futter ab" ? after : `${occasion}${after}`}${lasting}.`;
+    return `${start} ${harmed}${doneWhen(after, isAnyway ? undefined : when?.value)}${lasting}.`;
   };
 }
 
@@ -245,6 +244,9 @@ const sensitivities: Readonly<Record<Words["sensitivity"], (whom: string) => str
   handling: (whom) => `${whom} in einem Behälter mit Wasser umsetzen, nicht im Netz.`,
   "soft-water": (whom) => `kein weiches, saures Wasser für ${whom}: Gehäuse und Häutung nehmen Schaden.`,
 };
+
+const groundOf = (words: { readonly value: readonly Words["ground"][] } | undefined) =>
+  anyOf((words?.value ?? []).map((word) => groundsHad[word]));
 
 const thingOf = (fact: string | undefined) =>
   fact !== undefined && Object.hasOwn(asked, fact) ? asked[fact as FactName] : "eine Bedingung";

@@ -1,20 +1,27 @@
 import type { Words } from "../../compatibility";
 import type { Kind } from "../../species";
 import { german } from "./german";
+import { allOf, anyOf } from "./german-grammar";
 import { effectIn, jurisdictionIn } from "./german-laws";
 import { regionIn } from "./german-regions";
-import { groundsHad, places, prey, targets } from "./german-words";
+import {
+  deeds,
+  doneWhen,
+  foods,
+  groundsHad,
+  grown,
+  hides,
+  holders,
+  places,
+  prey,
+  sexWords,
+  targets,
+} from "./german-words";
 import type { PageMessages, PageWords, ToldAct, ToldGroup } from "./page-messages";
 import { sentenceCase as capital, scientificOf } from "./sentences";
 import { withPage } from "./with-page";
 
 // Names stand as subjects or objects, never after a preposition that asks for another case. Nobody is addressed.
-
-const listed = (type: "conjunction" | "disjunction") => (items: readonly string[]) =>
-  new Intl.ListFormat("de", { type }).format(items);
-
-const allOf = /* @__PURE__ */ listed("conjunction");
-const anyOf = /* @__PURE__ */ listed("disjunction");
 
 const numbers = [
   "kein",
@@ -73,27 +80,19 @@ const flows: Readonly<Record<Words["flow"], string>> = {
   strong: "starke Strömung",
 };
 
-const foods: Readonly<Record<Words["food"], string>> = {
-  dry: "Trockenfutter",
-  frozen: "Frostfutter",
-  live: "Lebendfutter",
-  plankton: "Plankton",
+/** What animals find, where that is not called like what keepers give. */
+const found = (): Readonly<Record<Words["food"], string>> => ({
+  ...foods,
   "fallen-insects": "ins Wasser gefallene Insekten",
   insects: "Insekten und ihre Larven",
   crustaceans: "kleine Krebstiere",
-  worms: "Würmer",
   molluscs: "Schnecken und Muscheln",
   fish: "Fische",
   algae: "Algen",
   plants: "Pflanzen und Früchte",
   wood: "Holz",
   detritus: "feine abgestorbene Stoffe",
-};
-
-const given: Readonly<Partial<Record<Words["food"], string>>> = {
-  plants: "Gemüse und Blätter",
-  wood: "Holz zum Raspeln",
-};
+});
 
 /** `sechs Panzerwelse`, `ein Paar Honigguramis`, `Guppys (ein Männchen und zwei Weibchen)`. */
 function group({ name, several, count: number, males, females }: ToldGroup): string {
@@ -103,53 +102,27 @@ function group({ name, several, count: number, males, females }: ToldGroup): str
   return males > 0 && females > 0 ? `${several} (${sexed})` : `${count(number)} ${several}`;
 }
 
-/** A verb and what follows whom it falls on. */
-const deeds: Readonly<Record<Words["does"], readonly [verb: string, after: string]>> = {
-  chases: ["jagen", ""],
-  bites: ["beißen", ""],
-  kills: ["töten", ""],
-  "nips-fins": ["verletzen", " an den Flossen"],
-  "rasps-mucus": ["verletzen", " an der Schleimhaut"],
-  "robs-food": ["drängen", " vom Futter ab"],
-};
-
-const occasions: Readonly<Record<Words["when"], string>> = {
-  always: "",
-  breeding: " in der Fortpflanzungszeit",
-  "guarding-brood": " beim Bewachen von Eiern oder Jungen",
-  feeding: " am Futter",
-  crowded: ", wo kein Platz zum Ausweichen ist",
-};
-
-const sexes: Readonly<Record<Words["sex"], string>> = { male: "Männchen", female: "Weibchen" };
-
 function act({ does, doer, targets: at, when, from }: ToldAct): string {
-  const [verb, after] = deeds[does];
+  const [, verb, after] = deeds[does];
   const other = doer === "male" ? "female" : "male";
   const whom = at.map((target) => {
-    if (doer && target === "own-sex") return `andere ${sexes[doer]}`;
-    return doer && target === "other-sex" ? sexes[other] : targets[target];
+    if (doer && target === "own-sex") return `andere ${sexWords[doer][1]}`;
+    return doer && target === "other-sex" ? sexWords[other][1] : targets[target];
   });
-  const who = doer ? sexes[doer] : "sie";
+  const who = doer ? sexWords[doer][1] : "sie";
   const start = from === "adult" ? `ausgewachsen ${verb} ${who}` : `${who} ${verb}`;
-  const occasion = when && does !== "robs-food" ? occasions[when] : "";
-  const told = when === "crowded" ? `${after}${occasion}` : `${occasion}${after}`;
+  const told = doneWhen(after, does === "robs-food" ? undefined : when);
   return `${capital(start)} ${allOf(whom)}${told}.`;
 }
 
-const holders: Readonly<Record<Words["territoryHolder"], string>> = {
-  male: "jedes Männchen",
-  female: "jedes Weibchen",
-  pair: "jedes Paar",
-  each: "jedes Tier",
-};
+const eachHolder = (holder: Words["territoryHolder"]) => (holder === "pair" ? "jedes Paar" : holders[holder]);
 
-const hides: Readonly<Record<Words["hide"], readonly [one: string, many: string]>> = {
-  caves: ["eine Höhle", "Höhlen"],
-  shells: ["ein leeres Schneckenhaus", "leere Schneckenhäuser"],
-  wood: ["eine Wurzel", "Wurzeln"],
-  leaves: ["Laub", "Laub"],
-  rocks: ["einen Steinhaufen", "Steinhaufen"],
+const aHide: Readonly<Record<Words["hide"], string>> = {
+  caves: "eine Höhle",
+  shells: "ein leeres Schneckenhaus",
+  wood: "eine Wurzel",
+  leaves: "Laub",
+  rocks: "einen Steinhaufen",
 };
 
 /** So many regions are named; of the others only how many there are. */
@@ -239,8 +212,7 @@ const page: PageWords = {
   },
   origin: {
     from: (regions) => `Heimat: ${regionsTold(regions.map(regionIn))}.`,
-    waters: (waters) =>
-      `Sie leben in ${allOf(waters.map((water) => ({ fresh: "Süßwasser", brackish: "Brackwasser", marine: "Meerwasser" })[water]))}.`,
+    waters: (waters) => `Sie leben in ${allOf(waters.map((water) => german.words.waters[water]))}.`,
     supply: {
       farmed: "Fast alle angebotenen Tiere sind Nachzuchten.",
       mixed: "Angeboten werden Nachzuchten und Wildfänge.",
@@ -251,7 +223,7 @@ const page: PageWords = {
   },
   size: {
     length: ({ sex, usual, greatest, of }) => {
-      const who = sex ? sexes[sex] : "Ausgewachsene Tiere";
+      const who = sex ? sexWords[sex][1] : "Ausgewachsene Tiere";
       const what = { whole: "", shell: " (Gehäuse)", disc: " (Scheibe)" }[of];
       if (!usual) return `${who} messen höchstens ${greatest}${what}.`;
       return `${who} messen meist ${usual}${what}${greatest ? `, höchstens ${greatest}` : ""}.`;
@@ -319,11 +291,11 @@ const page: PageWords = {
         ? `Sie brauchen als Boden ${anyOf(all.map((ground) => groundsHad[ground]))}.`
         : "Der Bodengrund ist gleichgültig.",
     hides: ({ anyOf: kinds, each, holder, sharedBy = 1 }) => {
-      const many = anyOf(kinds.map((kind) => hides[kind][1]));
-      const one = anyOf(kinds.map((kind) => hides[kind][0]));
+      const many = anyOf(kinds.map((kind) => hides[kind]));
+      const one = anyOf(kinds.map((kind) => aHide[kind]));
       if (sharedBy > 1)
-        return `Zum Verstecken, Schlafen oder Laichen dienen ${allOf(kinds.map((kind) => hides[kind][1]))}, je ${count(sharedBy)} Tiere ein Platz.`;
-      return `${capital(holders[holder])} braucht ${each > 1 ? `${count(each)} Plätze (${many})` : one} zum Verstecken, Schlafen oder Laichen.`;
+        return `Zum Verstecken, Schlafen oder Laichen dienen ${allOf(kinds.map((kind) => hides[kind]))}, je ${count(sharedBy)} Tiere ein Platz.`;
+      return `${capital(eachHolder(holder))} braucht ${each > 1 ? `${count(each)} Plätze (${many})` : one} zum Verstecken, Schlafen oder Laichen.`;
     },
     noHides: "Eine Höhle brauchen sie nicht.",
     jumps: {
@@ -337,7 +309,7 @@ const page: PageWords = {
       return told.length > 0 ? `Sie ${allOf(told)}.` : "Pflanzen sind vor ihnen sicher.";
     },
     territory: (holder, sides, zone) =>
-      `${capital(holders[holder])} verteidigt etwa ${sides} ${places[zone]}.`,
+      `${capital(eachHolder(holder))} verteidigt etwa ${sides} ${places[zone]}.`,
   },
   behaviour: {
     living: ({ several }, how) =>
@@ -417,8 +389,8 @@ const page: PageWords = {
       detritivore: "Sie leben von feinen abgestorbenen Stoffen und dem Bewuchs darauf.",
     },
     given: (all) =>
-      `Zu füttern: ${allOf(all.flatMap((food) => (given[food] ?? foods[food]).split(" und ")))}.`,
-    wild: (all) => `In der Natur finden sie ${allOf(all.map((food) => foods[food]))}.`,
+      `Zu füttern: ${allOf(all.flatMap((food) => ({ ...found(), ...grown })[food].split(" und ")))}.`,
+    wild: (all) => `In der Natur finden sie ${allOf(all.map((food) => found()[food]))}.`,
     when: (zones, lights) =>
       `Sie fressen ${[whereOf(zones), allOf(lights.map((light) => hours[light]))].filter(Boolean).join(", ")}.`,
     pace: {

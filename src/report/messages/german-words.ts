@@ -1,6 +1,5 @@
 import type { Words } from "../../compatibility";
 import type { FactName } from "../../plan";
-import { anyOf } from "./german-grammar";
 import type { Messages } from "./messages";
 import type { Things } from "./sentences";
 
@@ -12,7 +11,7 @@ export const places: Readonly<Record<Words["zone"], string>> = {
   bottom: "am Boden",
 };
 
-export const grounds: Readonly<Record<Words["ground"], string>> = {
+const grounds: Readonly<Record<Words["ground"], string>> = {
   bare: "kahles Glas",
   sand: "Sand",
   "fine-gravel": "feiner Kies",
@@ -93,6 +92,10 @@ export const occasions: Readonly<Record<Words["when"], string>> = {
   crowded: " dort, wo kein Platz zum Ausweichen ist",
 };
 
+/** What stands behind whom a deed falls on: its end, and when it is done. */
+export const doneWhen = (after: string, when: Words["when"] = "always") =>
+  when === "crowded" ? `${after}${occasions.crowded}` : `${occasions[when]}${after}`;
+
 export const sexWords: Readonly<
   Record<Words["sex"], readonly [one: string, several: string, adjective: string]>
 > = {
@@ -126,9 +129,8 @@ export const holders: Readonly<Record<Words["territoryHolder"], string>> = {
 };
 
 export const parts: Readonly<Record<Words["zone"], string>> = {
+  ...places,
   surface: "nahe der Oberfläche",
-  midwater: "im freien Wasser",
-  bottom: "am Boden",
 };
 
 export const plantHarm: Readonly<Record<Words["plantHarm"], readonly [one: string, several: string]>> = {
@@ -142,9 +144,6 @@ export const feedingHours: Readonly<Record<Words["light"], string>> = {
   dusk: "in der Dämmerung",
   night: "im Dunkeln",
 };
-
-export const groundOf = (words: { readonly value: readonly Words["ground"][] } | undefined) =>
-  anyOf((words?.value ?? []).map((word) => groundsHad[word]));
 
 const flows: Readonly<Record<Words["flow"], string>> = {
   still: "stehend",
@@ -235,6 +234,9 @@ export const things: Things = {
   "group.offerings": ["Futter", "Futter"],
 };
 
+/** What is given in place of what grows. */
+export const grown = { plants: "Gemüse und Blätter", wood: "Holz zum Raspeln" } as const;
+
 export const foods = {
   dry: "Trockenfutter",
   frozen: "Frostfutter",
@@ -247,14 +249,13 @@ export const foods = {
   molluscs: "Weichtiere",
   fish: "Fisch",
   algae: "Grünfutter und Algen",
-  plants: "Blätter und Gemüse",
-  wood: "Holz zum Raspeln",
+  ...grown,
   detritus: "Detritus",
 } satisfies Readonly<Record<Words["food"], string>>;
 
 export const hides: Readonly<Record<Words["hide"], string>> = {
   caves: "Höhlen",
-  shells: "Schneckenhäuser",
+  shells: "leere Schneckenhäuser",
   wood: "Wurzeln",
   leaves: "Laub",
   rocks: "Steinhaufen",

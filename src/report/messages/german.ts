@@ -7,6 +7,7 @@ import { severalOf, singleOf } from "./german-names";
 import { profile } from "./german-profile";
 import { asked, basis, ranges, sexWords, stages, things, traits, words } from "./german-words";
 import type { Messages, ToldWater } from "./messages";
+import { partyTold } from "./party-told";
 import { sentenceCase as capital, rightThings, saidOnce, stopped } from "./sentences";
 
 // Names stand as subjects or objects, never after a preposition that asks for another case. Nobody is addressed.
@@ -95,33 +96,19 @@ function messages(): Messages {
       ifItStarts: "Bei Streit",
       cautions: "Vorsicht",
     },
-    party: ({ name, several, scientific, count, males = 0, females = 0, sex, stage, temper, length }) => {
-      const known = males + females;
-      const rest = (count ?? 0) - known;
-      const sexes = [
-        males > 0 && numbered(males, count, "male"),
-        females > 0 && numbered(females, count, "female"),
-        known > 0 && rest > 0 && `${rest} nicht bestimmt`,
-      ].filter(Boolean);
-      const size = length && `${length} lang${stage === "juvenile" ? " beim Kauf" : ""}`;
-      const nature =
-        temper &&
-        {
-          shyer: "scheu",
-          bolder: "forsch",
-          bully: count === 1 ? "ein Raufbold" : "Raufbolde darunter",
-        }[temper];
-      const detail = [
-        sexes.length > 0 ? sexes.join(" und ") : sex && sexWords[sex][0],
-        stage && stages[stage],
-        size,
-        nature,
-      ]
-        .filter(Boolean)
-        .join(", ");
-      const further = [name === scientific ? "" : scientific, detail].filter(Boolean).join("; ");
-      return [count, count === 1 ? name : several, further && `(${further})`].filter(Boolean).join(" ");
-    },
+    party: partyTold({
+      numbered,
+      unsexed: (animals) => `${animals} nicht bestimmt`,
+      and: " und ",
+      sexes: words.sex,
+      stages,
+      long: (length, asBought) => `${length} lang${asBought ? " beim Kauf" : ""}`,
+      tempers: (one) => ({
+        shyer: "scheu",
+        bolder: "forsch",
+        bully: one ? "ein Raufbold" : "Raufbolde darunter",
+      }),
+    }),
     rules: findings(),
     sayWhatToDo: {
       "water-temperature": true,
