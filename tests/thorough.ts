@@ -7,7 +7,7 @@ export const thorough = [
   "tests/advice/{remedies,turning-points,who-could-join}/*.test.ts",
   "tests/bad-input.test.ts",
   "tests/evidence/bibliography/*.test.ts",
-  "tests/compatibility/{bad-input,ceilings,few-worlds,forms,lengths-in-reach}.test.ts",
+  "tests/compatibility/{bad-input,ceilings,few-worlds,forms,lengths-in-reach,never-suitable}.test.ts",
   "tests/compatibility/assess/{assess-pair,assess-plan}.test.ts",
   "tests/compatibility/meeting/witness.test.ts",
   "tests/compatibility/bounds/bounds.test.ts",
