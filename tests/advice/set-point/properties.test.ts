@@ -1,7 +1,8 @@
 import fc from "fast-check";
 import { expect, test } from "vitest";
+import { allSpecies } from "vivary/catalog";
 import { solve } from "yalps";
-import { type SetPointOptions, setPoint, type WaterAxis } from "../../../src/advice";
+import { setPoint, type WaterAxis } from "../../../src/advice";
 import { assessPlan, thresholds } from "../../../src/compatibility";
 import { generalHardness } from "../../../src/compatibility/rules/pair/general-hardness";
 import { ph } from "../../../src/compatibility/rules/pair/ph";
@@ -17,6 +18,7 @@ import { factAt, type SpeciesProfile } from "../../../src/species";
 import { unionizedAmmoniaFraction } from "../../../src/water";
 import { planOf } from "../../compatibility/judging";
 import { runs } from "../../runs";
+import { largestCompany, share, type Terms } from "./companies";
 import { swimmers } from "./waters";
 
 const rules = [
@@ -182,55 +184,62 @@ test("figure and margin are those of linear programmes: what is best for all, in
 });
 
 test("the largest company is that of trying all, and the earliest of them", () => {
-  const options = fc.constantFrom<SetPointOptions>({}, { totalAmmonia: 1 }, { swing: { temperature: 2 } });
-  let tried = 0;
+  const options = fc.constantFrom<Terms>({}, { totalAmmonia: 1 }, { totalAmmonia: 8 }, { swing: 2 });
+  const lost = new Map<number, number>();
   fc.assert(
-    fc.property(swimmers(6), options, (profiles, given) => {
+    fc.property(swimmers(8), options, (profiles, terms) => {
+      const { swing, ...ammonia } = terms;
+      const given = { ...ammonia, ...(swing !== undefined && { swing: { temperature: swing } }) };
       const found = setPoint(profiles, given);
+      const earliest = largestCompany(profiles, terms);
+      expect(found.conflict === undefined).toBe(earliest.length === profiles.length);
       if (!found.conflict) return;
-      tried += 1;
-      const places = [...profiles.keys()];
-      const companies = Array.from({ length: 2 ** profiles.length - 1 }, (_, mask) =>
-        places.filter((place) => (mask + 1) & (1 << place)),
-      );
-      const sharing = companies.filter(
-        (company) =>
-          !setPoint(
-            company.flatMap((place) => profiles[place] ?? []),
-            given,
-          ).conflict,
-      );
-      const most = Math.max(0, ...sharing.map(({ length }) => length));
-      expect(found.largest.stay).toHaveLength(most);
-      if (most === 0) return;
-      const earliest = sharing
-        .filter(({ length }) => length === most)
-        .sort((one, other) => {
-          const differing = one.findIndex((place, index) => place !== other[index]);
-          return (one[differing] ?? 0) - (other[differing] ?? 0);
-        })[0];
-      expect(found.largest.stay).toEqual(earliest);
-      expect(found.largest.leave).toEqual(places.filter((place) => !earliest?.includes(place)));
+      const { stay, leave } = found.largest;
+      lost.set(leave.length, (lost.get(leave.length) ?? 0) + 1);
+      expect(stay).toEqual(earliest);
+      expect(leave).toEqual([...profiles.keys()].filter((place) => !earliest.includes(place)));
+      if (stay.length === 0) return;
       const alone = setPoint(
-        found.largest.stay.flatMap((place) => profiles[place] ?? []),
+        stay.flatMap((place) => profiles[place] ?? []),
         given,
       );
       expect(found.largest.setPoint?.water).toEqual("water" in alone ? alone.water : undefined);
     }),
-    { numRuns: runs(100) },
+    { numRuns: runs(300) },
   );
-  expect(tried).toBeGreaterThanOrEqual(runs(50));
+  for (const left of [1, 2, 3]) expect(lost.get(left)).toBeGreaterThanOrEqual(runs(10));
 });
 
-test("each two that share water, all do", () => {
+test("the largest company of species of the catalog is that of trying all", () => {
+  const ids = fc.uniqueArray(fc.nat(allSpecies.length - 1), { minLength: 2, maxLength: 8 });
+  const lost = new Map<number, number>();
+  fc.assert(
+    fc.property(ids, fc.constantFrom(0, 1, 2), (places, swing) => {
+      const profiles = places.flatMap((place) => allSpecies[place] ?? []);
+      const found = setPoint(profiles, { swing: { temperature: swing } });
+      const stay = found.conflict ? found.largest.stay : [...profiles.keys()];
+      expect(stay).toEqual(largestCompany(profiles, { swing }));
+      const left = profiles.length - stay.length;
+      lost.set(left, (lost.get(left) ?? 0) + 1);
+    }),
+    { numRuns: runs(200) },
+  );
+  for (const left of [0, 1, 2]) expect(lost.get(left)).toBeGreaterThanOrEqual(runs(10));
+});
+
+test("two share water, and several, where their intervals do", () => {
+  const answers = { yes: 0, no: 0 };
   fc.assert(
     fc.property(swimmers(5), (profiles) => {
       const pairs = profiles.flatMap((one, index) => profiles.slice(index + 1).map((other) => [one, other]));
-      const isShared = !setPoint(profiles).conflict;
-      expect(isShared).toBe(pairs.every((pair) => !setPoint(pair).conflict));
+      const isShared = share(profiles);
+      answers[isShared ? "yes" : "no"] += 1;
+      expect(setPoint(profiles).conflict === undefined).toBe(isShared);
+      expect(isShared).toBe(pairs.every((pair) => setPoint(pair).conflict === undefined));
     }),
     { numRuns: runs(100) },
   );
+  expect(Math.min(answers.yes, answers.no)).toBeGreaterThanOrEqual(runs(10));
 });
 
 test("with ammonia, the hot end is borne, and no warmer and more alkaline one is", () => {
