@@ -1,5 +1,5 @@
 import { decimal } from "../decimal";
-import { refusal } from "../errors";
+import { finite, oneOf } from "../errors";
 import { convert } from "../units";
 import type { Figure, WriteQuantity } from "./figure";
 import type { Messages } from "./messages/messages";
@@ -154,16 +154,13 @@ export function readersUnit(messages: Messages, system: UnitSystem, unit: string
   return { symbol: name === undefined ? (unit ?? "") : messages.units[name], change };
 }
 
-function unitsOf(system: UnitSystem): Units {
-  if (Object.hasOwn(systems, system)) return systems[system];
-  throw refusal("options.units", `one of ${Object.keys(systems).join(", ")}`, system, "word");
-}
+const unitsOf = (system: UnitSystem): Units => systems[oneOf(system, Object.keys(systems), "options.units")];
 
 /** How a canonical unit is shown; one that no system knows as it stands. */
 const shownIn = (system: Units, unit: string) =>
   (Object.hasOwn(system, unit) ? system[unit] : undefined) ?? ([undefined, same] as const);
 
-/** Writes a number, rounded half up unless it is said how. */
+/** Writes a number, rounded half up unless it is said how. Refuses what is no finite number. */
 type WriteNumber = (value: number, rounded?: Rounding) => string;
 
 /** So many decimals below 10, one below 100, none from there on; or at least so many everywhere. */
@@ -176,7 +173,7 @@ function numberWriter(language: string, decimals: number, always = 0): WriteNumb
     (digits) => new Intl.NumberFormat(language, { maximumFractionDigits: digits }),
   );
   return (value, rounded) => {
-    const digits = digitsOf(Math.abs(value));
+    const digits = digitsOf(Math.abs(finite(value, "value")));
     const times = 10 ** digits;
     const figure = rounded ? rounded(decimal(value * times)) / times : value;
     const isNothing = Math.abs(figure * times) < 0.5;

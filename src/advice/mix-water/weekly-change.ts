@@ -1,4 +1,4 @@
-import { notNegative, objectOf, positive, refuseOthers } from "../../checks";
+import { finite, notNegative, objectOf, positive, refuseOthers } from "../../checks";
 
 /** Nitrate, as NO3, of which one gram of nitrogen makes so many: molar masses 62.0049 and 14.0067. */
 const perNitrogen = 62.0049 / 14.0067;
@@ -58,6 +58,6 @@ export function weeklyChange(tank: WeeklyChangeInput): WeeklyChange | undefined 
   return { share: rise / left, litres: (rise / left) * volume };
 }
 
-/** By what nitrate, as NO3, rises in a week, mg/L. */
+/** By what nitrate, as NO3, rises in a week, mg/L; refused where that is more than can be reckoned. */
 export const weeklyRise = ({ nitrogen, volume }: WeeklyChangeInput): number =>
-  (7 * notNegative(nitrogen, "nitrogen") * perNitrogen) / positive(volume, "volume");
+  finite((7 * notNegative(nitrogen, "nitrogen") * perNitrogen) / positive(volume, "volume"), "nitrogen");

@@ -1,4 +1,4 @@
-import { listOf, objectOf, oneOf } from "../../checks";
+import { finite, listOf, objectOf, oneOf } from "../../checks";
 import type {
   AimedCondition,
   Finding,
@@ -23,23 +23,33 @@ export type VerdictPart = Finding | OpenQuestion | Condition;
 /** The verdict itself, or an InvalidInputError where it lacks what a report in the language reads. */
 export const checkedVerdict = (verdict: Verdict, messages: Messages): Verdict =>
   ofPart(["verdict"], () => {
-    const { outcome, bounds, parties, findings, conditions, met, open } = objectOf(verdict, "");
+    const { outcome, bounds, parties, findings, conditions, met, open, made } = objectOf(verdict, "");
     oneOf(outcome, outcomes, "outcome");
     const { atBest, atWorst } = objectOf(bounds, "bounds");
     oneOf(atBest, outcomes, "bounds.atBest");
     oneOf(atWorst, outcomes, "bounds.atWorst");
+    checkTexts(objectOf(made, "made").rules, "made.rules");
     for (const [index, party] of listOf(parties, "parties").entries()) checkParty(party, `parties[${index}]`);
     const parts = { findings, conditions, met, open };
     for (const [name, list] of Object.entries<readonly VerdictPart[]>(parts))
       for (const [index, part] of listOf(list, name).entries())
         ofPart([name, index], () => checkPart(part, messages, parties.length));
+    for (const [index, { findings: asking }] of conditions.entries())
+      listOf(asking, `conditions[${index}].findings`);
     return verdict;
   });
 
 function checkParty(party: VerdictParty, at: string): void {
-  const { name, names } = objectOf(party, at);
-  if (typeof name !== "string") throw refusal(`${at}.name`, "a text", name);
-  for (const list of Object.values(objectOf(names, `${at}.names`))) listOf(list, `${at}.names`);
+  const { name, names, count, males, females } = objectOf(party, at);
+  checkTexts([name], `${at}.name`);
+  for (const list of Object.values(objectOf(names, `${at}.names`))) checkTexts(list, `${at}.names`);
+  for (const [of, number] of Object.entries({ count, males, females }))
+    if (number !== undefined) finite(number, `${at}.${of}`);
+}
+
+/** Refuses what is no list of texts. */
+function checkTexts(texts: readonly string[], at: string): void {
+  for (const text of listOf(texts, at)) if (typeof text !== "string") throw refusal(at, "a text", text);
 }
 
 /** Refuses a part that the language has no words for, or that is of another verdict than one of so many parties. */

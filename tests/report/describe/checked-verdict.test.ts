@@ -48,6 +48,12 @@ suite("what is no verdict is refused, and says where", () => {
     [{ ...verdict, parties: [{}] }, "verdict.parties.0.name"],
     [{ ...verdict, parties: [{ ...party, names: undefined }] }, "verdict.parties.0.names"],
     [{ ...verdict, parties: [{ ...party, names: { en: "zebra danio" } }] }, "verdict.parties.0.names"],
+    [{ ...verdict, parties: [{ ...party, names: { en: [7] } }] }, "verdict.parties.0.names"],
+    [{ ...verdict, parties: [{ ...party, count: new Map() }] }, "verdict.parties.0.count"],
+    [{ ...verdict, parties: [{ ...party, males: "two" }] }, "verdict.parties.0.males"],
+    [{ ...verdict, made: undefined }, "verdict.made"],
+    [{ ...verdict, made: { ...verdict.made, rules: "all" } }, "verdict.made.rules"],
+    [{ ...verdict, made: { ...verdict.made, rules: [7] } }, "verdict.made.rules"],
     [{ ...verdict, findings: [undefined] }, "verdict.findings.0"],
     [{ ...verdict, findings: [{ ...finding, rule: 7 }] }, "verdict.findings.0.rule"],
     [{ ...verdict, findings: [{ ...finding, weight: "fatal" }] }, "verdict.findings.0.weight"],
@@ -60,6 +66,7 @@ suite("what is no verdict is refused, and says where", () => {
       { ...verdict, conditions: [{ ...run, wanted: { min: 80, unit: "degF" } }] },
       "verdict.conditions.0.wanted.unit",
     ],
+    [{ ...verdict, conditions: [{ ...run, findings: undefined }] }, "verdict.conditions.0.findings"],
     [{ ...verdict, conditions: [{ ...run, of: 0 }] }, "verdict.conditions.0.of"],
     [{ ...verdict, conditions: [{ ...run, aim: { min: Number.NaN } }] }, "verdict.conditions.0.aim.min"],
     [{ ...verdict, findings: [{ ...finding, from: 1 }] }, "verdict.findings.0.from"],
@@ -80,6 +87,16 @@ suite("what is no verdict is refused, and says where", () => {
     expect(() => Reflect.apply(sentence, undefined, [given, finding])).toThrow(InvalidInputError);
   });
 });
+
+test.each([Number.NaN, Number.POSITIVE_INFINITY, "7", {}])(
+  "a figure of a finding that is no number is refused, not printed: %s",
+  (value) => {
+    const short = verdict.findings.find(({ rule }) => rule === "group-size") ?? expect.fail();
+    const told = { ...short, measures: { ...short.measures, planned: { value, unit: "count" } } };
+    for (const units of ["metric", "us"] as const)
+      expectRefused(() => Reflect.apply(sentence, undefined, [verdict, told, { units }]), /^value$/);
+  },
+);
 
 suite("what is no part of a verdict is refused", () => {
   test.each([
@@ -107,6 +124,12 @@ suite("what is no part of a verdict is refused", () => {
 });
 
 suite("what are no options is refused", () => {
+  test("nor is a system of units that cannot even be written as a word", () => {
+    const options = { units: Object.create(null) };
+    expectRefused(() => describe(verdict, options), /^options\.units$/);
+    expectRefused(() => sizeChart([danioRerio], options), /^options\.units$/);
+  });
+
   test.each([null, "us", 7, []])("%j", (options) => {
     const calls: readonly (readonly [(...given: never) => string, readonly unknown[]])[] = [
       [describe, [verdict]],
