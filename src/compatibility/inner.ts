@@ -2,6 +2,7 @@
 
 export { floorNeeded, runNeeded } from "./animals/room";
 export { askedAtWorst } from "./assess/asked-at-worst";
+export { isEssential } from "./engine/answers/questions";
 export { hangsOnTemper } from "./engine/sides/temper";
 export { type Joinable, type Joined, joinable, type Told } from "./joining/joining";
 export { coverInsteadOfCompany } from "./meeting/dense-cover";

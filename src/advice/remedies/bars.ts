@@ -9,7 +9,7 @@ import {
   type Rule,
   type Verdict,
 } from "../../compatibility";
-import { coverInsteadOfCompany } from "../../compatibility/inner";
+import { coverInsteadOfCompany, isEssential } from "../../compatibility/inner";
 import type { Condition, Plan } from "../../plan";
 import { kindOf, ofGroups } from "./kind-of";
 import type { MoveKind } from "./move";
@@ -69,7 +69,7 @@ export function barsOf(
     .map((told) => ({ told, gravity: gravityOf(told), parties: [told.from, told.to] }))
     .filter(({ gravity }) => gravity >= least);
   const ofQuestions = verdict.open
-    .filter((told) => isBarring(told, verdict, askedAtWorst !== undefined))
+    .filter((told) => isBarring(told, askedAtWorst !== undefined))
     .map((told) => ({ told, gravity: told.couldBe === "blocking" ? 2 : 1, parties: [told.of] }))
     .filter(({ gravity }) => gravity >= least);
   return [...ofFindings, ...ofQuestions].map(({ told, gravity, parties }) => ({
@@ -90,10 +90,10 @@ function gravityOf(finding: Finding): number {
   return finding.weight === "restricting" ? 1 : 0;
 }
 
-/** Whether an open question bars: where nobody can tell at all, or at worst. */
-function isBarring({ reason }: OpenQuestion, { outcome }: Verdict, atWorst: boolean): boolean {
-  if (reason === "individual" || reason === "not-given") return false;
-  return atWorst || (outcome === "undetermined" && reason === "missing");
+/** Whether an open question bars: where nobody can tell for want of its trait, or at worst. */
+function isBarring(question: OpenQuestion, atWorst: boolean): boolean {
+  if (question.reason === "individual" || question.reason === "not-given") return false;
+  return atWorst || isEssential(question);
 }
 
 interface Judged {

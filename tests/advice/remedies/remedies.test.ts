@@ -244,6 +244,26 @@ describe("a keeper is told", () => {
     expect(exchange?.moves[0]?.moved).toBe(6);
   });
 
+  test("to part plecos that rasp others, though nobody knows how high a tank pearl gouramis need", () => {
+    const quarrelling = kept(
+      [
+        { species: species("trichopodus-leerii"), unsexed: 2 },
+        { species: species("hyphessobrycon-flammeus"), unsexed: 8 },
+        { species: species("pterygoplichthys-pardalis"), unsexed: 3 },
+      ],
+      { base: { shape: "rectangle", length: 1000, width: 500 }, height: 100 },
+      { temperature: 31, pH: 6.9, generalHardness: 12 },
+    );
+    expect(assessPlan(quarrelling)).toMatchObject({ outcome: "undetermined" });
+    expect(assessPlan(quarrelling).open).toContainEqual(
+      expect.objectContaining({ of: 0, trait: "space.height", reason: "missing" }),
+    );
+    expect(first(quarrelling)?.moves.map(({ kind, of }) => [kind, of])).toEqual([
+      ["water", undefined],
+      ["rehome", 2],
+    ]);
+  });
+
   test("nothing to do where nothing is amiss, and what to provide where nothing is said", () => {
     const fine = remedies(kept([{ species: species("danio-rerio"), unsexed: 8 }], {}, { temperature: 23 }));
     expect(fine.remedies.map(told)).toEqual([[]]);
