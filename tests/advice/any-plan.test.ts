@@ -14,6 +14,7 @@ import { assessPlan } from "../../src/compatibility";
 import type { Plan } from "../../src/plan";
 import { describeIn, english } from "../../src/report";
 import { german } from "../../src/report/de";
+import { numbersIn } from "../compatibility/numbers-in";
 import { randomPlans } from "../compatibility/promise";
 import { runs, seedOf, someOf } from "../runs";
 
@@ -34,7 +35,11 @@ const asked: Readonly<Record<string, (plan: Plan) => unknown>> = {
 
 describe("any plan gets an answer, whatever its shape and company", () => {
   test.each(Object.entries(asked))("%s", (_, ask) => {
-    for (const plan of plans) expect(ask(plan)).toBeDefined();
+    const answers = plans.map(ask);
+    for (const answer of answers) expect(answer).toBeInstanceOf(Object);
+    const numbers = answers.flatMap(numbersIn);
+    expect(numbers.length).toBeGreaterThan(0);
+    expect(numbers.filter((number) => !Number.isFinite(number))).toEqual([]);
   });
 
   test("and a report without a gap, in every language and unit", () => {

@@ -171,12 +171,13 @@ describe("of all pairs of the catalog", () => {
   });
 
   test("each gets the same verdict, whoever is named first", () => {
-    for (const [pair, verdict] of verdicts) {
-      const [a, b] = pair;
+    const differing: string[] = [];
+    for (const [[a, b], verdict] of verdicts) {
       const turned = assessPair({ species: b }, { species: a });
       const isSame =
         JSON.stringify(renumbered(verdict, [0, 1])) === JSON.stringify(renumbered(turned, [1, 0]));
-      if (!isSame) expect.fail(`${a.id} beside ${b.id}`);
+      if (!isSame) differing.push(`${a.id} beside ${b.id}`);
     }
+    expect(differing).toEqual([]);
   });
 });

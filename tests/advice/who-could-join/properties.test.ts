@@ -118,15 +118,18 @@ test("each candidate joins or is refused for the reason that judging the whole p
 });
 
 test("nor is overlooked what conditions look at and no rule does", () => {
+  let refusals = 0;
   fc.assert(
     fc.property(plans, candidates, (plan, others) => {
-      refusedAsByAll(plan, others, { rules: [oddOnes, settled] });
+      refusals += refusedAsByAll(plan, others, { rules: [oddOnes, settled] });
     }),
     { numRuns: runs(200) },
   );
+  expect(refusals).toBeGreaterThan(20);
 });
 
 test("what is told of who joins is what the verdict on the plan with it says", () => {
+  let [joined, robbing] = [0, 0];
   fc.assert(
     fc.property(plans, species, (plan, candidate) => {
       const [joining] = whoCouldJoin(plan, [candidate]).joins;
@@ -137,7 +140,11 @@ test("what is told of who joins is what the verdict on the plan with it says", (
         ({ rule, to }) => rule === "feeding-competition" && to === plan.groups.length,
       );
       expect(new Set(joining.robbedBy)).toEqual(new Set(robbed.map(({ from }) => from)));
+      joined += 1;
+      robbing += robbed.length;
     }),
-    { numRuns: runs(20) },
+    { numRuns: runs(120) },
   );
+  expect(joined).toBeGreaterThanOrEqual(runs(10));
+  expect(robbing).toBeGreaterThan(0);
 });

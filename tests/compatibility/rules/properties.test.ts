@@ -139,21 +139,22 @@ describe.each(rules.map((rule) => [rule.id, rule] as const))("the bounds of %s a
       );
     });
 
-  test("never narrow for a plan when a fact is taken away", () => {
-    fc.assert(
-      fc.property(plansOf(paths), (stocked) => {
-        const { bounds } = assessed(stocked, [rule]);
-        for (const [index, fishes] of stocked.species.entries()) {
-          for (const path of paths) {
-            const species = replaced(stocked.species, index, without(fishes, path));
-            const fewer = assessed({ ...stocked, species }, [rule]).bounds;
-            expect(lieWithin(bounds, fewer), `${fishes.id} without ${path}`).toBe(true);
+  if (paths.length > 0)
+    test("never narrow for a plan when a fact is taken away", () => {
+      fc.assert(
+        fc.property(plansOf(paths), (stocked) => {
+          const { bounds } = assessed(stocked, [rule]);
+          for (const [index, fishes] of stocked.species.entries()) {
+            for (const path of paths) {
+              const species = replaced(stocked.species, index, without(fishes, path));
+              const fewer = assessed({ ...stocked, species }, [rule]).bounds;
+              expect(lieWithin(bounds, fewer), `${fishes.id} without ${path}`).toBe(true);
+            }
           }
-        }
-      }),
-      alike,
-    );
-  });
+        }),
+        alike,
+      );
+    });
 });
 
 test("the outcome is that of the gravest finding, unless an essential trait is missing", () => {

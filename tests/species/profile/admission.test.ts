@@ -13,6 +13,7 @@ import {
   type TraitPath,
   traitPaths,
 } from "../../../src/species";
+import { traitDefinitions } from "../../../src/species/inner";
 import { seedOf, someOf } from "../../runs";
 import { recordOf } from "../records";
 
@@ -45,6 +46,10 @@ const sets: readonly (readonly [string, readonly Basis[]])[] = [
 describe.each(sets)("asked for %s", (_, wanted) => {
   const entries = entriesOf({ bases: wanted });
 
+  test("there are facts to look at, unless nothing was asked for", () => {
+    expect(entries.length > 0).toBe(wanted.length > 0);
+  });
+
   test("every fact of the catalog has one of those bases", () => {
     for (const { record, path, fact } of entries)
       expect(wanted, `${record.id}, ${path}`).toContain(fact.basis);
@@ -59,10 +64,13 @@ describe.each(sets)("asked for %s", (_, wanted) => {
     }
   });
 
-  test("a trait that is essential and not left is named as missing", () => {
+  test("each trait that is essential and not left is named as missing, and no other", () => {
     for (const record of records) {
       const profile = resolve(record, { only: { bases: wanted } });
-      for (const path of profile.incomplete ?? []) expect(factAt(profile, path)).toBeUndefined();
+      const lacking = traitPaths.filter(
+        (path) => traitDefinitions[path].essential && factAt(profile, path) === undefined,
+      );
+      expect([...(profile.incomplete ?? [])].sort(), record.id).toEqual([...lacking].sort());
     }
   });
 });

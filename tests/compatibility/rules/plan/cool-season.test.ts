@@ -67,10 +67,12 @@ test("of any two that share water, either the plan or the pair tells of a cool s
     (species) => (factAt(species, "water.coolSeason")?.value ?? "none") !== "none",
   );
   expect(needing.length).toBeGreaterThan(5);
+  let sharing = 0;
   for (const species of needing)
     for (const other of allSpecies.filter(({ id }) => id !== species.id)) {
       const [own, theirs] = [species, other].map((one) => factAt(one, "water.temperature")?.value.kept);
       if (!own || !theirs || !overlap(own, theirs)) continue;
+      sharing += 1;
       const groups = [species, other].map((one) => ({ species: one, unsexed: 8 }));
       const rules = [coolSeason, season];
       const { findings } = assessPlan(planOf(groups, { water: { temperature: 25 } }), { rules });
@@ -79,6 +81,7 @@ test("of any two that share water, either the plan or the pair tells of a cool s
         `${species.id} ${other.id}`,
       ).toHaveLength(1);
     }
+  expect(sharing).toBeGreaterThan(500);
 });
 
 test("where nobody states one, or it needs none, nothing is told and nothing stays open", () => {
