@@ -1,5 +1,5 @@
+import { finite, oneOf } from "../checks";
 import { decimal } from "../decimal";
-import { finite, oneOf } from "../errors";
 import { convert } from "../units";
 import type { Figure, WriteQuantity } from "./figure";
 import type { Messages } from "./messages/messages";
