@@ -31,14 +31,14 @@ export type OpenQuestion =
   /** Individuals differ, and nobody can tell in advance what these do. */
   | (QuestionCore & { readonly reason: "individual" });
 
-/** On which trait sources differ, with values of that trait. */
-type DisputedQuestion = {
-  readonly [Path in TraitPath]: QuestionCore & {
-    readonly reason: "disputed";
-    readonly trait: Path;
-    readonly values: readonly TraitValue<Path>[];
-  };
-}[TraitPath];
+/** That sources differ on a trait, with values of that trait. */
+interface DisputedOn<Path extends TraitPath> extends QuestionCore {
+  readonly reason: "disputed";
+  readonly trait: Path;
+  readonly values: readonly TraitValue<Path>[];
+}
+
+type DisputedQuestion = { readonly [Path in TraitPath]: DisputedOn<Path> }[TraitPath];
 
 /** Whether a question is about a trait without which a record is incomplete. */
 export const isEssential = (question: OpenQuestion) =>
