@@ -425,7 +425,7 @@ const page: PageWords = {
   },
   breeding: {
     mode: {
-      "scatters-eggs": "It scatters its eggs and leaves them.",
+      "scatters-eggs": "It lays or scatters its eggs and leaves them.",
       "guards-eggs": "It lays its eggs on a surface or in a hollow and guards them.",
       "bubble-nest": "It builds a nest of bubbles and guards the eggs in it.",
       mouthbrooder: "Eggs or young are carried in the mouth.",

@@ -401,7 +401,7 @@ const page: PageWords = {
   },
   breeding: {
     mode: {
-      "scatters-eggs": "Sie verstreuen ihre Eier und lassen sie liegen.",
+      "scatters-eggs": "Sie legen oder verstreuen ihre Eier und lassen sie liegen.",
       "guards-eggs": "Sie legen ihre Eier auf eine Fläche oder in eine Höhle und bewachen sie.",
       "bubble-nest": "Die Eier werden in einem Schaumnest bewacht.",
       mouthbrooder: "Eier oder Junge werden im Maul getragen.",

@@ -121,7 +121,7 @@ describe("a page", () => {
   test("tells the age of breeding in half months, never later than it is", () => {
     const early = { value: 1.92, basis: "published" } as const;
     const told = speciesPage({ ...barb, reproduction: { ...barb.reproduction, breedsFrom: early } });
-    expect(told).toContain("It breeds from about 1.5 months on.");
+    expect(told.replaceAll(/\s+/g, " ")).toContain("It breeds from about 1.5 months on.");
   });
 
   test("tells hardness in the units of the reader", () => {
