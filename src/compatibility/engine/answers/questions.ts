@@ -23,7 +23,7 @@ export type OpenQuestion =
   /** Nobody knows the trait. */
   | (QuestionCore & { readonly reason: "missing"; readonly trait: TraitPath })
   /** Sources differ on the trait: the values that stand, the adopted one first. */
-  | DisputedQuestion
+  | { readonly [Path in TraitPath]: DisputedQuestion<Path> }[TraitPath]
   /** The plan does not state the fact. */
   | (QuestionCore & { readonly reason: "not-given"; readonly input: FactName })
   /** An equation does not hold for this plan. */
@@ -32,13 +32,11 @@ export type OpenQuestion =
   | (QuestionCore & { readonly reason: "individual" });
 
 /** That sources differ on a trait, with values of that trait. */
-interface DisputedOn<Path extends TraitPath> extends QuestionCore {
+export interface DisputedQuestion<Path extends TraitPath> extends QuestionCore {
   readonly reason: "disputed";
   readonly trait: Path;
   readonly values: readonly TraitValue<Path>[];
 }
-
-type DisputedQuestion = { readonly [Path in TraitPath]: DisputedOn<Path> }[TraitPath];
 
 /** Whether a question is about a trait without which a record is incomplete. */
 export const isEssential = (question: OpenQuestion) =>
@@ -63,7 +61,7 @@ export function disputedQuestions(rule: Rule, read: readonly Reading[], couldBe 
     if (values.length < 2) return [];
     if (varies) return [{ rule: rule.id, of: subject.index, reason: "individual", couldBe }];
     const question = { rule: rule.id, of: subject.index, trait, reason: "disputed", values, couldBe };
-    return [question as DisputedQuestion];
+    return [question as OpenQuestion];
   });
 }
 
