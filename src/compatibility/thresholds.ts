@@ -255,7 +255,7 @@ const table = () =>
       value: numbers.carbonDioxide,
       unit: "mg/L",
       about: "The carbon dioxide up to which nothing is said of it.",
-      source: `${commonPractice}: the most that is given to planted tanks; bass swim as fast in up to 40 mg/L (Dahlberg 1963, thesis, Oregon State University), young trout die in a day from 150 mg/L on, carp from 225 (Treanor et al. 2020, doi:10.3996/jfwm-20-012)`,
+      source: `${commonPractice}: the most that is given to planted tanks; bass swim as fast in up to 40 mg/L (Dahlberg 1963, thesis, Oregon State University, abstract), young trout die in a day from 150 mg/L on, carp from 225 (Treanor et al. 2020, doi:10.3996/jfwm-20-012, abstract)`,
     },
     openSurface: {
       value: numbers.openSurface,

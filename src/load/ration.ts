@@ -35,9 +35,9 @@ function warmth(temperature: number): number {
  * zebrafish in breeding-free upkeep are given. Frozen and live food weighs four to five times as much, for its water.
  * Young fish and breeders need several times as much: 5 to 6 % of the mass a day in trials with zebrafish (Lawrence et
  * al. 2012) and freshwater angelfish (Ribeiro et al. 2012). Upkeep falls and rises with the temperature; the upper end
- * falls with it in cooler water, where what is not eaten rots, and does not rise. It stays above upkeep for every mass from
- * 0 to 40 °C. Below some 10 °C fish of warmer water, carp and goldfish among them, hardly eat: then nothing is better than
- * leftovers (common practice, no source).
+ * falls with it in cooler water, where what is not eaten rots, and does not rise (common practice, no source). It stays
+ * above upkeep for every mass from 0 to 40 °C. Below some 10 °C fish of warmer water, carp and goldfish among them, hardly
+ * eat: then nothing is better than leftovers (common practice, no source).
  *
  * Source: upkeep by Lupatsch et al. 2013, Isr. J. Aquacult. 65.2013.917, mass exponent 0.80, brought to other
  * temperatures by Clarke & Johnston 1999 (see {@link oxygenDemand}); the upper end: Humane Endpoints (Utrecht

@@ -74,7 +74,10 @@ export function formConflicts(
   return [{ ...at, code: "unknown-form", expected }];
 }
 
-/** No animal is more than twice as long as any that is known of its kind: such a length was given in another unit. */
+/**
+ * No animal is more than twice the greatest length known of its kind (common practice, no source): such a length was given
+ * in another unit.
+ */
 export function lengthConflicts(
   { species, length }: { readonly species: SpeciesProfile; readonly length?: number | undefined },
   path: ProblemPath,

@@ -22,8 +22,8 @@ export interface EntryOrderOptions extends AssessOptions {
    */
   readonly quarantine?: number | undefined;
   /**
-   * How many tanks there are for it, each with nets and hoses of its own, 1 to 20. In each only those of one step are kept at
-   * a time: where others join them, all begin anew (Association of Zoos and Aquariums, as above). Default 1.
+   * How many tanks there are for it, each with nets and hoses of its own, 1 to 20. In each only those of one step are kept
+   * at a time: where others join them, all begin anew (Association of Zoos and Aquariums, as above). Default 1.
    */
   readonly quarantineTanks?: number | undefined;
 }
@@ -40,14 +40,14 @@ const quarantineDays = /* @__PURE__ */ frozen({ min: 0, max: 365 } as const);
  * than the whole, nor may anything speak against it that does not against the whole. Groups that the plan has move in
  * before the first day (`entersOn` below 0) are there already; any other `entersOn` is a day before which they do not come.
  *
- * Nobody comes before the filter is surely ripe (`filterCapacity`), nor before the plants have grown in, if they need
- * that or harm them (8 weeks); each step passes its quarantine once those before it have left a tank for it (30 days), and
- * the filter is given 14 days to follow what is added: with a second quarantine tank it takes about half the time. Days of which no source is named are common practice. Who would harm others
- * until they are longer comes once they are: the length decides, the day is an estimate from age and length when grown.
- * Of all such orders that in which fewest defend a place before others come, then fewest hunters come before what they
- * may eat; of these the soonest done, and the first by the order of the plan. Up to six species all orders are tried,
- * those with more on one day included. Of more species the first that is found, where each step takes those of whom
- * least is amiss, one, two or all that are left, in 2,000 tries.
+ * Nobody comes before the filter is surely ripe (`filterCapacity`), nor before the plants have grown in, if they need that
+ * or harm them (8 weeks); each step passes its quarantine once those before it have left a tank for it (30 days), and the
+ * filter is given 14 days to follow what is added: with a second quarantine tank it takes about half the time. Days of
+ * which no source is named are common practice. Who would harm others until they are longer comes once they are: the length
+ * decides, the day is an estimate from age and length when grown. Of all such orders that in which fewest defend a place
+ * before others come, then fewest hunters come before what they may eat; of these the soonest done, and the first by the
+ * order of the plan. Up to six species all orders are tried, those with more on one day included. Of more species the first
+ * that is found, where each step takes those of whom least is amiss, one, two or all that are left, in 2,000 tries.
  *
  * @returns The `steps` in their order, or the `reason` that there are none.
  * @throws InvalidInputError for what `assessPlan` refuses, a quarantine that is no number, and `quarantineTanks` that are no

@@ -24,11 +24,11 @@ export interface RemedyOptions extends AssessOptions {
   /** So many remedies at most, from 1 to 50. Default 5. */
   readonly most?: number | undefined;
   /**
-   * Whether the outcome has to be reached at worst too, over all that is disputed or missing; what hangs on individuals alone
-   * is left out. Then what would be asked for if what is disputed were otherwise is seen to as well, as far as it can be met
-   * together; and of filter, room and animals up to four times as much is tried, since of what nobody knows nobody can say
-   * how much is enough. What is missing of a species, and what its sources put so far apart that nothing meets both, stays
-   * in the way. Default no.
+   * Whether the outcome has to be reached at worst too, over all that is disputed or missing; what hangs on individuals
+   * alone is left out. Then what would be asked for if what is disputed were otherwise is seen to as well, as far as it can
+   * be met together; and of filter, room and animals up to four times as much is tried, since of what nobody knows nobody
+   * can say how much is enough. What is missing of a species, and what its sources put so far apart that nothing meets
+   * both, stays in the way. Default no.
    */
   readonly atWorst?: boolean | undefined;
   /** Calm species of which a group may be added where a shy one asks for company; those to try first. Default none. */
@@ -64,9 +64,9 @@ export interface Remedies {
  * What to change so that a plan works: sets of at most three moves, each done to the plan and judged again. The moves come
  * from what the findings ask for; besides, a tank far too small may give way to the least that has the room, and any group
  * may go to another keeper. All that one thing to do sees to is one move: the figures of the water, what is fed, the cover
- * with what breaks the line of sight, all shoals that are short. What the plan does not say is no move: it is provided as it is asked for. No group
- * that stays is worse off than before, and no animal is ever let loose. None within three moves is an answer: then what
- * stands in the way is named.
+ * with what breaks the line of sight, all shoals that are short. What the plan does not say is no move: it is provided as
+ * it is asked for. No group that stays is worse off than before, and no animal is ever let loose. None within three moves
+ * is an answer: then what stands in the way is named.
  *
  * @throws InvalidInputError for what `assessPlan` refuses, another `want`, a `most` that is no whole number from 1 to 50, or
  * company that is no list of profiles.

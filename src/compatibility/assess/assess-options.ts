@@ -7,8 +7,8 @@ import { type ThresholdValues, thresholdValues } from "../threshold-values";
 /** What a caller may change of how is judged. */
 export interface ThresholdOptions {
   /**
-   * Numbers to decide by, in place of those of `thresholds`: shares of something from 0 to 1, all others from 0 on, and of two
-   * about the same thing the stricter one, such as `likelyPrey`, at most as great as the other, such as `possiblePrey`.
+   * Numbers to decide by, in place of those of `thresholds`: shares of something from 0 to 1, all others from 0 on, and of
+   * two about the same thing the stricter one, such as `likelyPrey`, at most as great as the other, such as `possiblePrey`.
    */
   readonly thresholds?: Partial<ThresholdValues> | undefined;
 }

@@ -31,8 +31,8 @@ export interface Condition {
  * Whether a plan meets a condition, on the adopted facts of its species.
  *
  * @returns `undefined` where the plan does not say, or where it hangs on a trait that is not known.
- * @throws InvalidInputError for what is no plan or no condition, for words or shares that are no answer to its fact, and where the
- * condition is about a group that the plan does not have.
+ * @throws InvalidInputError for what is no plan or no condition, for words or shares that are no answer to its fact, and
+ * where the condition is about a group that the plan does not have.
  *
  * @example
  * ```ts

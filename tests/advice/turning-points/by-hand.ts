@@ -4,21 +4,13 @@ import { assessPlan, type Outcome } from "../../../src/compatibility";
 import type { Group, Plan } from "../../../src/plan";
 import { type TankBase, tankFloor } from "../../../src/tank";
 
-/** A base so many times as long, in its shape. */
-function scaled(base: TankBase, times: number): TankBase {
-  switch (base.shape) {
-    case "rectangle":
-      return { ...base, length: base.length * times, width: base.width * times };
-    case "circle":
-      return { ...base, diameter: base.diameter * times };
-    case "sector":
-      return { ...base, radius: base.radius * times };
-    case "bowed":
-      return { ...base, length: base.length * times, width: base.width * times, bow: base.bow * times };
-    case "polygon":
-      return { ...base, points: base.points.map(([x, y]) => [x * times, y * times] as const) };
-  }
-}
+/** A base so many times as long, in its shape: every number of it is a length, but for an angle. */
+const scaled = (base: TankBase, times: number): TankBase =>
+  JSON.parse(
+    JSON.stringify(base, (name, value) =>
+      typeof value === "number" && name !== "angle" ? value * times : value,
+    ),
+  );
 
 /** The base with another longest run, cm: of a rectangle in cm the longer side alone is changed. */
 function withRun(tank: Plan["tank"], run: number): TankBase {

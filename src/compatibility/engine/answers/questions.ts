@@ -60,6 +60,7 @@ export function disputedQuestions(rule: Rule, read: readonly Reading[], couldBe 
   return gathered(read, ({ subject, trait, values, varies }): readonly OpenQuestion[] => {
     if (values.length < 2) return [];
     if (varies) return [{ rule: rule.id, of: subject.index, reason: "individual", couldBe }];
+    // Which values belong to which trait the compiler cannot see: a reading has those of its own.
     const question = { rule: rule.id, of: subject.index, trait, reason: "disputed", values, couldBe };
     return [question as OpenQuestion];
   });

@@ -52,17 +52,18 @@ type Answer = Judged<"blocking" | "restricting" | "advisory", typeof mealMeasure
 /**
  * Does one eat the other, its young or its eggs?
  *
- * Goes by length, whatever a stage is called. A stated greatest prey decides; without one, fish are judged by the
- * hunter's usual length, other prey is eaten whatever its length, and crayfish and crabs take what their claws reach. In
- * the band above nobody can tell in advance, of prey with spines either, which keep no hunter from trying (Bosher, Newton
- * and Fine 2006, Ethology 112, 188–195); nor of those that are as small when grown as the young that the hunter takes; nor of any larger snail beside a fish that takes snails too large to be swallowed, for it picks at feelers and
- * foot, and a snail cannot get away. The animals of one kind grow up together, and none of them eats another that is as
- * long as itself. Where only the females that will join males would eat or be eaten, it restricts to males. Animals that
- * are shorter than grown ones of their kind, which would be safe, restrict to the length at which they enter, and so do
- * those that are eaten if of the smaller sex alone, where nobody says of which they are; grown ones whose females are the
- * larger restrict to these, since several males may not bear each other. What becomes of young that are wanted of them is
- * told at once. Young of which nobody says how long they are may be as short as can be: they never block for that. Eggs
- * and young that are born among the others are a loss that keepers accept, unless they are wanted.
+ * Goes by length, whatever a stage is called. A stated greatest prey decides; without one, fish are judged by the hunter's
+ * usual length, other prey is eaten whatever its length, and crayfish and crabs take what their claws reach. In the band
+ * above nobody can tell in advance, of prey with spines either, which keep no hunter from trying (Bosher, Newton and Fine
+ * 2006, Ethology 112, 188–195, abstract); nor of those that are as small when grown as the young that the hunter takes; nor
+ * of any larger snail beside a fish that takes snails too large to be swallowed, for it picks at feelers and foot, and a
+ * snail cannot get away. The animals of one kind grow up together, and none of them eats another that is as long as itself.
+ * Where only the females that will join males would eat or be eaten, it restricts to males. Animals that are shorter than
+ * grown ones of their kind, which would be safe, restrict to the length at which they enter, and so do those that are eaten
+ * if of the smaller sex alone, where nobody says of which they are; grown ones whose females are the larger restrict to
+ * these, since several males may not bear each other. What becomes of young that are wanted of them is told at once. Young
+ * of which nobody says how long they are may be as short as can be: they never block for that. Eggs and young that are born
+ * among the others are a loss that keepers accept, unless they are wanted.
  */
 export const predation = /* @__PURE__ */ ownRule({
   id: "predation",

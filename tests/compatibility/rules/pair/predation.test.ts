@@ -114,7 +114,7 @@ describe("a stated greatest prey", () => {
   });
 
   test("holds for prey with spines as well, which bass attack as often and take into the mouth", () => {
-    // Bosher, Newton and Fine 2006, Ethology 112, 188-195: of channel catfish with their spines and without, as many were
+    // Bosher, Newton and Fine 2006, Ethology 112, 188-195, abstract: of channel catfish with their spines and without, as many were
     // attacked first; those with spines were let go and attacked again.
     const armoured = (length: number) => prey(length, { "care.hazards": ["spines"] });
     expect(fates(armoured(4), hunter(upTo(4)))).toEqual(["blocking"]);
