@@ -240,10 +240,14 @@ export const findings = (): Messages["rules"] => ({
     if (!inDoubt) return act(() => own)(told);
     return `${sexed(measures.doer?.value, from, fromMany)} may not bear ${own}, whatever room ${they(fromMany)} ${verb(fromMany, "has", "have")}.`;
   },
-  "acts-look-alike": act(
-    ({ to, toMany, fromMany }) =>
-      `${to}, which ${verb(toMany, "looks", "look")} like ${their(fromMany)} own kind`,
-  ),
+  "acts-look-alike": (told) => {
+    const { to, toMany, fromMany, measures } = told;
+    const like =
+      measures.likeness?.value === "build"
+        ? verb(toMany, "is built", "are built")
+        : verb(toMany, "looks", "look");
+    return act(() => `${to}, which ${like} like ${their(fromMany)} own kind`)(told);
+  },
   "acts-others": act(({ to }) => to),
   "fin-nipping": (told) => {
     const { weight, from, fromMany, measures } = told;

@@ -206,6 +206,7 @@ export function spelled(): Messages["words"] {
     ...classLists,
     basis: Object.keys(basis),
     plantHarm: Object.keys(plantHarm),
+    likeness: ["markings", "build"],
   };
   return Object.fromEntries(
     Object.entries(lists).map(([kind, list]) => [

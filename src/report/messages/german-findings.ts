@@ -275,7 +275,11 @@ export const findings = (): Messages["rules"] => ({
     if (!inDoubt) return act(() => "Artgenossen")(told);
     return `${sexed(measures.doer?.value, from, fromMany)} ${verb(fromMany, "verträgt", "vertragen")} vielleicht keine Artgenossen, wie viel Platz auch da ist.`;
   },
-  "acts-look-alike": act(({ toObject }) => `${toObject} wegen der Ähnlichkeit mit Artgenossen`),
+  "acts-look-alike": (told) => {
+    const likeness =
+      told.measures.likeness?.value === "build" ? "ähnlicher Gestalt" : "der Ähnlichkeit mit Artgenossen";
+    return act(({ toObject }) => `${toObject} wegen ${likeness}`)(told);
+  },
   "acts-others": act(({ toObject }) => toObject),
   "fin-nipping": (told) => {
     const { weight, from, fromMany, measures: known } = told;

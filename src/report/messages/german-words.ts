@@ -413,6 +413,7 @@ export const words: Messages["words"] = {
   zone: { surface: "Oberfläche", midwater: "freies Wasser", bottom: "Boden" },
   basis,
   plantHarm: { eats: "frisst", uproots: "reißt aus", digs: "gräbt" },
+  likeness: { markings: "Zeichnung", build: "Gestalt" },
 };
 
 export const traits: Messages["traits"] = {

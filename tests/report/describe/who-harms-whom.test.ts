@@ -45,3 +45,10 @@ test("who chases the other is told, not only who is chased back", () => {
   ];
   expect(told(mbunas, [120, 40])).toContain("Golden mbunas chase electric yellow cichlids");
 });
+
+test("of who is chased for its build nobody says that it looks like the pursuer", () => {
+  const shark = group("epalzeorhynchos-bicolor", { unsexed: 1 });
+  const stock = [shark, group("puntius-titteya", { females: 8 })];
+  expect(told(stock, [150, 60])).toContain("cherry barbs, which are built like its own kind");
+  expect(told(stock, [150, 60], german)).toContain("wegen ähnlicher Gestalt");
+});

@@ -11,6 +11,8 @@ export type Words = { readonly [Kind in keyof typeof classes]: keyof (typeof cla
   readonly basis: Basis;
   /** What an animal does to plants. */
   readonly plantHarm: "eats" | "uproots" | "digs";
+  /** By what an animal takes another for one of its own. */
+  readonly likeness: "markings" | "build";
 };
 
 /** A kind of words. */

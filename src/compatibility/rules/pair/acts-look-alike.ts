@@ -5,17 +5,22 @@ import { canHappen, harmsFinsOrSkin, ofBrood, reaches } from "../../animals/acts
 import { ofOneBuild } from "../../animals/build";
 import { placeOf } from "../../animals/rivals";
 import { besideWanted, type WantedBy, wantedBy } from "../../animals/wanted";
-import type { GivenCondition } from "../../engine/rule/finding";
+import type { GivenCondition, Judged } from "../../engine/rule/finding";
+import type { Words } from "../../engine/rule/measures";
 import { ownRule } from "../../engine/rule/own-rule";
 import type { SeenParty } from "../../engine/rule/rule";
 import { besideJoining } from "../shared/by-sex";
 import { coverBeside } from "../shared/cover-beside";
-import { type ActAnswer, actMeasures, judgeTowards, roomAndSight, toKnow } from "../shared/judge-act";
+import { type ActAnswer, besideAct, judgeTowards, roomAndSight, toKnow } from "../shared/judge-act";
 import { shareAny } from "../shared/lists";
 
 type Looks = "appearance.looks" | "size.bodyShape" | WantedBy;
 type Doer = SeenParty<"temperament.acts", Looks | "space.zones" | "space.territory" | "space.openWater">;
 type Other = SeenParty<never, Looks | "space.zones" | "space.openWater">;
+
+const measures = /* @__PURE__ */ besideAct({ likeness: "likeness" });
+
+type Answer = Judged<ActAnswer["weight"], typeof measures>;
 
 /**
  * Does it take the other for one of its own, and what does it do then?
@@ -44,7 +49,7 @@ export const actsLookAlike = /* @__PURE__ */ ownRule({
   mayRestrict: ["space.territory", "space.zones", "appearance.looks", "size.bodyShape"],
   decidesBy: ["coverAgainstChase", "roomBesideBrood"],
   mayYield: ["blocking", "restricting", "advisory"],
-  measures: actMeasures,
+  measures,
   judge: ({ from, to, thresholds }) =>
     from["temperament.acts"].some(isTowardsLookAlike)
       ? besideJoining(from, to, (doer, other) => takenFor(doer, other, thresholds))
@@ -54,7 +59,7 @@ export const actsLookAlike = /* @__PURE__ */ ownRule({
 const isTowardsLookAlike = ({ target }: Act) => target === "look-alike";
 
 /** What it does to the other where it takes it for one of its own. */
-function takenFor(from: Doer, to: Other, thresholds: Deciding): readonly ActAnswer[] {
+function takenFor(from: Doer, to: Other, thresholds: Deciding): readonly Answer[] {
   const acts = from["temperament.acts"].filter(
     (act) =>
       isTowardsLookAlike(act) &&
@@ -63,14 +68,23 @@ function takenFor(from: Doer, to: Other, thresholds: Deciding): readonly ActAnsw
   );
   if (acts.length === 0) return [];
   const byMarks = shareAny(shown(from), shown(to))
-    ? acts.flatMap((act) => judged(act, from, to, thresholds))
+    ? acts.flatMap((act) => judged(act, from, to, thresholds)).map(by("markings"))
     : [];
   const wounding =
     byMarks.length === 0 ||
     byMarks.some((found) => found.weight === "restricting" && found.condition.on === "group.sex");
   if (!wounding || !ofOneBuild(from, to)) return byMarks;
-  return [...byMarks, ...acts.flatMap((act) => judged(asLesserRival(act), from, to, thresholds))];
+  const byBuild = acts.flatMap((act) => judged(asLesserRival(act), from, to, thresholds));
+  return [...byMarks, ...byBuild.map(by("build"))];
 }
+
+/** An answer with what the likeness lies in. */
+const by =
+  (likeness: Words["likeness"]) =>
+  (answer: ActAnswer): Answer => ({
+    ...answer,
+    measures: { likeness, ...answer.measures },
+  });
 
 interface Deciding {
   readonly coverAgainstChase: number;

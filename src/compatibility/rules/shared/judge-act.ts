@@ -13,6 +13,12 @@ export const actMeasures = {
   once: "stage",
 } as const satisfies MeasureKinds;
 
+/** These measures, with those that only one rule gives; a call, so that bundlers can leave out whoever declares them. */
+export const besideAct = <const Own extends MeasureKinds>(own: Own): typeof actMeasures & Own => ({
+  ...actMeasures,
+  ...own,
+});
+
 /** An answer about an act. */
 export type ActAnswer = Judged<"blocking" | "restricting" | "advisory", typeof actMeasures>;
 

@@ -82,6 +82,21 @@ test("a marking of one sex counts where that sex may be", () => {
   expect(among()).toMatchObject(roomAndSight);
 });
 
+test("it tells whether its markings or its build are seen in the other", () => {
+  const built = animal("other", {
+    "temperament.acts": [],
+    "size.bodyShape": "eel-like",
+    "appearance.looks": [],
+  });
+  for (const [beside, value] of [
+    [other(barred), "markings"],
+    [built, "build"],
+  ] as const) {
+    const likeness = { measures: { likeness: { value } } };
+    expect(found(doer({}, barred), beside)).toMatchObject([likeness, likeness]);
+  }
+});
+
 test("its own species is another rule's", () => {
   expect(weights(doer({}, barred), other(barred, "doer"))).toEqual([]);
 });
