@@ -19,6 +19,7 @@ const shares = {
   clearlySmaller: 0.8,
   openSurface: 0.2,
   nearlyBroad: 0.75,
+  bendingRoom: 0.3,
   besideOthers: 0.5,
   besideSwimmers: 0.2,
 } as const;

@@ -301,6 +301,13 @@ const table = () =>
       about: "The least depth of the water, in standard lengths of a fish.",
       source: "Tierschutzverordnung (Switzerland, SR 455.1), Annex 2 Table 8, note b",
     },
+    bendingRoom: {
+      value: numbers.bendingRoom,
+      unit: "1",
+      about:
+        "The least width and depth of the water, in lengths of a fish as supple as an eel; of what is no fish, the least depth.",
+      source: commonPractice,
+    },
     restsOnHeaters: {
       value: numbers.restsOnHeaters,
       unit: "cm",

@@ -486,6 +486,15 @@ const cases: Readonly<
   },
   besideOthers: sharing("bottom"),
   besideSwimmers: sharing("midwater"),
+  bendingRoom: {
+    judge: (changed) => {
+      const species = animal("eel", { "size.adultLength": adults(300), "size.bodyShape": "eel-like" });
+      return planBy(height, [{ species, unsexed: 1 }], smallTank, changed).outcome;
+    },
+    answer: "conditional",
+    changed: 0.2,
+    other: "suitable",
+  },
   waterDepth: {
     judge: (changed) => {
       const species = animal("long", { "size.adultLength": adults(100), "size.bodyShape": "fusiform" });

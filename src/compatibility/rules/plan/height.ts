@@ -6,10 +6,10 @@ import { ownRule } from "../../engine/rule/own-rule";
 /**
  * Is the tank high enough for its body?
  *
- * The water is no lower than a fish is long, unless it is as supple as an eel: deep bodies would stand out of it, and
- * nobody could turn up or down. Long, deep bodies need as much as is stated of them, more than tanks commonly have; where
- * a tank is lower than is stated of others, that is worth knowing. Where nobody says how high the tank is, it is asked for
- * the longer ones alone, for no tank is lower than small fish are long.
+ * The water is no lower than a fish is long: deep bodies would stand out of it, and nobody could turn up or down. Those as
+ * supple as an eel, and animals that are no fish, need a part of their length. Long, deep bodies need as much as is stated
+ * of them, more than tanks commonly have; where a tank is lower than is stated of others, that is worth knowing. Where
+ * nobody says how high the tank is, it is asked for the longer ones alone, for no tank is lower than small fish are long.
  */
 export const height = /* @__PURE__ */ ownRule({
   id: "height",
@@ -17,7 +17,7 @@ export const height = /* @__PURE__ */ ownRule({
   needs: { from: ["size.adultLength"] },
   uses: { from: ["size.bodyShape", "space.height"] },
   reads: ["tank.height", "tank.heightWithoutWater"],
-  decidesBy: ["tallBody", "waterDepth"],
+  decidesBy: ["tallBody", "waterDepth", "bendingRoom"],
   mayYield: ["restricting", "advisory"],
   measures: { needed: "cm", planned: "cm" },
   judge: ({ from, plan, thresholds }) => {
@@ -32,8 +32,11 @@ export const height = /* @__PURE__ */ ownRule({
       const condition = { on: "tank.height", wanted: { min: needed } } as const;
       return { weight: "restricting", measures: { needed, planned }, condition } as const;
     };
-    const isAsked = isFish && shape !== "eel-like" && (isLong || planned !== undefined);
-    const depth = thresholds.waterDepth * standardLength(length).max;
+    const isStiff = isFish && shape !== "eel-like";
+    const isAsked = (isStiff && isLong) || planned !== undefined;
+    const depth = isStiff
+      ? thresholds.waterDepth * standardLength(length).max
+      : thresholds.bendingRoom * length;
     const least = isAsked ? decimal(depth + plan["tank.heightWithoutWater"]) : 0;
     if (isTall) {
       const stated = from["space.height"];

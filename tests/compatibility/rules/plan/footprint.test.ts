@@ -134,9 +134,11 @@ describe("an animal that cannot turn", () => {
     expect(planBy(footprint, [{ species: long, unsexed: 1 }], { tank: glass }).outcome).toBe("unsuitable");
   });
 
-  test("is not one as supple as an eel", () => {
+  test("is not one as supple as an eel, if it has room to bend", () => {
     const eel = needing({ "size.adultLength": adults(40), "size.bodyShape": "eel-like" });
     expect(inTank(200, 30, 1, eel).outcome).toBe("suitable");
+    expect(weighed(inTank(200, 12, 1, eel)).findings).not.toContain("blocking");
+    expect(weighed(inTank(200, 11.9, 1, eel)).findings).toContain("blocking");
     const spindle = needing({ "size.adultLength": adults(40), "size.bodyShape": "elongated" });
     expect(inTank(200, 30, 1, spindle).outcome).toBe("unsuitable");
   });

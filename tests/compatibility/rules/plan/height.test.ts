@@ -1,4 +1,5 @@
 import { expect, test } from "vitest";
+import { allSpecies } from "vivary/catalog";
 import balantiocheilos from "vivary/catalog/balantiocheilos-melanopterus";
 import carassius from "vivary/catalog/carassius-auratus";
 import phractocephalus from "vivary/catalog/phractocephalus-hemioliopterus";
@@ -8,6 +9,7 @@ import { height } from "../../../../src/compatibility/rules/plan/height";
 import { adults, animal } from "../../animals";
 import { planBy, weighed } from "../../judging";
 
+const roomy = { shape: "rectangle", length: 300, width: 100 } as const;
 const deep = (length: number) =>
   animal("tall", { "size.adultLength": adults(length), "size.bodyShape": "short-deep", "space.height": 50 });
 const spindle = (length: number) =>
@@ -66,11 +68,23 @@ test("a plan in inches is given the height that is asked for, whatever stays emp
   }
 });
 
-test("an eel coils, and a shrimp is no fish", () => {
+test("an eel coils, and a crayfish is no fish: a part of their length will do, but no puddle", () => {
   const eel = animal("eel", { "size.adultLength": adults(30), "size.bodyShape": "eel-like" });
-  const shrimp = animal("shrimp", { "size.adultLength": adults(15) }, { kind: "shrimp" });
-  for (const species of [eel, shrimp])
-    expect(planBy(height, [{ species, unsexed: 1 }], { tank: { height: 10 } }).outcome).toBe("suitable");
+  const crayfish = animal("crayfish", { "size.adultLength": adults(30) }, { kind: "crayfish" });
+  for (const species of [eel, crayfish]) {
+    const at = (high?: number) =>
+      planBy(height, [{ species, unsexed: 1 }], { tank: { ...(high !== undefined && { height: high }) } })
+        .outcome;
+    expect([at(), at(9), at(8.9), at(0.1)]).toEqual(["suitable", "suitable", "conditional", "conditional"]);
+  }
+});
+
+test("nothing is kept in a film of water", () => {
+  const calm = allSpecies.filter((species) => {
+    const plan = { tank: { base: roomy, height: 0.1 }, groups: [{ species, unsexed: 1 }] } as const;
+    return assessPlan(plan, { rules: [height] }).outcome === "suitable";
+  });
+  expect(calm.map(({ id }) => id)).toEqual([]);
 });
 
 test("a long, deep body of which no height is stated may need more than its length", () => {
