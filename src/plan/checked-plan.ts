@@ -9,6 +9,7 @@ import {
   idConflicts,
   lengthConflicts,
   measureConflicts,
+  shareConflicts,
   waterConflicts,
 } from "./conflicts";
 import { type CheckedParty, partiesOf, partiesOfGroups } from "./party";
@@ -125,6 +126,7 @@ export function conflictsBeside(ofShape: readonly Problem[], plan: Plan): readon
   const idOf = (group: Group, index: number) => (isSound(["groups", index, "id"]) ? group.id : undefined);
   return [
     ...(isSound(["tank", "flow"]) ? flowConflicts(plan.tank) : []),
+    ...(areSound(["tank"], shares) ? shareConflicts(plan.tank) : []),
     ...(areSound(["tank"], measures) ? measureConflicts(plan.tank) : []),
     ...(areSound(["water"], seasons) ? waterConflicts(plan.water ?? {}) : []),
     ...groups.flatMap((group, index) => ofGroup(group, ["groups", index])),
@@ -134,4 +136,5 @@ export function conflictsBeside(ofShape: readonly Problem[], plan: Plan): readon
 
 const counts = ["males", "females", "unsexed", "juveniles"];
 const measures = ["base", "height", "unit", "measured", "glass", "waterBelowRim"];
+const shares = ["cover", "openWater"];
 const seasons = ["coolest", "temperature", "hottest"];

@@ -21,6 +21,13 @@ export function flowConflicts({ flow }: PlannedTank): readonly Problem[] {
   ];
 }
 
+/** More free to swim in than cover leaves. */
+export function shareConflicts({ cover = 0, openWater = 0 }: PlannedTank): readonly Problem[] {
+  if (decimal(cover + openWater) <= 1) return [];
+  const expected = `at most what cover leaves, ${decimal(1 - cover)}`;
+  return [{ path: ["tank", "openWater"], code: "conflict", expected, found: openWater }];
+}
+
 /** What the geometry of tanks refuses, with the path within the plan. */
 export function measureConflicts(tank: PlannedTank): readonly Problem[] {
   try {

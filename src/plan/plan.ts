@@ -59,7 +59,7 @@ export interface PlannedTank extends Omit<TankDimensions, "height"> {
   readonly flow?: { readonly calmest: FlowClass; readonly strongest: FlowClass } | undefined;
   /** The share with plants, roots, stones or floating leaves to hide in. */
   readonly cover?: number | undefined;
-  /** The share free to swim in. If absent, what cover leaves. */
+  /** The share free to swim in, no more than cover leaves. If absent, what it leaves. */
   readonly openWater?: number | undefined;
   /** The share of the water's surface that no leaf, film or lid touches. */
   readonly openSurface?: number | undefined;

@@ -41,27 +41,31 @@ const flow = fc.tuple(fc.nat(currents.length - 1), fc.nat(currents.length - 1)).
 }));
 
 /** Tanks of any shape, with anything that a plan may say of them or may leave out. */
-export const tanks: fc.Arbitrary<PlannedTank> = fc.record(
-  {
-    base: bases,
-    height: fc.integer({ min: 20, max: 90 }),
-    unit: fc.constantFrom("cm" as const, "in" as const),
-    measured: fc.constantFrom("inner" as const, "outer" as const),
-    glass: fc.constantFrom(0, 0.5, 1),
-    waterBelowRim: fc.constantFrom(0, 2, 5),
-    lid: fc.boolean(),
-    flow,
-    cover: share,
-    openWater: share,
-    openSurface: share,
-    sightBreaks: fc.nat(8),
-    substrate: word(classes.ground),
-    hides: fc.record({ caves: fc.nat(4), wood: fc.nat(4), leaves: fc.nat(40) }, { requiredKeys: [] }),
-    plants: fc.constantFrom("none" as const, "planted" as const, "grown-in" as const),
-    filter: fc.record({ mediaArea: fc.constantFrom(0, 0.5, 4, 40), age: fc.constantFrom(0, 30, 90) }),
-  },
-  { requiredKeys: ["base"] },
-);
+export const tanks: fc.Arbitrary<PlannedTank> = fc
+  .record(
+    {
+      base: bases,
+      height: fc.integer({ min: 20, max: 90 }),
+      unit: fc.constantFrom("cm" as const, "in" as const),
+      measured: fc.constantFrom("inner" as const, "outer" as const),
+      glass: fc.constantFrom(0, 0.5, 1),
+      waterBelowRim: fc.constantFrom(0, 2, 5),
+      lid: fc.boolean(),
+      flow,
+      cover: share,
+      openWater: share,
+      openSurface: share,
+      sightBreaks: fc.nat(8),
+      substrate: word(classes.ground),
+      hides: fc.record({ caves: fc.nat(4), wood: fc.nat(4), leaves: fc.nat(40) }, { requiredKeys: [] }),
+      plants: fc.constantFrom("none" as const, "planted" as const, "grown-in" as const),
+      filter: fc.record({ mediaArea: fc.constantFrom(0, 0.5, 4, 40), age: fc.constantFrom(0, 30, 90) }),
+    },
+    { requiredKeys: ["base"] },
+  )
+  .map(({ openWater, ...tank }) =>
+    openWater === undefined ? tank : { ...tank, openWater: Math.min(openWater, 1 - (tank.cover ?? 0)) },
+  );
 
 /** Water, the coolest season never warmer than usual, the hottest day never cooler. */
 export const waters: fc.Arbitrary<PlannedWater> = fc.record(

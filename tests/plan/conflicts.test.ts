@@ -9,6 +9,7 @@ import {
   idConflicts,
   lengthConflicts,
   measureConflicts,
+  shareConflicts,
   waterConflicts,
 } from "../../src/plan/conflicts";
 import { applyForm, type SpeciesProfile } from "../../src/species";
@@ -25,6 +26,22 @@ describe("currents", () => {
     expect(
       flowConflicts({ base, flow: { calmest: "strong", strongest: "still" } }).map(describeProblem),
     ).toEqual(['tank.flow.strongest: expected no calmer current than the calmest, strong, found "still"']);
+  });
+});
+
+describe("shares of the tank", () => {
+  const told = (cover?: number, openWater?: number) =>
+    shareConflicts({ base, cover, openWater }).map(describeProblem);
+
+  test("are the whole at most, by the figures as they are written", () => {
+    expect(
+      [told(), told(1), told(undefined, 1), told(0.7, 0.3), told(0.1, 0.9), told(1 - 0.9, 0.9)].flat(),
+    ).toEqual([]);
+  });
+
+  test("what is cover is not free to swim in", () => {
+    expect(told(0.9, 0.2)).toEqual(["tank.openWater: expected at most what cover leaves, 0.1, found 0.2"]);
+    expect(told(1, 1)).toHaveLength(1);
   });
 });
 

@@ -13,8 +13,7 @@ export type Judged =
 /** Judges a draft whose species are loaded. */
 export function judged(draft: Draft): Judged {
   const parsed = safeParsePlan(draft, profileOf);
-  const found = [...(parsed.success ? [] : parsed.problems), ...sharesBeyondWhole(draft)];
-  const problems = found.filter((problem) => !isLackOfAnimals(problem));
+  const problems = parsed.success ? [] : parsed.problems.filter((problem) => !isLackOfAnimals(problem));
   if (problems.length > 0) return { is: "unreadable", problems };
   return parsed.success
     ? { is: "judged", plan: parsed.plan, verdict: assessPlan(parsed.plan) }
@@ -24,21 +23,6 @@ export function judged(draft: Draft): Judged {
 /** Whether all that is wrong is that nobody lives there yet. */
 export const isLackOfAnimals = ({ path, found }: Problem): boolean => path.join() === "groups" && found === 0;
 
-/** Shares of the tank that are more than the whole together: what is cover is not free to swim in. */
-function sharesBeyondWhole({ tank: { cover, openWater } }: Draft): readonly Problem[] {
-  if (!isShare(cover) || !isShare(openWater) || cover + openWater <= 1 + rounding) return [];
-  return [{ path: sharePath, code: "conflict", expected: "what cover leaves, at most", found: openWater }];
-}
-
-/** Whether something is a share of the tank; what somebody typed may be anything. */
-const isShare = (value: unknown): value is number => typeof value === "number" && value >= 0 && value <= 1;
-
-/** What sums of shares may be off by. */
-const rounding = 1e-9;
-
-/** Where a problem with shares stands. */
-const sharePath = ["tank", "openWater"];
-
 /** Whether a problem is that shares are more than the whole. */
 export const isBeyondWhole = ({ path, code }: Problem): boolean =>
-  code === "conflict" && path.join() === sharePath.join();
+  code === "conflict" && path.join() === "tank,openWater";
