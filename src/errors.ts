@@ -38,7 +38,7 @@ export interface Problem {
 /**
  * An argument that no answer can be given for: a number that is not finite, a reversed range, an unknown
  * unit, id or form, a size of zero or less, a count that is no whole number, an option that the function does not have.
- * Says everything that is wrong at once.
+ * Of a plan, a record or a rule it says everything that is wrong at once; of the other arguments what was met first.
  */
 export class InvalidInputError extends Error {
   override readonly name: string = "InvalidInputError";

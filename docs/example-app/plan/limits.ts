@@ -11,15 +11,26 @@ export interface Limits {
   readonly whole: boolean;
 }
 
-/** The lengths of a tank, of which the schema says no limits: those of `lengthInCm`. */
-const ofTank: Limits = { least: 0.01, most: 100_000, above: false, whole: false };
+/** Lengths of a tank: those of `lengthInCm`, whatever the unit, of which the schema knows the greatest number alone. */
+const ofSize: Limits = { least: 0.01, most: 100_000, above: false, whole: false };
+/** Lengths that may be zero. */
+const ofPart: Limits = { ...ofSize, least: 0 };
 const ofAngle: Limits = { least: 0, most: 360, above: true, whole: false };
 
-/** The limits of the number at a path: those of the schema of plans, where it says some. */
+const byName: Readonly<Record<string, Limits>> = {
+  height: ofSize,
+  glass: ofPart,
+  waterBelowRim: ofPart,
+  bow: ofPart,
+  angle: ofAngle,
+};
+
+/** The limits of the number at a path: those of the schema of plans, where it is no measure of the tank. */
 export function limitsAt(path: Path): Limits {
+  const name = `${path.at(-1)}`;
+  if (path[0] === "tank" && (path[1] === "base" || name in byName)) return byName[name] ?? ofSize;
   const steps = path.flatMap((step) => (typeof step === "number" ? ["items"] : ["properties", step]));
   const { type, minimum, exclusiveMinimum, maximum } = Object(valueAt(planJsonSchema, steps));
-  if (maximum === undefined) return path.at(-1) === "angle" ? ofAngle : ofTank;
   const above = minimum === undefined;
   return { least: above ? exclusiveMinimum : minimum, most: maximum, above, whole: type === "integer" };
 }

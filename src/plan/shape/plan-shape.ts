@@ -16,8 +16,11 @@ export const plantings: readonly Planting[] = ["none", "planted", "grown-in"];
 export const mostPlaces = 1000;
 
 const share: Shape = { is: "number", min: 0, max: 1 };
-/** Any length of a tank or a part of it; `tankGeometry` says which are too small or too great. */
-const length: Shape = { is: "number" };
+/** A kilometre in the smallest unit of a tank: which lengths are too small or too great in its own, `tankGeometry` says. */
+const most = 1_000_000;
+const length: Shape = { is: "number", above: 0, max: most };
+const distance: Shape = { is: "number", min: 0, max: most };
+const coordinate: Shape = { is: "number", min: -most, max: most };
 
 const places: Shape = { is: "count", min: 0, max: mostPlaces };
 
@@ -41,14 +44,14 @@ const bases = (): Shape => ({
     polygon: base("polygon", {
       points: {
         is: "list",
-        of: { is: "list", of: length, least: 2, most: 2 },
+        of: { is: "list", of: coordinate, least: 2, most: 2 },
         least: 3,
         most: maxPolygonCorners,
       },
     }),
     circle: base("circle", { diameter: length }),
-    sector: base("sector", { radius: length, angle: { is: "number" } }),
-    bowed: base("bowed", { length, width: length, bow: length }),
+    sector: base("sector", { radius: length, angle: { is: "number", above: 0, max: 360, unit: "degrees" } }),
+    bowed: base("bowed", { length, width: length, bow: distance }),
   } satisfies Readonly<Record<Base["shape"], ObjectShape>>,
 });
 
@@ -61,8 +64,8 @@ const tank = /* @__PURE__ */ once(() =>
       height: length,
       unit: { is: "word", words: ["mm", "cm", "m", "in", "ft"] },
       measured: { is: "word", words: ["inner", "outer"] },
-      glass: length,
-      waterBelowRim: length,
+      glass: distance,
+      waterBelowRim: distance,
       lid: yesOrNo,
       flow: object<NonNullable<PlannedTank["flow"]>>({ calmest: current(), strongest: current() }, [
         "calmest",

@@ -25,7 +25,9 @@ test("every mistake is told at once, those of shape beside those that contradict
   const plan = {
     format: 3,
     tank: {
-      base: { shape: "rectangle", length: -80, width: 35 },
+      base: { shape: "rectangle", length: -80, width: -35 },
+      height: 0,
+      glass: -0.5,
       flow: { calmest: "strong", strongest: "gentle" },
       covr: 0.3,
     },
@@ -40,6 +42,9 @@ test("every mistake is told at once, those of shape beside those that contradict
     expect.arrayContaining([
       ["format", "unknown-format"],
       ["tank.base.length", "range"],
+      ["tank.base.width", "range"],
+      ["tank.height", "range"],
+      ["tank.glass", "range"],
       ["tank.flow.strongest", "conflict"],
       ["tank.covr", "unknown-key"],
       ["water.pH", "type"],
@@ -52,7 +57,7 @@ test("every mistake is told at once, those of shape beside those that contradict
       ["offerings.0.food", "word"],
     ]),
   );
-  expect(problemsOf(plan)).toHaveLength(12);
+  expect(problemsOf(plan)).toHaveLength(15);
 });
 
 describe("a problem helps", () => {
