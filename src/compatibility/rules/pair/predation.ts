@@ -245,11 +245,11 @@ const scaled = ({ eats, tries, hunter, greatest }: HunterReach, part: number): H
 
 /**
  * Whether a hunter comes upon the prey: where both live, at the surface where the prey feeds, by night where it sleeps, and
- * upon what is no fish wherever the hunter feeds.
+ * upon all that is no fish, for it sits on leaves and panes at any height.
  */
 const meets = (from: Hunter, to: Prey) =>
+  to.party.kind !== "fish" ||
   shareAny(from["space.zones"], to["space.zones"]) ||
-  (to.party.kind !== "fish" && shareAny(from["diet.reach"], to["space.zones"])) ||
   (shareAny(from["space.zones"], ["surface"]) && shareAny(to["diet.reach"], ["surface"])) ||
   comesUponAsleep(from, to);
 

@@ -6,6 +6,7 @@ import botiaStriata from "vivary/catalog/botia-striata";
 import cambarellusPatzcuarensis from "vivary/catalog/cambarellus-patzcuarensis";
 import carassiusAuratus from "vivary/catalog/carassius-auratus";
 import caridinaMultidentata from "vivary/catalog/caridina-multidentata";
+import gymnocorymbusTernetzi from "vivary/catalog/gymnocorymbus-ternetzi";
 import macrognathusSiamensis from "vivary/catalog/macrognathus-siamensis";
 import megalamphodusEques from "vivary/catalog/megalamphodus-eques";
 import neocaridinaDavidi from "vivary/catalog/neocaridina-davidi";
@@ -149,7 +150,7 @@ describe("a stated greatest prey", () => {
     expect(eel.outcome).toBe("undetermined");
   });
 
-  test("of shrimps is tried wherever the hunter feeds, of fish where it lives", () => {
+  test("of shrimps is tried at any height, for they sit on leaves and panes; of fish where it lives", () => {
     const said: Eats = [
       { prey: "fish", greatest: 2 },
       { prey: "shrimp", greatest: 2 },
@@ -162,8 +163,16 @@ describe("a stated greatest prey", () => {
     const below: Stated = { "space.zones": ["bottom"], "diet.reach": ["bottom"] };
     expect(fates(prey(2.3, below, "shrimp"), above)).toEqual(["may try"]);
     expect(fates(prey(2.3, below), above)).toEqual([]);
-    const serpae = pairBy(predation, { species: megalamphodusEques }, { species: neocaridinaDavidi });
-    expect(serpae.outcome).toBe("undetermined");
+    expect(
+      fates(
+        prey(2.3, below, "shrimp"),
+        hunter(said, 4, { "space.zones": ["midwater"], "diet.reach": ["midwater"] }),
+      ),
+    ).toEqual(["may try"]);
+    for (const species of [megalamphodusEques, gymnocorymbusTernetzi]) {
+      const { outcome } = pairBy(predation, { species }, { species: neocaridinaDavidi });
+      expect(outcome).toBe("undetermined");
+    }
   });
 
   test("is the greatest of several, whether or not another source names no length", () => {
