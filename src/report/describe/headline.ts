@@ -1,7 +1,7 @@
 import type { Finding, JointCondition, OpenQuestion, Verdict, Weight } from "../../compatibility";
 import type { FactName } from "../../plan";
 import { isBy, isCaution, isOfLawThere, tellsPlanned } from "../matters/by-rule";
-import { demandsOf } from "../matters/matters";
+import { demandsOf, harmPrevented } from "../matters/matters";
 import { isOfSpace } from "../matters/order";
 import { isOfSharedWater, isPastLimit, plannedWaterRules } from "../matters/water-rules";
 import type { DoubtReason, Messages } from "../messages/messages";
@@ -21,7 +21,7 @@ export function headline(verdict: Verdict, teller: Teller, messages: Messages): 
     oneGroup: parties.length === 1 || parties.some(({ temper }) => temper === "bully"),
     oneSpecies: new Set(parties.map(({ id }) => id)).size === 1,
     animals: teller.listed(teller.parties),
-    warned: verdict.findings.some(({ rule, weight }) => weight === "advisory" && !isCaution(rule)),
+    warned: isWarned(verdict),
     tooSmall: onlyTooSmall(verdict),
     clash: clashOf(verdict, teller),
     amiss: teller.named(onlyAmiss(verdict)).whom,
@@ -37,6 +37,12 @@ export function headline(verdict: Verdict, teller: Teller, messages: Messages): 
     ...(first.length > 0 ? [messages.measureFirst(first)] : []),
   ];
 }
+
+/** Whether a suitable plan is told with a reserve: something is worth knowing, room and cover keep harm down, or it may end worse. */
+const isWarned = (verdict: Verdict): boolean =>
+  verdict.bounds.atWorst !== "suitable" ||
+  harmPrevented(verdict).length > 0 ||
+  verdict.findings.some(({ rule, weight }) => weight === "advisory" && !isCaution(rule));
 
 /** For which reasons the outcome could be worse than it is. */
 function doubtsOf({ open, bounds, outcome }: Verdict): readonly DoubtReason[] {

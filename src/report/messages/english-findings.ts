@@ -47,8 +47,7 @@ function plannedWater(water: keyof typeof at) {
     if (optimum)
       return `${from} ${verb(fromMany, "does", "do")} best at ${at[water](figure(optimum))}${plan}.`;
     const text = `${from} ${isUpperEnd(kept) ? verb(fromMany, "bears", "bear") : verb(fromMany, "needs", "need")} ${at[water](figure(kept, known))}${plan}`;
-    if (weight === "advisory" && season)
-      return `${text}, which ${they(fromMany)} ${verb(fromMany, "bears", "bear")} for a while, not for good.`;
+    if (weight === "advisory" && season) return `${text}, which will do for a while, not for good.`;
     if (weight === "advisory") return `${text}, at the edge of what ${they(fromMany)} can take for long.`;
     return limit
       ? `${text}; ${beyond(limit, figure, ranges)} ${they(fromMany)} ${verb(fromMany, "suffers or dies", "suffer or die")}.`
@@ -140,10 +139,10 @@ function predation(told: Told<Measures["predation"]>): string {
     ? `${verb(fromMany, "takes", "take")} prey of up to about ${figure(greatestPrey)}`
     : hunter && `${verb(fromMany, "grows", "grow")} to ${figure(hunter)}`;
   if (safeFrom) {
-    if (oneKind)
-      return `${from} ${eats} ${their(fromMany)} own kind while it is small; from ${figure(upwards(safeFrom))} on ${they(toMany)} ${verb(toMany, "is", "are")} safe.`;
+    const tooLarge = `; those of ${figure(upwards(safeFrom))} are too large`;
+    if (oneKind) return `${from} ${eats} ${their(fromMany)} own kind while it is small${tooLarge}.`;
     const small = prey ? `${to} of ${figure(prey)}` : `small ${to}`;
-    return `${told.fromNow && "once grown, "}${from} ${eats} ${small}; from ${figure(upwards(safeFrom))} on ${they(toMany)} ${verb(toMany, "is", "are")} safe.`;
+    return `${told.fromNow && "once grown, "}${from} ${eats} ${small}${tooLarge}.`;
   }
   const size = prey && `${to} ${verb(toMany, "measures", "measure")} ${figure(prey)}`;
   const why = [takes && `${they(fromMany)} ${takes}`, size].filter(Boolean).join(", and ");
@@ -242,11 +241,12 @@ export const findings = (): Messages["rules"] => ({
   },
   "acts-look-alike": (told) => {
     const { to, toMany, fromMany, measures } = told;
+    const own = `${their(fromMany)} own kind`;
     const like =
       measures.likeness?.value === "build"
-        ? verb(toMany, "is built", "are built")
-        : verb(toMany, "looks", "look");
-    return act(() => `${to}, which ${like} like ${their(fromMany)} own kind`)(told);
+        ? `which ${verb(toMany, "is", "are")} built like ${own}`
+        : `whose markings or fins are like those of ${own}`;
+    return act(() => `${to}, ${like}`)(told);
   },
   "acts-others": act(({ to }) => to),
   "fin-nipping": (told) => {
@@ -275,10 +275,12 @@ export const findings = (): Messages["rules"] => ({
   "feeding-competition": ({ from, fromMany, to, toMany }) =>
     `${from} ${verb(fromMany, "has", "have")} eaten before ${to} ${verb(toMany, "gets", "get")} to the food.`,
   shyness: ({ from, to }) => `the bustle of ${to} keeps ${from} in hiding.`,
-  interbreeding: ({ weight, from, to }) =>
-    weight === "advisory"
-      ? `${from} and ${to} cross: pass on no young, or keep only one of them.`
-      : `${from} and ${to} cross, and their young are hybrids: keep only one of them.`,
+  interbreeding: ({ weight, from, fromMany, to }) => {
+    const text = `${from} ${verb(fromMany, "crosses", "cross")} with ${to}`;
+    return weight === "advisory"
+      ? `${text}: pass on no young, or keep only one of them.`
+      : `${text}, and their young are hybrids: keep only one of them.`;
+  },
   furnishing: ({ weight, from, fromMany, to, measures, figure }) => {
     const { cover, openWater, harm } = measures;
     if (harm)

@@ -172,10 +172,10 @@ function predation(told: Told<Measures["predation"]>): string {
       ? `${from} ${eats} ${oneKind ? "den eigenen" : "ihren"} Nachwuchs.`
       : `${from} ${eats}, was ${to} an Nachwuchs ${verb(toMany, "hat", "haben")}.`;
   if (safeFrom) {
-    const safe = `; sicher erst ab ${figure(upwards(safeFrom))}`;
-    if (oneKind) return `${from} ${eats} Artgenossen, solange sie klein sind${safe}.`;
+    const tooLarge = `; zu groß sind Tiere von ${figure(upwards(safeFrom))}`;
+    if (oneKind) return `${from} ${eats} Artgenossen, solange sie klein sind${tooLarge}.`;
     const grown = told.fromNow && " ausgewachsen";
-    return `${from} ${eats}${grown} ${toObject} ${prey ? `mit ${figure(prey)} Länge` : "in kleiner Größe"}${safe}.`;
+    return `${from} ${eats}${grown} ${toObject} ${prey ? `mit ${figure(prey)} Länge` : "in kleiner Größe"}${tooLarge}.`;
   }
   const grows =
     hunter && `ausgewachsen ${verb(fromMany, "misst der Jäger", "messen die Jäger")} ${figure(hunter)}`;
@@ -277,7 +277,7 @@ export const findings = (): Messages["rules"] => ({
   },
   "acts-look-alike": (told) => {
     const likeness =
-      told.measures.likeness?.value === "build" ? "ähnlicher Gestalt" : "der Ähnlichkeit mit Artgenossen";
+      told.measures.likeness?.value === "build" ? "ähnlicher Gestalt" : "ähnlicher Zeichnung oder Flossen";
     return act(({ toObject }) => `${toObject} wegen ${likeness}`)(told);
   },
   "acts-others": act(({ toObject }) => toObject),

@@ -52,9 +52,9 @@ export function square(area: Figure | undefined): Figure | undefined {
   return { value: side, by: side, unit: "cm" };
 }
 
-/** A length to grow to, in steps of half a centimetre: a reader cannot measure more closely. */
-export const upwards = (length: Figure | undefined) =>
-  length?.value === undefined ? length : { ...length, value: halfUp(length.value) };
+/** At least a length to grow to, in steps of half a centimetre: a reader cannot measure more closely. */
+export const upwards = (length: Figure | undefined): Figure | undefined =>
+  length?.value === undefined ? length : { min: halfUp(length.value), unit: "cm" };
 
 export const halfUp = (cm: number) => Math.ceil(cm * 2 - 0.001) / 2;
 

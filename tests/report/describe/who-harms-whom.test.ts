@@ -52,3 +52,30 @@ test("of who is chased for its build nobody says that it looks like the pursuer"
   expect(told(stock, [150, 60])).toContain("cherry barbs, which are built like its own kind");
   expect(told(stock, [150, 60], german)).toContain("wegen ähnlicher Gestalt");
 });
+
+test("who is bitten for a brood, and kept from it by room alone, does not go well with the parents", () => {
+  const peaceful: Plan = {
+    tank: {
+      base: { shape: "rectangle", length: 200, width: 70 },
+      height: 60,
+      lid: true,
+      cover: 0.35,
+      openWater: 0.6,
+      openSurface: 0.6,
+      plants: "planted",
+      substrate: "sand",
+      sightBreaks: 6,
+      hides: { caves: 6, wood: 6, rocks: 6 },
+      flow: { calmest: "still", strongest: "moderate" },
+      filter: { mediaArea: 20, age: 120 },
+    },
+    water: { temperature: 25, pH: 7.4, generalHardness: 12, hottest: 26, coolest: 24, salinity: 0 },
+    groups: [
+      group("rocio-octofasciata", { males: 1, females: 1 }),
+      group("melanotaenia-boesemani", { males: 3, females: 5 }),
+    ],
+  };
+  const verdict = assessPlan(peaceful);
+  expect(verdict.outcome).toBe("suitable");
+  expect(inWords(verdict).replaceAll(/\s+/g, " ")).toContain("can live together. At worst");
+});

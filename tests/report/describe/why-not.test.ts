@@ -12,10 +12,10 @@ import type { SpeciesProfile } from "../../../src/species";
 const told = (a: SpeciesProfile, b: SpeciesProfile) =>
   describe(assessPair({ species: a }, { species: b })).replaceAll(/\s+/g, " ");
 
-test("where one sex alone is eaten, the other is asked for, and from what length on they are safe", () => {
+test("where one sex alone is eaten, the other is asked for, and from what length on they are too large", () => {
   const report = told(andinoacaraPulcher, xiphophorusMaculatus);
   expect(report.replaceAll(/\s+/g, " ")).toContain(
-    "Keep female platies only. Blue acaras eat platies of 4 cm; from 5.5 cm on they are safe",
+    "Keep female platies only. Blue acaras eat platies of 4 cm; those of at least 5.5 cm are too large",
   );
 });
 
