@@ -1,6 +1,7 @@
 import fc from "fast-check";
 import type { Group, PlannedTank, PlannedWater } from "../../src/plan";
 import { classes, type TraitValue as Value } from "../../src/species";
+import { openBesideCover } from "../plan/arbitrary";
 import { adults, adultsBySex, type Stated } from "./animals";
 import { type Disputed, only } from "./worlds";
 
@@ -206,30 +207,32 @@ export const animals = fc
     ({ males, females = 0, unsexed = 0, juveniles = 0 }) => males + females + unsexed + juveniles > 0,
   ) satisfies fc.Arbitrary<Omit<Group, "species">>;
 
-export const tanks = fc.record(
-  {
-    base: fc.record({
-      shape: fc.constant("rectangle" as const),
-      length: fc.constantFrom(40, 80, 150),
-      width: fc.constantFrom(9, 35, 60),
-    }),
-    height: fc.constantFrom(12, 40),
-    lid: fc.boolean(),
-    cover: fc.constantFrom(0, 0.3, 0.6),
-    openWater: fc.constantFrom(0, 0.3, 0.6),
-    openSurface: fc.constantFrom(0, 0.2, 1),
-    sightBreaks: fc.constantFrom(0, 1, 4),
-    substrate: oneOf(classes.ground),
-    hides: fc.record(
-      { caves: fc.constantFrom(0, 1, 3), wood: fc.constantFrom(0, 2), shells: fc.constantFrom(0, 9) },
-      { requiredKeys: [] },
-    ),
-    filter: fc.record({ mediaArea: fc.constantFrom(0, 0.5, 100), age: fc.constantFrom(0, 30, 60) }),
-    plants: fc.constantFrom("none" as const, "planted" as const, "grown-in" as const),
-    flow: flow.map(({ min, max }) => ({ calmest: min, strongest: max })),
-  },
-  { requiredKeys: ["base", "height"] },
-) satisfies fc.Arbitrary<PlannedTank>;
+export const tanks = fc
+  .record(
+    {
+      base: fc.record({
+        shape: fc.constant("rectangle" as const),
+        length: fc.constantFrom(40, 80, 150),
+        width: fc.constantFrom(9, 35, 60),
+      }),
+      height: fc.constantFrom(12, 40),
+      lid: fc.boolean(),
+      cover: fc.constantFrom(0, 0.3, 0.6),
+      openWater: fc.constantFrom(0, 0.3, 0.6),
+      openSurface: fc.constantFrom(0, 0.2, 1),
+      sightBreaks: fc.constantFrom(0, 1, 4),
+      substrate: oneOf(classes.ground),
+      hides: fc.record(
+        { caves: fc.constantFrom(0, 1, 3), wood: fc.constantFrom(0, 2), shells: fc.constantFrom(0, 9) },
+        { requiredKeys: [] },
+      ),
+      filter: fc.record({ mediaArea: fc.constantFrom(0, 0.5, 100), age: fc.constantFrom(0, 30, 60) }),
+      plants: fc.constantFrom("none" as const, "planted" as const, "grown-in" as const),
+      flow: flow.map(({ min, max }) => ({ calmest: min, strongest: max })),
+    },
+    { requiredKeys: ["base", "height"] },
+  )
+  .map(openBesideCover) satisfies fc.Arbitrary<PlannedTank>;
 
 export const waters = fc
   .record(

@@ -40,6 +40,12 @@ const flow = fc.tuple(fc.nat(currents.length - 1), fc.nat(currents.length - 1)).
   strongest: currents[Math.max(a, b)] ?? "still",
 }));
 
+/** A tank with no more open water than its cover leaves. */
+export function openBesideCover<Tank extends Pick<PlannedTank, "cover" | "openWater">>(tank: Tank): Tank {
+  const { cover = 0, openWater } = tank;
+  return openWater === undefined ? tank : { ...tank, openWater: Math.min(openWater, 1 - cover) };
+}
+
 /** Tanks of any shape, with anything that a plan may say of them or may leave out. */
 export const tanks: fc.Arbitrary<PlannedTank> = fc
   .record(
@@ -63,9 +69,7 @@ export const tanks: fc.Arbitrary<PlannedTank> = fc
     },
     { requiredKeys: ["base"] },
   )
-  .map(({ openWater, ...tank }) =>
-    openWater === undefined ? tank : { ...tank, openWater: Math.min(openWater, 1 - (tank.cover ?? 0)) },
-  );
+  .map(openBesideCover);
 
 /** Water, the coolest season never warmer than usual, the hottest day never cooler. */
 export const waters: fc.Arbitrary<PlannedWater> = fc.record(

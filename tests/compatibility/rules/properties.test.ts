@@ -231,9 +231,9 @@ function meeting(plan: Plan, condition: Condition): Plan | undefined {
     case "tank.plants":
       return withTank({ plants: "oneOf" in wanted && wanted.oneOf.includes("none") ? "none" : "grown-in" });
     case "tank.cover":
-      return withTank({ cover: within.min });
+      return withTank({ cover: within.min, openWater: undefined });
     case "tank.openWater":
-      return withTank({ openWater: within.min });
+      return withTank({ openWater: within.min, cover: undefined });
     case "tank.openSurface":
       return withTank({ openSurface: within.min });
     case "tank.sightBreaks":

@@ -20,7 +20,7 @@ import {
   toKnow,
 } from "../shared/judge-act";
 
-type Doer = SeenParty<"temperament.acts", "space.territory" | "space.openWater" | WantedBy>;
+type Doer = SeenParty<"temperament.acts", "space.territory" | "space.openWater" | "space.cover" | WantedBy>;
 
 interface Deciding {
   readonly coverAgainstChase: number;
@@ -37,14 +37,15 @@ const targets: readonly Act["target"][] = ["own-sex", "other-sex", "own-kind", "
  * restrict to the one that does neither, or to one that is spared, and the rest is asked for as many of that one. Where
  * more may be wanted than anybody knows, and they may kill, nobody can tell. Others that fight need room and something
  * between them, and of those that live alone nobody can tell whether that is enough; chases in a shoal are spread over it,
- * and so are wounds where a few are to be avoided; those of a bully are not.
+ * and so are wounds where a few are to be avoided; those of a bully are not. From the other sex cover gives rest, and among
+ * those that use none their number does.
  */
 export const actsOwnKind = /* @__PURE__ */ ownRule({
   id: "acts-own-kind",
   way: "each-way",
   between: "one-species",
   needs: { from: ["temperament.acts"] },
-  uses: { from: /* @__PURE__ */ besideWanted("space.territory", "space.openWater") },
+  uses: { from: /* @__PURE__ */ besideWanted("space.territory", "space.openWater", "space.cover") },
   mayRestrict: /* @__PURE__ */ besideWanted("space.territory"),
   decidesBy: ["coverAgainstChase", "spreadsFrom", "roomBesideBrood"],
   mayYield: ["blocking", "restricting", "advisory"],
@@ -135,7 +136,7 @@ function judged(
         ])
       : [toKnow(act, party)];
   }
-  if (target === "other-sex") return restricts(act, party, [coverBeside(thresholds.coverAgainstChase, from)]);
+  if (target === "other-sex") return restricts(act, party, [reliefFromMates(from, thresholds)]);
   const { "social.living": living, "space.territory": territory } = from;
   const shoal = ofBrood(when) ? undefined : spreadOver(act, from, thresholds.spreadsFrom);
   if (shoal !== undefined) {
@@ -149,6 +150,13 @@ function judged(
   if (!ofBrood(when)) return restricts(act, party, roomAndSight(rivals, area));
   const places = Math.max(rivals, thresholds.roomBesideBrood);
   return restricts(act, party, roomAndSight(rivals, area && (places / rivals) * area));
+}
+
+/** What those of the other sex rest by: cover to get out of sight, or, of a kind that uses none, their number. */
+function reliefFromMates(from: Doer, { coverAgainstChase }: Deciding): GivenCondition {
+  if (from["space.cover"] !== 0) return coverBeside(coverAgainstChase, from);
+  const least = Math.max(from["social.femalesPerMale"] ?? 0, 1);
+  return { on: "group.femalesPerMale", of: "from", wanted: { min: least } };
 }
 
 /** Those that live alone may not bear one another, whatever room they have: nobody can tell. */

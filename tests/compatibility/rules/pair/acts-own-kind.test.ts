@@ -4,6 +4,7 @@ import ancistrusCirrhosus from "vivary/catalog/ancistrus-cirrhosus";
 import bettaSplendens from "vivary/catalog/betta-splendens";
 import danioRerio from "vivary/catalog/danio-rerio";
 import macropodusOpercularis from "vivary/catalog/macropodus-opercularis";
+import potamotrygonMotoro from "vivary/catalog/potamotrygon-motoro";
 import puntigrusTetrazona from "vivary/catalog/puntigrus-tetrazona";
 import tanichthysAlbonubes from "vivary/catalog/tanichthys-albonubes";
 import { actsOwnKind } from "../../../../src/compatibility/rules/pair/acts-own-kind";
@@ -156,6 +157,20 @@ describe("bites at any time", () => {
     expect(
       asked(among({ does: "bites", doer: "male", target: "other-sex" }, harem, { males: 1, females: 3 })),
     ).toMatchObject([{ on: "tank.cover", wanted: { min: 0.3 } }]);
+  });
+
+  test("of the sex that they wear out rest by their number where they use no cover", () => {
+    const act: Act = { does: "bites", doer: "male", target: "other-sex" };
+    const bare = { ...harem, "space.cover": 0, "social.femalesPerMale": 2 };
+    const twoEach = { on: "group.femalesPerMale", of: 0, wanted: { min: 2 } };
+    expect(asked(among(act, bare, { males: 2, females: 2 }))).toMatchObject([twoEach]);
+    expect(weighed(among(act, bare, { males: 1, females: 2 }))).toEqual({
+      findings: [],
+      met: ["restricting"],
+    });
+    const rays = { species: potamotrygonMotoro };
+    const facts = new Set(pairBy(actsOwnKind, rays, rays).conditions.map(({ on }) => on));
+    expect(facts).toEqual(new Set(["group.femalesPerMale"]));
   });
 });
 
