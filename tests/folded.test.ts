@@ -1,6 +1,6 @@
 import fc from "fast-check";
 import { expect, test } from "vitest";
-import { folded } from "../src/folded";
+import { folded, spellings } from "../src/folded";
 
 test.each([
   ["Pátzcuaro dwarf crayfish", "patzcuaro dwarf crayfish"],
@@ -11,6 +11,12 @@ test.each([
   ["Weißer Brokatbärbling", "weisser brokatbarbling"],
   ["Sælfisk", "saelfisk"],
   ["L46", "l46"],
+  ["L046", "l46"],
+  ["L 046", "l46"],
+  ["l-0", "l0"],
+  ["Ancistrus sp. L 144", "ancistrus sp l144"],
+  ["LDA 08", "lda8"],
+  ["Neon 05", "neon 05"],
   ["C. paleatus", "c paleatus"],
   ["金魚", "金魚"],
   ["-", ""],
@@ -24,6 +30,25 @@ test("a name compared twice is the same name, and its case and way of writing ac
     fc.property(fc.string({ unit: "grapheme" }), (name) => {
       expect(folded(folded(name))).toBe(folded(name));
       expect(folded(name.normalize("NFD"))).toBe(folded(name.normalize("NFC")));
+    }),
+  );
+});
+
+test.each([
+  ["Zebrabärbling", "zebrabarbling", "zebrabaerbling"],
+  ["GRÜNER Schwertträger", "gruner schwerttrager", "gruener schwerttraeger"],
+  ["Melanotaenia boesemani", "melanotaenia boesemani"],
+  ["Pátzcuaro", "patzcuaro"],
+  ["Weißer Neon", "weisser neon"],
+])("%s is spelt %s", (name, ...spelt) => {
+  expect(spellings(name)).toStrictEqual(spelt);
+});
+
+test("every spelling is one as names are compared, the first without marks", () => {
+  fc.assert(
+    fc.property(fc.string({ unit: "grapheme" }), (name) => {
+      expect(spellings(name)[0]).toBe(folded(name));
+      for (const spelling of spellings(name)) expect(folded(spelling)).toBe(spelling);
     }),
   );
 });

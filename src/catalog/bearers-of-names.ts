@@ -1,4 +1,4 @@
-import { folded } from "../folded";
+import { spellings } from "../folded";
 import { moved } from "../shelf";
 import type { Names, SpeciesProfile } from "../species";
 
@@ -8,16 +8,21 @@ export interface Bearer {
   readonly form?: string;
 }
 
-/** The bearers of each folded name, the best match first. */
+/** The bearers of each spelling of a name, the best match first. */
 export function bearersOfNames(profiles: readonly SpeciesProfile[]): ReadonlyMap<string, readonly Bearer[]> {
   const bearers = new Map<string, Bearer[]>();
   for (const [name, bearer] of waysToName.flatMap((way) => profiles.flatMap(way))) {
-    const known = bearers.get(folded(name)) ?? [];
-    const isNew = !known.some(({ profile, form }) => profile === bearer.profile && form === bearer.form);
-    if (isNew) bearers.set(folded(name), [...known, bearer]);
+    for (const spelling of spellings(name)) {
+      const known = bearers.get(spelling) ?? [];
+      if (!hasBearer(known, bearer)) bearers.set(spelling, [...known, bearer]);
+    }
   }
   return bearers;
 }
+
+/** Whether the one who bears a name is among those who do. */
+export const hasBearer = (bearers: readonly Bearer[], { profile, form }: Bearer): boolean =>
+  bearers.some((one) => one.profile === profile && one.form === form);
 
 type Named = readonly (readonly [name: string, bearer: Bearer])[];
 

@@ -1,5 +1,6 @@
 import { listOf, objectOf } from "../checks";
 import { refusal } from "../errors";
+import { spellings } from "../folded";
 import { once, remembered } from "../made-once";
 import { moved } from "../shelf";
 import { scientific } from "./generated";
@@ -30,20 +31,20 @@ export const keyOf = ({ id, form }: Bearer): string => (form === undefined ? id 
 
 const idOf = (name: string): string => name.toLowerCase().replaceAll(" ", "-");
 
-const entry = (text: string, as: NameKind, bearers: readonly Bearer[]): Entry => ({
-  text,
-  as,
-  bearers,
-  ...searched(text),
-});
+/** A name in each of its spellings. */
+const entriesOf = (text: string, as: NameKind, bearers: readonly Bearer[]): readonly Entry[] =>
+  spellings(text).map((spelling) => ({ text, as, bearers, ...searched(spelling) }));
 
 /** The scientific names, with those of families and orders. */
 export const scientificEntries = /* @__PURE__ */ once<readonly Entry[]>(() => [
   ...scientific.flatMap(([name, , , ...old]) => {
     const bearers = [{ id: idOf(name) }];
-    return [entry(name, "scientific", bearers), ...old.map((synonym) => entry(synonym, "synonym", bearers))];
+    return [
+      ...entriesOf(name, "scientific", bearers),
+      ...old.flatMap((synonym) => entriesOf(synonym, "synonym", bearers)),
+    ];
   }),
-  ...[...membersOf()].map(([taxon, bearers]) => entry(taxon, "group", bearers)),
+  ...[...membersOf()].flatMap(([taxon, bearers]) => entriesOf(taxon, "group", bearers)),
 ]);
 
 /** The accepted names by id. */
@@ -78,10 +79,10 @@ export const languageOf = /* @__PURE__ */ remembered(({ names, groups }: SearchN
     const id = current.get(given) ?? given;
     const bearer = form === undefined ? { id } : { id, form };
     const as = form === undefined ? "vernacular" : "form";
-    return acceptedNames().has(id) ? [texts.map((text) => entry(text, as, [bearer]))] : [];
+    return acceptedNames().has(id) ? [texts.flatMap((text) => entriesOf(text, as, [bearer]))] : [];
   });
   const grouped = textsIn(groups, "groups").flatMap(([taxon, texts]) =>
-    texts.map((text) => entry(text, "group", membersOf().get(taxon) ?? [])),
+    texts.flatMap((text) => entriesOf(text, "group", membersOf().get(taxon) ?? [])),
   );
   const firsts = named.flatMap(
     ([first]) => first?.bearers.map((bearer) => [keyOf(bearer), first] as const) ?? [],

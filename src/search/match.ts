@@ -1,4 +1,3 @@
-import { folded } from "../folded";
 import type { NameKind } from "./names";
 import { slips } from "./slips";
 
@@ -26,9 +25,10 @@ export interface Match {
   readonly finer: number;
 }
 
-export function searched(name: string): Searched {
+/** A name as it is searched, of one of its spellings. */
+export function searched(spelling: string): Searched {
   let length = 0;
-  const parts = folded(name).split(" ");
+  const parts = spelling.split(" ");
   const words = parts.map((part) => {
     const begin = length;
     length += part.length;
@@ -51,17 +51,33 @@ function lacking(typed: Searched, name: Searched): number {
   return count;
 }
 
-export const typedIn = (text: string): Typed => {
-  const name = folded(text);
-  return { ...searched(name), parts: name.split(" ") };
-};
+export const typedIn = (spelling: string): Typed => ({
+  ...searched(spelling),
+  parts: spelling.split(" "),
+});
 
-/** A text with its words as an English speaker would say them of one: `black neons` as `black neon`. */
-export const ofOne = (text: string): string =>
-  folded(text)
+/** A spelling with its words as an English speaker would say them of one: `black neons` as `black neon`. */
+export const ofOne = (spelling: string): string =>
+  spelling
     .replaceAll(/(?<=\p{L}{3})ies(?!\p{L})/gu, "y")
     .replaceAll(/(?<=\p{L}(?:s|x|z|ch|sh))es(?!\p{L})/gu, "")
     .replaceAll(/(?<=\p{L}{2}[^su ])s(?!\p{L})/gu, "");
+
+/** The best match of several spellings of what was typed. */
+export function bestOf(
+  spellings: readonly Typed[],
+  match: (typed: Typed) => Match | undefined,
+): Match | undefined {
+  let best: Match | undefined;
+  for (const typed of spellings) {
+    const found = match(typed);
+    if (found && (!best || ranked(found, best) < 0)) best = found;
+  }
+  return best;
+}
+
+/** Below zero where the first fits better. */
+export const ranked = (a: Match, b: Match): number => a.rank - b.rank || a.finer - b.finer;
 
 /** How well a name fits as it is spelt. */
 export function matchOf(typed: Typed, name: Searched, as: NameKind): Match | undefined {

@@ -1,5 +1,6 @@
 import { listOf, objectOf, refuseOthers, wholeNumber } from "../checks";
 import { ofPart } from "../errors";
+import { spellings } from "../folded";
 import { typedName } from "../typed-name";
 import {
   acceptedNames,
@@ -11,7 +12,7 @@ import {
   scientificEntries,
 } from "./entries";
 import en from "./languages/en";
-import { hasWords, type Match, matchOf, nearMatchOf, ofOne, typedIn } from "./match";
+import { bestOf, hasWords, type Match, matchOf, nearMatchOf, ofOne, ranked, typedIn } from "./match";
 import type { NameKind, SearchNames } from "./names";
 
 /** A species that may be meant by what was typed. */
@@ -42,7 +43,8 @@ export interface SuggestOptions {
 
 /**
  * The species that may be meant by what somebody is typing, the best first, those that fit alike by name. Case, accents,
- * apostrophes, spaces and hyphens do not matter, and words are found by their English plurals. Where no name or word of one
+ * apostrophes, spaces and hyphens do not matter, ä, ö and ü are found as ae, oe and ue as well, `L46` as `L046`, and words
+ * by their English plurals. Where no name or word of one
  * begins as typed, names of four letters or more are found with one slip of the finger, of eight or more with two. A form is
  * given where its own name fits better than those of its species.
  *
@@ -60,24 +62,27 @@ export interface SuggestOptions {
  * ```
  */
 export function suggestSpecies(typed: string, options: SuggestOptions = {}): readonly Suggestion[] {
-  const text = typedName(typed, "typed");
-  const [wanted, single] = [typedIn(text), typedIn(ofOne(text))];
+  const spelt = spellings(typedName(typed, "typed"));
+  const [wanted, single] = [spelt.map(typedIn), spelt.map((spelling) => typedIn(ofOne(spelling)))];
   const { most = 10, languages: asked, ...others } = objectOf(options, "options");
   refuseOthers(others);
   wholeNumber(most, "options.most");
-  if (wanted.letters === "") return [];
+  if (spelt[0] === "") return [];
   const languages = languagesIn(asked);
   const entries = [...languages.map((language) => language.entries), scientificEntries()];
   const found = new Map<string, Found>();
   const isFound = () => [...found.values()].some(({ match }) => match.rank < withinWord);
-  gather(found, entries, (entry) => matchOf(wanted, entry, entry.as));
+  gather(found, entries, (entry) => bestOf(wanted, (one) => matchOf(one, entry, entry.as)));
   const asTyped = [...found].filter(([, { match }]) => match.rank < withinWord);
-  if (single.letters !== wanted.letters) {
+  if (single.some(({ letters }, index) => letters !== wanted[index]?.letters)) {
     const fits = asTyped.length > 0 ? hasWords : () => true;
-    gather(found, entries, (entry) => (fits(single, entry) ? matchOf(single, entry, entry.as) : undefined));
+    gather(found, entries, (entry) =>
+      bestOf(single, (one) => (fits(one, entry) ? matchOf(one, entry, entry.as) : undefined)),
+    );
     for (const [key, one] of asTyped) found.set(key, one);
   }
-  if (!isFound()) gather(found, entries, (entry) => nearMatchOf(single, entry, entry.as));
+  if (!isFound())
+    gather(found, entries, (entry) => bestOf(single, (one) => nearMatchOf(one, entry, entry.as)));
   return withoutNeedlessForms(found)
     .map((one) => ({ ...one, shown: shownName(one.bearer, languages) }))
     .sort(byFit)
@@ -120,9 +125,6 @@ function add(found: Map<string, Found>, entry: Entry, match: Match): void {
     if (!known || ranked(match, known.match) < 0) found.set(key, { bearer, entry, match });
   }
 }
-
-/** Below zero where the first fits better. */
-const ranked = (a: Match, b: Match) => a.rank - b.rank || a.finer - b.finer;
 
 /** Forms only where they fit better than their species. */
 function withoutNeedlessForms(found: ReadonlyMap<string, Found>): readonly Found[] {

@@ -69,6 +69,26 @@ test("an accent may stand in the letter or behind it", () => {
   for (const { id, name } of accented) expect(idsOf(name.normalize("NFD")), name).toContain(id);
 });
 
+test("whoever has no German keys finds every German name", () => {
+  const dotted = allSpecies.flatMap(({ id, names }) =>
+    (names.de ?? []).filter((name) => /[äöü]/i.test(name)).map((name) => ({ id, name })),
+  );
+  expect(dotted.length).toBeGreaterThan(20);
+  for (const { id, name } of dotted) {
+    const spelt = name.toLowerCase().replaceAll("ä", "ae").replaceAll("ö", "oe").replaceAll("ü", "ue");
+    expect(idsOf(spelt), spelt).toStrictEqual(idsOf(name));
+    expect(idsOf(spelt), spelt).toContain(id);
+  }
+});
+
+test.each(["boesemani rainbowfish", "bösemani rainbowfish"])("%s is one with ae, oe or ue", (name) => {
+  expect(idsOf(name)).toStrictEqual(["melanotaenia-boesemani"]);
+});
+
+test.each(["L46", "L046", "l 046", "L-46"])("%s is one catfish", (name) => {
+  expect(idsOf(name)).toStrictEqual(["hypancistrus-zebra"]);
+});
+
 test.each([undefined, null, 5, {}, ["danio"], "d".repeat(201)])("%o is refused", (name) => {
   expect(() => findSpecies(name as string)).toThrow(InvalidInputError);
 });

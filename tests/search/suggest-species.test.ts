@@ -95,6 +95,18 @@ test("a word with s at its end is one that begins so, and several of what it nam
   expect(idsOf("dicus")[0]).toBe("symphysodon-aequifasciatus");
 });
 
+test.each(["L46", "L046", "L 046", "l-46", "L04"])(
+  "the number %s is that of one catfish, however it is written",
+  (typed) => {
+    expect(idsOf(typed)[0]).toBe("hypancistrus-zebra");
+    expect(suggestSpecies(typed)[0]?.matched.text).toBe("L46");
+  },
+);
+
+test.each(["L460", "L406", "L1046"])("%s is no way to write L46", (typed) => {
+  expect(idsOf(typed)).not.toContain("hypancistrus-zebra");
+});
+
 test.each(["L144", "L47"])("the number %s of another catfish finds none", (typed) => {
   expect(idsOf(typed)).toStrictEqual([]);
 });
@@ -253,6 +265,44 @@ describe("other languages", () => {
   ])("%s", (typed, id, text, as) => {
     const found = suggestSpecies(typed, { ...everyone, languages }).find((one) => one.id === id);
     expect(found?.matched).toStrictEqual({ text, as });
+  });
+
+  test.each(["Moskitobärbling", "moskitobarbling", "moskitobaerbling"])("%s is the whole name", (typed) => {
+    const [first] = suggestSpecies(typed, { languages });
+    expect(first?.matched.text).toBe("Moskitobärbling");
+    expect(first?.rank).toBe(0);
+  });
+
+  test.each([
+    ["kärpfling", "karpfling", "kaerpfling"],
+    ["küssender gu", "kussender gu", "kuessender gu"],
+    ["zebrabä", "zebraba", "zebrabae"],
+    ["rüssel", "russel", "ruessel"],
+    ["glühlichtbaerbling", "gluehlichtbärbling", "gluehlichtbaerbling"],
+  ])("%s, %s and %s find the same, ranked alike", (...typed) => {
+    const [first, ...others] = typed.map((text) => suggestSpecies(text, everyoneInGerman));
+    expect(first?.[0]?.matched.as).toMatch(/vernacular|form/);
+    for (const other of others) expect(other).toStrictEqual(first);
+  });
+
+  test.each([
+    ["boesemani", "melanotaenia-boesemani"],
+    ["bösemani", "melanotaenia-boesemani"],
+    ["serpae t", "megalamphodus-eques"],
+    ["aequi", "symphysodon-aequifasciatus"],
+    ["blauer neon", "paracheirodon-simulans"],
+    ["praecox", "melanotaenia-praecox"],
+  ])("%s, which has ae, oe or ue of its own or none, finds %s first", (typed, id) => {
+    const [first] = suggestSpecies(typed, everyoneInGerman);
+    expect(first?.id).toBe(id);
+    expect(first?.rank).toBeLessThan(4);
+  });
+
+  test("ae is not found as a", () => {
+    expect(suggestSpecies("pae", everyoneInGerman).map(({ matched }) => matched.text)).not.toContain(
+      "panda cory",
+    );
+    for (const { matched } of suggestSpecies("ae", everyoneInGerman)) expect(matched.text).toMatch(/ae|ä/i);
   });
 
   test.each([
