@@ -57,7 +57,7 @@ function tankWith(plan: Plan, on: FactOfTank, wanted: Wanted): PlannedTank {
     case "tank.footprint":
       return largerTank(plan, { run: 0, area: least });
     case "tank.height":
-      return { ...tank, height: convert(least, "cm", tank.unit ?? "cm") };
+      return { ...tank, height: sizedIn(tank, least) };
     case "tank.cover":
       return { ...tank, cover: least, ...leftBeside("openWater", tank.openWater, least) };
     case "tank.openWater":
@@ -100,9 +100,16 @@ function largerTank(plan: Plan, { run, area }: { readonly run: number; readonly 
   const wide = Math.max(floor.inner.width, floor.nominal.footprint / floor.nominal.longestRun);
   const length = Math.max(floor.nominal.longestRun, run, Math.sqrt(area));
   const width = Math.max(wide, area / length);
-  const sized = (figure: number) => roundedUp(convert(figure, "cm", plan.tank.unit ?? "cm"));
-  return { ...plan.tank, base: { shape: "rectangle", length: sized(length), width: sized(width) } };
+  const base = {
+    shape: "rectangle",
+    length: sizedIn(plan.tank, length),
+    width: sizedIn(plan.tank, width),
+  } as const;
+  return { ...plan.tank, base };
 }
+
+/** A measure of a tank in its unit. */
+const sizedIn = ({ unit = "cm" }: PlannedTank, cm: number) => roundedUp(convert(cm, "cm", unit));
 
 /** To the next tenth, so that what is asked is there after converting it back. */
 const roundedUp = (figure: number) => Math.ceil(decimal(figure * 10)) / 10;

@@ -3,6 +3,7 @@ import ancistrus from "vivary/catalog/ancistrus-cirrhosus";
 import danioRerio from "vivary/catalog/danio-rerio";
 import labidochromis from "vivary/catalog/labidochromis-caeruleus";
 import mikrogeophagus from "vivary/catalog/mikrogeophagus-altispinosus";
+import scalare from "vivary/catalog/pterophyllum-scalare";
 import trichogasterChuna from "vivary/catalog/trichogaster-chuna";
 import { assessPlan, planThatMeets } from "../../../src/compatibility";
 import { isMet, type Plan } from "../../../src/plan";
@@ -20,6 +21,24 @@ describe("a condition of a verdict, met at the press of a button", () => {
       const changed = planThatMeets(condition, plan);
       expect(changed && isMet(condition, changed)).toBe(true);
     }
+  });
+
+  test("gives a tank in inches measures as a ruler has them, none of them too small", () => {
+    const inches: Plan = {
+      tank: { base: { shape: "rectangle", length: 24, width: 12 }, unit: "in", height: 10 },
+      groups: [{ species: scalare, unsexed: 2 }],
+    };
+    const conditions = assessPlan(inches).conditions.filter(({ on }) => /height|Run|footprint/.test(on));
+    expect(conditions.map(({ on }) => on)).toContain("tank.height");
+    for (const condition of conditions) {
+      const changed = planThatMeets(condition, inches);
+      expect(changed && isMet(condition, changed)).toBe(true);
+      const { height, base } = changed?.tank ?? {};
+      for (const figure of [height, ...Object.values({ ...base })])
+        if (typeof figure === "number") expect(Number(figure.toFixed(1))).toBe(figure);
+    }
+    const tall = { on: "tank.height", wanted: { min: 50 } } as const;
+    expect(planThatMeets(tall, inches)?.tank.height).toBe(19.7);
   });
 
   test("leaves a plan alone that meets it", () => {
