@@ -3,11 +3,24 @@ import { refusal } from "../../errors";
 import type { Messages } from "./messages";
 import type { PageMessages } from "./page-messages";
 
-/** The words themselves, or an InvalidInputError where they are not those of a language, but its name or its module. */
+/**
+ * The words themselves, or an InvalidInputError where they are not those of a language, but its name or its module, or
+ * where their language has a name by which no lists and numbers can be written.
+ */
 export function checkedMessages<Words extends Messages>(messages: Words, subject: string): Words {
   const { language, headline } = objectOf(messages, subject, messagesOfALanguage);
-  if (typeof language === "string" && typeof headline === "function") return messages;
-  throw refusal(subject, messagesOfALanguage, messages);
+  if (typeof language !== "string" || typeof headline !== "function")
+    throw refusal(subject, messagesOfALanguage, messages);
+  if (isTag(language)) return messages;
+  throw refusal(`${subject}.language`, "a BCP 47 tag, such as fr or pt-BR", language, "text");
+}
+
+function isTag(language: string): boolean {
+  try {
+    return Intl.getCanonicalLocales(language).length > 0;
+  } catch {
+    return false;
+  }
 }
 
 const messagesOfALanguage = "the messages of a language, such as german of vivary/report/de";

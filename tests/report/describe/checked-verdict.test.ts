@@ -7,6 +7,7 @@ import {
   describe,
   describeIn,
   english,
+  englishPages,
   profileMarkdown,
   profileMarkdownIn,
   rangeChart,
@@ -149,29 +150,41 @@ suite("what are no messages of a language is refused", () => {
   const words = [null, "de", 0, {}, [], { ...deModule }, { language: "de" }];
   const given = [danioRerio];
   const path = "water.temperature";
+  const writersWith = (options: never) => [
+    () => describe(verdict, options),
+    () => sentence(verdict, condition as Condition, options),
+    () => reportParts(verdict, options),
+    () => profileMarkdown(danioRerio, options),
+    () => speciesPage(danioRerio, options),
+    () => rangeChart(given, path, options),
+    () => sizeChart(given, options),
+  ];
+  const writersIn = (messages: never) => [
+    () => describeIn(messages, verdict),
+    () => sentenceIn(messages, verdict, condition as Condition),
+    () => reportPartsIn(messages, verdict),
+    () => profileMarkdownIn(messages, danioRerio),
+    () => speciesPageIn(messages, danioRerio),
+    () => rangeChartIn(messages, given, path),
+    () => sizeChartIn(messages, given),
+  ];
 
   test.each(words)("%#", (messages) => {
-    const options = { messages } as never;
-    for (const write of [
-      () => describe(verdict, options),
-      () => sentence(verdict, condition as Condition, options),
-      () => reportParts(verdict, options),
-      () => profileMarkdown(danioRerio, options),
-      () => speciesPage(danioRerio, options),
-      () => rangeChart(given, path, options),
-      () => sizeChart(given, options),
-    ])
-      expectRefused(write, /^options\.messages$/);
-    for (const write of [
-      () => describeIn(messages as never, verdict),
-      () => sentenceIn(messages as never, verdict, condition as Condition),
-      () => reportPartsIn(messages as never, verdict),
-      () => profileMarkdownIn(messages as never, danioRerio),
-      () => speciesPageIn(messages as never, danioRerio),
-      () => rangeChartIn(messages as never, given, path),
-      () => sizeChartIn(messages as never, given),
-    ])
-      expectRefused(write, /^messages$/);
+    for (const write of writersWith({ messages } as never)) expectRefused(write, /^options\.messages$/);
+    for (const write of writersIn(messages as never)) expectRefused(write, /^messages$/);
+  });
+
+  test.each(["fr_FR", "x", "", "German (Austria)"])("the language %j, which is no tag", (language) => {
+    const messages = { ...englishPages, language };
+    for (const write of writersWith({ messages } as never))
+      expectRefused(write, /^options\.messages\.language$/);
+    for (const write of writersIn(messages as never)) expectRefused(write, /^messages\.language$/);
+  });
+
+  test.each(["de-AT", "fr-FR", "pt-BR"])("the language %s, which is one, is not", (language) => {
+    const messages = { ...englishPages, language };
+    for (const write of [...writersWith({ messages } as never), ...writersIn(messages as never)])
+      expect(write).not.toThrow();
   });
 
   test("nor are the messages of reports those of pages", () => {
