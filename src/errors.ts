@@ -75,8 +75,8 @@ export function ofPart<Made>(path: Problem["path"], make: () => Made): Made {
 export const problemsAt = (path: Problem["path"], problems: readonly Problem[]): readonly Problem[] =>
   problems.map((problem) => ({ ...problem, path: [...path, ...problem.path] }));
 
-/** The units in which ranges of validity are told: ids of `vivary/units`. */
-export type DomainUnit = "cm" | "d" | "degC" | "dH" | "g" | "g/kg" | "kPa" | "m2";
+/** The units in which ranges of validity are told: ids of `vivary/units`, and `g/d`, grams a day. */
+export type DomainUnit = "cm" | "d" | "degC" | "dH" | "g" | "g/d" | "g/kg" | "kPa" | "m2";
 
 /** A value outside the range in which an equation holds. A `RangeError` that names the range. */
 export class OutsideDomainError extends RangeError {
@@ -89,7 +89,7 @@ export class OutsideDomainError extends RangeError {
     readonly domain: { readonly min: number; readonly max: number },
     /** What came. */
     readonly found: number,
-    /** The unit of the range and of what came, an id of `vivary/units`; absent where none of them is its unit, as of a pH. */
+    /** The unit of the range and of what came; absent where it has none, as a pH. */
     readonly unit?: DomainUnit | undefined,
   ) {
     const symbol = unit === undefined ? "" : ` ${unit.replace("deg", "°").replace("2", "²")}`;

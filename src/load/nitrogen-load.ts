@@ -42,7 +42,7 @@ const usualProtein = 0.4;
 export function nitrogenLoad(eaten: NitrogenLoadInput): number {
   const { food, proteinShare = usualProtein, ...others } = objectOf(eaten, "");
   refuseOthers(others, "");
-  const grams = inDomain(food, "food", nitrogenLoadDomain.food);
+  const grams = inDomain(food, "food", nitrogenLoadDomain.food, "g/d");
   const share = inDomain(proteinShare, "proteinShare", nitrogenLoadDomain.proteinShare);
   return grams * share * excreted * 1000;
 }

@@ -18,8 +18,8 @@ test("counts 40 % of the food as protein where nothing is said", () => {
 });
 
 test.each([
-  ["food", -1, "food: holds from 0 to 1000000, found -1"],
-  ["food", 1e308, "food: holds from 0 to 1000000, found 1e+308"],
+  ["food", -1, "food: holds from 0 to 1000000 g/d, found -1 g/d"],
+  ["food", 1e308, "food: holds from 0 to 1000000 g/d, found 1e+308 g/d"],
   ["proteinShare", 1.1, "proteinShare: holds from 0 to 1, found 1.1"],
 ] as const)("%s has a range of validity, which %d lies outside", (variable, value, message) => {
   const at = (number: number) => () => nitrogenLoad({ food: 1, [variable]: number });

@@ -1,7 +1,7 @@
 import { expect, test } from "vitest";
 import { allSpecies, speciesById } from "../../src/catalog";
 import { InvalidInputError } from "../../src/errors";
-import { loadSpecies } from "../../src/search";
+import { loadSpecies, suggestSpecies } from "../../src/search";
 import { moved } from "../../src/shelf";
 
 test("every species is loaded as the catalog has it", async () => {
@@ -25,3 +25,10 @@ test.each(["unicorn", "", "Danio rerio", "__proto__", "constructor", undefined, 
     await expect(promised).rejects.toMatchObject({ problems: [{ code: "unknown-species", found: id }] });
   },
 );
+
+test("whoever gives a name is told what gives its id", async () => {
+  await expect(loadSpecies("Danio rerio")).rejects.toThrow(
+    'id: expected the id of a species, such as suggestSpecies gives for a name, found "Danio rerio"',
+  );
+  expect((await loadSpecies(suggestSpecies("Danio rerio")[0]?.id ?? "")).id).toBe("danio-rerio");
+});

@@ -1,4 +1,5 @@
-import { bodyMass, nitrogenLoad, ration } from "../../load";
+import { inDomain } from "../../checks";
+import { bodyMass, nitrogenLoad, nitrogenLoadDomain, ration } from "../../load";
 import type { Animals, Group, Plan } from "../../plan";
 import { type CheckedPlan, checkedPlan } from "../../plan/inner";
 import type { Range } from "../../ranges";
@@ -59,8 +60,8 @@ export const totalOf = (rations: readonly (Range | undefined)[]): Range =>
     max: 0,
   });
 
-/** Ammonia nitrogen that comes of so much dry food, mg a day. */
-export const nitrogenOf = ({ min, max }: Range): Range => ({
-  min: nitrogenLoad({ food: min }),
-  max: nitrogenLoad({ food: max }),
-});
+/** Ammonia nitrogen that comes of so much dry food for all groups, mg a day. */
+export function nitrogenOf({ min, max }: Range): Range {
+  inDomain(max, "the food of all groups together", nitrogenLoadDomain.food, "g/d");
+  return { min: nitrogenLoad({ food: min }), max: nitrogenLoad({ food: max }) };
+}

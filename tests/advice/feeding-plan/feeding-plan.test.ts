@@ -130,3 +130,10 @@ test("what is no plan is refused", () => {
   expectRefused(() => feedingPlan(tank), "groups");
   expectRefused(() => feedingPlan(planOf([eater("a")]), { rules: [] }), "rules");
 });
+
+test("a stock that eats more than a tonne a day is refused by what it eats, in its unit", () => {
+  const koi = planOf([{ species: cyprinusRubrofuscus, unsexed: 1_000_000 }]);
+  expect(() => feedingPlan(koi, { rules })).toThrow(
+    /^the food of all groups together: holds from 0 to 1000000 g\/d, found \d+(\.\d+)? g\/d$/,
+  );
+});
