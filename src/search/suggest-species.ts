@@ -21,7 +21,10 @@ export interface Suggestion {
   readonly id: string;
   /** The form that is meant; absent where it is the species itself. */
   readonly form?: string;
-  /** What to show: the first name in the first language that has one, else the English, else the scientific name. */
+  /**
+   * What to show: the first name in the first of the languages given that has one, of its species where the form has none;
+   * else the scientific name. In English where no language is given. Reports in a language call it the same.
+   */
   readonly name: string;
   /** The name that fits what was typed, and which of its names that is. */
   readonly matched: { readonly text: string; readonly as: NameKind };
@@ -37,7 +40,10 @@ export interface Suggestion {
 export interface SuggestOptions {
   /** How many to give, at most; a whole number, 10 by default. */
   readonly most?: number | undefined;
-  /** Languages besides English, that of the reader first: the default exports of `vivary/search/<language>`. */
+  /**
+   * Languages besides English, that of the reader first: the default exports of `vivary/search/<language>`. English is
+   * searched in any case; with `vivary/search/en` last it is shown, too, where the others have no name.
+   */
   readonly languages?: readonly SearchNames[] | undefined;
 }
 
@@ -68,7 +74,8 @@ export function suggestSpecies(typed: string, options: SuggestOptions = {}): rea
   refuseOthers(others);
   wholeNumber(most, "options.most");
   if (spelt[0] === "") return [];
-  const languages = languagesIn(asked);
+  const given = languagesIn(asked);
+  const languages = [...given, languageOf(en)];
   const entries = [...languages.map((language) => language.entries), scientificEntries()];
   const found = new Map<string, Found>();
   const isFound = () => [...found.values()].some(({ match }) => match.rank < withinWord);
@@ -84,7 +91,7 @@ export function suggestSpecies(typed: string, options: SuggestOptions = {}): rea
   if (!isFound())
     gather(found, entries, (entry) => bestOf(single, (one) => nearMatchOf(one, entry, entry.as)));
   return withoutNeedlessForms(found)
-    .map((one) => ({ ...one, shown: shownName(one.bearer, languages) }))
+    .map((one) => ({ ...one, shown: shownName(one.bearer, given.length > 0 ? given : languages) }))
     .sort(byFit)
     .slice(0, most)
     .map(({ bearer, shown, entry: { text, as }, match: { rank } }) => ({
@@ -135,7 +142,7 @@ function withoutNeedlessForms(found: ReadonlyMap<string, Found>): readonly Found
 }
 
 function shownName(bearer: Bearer, languages: readonly Language[]): Entry {
-  const own = languages.map(({ first }) => first.get(keyOf(bearer))).find(Boolean);
+  const own = languages.map(({ first }) => first.get(keyOf(bearer)) ?? first.get(bearer.id)).find(Boolean);
   const name = own ?? acceptedNames().get(bearer.id);
   if (!name) throw new Error(`${bearer.id} has no name.`);
   return name;
@@ -154,11 +161,10 @@ function compared(a: string, b: string): number {
   return a < b ? -1 : 1;
 }
 
-/** Languages that a caller gives as they are searched, English after them. */
+/** Languages that a caller gives, as they are searched. */
 function languagesIn(languages: readonly SearchNames[] = []): readonly Language[] {
-  const given = Array.from(listOf(languages, "options.languages"), (one, index) => {
+  return Array.from(listOf(languages, "options.languages"), (one, index) => {
     objectOf(one, `options.languages[${index}]`);
     return ofPart(["options", "languages", index], () => languageOf(one));
   });
-  return [...given, languageOf(en)];
 }

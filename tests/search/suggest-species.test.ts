@@ -1,7 +1,9 @@
 import { describe, expect, test } from "vitest";
 import de from "vivary/search/de";
+import en from "vivary/search/en";
 import { allSpecies, speciesById } from "../../src/catalog";
 import { InvalidInputError } from "../../src/errors";
+import { nameIn } from "../../src/report/names";
 import { type SearchNames, type SuggestOptions, suggestSpecies } from "../../src/search";
 import { expectRefused } from "../refused";
 import { seedOf, someOf } from "../runs";
@@ -324,7 +326,37 @@ describe("other languages", () => {
     const shown = (typed: string) => suggestSpecies(typed, { languages })[0]?.name;
     expect(shown("neon tetra")).toBe("Neonsalmler");
     expect(shown("diamond neon")).toBe("Diamantneon");
-    expect(shown("zebra danio")).toBe("zebra danio");
+    expect(shown("zebra danio")).toBe("Danio rerio");
+    expect(suggestSpecies("zebra danio", { languages: [german, de] })[0]?.name).toBe("Zebrabärbling");
+  });
+
+  test("is the scientific one where it has none, unless English is given beside it", () => {
+    const [first] = suggestSpecies("pike cichlid", { languages: [de] });
+    expect(first).toMatchObject({
+      name: "Saxatilia saxatilis",
+      matched: { text: "ring-tailed pike cichlid", as: "vernacular" },
+    });
+    expect(suggestSpecies("pike cichlid", { languages: [de, en] })[0]?.name).toBe("ring-tailed pike cichlid");
+    expect(suggestSpecies("pike cichlid")[0]?.name).toBe("ring-tailed pike cichlid");
+  });
+
+  test("is that of its species where a form has none", () => {
+    const [first] = suggestSpecies("orange flame tetra", { languages: [de] });
+    expect(first).toMatchObject({ form: "orange", name: "Roter von Rio" });
+  });
+
+  test.each(["de", "en"])("is in %s the name by which reports call every species and form", (language) => {
+    const languages = language === "de" ? [de] : [];
+    for (const { id, taxonomy, names, forms = {} } of allSpecies) {
+      const found = suggestSpecies(taxonomy.name, { languages, most: 1 })[0];
+      expect(found).toMatchObject({ id, name: nameIn(language, names, taxonomy.name) });
+      for (const [form, { names: own }] of Object.entries(forms)) {
+        const called = Object.values(own).flat()[0] ?? "";
+        const suggested = suggestSpecies(called, { ...everyone, languages });
+        const one = suggested.find((suggestion) => suggestion.id === id && suggestion.form === form);
+        expect(one?.name, called).toBe(nameIn(language, { ...names, ...own }, taxonomy.name));
+      }
+    }
   });
 
   test("a species that nobody knows is not given, and English needs no module", () => {
