@@ -76,7 +76,7 @@ export const problemsAt = (path: Problem["path"], problems: readonly Problem[]):
   problems.map((problem) => ({ ...problem, path: [...path, ...problem.path] }));
 
 /** The units in which ranges of validity are told: ids of `vivary/units`, and `g/d`, grams a day. */
-export type DomainUnit = "cm" | "d" | "degC" | "dH" | "g" | "g/d" | "g/kg" | "kPa" | "m2";
+export type DomainUnit = "cm" | "d" | "degC" | "dH" | "g" | "g/d" | "g/kg" | "kPa" | "L" | "m2";
 
 /** A value outside the range in which an equation holds. A `RangeError` that names the range. */
 export class OutsideDomainError extends RangeError {

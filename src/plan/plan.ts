@@ -79,8 +79,7 @@ export type Planting = "none" | "planted" | "grown-in";
 /** The filter that takes up ammonia. */
 export interface PlannedFilter {
   /**
-   * Surface of the media in m². A litre of coarse foam (20 pores an inch) has 1.0 to 1.6 m² (aquaculture media tables
-   * such as Timmons & Ebeling, from memory).
+   * Surface of the media in m². A litre of coarse foam has one at least: `foamArea` of `vivary/load`.
    */
   readonly mediaArea: number;
   /** Days since it first ran with animals or ammonia. */

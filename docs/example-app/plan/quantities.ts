@@ -1,9 +1,10 @@
+import { foamArea } from "vivary/load";
 import type { ShownUnit, UnitSystem } from "vivary/report";
 import { convert } from "vivary/units";
 
 /**
- * What a number in a plan measures. `media`: the surface of what the filter holds, told as so much coarse foam, of which a
- * litre has at least a square metre (see `PlannedFilter`).
+ * What a number in a plan measures. `media`: the surface of what the filter holds, told as the coarse foam that has it
+ * for certain.
  */
 export type Quantity =
   | "length"
@@ -25,6 +26,9 @@ const units = {
 } as const;
 
 const wholePercent = 100;
+
+/** What a plan has of a quantity for each unit of it: for each litre of foam so many square metres, for others itself. */
+const perHeld = (quantity: Quantity) => (quantity === "media" ? foamArea({ volume: 1 }).min : 1);
 
 /** Whether something is the name of a system of units. */
 export const isSystem = (name: string | undefined): name is UnitSystem =>
@@ -58,11 +62,15 @@ const heldUnit = (quantity: Measured, held: HeldLength) =>
 /** A number of the plan as it is shown. */
 export function toShown(value: number, { quantity, system, held }: Scale): number {
   if (quantity === "share") return value * wholePercent;
-  return isMeasured(quantity) ? convert(value, heldUnit(quantity, held), units[quantity][system]) : value;
+  return isMeasured(quantity)
+    ? convert(value / perHeld(quantity), heldUnit(quantity, held), units[quantity][system])
+    : value;
 }
 
 /** A number that was typed as the plan holds it. */
 export function toHeld(value: number, { quantity, system, held }: Scale): number {
   if (quantity === "share") return value / wholePercent;
-  return isMeasured(quantity) ? convert(value, units[quantity][system], heldUnit(quantity, held)) : value;
+  return isMeasured(quantity)
+    ? convert(value, units[quantity][system], heldUnit(quantity, held)) * perHeld(quantity)
+    : value;
 }

@@ -2,7 +2,7 @@ import type { Quantity, Words } from "../../compatibility";
 import { anyOf, them, they, verb } from "./english-grammar";
 import { feedingHours, grounds, grown, offered, places } from "./english-words";
 import type { Messages, ToldCondition } from "./messages";
-import { choicesOfFood, halfUp, spaced } from "./sentences";
+import { choicesOfFood, foam, halfUp, spaced } from "./sentences";
 
 /** At a figure, or at least or at most one. */
 const held = ({ wanted, min, max }: Pick<ToldCondition, "wanted" | "min" | "max">) =>
@@ -48,9 +48,9 @@ export const conditions = (): Messages["conditions"] => ({
     `keep ${wanted} of the surface free of leaves, with air between water and lid`,
   "tank.sightBreaks": ({ wanted, min }) =>
     `break the line of sight over the ground with roots, stones or thickets in ${wanted} ${min === 1 ? "place" : "places"}`,
-  // Eight weeks: the end of ripening in `filterCapacity`. The foam: media tables, from memory (see `PlannedFilter`).
+  // Eight weeks: the end of ripening in `filterCapacity`.
   "tank.filter.ripeArea": ({ min = 0, figure }) =>
-    `have a ripe filter, at work for eight weeks, with about ${figure({ value: Math.max(1, Math.round(min)), unit: "L" })} of coarse foam`,
+    `have a ripe filter, at work for eight weeks, with about ${figure(foam(min))} of coarse foam`,
   "tank.lid": () => "cover the tank without a gap",
   "tank.cover": ({ wanted }) => `cover ${wanted} of the tank, seen from above, with plants, roots or stones`,
   "tank.plants": ({ words }) =>

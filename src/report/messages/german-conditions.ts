@@ -2,7 +2,7 @@ import type { Words } from "../../compatibility";
 import { anyOf, verb } from "./german-grammar";
 import { feedingHours, flowing, flowOf, foods, groundsHad, places, sexWords } from "./german-words";
 import type { Messages, ToldCondition } from "./messages";
-import { choicesOfFood, halfUp, spaced } from "./sentences";
+import { choicesOfFood, foam, halfUp, spaced } from "./sentences";
 
 // Names stand as subjects or objects, never after a preposition that asks for another case. Nobody is addressed.
 
@@ -47,9 +47,9 @@ export const conditions = (): Messages["conditions"] => ({
     `${wanted} der Oberfläche von Blättern frei halten, mit Luft zwischen Wasser und Abdeckung`,
   "tank.sightBreaks": ({ wanted, min }) =>
     `die Sicht über den Boden mit Wurzeln, Steinen oder Dickicht an ${wanted} ${min === 1 ? "Stelle" : "Stellen"} unterbrechen`,
-  // Eight weeks: the end of ripening in `filterCapacity`. The foam: media tables, from memory (see `PlannedFilter`).
+  // Eight weeks: the end of ripening in `filterCapacity`.
   "tank.filter.ripeArea": ({ min = 0, figure }) =>
-    `einen seit acht Wochen laufenden, eingefahrenen Filter mit etwa ${figure({ value: Math.max(1, Math.round(min)), unit: "L" })} grobem Schaumstoff betreiben`,
+    `einen seit acht Wochen laufenden, eingefahrenen Filter mit etwa ${figure(foam(min))} grobem Schaumstoff betreiben`,
   "tank.lid": () => "das Becken lückenlos abdecken",
   "tank.cover": ({ wanted }) =>
     `${wanted} des Beckens${seenFromAbove} mit Pflanzen, Wurzeln oder Steinen als Deckung einrichten`,

@@ -1,4 +1,5 @@
 // What sentences of any language need.
+import { foamVolume } from "../../load";
 import type { FactName } from "../../plan";
 import type { Figure } from "../figure";
 import type { Messages } from "./messages";
@@ -55,6 +56,12 @@ export function square(area: Figure | undefined): Figure | undefined {
 /** At least a length to grow to, in steps of half a centimetre: a reader cannot measure more closely. */
 export const upwards = (length: Figure | undefined): Figure | undefined =>
   length?.value === undefined ? length : { min: halfUp(length.value), unit: "cm" };
+
+/** How much coarse foam has so much surface for certain, in whole litres. */
+export const foam = (area: number): Figure => ({
+  value: Math.max(1, Math.ceil(area * foamVolume({ mediaArea: 1 }).max - 0.001)),
+  unit: "L",
+});
 
 export const halfUp = (cm: number) => Math.ceil(cm * 2 - 0.001) / 2;
 

@@ -131,6 +131,8 @@ test("figures of the text are in the reader's units too", () => {
   const [verdict] = pairVerdicts;
   const media = { on: "tank.filter.ripeArea", wanted: { min: 2, unit: "m2" } } as const;
   expect(verdict && sentence(verdict, media)).toContain("about 2 L of coarse foam");
+  const more = { on: "tank.filter.ripeArea", wanted: { min: 2.2, unit: "m2" } } as const;
+  expect(verdict && sentence(verdict, more)).toContain("about 3 L of coarse foam");
   expect(verdict && sentence(verdict, media, { units: "us" })).not.toMatch(/ L /);
 });
 
