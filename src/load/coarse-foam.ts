@@ -26,7 +26,7 @@ export const coarseFoamDomain = /* @__PURE__ */ frozen({
  * Surface of a litre of coarse foam (20 pores an inch), m²: aquaculture media tables such as Timmons & Ebeling, from
  * memory.
  */
-const areaOfALitre = { min: 1, max: 1.6 } as const;
+export const areaOfALitre = { min: 1, max: 1.6 } as const;
 
 /**
  * The surface of so much coarse foam (20 pores an inch), m²: the least and the most. A plan that errs to caution counts on

@@ -4,6 +4,7 @@
  * @packageDocumentation
  */
 export { describeProblem, InvalidInputError, type Problem, type ProblemCode } from "../errors";
+export { type Planting, plantings, type Temper, tempers } from "./choices";
 export { type Condition, isMet, type Wanted } from "./facts/condition";
 export type { FactUnit } from "./facts/fact-units";
 export { facts, fieldsOf, type PlanFact } from "./facts/facts";
@@ -19,8 +20,6 @@ export type {
   PlannedFilter,
   PlannedTank,
   PlannedWater,
-  Planting,
-  Temper,
 } from "./plan";
 export {
   type ParsedPlan,

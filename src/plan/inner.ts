@@ -10,6 +10,7 @@ export {
   refuseBesideFact,
 } from "./facts/condition";
 export { factUnits } from "./facts/fact-units";
+export { factLabels } from "./facts/facts";
 export { isFact, isReading, type PlanReadings, readPlan, traitsOfFacts } from "./facts/read-fact";
 export { headcount } from "./headcount";
 export { kinOf, mayHave } from "./kin";

@@ -1,7 +1,8 @@
 import { applyForm, type Kind, type Listing, type Sex, type SpeciesProfile, type Stage } from "../species";
+import type { Temper } from "./choices";
 import { headcount } from "./headcount";
 import { type Kin, kinOf, type Numbers } from "./kin";
-import type { Group, Party, Temper } from "./plan";
+import type { Group, Party } from "./plan";
 
 /** The animals of a party as rules see them, beside the traits that a rule asks for. */
 export interface Animals extends Numbers {

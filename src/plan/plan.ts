@@ -1,5 +1,6 @@
 import type { classes, FlowClass, Sex, SpeciesProfile, Stage, TraitValue } from "../species";
 import type { TankDimensions } from "../tank";
+import type { Planting, Temper } from "./choices";
 import type { Lawgiver } from "./generated";
 
 /** One kind of animal to be judged: without sex or stage, adults of both sexes. */
@@ -16,13 +17,6 @@ export interface Party {
   /** What these individuals are like. Default `typical`. */
   readonly temper?: Temper | undefined;
 }
-
-/**
- * What individuals are like beside their kind. `shyer`: hide, need company that settles them, yield food; `bolder`: do not
- * hide, and do whenever they can what others do only when crowded or breeding; `bully`: bolder, and chase whoever is not
- * clearly larger.
- */
-export type Temper = "shyer" | "typical" | "bolder" | "bully";
 
 /** Animals of one species that are kept together. At least one. */
 export interface Group {
@@ -72,9 +66,6 @@ export interface PlannedTank extends Omit<TankDimensions, "height"> {
   readonly plants?: Planting | undefined;
   readonly filter?: PlannedFilter | undefined;
 }
-
-/** Whether plants grow in a tank, and whether they have grown in. */
-export type Planting = "none" | "planted" | "grown-in";
 
 /** The filter that takes up ammonia. */
 export interface PlannedFilter {

@@ -24,12 +24,15 @@ export {
 } from "./describe/report-parts";
 export type { Figure, WriteQuantity } from "./figure";
 export { english } from "./messages/english";
+export { englishLawgivers } from "./messages/english-lawgivers";
 export { englishPages } from "./messages/english-page";
+export type { LawgiverNames } from "./messages/lawgiver-names";
 export type {
   DoubtReason,
   Messages,
   PictureMark,
   Place,
+  PlanWords,
   RuleSentences,
   SpelledWords,
   Told,
@@ -62,5 +65,5 @@ export { type RangeChartOptions, rangeChart, rangeChartIn } from "./pictures/ran
 export type { FiguresPath } from "./pictures/range-chart/range-rows";
 export { type SizeChartOptions, sizeChart, sizeChartIn } from "./pictures/size-chart/size-chart";
 export { type ProfileOptions, profileMarkdown, profileMarkdownIn } from "./profile/profile-markdown";
-export type { UnitSystem } from "./quantities";
+export { type UnitSystem, unitSystems } from "./quantities";
 export type { ShownUnit } from "./shown-unit";

@@ -1,5 +1,6 @@
 import { finite, oneOf } from "../checks";
 import { decimal } from "../decimal";
+import { frozen } from "../frozen";
 import { convert } from "../units";
 import type { Figure, WriteQuantity } from "./figure";
 import type { Messages } from "./messages/messages";
@@ -10,6 +11,9 @@ import type { ShownUnit } from "./shown-unit";
  * where inches are used (common practice), in both but the metric.
  */
 export type UnitSystem = "metric" | "us" | "imperial";
+
+/** Every system of units, for forms. */
+export const unitSystems: readonly UnitSystem[] = /* @__PURE__ */ frozen(["metric", "us", "imperial"]);
 
 type Shown = readonly [unit: ShownUnit, convert: (value: number) => number];
 type Units = Readonly<Record<string, Shown>>;
@@ -154,7 +158,7 @@ export function readersUnit(messages: Messages, system: UnitSystem, unit: string
   return { symbol: name === undefined ? (unit ?? "") : messages.units[name], change };
 }
 
-const unitsOf = (system: UnitSystem): Units => systems[oneOf(system, Object.keys(systems), "options.units")];
+const unitsOf = (system: UnitSystem): Units => systems[oneOf(system, unitSystems, "options.units")];
 
 /** How a canonical unit is shown; one that no system knows as it stands. */
 const shownIn = (system: Units, unit: string) =>

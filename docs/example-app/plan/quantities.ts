@@ -1,5 +1,5 @@
 import { foamArea } from "vivary/load";
-import type { ShownUnit, UnitSystem } from "vivary/report";
+import { type ShownUnit, type UnitSystem, unitSystems } from "vivary/report";
 import { convert } from "vivary/units";
 
 /**
@@ -32,8 +32,7 @@ const perHeld = (quantity: Quantity) => (quantity === "media" ? foamArea({ volum
 
 /** Whether something is the name of a system of units. */
 export const isSystem = (name: string | undefined): name is UnitSystem =>
-  name !== undefined &&
-  Object.hasOwn({ metric: 1, us: 1, imperial: 1 } satisfies Record<UnitSystem, 1>, name);
+  unitSystems.some((system) => system === name);
 
 type Measured = keyof typeof units;
 const isMeasured = (quantity: Quantity): quantity is Measured => Object.hasOwn(units, quantity);

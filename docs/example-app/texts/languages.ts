@@ -1,4 +1,4 @@
-import { english, type Messages } from "vivary/report";
+import { english, englishLawgivers, type LawgiverNames, type Messages } from "vivary/report";
 import type { SearchNames } from "vivary/search";
 import { en } from "./en";
 import type { Texts } from "./texts";
@@ -10,6 +10,8 @@ export interface Language {
   readonly texts: Texts;
   /** What the library says. */
   readonly messages: Messages;
+  /** Where a tank may stand, in the order in which they are offered. */
+  readonly lawgivers: LawgiverNames;
   /** Names to search besides the English ones. */
   readonly searched: readonly SearchNames[];
 }
@@ -23,15 +25,21 @@ export type LanguageCode = keyof typeof spoken;
 export const isSpoken = (code: string | undefined): code is LanguageCode =>
   code !== undefined && Object.hasOwn(spoken, code);
 
-const inEnglish: Language = { code: "en", texts: en, messages: english, searched: [] };
+const inEnglish: Language = {
+  code: "en",
+  texts: en,
+  messages: english,
+  lawgivers: englishLawgivers,
+  searched: [],
+};
 
 async function inGerman(): Promise<Language> {
-  const [{ de }, { german }, names] = await Promise.all([
+  const [{ de }, { german, germanLawgivers }, names] = await Promise.all([
     import("./de"),
     import("vivary/report/de"),
     import("vivary/search/de"),
   ]);
-  return { code: "de", texts: de, messages: german, searched: [names.default] };
+  return { code: "de", texts: de, messages: german, lawgivers: germanLawgivers, searched: [names.default] };
 }
 
 /** A language, loaded when it is first asked for; English where it does not come. */

@@ -1,6 +1,5 @@
 import type { ProblemCode } from "vivary";
 import type { Outcome } from "vivary/compatibility";
-import type { Lawgiver, Planting, Temper } from "vivary/plan";
 import type { UnitSystem } from "vivary/report";
 import type { NameKind } from "vivary/search";
 import type { SpeciesProfile } from "vivary/species";
@@ -69,10 +68,6 @@ export interface Texts {
   readonly headings: Readonly<Record<"animals" | "tank" | "water" | "food" | "verdict" | "remedies", string>>;
   readonly labels: Readonly<Record<Label, string>>;
   readonly shapes: Readonly<Record<Shape, string>>;
-  readonly plantings: Readonly<Record<Planting, string>>;
-  readonly tempers: Readonly<Record<Temper, string>>;
-  /** Where a tank may stand, in the order in which they are offered. */
-  readonly places: Readonly<Record<Lawgiver, string>>;
   readonly asSold: string;
   readonly notSaid: string;
   readonly yes: string;

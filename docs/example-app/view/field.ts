@@ -84,16 +84,12 @@ function held(list: WordList, word: string): string | boolean | readonly string[
 
 /** The words of a list: those of the library, where it has them. */
 function wordsOf(list: WordList, { language, draft }: Shown): Readonly<Record<string, string>> {
-  const { texts, messages } = language;
+  const { texts, messages, lawgivers } = language;
   switch (list) {
     case "shape":
       return shapesFor(draft, texts.shapes);
-    case "planting":
-      return texts.plantings;
-    case "temper":
-      return texts.tempers;
     case "lawgiver":
-      return placesFor(draft, texts.places);
+      return placesFor(draft, lawgivers);
     case "yesOrNo":
       return { true: texts.yes, false: texts.no };
     default:
@@ -107,7 +103,7 @@ function shapesFor({ tank }: Draft, { polygon, ...others }: Readonly<Record<stri
 }
 
 /** The places that can be chosen; nobody chooses several here, but a plan may come with them. */
-function placesFor({ jurisdiction = [] }: Draft, places: Language["texts"]["places"]) {
+function placesFor({ jurisdiction = [] }: Draft, places: Language["lawgivers"]) {
   if (jurisdiction.length < 2) return places;
   return { ...places, [String(jurisdiction)]: jurisdiction.map((place) => places[place]).join(", ") };
 }

@@ -14,7 +14,8 @@ export interface PlanFact {
   readonly paths: readonly (readonly string[])[];
 }
 
-const labels: Readonly<Record<FactName, string>> = {
+/** What each fact is, in English. */
+export const factLabels: Readonly<Record<FactName, string>> = {
   "tank.longestRun": "the longest run of the tank",
   "tank.footprint": "the floor of the tank",
   "tank.height": "the height of the tank",
@@ -108,7 +109,7 @@ const paths: Readonly<Record<FactName, PlanFact["paths"]>> = {
  */
 export const facts: Readonly<Record<FactName, PlanFact>> = /* @__PURE__ */ frozen(
   /* @__PURE__ */ Object.fromEntries(
-    /* @__PURE__ */ Object.entries(labels).map(([name, label]) => {
+    /* @__PURE__ */ Object.entries(factLabels).map(([name, label]) => {
       const fact = name as FactName;
       const unit = factUnits[fact];
       return [fact, { label, ...(unit && { unit }), paths: paths[fact] }];

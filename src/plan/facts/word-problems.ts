@@ -1,6 +1,6 @@
 import type { Problem } from "../../errors";
 import { currents, foods, grounds, lights, sexes, zones } from "../../species/inner";
-import { plantings } from "../shape/plan-shape";
+import { plantings } from "../choices";
 import { type FactName, isWorded, type WordedFact } from "./read-fact";
 
 type Word = string | boolean;

@@ -1,4 +1,5 @@
 // Of what the shapes of a plan and of a party are made.
+import { tempers } from "../choices";
 import type { ObjectShape, Shape } from "./shape";
 
 /** Yes or no. */
@@ -10,7 +11,7 @@ export const bodyLength: Shape = { is: "number", min: 0.1, max: 1000, unit: "cm"
 /** A name or an id. */
 export const text: Shape = { is: "text", longest: 120 };
 /** What individuals are like. */
-export const temper: Shape = { is: "word", words: ["shyer", "typical", "bolder", "bully"] };
+export const temper: Shape = { is: "word", words: tempers };
 /** One of some words. */
 export const word = (words: readonly string[]): Shape => ({ is: "word", words });
 /** An object with the fields of its type and no others. */

@@ -1,16 +1,14 @@
 import { once } from "../../made-once";
 import { currents, foods, grounds, hides, lights, zones } from "../../species/inner";
 import { maxPolygonCorners } from "../../tank";
+import { plantings } from "../choices";
 import { lawgivers } from "../generated";
-import type { Group, Offering, Plan, PlannedFilter, PlannedTank, PlannedWater, Planting } from "../plan";
+import type { Group, Offering, Plan, PlannedFilter, PlannedTank, PlannedWater } from "../plan";
 import { bodyLength, count, object, temper, text, word, yesOrNo } from "./parts";
 import type { ObjectShape, Shape, ShapeCheck } from "./shape";
 
 /** The most groups that are judged at once. */
 export const mostGroups = 100;
-
-/** How a tank may be planted. */
-export const plantings: readonly Planting[] = ["none", "planted", "grown-in"];
 
 /** The most hiding places of a kind, and the most sight breaks, of a tank. */
 export const mostPlaces = 1000;

@@ -6,4 +6,5 @@
  */
 
 export { german } from "../messages/german";
+export { germanLawgivers } from "../messages/german-lawgivers";
 export { germanPages } from "../messages/german-page";

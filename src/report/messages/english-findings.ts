@@ -1,5 +1,5 @@
 import type { Measures, WordKind, Words } from "../../compatibility";
-import { facts } from "../../plan";
+import { factLabels } from "../../plan/inner";
 import type { Figure } from "../figure";
 import type { ActRule } from "../matters/acts";
 import type { PlannedWaterRule, SharedWaterRule } from "../matters/water-rules";
@@ -215,7 +215,9 @@ const groundOf = (words: { readonly value: readonly Words["ground"][] } | undefi
   anyOf((words?.value ?? []).map((word) => grounds[word]));
 
 const labelOf = (fact: string | undefined) =>
-  fact !== undefined && Object.hasOwn(facts, fact) ? facts[fact as keyof typeof facts].label : "one fact";
+  fact !== undefined && Object.hasOwn(factLabels, fact)
+    ? factLabels[fact as keyof typeof factLabels]
+    : "one fact";
 
 export const lawsSomewhere = (who: string, entries: number) =>
   `Law: ${entries} ${entries === 1 ? "entry, from the law of one place, names" : "entries, from laws of several places, name"} ${who}. Say where your tank stands to read what applies; the text in force decides.`;

@@ -1,6 +1,6 @@
 import type { WordKind, Words } from "../../compatibility";
 import { classLists } from "../../species/inner";
-import type { Messages } from "./messages";
+import type { Messages, PlanWords, SpelledWords } from "./messages";
 import { spaced, type Things } from "./sentences";
 
 // Words that sentences, tables and pages have in common.
@@ -208,13 +208,22 @@ export function spelled(): Messages["words"] {
     plantHarm: Object.keys(plantHarm),
     likeness: ["markings", "build"],
   };
-  return Object.fromEntries(
-    Object.entries(lists).map(([kind, list]) => [
-      kind,
-      Object.fromEntries(list.map((word) => [word, wordIn(kind, word)])),
-    ]),
-  ) as Messages["words"];
+  const kinds = Object.entries(lists).map(([kind, list]) => [
+    kind,
+    Object.fromEntries(list.map((word) => [word, wordIn(kind, word)])),
+  ]);
+  return { ...(Object.fromEntries(kinds) as SpelledWords), ...ofPlans };
 }
+
+const ofPlans: PlanWords = {
+  temper: {
+    shyer: "shyer than most",
+    typical: "as most are",
+    bolder: "bolder than most",
+    bully: "a bully",
+  },
+  planting: { none: "none", planted: "planted", "grown-in": "grown in" },
+};
 
 function wordIn(kind: string, word: string): string {
   const own: Readonly<Record<string, string>> = Object.hasOwn(said, kind)

@@ -1,6 +1,6 @@
 import type { Words } from "../../compatibility";
 import { frozen } from "../../frozen";
-import { facts } from "../../plan";
+import { factLabels } from "../../plan/inner";
 import { traitLabels } from "../../species/inner";
 import { conditions, seenFromAbove } from "./english-conditions";
 import { findings, hazards, lawsSomewhere, room } from "./english-findings";
@@ -190,7 +190,7 @@ function messages(): Messages {
         return `${of}, ${[trait.replace("general ", ""), said.join(others)].filter(Boolean).join(" ")}${yours}`;
       },
       notGiven: (inputs, of) =>
-        `${allOf([...new Set(inputs.map((input) => facts[input].label))])}${of && ` (${of})`}`,
+        `${allOf([...new Set(inputs.map((input) => factLabels[input]))])}${of && ` (${of})`}`,
       outsideDomain: (of) => of || "the tank",
       individual: (of) => of,
       all: (reason, questions, weight, further) => {
@@ -240,6 +240,7 @@ function messages(): Messages {
     },
     unitsOfOne: { h: "hour", d: "day", mo: "month", a: "year" },
     words: spelled(),
+    facts: factLabels,
     profile: profile(),
     pictures: {
       shared: (figure, known, of) =>

@@ -414,6 +414,13 @@ export const words: Messages["words"] = {
   basis,
   plantHarm: { eats: "frisst", uproots: "reißt aus", digs: "gräbt" },
   likeness: { markings: "Zeichnung", build: "Gestalt" },
+  temper: {
+    shyer: "scheuer als die meisten",
+    typical: "wie die meisten",
+    bolder: "mutiger als die meisten",
+    bully: "ein Raufbold",
+  },
+  planting: { none: "keine", planted: "bepflanzt", "grown-in": "eingewachsen" },
 };
 
 export const traits: Messages["traits"] = {

@@ -250,6 +250,7 @@ function messages(): Messages {
     },
     unitsOfOne: { h: "Stunde", d: "Tag", mo: "Monat", a: "Jahr" },
     words,
+    facts: asked,
     profile: profile(),
     pictures: {
       shared: (figure, known, of) =>

@@ -9,7 +9,7 @@ import type {
   WordKind,
   Words,
 } from "../../compatibility";
-import type { FactName, Numbers, Temper } from "../../plan";
+import type { FactName, Numbers, Planting, Temper } from "../../plan";
 import type { PartialRange } from "../../ranges";
 import type { Basis, Section, TraitPath, TraitValue } from "../../species";
 import type { WriteQuantity } from "../figure";
@@ -162,6 +162,12 @@ export type RuleSentences = { readonly [Id in RuleId]: (told: Told<Measures[Id]>
 
 /** What each word is called, by kind. */
 export type SpelledWords = { readonly [Kind in WordKind]: Readonly<Record<Words[Kind], string>> };
+
+/** The words that a plan is answered with and no trait is. */
+export interface PlanWords {
+  readonly temper: Readonly<Record<Temper, string>>;
+  readonly planting: Readonly<Record<Planting, string>>;
+}
 
 /** A value of each trait that has parts, in words; `size` writes its figures and spans. */
 export type ValueSentences = {
@@ -361,8 +367,10 @@ export interface Messages {
   readonly units: Readonly<Record<ShownUnit, string>>;
   /** Names of units behind a 1, where they differ. */
   readonly unitsOfOne: Readonly<Partial<Record<ShownUnit, string>>>;
-  /** The words that traits are answered with. */
-  readonly words: SpelledWords;
+  /** The words that traits and plans are answered with. */
+  readonly words: SpelledWords & PlanWords;
+  /** What each fact of a plan is, as the label of `PlanFact` says it in English: `the temperature`. */
+  readonly facts: Readonly<Record<FactName, string>>;
   /** The page of a profile. */
   readonly profile: {
     readonly columns: readonly [trait: string, value: string, alsoSaid: string, support: string];

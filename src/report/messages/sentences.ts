@@ -1,5 +1,5 @@
 // What sentences of any language need.
-import { foamVolume } from "../../load";
+import { areaOfALitre } from "../../load/inner";
 import type { FactName } from "../../plan";
 import type { Figure } from "../figure";
 import type { Messages } from "./messages";
@@ -59,7 +59,7 @@ export const upwards = (length: Figure | undefined): Figure | undefined =>
 
 /** How much coarse foam has so much surface for certain, in whole litres. */
 export const foam = (area: number): Figure => ({
-  value: Math.max(1, Math.ceil(area * foamVolume({ mediaArea: 1 }).max - 0.001)),
+  value: Math.max(1, Math.ceil(area / areaOfALitre.min - 0.001)),
   unit: "L",
 });
 

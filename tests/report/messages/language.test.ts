@@ -3,7 +3,7 @@ import { build } from "esbuild";
 import { describe, expect, test } from "vitest";
 import type { Verdict } from "../../../src/compatibility";
 import { describeIn, english, profileMarkdownIn, sentenceIn } from "../../../src/report";
-import { german, germanPages } from "../../../src/report/de";
+import { german, germanLawgivers, germanPages } from "../../../src/report/de";
 import { escaped } from "../../../src/report/layout";
 import { classes, factAt, type SpeciesProfile, traitTable } from "../../../src/species";
 import { everyKind, pairVerdicts, planVerdicts } from "../verdicts";
@@ -119,6 +119,9 @@ const germanPageTexts = textsIn(germanPages.page).filter(
   (text) => text.length > 40 && ![...englishTexts, ...germanTexts].includes(text),
 );
 
+/** What only forms say: places apart from those that have laws of their own. */
+const placesOnForms = Object.values(germanLawgivers).filter((text) => text.endsWith("anderswo"));
+
 describe("an app in English", () => {
   test("ships no German", async () => {
     const code = await shipped(["describe", "sentence", "profileMarkdown"]);
@@ -138,6 +141,8 @@ describe("an app in German", () => {
     expect(germanPageTexts.filter((text) => code.includes(text))).toEqual([]);
     const page = await shipped(["speciesPageIn"], ["germanPages"]);
     expect(germanPageTexts.filter((text) => !page.includes(text))).toEqual([]);
+    expect(placesOnForms).toHaveLength(3);
+    expect(placesOnForms.filter((text) => code.includes(text) || page.includes(text))).toEqual([]);
   });
 });
 

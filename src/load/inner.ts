@@ -1,0 +1,3 @@
+/** What the floors above read of loads; no part of the public surface. */
+
+export { areaOfALitre } from "./coarse-foam";
