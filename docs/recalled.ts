@@ -41,6 +41,11 @@ export const recalled: readonly Recalled[] = [
     settledBy: "Froese 2006, J. Appl. Ichthyol. 22:241-253, beyond its summary, which was read.",
   },
   {
+    file: "load/coarse-foam.ts",
+    what: "The surface of a litre of coarse foam.",
+    settledBy: "Tables of media in Timmons & Ebeling, or a maker's data sheet of foam of 20 pores an inch.",
+  },
+  {
     file: "load/filter-capacity.ts",
     what: "What a square metre of ripe media takes up in a day, and that it follows the concentration below 1 mg/L.",
     settledBy:
@@ -53,18 +58,8 @@ export const recalled: readonly Recalled[] = [
   },
   {
     file: "plan/plan.ts",
-    what: "The surface of a litre of coarse foam.",
-    settledBy: "Tables of media in Timmons & Ebeling, or a maker's data sheet of foam of 20 pores an inch.",
-  },
-  {
-    file: "report/messages/english-conditions.ts",
-    what: "The surface of foam, as in `plan/plan.ts`.",
-    settledBy: "The same.",
-  },
-  {
-    file: "report/messages/german-conditions.ts",
-    what: "The surface of foam, as in `plan/plan.ts`.",
-    settledBy: "The same.",
+    what: "That each g/kg of sea salt brings 10 °dH.",
+    settledBy: "Calcium and magnesium of the reference composition of seawater, Millero et al. 2008.",
   },
   {
     file: "species/profile/derived.ts",
