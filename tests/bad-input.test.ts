@@ -156,6 +156,8 @@ const goodArguments: Readonly<Record<string, readonly (readonly unknown[])[]>> =
   nitrogenLoad: [[{ food: 1, proteinShare: 0.4 }]],
   ration: [[{ mass: 1, temperature: 25 }]],
   filterCapacity: [[{ mediaArea: 2, age: 60 }]],
+  foamArea: [[{ volume: 2 }]],
+  foamVolume: [[{ mediaArea: 2 }]],
   mixWater: [
     [{ sources, wanted: { generalHardness: { min: 4, max: 8 }, carbonateHardness: { max: 5 } }, tank: week }],
   ],
@@ -385,6 +387,8 @@ const misspelt: Readonly<Record<string, readonly (() => unknown)[]>> = {
   oxygenDemand: [() => load.oxygenDemand({ mass: 1, temperature: 20, ...slip })],
   nitrogenLoad: [() => load.nitrogenLoad({ food: 1, ...slip })],
   filterCapacity: [() => load.filterCapacity({ mediaArea: 1, age: 60, ...slip })],
+  foamArea: [() => load.foamArea({ volume: 1, ...slip })],
+  foamVolume: [() => load.foamVolume({ mediaArea: 1, ...slip })],
   resolve: [() => species.resolve(record, slip), () => species.resolve(record, { only: slip })],
   isMet: [() => plans.isMet(lid, { ...plan, ...slip })],
   planData: [() => plans.planData({ ...plan, ...slip })],
