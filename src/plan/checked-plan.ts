@@ -62,6 +62,17 @@ export function checkedPlan(plan: Plan): CheckedPlan {
 }
 
 /**
+ * A plan checked and measured that may still be without animals.
+ *
+ * @throws InvalidInputError with everything that is wrong with it beside that.
+ */
+export function checkedPlanToFill(plan: Plan): CheckedPlan {
+  const { groups }: { readonly groups?: unknown } = Object(plan);
+  refuseUnsound(plan, Array.isArray(groups) && groups.length === 0 ? groups : undefined);
+  return measuredPlan(plan);
+}
+
+/**
  * @param sound - Groups with which nothing is wrong, and of which none can be changed.
  * @throws InvalidInputError with everything that is wrong with a plan.
  */

@@ -1,6 +1,13 @@
 /** What the floors above read of a checked plan; no part of the public surface. */
 
-export { type CheckedPlan, checkedPair, checkedPlan, measuredPlan, refuseUnsound } from "./checked-plan";
+export {
+  type CheckedPlan,
+  checkedPair,
+  checkedPlan,
+  checkedPlanToFill,
+  measuredPlan,
+  refuseUnsound,
+} from "./checked-plan";
 export { changedFacts, meetsAlike } from "./facts/changed-facts";
 export {
   adoptedTraits,

@@ -113,7 +113,7 @@ export interface Offering {
 export interface Plan {
   readonly tank: PlannedTank;
   readonly water?: PlannedWater | undefined;
-  /** One to a hundred. */
+  /** One to a hundred; none only where a function says that it takes a tank without animals. */
   readonly groups: readonly Group[];
   readonly offerings?: readonly Offering[] | undefined;
   /**

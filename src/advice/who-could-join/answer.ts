@@ -6,6 +6,8 @@ import type { Said } from "./newcomer";
 export interface Answer {
   /** Why not; absent where it may. */
   readonly because?: Finding | OpenQuestion;
+  /** What the plan with it comes to. */
+  readonly outcome: Outcome;
   readonly said: readonly Said[];
   /** What concerns it, or no group in particular, and is met. */
   readonly met: readonly Condition[];

@@ -13,16 +13,17 @@ import { type Answer, gravest, gravityOf, gravityOfMissing, isPromise, keeps, mo
 export function byAdoptedFacts(plan: Joinable, group: Group, before: Outcome): Answer | undefined {
   const joined = plan.with(group);
   if (!joined) return undefined;
-  if (keeps(before, joined.outcome)) return answerOf(joined);
+  const { outcome } = joined;
+  if (keeps(before, outcome)) return answerOf(joined);
   const about = joined.told.filter(({ standing }) => standing.from !== undefined && standing.state !== "met");
   const grave = gravest(about, gravityOfTold, mostBesides(before));
   if (!grave || gravityOfTold(grave) < gravityOfMissing) {
     const missing = joined.missing();
     const [question, ...others] = missing ?? [];
     if (!missing || others.some((other) => !isSame(question, other))) return undefined;
-    if (question) return { because: frozen(question), said: [], met: [], unmet: [] };
+    if (question) return { because: frozen(question), outcome, said: [], met: [], unmet: [] };
   }
-  if (grave) return { because: grave.finding(), said: [], met: [], unmet: [] };
+  if (grave) return { because: grave.finding(), outcome, said: [], met: [], unmet: [] };
   return isPromise(before) ? undefined : answerOf(joined);
 }
 
@@ -32,10 +33,12 @@ const gravityOfTold = ({ standing: { answer } }: Told): number =>
 const isSame = (one: OpenQuestion | undefined, other: OpenQuestion) =>
   JSON.stringify(one) === JSON.stringify(other);
 
-function answerOf({ told }: Joined): Answer {
+/** What is said of a group that may join. */
+export function answerOf({ outcome, told }: Joined): Answer {
   const conditionsThatAre = (wanted: "met" | "unmet") =>
     told.flatMap(({ standing: { condition, state } }) => (state === wanted && condition ? [condition] : []));
   return {
+    outcome,
     said: told.map(({ rule, standing: { answer, from, to } }) => ({ rule, weight: answer.weight, from, to })),
     met: conditionsThatAre("met"),
     unmet: conditionsThatAre("unmet"),

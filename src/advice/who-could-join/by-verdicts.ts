@@ -1,5 +1,5 @@
 import type { Finding, OpenQuestion, Planner, Verdict } from "../../compatibility";
-import { type Group, isMet } from "../../plan";
+import { type Condition, type Group, isMet } from "../../plan";
 import { type Answer, gravest, gravityOf, gravityOfMissing, isPromise, keeps, mostBesides } from "./answer";
 
 /** Whether a group may join, by the verdicts on the plan without it and with it. */
@@ -9,15 +9,20 @@ export function byVerdicts(before: Planner, group: Group): Answer {
   const newcomer = before.plan.groups.length;
   const because = reasonAgainst(before, joined);
   const concerns = ({ from, to }: Finding) => from === undefined || from === newcomer || to === newcomer;
-  const conditionsOf = (told: readonly Finding[]) =>
-    told.filter(concerns).flatMap((finding) => (finding.weight === "restricting" ? [finding.condition] : []));
   return {
     ...(because && { because }),
+    outcome: joined.outcome,
     said: [...findings, ...met],
-    met: conditionsOf(met),
-    unmet: conditionsOf(findings).filter((condition) => isMet(condition, joined.plan) === false),
+    met: conditionsOf(met.filter(concerns)),
+    unmet: conditionsOf(findings.filter(concerns)).filter(
+      (condition) => isMet(condition, joined.plan) === false,
+    ),
   };
 }
+
+/** What findings ask for. */
+export const conditionsOf = (told: readonly Finding[]): readonly Condition[] =>
+  told.flatMap((finding) => (finding.weight === "restricting" ? [finding.condition] : []));
 
 /**
  * Why a newcomer is refused: the gravest that is told of it, else of what is told of the others since it came; nothing

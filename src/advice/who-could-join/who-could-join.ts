@@ -3,15 +3,18 @@ import {
   type AssessOptions,
   type Finding,
   type OpenQuestion,
+  type Outcome,
   planner as plannerOf,
 } from "../../compatibility";
-import { joinable } from "../../compatibility/inner";
+import { type Joinable, joinable } from "../../compatibility/inner";
 import { refusal } from "../../errors";
 import { once } from "../../made-once";
 import type { Group, Plan } from "../../plan";
-import { checkedPlan, mostGroups, profilesOf } from "../../plan/inner";
+import { checkedPlan, checkedPlanToFill, mostGroups, profilesOf } from "../../plan/inner";
 import type { SpeciesProfile } from "../../species";
+import type { Answer } from "./answer";
 import { byAdoptedFacts } from "./by-adopted-facts";
+import { byItself } from "./by-itself";
 import { byVerdicts } from "./by-verdicts";
 import { marginOf } from "./margin";
 import { groupOf, type Relations, relationsOf } from "./newcomer";
@@ -31,6 +34,8 @@ export interface Joining extends Relations {
   readonly species: SpeciesProfile;
   /** The group as it was judged: as many as belong together. */
   readonly group: Group;
+  /** What the plan with it comes to: where `conditional`, something is still to be done or to be settled. */
+  readonly outcome: Outcome;
   /**
    * How far tank and water are from where they would no longer do for it, from 0, the very edge, to 1: the least over all
    * figures that it asks for. Of a span, the way to the nearer end as a share of half its width; else the share to spare. 0
@@ -59,7 +64,11 @@ export interface WhoCouldJoin {
  * whom the outcome is no worse than before; where the plan does not work as it is, those of whom nothing rules out that
  * they live there. Of the others one reason is told, the gravest. Judged on the adopted facts.
  *
- * @throws InvalidInputError for what `assessPlan` refuses, and where `settles` is no group of the plan.
+ * In a tank without animals, `groups: []`, each is judged by itself: those join with whom the plan works and of whose needs
+ * it says of none that they are not met. What it does not say may still be wrong for them: then their `outcome` is
+ * `conditional`, and a verdict on the plan with their `group` tells what to settle.
+ *
+ * @throws InvalidInputError for what `assessPlan` refuses but a lack of groups, and where `settles` is no group of the plan.
  *
  * @example
  * ```ts
@@ -74,6 +83,10 @@ export interface WhoCouldJoin {
  * } as const;
  * const { refused } = whoCouldJoin(plan, [puntigrusTetrazona]);
  * refused[0]?.because.rule; // => "fin-nipping"
+ *
+ * const empty = { ...plan, tank: { ...plan.tank, height: 50 }, water: { temperature: 26 }, groups: [] };
+ * const { joins } = whoCouldJoin(empty, [bettaSplendens, danioRerio]);
+ * joins.map(({ species, outcome }) => [species.id, outcome]); // => [["betta-splendens", "conditional"]]
  * ```
  */
 export function whoCouldJoin(
@@ -88,18 +101,17 @@ export function whoCouldJoin(
     ...assessing
   } = objectOf(options, "options");
   const quick = joinable(plan, assessing);
-  const whole = once(() => plannerOf(plan, assessing));
   if (settles !== undefined && !plan.groups[settles])
     throw refusal("options.settles", `the index of one of ${plan.groups.length} groups`, settles, "range");
-  const outcome = quick.outcome ?? whole().outcome;
-  const checked = checkedPlan(plan);
+  const judge = judgeOf(plan, quick, assessing);
+  const checked = checkedPlanToFill(plan);
   const joins: Joining[] = [];
   const refused: Refused[] = [];
   const groups = profilesOf(candidates, ["candidates"]).map(groupOf);
   checkNewcomers(plan, groups);
   for (const group of groups) {
     const { species } = group;
-    const { because, said, met, unmet } = byAdoptedFacts(quick, group, outcome) ?? byVerdicts(whole(), group);
+    const { because, outcome, said, met, unmet } = judge(group);
     if (because) {
       refused.push({ species, because });
       continue;
@@ -109,9 +121,18 @@ export function whoCouldJoin(
       (settles === undefined || relations.settles.includes(settles)) &&
       !(robbedByNobody && relations.robbedBy.length > 0) &&
       !(chasesNobody && relations.chases.length > 0);
-    if (isSought) joins.push({ species, group, margin: marginOf(checked, { met, unmet }), ...relations });
+    if (!isSought) continue;
+    joins.push({ species, group, outcome, margin: marginOf(checked, { met, unmet }), ...relations });
   }
   return { joins: joins.sort((one, other) => other.margin - one.margin), refused };
+}
+
+/** How groups are judged that might come into a plan. */
+function judgeOf(plan: Plan, quick: Joinable, options: AssessOptions): (group: Group) => Answer {
+  if (plan.groups.length === 0) return (group) => byItself(plan, quick, group, options);
+  const whole = once(() => plannerOf(plan, options));
+  const before = quick.outcome ?? whole().outcome;
+  return (group) => byAdoptedFacts(quick, group, before) ?? byVerdicts(whole(), group);
 }
 
 /** Refuses candidates that could be in no plan, as `assessPlan` does. */

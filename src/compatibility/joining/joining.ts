@@ -1,6 +1,12 @@
 import { frozen } from "../../frozen";
 import type { Group, Plan } from "../../plan";
-import { changedFacts, checkedPlan, isSameParty, partiesOfGroups, traitsOfFacts } from "../../plan/inner";
+import {
+  changedFacts,
+  checkedPlanToFill,
+  isSameParty,
+  partiesOfGroups,
+  traitsOfFacts,
+} from "../../plan/inner";
 import type { TraitPath } from "../../species";
 import type { AssessOptions } from "../assess/assess-options";
 import { assessPlanWith } from "../assess/assess-plan";
@@ -40,9 +46,9 @@ export interface Told {
 
 /** A plan that groups may join, one at a time. */
 export interface Joinable {
-  /** As `assessPlan` has it; undefined where the adopted facts do not tell. */
+  /** As `assessPlan` has it; undefined where the adopted facts do not tell, and where nobody is there to judge. */
   readonly outcome: Outcome | undefined;
-  /** What counts of all that the rules say of it, in the order of a verdict; undefined where more than the adopted facts tell. */
+  /** What counts of all that the rules say of it, in the order of a verdict; undefined likewise. */
   readonly counting: readonly Standing[] | undefined;
   /**
    * The plan with a group that joins it; undefined where the adopted facts do not tell what comes of it.
@@ -57,21 +63,20 @@ export interface Joinable {
  * it says is what `assessPlan` says. It does not tell where an essential trait is not known, nor where conditions exclude
  * each other.
  *
- * @throws InvalidInputError for what `assessPlan` refuses.
+ * @param plan - One that may still be without animals.
+ * @throws InvalidInputError for what `assessPlan` refuses besides.
  */
 export function joinable(plan: Plan, options: AssessOptions): Joinable {
   const by = assessPlanWith(options);
-  const checked = checkedPlan(plan);
+  const checked = checkedPlanToFill(plan);
   const given = { plan: checked, subjects: checked.parties.map(subjectOf) };
-  if (!given.subjects.every(isComplete))
-    return { outcome: undefined, counting: undefined, with: () => undefined };
+  if (!given.subjects.every(isComplete)) return { ...nothingJudged, with: () => undefined };
   const there = new Set(checked.parties.map(({ animals }) => animals.id));
   const rules = by.rules.map((rule) => beforeOf(rule, by, given));
   const blocking = rules.filter(({ rule }) => rule.mayYield.includes("blocking"));
   const all = rules.flatMap(({ cases }) => cases.flatMap(({ counting }) => counting));
   return {
-    outcome: outcomeOf(all),
-    counting: all,
+    ...(isEmpty(given) ? nothingJudged : { outcome: outcomeOf(all), counting: all }),
     with: (group) => {
       const parties = there.has(group.species.id)
         ? partiesOfGroups([...plan.groups, group])
@@ -88,6 +93,10 @@ export function joinable(plan: Plan, options: AssessOptions): Joinable {
     },
   };
 }
+
+const nothingJudged = { outcome: undefined, counting: undefined };
+
+const isEmpty = ({ subjects }: PlanSubjects): boolean => subjects.length === 0;
 
 /** What is known before anybody joins. */
 interface Before {
@@ -114,7 +123,8 @@ interface CaseBefore {
 
 function beforeOf(rule: Rule, by: AssessWith, given: PlanSubjects): RuleBefore {
   const judge = adoptedJudge(rule, by, given);
-  const cases = casesOf(rule, given.subjects).flatMap((sides) => {
+  const asked = isEmpty(given) ? [] : casesOf(rule, given.subjects);
+  const cases = asked.flatMap((sides) => {
     const counting = judge(sides, given).filter(counts);
     return counting.length > 0 ? { sides, counting } : [];
   });

@@ -5,8 +5,10 @@ import { whoCouldJoin } from "../../../src/advice";
 import { type AssessOptions, assessPlan, defineRule, pairRules, planRules } from "../../../src/compatibility";
 import type { Plan } from "../../../src/plan";
 import { type SpeciesProfile, splitPath, traitPaths } from "../../../src/species";
+import { tanks, waters } from "../../plan/arbitrary";
 import { runs } from "../../runs";
 import { becauseOfAll } from "./by-assessing-all";
+import { eachAlone } from "./by-assessing-each";
 
 type Path = (typeof traitPaths)[number];
 
@@ -134,7 +136,8 @@ test("what is told of who joins is what the verdict on the plan with it says", (
     fc.property(plans, species, (plan, candidate) => {
       const [joining] = whoCouldJoin(plan, [candidate]).joins;
       if (!joining) return;
-      const { findings, met } = assessPlan({ ...plan, groups: [...plan.groups, joining.group] });
+      const { outcome, findings, met } = assessPlan({ ...plan, groups: [...plan.groups, joining.group] });
+      expect(joining.outcome).toBe(outcome);
       const told = [...findings, ...met].filter(({ weight }) => weight !== "favourable");
       const robbed = told.filter(
         ({ rule, to }) => rule === "feeding-competition" && to === plan.groups.length,
@@ -147,4 +150,24 @@ test("what is told of who joins is what the verdict on the plan with it says", (
   );
   expect(joined).toBeGreaterThanOrEqual(runs(10));
   expect(robbing).toBeGreaterThan(0);
+});
+
+test("in a tank without animals live those whom judging each of them alone lets live there", () => {
+  let [living, refusals] = [0, 0];
+  const furnished = plans.map((plan) => ({ ...plan, groups: [] }));
+  const empty = fc.oneof(fc.record({ tank: tanks, water: waters, groups: fc.constant([]) }), furnished);
+  fc.assert(
+    fc.property(empty, fc.array(species, { minLength: 1, maxLength: 8 }), rules, (plan, some, options) => {
+      const { joins, refused } = whoCouldJoin(plan, some, options);
+      expect([
+        ...joins.map(({ species: { id }, outcome, margin }) => ({ species: id, outcome, margin })),
+        ...refused.map(({ species: { id }, because }) => ({ species: id, because })),
+      ]).toEqual(eachAlone(plan, some, options));
+      living += joins.length;
+      refusals += refused.length;
+    }),
+    { numRuns: runs(60) },
+  );
+  expect(living).toBeGreaterThan(10);
+  expect(refusals).toBeGreaterThan(20);
 });

@@ -6,6 +6,7 @@ import { InvalidInputError } from "../../../src/errors";
 import type { Plan } from "../../../src/plan";
 import { factAt, type SpeciesProfile } from "../../../src/species";
 import { keptTank as tank } from "../kept-tank";
+import { eachAlone } from "./by-assessing-each";
 
 function species(id: string): SpeciesProfile {
   const found = speciesById(id);
@@ -25,6 +26,9 @@ const community: Plan = {
     { food: "dry", place: "bottom", light: "dusk" },
   ],
 };
+
+const small = { shape: "rectangle", length: 60, width: 30 } as const;
+const soft = { temperature: 25, pH: 6.5, generalHardness: 4 };
 
 /** Every fifth of the catalog, and those of the plan. */
 const candidates = [
@@ -127,5 +131,48 @@ test("where the plan does not work, those are named whom nothing rules out there
 
 test("a group that is not there is refused", () => {
   expect(() => whoCouldJoin(community, [], { settles: 2 })).toThrow(InvalidInputError);
-  expect(() => whoCouldJoin({ ...community, groups: [] }, [])).toThrow(InvalidInputError);
+  expect(() => whoCouldJoin({ ...community, groups: [] }, [], { settles: 0 })).toThrow(InvalidInputError);
+});
+
+describe("what can live in my tank, where nobody is yet", () => {
+  const tanks: readonly (readonly [name: string, plan: Plan])[] = [
+    ["of which only the size is known", { tank: { base: tank.base, height: 50 }, groups: [] }],
+    ["small, with soft water", { tank: { base: small, height: 30 }, water: soft, groups: [] }],
+    ["kept well", { ...community, groups: [] }],
+    ["cold", { ...community, water: { temperature: 8, pH: 7, generalHardness: 10 }, groups: [] }],
+  ];
+
+  test.each(tanks)("a tank %s has whom judging each of them alone lets live there", (_, plan) => {
+    const { joins, refused } = whoCouldJoin(plan, candidates);
+    expect([
+      ...joins.map(({ species: { id }, outcome, margin }) => ({ species: id, outcome, margin })),
+      ...refused.map(({ species: { id }, because }) => ({ species: id, because })),
+    ]).toEqual(eachAlone(plan, candidates));
+  });
+
+  test("what the tank does not say is not taken for fine", () => {
+    const { joins } = whoCouldJoin({ tank: { base: tank.base, height: 50 }, groups: [] }, allSpecies);
+    expect(joins.length).toBeGreaterThan(20);
+    expect(joins.filter(({ outcome }) => outcome !== "conditional")).toEqual([]);
+  });
+
+  test("nobody lives there for whom it is too small, or too cold", () => {
+    const narrow = whoCouldJoin({ tank: { base: small, height: 30 }, groups: [] }, [
+      species("pterophyllum-scalare"),
+    ]);
+    expect(narrow.refused[0]?.because).toMatchObject({ rule: "longest-run", weight: "restricting" });
+    const cold = whoCouldJoin({ tank, water: { temperature: 8 }, groups: [] }, [
+      species("symphysodon-aequifasciatus"),
+    ]);
+    expect(cold.refused[0]?.because.rule).toBe("water-temperature");
+  });
+
+  test("a tank that cannot be is refused, with nobody to come as well", () => {
+    expect(() => whoCouldJoin({ tank: { base: small, height: -3 }, groups: [] }, [])).toThrow(
+      InvalidInputError,
+    );
+    const misspelt = { ...community, groups: [], lamp: true } as Plan;
+    expect(() => whoCouldJoin(misspelt, [])).toThrow(InvalidInputError);
+    expect(whoCouldJoin({ ...community, groups: [] }, [])).toEqual({ joins: [], refused: [] });
+  });
 });

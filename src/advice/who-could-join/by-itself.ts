@@ -1,0 +1,51 @@
+import { type AssessOptions, assessPlan, type Finding, type OpenQuestion } from "../../compatibility";
+import type { Joinable, Told } from "../../compatibility/inner";
+import { type Group, isMet, type Plan } from "../../plan";
+import { type Answer, gravest, gravityOf, gravityOfMissing } from "./answer";
+import { answerOf } from "./by-adopted-facts";
+import { conditionsOf } from "./by-verdicts";
+
+/**
+ * Whether a group may live in a tank where nobody is yet: nothing rules it out, of nothing that would is unknown whether it
+ * is so, and the plan says otherwise of nothing that the group asks for.
+ *
+ * @param empty - The plan without it.
+ */
+export function byItself(empty: Plan, quick: Joinable, group: Group, options: AssessOptions): Answer {
+  const joined = quick.with(group);
+  if (!joined) return byItsVerdict({ ...empty, groups: [group] }, options);
+  const against = gravest(joined.told, gravityOfTold, 0);
+  return against
+    ? { because: against.finding(), outcome: joined.outcome, said: [], met: [], unmet: [] }
+    : answerOf(joined);
+}
+
+/** @param plan - That of the group alone. */
+function byItsVerdict(plan: Plan, options: AssessOptions): Answer {
+  const { outcome, findings, met, open } = assessPlan(plan, options);
+  const missing = outcome === "undetermined" ? open.filter(({ reason }) => reason === "missing") : [];
+  const because = gravest<Finding | OpenQuestion>(
+    [...findings, ...missing],
+    (told) => ("weight" in told ? gravityOfFinding(told, plan) : gravityOfMissing),
+    0,
+  );
+  return {
+    ...(because && { because }),
+    outcome,
+    said: [...findings, ...met],
+    met: conditionsOf(met),
+    unmet: [],
+  };
+}
+
+/** What is asked for counts only where the plan says otherwise. */
+const gravityOfTold = ({ standing: { answer, state } }: Told): number =>
+  state === "met" || (answer.weight === "restricting" && state !== "unmet")
+    ? 0
+    : gravityOf(answer.weight, "couldBe" in answer ? answer.couldBe : undefined);
+
+/** The same of a finding. */
+const gravityOfFinding = (finding: Finding, plan: Plan): number =>
+  finding.weight === "restricting" && isMet(finding.condition, plan) !== false
+    ? 0
+    : gravityOf(finding.weight, finding.weight === "advisory" ? finding.couldBe : undefined);
