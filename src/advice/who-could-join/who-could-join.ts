@@ -47,7 +47,12 @@ export interface Joining extends Relations {
 /** A species that could not, and why. */
 export interface Refused {
   readonly species: SpeciesProfile;
-  /** The gravest reason. The newcomer is the party after those of the plan. */
+  /** The group as it was judged: as many as belong together. */
+  readonly group: Group;
+  /**
+   * The gravest reason. The newcomer is the party after those of the plan: `sentence` of `vivary/report` tells it with a
+   * verdict on the plan with `group`.
+   */
   readonly because: Finding | OpenQuestion;
 }
 
@@ -76,17 +81,21 @@ export interface WhoCouldJoin {
  * import danioRerio from "vivary/catalog/danio-rerio";
  * import puntigrusTetrazona from "vivary/catalog/puntigrus-tetrazona";
  * import { whoCouldJoin } from "vivary/advice";
+ * import { assessPlan } from "vivary/compatibility";
+ * import { sentence } from "vivary/report";
  *
  * const plan = {
  *   tank: { base: { shape: "rectangle", length: 120, width: 50 } },
  *   groups: [{ species: bettaSplendens, males: 1 }],
  * } as const;
- * const { refused } = whoCouldJoin(plan, [puntigrusTetrazona]);
- * refused[0]?.because.rule; // => "fin-nipping"
+ * const [no] = whoCouldJoin(plan, [puntigrusTetrazona]).refused;
+ * const joined = { ...plan, groups: [...plan.groups, ...(no ? [no.group] : [])] };
+ * no && sentence(assessPlan(joined), no.because); // => "Tiger barbs bite pieces out of the fins of the Siamese fighting fish: choose company that does not nip."
  *
- * const empty = { ...plan, tank: { ...plan.tank, height: 50 }, water: { temperature: 26 }, groups: [] };
- * const { joins } = whoCouldJoin(empty, [bettaSplendens, danioRerio]);
+ * const empty = { tank: { base: { shape: "rectangle", length: 60, width: 30 } }, groups: [] } as const;
+ * const { joins, refused } = whoCouldJoin(empty, [bettaSplendens, danioRerio]);
  * joins.map(({ species, outcome }) => [species.id, outcome]); // => [["betta-splendens", "conditional"]]
+ * refused.map(({ species, because }) => [species.id, because.rule]); // => [["danio-rerio", "longest-run"]]
  * ```
  */
 export function whoCouldJoin(
@@ -113,7 +122,7 @@ export function whoCouldJoin(
     const { species } = group;
     const { because, outcome, said, met, unmet } = judge(group);
     if (because) {
-      refused.push({ species, because });
+      refused.push({ species, group, because });
       continue;
     }
     const relations = relationsOf(plan.tank, [...plan.groups, group], said);

@@ -4,6 +4,7 @@ import { whoCouldJoin } from "../../../src/advice";
 import { assessPlan, type Finding, planner } from "../../../src/compatibility";
 import { InvalidInputError } from "../../../src/errors";
 import type { Plan } from "../../../src/plan";
+import { sentence } from "../../../src/report";
 import { factAt, type SpeciesProfile } from "../../../src/species";
 import { keptTank as tank } from "../kept-tank";
 import { eachAlone } from "./by-assessing-each";
@@ -132,6 +133,15 @@ test("where the plan does not work, those are named whom nothing rules out there
 test("a group that is not there is refused", () => {
   expect(() => whoCouldJoin(community, [], { settles: 2 })).toThrow(InvalidInputError);
   expect(() => whoCouldJoin({ ...community, groups: [] }, [], { settles: 0 })).toThrow(InvalidInputError);
+});
+
+test("why a species cannot join is told in words, with the group that it was judged as", () => {
+  const { refused } = whoCouldJoin(community, candidates);
+  const told = refused.map(({ group, because }) =>
+    sentence(assessPlan({ ...community, groups: [...community.groups, group] }), because),
+  );
+  expect(told.length).toBeGreaterThan(10);
+  expect(told.filter((words) => !/^\S.*\.$/.test(words))).toEqual([]);
 });
 
 describe("what can live in my tank, where nobody is yet", () => {
