@@ -1,7 +1,7 @@
 import { objectOf } from "../../checks";
 import { InvalidInputError, type Problem } from "../../errors";
 import { isObject } from "../../is-object";
-import type { Group, Offering, Plan, PlannedTank, PlannedWater } from "../../plan";
+import type { Group, Lawgiver, Offering, Plan, PlannedTank, PlannedWater } from "../../plan";
 
 /** What is to be different in a plan. */
 export interface PlanChange {
@@ -11,6 +11,8 @@ export interface PlanChange {
   readonly water?: Changed<PlannedWater> | undefined;
   /** What is fed, in place of what was; `undefined` takes it away. */
   readonly offerings?: readonly Offering[] | undefined;
+  /** Where the tank stands, in place of what was said; `undefined` takes it away. */
+  readonly jurisdiction?: readonly Lawgiver[] | undefined;
   /**
    * By index the fields of a group that are different, or `null` to take it out; later ones move up: `{ 0: { males: 2 } }`,
    * no list of groups. A form that is applied to the profile, as `findSpecies` gives it, goes or becomes another only with
@@ -31,7 +33,7 @@ export interface ChangedGroups {
 /** Some fields of something, each as it is to be; `undefined` takes one away. */
 export type Changed<Whole> = { readonly [Field in keyof Whole]?: Whole[Field] | undefined };
 
-const parts = ["tank", "water", "offerings", "groups", "add"];
+const parts = ["tank", "water", "offerings", "jurisdiction", "groups", "add"];
 
 /**
  * A plan with a change made to it. What comes out is not checked yet.
@@ -48,6 +50,7 @@ export function withChange(plan: Plan, change: PlanChange): Plan {
     ...(tank && { tank: merged(plan.tank, tank) }),
     ...(water && { water: merged(plan.water ?? {}, water) }),
     ...("offerings" in change && { offerings: change.offerings }),
+    ...("jurisdiction" in change && { jurisdiction: change.jurisdiction }),
     ...(isOfGroups && { groups: [...changedGroups(plan.groups, groups), ...add] }),
   });
 }

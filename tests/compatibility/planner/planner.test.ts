@@ -3,6 +3,7 @@ import { describe, expect, test } from "vitest";
 import { allSpecies } from "vivary/catalog";
 import carinotetraodonTravancoricus from "vivary/catalog/carinotetraodon-travancoricus";
 import danioRerio from "vivary/catalog/danio-rerio";
+import potamotrygonMotoro from "vivary/catalog/potamotrygon-motoro";
 import tanichthysAlbonubes from "vivary/catalog/tanichthys-albonubes";
 import {
   assessPlan,
@@ -14,7 +15,7 @@ import {
 } from "../../../src/compatibility";
 import { withChange } from "../../../src/compatibility/planner/plan-change";
 import { InvalidInputError } from "../../../src/errors";
-import type { Plan } from "../../../src/plan";
+import { lawgivers, type Plan } from "../../../src/plan";
 import { applyForm, type SpeciesProfile } from "../../../src/species";
 import { expectRefused } from "../../refused";
 import { runs } from "../../runs";
@@ -32,11 +33,11 @@ const offerings = fc.uniqueArray(
   }),
   { maxLength: 3 },
 );
-const plans: fc.Arbitrary<Plan> = fc.record({
-  tank: tanks,
-  water: waters,
-  groups: fc.array(group, { minLength: 1, maxLength: 4 }),
-});
+const jurisdiction = fc.uniqueArray(fc.constantFrom(...lawgivers), { maxLength: 2 });
+const plans: fc.Arbitrary<Plan> = fc.record(
+  { tank: tanks, water: waters, groups: fc.array(group, { minLength: 1, maxLength: 4 }), jurisdiction },
+  { requiredKeys: ["tank", "water", "groups"] },
+);
 
 /** Some fields of something, each in place of what was there or taken away. */
 const someOf = <Whole extends object>(wholes: fc.Arbitrary<Whole>, lasting: readonly string[] = []) =>
@@ -56,6 +57,7 @@ const changeOf = (groups: number): fc.Arbitrary<PlanChange> =>
     fc.record({ tank: someOf(tanks, ["base"]) }),
     fc.record({ water: someOf(waters) }),
     fc.record({ offerings: fc.option(offerings, { nil: undefined }) }),
+    fc.record({ jurisdiction: fc.option(jurisdiction, { nil: undefined }) }),
     fc.record({ add: fc.array(group, { minLength: 1, maxLength: 2 }) }),
     fc
       .tuple(fc.nat(groups - 1), fc.oneof(group, animals, fc.record({ form: fc.constant(undefined) })))
@@ -198,6 +200,22 @@ describe("a plan that is being made", () => {
     expect(judged).toBe(2);
   });
 
+  test("tells the laws of where the tank stands, and of where it is moved to", () => {
+    const laws = ({ verdict }: Planner) =>
+      verdict.findings.flatMap((finding) =>
+        finding.rule === "caution-law" ? (finding.measures?.jurisdiction?.value ?? []) : [],
+      );
+    const ray = planner({
+      tank: { base: { shape: "rectangle", length: 400, width: 200 } },
+      groups: [{ species: potamotrygonMotoro, unsexed: 1 }],
+    });
+    const there = ray.with({ jurisdiction: ["us-florida"] });
+    expect(laws(there)).toContain("Florida (United States)");
+    expect(laws(there.with({ jurisdiction: ["germany"] }))).not.toContain("Florida (United States)");
+    expect(there.with({ jurisdiction: undefined }).plan).toEqual(ray.plan);
+    expect(there.with({ jurisdiction: undefined }).verdict).toEqual(ray.verdict);
+  });
+
   test("is a copy: changing what was given changes nothing", () => {
     const given = structuredClone({ tank: start.tank, water: start.water });
     const held = planner({ ...given, groups: start.groups });
@@ -232,6 +250,7 @@ describe("a plan that is being made", () => {
     { water: { pH: 70 } },
     { water: { coolest: 26, temperature: 22 } },
     { offerings: [{ food: "cake", place: "surface" }] },
+    { jurisdiction: ["atlantis"] },
     { groups: { 0: { unsexed: -1 } } },
     { groups: { 0: { males: 0, females: 0, unsexed: 0, juveniles: 0 } } },
     { groups: { 0: { form: "square" } } },
