@@ -155,6 +155,7 @@ export const de: Texts = {
   provide: "Eintragen",
   all: "Alles davon eintragen",
   byHand: "Wie, entscheiden Sie.",
+  notAtOnce: (others) => `Nicht zugleich mit: ${others}`,
   why: "Warum",
   changed: "Der Plan ist geändert.",
   remedies: {

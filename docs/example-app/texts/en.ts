@@ -162,6 +162,7 @@ export const en: Texts = {
   provide: "Put it in",
   all: "Put all of these in",
   byHand: "You choose how.",
+  notAtOnce: (others) => `Not at once with: ${others}`,
   why: "Why",
   changed: "The plan is changed.",
   remedies: {

@@ -120,6 +120,7 @@ export interface Texts {
   readonly provide: string;
   readonly all: string;
   readonly byHand: string;
+  readonly notAtOnce: (others: string) => string;
   readonly why: string;
   readonly changed: string;
 

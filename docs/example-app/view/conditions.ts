@@ -13,7 +13,8 @@ export function conditionsView(judged: JudgedPlan, shown: Shown, change: Change)
   const { texts } = shown.language;
   const amiss = verdict.conditions.filter((condition) => isMet(condition, plan) === false);
   const unsaid = verdict.conditions.filter((condition) => isMet(condition, plan) === undefined);
-  const filled = unsaid.reduce((known, condition) => planThatMeets(condition, known) ?? known, plan);
+  const together = unsaid.filter(({ excludes }) => excludes === undefined);
+  const filled = together.reduce((known, condition) => planThatMeets(condition, known) ?? known, plan);
   const item = (condition: JointCondition, act: string) =>
     conditionView(condition, act, judged, shown, change);
   return [
@@ -27,7 +28,7 @@ export function conditionsView(judged: JudgedPlan, shown: Shown, change: Change)
       unsaid.map((condition) => item(condition, texts.provide)),
       { class: "conditions" },
     ),
-    unsaid.length > 1 && button(texts.all, () => take(filled, shown, change), { id: "put-all-in" }),
+    together.length > 1 && button(texts.all, () => take(filled, shown, change), { id: "put-all-in" }),
   ];
 }
 
@@ -43,16 +44,18 @@ function conditionView(
   change: Change,
 ): HTMLElement {
   const { texts, messages } = shown.language;
-  const { on, of, findings } = condition;
-  const id = `condition-${on.replaceAll(".", "-")}-${of ?? "tank"}`;
+  const { findings, excludes = [] } = condition;
+  const id = idOf(condition, verdict);
   const changed = planThatMeets(condition, plan);
   const told = (part: Parameters<typeof sentenceIn>[2]) =>
     sentenceIn(messages, verdict, part, { units: shown.units });
+  const others = excludes.flatMap((place) => verdict.conditions[place] ?? []).map(told);
   const reasons = findings.flatMap((index) => verdict.findings[index] ?? []).map(told);
   return element(
     "div",
     {},
     element("p", { id: `${id}-text` }, told(condition)),
+    others.length > 0 && element("p", { class: "not-at-once" }, texts.notAtOnce(others.join(" "))),
     changed
       ? button(act, () => take(changed, shown, change), { id, "aria-labelledby": `${id} ${id}-text` })
       : element("p", { class: "by-hand" }, texts.byHand),
@@ -63,4 +66,12 @@ function conditionView(
       listOf([...new Set(reasons)]),
     ),
   );
+}
+
+/** What a condition is called on the page: by its fact and its party, and further ones of these by a number. */
+function idOf(condition: JointCondition, { conditions }: JudgedPlan["verdict"]): string {
+  const { on, of } = condition;
+  const alike = conditions.filter((other) => other.on === on && other.of === of);
+  const further = alike.indexOf(condition);
+  return ["condition", ...on.split("."), of ?? "tank", ...(further > 0 ? [further + 1] : [])].join("-");
 }

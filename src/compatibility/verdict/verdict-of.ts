@@ -10,6 +10,7 @@ import { askedBy, jointConditions } from "./joint-conditions";
 import type { Said } from "./said";
 import { mayBeLost, type Together } from "./taken-together";
 import type { Finding, Verdict, VerdictParty } from "./verdict";
+import { withExcludes } from "./with-excludes";
 
 /** The verdict that the judgements of all rules come to. */
 export function verdictOf(
@@ -27,7 +28,7 @@ export function verdictOf(
     parties: subjects.map(({ party }) => verdictParty(party)),
     // The engine runs any rule; that a finding is of one of the library's or of an app's was checked with the rules.
     findings: [...judged, ...excluding] as readonly Finding[],
-    conditions: askedBy(joint, judged.length),
+    conditions: withExcludes(askedBy(joint, judged.length)),
     met: met as readonly Finding[],
     open: rankQuestions(gathered(said, ({ judgements }) => judgements)),
     made: { version, data: dataVersion, rules: rules.map(({ id }) => id), thresholds },

@@ -54,6 +54,11 @@ export interface JointCondition extends Condition {
   readonly aim?: PartialRange;
   /** The findings that ask for it, as indices into the verdict's `findings`. */
   readonly findings: readonly number[];
+  /**
+   * Those that no plan meets along with it, as indices into the verdict's `conditions`: to meet one is to lose the other.
+   * Absent where there are none.
+   */
+  readonly excludes?: readonly number[];
 }
 
 /** A judgement of a pair or a plan. Plain data: it survives `JSON.parse(JSON.stringify(verdict))` unchanged. */
@@ -69,8 +74,10 @@ export interface Verdict {
   /** What speaks against and for it. */
   readonly findings: readonly Finding[];
   /**
-   * What would remove the restricting findings: one entry for each fact and party. Where two exclude each other, and
-   * nothing else rules it out, a finding `conditions-exclude` says so.
+   * What would remove the restricting findings, joined over all that ask for it: one entry for each fact and party. There
+   * are several only of food, `group.offerings`, of which one kind is given beside the other; and where no answer serves all
+   * that ask: then these exclude each other. Where any exclude each other, and nothing else rules the plan out, a finding
+   * `conditions-exclude` says so.
    */
   readonly conditions: readonly JointCondition[];
   /** Findings whose condition the plan meets: they do not count. */

@@ -1,13 +1,21 @@
 import { describe, expect, test } from "vitest";
+import cyprichromisLeptosoma from "vivary/catalog/cyprichromis-leptosoma";
+import misgurnusAnguillicaudatus from "vivary/catalog/misgurnus-anguillicaudatus";
+import satanopercaLeucosticta from "vivary/catalog/satanoperca-leucosticta";
 import {
   type AimedCondition,
   assessPlan,
   defineRule,
+  type JointCondition,
   planRules,
+  planThatMeets,
   type Rule,
 } from "../../../src/compatibility";
+import { isMet, type Plan } from "../../../src/plan";
+import { runs, seedOf } from "../../runs";
 import { animal } from "../animals";
 import { planOf } from "../judging";
+import { randomPlans } from "../promise";
 
 /** A condition of the tank or its water. */
 type Asked = Omit<AimedCondition, "of">;
@@ -102,6 +110,7 @@ describe("conditions that exclude each other", () => {
     const verdict = verdictOf(one, other);
     expect(verdict).toMatchObject({ outcome: "unsuitable", bounds: { atWorst: "unsuitable" } });
     expect(verdict.conditions).toHaveLength(2);
+    expect(verdict.conditions.map(({ excludes }) => excludes)).toEqual([[1], [0]]);
     expect(verdict.findings).toHaveLength(3);
     expect(verdict.findings[2]).toMatchObject({
       rule: "conditions-exclude",
@@ -129,7 +138,9 @@ describe("conditions that exclude each other", () => {
       { on: "tank.footprint", wanted: { min: 900 } },
     ],
   ])("but not %s", (_, one, other) => {
-    expect(verdictOf(one, other).outcome).toBe("conditional");
+    const { outcome, conditions } = verdictOf(one, other);
+    expect(outcome).toBe("conditional");
+    expect(conditions.flatMap(({ excludes }) => excludes ?? [])).toEqual([]);
   });
 
   test("name the two whose findings ask for them, and rest on what those rest on", () => {
@@ -168,12 +179,62 @@ describe("conditions that exclude each other", () => {
 
   test("are found where each two share a ground, and all together none", () => {
     const on = "tank.substrate";
-    const { outcome, bounds, findings } = verdictOf(
+    const { outcome, bounds, findings, conditions } = verdictOf(
       { on, wanted: { oneOf: ["bare", "sand"] } },
       { on, wanted: { oneOf: ["sand", "pebbles"] } },
       { on, wanted: { oneOf: ["pebbles", "bare"] } },
     );
     expect({ outcome, atWorst: bounds.atWorst }).toEqual({ outcome: "unsuitable", atWorst: "unsuitable" });
     expect(findings.at(-1)?.rule).toBe("conditions-exclude");
+    expect(conditions.map(({ excludes }) => excludes)).toEqual([[1], [0]]);
   });
+});
+
+describe("of one fact and one party there are several conditions", () => {
+  const plans = randomPlans(runs(60), seedOf(0));
+  const sharing = plans.flatMap((plan) => {
+    const { conditions } = assessPlan(plan);
+    const isOfOne = (one: JointCondition, other: JointCondition) =>
+      one !== other && one.on === other.on && one.of === other.of;
+    return conditions.flatMap((one) =>
+      conditions.filter((other) => isOfOne(one, other)).map((other) => ({ one, other, conditions })),
+    );
+  });
+
+  test("only of food, which excludes nothing, and where these exclude each other", () => {
+    expect(sharing.length).toBeGreaterThan(10);
+    for (const { one, other, conditions } of sharing) {
+      const isFood = one.on === "group.offerings";
+      expect(one.excludes?.includes(conditions.indexOf(other)) ?? false).toBe(!isFood);
+    }
+  });
+
+  test("and what excludes anything rules the plan out, or nobody can tell", () => {
+    for (const plan of plans) {
+      const { conditions, outcome } = assessPlan(plan);
+      for (const [place, { excludes = [] }] of conditions.entries()) {
+        for (const other of excludes) expect(conditions[other]?.excludes).toContain(place);
+        if (excludes.length > 0) expect(["unsuitable", "undetermined"]).toContain(outcome);
+      }
+    }
+  });
+});
+
+test("meeting one of two conditions that exclude each other loses the other", () => {
+  const plan: Plan = {
+    tank: { base: { shape: "rectangle", length: 250, width: 60 }, height: 60 },
+    water: { temperature: 24 },
+    groups: [misgurnusAnguillicaudatus, satanopercaLeucosticta, cyprichromisLeptosoma].map((species) => ({
+      species,
+      unsexed: 6,
+    })),
+  };
+  const { conditions, findings } = assessPlan(plan);
+  const [acid, alkaline] = conditions.filter(({ on }) => on === "water.pH");
+  if (!acid || !alkaline) throw new Error("one water for all");
+  expect(findings.map(({ rule }) => rule)).not.toContain("conditions-exclude");
+  expect(acid.excludes).toEqual([conditions.indexOf(alkaline)]);
+  const first = planThatMeets(acid, plan);
+  const both = first && planThatMeets(alkaline, first);
+  expect(both && [isMet(acid, both), isMet(alkaline, both)]).toEqual([false, true]);
 });
