@@ -33,13 +33,13 @@ export interface CheckedParty {
   readonly animals: Animals;
   readonly species: SpeciesProfile;
   /** The id that the plan gives the group. */
-  readonly group?: string;
+  readonly groupId?: string;
 }
 
 /** Whether two parties are the same animals, by the same profile and under the same name. */
 export const isSameParty = (one: CheckedParty, other: CheckedParty): boolean =>
   one === other ||
-  (one.species === other.species && one.group === other.group && areAlike(one.animals, other.animals));
+  (one.species === other.species && one.groupId === other.groupId && areAlike(one.animals, other.animals));
 
 /** Whether two values of plain data say the same. */
 function areAlike(one: unknown, other: unknown): boolean {
@@ -93,7 +93,7 @@ function ofGroup(group: Group): LoneParty {
     ...(juveniles === count && { stage: "juvenile" as const }),
     ...(sexed && { males, females }),
   });
-  return id === undefined ? party : { group: id, ...party };
+  return id === undefined ? party : { groupId: id, ...party };
 }
 
 const tempered = (temper: Temper = "typical") => (temper === "typical" ? {} : { temper });

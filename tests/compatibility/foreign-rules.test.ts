@@ -197,7 +197,7 @@ test("a rule that cannot tell asks what it lacks: of a plan that does not say, t
   const { tank, groups } = plan;
   const { open, bounds } = assessPlan({ tank, groups, water: { pH: 7 } }, { rules: [rule] });
   expect(open).toEqual([
-    { rule: "x-warm", input: "water.temperature", reason: "not-given", couldBe: "restricting" },
+    { rule: "x-warm", on: "water.temperature", reason: "not-given", couldBe: "restricting" },
   ]);
   expect(bounds).toEqual({ atBest: "suitable", atWorst: "conditional" });
   expect(assessPlan(plan, { rules: [rule] }).open).toEqual([]);

@@ -53,4 +53,4 @@ export const findingsOf = <Id extends RuleId>(
 export const traitsAsked = ({ open }: Verdict) =>
   open.flatMap((question) => ("trait" in question ? [question.trait] : []));
 export const inputsAsked = ({ open }: Verdict) =>
-  open.flatMap((question) => ("input" in question ? [question.input] : []));
+  open.flatMap((question) => ("on" in question ? [question.on] : []));

@@ -86,9 +86,7 @@ describe("a plan of a base and a group alone", () => {
         const asked = verdict.open.filter(
           (question) =>
             question.reason === "missing" ||
-            (question.reason === "not-given" &&
-              question.input === condition.on &&
-              question.of === condition.of),
+            (question.reason === "not-given" && question.on === condition.on && question.of === condition.of),
         );
         expect(asked.length, `${species.id} ${condition.on}`).toBeGreaterThan(0);
       }
@@ -97,11 +95,11 @@ describe("a plan of a base and a group alone", () => {
 
   test("asks after the water", () => {
     for (const { species, verdict } of judged) {
-      const inputs = verdict.open.flatMap((question) =>
-        question.reason === "not-given" ? [question.input] : [],
+      const facts = verdict.open.flatMap((question) =>
+        question.reason === "not-given" ? [question.on] : [],
       );
       for (const fact of ["temperature", "pH", "generalHardness"] as const) {
-        if (factAt(species, `water.${fact}`)) expect(inputs, species.id).toContain(`water.${fact}`);
+        if (factAt(species, `water.${fact}`)) expect(facts, species.id).toContain(`water.${fact}`);
       }
     }
   });

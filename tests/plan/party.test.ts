@@ -42,7 +42,7 @@ describe("a group", () => {
       { id: "mine", species: danioRerio, unsexed: 6 },
       { species: danioRerio, unsexed: 4 },
     ]);
-    expect(named?.group).toBe("mine");
+    expect(named?.groupId).toBe("mine");
     expect(unnamed).not.toHaveProperty("group");
   });
 

@@ -50,7 +50,7 @@ function notesOn(root: ParentNode, judged: Judged, texts: Texts): ReadonlyMap<HT
   for (const condition of verdict.conditions) if (isMet(condition, plan) === false) amiss(condition);
   for (const question of verdict.open) {
     if (question.reason === "not-given")
-      answering(question.input, question.of, { text: texts.asked, kind: "asked" });
+      answering(question.on, question.of, { text: texts.asked, kind: "asked" });
   }
   return noted;
 }

@@ -36,10 +36,10 @@ export function verdictOf(
 }
 
 /** How a verdict names a party. By what it shows nobody can change a profile. */
-function verdictParty({ animals, species, group }: CheckedParty): VerdictParty {
+function verdictParty({ animals, species, groupId }: CheckedParty): VerdictParty {
   const { kind: _, family: __, order: ___, kin: ____, listings: _____, some: ______, ...told } = animals;
   return {
-    ...(group !== undefined && { group }),
+    ...(groupId !== undefined && { groupId }),
     ...told,
     name: species.taxonomy.name,
     names: isUnchangeable(species) ? species.names : ownCopy(species.names),

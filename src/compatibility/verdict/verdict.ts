@@ -41,7 +41,7 @@ export type Outcome = "suitable" | "conditional" | "unsuitable" | "undetermined"
 export interface VerdictParty
   extends Omit<Animals, "kind" | "family" | "order" | "kin" | "listings" | "some"> {
   /** The id that the plan gives the group. */
-  readonly group?: string;
+  readonly groupId?: string;
   /** The accepted scientific name. */
   readonly name: string;
   /** Vernacular names, of the form if one is applied. */

@@ -119,7 +119,7 @@ export const facts: Readonly<Record<FactName, PlanFact>> = /* @__PURE__ */ froze
 
 /**
  * The fields of one plan that answer a fact, as paths like those of a `Problem`: what to light in a form, for a condition
- * (`on`, `of`) or for an open question (`input`, `of`).
+ * or for an open question, by its `on` and `of`.
  *
  * @param fact - What is asked.
  * @param of - The place in the plan of the group that it is about. Without it, fields of a group are the list of groups.

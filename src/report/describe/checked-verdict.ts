@@ -71,7 +71,7 @@ function checkQuestion(question: OpenQuestion, { traits, conditions }: Messages,
   oneOf(question.couldBe, weights, "couldBe");
   checkPlace(question.of, parties, "of");
   if ("trait" in question) oneOf(question.trait, Object.keys(traits), "trait");
-  if ("input" in question) oneOf(question.input, Object.keys(conditions), "input");
+  if ("on" in question) oneOf(question.on, Object.keys(conditions), "on");
 }
 
 function checkFinding(finding: Finding, messages: Messages, parties: number): void {

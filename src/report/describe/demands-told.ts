@@ -29,7 +29,7 @@ export function demandsTold(
   messages: Messages,
   before: readonly Item[],
 ): Demands {
-  const notGiven = new Set(verdict.open.flatMap((question) => ("input" in question ? question.input : [])));
+  const notGiven = new Set(verdict.open.flatMap((question) => ("on" in question ? question.on : [])));
   const demands = demandsOf(verdict).filter(
     ({ conditions }) => !(conditions.some(isRoom) && verdict.findings.some(isFarTooSmall)),
   );

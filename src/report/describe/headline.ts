@@ -62,7 +62,7 @@ const mostAsked = 3;
 /** What the plan does not say and would decide most. */
 function unsaidFacts({ open }: Verdict): readonly FactName[] {
   const asked = open.flatMap((question) =>
-    question.reason === "not-given" && decisive.includes(question.couldBe) ? [question.input] : [],
+    question.reason === "not-given" && decisive.includes(question.couldBe) ? [question.on] : [],
   );
   return [...new Set(asked)].slice(0, mostAsked);
 }

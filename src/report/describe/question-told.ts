@@ -32,7 +32,7 @@ export function questionTold(alike: Questions, means: Means): string {
         : "";
     case "not-given":
       return open.notGiven(
-        alike.flatMap((one) => ("input" in one ? one.input : [])),
+        alike.flatMap((one) => ("on" in one ? one.on : [])),
         who,
       );
     case "outside-domain":

@@ -53,7 +53,7 @@ function stillOpen({ findings, open }: Verdict, told: ReadonlySet<FactName>): re
   );
   return open.filter((question) => {
     const { rule, reason, of, couldBe } = question;
-    if ("input" in question && told.has(question.input)) return false;
+    if ("on" in question && told.has(question.on)) return false;
     if (reason === "individual" && isOfSharedWater({ rule })) return false;
     if (reason !== "individual") return true;
     const isToldGraver = open.some(
@@ -87,5 +87,5 @@ function grouped(all: readonly Questions[], keyOf: (alike: Questions) => string)
 
 const isSame = (one: OpenQuestion, other: OpenQuestion) =>
   one.of === other.of &&
-  ("input" in one ? "input" in other && one.input === other.input : true) &&
+  ("on" in one ? "on" in other && one.on === other.on : true) &&
   ("trait" in one ? "trait" in other && one.trait === other.trait : true);

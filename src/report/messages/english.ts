@@ -189,8 +189,8 @@ function messages(): Messages {
         const yours = planned && ` (yours ${planned})`;
         return `${of}, ${[trait.replace("general ", ""), said.join(others)].filter(Boolean).join(" ")}${yours}`;
       },
-      notGiven: (inputs, of) =>
-        `${allOf([...new Set(inputs.map((input) => factLabels[input]))])}${of && ` (${of})`}`,
+      notGiven: (asked, of) =>
+        `${allOf([...new Set(asked.map((fact) => factLabels[fact]))])}${of && ` (${of})`}`,
       outsideDomain: (of) => of || "the tank",
       individual: (of) => of,
       all: (reason, questions, weight, further) => {

@@ -198,8 +198,8 @@ function messages(): Messages {
         const yours = own && ` (geplant: ${own})`;
         return `${of}, ${[trait, said.join(others)].filter(Boolean).join(" ")}${yours}`;
       },
-      notGiven: (inputs, of) =>
-        `${allOf([...new Set(inputs.map((input) => asked[input]))])}${of && ` (${of})`}`,
+      notGiven: (unsaid, of) =>
+        `${allOf([...new Set(unsaid.map((fact) => asked[fact]))])}${of && ` (${of})`}`,
       outsideDomain: (of) => of || "das Becken",
       individual: (of) => of,
       all: (reason, questions, weight, further) => {

@@ -324,7 +324,7 @@ export interface Messages {
     /** Sources differ on the trait: what they say, and what is planned; empty where it is long or not known. */
     readonly disputed: (trait: string, of: string, values: readonly string[], planned: string) => string;
     /** The plan does not state the facts. */
-    readonly notGiven: (inputs: readonly FactName[], of: string) => string;
+    readonly notGiven: (facts: readonly FactName[], of: string) => string;
     /** An equation does not hold. */
     readonly outsideDomain: (of: string) => string;
     /** Nobody can tell in advance what these individuals do. */

@@ -362,7 +362,7 @@ describe("what is not known", () => {
     expect(open).toEqual([
       { rule: "x-living", of: 0, trait: "social.living", reason: "missing", couldBe: "blocking" },
       { rule: "x-oxygen", of: 0, reason: "outside-domain", couldBe: "blocking" },
-      { rule: "x-lid", input: "tank.lid", reason: "not-given", couldBe: "restricting" },
+      { rule: "x-lid", on: "tank.lid", reason: "not-given", couldBe: "restricting" },
       {
         rule: "x-cover",
         of: 0,

@@ -144,14 +144,14 @@ test("what is open has what its reason says", () => {
       return expectTypeOf(question.trait).toEqualTypeOf<TraitPath>();
     case "disputed":
       // @ts-expect-error: it is about a trait
-      question.input;
+      question.on;
       if (question.trait === "social.group")
         expectTypeOf(question.values).toEqualTypeOf<readonly TraitValue<"social.group">[]>();
       return expectTypeOf(question.trait).toEqualTypeOf<TraitPath>();
     case "not-given":
       // @ts-expect-error: it is about the plan
       question.trait;
-      return expectTypeOf(question.input).toEqualTypeOf<FactName>();
+      return expectTypeOf(question.on).toEqualTypeOf<FactName>();
     case "outside-domain":
       // @ts-expect-error: it is about an equation
       return question.trait;

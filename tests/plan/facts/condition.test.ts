@@ -147,7 +147,7 @@ describe("isMet and assessPlan agree over many plans", () => {
           (question) =>
             question.rule === finding.rule &&
             (question.reason === "missing" ||
-              (question.reason === "not-given" && question.input === on && question.of === of)),
+              (question.reason === "not-given" && question.on === on && question.of === of)),
         );
         // Where the rule has a reason between the two that stands whatever the answer, nothing hangs on it.
         const standsAnyway = restricting.some((other) => {
@@ -168,11 +168,11 @@ describe("isMet and assessPlan agree over many plans", () => {
       for (const question of verdict.open) {
         if (question.reason !== "not-given") continue;
         asked += 1;
-        const { rule, input, of } = question;
+        const { rule, on, of } = question;
         const conditions = verdict.findings
           .filter((finding) => finding.rule === rule)
           .map(conditionOf)
-          .filter((condition) => condition?.on === input && condition.of === of);
+          .filter((condition) => condition?.on === on && condition.of === of);
         expect(conditions.length, JSON.stringify(question)).toBeGreaterThan(0);
         for (const condition of conditions) {
           expect(condition && isMet(condition, sample)).toBeUndefined();

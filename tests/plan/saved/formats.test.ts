@@ -21,7 +21,7 @@ test("a plan saved in the first format opens, with every field it has", () => {
     format,
     groups: [barbs, { ...catfish, species: "hoplisoma-paleatum" }],
   });
-  expect(assessPlan(plan).parties.map(({ group }) => group)).toEqual(["barbs", "catfish"]);
+  expect(assessPlan(plan).parties.map(({ groupId }) => groupId)).toEqual(["barbs", "catfish"]);
 });
 
 describe("an older format, were there one", () => {

@@ -76,7 +76,7 @@ suite("what is no verdict is refused, and says where", () => {
     [{ ...verdict, open: [{ ...question, reason: "none" }] }, "verdict.open.0.reason"],
     [{ ...verdict, open: [{ ...question, couldBe: "fatal" }] }, "verdict.open.0.couldBe"],
     [{ ...verdict, open: [{ ...question, trait: "water.colour" }] }, "verdict.open.0.trait"],
-    [{ ...verdict, open: [{ ...question, input: "tank.colour" }] }, "verdict.open.0.input"],
+    [{ ...verdict, open: [{ ...question, on: "tank.colour" }] }, "verdict.open.0.on"],
     [{ ...verdict, met: 7 }, "verdict.met"],
   ])("%#", (given, path) => {
     const problems = [

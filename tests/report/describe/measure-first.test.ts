@@ -47,7 +47,9 @@ suite("what a plan does not say", () => {
 
 test("what an app calls its groups comes back with the parties that findings name", () => {
   const { parties, findings } = assessPlan(bare);
-  expect(parties.map(({ group }) => group)).toEqual(["the neons", "on the ground"]);
-  const asked = findings.filter(({ rule }) => rule === "ground").map(({ from = -1 }) => parties[from]?.group);
+  expect(parties.map(({ groupId }) => groupId)).toEqual(["the neons", "on the ground"]);
+  const asked = findings
+    .filter(({ rule }) => rule === "ground")
+    .map(({ from = -1 }) => parties[from]?.groupId);
   expect(asked).toEqual(["on the ground"]);
 });

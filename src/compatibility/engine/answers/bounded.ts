@@ -5,7 +5,7 @@ import { isMissing, type Reading } from "../sides/subject";
 import { beyond, type Worlds } from "../worlds";
 import { completing } from "./completing";
 import { type Judgement, nothingAsked, silent } from "./judgement";
-import { individualQuestions, inputQuestions, traitQuestions } from "./questions";
+import { individualQuestions, notGivenQuestions, traitQuestions } from "./questions";
 import { type Asking, couldBe, spanOf, utmostOf } from "./standing";
 import type { WorldAnswer } from "./world-answer";
 
@@ -43,7 +43,7 @@ export function bounded(
       unmet.length === standing.length ? [] : standing.filter(({ state }) => state === "met").map(complete),
     open: [
       ...traitQuestions(rule, used, { least, greatest }),
-      ...inputQuestions(rule, standing),
+      ...notGivenQuestions(rule, standing),
       ...individualQuestions(rule, standing),
     ],
     least,

@@ -25,7 +25,7 @@ export type OpenQuestion =
   /** Sources differ on the trait: the values that stand, the adopted one first. */
   | { readonly [Path in TraitPath]: DisputedQuestion<Path> }[TraitPath]
   /** The plan does not state the fact. */
-  | (QuestionCore & { readonly reason: "not-given"; readonly input: FactName })
+  | (QuestionCore & { readonly reason: "not-given"; readonly on: FactName })
   /** An equation does not hold for this plan. */
   | (QuestionCore & { readonly reason: "outside-domain" })
   /** Individuals differ, and nobody can tell in advance what these do. */
@@ -71,7 +71,7 @@ function unstatedQuestions(rule: Rule, plan: CheckedPlan, couldBe = gravest(rule
   const { id, reads = [] } = rule;
   return reads
     .filter((name) => isFact(name) && readPlan(plan, name) === undefined)
-    .map((name): OpenQuestion => ({ rule: id, input: name as FactName, reason: "not-given", couldBe }));
+    .map((name): OpenQuestion => ({ rule: id, on: name as FactName, reason: "not-given", couldBe }));
 }
 
 /** Why a rule cannot tell: a trait that nobody knows; where it lacks none, what the plan does not say. */
@@ -91,7 +91,7 @@ export function outsideQuestion(rule: Rule, side: Subject | undefined): OpenQues
 }
 
 /** What the plan does not say, of the conditions that hang on it. */
-export function inputQuestions(rule: Rule, standing: readonly Standing[]) {
+export function notGivenQuestions(rule: Rule, standing: readonly Standing[]) {
   return gathered(standing.filter(isNotGiven), ({ condition }): readonly OpenQuestion[] => {
     if (!condition) return [];
     const { on, of } = condition;
@@ -99,7 +99,7 @@ export function inputQuestions(rule: Rule, standing: readonly Standing[]) {
       {
         rule: rule.id,
         ...(of !== undefined && { of }),
-        input: on,
+        on,
         reason: "not-given",
         couldBe: "restricting",
       },

@@ -13,7 +13,7 @@ interface Undecided extends Span {
 /**
  * Every open question once, the most decisive first: by how much the bounds would narrow if it were answered, taken
  * over the most and the least welcome answer; then essential traits before others. Questions about one trait of one
- * party, or about one input, are one topic.
+ * party, or about one fact, are one topic.
  */
 export function rankQuestions(judgements: readonly Judgement[]): readonly OpenQuestion[] {
   const settled = widest(judgements.filter(({ open }) => open.length === 0));
@@ -45,7 +45,7 @@ const keyOf = (question: OpenQuestion) =>
 function topicOf(question: OpenQuestion): string {
   const { of = "", reason } = question;
   if ("trait" in question) return `${of} ${question.trait}`;
-  return `${of} ${"input" in question ? question.input : reason}`;
+  return `${of} ${"on" in question ? question.on : reason}`;
 }
 
 /** For each topic, by how many outcomes the bounds narrow once it is answered. */

@@ -59,8 +59,8 @@ test("a plan that does not say leaves it open", () => {
   const { bounds, open } = planBy(flow, [one("still", "still"), one("strong", "strong")]);
   expect(bounds).toEqual({ atBest: "conditional", atWorst: "conditional" });
   expect(open).toMatchObject([
-    { input: "tank.flow.calmest", reason: "not-given", couldBe: "restricting" },
-    { input: "tank.flow.strongest", reason: "not-given", couldBe: "restricting" },
+    { on: "tank.flow.calmest", reason: "not-given", couldBe: "restricting" },
+    { on: "tank.flow.strongest", reason: "not-given", couldBe: "restricting" },
   ]);
 });
 

@@ -24,7 +24,7 @@ test("a plan that does not say leaves it open, and is held to it in both bounds"
   const { outcome, bounds, open } = inTank();
   expect(outcome).toBe("conditional");
   expect(bounds).toEqual({ atBest: "conditional", atWorst: "conditional" });
-  expect(open).toEqual([{ rule: "cover", input: "tank.cover", reason: "not-given", couldBe: "restricting" }]);
+  expect(open).toEqual([{ rule: "cover", on: "tank.cover", reason: "not-given", couldBe: "restricting" }]);
 });
 
 test("a honey gourami hides in a bare tank, a stingray needs the floor free", () => {

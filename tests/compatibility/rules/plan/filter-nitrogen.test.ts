@@ -34,7 +34,7 @@ test("an unripe filter takes up nothing that one can rely on", () => {
 });
 
 test("what the plan does not say of its filter stays a condition", () => {
-  expect(judged(twenty).open).toMatchObject([{ input: "tank.filter.ripeArea", reason: "not-given" }]);
+  expect(judged(twenty).open).toMatchObject([{ on: "tank.filter.ripeArea", reason: "not-given" }]);
 });
 
 test("shrimps and snails are not weighed", () => {

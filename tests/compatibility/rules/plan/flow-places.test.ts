@@ -44,8 +44,8 @@ test("a plan that does not say leaves it open, as far as it could matter", () =>
   const { bounds, open } = inTank(["gentle", "moderate"]);
   expect(bounds).toEqual({ atBest: "conditional", atWorst: "conditional" });
   expect(open).toMatchObject([
-    { input: "tank.flow.calmest", reason: "not-given" },
-    { input: "tank.flow.strongest", reason: "not-given" },
+    { on: "tank.flow.calmest", reason: "not-given" },
+    { on: "tank.flow.strongest", reason: "not-given" },
   ]);
   expect(inputsAsked(inTank(["moderate", "strong"]))).toEqual(["tank.flow.strongest"]);
   expect(inTank(["still", "strong"]).open).toEqual([]);

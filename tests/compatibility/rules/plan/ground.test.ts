@@ -33,7 +33,7 @@ test("a plan that does not say leaves it open, and is held to it in both bounds"
   expect(on(undefined)).toMatchObject({
     outcome: "conditional",
     bounds: { atBest: "conditional", atWorst: "conditional" },
-    open: [{ rule: "ground", input: "tank.substrate", reason: "not-given", couldBe: "restricting" }],
+    open: [{ rule: "ground", on: "tank.substrate", reason: "not-given", couldBe: "restricting" }],
   });
 });
 

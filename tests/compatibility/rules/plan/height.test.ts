@@ -101,7 +101,7 @@ test("a plan without a height is asked for one where the animals are long", () =
     return assessPlan({ tank: { base }, groups }, { rules: [height] });
   };
   expect(of(3).outcome).toBe("suitable");
-  expect(of(10).open).toMatchObject([{ reason: "not-given", input: "tank.height" }]);
+  expect(of(10).open).toMatchObject([{ reason: "not-given", on: "tank.height" }]);
 });
 
 test.each([

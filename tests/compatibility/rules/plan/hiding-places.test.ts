@@ -97,7 +97,7 @@ describe("what serves", () => {
     expect(inTank([group])).toMatchObject({
       outcome: "conditional",
       bounds: { atBest: "conditional", atWorst: "conditional" },
-      open: [{ input: "tank.hides", of: 0, reason: "not-given" }],
+      open: [{ on: "tank.hides", of: 0, reason: "not-given" }],
     });
   });
 });

@@ -24,7 +24,7 @@ test("who jumps readily needs a lid", () => {
   ]);
   const { bounds, open } = inTank("readily");
   expect(bounds).toEqual({ atBest: "conditional", atWorst: "conditional" });
-  expect(open).toMatchObject([{ input: "tank.lid", reason: "not-given" }]);
+  expect(open).toMatchObject([{ on: "tank.lid", reason: "not-given" }]);
 });
 
 test("who jumps when startled is worth a thought where the tank is open", () => {

@@ -25,5 +25,5 @@ test("who does not need them gets no advice", () => {
 test("a plan that does not say leaves it open, and is held to it in both bounds", () => {
   const { bounds, open } = inTank(true);
   expect(bounds).toEqual({ atBest: "conditional", atWorst: "conditional" });
-  expect(open).toMatchObject([{ input: "tank.plants", reason: "not-given" }]);
+  expect(open).toMatchObject([{ on: "tank.plants", reason: "not-given" }]);
 });

@@ -102,7 +102,7 @@ test("a plan that does not say is held to it in both bounds", () => {
   expect(inWater({ temperature: undefined })).toMatchObject({
     outcome: "conditional",
     bounds: { atBest: "conditional", atWorst: "conditional" },
-    open: [{ input: "water.temperature", reason: "not-given" }],
+    open: [{ on: "water.temperature", reason: "not-given" }],
   });
 });
 
