@@ -1,5 +1,5 @@
 import type { Finding, OpenQuestion, Outcome, Weight } from "../../compatibility";
-import type { Condition } from "../../plan";
+import type { Condition, FactName } from "../../plan";
 import type { Said } from "./newcomer";
 
 /** Whether a group may join, and what is said of it if so. */
@@ -14,6 +14,17 @@ export interface Answer {
   /** What concerns it likewise, and is not met. */
   readonly unmet: readonly Condition[];
 }
+
+/** What is known of a plan that somebody may join. */
+export interface Before {
+  readonly outcome: Outcome;
+  /** The facts of tank and water of which it says otherwise than those there already ask. */
+  readonly denied: ReadonlySet<FactName>;
+}
+
+/** Whether a condition that a plan does not meet, by what it says, is one on its tank or water with which nothing was wrong before. */
+export const isNewlyDenied = ({ on }: Condition, { denied }: Before): boolean =>
+  !on.startsWith("group.") && !denied.has(on);
 
 /** A plan works, with conditions that can be met at worst. */
 export const isPromise = (outcome: Outcome) => outcome === "suitable" || outcome === "conditional";

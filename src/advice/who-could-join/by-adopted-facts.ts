@@ -1,22 +1,38 @@
-import type { OpenQuestion, Outcome } from "../../compatibility";
+import type { OpenQuestion } from "../../compatibility";
 import type { Joinable, Joined, Told } from "../../compatibility/inner";
 import { frozen } from "../../frozen";
 import type { Group } from "../../plan";
-import { type Answer, gravest, gravityOf, gravityOfMissing, isPromise, keeps, mostBesides } from "./answer";
+import {
+  type Answer,
+  type Before,
+  gravest,
+  gravityOf,
+  gravityOfMissing,
+  isNewlyDenied,
+  isPromise,
+  keeps,
+  mostBesides,
+} from "./answer";
 
 /**
  * Whether a group may join, by the adopted facts alone.
  *
- * @param before - What the plan comes to without it.
+ * @param before - The plan without it.
  * @returns Undefined where they do not tell: then the whole has to be judged.
  */
-export function byAdoptedFacts(plan: Joinable, group: Group, before: Outcome): Answer | undefined {
+export function byAdoptedFacts(plan: Joinable, group: Group, before: Before): Answer | undefined {
   const joined = plan.with(group);
   if (!joined) return undefined;
   const { outcome } = joined;
-  if (keeps(before, outcome)) return answerOf(joined);
+  if (keeps(before.outcome, outcome)) {
+    const denied = joined.told.find(
+      ({ standing: { condition, state } }) =>
+        state === "unmet" && condition !== undefined && isNewlyDenied(condition, before),
+    );
+    return denied ? { because: denied.finding(), outcome, said: [], met: [], unmet: [] } : answerOf(joined);
+  }
   const about = joined.told.filter(({ standing }) => standing.from !== undefined && standing.state !== "met");
-  const grave = gravest(about, gravityOfTold, mostBesides(before));
+  const grave = gravest(about, gravityOfTold, mostBesides(before.outcome));
   if (!grave || gravityOfTold(grave) < gravityOfMissing) {
     const missing = joined.missing();
     const [question, ...others] = missing ?? [];
@@ -24,7 +40,7 @@ export function byAdoptedFacts(plan: Joinable, group: Group, before: Outcome): A
     if (question) return { because: frozen(question), outcome, said: [], met: [], unmet: [] };
   }
   if (grave) return { because: grave.finding(), outcome, said: [], met: [], unmet: [] };
-  return isPromise(before) ? undefined : answerOf(joined);
+  return isPromise(before.outcome) ? undefined : answerOf(joined);
 }
 
 const gravityOfTold = ({ standing: { answer } }: Told): number =>

@@ -1,14 +1,26 @@
 import type { Finding, OpenQuestion, Planner, Verdict } from "../../compatibility";
-import { type Condition, type Group, isMet } from "../../plan";
-import { type Answer, gravest, gravityOf, gravityOfMissing, isPromise, keeps, mostBesides } from "./answer";
+import { type Condition, type Group, isMet, type Plan } from "../../plan";
+import {
+  type Answer,
+  type Before,
+  gravest,
+  gravityOf,
+  gravityOfMissing,
+  isNewlyDenied,
+  isPromise,
+  keeps,
+  mostBesides,
+} from "./answer";
 
 /** Whether a group may join, by the verdicts on the plan without it and with it. */
-export function byVerdicts(before: Planner, group: Group): Answer {
-  const joined = before.with({ add: [group] });
+export function byVerdicts(planned: Planner, group: Group, before: Before): Answer {
+  const joined = planned.with({ add: [group] });
   const { findings, met } = joined.verdict;
-  const newcomer = before.plan.groups.length;
-  const because = reasonAgainst(before, joined);
+  const newcomer = planned.plan.groups.length;
   const concerns = ({ from, to }: Finding) => from === undefined || from === newcomer || to === newcomer;
+  const because = keeps(before.outcome, joined.outcome)
+    ? findings.find((finding) => concerns(finding) && denies(joined.plan, finding, before))
+    : reasonAgainst(planned, joined);
   return {
     ...(because && { because }),
     outcome: joined.outcome,
@@ -20,16 +32,21 @@ export function byVerdicts(before: Planner, group: Group): Answer {
   };
 }
 
+/** Whether a plan says otherwise than a finding asks, of what nothing was wrong with before. */
+const denies = (plan: Plan, finding: Finding, before: Before): boolean =>
+  finding.weight === "restricting" &&
+  isNewlyDenied(finding.condition, before) &&
+  isMet(finding.condition, plan) === false;
+
 /** What findings ask for. */
 export const conditionsOf = (told: readonly Finding[]): readonly Condition[] =>
   told.flatMap((finding) => (finding.weight === "restricting" ? [finding.condition] : []));
 
 /**
  * Why a newcomer is refused: the gravest that is told of it, else of what is told of the others since it came; nothing
- * where the outcome is no worse, or was bad before and nothing rules the newcomer out.
+ * where the outcome was bad before and nothing rules the newcomer out.
  */
 function reasonAgainst(before: Planner, joined: Planner): Finding | OpenQuestion | undefined {
-  if (keeps(before.outcome, joined.outcome)) return undefined;
   const { verdict } = joined;
   const most = mostBesides(before.outcome);
   const ofNewcomer = gravest(toldOf(verdict, before.plan.groups.length), gravityOfTold, most);

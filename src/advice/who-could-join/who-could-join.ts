@@ -4,18 +4,19 @@ import {
   type Finding,
   type OpenQuestion,
   type Outcome,
+  type Planner,
   planner as plannerOf,
 } from "../../compatibility";
 import { type Joinable, joinable } from "../../compatibility/inner";
 import { refusal } from "../../errors";
 import { once } from "../../made-once";
-import type { Group, Plan } from "../../plan";
+import { type Group, isMet, type Plan } from "../../plan";
 import { checkedPlan, checkedPlanToFill, mostGroups, profilesOf } from "../../plan/inner";
 import type { SpeciesProfile } from "../../species";
-import type { Answer } from "./answer";
+import type { Answer, Before } from "./answer";
 import { byAdoptedFacts } from "./by-adopted-facts";
 import { byItself } from "./by-itself";
-import { byVerdicts } from "./by-verdicts";
+import { byVerdicts, conditionsOf } from "./by-verdicts";
 import { marginOf } from "./margin";
 import { groupOf, type Relations, relationsOf } from "./newcomer";
 
@@ -66,7 +67,8 @@ export interface WhoCouldJoin {
 
 /**
  * Which species could join a plan: each comes in as many as belong together, and the plan is judged again. Those join with
- * whom the outcome is no worse than before; where the plan does not work as it is, those of whom nothing rules out that
+ * whom the outcome is no worse than before, and of whose needs tank and water as planned lack none, unless those there
+ * already lack it; where the plan does not work as it is, those of whom nothing rules out that
  * they live there. Of the others one reason is told, the gravest. Judged on the adopted facts.
  *
  * In a tank without animals, `groups: []`, each is judged by itself: those join with whom the plan works and of whose needs
@@ -140,8 +142,20 @@ export function whoCouldJoin(
 function judgeOf(plan: Plan, quick: Joinable, options: AssessOptions): (group: Group) => Answer {
   if (plan.groups.length === 0) return (group) => byItself(plan, quick, group, options);
   const whole = once(() => plannerOf(plan, options));
-  const before = quick.outcome ?? whole().outcome;
-  return (group) => byAdoptedFacts(quick, group, before) ?? byVerdicts(whole(), group);
+  const before = beforeOf(quick) ?? beforeOfVerdict(whole());
+  return (group) => byAdoptedFacts(quick, group, before) ?? byVerdicts(whole(), group, before);
+}
+
+/** What is known of a plan by the adopted facts, where they tell. */
+function beforeOf({ outcome, counting }: Joinable): Before | undefined {
+  if (outcome === undefined || counting === undefined) return undefined;
+  const denied = counting.filter(({ state }) => state === "unmet");
+  return { outcome, denied: new Set(denied.flatMap(({ condition }) => condition?.on ?? [])) };
+}
+
+function beforeOfVerdict({ outcome, plan, verdict }: Planner): Before {
+  const denied = conditionsOf(verdict.findings).filter((condition) => isMet(condition, plan) === false);
+  return { outcome, denied: new Set(denied.map(({ on }) => on)) };
 }
 
 /** Refuses candidates that could be in no plan, as `assessPlan` does. */

@@ -6,7 +6,7 @@ import {
   type OpenQuestion,
   type Outcome,
 } from "../../../src/compatibility";
-import type { Plan } from "../../../src/plan";
+import { isMet, type Plan } from "../../../src/plan";
 import { factAt, type SpeciesProfile } from "../../../src/species";
 
 type Told = Finding | OpenQuestion;
@@ -20,12 +20,19 @@ export function becauseOfAll(
   const before = assessPlan(plan, options);
   const works = isPromise(before.outcome);
   const passedOver = before.outcome === "suitable" ? 0 : 1;
+  const denied = deniedIn(plan, before.findings);
   const known = new Set(before.findings.map(signOf));
   const newcomer = plan.groups.length;
   return candidates.map((species) => {
     const group = { species, unsexed: factAt(species, "social.group")?.value.least ?? 1 };
-    const after = assessPlan({ ...plan, groups: [...plan.groups, group] }, options);
-    if (works && (after.outcome === before.outcome || after.outcome === "suitable")) return undefined;
+    const joined = { ...plan, groups: [...plan.groups, group] };
+    const after = assessPlan(joined, options);
+    if (works && (after.outcome === before.outcome || after.outcome === "suitable"))
+      return after.findings.find(
+        (finding) =>
+          [finding.from ?? newcomer, finding.to].includes(newcomer) &&
+          deniedIn(joined, [finding]).some((on) => !denied.includes(on)),
+      );
     const about = after.findings.filter(({ from, to }) => from === newcomer || to === newcomer);
     const unknown = after.open.filter(({ of, reason }) => reason === "missing" && of === newcomer);
     const because = gravest([...about, ...unknown], passedOver);
@@ -34,6 +41,14 @@ export function becauseOfAll(
     return gravest(further, passedOver) ?? gravest([...after.findings, ...after.open], passedOver);
   });
 }
+
+/** The facts of tank and water of which a plan says otherwise than findings ask. */
+const deniedIn = (plan: Plan, findings: readonly Finding[]): readonly string[] =>
+  findings.flatMap((finding) => {
+    if (finding.weight !== "restricting" || isMet(finding.condition, plan) !== false) return [];
+    const { on } = finding.condition;
+    return /^(tank|water)[.]/.test(on) ? [on] : [];
+  });
 
 const isPromise = (outcome: Outcome) => outcome === "suitable" || outcome === "conditional";
 

@@ -96,6 +96,28 @@ test("a tank that lacks something for a newcomer leaves it no margin, though the
   expect(marginOf("boraras-brigittae")).toBeGreaterThan(0);
 });
 
+test("a fact that the plan leaves out opens the tank to nobody whom it does not hold", () => {
+  const cube: Plan = {
+    tank: { ...tank, base: { shape: "rectangle", length: 30, width: 30 }, height: 30 },
+    water: { temperature: 22, pH: 7.2, generalHardness: 10 },
+    groups: [{ species: species("neocaridina-davidi"), unsexed: 10 }],
+  };
+  const { flow: _, ...still } = cube.tank;
+  const unsaid = { ...cube, tank: still };
+  expect([cube, unsaid].map((plan) => assessPlan(plan).outcome)).toEqual(["suitable", "conditional"]);
+  const [said, open] = [cube, unsaid].map((plan) => whoCouldJoin(plan, allSpecies));
+  const fitting = new Set(said?.joins.map(({ species: one }) => one.id));
+  expect(fitting.size).toBeGreaterThan(0);
+  const further = open?.joins.filter(({ species: one }) => !fitting.has(one.id)) ?? [];
+  for (const { species: one, group } of further) {
+    const { conditions } = assessPlan({ ...unsaid, groups: [...unsaid.groups, group] });
+    const lacking = conditions.filter(({ on }) => /^(tank|water)[.]/.test(on) && !on.startsWith("tank.flow"));
+    expect([one.id, lacking]).toEqual([one.id, []]);
+  }
+  const sterbai = open?.refused.find(({ species: one }) => one.id === "hoplisoma-sterbai");
+  expect(["water-temperature", "longest-run", "footprint"]).toContain(sterbai?.because.rule);
+});
+
 test("whom a newcomer settles, who takes its food and whom it chases is told, and sought by", () => {
   const shy: Plan = {
     ...community,
