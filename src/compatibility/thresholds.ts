@@ -260,8 +260,9 @@ const table = () =>
     openSurface: {
       value: numbers.openSurface,
       unit: "1",
-      about: "The share of the surface at which air breathers find air at once.",
-      source: commonPractice,
+      about:
+        "The share of the surface at which air breathers find air at once, and at which leaves do not close it to others.",
+      source: `${commonPractice}: no plant should cover a pond entirely (Beem, Oklahoma State University Cooperative Extension, 31 July 2014), and a fifth leaves something to spare`,
     },
     broadFlank: {
       value: numbers.broadFlank,

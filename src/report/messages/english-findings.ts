@@ -192,7 +192,8 @@ export function room({ weight, who, many, growing, grownTo, ...told }: ToldRoom)
 }
 
 function oxygen({ from, fromMany, measures, figure }: Told<Measures["oxygen"]>): string {
-  const { air, need, hours, temperature, saturation, limit } = measures;
+  const { air, surface, need, hours, temperature, saturation, limit } = measures;
+  if (surface) return `through a surface closed by leaves hardly any oxygen comes to ${from}.`;
   if (air)
     return `${from} ${verb(fromMany, "drowns", "drown")} unless ${they(fromMany)} can take air at the surface.`;
   if (hours) {

@@ -226,7 +226,9 @@ export function room({ weight, who, many, growing, grownTo, ...told }: ToldRoom)
 }
 
 function oxygen({ from, fromMany, fromObject, measures: known, figure }: Told<Measures["oxygen"]>): string {
-  const { air, need, hours, temperature, saturation, limit } = known;
+  const { air, surface, need, hours, temperature, saturation, limit } = known;
+  if (surface)
+    return `durch eine Oberfläche voller Blätter kommt kaum Sauerstoff ins Wasser, und ${from} ${needs(fromMany)} ihn.`;
   if (air)
     return `${from} ${verb(fromMany, "ertrinkt", "ertrinken")}, wenn an der Oberfläche keine Luft zu holen ist.`;
   if (hours) {

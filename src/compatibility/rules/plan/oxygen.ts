@@ -15,7 +15,7 @@ const movedSurface = {
  *
  * On the hottest night water holds least oxygen and fish use most. If what it holds lasts through the night without any
  * exchange, nothing is said; else, or where nobody knows how warm or how much water it is, the surface must be moved.
- * Air breathers need a surface they can reach.
+ * Air breathers need a surface they can reach; where a plan says that leaves close it, nobody is let be.
  */
 export const oxygen = /* @__PURE__ */ ownRule({
   id: "oxygen",
@@ -23,11 +23,12 @@ export const oxygen = /* @__PURE__ */ ownRule({
   sums: weighing,
   mayAdd: wantedBy,
   needs: { from: ["water.oxygenNeed", "water.airBreathing"] },
-  reads: ["water.temperature", "water.hottest", "water.salinity", "tank.waterVolume"],
+  reads: ["water.temperature", "water.hottest", "water.salinity", "tank.waterVolume", "tank.openSurface"],
   decidesBy: ["oxygenForLow", "oxygenForOrdinary", "oxygenForHigh", "nightHours", "openSurface"],
   mayYield: ["restricting"],
   measures: {
     air: "airBreathing",
+    surface: "1",
     need: "oxygenNeed",
     temperature: "degC",
     saturation: "mg/L",
@@ -36,10 +37,21 @@ export const oxygen = /* @__PURE__ */ ownRule({
   },
   judge: ({ from, plan, stock, thresholds }) => {
     const air = from["water.airBreathing"].kind;
-    if (air === "obligate") {
-      const condition = { on: "tank.openSurface", wanted: { min: thresholds.openSurface } } as const;
-      return [{ weight: "restricting", measures: { air }, watchFor: "gasping", condition }];
-    }
+    const openSurface = { on: "tank.openSurface", wanted: { min: thresholds.openSurface } } as const;
+    if (air === "obligate")
+      return [{ weight: "restricting", measures: { air }, watchFor: "gasping", condition: openSurface }];
+    const surface = plan["tank.openSurface"];
+    const closed =
+      surface !== undefined && surface < thresholds.openSurface
+        ? [
+            {
+              weight: "restricting",
+              measures: { surface },
+              watchFor: "gasping",
+              condition: openSurface,
+            } as const,
+          ]
+        : [];
     const need = from["water.oxygenNeed"];
     const night = nightOf(
       {
@@ -51,9 +63,9 @@ export const oxygen = /* @__PURE__ */ ownRule({
       thresholds[oxygenLimits[need]],
     );
     const short = air === "none" && (night.hours ?? 0) < thresholds.nightHours;
-    if (!short && need !== "high") return [];
+    if (!short && need !== "high") return closed;
     const measures = { ...night, need, hours: short ? night.hours : undefined };
-    return [{ weight: "restricting", measures, watchFor: "gasping", condition: movedSurface }];
+    return [...closed, { weight: "restricting", measures, watchFor: "gasping", condition: movedSurface }];
   },
 });
 

@@ -34,6 +34,33 @@ const judged = (
     water: { temperature: 24, ...water },
   });
 
+// Beem (Oklahoma State University Cooperative Extension, 31 July 2014): no plant should cover the surface of a pond entirely.
+describe("a surface that leaves close", () => {
+  const under = (openSurface: number | undefined, kind: Air = "none") =>
+    judged(
+      [{ species: breather("low", kind), unsexed: 1 }],
+      openSurface === undefined ? {} : { openSurface },
+    );
+  const thinned = { on: "tank.openSurface", wanted: { min: 0.2 } };
+
+  test("is opened, whoever lives below it", () => {
+    for (const kind of ["none", "facultative", "obligate"] as const)
+      expect(under(0, kind).findings).toMatchObject([{ weight: "restricting", condition: thinned }]);
+    expect(under(0.2).outcome).toBe("suitable");
+  });
+
+  test("is told where a plan says so, and asked of air breathers alone where it does not", () => {
+    expect(under(undefined).conditions).toEqual([]);
+    expect(under(undefined, "obligate").conditions).toMatchObject([thinned]);
+  });
+
+  test("in a keeper's tank: neons under a carpet of duckweed", () => {
+    expect(
+      judged([{ species: paracheirodonInnesi, unsexed: 10 }], { openSurface: 0 }).conditions,
+    ).toMatchObject([thinned]);
+  });
+});
+
 describe("the oxygen that water holds through a night without exchange", () => {
   // At 24 °C fresh water in balance with air holds 8.42 mg/L (USGS tables of 2011), 3.42 above the limit of 5. A fish
   // of 10 g uses 2.676 mg/h at rest (Clarke & Johnston 1999), and 560/364 of it in a group (Lucas & Priede 1992):
