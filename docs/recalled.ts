@@ -21,7 +21,7 @@ export const recalled: readonly Recalled[] = [
       "EPA 440/5-86-003, the table of criteria; Brungs & Jones 1977, EPA-600/3-77-061, on limits for a week; the schedule on fish of the Model Conditions for Pet Vending Licensing 2013; table 6.2 of EN 1991-1-1:2002.",
   },
   {
-    file: "advice/set-point/room/hot-end.ts",
+    file: "advice/set-point/hot-end.ts",
     what: "The un-ionized ammonia up to which fresh water supports fish life: 0.025 mg/L, and 0.005 as a guide.",
     settledBy: "Directive 2006/44/EC, the table of Annex I; EIFAC Technical Paper 11 (1970).",
   },

@@ -4,6 +4,7 @@
  *
  * @packageDocumentation
  */
+export type { Swing, WaterAxis } from "../compatibility/inner";
 export { InvalidInputError, OutsideDomainError } from "../errors";
 export type { EntryNitrogen, EntryOrder, EntryReason, EntryStep, NoEntryOrder } from "./entry-order/answer";
 export { type EntryOrderOptions, entryOrder } from "./entry-order/entry-order";
@@ -41,9 +42,7 @@ export type {
   SetPoint,
   WaterConflict,
 } from "./set-point/answer";
-export type { WaterAxis } from "./set-point/room/axes";
-export { type HotEnd, unionizedAmmoniaLimit } from "./set-point/room/hot-end";
-export type { Swing } from "./set-point/room/kept-water";
+export { type HotEnd, unionizedAmmoniaLimit } from "./set-point/hot-end";
 export { setPoint } from "./set-point/set-point";
 export type { SetPointOptions } from "./set-point/terms";
 export type { OfIndividuals } from "./suspects/individuals";

@@ -43,6 +43,7 @@ export interface Sought {
   /** What a plan does not meet of what may be asked for, where it has to be so at worst too. */
   readonly askedAtWorst?: ((plan: Plan) => readonly JointCondition[]) | undefined;
   readonly rules: ReadonlyMap<string, Rule>;
+  readonly thresholds?: AssessOptions["thresholds"];
   readonly steps: readonly Step[];
 }
 

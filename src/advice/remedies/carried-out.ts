@@ -1,4 +1,4 @@
-import type { JointCondition, PlanChange, Planner } from "../../compatibility";
+import type { AssessOptions, JointCondition, PlanChange, Planner } from "../../compatibility";
 import { coverInsteadOfCompany, meeting, sexAsked } from "../../compatibility/inner";
 import { isMet, type Plan, type PlannedTank } from "../../plan";
 import { changeBetween } from "./change-between";
@@ -29,6 +29,7 @@ export interface Given {
   readonly fills: boolean;
   /** What would be asked for besides if what is disputed were otherwise; absent where the adopted facts decide. */
   readonly atWorst?: ((plan: Plan) => readonly JointCondition[]) | undefined;
+  readonly thresholds?: AssessOptions["thresholds"];
 }
 
 /** How often what is asked for is seen to and the plan is judged again; one round meets nearly all. */
@@ -42,7 +43,7 @@ const mostRounds = 3;
  */
 export function carriedOut(
   steps: readonly Step[],
-  { planner: given, isEnough, fills, atWorst }: Given,
+  { planner: given, isEnough, fills, atWorst, thresholds }: Given,
   begun: (change: PlanChange) => Planner,
 ): CarriedOut {
   const animals = steps.filter(({ group, joining, kind }) => group || joining || kind === "rehome");
@@ -50,7 +51,7 @@ export function carriedOut(
   let planner = begun(allOf(animals.map(changeOf)));
   const start = planner.plan;
   const seen = new Map<string, SeenTo>();
-  const seeing = { steps, places, given: given.plan, fills, seen };
+  const seeing = { steps, places, given: given.plan, fills, thresholds, seen };
   const seeTo = (asked: (planner: Planner) => readonly JointCondition[]) => {
     for (let round = 0; round < mostRounds && !isEnough(planner); round += 1) {
       const next = asSeenTo(planner, asked(planner), seeing);
@@ -96,6 +97,7 @@ interface Seeing {
   readonly places: readonly number[];
   readonly given: Plan;
   readonly fills: boolean;
+  readonly thresholds: AssessOptions["thresholds"];
   readonly seen: Map<string, SeenTo>;
 }
 
@@ -103,7 +105,7 @@ interface Seeing {
 function asSeenTo(
   planner: Planner,
   asked: readonly JointCondition[],
-  { steps, places, given, fills, seen }: Seeing,
+  { steps, places, given, fills, thresholds, seen }: Seeing,
 ): Planner {
   const { verdict } = planner;
   const kinds = new Set(steps.map(({ kind }) => kind));
@@ -128,7 +130,7 @@ function asSeenTo(
     const of = condition.of === undefined ? undefined : places[condition.of];
     const step = steps.find((one) => one.kind === kind && (one.of === undefined || one.of === of));
     if (!step && !(fills && !ofGroups.has(kind) && isUnsaid(condition, plan, given))) return plan;
-    const next = meeting(plan, condition, { sexOf: (index) => sexAsked(verdict, index) });
+    const next = meeting(plan, condition, { sexOf: (index) => sexAsked(verdict, index), thresholds });
     if (next === plan || (!step && altersSaid(given, next, kinds))) return plan;
     note(condition, step);
     return next;

@@ -103,7 +103,7 @@ export function remedies(plan: Plan, options: RemedyOptions = {}): Remedies {
   const asked = atWorst ? (now: Plan) => askedAtWorst(now, assessing) : undefined;
   const { found, bars, left } = search(
     planner,
-    { want, askedAtWorst: asked, rules: rulesById(assessing), steps },
+    { want, askedAtWorst: asked, rules: rulesById(assessing), thresholds: assessing.thresholds, steps },
     most,
   );
   const told = found.map(({ moves, provided, planner: after }): Remedy => {

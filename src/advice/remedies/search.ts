@@ -36,7 +36,8 @@ interface Way {
 export function search(planner: Planner, sought: Sought, most: number): Searched {
   const isEnough = ({ outcome, bounds }: Planner) =>
     isAsGood(outcome, sought.want) && (!sought.askedAtWorst || isAsGood(bounds.atWorst, sought.want));
-  const given: Given = { planner, isEnough, fills: sought.want === "suitable", atWorst: sought.askedAtWorst };
+  const { want, askedAtWorst: atWorst, thresholds } = sought;
+  const given: Given = { planner, isEnough, fills: want === "suitable", atWorst, thresholds };
   const begun = remembered(planner);
   const tried = new Set<string>();
   const found: Found[] = [];

@@ -1,9 +1,8 @@
+import { type KeptWater, keptWater, waterAxes } from "../../compatibility/inner";
 import { refusal } from "../../errors";
 import { profilesOf } from "../../plan/inner";
 import type { SpeciesProfile } from "../../species";
 import type { PerAxis } from "./answer";
-import { waterAxes } from "./room/axes";
-import { type KeptWater, keptWater } from "./room/kept-water";
 import type { Terms } from "./terms";
 
 /** A species of a list, with what its water may be. */

@@ -1,6 +1,6 @@
+import type { WaterAxis } from "../../compatibility/inner";
 import type { PlannedWater } from "../../plan";
-import type { WaterAxis } from "./room/axes";
-import type { HotEnd } from "./room/hot-end";
+import type { HotEnd } from "./hot-end";
 
 /** A number for each figure of water; absent where nobody says what any of the animals is kept in. */
 export type PerAxis<Value> = { readonly [Axis in WaterAxis]?: Value };

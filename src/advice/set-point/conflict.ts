@@ -1,11 +1,16 @@
-import { meetPastTheirBest } from "../../compatibility/inner";
+import {
+  axes,
+  type Ends,
+  type KeptWater,
+  meetPastTheirBest,
+  type Opposed,
+  opposedIn,
+  type WaterAxis,
+  waterAxes,
+} from "../../compatibility/inner";
 import type { Animal } from "./animals";
 import type { DoubtfulWater, WaterConflict } from "./answer";
-import { axes, type WaterAxis, waterAxes } from "./room/axes";
-import type { Ends } from "./room/ends";
-import type { KeptWater } from "./room/kept-water";
-import { type Opposed, opposedIn } from "./room/room";
-import { roomsOf, type Shared, sharedWaterOf } from "./room/rooms";
+import { roomsOf, type Shared, sharedWaterOf } from "./rooms";
 import type { Terms } from "./terms";
 
 /** The water that animals share, or the two that prove that there is none; certain proofs first. */

@@ -1,5 +1,5 @@
+import type { Ends } from "../../compatibility/inner";
 import { decimal } from "../../decimal";
-import type { Ends } from "./room/ends";
 
 /** Some animals, each of which bears some water, as boxes. */
 export interface Boxes {

@@ -1,20 +1,16 @@
+import { type Figure, figureIn, type Room, type WaterAxis, waterAxes } from "../../compatibility/inner";
 import { decimal } from "../../decimal";
 import type { PlannedWater } from "../../plan";
 import type { Animal } from "./animals";
 import type { Limits, OpenWater, PerAxis, SetPoint } from "./answer";
 import { doubtsOf } from "./conflict";
-import { type WaterAxis, waterAxes } from "./room/axes";
-import { type Figure, freshestIn, middleIn } from "./room/figure";
-import { type HotEnd, hotEndAt } from "./room/hot-end";
-import type { Room } from "./room/room";
-import type { Shared } from "./room/rooms";
+import { type HotEnd, hotEndAt } from "./hot-end";
+import type { Shared } from "./rooms";
 import type { Terms } from "./terms";
 
 /** The water for animals, in what they share. */
 export function pointOf(animals: readonly Animal[], shared: Shared, terms: Terms): SetPoint {
-  const figures = mapped(shared.rooms, (room, axis) =>
-    axis === "salinity" ? freshestIn(room) : middleIn(room),
-  );
+  const figures = mapped(shared.rooms, (room, axis) => figureIn(axis, room));
   const hotEnd = hotEndOf(shared, figures, terms);
   return {
     water: waterOf(

@@ -3,7 +3,7 @@ import { animalsOf } from "./animals";
 import type { NoSetPoint, SetPoint } from "./answer";
 import { sharedOrConflict } from "./conflict";
 import { pointOf } from "./point";
-import { sharedWaterOf } from "./room/rooms";
+import { sharedWaterOf } from "./rooms";
 import { stayingOf } from "./staying";
 import { type SetPointOptions, termsOf } from "./terms";
 

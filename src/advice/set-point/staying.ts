@@ -1,8 +1,8 @@
+import { axes, waterAxes } from "../../compatibility/inner";
 import type { Animal } from "./animals";
 import { apartAmong, sharedOrConflict } from "./conflict";
 import { largestCompany } from "./largest-company";
-import { axes, waterAxes } from "./room/axes";
-import { sharedWaterOf } from "./room/rooms";
+import { sharedWaterOf } from "./rooms";
 import type { Terms } from "./terms";
 
 /** The most animals that share water; of equally many the earliest. */

@@ -1,10 +1,9 @@
 import { notNegative, objectOf, positive, refuseOthers } from "../../checks";
 import type { ThresholdValues } from "../../compatibility";
-import { thresholdValues } from "../../compatibility/inner";
+import { type Swing, thresholdValues } from "../../compatibility/inner";
 import { refusal } from "../../errors";
-import type { HotTerms } from "./room/hot-end";
-import { unionizedAmmoniaLimit } from "./room/hot-end";
-import type { Swing } from "./room/kept-water";
+import type { HotTerms } from "./hot-end";
+import { unionizedAmmoniaLimit } from "./hot-end";
 
 /** What may be said of the water that is sought. */
 export interface SetPointOptions {

@@ -1,12 +1,13 @@
 import { decimal } from "../../decimal";
 import type { FactName, Group, Plan, PlannedTank, PlannedWater, Wanted } from "../../plan";
 import { type CheckedPlan, checkedPlan, mostPlaces } from "../../plan/inner";
-import { contains, overlap, type PartialRange } from "../../ranges";
-import { statedOf } from "../../ranges/inner";
+import type { PartialRange } from "../../ranges";
 import { type FlowClass, factAt, type Sex, type SpeciesProfile } from "../../species";
 import { currents } from "../../species/inner";
 import { convert } from "../../units";
+import type { ThresholdValues } from "../threshold-values";
 import type { JointCondition } from "../verdict/verdict";
+import { waterFigure } from "./water-figure";
 
 /** What a plan is changed by, beside the condition. */
 interface Choosing {
@@ -14,16 +15,19 @@ interface Choosing {
   readonly sexOf?: (of: number) => Sex | undefined;
   /** The species of which a group settles the shy ones. */
   readonly calm?: SpeciesProfile | undefined;
+  /** Numbers to decide by, where they are not the library's own. */
+  readonly thresholds?: Partial<ThresholdValues> | undefined;
 }
 
 /**
  * A plan changed so that it meets a condition, in the facts that the condition names alone; unchanged where this knows no
  * way. The tank grows and never shrinks, groups grow and never lose an animal.
  */
-export function meeting(plan: Plan, condition: JointCondition, { sexOf, calm }: Choosing = {}): Plan {
+export function meeting(plan: Plan, condition: JointCondition, choosing: Choosing = {}): Plan {
+  const { sexOf, calm, thresholds } = choosing;
   const { on, of, wanted } = condition;
   if (isOfTank(on)) return { ...plan, tank: tankWith(plan, on, wanted) };
-  if (isOfWater(on)) return { ...plan, water: waterWith(plan.water ?? {}, on, condition) };
+  if (isOfWater(on)) return { ...plan, water: waterWith(plan, on, condition, thresholds) };
   if (on === "tank.hides") return withHides(plan, of ?? 0, leastOf(wanted));
   if (on === "group.company") return withCompany(plan, calm);
   if (on === "group.offerings") return withOffering(plan, of ?? 0, wanted);
@@ -129,41 +133,44 @@ function flowWith(flow: PlannedTank["flow"], end: keyof Flow, wanted: Wanted): F
   return { calmest: other && order(other) <= order(current) ? other : current, strongest: current };
 }
 
-function waterWith(water: PlannedWater, on: FactOfWater, { wanted, aim }: JointCondition): PlannedWater {
+function waterWith(
+  plan: Plan,
+  on: FactOfWater,
+  { wanted, aim }: JointCondition,
+  thresholds: Choosing["thresholds"],
+): PlannedWater {
+  const { water = {} } = plan;
   if ("oneOf" in wanted) return water;
-  const figure = withinOf({ ...wanted }, aim);
-  const { temperature = figure, hottest, coolest } = water;
-  switch (on) {
-    case "water.temperature":
-      return {
-        ...water,
-        temperature: figure,
-        ...(hottest !== undefined && { hottest: Math.max(hottest, figure) }),
-        ...(coolest !== undefined && { coolest: Math.min(coolest, figure) }),
-      };
-    case "water.hottest":
-      return { ...water, hottest: Math.max(figure, temperature) };
-    case "water.coolest":
-      return { ...water, coolest: Math.min(figure, temperature) };
-    case "water.pH":
-      return { ...water, pH: figure };
-    case "water.generalHardness":
-      return { ...water, generalHardness: figure };
-    case "water.salinity":
-      return { ...water, salinity: figure };
+  const { temperature, hottest, coolest } = water;
+  if (on === "water.hottest") {
+    const figure = nearest(hottest ?? temperature, wanted);
+    return { ...water, hottest: Math.max(figure, temperature ?? figure) };
   }
+  if (on === "water.coolest") {
+    const figure = nearest(coolest ?? temperature, wanted);
+    return { ...water, coolest: Math.min(figure, temperature ?? figure) };
+  }
+  const axis = axisOf[on];
+  const figure = waterFigure(axis, plan, { wanted, ...(aim && { aim }) }, thresholds);
+  if (axis !== "temperature") return { ...water, [axis]: figure };
+  return {
+    ...water,
+    temperature: figure,
+    ...(hottest !== undefined && { hottest: Math.max(hottest, figure) }),
+    ...(coolest !== undefined && { coolest: Math.min(coolest, figure) }),
+  };
 }
 
-/** A figure within what is wanted, at the middle of what to aim at. */
-function withinOf(wanted: PartialRange, aim: PartialRange | undefined): number {
-  const span = statedOf(wanted);
-  const best = (aim && overlap(span, aim)) ?? span;
-  const middle = middleOf(best);
-  return contains(span, middle) ? middle : middleOf(span);
-}
+const axisOf = {
+  "water.temperature": "temperature",
+  "water.pH": "pH",
+  "water.generalHardness": "generalHardness",
+  "water.salinity": "salinity",
+} as const;
 
-const middleOf = ({ min, max }: PartialRange): number =>
-  min !== undefined && max !== undefined ? decimal((min + max) / 2) : (min ?? max ?? 0);
+/** What of a span lies nearest to a figure; without one an end of it. */
+const nearest = (figure: number | undefined, { min, max }: PartialRange): number =>
+  Math.min(Math.max(figure ?? min ?? max ?? 0, min ?? -Infinity), max ?? Infinity);
 
 type PartyOf = CheckedPlan["parties"][number] | undefined;
 

@@ -8,8 +8,8 @@ import { sexAsked } from "./sex-asked";
 
 /**
  * A plan changed so that it meets a condition of its verdict, in the facts that the condition names alone: for a button
- * beside it. Water goes to the middle of what to aim at, the tank grows and never shrinks, groups grow and never lose an
- * animal; males alone are joined by females, or by males where a verdict has them stay alone. The plan itself where it
+ * beside it. Water goes where `setPoint` has it for these animals, within what to aim at, and its hottest and coolest no
+ * further than is asked; the tank grows and never shrinks, groups grow and never lose an animal; males alone are joined by females, or by males where a verdict has them stay alone. The plan itself where it
  * meets the condition already; undefined where no change of figures would do, such as company for a shy fish: then it is for
  * the keeper to choose. What else the change brings, only a verdict on it tells.
  *
@@ -37,6 +37,6 @@ export function planThatMeets(
   const by = assessPlanWith(options);
   if (isMet(condition, plan) === true) return plan;
   const sexOf = (of: number) => sexAsked(assessedBy(by, plan), of);
-  const changed = meeting(plan, { ...condition, findings: [] }, { sexOf });
+  const changed = meeting(plan, { ...condition, findings: [] }, { sexOf, thresholds: options.thresholds });
   return isMet(condition, changed) === true ? changed : undefined;
 }

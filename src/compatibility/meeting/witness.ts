@@ -84,7 +84,10 @@ function allMet(plan: Plan, verdict: Verdict, seeking: Seeking): Plan {
     if (isMet(condition, met) === true) return met;
     return isOfCompany(condition)
       ? withCompany(met, condition, seeking)
-      : meeting(met, condition, { sexOf: (of) => sexAsked(verdict, of) });
+      : meeting(met, condition, {
+          sexOf: (of) => sexAsked(verdict, of),
+          thresholds: seeking.assessing.thresholds,
+        });
   }, plan);
 }
 

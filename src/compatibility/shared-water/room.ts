@@ -1,5 +1,5 @@
-import type { Giving } from "../../../compatibility/inner";
-import { decimal } from "../../../decimal";
+import { decimal } from "../../decimal";
+import type { Giving } from "../rules/shared/water";
 import { type Ends, sharedBy, widthOf } from "./ends";
 import type { KeptWater } from "./kept-water";
 
@@ -13,10 +13,13 @@ export interface Room {
   readonly most?: number | undefined;
 }
 
+/** What the usual water may be for one. */
+export type Spans = Pick<KeptWater, "given" | "kept" | "best">;
+
 /** Two animals that share no water of a kind, by their indices; one twice where there is none even for that one. */
 export type Opposed = readonly [needsMore: number, bearsLess: number];
 
-type Waters = readonly (KeptWater | undefined)[];
+type Waters = readonly (Spans | undefined)[];
 
 /**
  * The room that animals leave each other; those of which nobody knows leave all. Undefined where nobody knows of any.

@@ -1,5 +1,5 @@
-import { decimal } from "../../../decimal";
-import type { PartialRange } from "../../../ranges";
+import { decimal } from "../../decimal";
+import type { PartialRange } from "../../ranges";
 
 /** Both ends of a span, infinite where open; crossed where nothing is left of it. */
 export interface Ends {

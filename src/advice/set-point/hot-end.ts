@@ -1,8 +1,7 @@
-import type { ThresholdValues } from "../../../compatibility";
-import { oxygenLimits } from "../../../compatibility/inner";
-import { factAt, type SpeciesProfile } from "../../../species";
-import { ammoniaDomain, oxygenDomain, oxygenSaturation, unionizedAmmoniaFraction } from "../../../water";
-import type { Ends } from "./ends";
+import type { ThresholdValues } from "../../compatibility";
+import { type Ends, oxygenLimits } from "../../compatibility/inner";
+import { factAt, type SpeciesProfile } from "../../species";
+import { ammoniaDomain, oxygenDomain, oxygenSaturation, unionizedAmmoniaFraction } from "../../water";
 
 /** Un-ionized ammonia, as NH3, of which one gram of nitrogen makes so many: molar masses 17.0305 and 14.0067. */
 const perNitrogen = 17.0305 / 14.0067;

@@ -1,5 +1,6 @@
-import type { ThresholdValues } from "../../../compatibility";
-import { type Giving, givingHardness, givingPH, givingTemperature } from "../../../compatibility/inner";
+import { givingHardness, givingPH, givingTemperature } from "../rules/shared/givings";
+import type { Giving } from "../rules/shared/water";
+import type { ThresholdValues } from "../threshold-values";
 
 /** A figure of water that all animals of a tank share. */
 export type WaterAxis = "temperature" | "pH" | "generalHardness" | "salinity";

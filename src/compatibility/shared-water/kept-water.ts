@@ -1,7 +1,7 @@
-import type { ThresholdValues } from "../../../compatibility";
-import { inSeason, surelyOf, wantedOf } from "../../../compatibility/inner";
-import type { PartialRange } from "../../../ranges";
-import { type Figures, factAt, type SpeciesProfile } from "../../../species";
+import type { PartialRange } from "../../ranges";
+import { type Figures, factAt, type SpeciesProfile } from "../../species";
+import { inSeason, surelyOf, wantedOf } from "../rules/shared/water";
+import type { ThresholdValues } from "../threshold-values";
 import { axes, type WaterAxis } from "./axes";
 import { type Ends, endsOf, movedWithin, sharedBy } from "./ends";
 

@@ -1,11 +1,8 @@
-import type { Animal } from "../animals";
-import type { PerAxis } from "../answer";
-import type { Terms } from "../terms";
-import { axes, waterAxes } from "./axes";
-import type { Ends } from "./ends";
-import { freshestIn } from "./figure";
+import { axes, type Ends, figureIn, type Room, roomOf, waterAxes } from "../../compatibility/inner";
+import type { Animal } from "./animals";
+import type { PerAxis } from "./answer";
 import { type HotTerms, isBearable, leastOxygenOf, lowered } from "./hot-end";
-import { type Room, roomOf } from "./room";
+import type { Terms } from "./terms";
 
 /** What some animals leave each other of each figure. */
 export type Rooms = PerAxis<Room | undefined>;
@@ -54,7 +51,7 @@ function hotTermsOf(
   return {
     ...ammonia,
     leastOxygen: leastOxygenOf(profiles, thresholds),
-    salinity: salinity ? freshestIn(salinity).at : 0,
+    salinity: salinity ? figureIn("salinity", salinity).at : 0,
   };
 }
 
