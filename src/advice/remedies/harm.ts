@@ -1,15 +1,24 @@
-import type { Verdict } from "../../compatibility";
+import type { RuleId, Verdict } from "../../compatibility";
 
 /**
- * Whether a group that stays is worse off than before: whether what is told of it is graver than what was told.
+ * Whether a group that stays is worse off than before: whether what is told of it is graver than what was told, or it is
+ * parted from its mates and young of it are wanted.
  *
  * @param places - For each group of the later plan its place in the earlier one.
  */
 export function harms(before: Verdict, after: Verdict, places: readonly number[]): boolean {
   const was = gravestOfEach(before);
   const is = gravestOfEach(after);
-  return places.some((place, index) => place < before.parties.length && is(index) > was(place));
+  return places.some(
+    (place, index) =>
+      place < before.parties.length &&
+      (is(index) > was(place) || (isMateless(after, index) && !isMateless(before, place))),
+  );
 }
+
+/** Whether young of a group are wanted that it cannot have. */
+const isMateless = ({ findings }: Verdict, group: number): boolean =>
+  findings.some(({ rule, from }) => rule === ("both-sexes" satisfies RuleId) && from === group);
 
 const weights = ["favourable", "advisory", "restricting", "couldBe", "blocking"];
 

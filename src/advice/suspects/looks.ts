@@ -68,6 +68,7 @@ const byRule: Readonly<Record<ShownRule, Look>> = {
   territories: "who-chases-whom",
   "group-size": "company",
   "sex-ratio": "males-and-females",
+  "both-sexes": "males-and-females",
   cover: "places-to-hide",
   "open-water": "room-to-swim",
   ground: "ground",

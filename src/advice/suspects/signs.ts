@@ -69,6 +69,7 @@ export const besides = /* @__PURE__ */ frozen({
   territories: [],
   "group-size": ["chasing", "hiding"],
   "sex-ratio": ["hiding"],
+  "both-sexes": [],
   cover: ["chasing"],
   "open-water": ["listless"],
   ground: ["damaged-skin"],

@@ -23,6 +23,7 @@ import { shyness } from "./pair/shyness";
 import { sizeAndPace } from "./pair/size-and-pace";
 import { temperature } from "./pair/temperature";
 import { territoryContest } from "./pair/territory-contest";
+import { bothSexes } from "./plan/both-sexes";
 import { carbonDioxide } from "./plan/carbon-dioxide";
 import { cautionDevices } from "./plan/caution-devices";
 import { cautionElectricity } from "./plan/caution-electricity";
@@ -96,6 +97,7 @@ export const planRules = /* @__PURE__ */ frozen([
   territories,
   groupSize,
   sexRatio,
+  bothSexes,
   cover,
   openWater,
   ground,
@@ -134,6 +136,7 @@ export { shyness } from "./pair/shyness";
 export { sizeAndPace } from "./pair/size-and-pace";
 export { temperature } from "./pair/temperature";
 export { territoryContest } from "./pair/territory-contest";
+export { bothSexes } from "./plan/both-sexes";
 export { carbonDioxide } from "./plan/carbon-dioxide";
 export { cautionDevices } from "./plan/caution-devices";
 export { cautionElectricity } from "./plan/caution-electricity";

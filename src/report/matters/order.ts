@@ -49,6 +49,7 @@ const order: readonly RuleId[] = [
   "plants-at-risk",
   "sensitive",
   "interbreeding",
+  "both-sexes",
 ];
 
 const places: ReadonlyMap<string, number> = new Map(order.map((rule, index) => [rule, index]));

@@ -358,6 +358,8 @@ export const findings = (): Messages["rules"] => ({
       ? `${text}, once you can tell them apart.`
       : `${text}, or the males wear them out.`;
   },
+  "both-sexes": ({ from, measures: { lacking } }) =>
+    `young of ${from} are wanted, but no ${lacking?.value} is planned.`,
   cover: ({ from, fromMany, measures, figure }) =>
     `${from} ${verb(fromMany, "needs", "need")} cover over ${figure(measures.needed)} of the tank, seen from above.`,
   plants: ({ from, fromMany }) =>

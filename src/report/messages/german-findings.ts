@@ -389,6 +389,8 @@ export const findings = (): Messages["rules"] => ({
       ? `${text}, sobald die Geschlechter zu erkennen sind.`
       : `${text}, sonst bedrängen die Männchen sie bis zur Erschöpfung.`;
   },
+  "both-sexes": ({ from, measures: { lacking } }) =>
+    `Junge sind gewünscht (${from}), aber kein ${lacking ? sexWords[lacking.value][0] : ""} geplant.`,
   cover: ({ from, fromMany, measures: { needed }, figure }) =>
     `${from} ${needs(fromMany)} Deckung über ${figure(needed)} des Beckens, von oben gesehen.`,
   plants: ({ from, fromMany }) =>

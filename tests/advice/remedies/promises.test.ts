@@ -1,9 +1,10 @@
 // What remedies promise, held to from outside: by what plans say before and after, and by trying what a keeper could do.
 import { describe, expect, test } from "vitest";
+import { allSpecies } from "vivary/catalog";
 import { type Move, type Remedy, remedies } from "../../../src/advice";
 import { assessPlan, type Finding, type PlanChange } from "../../../src/compatibility";
 import type { Group, Plan } from "../../../src/plan";
-import { runs, seedOf } from "../../runs";
+import { runs, seedOf, someOf } from "../../runs";
 import { census, fewestMoved } from "./by-hand";
 import { spoiledPlans } from "./spoiled";
 
@@ -140,6 +141,22 @@ test("no more animals are moved than a keeper finds who tries one thing after an
   }
   expect(tried).toBeGreaterThanOrEqual(runs(15));
   expect(asGood).toBeGreaterThanOrEqual(runs(3));
+});
+
+test("no animals of which young are wanted are left with one sex, of those that had both", () => {
+  let looked = 0;
+  const tank = { base: { shape: "rectangle", length: 60, width: 30 }, height: 35 } as const;
+  for (const species of someOf(allSpecies, 40, 1))
+    for (const sexes of [
+      { males: 1, females: 1 },
+      { males: 3, females: 2 },
+    ])
+      for (const { plan } of remedies({ tank, groups: [{ species, ...sexes, raises: true }] }).remedies) {
+        looked += 1;
+        const [group] = plan.groups;
+        expect([species.id, Boolean(group?.males && group.females)]).toEqual([species.id, true]);
+      }
+  expect(looked).toBeGreaterThanOrEqual(runs(30));
 });
 
 test("where conditions may stay, no animals that stay are worse off", () => {

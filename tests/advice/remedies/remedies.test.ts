@@ -179,6 +179,15 @@ describe("a keeper is told", () => {
     expect(remedy?.plan.groups[0]?.males).toBe(1);
   });
 
+  test("no way by which a pair is parted of which young are wanted", () => {
+    const base = { shape: "rectangle", length: 80, width: 35 } as const;
+    const pair = { species: species("amatitlania-nigrofasciata"), males: 1, females: 1 };
+    const ways = (raises: boolean) =>
+      remedies(kept([{ ...pair, raises }], { base }, { pH: 7.2, generalHardness: 10 })).remedies;
+    expect(ways(false).map(told)).toEqual([["tank"], ["rehome 0"], ["rehome 0"]]);
+    expect(ways(true).map(told)).toEqual([["tank"]]);
+  });
+
   test("that a male fighting fish or the females beside it go, planned as one group or as two", () => {
     const betta = species("betta-splendens");
     for (const females of [1, 2]) {

@@ -251,6 +251,23 @@ export const plans: Cases = {
 60x30x35: 4 male poecilia-reticulata, 2 female poecilia-reticulata
 120x50x50: 3 male xiphophorus-hellerii, 2 female xiphophorus-hellerii`,
   },
+  "both-sexes": {
+    silent: `
+60x30x35: 10 paracheirodon-innesi
+60x30x35: 6 male poecilia-reticulata
+60x30x35: 2 male poecilia-reticulata raises, 4 female poecilia-reticulata raises
+60x30x35: 8 poecilia-reticulata raises
+80x35x40: 1 male trichogaster-lalius raises, 1 female trichogaster-lalius raises
+80x35x40: 6 osteogaster-aenea raises
+45x30x30: 12 neocaridina-davidi raises
+60x30x30: 1 male mikrogeophagus-ramirezi raises, 1 female mikrogeophagus-ramirezi raises
+80x35x40: 1 female procambarus-virginalis raises
+100x40x40: 8 puntigrus-tetrazona`,
+    speaks: `
+60x30x35: 6 male poecilia-reticulata raises
+54x28x30: 1 male betta-splendens raises
+120x50x50: 1 female amatitlania-nigrofasciata raises`,
+  },
   cover: {
     silent: `
 60x30x35: 10 paracheirodon-innesi; cover 0.4
