@@ -1,6 +1,6 @@
 import { type AssessOptions, assessPair, type Verdict } from "../../compatibility";
 import { type Condition, type Group, isMet, type Plan } from "../../plan";
-import { headcount } from "../../plan/inner";
+import { headcount, speciesOf } from "../../plan/inner";
 import { factAt, type SpeciesProfile } from "../../species";
 import type { MoveKind } from "./move";
 
@@ -13,6 +13,8 @@ export interface Step {
   readonly of?: number;
   /** How many animals leave by it. */
   readonly moved: number;
+  /** The key of a step that is taken in its place wherever it helps as well; told last where that does not. */
+  readonly rather?: string;
   /** Of a group of which some are rehomed or which is exchanged: what is different. */
   readonly group?: Partial<Group>;
   /** The group that comes in as company. */
@@ -70,10 +72,31 @@ function someLeave(group: Group, of: number, verdict: Verdict): readonly Step[] 
     ...numbers.flatMap((number) => withSoMany(group, number)),
   ];
   const byWhoStays = new Map(left.map((those) => [JSON.stringify(those), those]));
+  const keyOf = (those: string) => `rehome ${of} but ${those}`;
   return [...byWhoStays].flatMap(([key, those]): readonly Step[] => {
-    const moved = headcount(group) - headcount({ ...group, ...those });
-    return moved > 0 ? [{ kind: "rehome", key: `rehome ${of} but ${key}`, of, moved, group: those }] : [];
+    const stays = { ...group, ...those };
+    const moved = headcount(group) - headcount(stays);
+    if (moved === 0) return [];
+    const rather = leavesRivals(stays) && { rather: keyOf(JSON.stringify({ males: 1 })) };
+    return [{ kind: "rehome", key: keyOf(key), of, moved, group: those, ...rather }];
   });
+}
+
+/** Whether males that are rivals stay without any others: it would be for them to leave. */
+function leavesRivals(group: Group): boolean {
+  const { males = 0 } = group;
+  return males > 1 && headcount(group) === males && areRivals(speciesOf(group));
+}
+
+/** Whether males of a species hold places against each other or fight. */
+function areRivals(species: SpeciesProfile): boolean {
+  const acts = factAt(species, "temperament.acts")?.value ?? [];
+  const territory = factAt(species, "space.territory")?.value ?? "none";
+  const isHeld = territory !== "none" && territory.holder !== "female";
+  return (
+    isHeld ||
+    acts.some(({ doer, target }) => doer !== "female" && (target === "own-sex" || target === "own-kind"))
+  );
 }
 
 /** The numbers that are told to do as well as more of a kind, or to be the most that belong together. */

@@ -51,7 +51,10 @@ export interface Remedy {
 
 /** What helps a plan. */
 export interface Remedies {
-  /** Fewest animals moved first, then the least costly, then the fewest moves. */
+  /**
+   * Fewest animals moved first, then the least costly, then the fewest moves. That males which are rivals stay by themselves,
+   * and the females leave, comes last, and only where it would not help that males leave.
+   */
   readonly remedies: readonly Remedy[];
   /**
    * Where no three moves help, what stands in the way: the gravest of what the most promising ones leave. Its groups are

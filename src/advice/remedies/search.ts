@@ -31,7 +31,7 @@ interface Way {
 
 /**
  * The sets of at most three steps that reach what is sought, of which none can be left out: fewest animals moved first, then
- * the least costly, then the fewest steps. A plan is judged only after steps that each bar met so far could give way to.
+ * the least costly, then the fewest steps; last of all those for which there is a better step that does not help. A plan is judged only after steps that each bar met so far could give way to.
  */
 export function search(planner: Planner, sought: Sought, most: number): Searched {
   const isEnough = ({ outcome, bounds }: Planner) =>
@@ -48,7 +48,7 @@ export function search(planner: Planner, sought: Sought, most: number): Searched
     const way = ways.shift();
     if (!way) break;
     const { steps } = way;
-    if (holdsOne(found, steps)) continue;
+    if (found.some((one) => isCovered(steps, one.steps))) continue;
     let standing = way.bars;
     if (standing.length === 0) {
       const done = carriedOut(steps, given, begun);
@@ -92,9 +92,9 @@ function remembered(planner: Planner): (change: PlanChange) => Planner {
   };
 }
 
-/** Whether some steps hold all of a set that was found. */
-const holdsOne = (found: readonly Found[], steps: readonly Step[]) =>
-  found.some((one) => one.steps.every((step) => steps.includes(step)));
+/** Whether some steps hold all of a set that was found, or a step in place of which that has another. */
+const isCovered = (steps: readonly Step[], found: readonly Step[]) =>
+  found.every((one) => steps.some((step) => step === one || step.rather === one.key));
 
 /** Whether one of some bars stays if a step is left out. */
 const isLeftBy = (bars: readonly Bar[], steps: readonly Step[], left: Step) =>
@@ -159,6 +159,7 @@ function isBefore(one: readonly Step[], other: readonly Step[]): boolean {
 function weightOf(steps: readonly Step[]): readonly number[] {
   const ranks = steps.map(({ kind }: { readonly kind: MoveKind }) => costs[kind]);
   return [
+    steps.filter(({ rather }) => rather).length,
     steps.reduce((sum, { moved }) => sum + moved, 0),
     Math.max(0, ...ranks),
     steps.length,

@@ -5,7 +5,7 @@ import { carriedOut } from "../../../src/advice/remedies/carried-out";
 import { harms } from "../../../src/advice/remedies/harm";
 import { possibleSteps, type Step } from "../../../src/advice/remedies/possible-step";
 import { type AssessOptions, type Planner, planner as plannerOf } from "../../../src/compatibility";
-import type { Plan } from "../../../src/plan";
+import type { Group, Plan } from "../../../src/plan";
 import type { SpeciesProfile } from "../../../src/species";
 
 /** The sets of steps, each as its keys in order, that reach a suitable plan and hold no smaller one that does. */
@@ -25,7 +25,32 @@ export function byTryingAll(
     if (!isEnough(done.planner) || harms(planner.verdict, done.planner.verdict, done.places)) continue;
     if (done.moves.length === set.length) reached.push(set);
   }
-  return reached.map(keysOf).sort();
+  const isOutdone = (set: readonly Step[]) =>
+    set.some((step) => {
+      if (!leavesFighters(step, plan)) return false;
+      const others = set.filter((one) => one !== step);
+      const sending = steps.find(
+        ({ of, group }) => of === step.of && group?.males === 1 && !("females" in group),
+      );
+      return reached.some((one) => one.every((each) => others.includes(each) || each === sending));
+    });
+  return reached
+    .filter((set) => !isOutdone(set))
+    .map(keysOf)
+    .sort();
+}
+
+/** Whether a step takes all females from several males that chase or bite each other, or hold places. */
+function leavesFighters({ of = -1, group: left }: Step, { groups }: Plan): boolean {
+  const group: Partial<Group> = { ...groups[of], ...left };
+  const { males = 0, females = 0, unsexed = 0, juveniles = 0, species } = group;
+  if (!left || males < 2 || females + unsexed + juveniles > 0) return false;
+  const { value: place = "none" } = species?.space?.territory ?? {};
+  const acts = species?.temperament?.acts?.value.filter(({ doer }) => doer !== "female") ?? [];
+  return (
+    (place !== "none" && place.holder !== "female") ||
+    acts.some(({ target }) => /^own-(sex|kind)$/.test(target))
+  );
 }
 
 export const keysOf = (steps: readonly Step[]) =>

@@ -188,6 +188,22 @@ describe("a keeper is told", () => {
     expect(ways(true).map(told)).toEqual([["tank"]]);
   });
 
+  test("that males leave of those that fight for few females, not that these leave the males to each other", () => {
+    const among = (id: string, males: number, temperature: number) =>
+      remedies(kept([{ species: species(id), males, females: 1 }], { sightBreaks: 10 }, { temperature }))
+        .remedies;
+    const left = (found: readonly Remedy[]) =>
+      found.map(({ plan: { groups } }) => [groups[0]?.males, groups[0]?.females]);
+    for (const found of [
+      among("apistogramma-cacatuoides", 2, 25),
+      among("dario-dario", 3, 23),
+      among("trichogaster-lalius", 2, 26),
+    ]) {
+      expect(left(found)).toContainEqual([1, 1]);
+      expect(left(found).filter(([males = 0, females]) => males > 1 && females === 0)).toEqual([]);
+    }
+  });
+
   test("that a male fighting fish or the females beside it go, planned as one group or as two", () => {
     const betta = species("betta-splendens");
     for (const females of [1, 2]) {
