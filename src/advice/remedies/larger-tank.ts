@@ -1,9 +1,9 @@
 import type { JointCondition, Planner, Verdict } from "../../compatibility";
 import { meeting, roomy } from "../../compatibility/inner";
-import { facts, isMet, type Plan, type PlannedTank } from "../../plan";
+import { type FactName, facts, isMet, type Plan, type PlannedTank } from "../../plan";
 import { checkedPlan } from "../../plan/inner";
 import { convert } from "../../units";
-import { asSold } from "./as-sold";
+import { asSold, notMuchLarger } from "./as-sold";
 import { kindOf } from "./kind-of";
 
 /** A plan in a tank that has room, and what its animals ask for of that. */
@@ -47,15 +47,26 @@ export function inLargerTank(now: Planner): Roomier {
 }
 
 /** The least run, floor and height that all ask for. */
-function roomAsked({ findings, met }: Verdict): readonly JointCondition[] {
-  const least = new Map<JointCondition["on"], number>();
-  for (const finding of [...findings, ...met]) {
-    if (finding.weight !== "restricting") continue;
-    const { on, wanted } = finding.condition;
-    if (kindOf(on) !== "tank" || "oneOf" in wanted) continue;
-    least.set(on, Math.max(least.get(on) ?? 0, wanted.min ?? 0));
-  }
+function roomAsked(verdict: Verdict): readonly JointCondition[] {
+  const least = new Map<FactName, number>();
+  for (const { on, min } of askedOfRoom(verdict)) least.set(on, Math.max(least.get(on) ?? 0, min));
   return [...least].map(([on, min]) => ({ on, wanted: { min, unit: facts[on].unit }, findings: [] }));
+}
+
+/** Each run, floor and height that is asked for, and for whom. */
+const askedOfRoom = ({ findings, met }: Verdict) =>
+  [...findings, ...met].flatMap((finding) => {
+    if (finding.weight !== "restricting") return [];
+    const { on, wanted } = finding.condition;
+    if (kindOf(on) !== "tank" || "oneOf" in wanted) return [];
+    return [{ on, min: wanted.min ?? 0, parties: [finding.from, finding.to] }];
+  });
+
+/** The groups, by index, without which a much smaller tank might do: those that ask for the most room, or nearly. */
+export function roomiest(verdict: Verdict): ReadonlySet<number | undefined> {
+  const asked = askedOfRoom(verdict);
+  const most = (on: FactName) => Math.max(...asked.map((one) => (one.on === on ? one.min : 0)));
+  return new Set(asked.flatMap(({ on, min, parties }) => (min * notMuchLarger >= most(on) ? parties : [])));
 }
 
 /** A tank with the sides of its rectangle rounded up, so that one can measure them. */

@@ -1,7 +1,9 @@
 import type { PlanChange, Planner } from "../../compatibility";
+import { isMuchLarger } from "./as-sold";
 import { type Bar, barsOf, isAsGood, type Sought } from "./bars";
 import { type CarriedOut, carriedOut, type Given } from "./carried-out";
 import { harms } from "./harm";
+import { roomiest } from "./larger-tank";
 import { costs, type MoveKind } from "./move";
 import type { Step } from "./possible-step";
 
@@ -31,7 +33,8 @@ interface Way {
 
 /**
  * The sets of at most three steps that reach what is sought, of which none can be left out: fewest animals moved first, then
- * the least costly, then the fewest steps; last of all those for which there is a better step that does not help. A plan is judged only after steps that each bar met so far could give way to.
+ * the least costly, then the fewest steps; last of all those for which there is a better step that does not help. Beside a
+ * set that gets a tank one more step is no waste by which a group leaves, where a much smaller tank does then. A plan is judged only after steps that each bar met so far could give way to.
  */
 export function search(planner: Planner, sought: Sought, most: number): Searched {
   const isEnough = ({ outcome, bounds }: Planner) =>
@@ -42,18 +45,32 @@ export function search(planner: Planner, sought: Sought, most: number): Searched
   const tried = new Set<string>();
   const found: Found[] = [];
   const ways: Way[] = [{ steps: [], bars: [] }];
+  const add = (steps: readonly Step[], standing: readonly Bar[]) => {
+    const key = steps
+      .map((one) => one.key)
+      .sort()
+      .join();
+    if (tried.has(key)) return;
+    tried.add(key);
+    insert(ways, { steps, bars: standing });
+  };
   let bars: readonly Bar[] | undefined;
   let left: readonly Bar[] | undefined;
   while (found.length < most) {
     const way = ways.shift();
     if (!way) break;
     const { steps } = way;
-    if (found.some((one) => isCovered(steps, one.steps))) continue;
+    const within = found.filter((one) => isCovered(steps, one.steps));
+    if (within.some((one) => !maySpareRoom(steps, one.steps))) continue;
     let standing = way.bars;
     if (standing.length === 0) {
       const done = carriedOut(steps, given, begun);
       const isReached = isEnough(done.planner) && !harms(planner.verdict, done.planner.verdict, done.places);
       if (isReached && done.moves.length === steps.length) {
+        for (const step of sparingRoom(way, done, sought.steps, planner.plan.groups.length))
+          add([...steps, step], []);
+        const { tank } = done.planner.plan;
+        if (within.some((one) => !isMuchLarger(one.planner.plan.tank, tank))) continue;
         const isNeeded = (step: Step) => steps.length === 1 || isLeftBy(bars ?? [], steps, step);
         if (steps.every(isNeeded) || !couldLeaveOne(done, planner, isEnough)) found.push({ ...done, steps });
         continue;
@@ -65,18 +82,33 @@ export function search(planner: Planner, sought: Sought, most: number): Searched
       if (!left || standing.length < left.length) left = standing;
       continue;
     }
-    for (const step of nextSteps(standing, way, sought.steps, planner.plan.groups.length)) {
-      const further = [...steps, step];
-      const key = further
-        .map((one) => one.key)
-        .sort()
-        .join();
-      if (tried.has(key)) continue;
-      tried.add(key);
-      insert(ways, { steps: further, bars: standing.filter(({ removers }) => !removers.has(step.key)) });
-    }
+    for (const step of nextSteps(standing, way, sought.steps, planner.plan.groups.length))
+      add(
+        [...steps, step],
+        standing.filter(({ removers }) => !removers.has(step.key)),
+      );
   }
   return { found, bars: bars ?? [], left: left ?? [] };
+}
+
+/** Whether a step has a whole group leave. */
+const leaves = ({ kind, group }: Step) => kind === "rehome" && !group;
+
+/** Whether some steps could do with a smaller tank than those of them that do: who asks for the larger one may leave. */
+const maySpareRoom = (steps: readonly Step[], found: readonly Step[]) =>
+  found.some(({ kind }) => kind === "tank") && steps.every((step) => found.includes(step) || leaves(step));
+
+/** Where some steps get a tank, those by which a group leaves that needs most of it. */
+function sparingRoom(
+  { steps }: Way,
+  { planner, places }: CarriedOut,
+  all: readonly Step[],
+  groups: number,
+): readonly Step[] {
+  if (steps.length === mostSteps || steps.every(({ kind }) => kind !== "tank")) return [];
+  const needing = roomiest(planner.verdict);
+  const needs = ({ of }: Step) => of !== undefined && needing.has(places.indexOf(of));
+  return all.filter((step) => leaves(step) && needs(step) && canBeTaken(step, steps, groups));
 }
 
 /** Gives the planner after a change to the animals, each made once. */
@@ -120,24 +152,18 @@ function nextSteps(
   groups: number,
 ): readonly Step[] {
   const fewest = bars.reduce((least, bar) => (bar.removers.size < least.removers.size ? bar : least));
-  return all.filter(
-    (step) =>
-      fewest.removers.has(step.key) &&
-      steps.every((one) => !excludeEachOther(one, step)) &&
-      leavesAnybody([...steps, step], groups),
-  );
+  return all.filter((step) => fewest.removers.has(step.key) && canBeTaken(step, steps, groups));
 }
 
-/** Whether a group of so many stays. */
-const leavesAnybody = (steps: readonly Step[], groups: number) =>
-  steps.filter(({ kind, group }) => kind === "rehome" && !group).length < groups;
+/** Whether a step can be taken beside others, and a group of so many stays. */
+const canBeTaken = (step: Step, steps: readonly Step[], groups: number): boolean =>
+  steps.every((one) => !excludeEachOther(one, step)) && [...steps, step].filter(leaves).length < groups;
 
 /** What a group does that leaves, is told of no group that stays; and a company is one. */
 function excludeEachOther(one: Step, other: Step): boolean {
   if (one === other) return true;
   if (one.kind === "company" && other.kind === "company") return true;
   if (one.of === undefined || one.of !== other.of) return false;
-  const leaves = ({ kind, group }: Step) => kind === "rehome" && !group;
   const isSame = one.kind === other.kind;
   return leaves(one) || leaves(other) || isSame;
 }

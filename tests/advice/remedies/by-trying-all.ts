@@ -8,7 +8,10 @@ import { type AssessOptions, type Planner, planner as plannerOf } from "../../..
 import type { Group, Plan } from "../../../src/plan";
 import type { SpeciesProfile } from "../../../src/species";
 
-/** The sets of steps, each as its keys in order, that reach a suitable plan and hold no smaller one that does. */
+/**
+ * The sets of steps, each as its keys in order, that reach a suitable plan and hold no smaller one that does, unless a group
+ * more that leaves spares a tank half as large again.
+ */
 export function byTryingAll(
   plan: Plan,
   company: readonly SpeciesProfile[] = [],
@@ -18,12 +21,18 @@ export function byTryingAll(
   const isEnough = ({ outcome }: Planner) => isAsGood(outcome, "suitable");
   const steps = possibleSteps(plan, planner.verdict, company, options);
   const reached: (readonly Step[])[] = [];
+  const floors = new Map<readonly Step[], number>();
   for (const set of [[], ...subsets(steps, 1), ...subsets(steps, 2), ...subsets(steps, 3)]) {
-    if (reached.some((smaller) => smaller.every((step) => set.includes(step)))) continue;
+    const within = reached.filter((smaller) => smaller.every((step) => set.includes(step)));
+    if (within.some((smaller) => !onlyRoomIsSpared(smaller, set))) continue;
     if (!canBeDone(set, plan)) continue;
     const done = carriedOut(set, { planner, isEnough, fills: true }, (change) => planner.with(change));
     if (!isEnough(done.planner) || harms(planner.verdict, done.planner.verdict, done.places)) continue;
-    if (done.moves.length === set.length) reached.push(set);
+    if (done.moves.length < set.length) continue;
+    const floor = floorOf(done.planner.plan);
+    if (within.some((smaller) => (floors.get(smaller) ?? 0) / floor <= 1.5)) continue;
+    reached.push(set);
+    floors.set(set, floor);
   }
   const isOutdone = (set: readonly Step[]) =>
     set.some((step) => {
@@ -39,6 +48,14 @@ export function byTryingAll(
     .map(keysOf)
     .sort();
 }
+
+/** Whether a set that gets a tank has nothing more beside it but whole groups that leave. */
+const onlyRoomIsSpared = (smaller: readonly Step[], set: readonly Step[]) =>
+  smaller.some(({ key }) => key === "tank") &&
+  set.every((step) => smaller.includes(step) || /^rehome \d+$/.test(step.key));
+
+/** The floor of a rectangular tank, in its own unit. */
+const floorOf = ({ tank: { base } }: Plan) => (base.shape === "rectangle" ? base.length * base.width : 0);
 
 /** Whether a step takes all females from several males that chase or bite each other, or hold places. */
 function leavesFighters({ of = -1, group: left }: Step, { groups }: Plan): boolean {

@@ -241,6 +241,22 @@ describe("a keeper is told", () => {
     expect(largerFor(inInches, danios)).toMatchObject({ length: 32 });
   });
 
+  test("to give a young pleco away, where all others need is a slightly longer tank", () => {
+    const tank = { base: { shape: "rectangle", length: 76, width: 30 }, height: 30 } as const;
+    const plan = kept(
+      [
+        { species: species("pterygoplichthys-pardalis"), juveniles: 1, length: 8 },
+        { species: species("gymnocorymbus-ternetzi"), unsexed: 6 },
+      ],
+      tank,
+    );
+    const ways = remedies(plan).remedies.map((one) => [...told(one), one.plan.tank.base]);
+    expect(ways).toEqual([
+      ["tank", { shape: "rectangle", length: 200, width: 70 }],
+      ["tank", "rehome 0", { shape: "rectangle", length: 80, width: 35 }],
+    ]);
+  });
+
   test("a larger tank that is no lower than the one that is there", () => {
     const monos: Plan = kept(
       [{ species: species("monodactylus-argenteus"), unsexed: 6 }],

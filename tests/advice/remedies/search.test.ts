@@ -25,6 +25,27 @@ test("every set of steps is found that trying all of them finds", () => {
   expect(small.length).toBe(3);
 });
 
+test("and of those in which who leaves spares a large tank", () => {
+  const group = (id: string, unsexed: number) => ({
+    species: speciesById(id) ?? expect.fail(`no ${id}`),
+    unsexed,
+  });
+  const tank = { ...keptTank, base: { shape: "rectangle", length: 70, width: 30 } } as const;
+  const tetras = group("gymnocorymbus-ternetzi", 6);
+  const pleco = group("pterygoplichthys-pardalis", 1);
+  for (const groups of [
+    [pleco, tetras],
+    [pleco, group("pterygoplichthys-gibbiceps", 1), tetras],
+    [group("carassius-auratus", 2), tetras, pleco],
+  ]) {
+    const found = bySearch({ tank, groups });
+    expect(found).toEqual(byTryingAll({ tank, groups }));
+    expect(found.filter((keys) => keys.includes("rehome") && keys.includes("tank")).length).toBeGreaterThan(
+      0,
+    );
+  }
+});
+
 test("and of those in which one sex leaves, too", () => {
   const kinds = ["apistogramma-cacatuoides", "dario-dario", "trichogaster-lalius", "poecilia-reticulata"];
   for (const id of kinds) {
