@@ -1,5 +1,6 @@
 /** What the floors above share with the rules; no part of the public surface. */
 
+export { malesAreRivals } from "./animals/males-are-rivals";
 export { floorNeeded, runNeeded } from "./animals/room";
 export { askedAtWorst } from "./assess/asked-at-worst";
 export { isEssential } from "./engine/answers/questions";

@@ -1,4 +1,5 @@
 import { type AssessOptions, assessPair, type Verdict } from "../../compatibility";
+import { malesAreRivals } from "../../compatibility/inner";
 import { type Condition, type Group, isMet, type Plan } from "../../plan";
 import { headcount, speciesOf } from "../../plan/inner";
 import { factAt, type SpeciesProfile } from "../../species";
@@ -85,18 +86,7 @@ function someLeave(group: Group, of: number, verdict: Verdict): readonly Step[] 
 /** Whether males that are rivals stay without any others: it would be for them to leave. */
 function leavesRivals(group: Group): boolean {
   const { males = 0 } = group;
-  return males > 1 && headcount(group) === males && areRivals(speciesOf(group));
-}
-
-/** Whether males of a species hold places against each other or fight. */
-function areRivals(species: SpeciesProfile): boolean {
-  const acts = factAt(species, "temperament.acts")?.value ?? [];
-  const territory = factAt(species, "space.territory")?.value ?? "none";
-  const isHeld = territory !== "none" && territory.holder !== "female";
-  return (
-    isHeld ||
-    acts.some(({ doer, target }) => doer !== "female" && (target === "own-sex" || target === "own-kind"))
-  );
+  return males > 1 && headcount(group) === males && malesAreRivals(speciesOf(group));
 }
 
 /** The numbers that are told to do as well as more of a kind, or to be the most that belong together. */

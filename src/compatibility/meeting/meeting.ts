@@ -1,10 +1,11 @@
 import { decimal } from "../../decimal";
 import type { FactName, Group, Plan, PlannedTank, PlannedWater, Wanted } from "../../plan";
-import { type CheckedPlan, checkedPlan, mostPlaces } from "../../plan/inner";
+import { type CheckedPlan, checkedPlan, mostPlaces, speciesOf } from "../../plan/inner";
 import type { PartialRange } from "../../ranges";
 import { type FlowClass, factAt, type Sex, type SpeciesProfile } from "../../species";
 import { currents } from "../../species/inner";
 import { convert } from "../../units";
+import { malesAreRivals } from "../animals/males-are-rivals";
 import type { ThresholdValues } from "../threshold-values";
 import type { JointCondition } from "../verdict/verdict";
 import { waterFigure } from "./water-figure";
@@ -202,13 +203,18 @@ function groupWith(
   }
 }
 
-/** More of its kind: where the sexes are known females, since males may be rivals, unless they have to be males. */
+/**
+ * More of its kind: where the sexes are known females, unless they have to be males, or several males are by themselves that
+ * are no rivals: they may be so by choice, since there are no young then (common practice, no source).
+ */
 function withMore(group: Group, more: number, sexAsked: () => Sex | undefined): Group {
   const { males = 0, females = 0, unsexed = 0, juveniles = 0 } = group;
   if (unsexed > 0) return { ...group, unsexed: unsexed + more };
   if (juveniles > 0) return { ...group, juveniles: juveniles + more };
   if (females === 0 && males === 0) return { ...group, unsexed: more };
-  return females === 0 && sexAsked() === "male"
+  const asked = females === 0 ? sexAsked() : "female";
+  const staysMale = asked === undefined && males > 1 && !malesAreRivals(speciesOf(group));
+  return asked === "male" || staysMale
     ? { ...group, males: males + more }
     : { ...group, females: females + more };
 }

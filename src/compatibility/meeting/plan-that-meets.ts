@@ -9,7 +9,8 @@ import { sexAsked } from "./sex-asked";
 /**
  * A plan changed so that it meets a condition of its verdict, in the facts that the condition names alone: for a button
  * beside it. Water goes where `setPoint` has it for these animals, within what to aim at, and its hottest and coolest no
- * further than is asked; the tank grows and never shrinks, groups grow and never lose an animal; males alone are joined by females, or by males where a verdict has them stay alone. The plan itself where it
+ * further than is asked; the tank grows and never shrinks, groups grow and never lose an animal. Several males that are no
+ * rivals are joined by males, others by females, or by males where a verdict has them stay alone. The plan itself where it
  * meets the condition already; undefined where no change of figures would do, such as company for a shy fish: then it is for
  * the keeper to choose. What else the change brings, only a verdict on it tells.
  *

@@ -389,6 +389,13 @@ test("what is no such wish is refused, and a plan that is none", () => {
   expect(() => remedies({ ...plan, groups: [] })).toThrow(InvalidInputError);
 });
 
+test("males that are no rivals and are by themselves get more males, not twice as many females", () => {
+  const endlers = { species: species("poecilia-wingei"), males: 4 };
+  const { remedies: found } = remedies(kept([endlers], {}, { pH: 7.4, generalHardness: 12 }));
+  expect(found.map(told)).toEqual([["numbers 0"]]);
+  expect(found[0]?.plan.groups).toEqual([{ ...endlers, males: 5 }]);
+});
+
 test("more males join a male where females would have no peace", () => {
   const plan: Plan = {
     tank: { base: { shape: "rectangle", length: 300, width: 100 }, height: 60 },

@@ -3,10 +3,14 @@ import ancistrus from "vivary/catalog/ancistrus-cirrhosus";
 import danioRerio from "vivary/catalog/danio-rerio";
 import labidochromis from "vivary/catalog/labidochromis-caeruleus";
 import mikrogeophagus from "vivary/catalog/mikrogeophagus-altispinosus";
+import guppy from "vivary/catalog/poecilia-reticulata";
+import endlers from "vivary/catalog/poecilia-wingei";
 import scalare from "vivary/catalog/pterophyllum-scalare";
 import trichogasterChuna from "vivary/catalog/trichogaster-chuna";
+import swordtail from "vivary/catalog/xiphophorus-hellerii";
 import { assessPlan, planThatMeets } from "../../../src/compatibility";
 import { isMet, type Plan } from "../../../src/plan";
+import type { SpeciesProfile } from "../../../src/species";
 
 const plan: Plan = {
   tank: { base: { shape: "rectangle", length: 60, width: 30 } },
@@ -74,6 +78,24 @@ describe("a condition of a verdict, met at the press of a button", () => {
       const changed = planThatMeets(twoOfIt, beside);
       expect(changed?.groups[0]).toEqual({ ...male, males: 2 });
       expect(changed && assessPlan(changed).outcome).toBe("conditional");
+    });
+  });
+
+  describe("where more are wanted of males by themselves", () => {
+    const of = (species: SpeciesProfile, males: number) => {
+      const before: Plan = { ...plan, groups: [{ species, males }] };
+      const more = assessPlan(before).conditions.find(({ on }) => on === "group.count");
+      return more && planThatMeets(more, before)?.groups[0];
+    };
+
+    test("adds males of those that are no rivals, so that there are no young still", () => {
+      expect(of(endlers, 4)).toEqual({ species: endlers, males: 5 });
+      expect(of(guppy, 2)).toEqual({ species: guppy, males: 5 });
+    });
+
+    test("adds females to males that chase each other, and to a single one", () => {
+      expect(of(swordtail, 3)).toEqual({ species: swordtail, males: 3, females: 2 });
+      expect(of(guppy, 1)).toEqual({ species: guppy, males: 1, females: 4 });
     });
   });
 
