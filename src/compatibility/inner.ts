@@ -1,7 +1,9 @@
 /** What the floors above share with the rules; no part of the public surface. */
 
 export { malesAreRivals } from "./animals/males-are-rivals";
+export { offeringsTaken, takes } from "./animals/offerings-taken";
 export { floorNeeded, runNeeded } from "./animals/room";
+export { type Foods, staplesOf } from "./animals/staples";
 export { askedAtWorst } from "./assess/asked-at-worst";
 export { isEssential } from "./engine/answers/questions";
 export { hangsOnTemper } from "./engine/sides/temper";

@@ -1,6 +1,6 @@
+import { type Foods, staplesOf } from "../../compatibility/inner";
 import type { Condition, Plan } from "../../plan";
 import { speciesOf } from "../../plan/inner";
-import { factAt, type SpeciesProfile, type TraitValue } from "../../species";
 import { foods } from "../../species/inner";
 
 /** What must hold of one food of a group: of that on which it lives, or of one that it is given beside it. */
@@ -12,39 +12,6 @@ export interface Appetite {
   readonly isOutpaced: boolean;
   /** The foods that will do; undefined where every food that it takes does. */
   readonly staples?: Foods;
-}
-
-type Foods = TraitValue<"diet.foods">;
-
-type Diet = TraitValue<"diet.type">;
-
-/**
- * The diets of which a food can be the whole: that of its own sort, and of dry food, which is made for its eater, all. Who
- * lives on animals and plants is fed by neither alone. Common practice, no source.
- */
-const wholeOf: Readonly<Record<Foods[number], readonly Diet[]>> = {
-  dry: ["herbivore", "omnivore", "carnivore", "detritivore"],
-  frozen: ["carnivore"],
-  live: ["carnivore"],
-  plankton: ["omnivore", "carnivore"],
-  "fallen-insects": ["carnivore"],
-  insects: ["carnivore"],
-  crustaceans: ["carnivore"],
-  worms: ["carnivore"],
-  molluscs: ["carnivore"],
-  fish: ["carnivore"],
-  algae: ["herbivore", "detritivore"],
-  plants: ["herbivore"],
-  wood: ["herbivore"],
-  detritus: ["detritivore"],
-};
-
-/** The foods of a species that can be its whole diet; undefined where it is not known to take any. */
-function staplesOf(species: SpeciesProfile): Foods | undefined {
-  const type = factAt(species, "diet.type")?.value;
-  const taken = factAt(species, "diet.foods")?.value ?? [];
-  const staples = taken.filter((food) => type && wholeOf[food].includes(type));
-  return staples.length > 0 ? staples : undefined;
 }
 
 /** What is asked for about food, group by group; apart what no food on which the group lives can meet, such as greens. */

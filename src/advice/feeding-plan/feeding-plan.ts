@@ -1,12 +1,12 @@
 import { type AssessOptions, type Planner, planner } from "../../compatibility";
-import { joinable } from "../../compatibility/inner";
+import { joinable, takes } from "../../compatibility/inner";
 import { filterCapacity } from "../../load";
 import type { Condition, Offering, Plan } from "../../plan";
 import { speciesOf } from "../../plan/inner";
 import type { Range } from "../../ranges";
 import { lights } from "../../species/inner";
 import { type Appetite, appetitesOf } from "./appetites";
-import { fewest, type Reaching, reaching, takes } from "./offerings";
+import { fewest, type Reaching, reaching } from "./offerings";
 import { nitrogenOf, rationsOf, totalOf } from "./rations";
 
 /** How some animals are fed. */

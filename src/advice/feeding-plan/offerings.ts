@@ -1,20 +1,12 @@
+import { offeringsTaken } from "../../compatibility/inner";
 import type { Offering, Plan } from "../../plan";
 import { adoptedTraits, type CheckedPlan, checkedPlan, holds, speciesOf } from "../../plan/inner";
-import { factAt, type SpeciesProfile } from "../../species";
-import { foods, lights, zones } from "../../species/inner";
 import type { Appetite } from "./appetites";
 
 /** An offering, and the appetites that it sates by itself, by index. */
 export interface Reaching {
   readonly offering: Offering;
   readonly reaches: readonly number[];
-}
-
-/** Whether a species takes an offering: what, where and when it eats. */
-export function takes(species: SpeciesProfile, { food, place, light = "day" }: Offering): boolean {
-  const isOf = (path: "diet.foods" | "diet.reach" | "diet.light", word: string) =>
-    factAt(species, path)?.value.some((one) => one === word) ?? false;
-  return isOf("diet.foods", food) && isOf("diet.reach", place) && isOf("diet.light", light);
 }
 
 /**
@@ -24,7 +16,7 @@ export function takes(species: SpeciesProfile, { food, place, light = "day" }: O
 export function reaching(plan: Plan, appetites: readonly Appetite[]): readonly Reaching[] {
   const plainest = new Map<string, Reaching>();
   const checked = checkedPlan(plan);
-  for (const offering of possibleOfferings(plan)) {
+  for (const offering of offeringsTaken(plan.groups.map(speciesOf))) {
     const reaches = reachedBy(offering, checked, appetites);
     const key = reaches.join();
     if (reaches.length > 0 && !plainest.has(key)) plainest.set(key, { offering, reaches });
@@ -42,18 +34,6 @@ function reachedBy(offering: Offering, plan: CheckedPlan, appetites: readonly Ap
     conditions.every((condition) => holds(condition, fed, trait));
   return appetites.flatMap((appetite, index) => (isSated(appetite) ? [index] : []));
 }
-
-/** All that some group of a plan takes, the plainest first. */
-const possibleOfferings = ({ groups }: Plan): readonly Offering[] =>
-  [false, true].flatMap((apart) =>
-    lights.flatMap((light) =>
-      foods.flatMap((food) =>
-        zones
-          .map((place): Offering => ({ food, place, light, ...(apart && { apart }) }))
-          .filter((offering) => groups.some((group) => takes(speciesOf(group), offering))),
-      ),
-    ),
-  );
 
 /**
  * The fewest offerings that sate every appetite that any sates; of equally few those that stand first. Each step takes the

@@ -1,11 +1,13 @@
 import { decimal } from "../../decimal";
-import type { FactName, Group, Plan, PlannedTank, PlannedWater, Wanted } from "../../plan";
+import type { FactName, Group, Offering, Plan, PlannedTank, PlannedWater, Wanted } from "../../plan";
 import { type CheckedPlan, checkedPlan, mostPlaces, speciesOf } from "../../plan/inner";
 import type { PartialRange } from "../../ranges";
 import { type FlowClass, factAt, type Sex, type SpeciesProfile } from "../../species";
 import { currents } from "../../species/inner";
 import { convert } from "../../units";
 import { malesAreRivals } from "../animals/males-are-rivals";
+import { offeringsTaken } from "../animals/offerings-taken";
+import { staplesOf } from "../animals/staples";
 import type { ThresholdValues } from "../threshold-values";
 import type { JointCondition } from "../verdict/verdict";
 import { waterFigure } from "./water-figure";
@@ -236,20 +238,16 @@ function withHides(plan: Plan, of: number, least: number): Plan {
   return { ...plan, tank: { ...plan.tank, hides: { ...hides, [first]: Math.min(wanted, mostPlaces) } } };
 }
 
-/** Food that the group takes, where and when it feeds, where the quicker ones do not get at it. */
+/** The plainest offering that meets it: of a food that can be the whole diet of the group, where that does. */
 function withOffering(plan: Plan, of: number, wanted: Wanted): Plan {
   const profile = profileOf(plan, of);
-  const [foods = [], places = [], hours = []] = [
-    factAt(profile, "diet.foods")?.value,
-    factAt(profile, "diet.reach")?.value,
-    factAt(profile, "diet.light")?.value,
-  ];
   const words: readonly unknown[] = "oneOf" in wanted ? wanted.oneOf : [];
-  const food = foods.find((one) => words.includes(one)) ?? foods[0];
-  const place = places.find((one) => words.includes(one)) ?? places[0];
-  const light = hours.find((one) => words.includes(one)) ?? hours[0];
-  if (!food || !place || !light) return plan;
-  return { ...plan, offerings: [...(plan.offerings ?? []), { food, place, light, apart: true }] };
+  const meets = ({ food, place, light, apart }: Offering) =>
+    [food, place, light, apart && "apart"].some((word) => words.includes(word));
+  const found = offeringsTaken([profile]).filter(meets);
+  const staples = staplesOf(profile) ?? [];
+  const plainest = found.find(({ food }) => staples.includes(food)) ?? found[0];
+  return plainest ? { ...plan, offerings: [...(plan.offerings ?? []), plainest] } : plan;
 }
 
 /** A calm species more, in the number that its kind needs. */
