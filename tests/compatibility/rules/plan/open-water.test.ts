@@ -17,7 +17,8 @@ test("a swimmer needs water without obstacles", () => {
 test("where only the cover is given, the rest is open", () => {
   expect(inTank({ cover: 0.6 }).findings).toEqual(["restricting"]);
   expect(inTank({ cover: 0.5 }).met).toEqual(["restricting"]);
-  expect(inTank({ cover: 0.6, openWater: 0.6 }).met).toEqual(["restricting"]);
+  expect(inTank({ cover: 0.4, openWater: 0.5 }).met).toEqual(["restricting"]);
+  expect(() => inTank({ cover: 0.6, openWater: 0.6 })).toThrow("at most what cover leaves");
 });
 
 test("who needs none asks for none", () => {
