@@ -8,6 +8,13 @@ export function canHappen(act: Act, from: Animals, to: Animals): boolean {
   return doersMeetTargets(act, from, to) && occasionArises(act, from);
 }
 
+/** Whether animals of a kind chase and can be chased: snails and mussels neither. */
+export const isOfChase = ({ kind }: Pick<Animals, "kind">): boolean => kind !== "snail" && kind !== "mussel";
+
+/** Whether animals are bullies by themselves. */
+export const areBullies = (animals: Pick<Animals, "kind" | "temper">): boolean =>
+  animals.temper === "bully" && isOfChase(animals);
+
 /** Whether the animals are too young to do it yet. */
 export function notYet({ when, from = ofBrood(when) ? "adult" : "egg" }: Act, { stage }: Animals): boolean {
   return stages.indexOf(stage ?? "adult") < stages.indexOf(from);

@@ -158,6 +158,13 @@ describe("beside what stands against the plan", () => {
     expect(states.indexOf("individual")).toBeGreaterThan(states.lastIndexOf("stands"));
   });
 
+  test("no snail is suspected to chase", () => {
+    const snails = { species: animal("snail", { "temperament.acts": [] }, { kind: "snail" }), unsexed: 4 };
+    const found = suspects(planOf([snails, { species: jumper, unsexed: 6 }]), ["torn-fins", "chasing"]);
+    const bullies = found.filter((one) => one.individual?.temper === "bully");
+    expect(bullies.map(({ finding }) => finding.from)).not.toContain(0);
+  });
+
   test("nobody is suspected of a temper that the plan denies", () => {
     const bully = planOf([{ species: jumper, unsexed: 1, temper: "shyer" }]);
     expect(suspects(bully, [...seenSigns]).filter(({ state }) => state === "individual")).toEqual([]);

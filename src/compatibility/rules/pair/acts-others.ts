@@ -1,7 +1,15 @@
 import { decimal } from "../../../decimal";
 import { gathered } from "../../../gathered";
 import type { Act } from "../../../species";
-import { canHappen, harmsFinsOrSkin, livesOnGround, ofBrood, reaches } from "../../animals/acts";
+import {
+  areBullies,
+  canHappen,
+  harmsFinsOrSkin,
+  isOfChase,
+  livesOnGround,
+  ofBrood,
+  reaches,
+} from "../../animals/acts";
 import { grownLength, grownPreyLength, longestLength, preyLength } from "../../animals/lengths";
 import { placeOf } from "../../animals/rivals";
 import { besideWanted, type WantedBy, wantedBy } from "../../animals/wanted";
@@ -74,7 +82,7 @@ export const actsOthers = /* @__PURE__ */ ownRule({
 const actsOn = (from: Doer, to: Other, thresholds: Deciding): readonly ActAnswer[] =>
   gathered(from["temperament.acts"], (act) =>
     !harmsFinsOrSkin(act) &&
-    (act.does !== "chases" || canFlee(to)) &&
+    (act.does !== "chases" || isOfChase(to.party)) &&
     falls(act, from, to, thresholds) &&
     reaches(act, from["space.zones"], to["space.zones"]) &&
     canHappen(act, from.party, to.party)
@@ -157,7 +165,7 @@ function besideBrood(
 
 /** What an animal that is a bully by itself does to all that are not clearly larger and use its part of the water. */
 function bullied(from: Doer, to: Other, { clearlySmaller: share }: Deciding): readonly ActAnswer[] {
-  if (from.party.temper !== "bully" || !canFlee(to)) return [];
+  if (!areBullies(from.party) || !isOfChase(to.party)) return [];
   const chase: Act = { does: "chases", target: "any" };
   const isLarger =
     decimal((preyLength(to.party, to["size.adultLength"]) ?? 0) * share) >
@@ -165,9 +173,6 @@ function bullied(from: Doer, to: Other, { clearlySmaller: share }: Deciding): re
   if (isLarger || !reaches(chase, from["space.zones"], to["space.zones"])) return [];
   return restricts(chase, from.party, roomAndSight(2, placeOf(from["space.territory"])?.area));
 }
-
-/** A snail or a mussel cannot be chased. */
-const canFlee = ({ party }: Other) => party.kind !== "snail" && party.kind !== "mussel";
 
 /** Whether the other is one whom the act is aimed at. What nobody stated counts as so. */
 function falls(act: Act, from: Doer, to: Other, thresholds: Deciding): boolean {

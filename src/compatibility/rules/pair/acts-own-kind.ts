@@ -1,7 +1,7 @@
 import type { Animals, Kin } from "../../../plan";
 import type { Act, Sex } from "../../../species";
 import { sexes } from "../../../species/inner";
-import { canHappen, harmsFinsOrSkin, ofBrood } from "../../animals/acts";
+import { areBullies, canHappen, harmsFinsOrSkin, ofBrood } from "../../animals/acts";
 import { leastNumber } from "../../animals/least-number";
 import { placeOf, rivalsOf } from "../../animals/rivals";
 import { besideWanted, mayWantMore, staysAlone, type WantedBy, wantedKin } from "../../animals/wanted";
@@ -88,7 +88,7 @@ function sexAskedFor(answer: ActAnswer): Sex | undefined {
 
 /** Whether it does nothing to its kind that weighs. */
 const harmless = (acts: readonly Act[], { party }: Doer): boolean =>
-  party.temper !== "bully" && acts.every(onlyDisturbs);
+  !areBullies(party) && acts.every(onlyDisturbs);
 
 /** The animals of a group as they will be with the females that are to join their kind, where their number is known. */
 function grouped(from: Doer): Animals {
@@ -103,7 +103,7 @@ function grouped(from: Doer): Animals {
 /** A bully chases its own kind as it does others; a larger group does not lighten it. */
 function bullied(from: Doer): readonly ActAnswer[] {
   const { party } = from;
-  if (party.temper !== "bully") return [];
+  if (!areBullies(party)) return [];
   const area = placeOf(from["space.territory"])?.area;
   return restricts({ does: "chases", target: "own-kind" }, party, roomAndSight(2, area));
 }

@@ -410,6 +410,19 @@ describe("what individuals are like", () => {
     expect(among(other(5, ["bottom"]))).toEqual([]);
     expect(among(other(3, ["midwater"], {}, "snail"))).toEqual([]);
   });
+
+  test("no snail is a bully", () => {
+    const snail = animal(
+      "snail",
+      { "temperament.acts": [], "size.adultLength": adults(3) },
+      { kind: "snail" },
+    );
+    const groups = [
+      { species: snail, unsexed: 1, temper: "bully" as const },
+      { species: other(3, ["midwater"]), unsexed: 1 },
+    ];
+    expect(planBy(actsOthers, groups).findings).toEqual([]);
+  });
 });
 
 describe("in a keeper's tank", () => {
