@@ -54,7 +54,7 @@ const byRule: Readonly<Record<ShownRule, Look>> = {
   "feeding-competition": "who-eats",
   shyness: "places-to-hide",
   interbreeding: "spawning",
-  furnishing: "plants",
+  planting: "plants",
   "water-temperature": "measure-temperature",
   "water-ph": "measure-ph",
   "water-hardness": "measure-hardness",

@@ -55,7 +55,7 @@ export const besides = /* @__PURE__ */ frozen({
   "feeding-competition": [],
   shyness: ["thin"],
   interbreeding: [],
-  furnishing: ["dug-up-plants", "eaten-plants"],
+  planting: ["dug-up-plants", "eaten-plants"],
   "water-temperature": ["listless", "gasping"],
   "water-ph": ["listless"],
   "water-hardness": ["listless"],
@@ -88,6 +88,7 @@ export type ShownRule = keyof typeof besides;
 
 /** Rules whose findings show by none of the signs. */
 export const shownByNone = /* @__PURE__ */ frozen([
+  "furnishing",
   "height",
   "cool-season",
   "season",

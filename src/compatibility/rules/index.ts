@@ -16,6 +16,7 @@ import { generalHardness } from "./pair/general-hardness";
 import { interbreeding } from "./pair/interbreeding";
 import { mucusGrazing } from "./pair/mucus-grazing";
 import { ph } from "./pair/ph";
+import { planting } from "./pair/planting";
 import { predation } from "./pair/predation";
 import { salinity } from "./pair/salinity";
 import { season } from "./pair/season";
@@ -78,6 +79,7 @@ export const pairRules = /* @__PURE__ */ frozen([
   shyness,
   interbreeding,
   furnishing,
+  planting,
 ] as const satisfies readonly PairRule[]);
 
 /** The rules about a plan, in the order in which a keeper asks. */
@@ -129,6 +131,7 @@ export { generalHardness } from "./pair/general-hardness";
 export { interbreeding } from "./pair/interbreeding";
 export { mucusGrazing } from "./pair/mucus-grazing";
 export { ph } from "./pair/ph";
+export { planting } from "./pair/planting";
 export { predation } from "./pair/predation";
 export { salinity } from "./pair/salinity";
 export { season } from "./pair/season";

@@ -37,6 +37,7 @@ const order: readonly RuleId[] = [
   "shyness",
   "settling-company",
   "furnishing",
+  "planting",
   "flow",
   "flow-places",
   "lid",

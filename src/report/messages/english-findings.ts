@@ -284,10 +284,10 @@ export const findings = (): Messages["rules"] => ({
       ? `${text}: pass on no young, or keep only one of them.`
       : `${text}, and their young are hybrids: keep only one of them.`;
   },
-  furnishing: ({ weight, from, fromMany, to, measures, figure }) => {
-    const { cover, openWater, harm } = measures;
-    if (harm)
-      return `one of ${from} and ${to} ${plantHarm[harm.value][0]}, and the other cannot do without them${weight === "advisory" ? ": plant tough ferns and moss" : ""}.`;
+  planting: ({ weight, from, fromMany, to, measures }) =>
+    `${from} ${verb(fromMany, ...plantHarm[measures.harm?.value ?? "eats"])}, and ${to} cannot do without them${weight === "advisory" ? ": plant tough ferns and moss" : ""}.`,
+  furnishing: ({ from, fromMany, to, measures, figure }) => {
+    const { cover, openWater } = measures;
     if (cover)
       return `${from} and ${to} together ask for cover over ${figure(cover)} of the tank seen from above and for ${figure(openWater)} free to swim in: no tank has both.`;
     return `${from} ${verb(fromMany, "needs", "need")} ${groundOf(measures.from)} on the ground, ${to} ${groundOf(measures.to)}.`;

@@ -315,10 +315,10 @@ export const findings = (): Messages["rules"] => ({
     weight === "advisory"
       ? `${from} und ${to} kreuzen sich: keine Jungen weitergeben oder nur eine der beiden Arten halten.`
       : `${from} und ${to} kreuzen sich, und die Jungen sind Hybriden: nur eine der beiden Arten halten.`,
-  furnishing: ({ weight, from, fromMany, to, measures: known, figure }) => {
-    const { cover, openWater, harm } = known;
-    if (harm)
-      return `eine der beiden Arten (${from}, ${to}) ${plantHarm[harm.value][0]}, und die andere kommt ohne Pflanzen nicht aus${weight === "advisory" ? ": robuste Farne und Moos pflanzen" : ""}.`;
+  planting: ({ weight, from, fromMany, to, toMany, measures: { harm } }) =>
+    `${from} ${verb(fromMany, ...plantHarm[harm?.value ?? "eats"])}, und ${to} ${needs(toMany)} eingewachsene Pflanzen${weight === "advisory" ? ": robuste Farne und Moos pflanzen" : ""}.`,
+  furnishing: ({ from, fromMany, to, measures: known, figure }) => {
+    const { cover, openWater } = known;
     if (cover)
       return `${from} und ${to} verlangen zusammen ${figure(cover)} des Beckens als Deckung, von oben gesehen, und ${figure(openWater)} als freien Schwimmraum: beides zugleich hat kein Becken.`;
     return `${from} ${needs(fromMany)} als Boden ${groundOf(known.from)}, ${to} ${groundOf(known.to)}.`;

@@ -307,6 +307,22 @@ trichogaster-lalius, trigonostigma-heteromorpha
 ancistrus-cirrhosus, pterophyllum-scalare
 chromobotia-macracanthus, puntigrus-tetrazona`,
     speaks: `
+balantiocheilos-melanopterus, hypancistrus-zebra
+cyprinus-rubrofuscus, danio-margaritatus`,
+  },
+  planting: {
+    silent: `
+paracheirodon-innesi, hoplisoma-panda
+symphysodon-aequifasciatus, paracheirodon-axelrodi
+carassius-auratus, misgurnus-anguillicaudatus
+poecilia-reticulata, xiphophorus-maculatus
+astronotus-ocellatus, metynnis-argenteus
+labidochromis-caeruleus, maylandia-estherae
+danio-rerio, tanichthys-albonubes
+trichogaster-lalius, trigonostigma-heteromorpha
+ancistrus-cirrhosus, pterophyllum-scalare
+chromobotia-macracanthus, puntigrus-tetrazona`,
+    speaks: `
 amatitlania-nigrofasciata, dario-dario
 dario-dario, phractocephalus-hemioliopterus`,
   },

@@ -1,5 +1,6 @@
 import { describe, expect, test } from "vitest";
-import carassiusAuratus from "vivary/catalog/carassius-auratus";
+import balantiocheilosMelanopterus from "vivary/catalog/balantiocheilos-melanopterus";
+import hypancistrusZebra from "vivary/catalog/hypancistrus-zebra";
 import { furnishing } from "../../../../src/compatibility/rules/pair/furnishing";
 import type { TraitValue as Value } from "../../../../src/species";
 import { animal, type Stated } from "../../animals";
@@ -8,10 +9,7 @@ import { pairBy } from "../../judging";
 const undemanding: Stated = {
   "space.cover": 0,
   "space.openWater": 0,
-  "space.grownInPlants": false,
   "space.substrate": [],
-  "effects.eatsPlants": false,
-  "effects.uproots": false,
 };
 const dweller = (id: string, asks: Stated = {}) => ({ species: animal(id, { ...undemanding, ...asks }) });
 const found = (a: Stated, b: Stated = {}) => pairBy(furnishing, dweller("a", a), dweller("b", b)).findings;
@@ -31,25 +29,6 @@ test("what is cover is not free to swim in", () => {
   expect(found({ "space.cover": 0.6 }, { "space.openWater": 0.4 })).toEqual([]);
   expect(found({ "space.cover": 0.7 }, { "space.openWater": 0.3 })).toEqual([]);
   expect(found({ "space.cover": 0.6, "space.openWater": 0.3 }, { "space.openWater": 0.5 })).toHaveLength(1);
-});
-
-describe("a planting", () => {
-  const planted: Stated = { "space.grownInPlants": true };
-
-  test("holds tough plants beside those that eat, none beside those that uproot, whoever is named first", () => {
-    for (const [harm, word, weight] of [
-      [{ "effects.eatsPlants": true }, "eats", "advisory"],
-      [{ "effects.uproots": true }, "uproots", "blocking"],
-    ] as const) {
-      const expected = [{ weight, measures: { harm: { value: word } } }];
-      expect(found(planted, harm)).toMatchObject(expected);
-      expect(found(harm, planted)).toMatchObject(expected);
-    }
-  });
-
-  test("that nobody needs may be eaten", () => {
-    expect(found({ "effects.eatsPlants": true }, { "effects.uproots": true })).toEqual([]);
-  });
 });
 
 describe("the ground", () => {
@@ -74,10 +53,8 @@ test("what nobody knows is open, and could block", () => {
   expect(verdict.open).toMatchObject([{ of: 1, trait: "space.substrate", reason: "missing" }]);
 });
 
-test("in a keeper's tank: a goldfish digs up and eats what a fish of the thicket lives in", () => {
-  const thicket = dweller("thicket", { "space.grownInPlants": true });
-  expect(pairBy(furnishing, { species: carassiusAuratus }, thicket).outcome).toBe("unsuitable");
-  expect(pairBy(furnishing, { species: carassiusAuratus }, { species: carassiusAuratus }).findings).toEqual(
-    [],
-  );
+test("in a keeper's tank: nothing is both a thicket for zebra plecos and open water for bala sharks", () => {
+  const [pleco, bala] = [{ species: hypancistrusZebra }, { species: balantiocheilosMelanopterus }];
+  expect(pairBy(furnishing, pleco, bala).outcome).toBe("unsuitable");
+  expect(pairBy(furnishing, bala, bala).findings).toEqual([]);
 });
