@@ -136,7 +136,7 @@ function judged(
         ])
       : [toKnow(act, party)];
   }
-  if (target === "other-sex") return restricts(act, party, [reliefFromMates(from, thresholds)]);
+  if (target === "other-sex") return wornOut(act, from, party, thresholds);
   const { "social.living": living, "space.territory": territory } = from;
   const shoal = ofBrood(when) ? undefined : spreadOver(act, from, thresholds.spreadsFrom);
   if (shoal !== undefined) {
@@ -152,11 +152,21 @@ function judged(
   return restricts(act, party, roomAndSight(rivals, area && (places / rivals) * area));
 }
 
-/** What those of the other sex rest by: cover to get out of sight, or, of a kind that uses none, their number. */
-function reliefFromMates(from: Doer, { coverAgainstChase }: Deciding): GivenCondition {
-  if (from["space.cover"] !== 0) return coverBeside(coverAgainstChase, from);
+/**
+ * What wears out the other sex: cover to get out of sight gives it rest, or, of a kind that uses none, its number. Animals
+ * sold unsexed are told.
+ */
+function wornOut(
+  act: Act,
+  from: Doer,
+  party: Animals,
+  { coverAgainstChase }: Deciding,
+): readonly ActAnswer[] {
+  if (from["space.cover"] !== 0) return restricts(act, party, [coverBeside(coverAgainstChase, from)]);
+  const { count, males, females } = party.kin;
+  if (count !== undefined && (males === undefined || females === undefined)) return [toKnow(act, party)];
   const least = Math.max(from["social.femalesPerMale"] ?? 0, 1);
-  return { on: "group.femalesPerMale", of: "from", wanted: { min: least } };
+  return restricts(act, party, [{ on: "group.femalesPerMale", of: "from", wanted: { min: least } }]);
 }
 
 /** Those that live alone may not bear one another, whatever room they have: nobody can tell. */

@@ -168,6 +168,7 @@ describe("bites at any time", () => {
       findings: [],
       met: ["restricting"],
     });
+    expect(asked(among(act, bare, { unsexed: 4 }))).toEqual(["advisory"]);
     const rays = { species: potamotrygonMotoro };
     const facts = new Set(pairBy(actsOwnKind, rays, rays).conditions.map(({ on }) => on));
     expect(facts).toEqual(new Set(["group.femalesPerMale"]));
