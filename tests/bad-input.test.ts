@@ -237,7 +237,8 @@ const opaque: ReadonlySet<string> = new Set([...asMade, "species"]);
 
 /**
  * The places in an argument where something else can stand, each as a path; the first is the argument itself. What is wrong
- * inside a profile is for profile-problems.test.ts to try; the figures of a finding and of an open question are as their rule made them.
+ * inside a profile is for profile-problems.test.ts to try; the figures of a finding and of an open question are as their
+ * rule made them.
  */
 function places(value: unknown, path: readonly string[] = []): readonly (readonly string[])[] {
   const isHeld = typeof value === "object" && value !== null && !opaque.has(path.at(-1) ?? "");

@@ -9,7 +9,7 @@ export { isEssential } from "./engine/answers/questions";
 export { hangsOnTemper } from "./engine/sides/temper";
 export { type Joinable, type Joined, joinable, type Told } from "./joining/joining";
 export { coverInsteadOfCompany } from "./meeting/dense-cover";
-export { meeting } from "./meeting/meeting";
+export { leftBeside, meeting } from "./meeting/meeting";
 export { roomy } from "./meeting/pair-plan";
 export { sexAsked } from "./meeting/sex-asked";
 export { preyReach } from "./prey-reach";

@@ -336,5 +336,8 @@ const table = () =>
     },
   }) as const satisfies Record<ThresholdName, Threshold>;
 
-/** Every number that rules decide by. Callers replace any of them with the `thresholds` option, which refuses what would mean nothing. */
+/**
+ * Every number that rules decide by. Callers replace any of them with the `thresholds` option, which refuses what would
+ * mean nothing.
+ */
 export const thresholds = /* @__PURE__ */ frozen(/* @__PURE__ */ table());

@@ -1,4 +1,5 @@
 import { inDomain, objectOf, refuseOthers } from "../checks";
+import { decimal } from "../decimal";
 import { frozen } from "../frozen";
 import type { Range } from "../ranges";
 
@@ -50,7 +51,7 @@ export function foamArea(foam: FoamAreaInput): Range {
   const { volume, ...others } = objectOf(foam, "");
   refuseOthers(others, "");
   const litres = inDomain(volume, "volume", coarseFoamDomain.volume, "L");
-  return { min: litres * areaOfALitre.min, max: litres * areaOfALitre.max };
+  return { min: decimal(litres * areaOfALitre.min), max: decimal(litres * areaOfALitre.max) };
 }
 
 /**
@@ -71,5 +72,5 @@ export function foamVolume(media: FoamVolumeInput): Range {
   const { mediaArea, ...others } = objectOf(media, "");
   refuseOthers(others, "");
   const area = inDomain(mediaArea, "mediaArea", coarseFoamDomain.mediaArea, "m2");
-  return { min: area / areaOfALitre.max, max: area / areaOfALitre.min };
+  return { min: decimal(area / areaOfALitre.max), max: decimal(area / areaOfALitre.min) };
 }

@@ -43,7 +43,7 @@ describe("a group", () => {
       { species: danioRerio, unsexed: 4 },
     ]);
     expect(named?.groupId).toBe("mine");
-    expect(unnamed).not.toHaveProperty("group");
+    expect(unnamed).not.toHaveProperty("groupId");
   });
 
   test("counts its own kind over all groups, whatever their form", () => {

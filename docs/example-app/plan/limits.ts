@@ -11,7 +11,7 @@ export interface Limits {
   readonly whole: boolean;
 }
 
-/** Lengths of a tank: those of `lengthInCm`, whatever the unit, of which the schema knows the greatest number alone. */
+/** Lengths of a tank: those of `lengthInCm`, whatever the unit, of which the schema says no greatest number. */
 const ofSize: Limits = { least: 0.01, most: 100_000, above: false, whole: false };
 /** Lengths that may be zero. */
 const ofPart: Limits = { ...ofSize, least: 0 };

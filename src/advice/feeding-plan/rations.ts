@@ -44,7 +44,10 @@ function massesOf({ animals, species }: CheckedPlan["parties"][number]): Range |
   };
 }
 
-/** The total lengths in cm that they may have: the one that is said, else the usual ones of their sex; none where nobody knows. */
+/**
+ * The total lengths in cm that they may have: the one that is said, else the usual ones of their sex; none where nobody
+ * knows.
+ */
 function lengthsOf(
   { length, sex }: Animals,
   adult: TraitValue<"size.adultLength"> | undefined,

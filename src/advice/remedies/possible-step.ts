@@ -78,15 +78,15 @@ function someLeave(group: Group, of: number, verdict: Verdict): readonly Step[] 
     const stays = { ...group, ...those };
     const moved = headcount(group) - headcount(stays);
     if (moved === 0) return [];
-    const rather = leavesRivals(stays) && { rather: keyOf(JSON.stringify({ males: 1 })) };
+    const rather = leavesRivals(group, stays) && { rather: keyOf(JSON.stringify({ males: 1 })) };
     return [{ kind: "rehome", key: keyOf(key), of, moved, group: those, ...rather }];
   });
 }
 
-/** Whether males that are rivals stay without any others: it would be for them to leave. */
-function leavesRivals(group: Group): boolean {
-  const { males = 0 } = group;
-  return males > 1 && headcount(group) === males && malesAreRivals(speciesOf(group));
+/** Whether males that are rivals lose all others of their group: it would be for them to leave. */
+function leavesRivals(before: Group, after: Group): boolean {
+  const hasOthers = ({ males = 0, ...group }: Group) => headcount({ ...group, males }) > males;
+  return (after.males ?? 0) > 1 && hasOthers(before) && !hasOthers(after) && malesAreRivals(speciesOf(after));
 }
 
 /** The numbers that are told to do as well as more of a kind, or to be the most that belong together. */

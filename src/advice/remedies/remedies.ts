@@ -68,8 +68,9 @@ export interface Remedies {
  * from what the findings ask for; besides, a tank far too small may give way to the least that has the room, and any group
  * may go to another keeper. All that one thing to do sees to is one move: the figures of the water, what is fed, the cover
  * with what breaks the line of sight, all shoals that are short. What the plan does not say is no move: it is provided as
- * it is asked for. Where a larger tank helps, a much smaller one beside a group that leaves is another way. No group that stays is worse off than before, and no animal is ever let loose. None within three moves
- * is an answer: then what stands in the way is named.
+ * it is asked for. Where a larger tank helps, a much smaller one beside a group that leaves is another way. No group that
+ * stays is worse off than before, and no animal is ever let loose. None within three moves is an answer: then what stands
+ * in the way is named.
  *
  * @throws InvalidInputError for what `assessPlan` refuses, another `want`, a `most` that is no whole number from 1 to 50, or
  * company that is no list of profiles.

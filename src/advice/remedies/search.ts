@@ -32,9 +32,10 @@ interface Way {
 }
 
 /**
- * The sets of at most three steps that reach what is sought, of which none can be left out: fewest animals moved first, then
- * the least costly, then the fewest steps; last of all those for which there is a better step that does not help. Beside a
- * set that gets a tank one more step is no waste by which a group leaves, where a much smaller tank does then. A plan is judged only after steps that each bar met so far could give way to.
+ * The sets of at most three steps that reach what is sought, of which none can be left out: fewest animals moved first,
+ * then the least costly, then the fewest steps; last of all those for which there is a better step that does not help.
+ * Beside a set that gets a tank one more step is no waste by which a group leaves, where a much smaller tank does then. A
+ * plan is judged only after steps that each bar met so far could give way to.
  */
 export function search(planner: Planner, sought: Sought, most: number): Searched {
   const isEnough = ({ outcome, bounds }: Planner) =>

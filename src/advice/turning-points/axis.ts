@@ -1,5 +1,6 @@
 import { finite, oneOf } from "../../checks";
 import type { PlanChange } from "../../compatibility";
+import { leftBeside } from "../../compatibility/inner";
 import { refusal } from "../../errors";
 import { type FactName, type FactUnit, facts, type Group, type Plan } from "../../plan";
 import { checkedPlan, speciesOf } from "../../plan/inner";
@@ -90,7 +91,10 @@ export function axisOf(plan: Plan, followed: Followed): Axis {
     case "tank.footprint":
       return { ...axis, at: (area) => ({ tank: { base: scaledTo(plan, { area }) } }) };
     case "tank.cover":
-      return { ...axis, at: (cover) => ({ tank: { cover, ...openBeside(plan, cover) } }) };
+      return {
+        ...axis,
+        at: (cover) => ({ tank: { cover, ...leftBeside("openWater", plan.tank.openWater, cover) } }),
+      };
     case "group.count":
       if (max > mostAnimals)
         throw refusal("options.span.max", `at most ${mostAnimals} animals`, max, "range");
@@ -170,11 +174,6 @@ function usualSpan(plan: Plan, on: TurningFact, group: Group | undefined): Range
 /** The side of a rectangle that is not its longest run, cm; of another base none, 0. */
 function otherSide(plan: Plan): number {
   return plan.tank.base.shape === "rectangle" ? checkedPlan(plan).floor.nominal.width : 0;
-}
-
-/** What is cover is not free to swim in. */
-function openBeside({ tank: { openWater } }: Plan, cover: number) {
-  return openWater === undefined ? {} : { openWater: Math.min(openWater, 1 - cover) };
 }
 
 /** The hottest day is no cooler than usual, the coolest season no warmer. */

@@ -1,5 +1,5 @@
 import type { Finding, OpenQuestion, Outcome, Weight } from "../../compatibility";
-import type { Condition, FactName } from "../../plan";
+import type { Condition, Wanted } from "../../plan";
 import type { Said } from "./newcomer";
 
 /** Whether a group may join, and what is said of it if so. */
@@ -18,13 +18,26 @@ export interface Answer {
 /** What is known of a plan that somebody may join. */
 export interface Before {
   readonly outcome: Outcome;
-  /** The facts of tank and water of which it says otherwise than those there already ask. */
-  readonly denied: ReadonlySet<FactName>;
+  /** What those there ask of which it says otherwise. */
+  readonly denied: readonly Condition[];
 }
 
-/** Whether a condition that a plan does not meet, by what it says, is one on its tank or water with which nothing was wrong before. */
-export const isNewlyDenied = ({ on }: Condition, { denied }: Before): boolean =>
-  !on.startsWith("group.") && !denied.has(on);
+/** Whether a condition is on tank or water, which stay as they are: animals and food may come with a newcomer. */
+export const isOfPlace = ({ on }: Condition): boolean => !on.startsWith("group.");
+
+/** Whether a condition of which the plan says otherwise is on tank or water, and nobody there asks as much already. */
+export const isNewlyDenied = (condition: Condition, { denied }: Before): boolean =>
+  isOfPlace(condition) && !denied.some((known) => asksAsMuch(known, condition));
+
+const asksAsMuch = (known: Condition, { on, of, wanted }: Condition): boolean =>
+  known.on === on && known.of === of && liesWithin(known.wanted, wanted);
+/** Whether all that the one wants is wanted by the other as well. */
+function liesWithin(one: Wanted, other: Wanted): boolean {
+  if ("oneOf" in one || "oneOf" in other)
+    return "oneOf" in one && "oneOf" in other && one.oneOf.every((word) => other.oneOf.includes(word));
+  const { min = Number.NEGATIVE_INFINITY, max = Number.POSITIVE_INFINITY } = other;
+  return (one.min ?? Number.NEGATIVE_INFINITY) >= min && (one.max ?? Number.POSITIVE_INFINITY) <= max;
+}
 
 /** A plan works, with conditions that can be met at worst. */
 export const isPromise = (outcome: Outcome) => outcome === "suitable" || outcome === "conditional";

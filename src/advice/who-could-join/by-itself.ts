@@ -1,7 +1,7 @@
 import { type AssessOptions, assessPlan, type Finding, type OpenQuestion } from "../../compatibility";
 import type { Joinable, Told } from "../../compatibility/inner";
 import { type Group, isMet, type Plan } from "../../plan";
-import { type Answer, gravest, gravityOf, gravityOfMissing } from "./answer";
+import { type Answer, gravest, gravityOf, gravityOfMissing, isOfPlace } from "./answer";
 import { answerOf } from "./by-adopted-facts";
 import { conditionsOf } from "./by-verdicts";
 
@@ -38,14 +38,15 @@ function byItsVerdict(plan: Plan, options: AssessOptions): Answer {
   };
 }
 
-/** What is asked for counts only where the plan says otherwise. */
-const gravityOfTold = ({ standing: { answer, state } }: Told): number =>
-  state === "met" || (answer.weight === "restricting" && state !== "unmet")
+/** What is asked for counts only of tank and water, where the plan says otherwise. */
+const gravityOfTold = ({ standing: { answer, condition, state } }: Told): number =>
+  state === "met" || (condition && !(state === "unmet" && isOfPlace(condition)))
     ? 0
     : gravityOf(answer.weight, "couldBe" in answer ? answer.couldBe : undefined);
 
 /** The same of a finding. */
 const gravityOfFinding = (finding: Finding, plan: Plan): number =>
-  finding.weight === "restricting" && isMet(finding.condition, plan) !== false
+  finding.weight === "restricting" &&
+  !(isOfPlace(finding.condition) && isMet(finding.condition, plan) === false)
     ? 0
     : gravityOf(finding.weight, finding.weight === "advisory" ? finding.couldBe : undefined);

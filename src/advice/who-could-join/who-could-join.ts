@@ -67,13 +67,13 @@ export interface WhoCouldJoin {
 
 /**
  * Which species could join a plan: each comes in as many as belong together, and the plan is judged again. Those join with
- * whom the outcome is no worse than before, and of whose needs tank and water as planned lack none, unless those there
- * already lack it; where the plan does not work as it is, those of whom nothing rules out that
- * they live there. Of the others one reason is told, the gravest. Judged on the adopted facts.
+ * whom the outcome is no worse than before, and who ask nothing of tank and water of which the plan says otherwise, unless
+ * those there ask as much already; where the plan does not work as it is, those of whom nothing rules out that they live
+ * there. Of the others one reason is told, the gravest. Judged on the adopted facts.
  *
- * In a tank without animals, `groups: []`, each is judged by itself: those join with whom the plan works and of whose needs
- * it says of none that they are not met. What it does not say may still be wrong for them: then their `outcome` is
- * `conditional`, and a verdict on the plan with their `group` tells what to settle.
+ * In a tank without animals, `groups: []`, each is judged by itself: those join with whom the plan works, and who ask
+ * nothing of tank and water of which it says otherwise. What it does not say may still be wrong for them, and so may food
+ * and company: then their `outcome` is `conditional`, and a verdict on the plan with their `group` tells what to settle.
  *
  * @throws InvalidInputError for what `assessPlan` refuses but a lack of groups, and where `settles` is no group of the plan.
  *
@@ -149,13 +149,13 @@ function judgeOf(plan: Plan, quick: Joinable, options: AssessOptions): (group: G
 /** What is known of a plan by the adopted facts, where they tell. */
 function beforeOf({ outcome, counting }: Joinable): Before | undefined {
   if (outcome === undefined || counting === undefined) return undefined;
-  const denied = counting.filter(({ state }) => state === "unmet");
-  return { outcome, denied: new Set(denied.flatMap(({ condition }) => condition?.on ?? [])) };
+  const unmet = counting.filter(({ state }) => state === "unmet");
+  return { outcome, denied: unmet.flatMap(({ condition }) => condition ?? []) };
 }
 
 function beforeOfVerdict({ outcome, plan, verdict }: Planner): Before {
   const denied = conditionsOf(verdict.findings).filter((condition) => isMet(condition, plan) === false);
-  return { outcome, denied: new Set(denied.map(({ on }) => on)) };
+  return { outcome, denied };
 }
 
 /** Refuses candidates that could be in no plan, as `assessPlan` does. */

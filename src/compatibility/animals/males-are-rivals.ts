@@ -1,7 +1,14 @@
-import { factAt, type SpeciesProfile } from "../../species";
+import { type Act, factAt, type SpeciesProfile } from "../../species";
+
+/** Whom acts are aimed at that fall on other males of the kind. */
+const towardsRivals: ReadonlySet<Act["target"]> = /* @__PURE__ */ new Set<Act["target"]>([
+  "own-sex",
+  "own-kind",
+  "any",
+]);
 
 /**
- * Whether males of a species hold places against each other, or do something to their own sex or their whole kind; so they
+ * Whether males of a species hold places against each other, or harm or chase their own sex, their kind or anybody; so they
  * do where nobody knows.
  */
 export function malesAreRivals(species: SpeciesProfile): boolean {
@@ -11,6 +18,8 @@ export function malesAreRivals(species: SpeciesProfile): boolean {
   const holds = territory !== "none" && territory.holder !== "female";
   return (
     holds ||
-    acts.some(({ doer, target }) => doer !== "female" && (target === "own-sex" || target === "own-kind"))
+    acts.some(
+      ({ does, doer, target }) => doer !== "female" && does !== "robs-food" && towardsRivals.has(target),
+    )
   );
 }

@@ -9,7 +9,10 @@ export function takes(species: SpeciesProfile, { food, place, light = "day" }: O
   return isOf("diet.foods", food) && isOf("diet.reach", place) && isOf("diet.light", light);
 }
 
-/** All that some of these species take, the plainest first: freely before apart, by day before dusk and night, dry food before others. */
+/**
+ * All that some of these species take, the plainest first: freely before apart, by day before dusk and night, dry food
+ * before others.
+ */
 export const offeringsTaken = (species: readonly SpeciesProfile[]): readonly Offering[] =>
   [false, true].flatMap((apart) =>
     lights.flatMap((light) =>

@@ -89,7 +89,7 @@ function tankWith(plan: Plan, on: FactOfTank, wanted: Wanted): PlannedTank {
 }
 
 /** What is cover is not free to swim in: what is left of the one share beside the other. */
-const leftBeside = (name: "cover" | "openWater", share: number | undefined, other: number) =>
+export const leftBeside = (name: "cover" | "openWater", share: number | undefined, other: number) =>
   share === undefined ? {} : { [name]: Math.min(share, decimal(1 - other)) };
 
 /** A ripe filter with at least so much media. */
@@ -115,11 +115,12 @@ function largerTank(plan: Plan, { run, area }: { readonly run: number; readonly 
   return { ...plan.tank, base };
 }
 
-/** A measure of a tank in its unit. */
-const sizedIn = ({ unit = "cm" }: PlannedTank, cm: number) => roundedUp(convert(cm, "cm", unit));
+/** A measure of a tank in its unit, of metres to the next hundredth. */
+const sizedIn = ({ unit = "cm" }: PlannedTank, cm: number) =>
+  roundedUp(convert(cm, "cm", unit), unit === "m" ? 100 : 10);
 
 /** To the next tenth, so that what is asked is there after converting it back. */
-const roundedUp = (figure: number) => Math.ceil(decimal(figure * 10)) / 10;
+const roundedUp = (figure: number, parts = 10) => Math.ceil(decimal(figure * parts)) / parts;
 
 type Flow = NonNullable<PlannedTank["flow"]>;
 
@@ -188,7 +189,7 @@ function groupWith(
   const { count = 0, males = 0, females = 0 } = party?.animals.kin ?? {};
   switch (on) {
     case "group.count":
-      return withMore(group, Math.max(least - count, 0), sexAsked);
+      return withMore(group, Math.max(least - count, 0), party, sexAsked);
     case "group.femalesPerMale":
       return { ...group, females: (group.females ?? 0) + Math.max(Math.ceil(least * males) - females, 0) };
     case "group.length":
@@ -206,16 +207,17 @@ function groupWith(
 }
 
 /**
- * More of its kind: where the sexes are known females, unless they have to be males, or several males are by themselves that
- * are no rivals: they may be so by choice, since there are no young then (common practice, no source).
+ * More of its kind: where the sexes are known females, unless they have to be males, or several males live without any that
+ * are no rivals, and no young are wanted: that may be by choice (common practice, no source).
  */
-function withMore(group: Group, more: number, sexAsked: () => Sex | undefined): Group {
+function withMore(group: Group, more: number, party: PartyOf, sexAsked: () => Sex | undefined): Group {
   const { males = 0, females = 0, unsexed = 0, juveniles = 0 } = group;
   if (unsexed > 0) return { ...group, unsexed: unsexed + more };
   if (juveniles > 0) return { ...group, juveniles: juveniles + more };
   if (females === 0 && males === 0) return { ...group, unsexed: more };
   const asked = females === 0 ? sexAsked() : "female";
-  const staysMale = asked === undefined && males > 1 && !malesAreRivals(speciesOf(group));
+  const isByChoice = males > 1 && !group.raises && party?.animals.kin.mayHave.female === false;
+  const staysMale = asked === undefined && isByChoice && !malesAreRivals(speciesOf(group));
   return asked === "male" || staysMale
     ? { ...group, males: males + more }
     : { ...group, females: females + more };

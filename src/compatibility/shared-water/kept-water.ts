@@ -25,7 +25,10 @@ export interface KeptWater {
   readonly surely: Ends;
   /** By what it is kept in. */
   readonly kept: Ends;
-  /** By what is best for it of what it is kept in; where nobody says what is, by all of that. Crossed where they share nothing. */
+  /**
+   * By what is best for it of what it is kept in; where nobody says what is, by all of that. Crossed where they share
+   * nothing.
+   */
   readonly best: Ends;
   /** Whether its optimum stands in for what nobody states that it is kept in. */
   readonly standsIn: boolean;

@@ -14,11 +14,10 @@ export const mostGroups = 100;
 export const mostPlaces = 1000;
 
 const share: Shape = { is: "number", min: 0, max: 1 };
-/** A kilometre in the smallest unit of a tank: which lengths are too small or too great in its own, `tankGeometry` says. */
-const most = 1_000_000;
-const length: Shape = { is: "number", above: 0, max: most };
-const distance: Shape = { is: "number", min: 0, max: most };
-const coordinate: Shape = { is: "number", min: -most, max: most };
+/** Lengths of a tank, whatever its unit; `tankGeometry` says which are too small or too great. */
+const length: Shape = { is: "number", above: 0 };
+const distance: Shape = { is: "number", min: 0 };
+const coordinate: Shape = { is: "number" };
 
 const places: Shape = { is: "count", min: 0, max: mostPlaces };
 

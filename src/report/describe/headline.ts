@@ -38,7 +38,10 @@ export function headline(verdict: Verdict, teller: Teller, messages: Messages): 
   ];
 }
 
-/** Whether a suitable plan is told with a reserve: something is worth knowing, room and cover keep harm down, or it may end worse. */
+/**
+ * Whether a suitable plan is told with a reserve: something is worth knowing, room and cover keep harm down, or it may end
+ * worse.
+ */
 const isWarned = (verdict: Verdict): boolean =>
   verdict.bounds.atWorst !== "suitable" ||
   harmPrevented(verdict).length > 0 ||

@@ -193,7 +193,7 @@ export function room({ weight, who, many, growing, grownTo, ...told }: ToldRoom)
 
 function oxygen({ from, fromMany, measures, figure }: Told<Measures["oxygen"]>): string {
   const { air, surface, need, hours, temperature, saturation, limit } = measures;
-  if (surface) return `through a surface closed by leaves hardly any oxygen comes to ${from}.`;
+  if (surface) return `so little open surface lets hardly any oxygen in for ${from}.`;
   if (air)
     return `${from} ${verb(fromMany, "drowns", "drown")} unless ${they(fromMany)} can take air at the surface.`;
   if (hours) {
@@ -359,7 +359,7 @@ export const findings = (): Messages["rules"] => ({
       : `${text}, or the males wear them out.`;
   },
   "both-sexes": ({ from, measures: { lacking } }) =>
-    `young of ${from} are wanted, but no ${lacking?.value} is planned.`,
+    `young of ${from} are wanted, but no ${lacking?.value ?? "mate"} is planned.`,
   cover: ({ from, fromMany, measures, figure }) =>
     `${from} ${verb(fromMany, "needs", "need")} cover over ${figure(measures.needed)} of the tank, seen from above.`,
   plants: ({ from, fromMany }) =>

@@ -228,7 +228,7 @@ export function room({ weight, who, many, growing, grownTo, ...told }: ToldRoom)
 function oxygen({ from, fromMany, fromObject, measures: known, figure }: Told<Measures["oxygen"]>): string {
   const { air, surface, need, hours, temperature, saturation, limit } = known;
   if (surface)
-    return `durch eine Oberfläche voller Blätter kommt kaum Sauerstoff ins Wasser, und ${from} ${needs(fromMany)} ihn.`;
+    return `durch so wenig freie Oberfläche kommt kaum Sauerstoff ins Wasser, und ${from} ${needs(fromMany)} ihn.`;
   if (air)
     return `${from} ${verb(fromMany, "ertrinkt", "ertrinken")}, wenn an der Oberfläche keine Luft zu holen ist.`;
   if (hours) {
@@ -390,7 +390,7 @@ export const findings = (): Messages["rules"] => ({
       : `${text}, sonst bedrängen die Männchen sie bis zur Erschöpfung.`;
   },
   "both-sexes": ({ from, measures: { lacking } }) =>
-    `Junge sind gewünscht (${from}), aber kein ${lacking ? sexWords[lacking.value][0] : ""} geplant.`,
+    `Junge sind gewünscht (${from}), aber kein ${lacking ? sexWords[lacking.value][0] : "zweites Tier"} geplant.`,
   cover: ({ from, fromMany, measures: { needed }, figure }) =>
     `${from} ${needs(fromMany)} Deckung über ${figure(needed)} des Beckens, von oben gesehen.`,
   plants: ({ from, fromMany }) =>

@@ -220,7 +220,11 @@ export interface Messages {
   readonly lawFirst: (whom: string) => string;
   /** What the plan does not say and decides most, as a sentence. */
   readonly measureFirst: (facts: readonly FactName[]) => string;
-  /** `meanwhile` heads the signs where it should not be kept so; `deciding` heads what nobody can tell in advance and would rule it out; `besides` heads the conditions that would still stand if what blocks were solved, `unsaid` those on what the plan does not say; `remedy` what would help, `remedies` where any one of several would. */
+  /**
+   * `meanwhile` heads the signs where it should not be kept so; `deciding` heads what nobody can tell in advance and would
+   * rule it out; `besides` heads the conditions that would still stand if what blocks were solved, `unsaid` those on what
+   * the plan does not say; `remedy` what would help, `remedies` where any one of several would.
+   */
   readonly titles: Readonly<
     Record<
       | "parties"

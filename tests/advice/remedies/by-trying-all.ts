@@ -61,7 +61,9 @@ const floorOf = ({ tank: { base } }: Plan) => (base.shape === "rectangle" ? base
 function leavesFighters({ of = -1, group: left }: Step, { groups }: Plan): boolean {
   const group: Partial<Group> = { ...groups[of], ...left };
   const { males = 0, females = 0, unsexed = 0, juveniles = 0, species } = group;
-  if (!left || males < 2 || females + unsexed + juveniles > 0) return false;
+  const were = groups[of];
+  const hadOthers = (were?.females ?? 0) + (were?.unsexed ?? 0) + (were?.juveniles ?? 0) > 0;
+  if (!left || males < 2 || !hadOthers || females + unsexed + juveniles > 0) return false;
   const { value: place = "none" } = species?.space?.territory ?? {};
   const acts = species?.temperament?.acts?.value.filter(({ doer }) => doer !== "female") ?? [];
   return (

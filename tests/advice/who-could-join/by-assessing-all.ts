@@ -6,7 +6,7 @@ import {
   type OpenQuestion,
   type Outcome,
 } from "../../../src/compatibility";
-import { isMet, type Plan } from "../../../src/plan";
+import { type Condition, isMet, type Plan } from "../../../src/plan";
 import { factAt, type SpeciesProfile } from "../../../src/species";
 
 type Told = Finding | OpenQuestion;
@@ -31,7 +31,9 @@ export function becauseOfAll(
       return after.findings.find(
         (finding) =>
           [finding.from ?? newcomer, finding.to].includes(newcomer) &&
-          deniedIn(joined, [finding]).some((on) => !denied.includes(on)),
+          deniedIn(joined, [finding]).some(
+            (condition) => !denied.some((known) => coversWhat(known, condition)),
+          ),
       );
     const about = after.findings.filter(({ from, to }) => from === newcomer || to === newcomer);
     const unknown = after.open.filter(({ of, reason }) => reason === "missing" && of === newcomer);
@@ -42,13 +44,22 @@ export function becauseOfAll(
   });
 }
 
-/** The facts of tank and water of which a plan says otherwise than findings ask. */
-const deniedIn = (plan: Plan, findings: readonly Finding[]): readonly string[] =>
+/** What findings ask of tank and water of which a plan says otherwise. */
+const deniedIn = (plan: Plan, findings: readonly Finding[]): readonly Condition[] =>
   findings.flatMap((finding) => {
     if (finding.weight !== "restricting" || isMet(finding.condition, plan) !== false) return [];
-    const { on } = finding.condition;
-    return /^(tank|water)[.]/.test(on) ? [on] : [];
+    return /^(tank|water)[.]/.test(finding.condition.on) ? [finding.condition] : [];
   });
+
+/** Whether whoever does what the one asks has done what the other asks as well: its ends, or its words, will do. */
+function coversWhat(known: Condition, asked: Condition): boolean {
+  if (known.on !== asked.on || known.of !== asked.of) return false;
+  const [one, other] = [known.wanted, asked.wanted];
+  if ("oneOf" in one) return "oneOf" in other && one.oneOf.every((word) => other.oneOf.includes(word));
+  if ("oneOf" in other) return false;
+  const [least = -1e9, most = 1e9] = [other.min, other.max];
+  return [one.min ?? -1e9, one.max ?? 1e9].every((end) => end >= least && end <= most);
+}
 
 const isPromise = (outcome: Outcome) => outcome === "suitable" || outcome === "conditional";
 

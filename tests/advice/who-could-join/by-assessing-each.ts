@@ -36,7 +36,10 @@ function alone(empty: Plan, profile: SpeciesProfile, options: AssessOptions): Al
   const { outcome, findings, met, open } = assessPlan(plan, options);
   const { id: species } = profile;
   const denied = findings.filter(
-    (finding) => finding.weight === "restricting" && isMet(finding.condition, plan) === false,
+    (finding) =>
+      finding.weight === "restricting" &&
+      /^(tank|water)[.]/.test(finding.condition.on) &&
+      isMet(finding.condition, plan) === false,
   );
   if (outcome === "suitable" || (outcome === "conditional" && denied.length === 0)) {
     const conditions = met.flatMap((finding) =>

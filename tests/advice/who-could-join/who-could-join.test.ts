@@ -118,6 +118,30 @@ test("a fact that the plan leaves out opens the tank to nobody whom it does not 
   expect(["water-temperature", "longest-run", "footprint"]).toContain(sterbai?.because.rule);
 });
 
+test("a tank too short for those already there lets in nobody who asks for a longer one than they do", () => {
+  const danios = { species: species("danio-rerio"), unsexed: 10 };
+  const needed = (plan: Plan, of: number) =>
+    assessPlan(plan).findings.flatMap((finding) =>
+      finding.weight === "restricting" && finding.from === of && finding.condition.on === "tank.longestRun"
+        ? [Object(finding.condition.wanted).min]
+        : [],
+    );
+  for (const length of [50, 60, 70]) {
+    const short = { ...tank, base: { shape: "rectangle" as const, length, width: 40 } };
+    const plan: Plan = {
+      tank: short,
+      water: { temperature: 24, pH: 7, generalHardness: 8 },
+      groups: [danios],
+    };
+    const [asked = 0] = needed(plan, 0);
+    expect(asked).toBeGreaterThan(length);
+    for (const { species: one, group } of whoCouldJoin(plan, allSpecies).joins) {
+      const own = needed({ ...plan, groups: [danios, group] }, 1);
+      expect([one.id, own.filter((run) => run > asked)]).toEqual([one.id, []]);
+    }
+  }
+});
+
 test("whom a newcomer settles, who takes its food and whom it chases is told, and sought by", () => {
   const shy: Plan = {
     ...community,

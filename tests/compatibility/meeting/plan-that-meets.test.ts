@@ -93,6 +93,20 @@ describe("a condition of a verdict, met at the press of a button", () => {
       expect(of(guppy, 2)).toEqual({ species: guppy, males: 5 });
     });
 
+    test("adds females where young are wanted, or where females stand in another group", () => {
+      const asked = { on: "group.count", of: 0, wanted: { min: 6 } } as const;
+      const raising: Plan = { ...plan, groups: [{ species: guppy, males: 3, raises: true }] };
+      expect(planThatMeets(asked, raising)?.groups[0]).toEqual({ ...raising.groups[0], females: 3 });
+      const apart: Plan = {
+        ...plan,
+        groups: [
+          { species: guppy, males: 2 },
+          { species: guppy, females: 1 },
+        ],
+      };
+      expect(planThatMeets(asked, apart)?.groups[0]).toEqual({ species: guppy, males: 2, females: 3 });
+    });
+
     test("adds females to males that chase each other, and to a single one", () => {
       expect(of(swordtail, 3)).toEqual({ species: swordtail, males: 3, females: 2 });
       expect(of(guppy, 1)).toEqual({ species: guppy, males: 1, females: 4 });

@@ -1,6 +1,9 @@
 import type { Cases } from "./cases";
 
-/** Common practice, no source: of each rule about two, ten pairs that keepers put together without it, and some that it parts. */
+/**
+ * Common practice, no source: of each rule about two, ten pairs that keepers put together without it, and some that it
+ * parts.
+ */
 export const pairs: Cases = {
   temperature: {
     silent: `

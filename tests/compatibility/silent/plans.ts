@@ -1,6 +1,9 @@
 import type { Cases } from "./cases";
 
-/** Common practice, no source: of each rule about a tank, ten ordinary ones of which it finds nothing wrong, and some that lack something. */
+/**
+ * Common practice, no source: of each rule about a tank, ten ordinary ones of which it finds nothing wrong, and some that
+ * lack something.
+ */
 export const plans: Cases = {
   "water-temperature": {
     silent: `

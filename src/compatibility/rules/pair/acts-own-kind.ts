@@ -108,7 +108,10 @@ function bullied(from: Doer): readonly ActAnswer[] {
   return restricts({ does: "chases", target: "own-kind" }, party, roomAndSight(2, area));
 }
 
-/** Whether there is an animal of its kind for the act to fall on: of two that breed, that is the mate of one who does it alone. */
+/**
+ * Whether there is an animal of its kind for the act to fall on: of two that breed, that is the mate of one who does it
+ * alone.
+ */
 function findsVictim({ when, doer, target }: Act, { count }: Kin): boolean {
   return !ofBrood(when) || count !== 2 || (doer !== undefined && target !== "own-sex");
 }

@@ -245,7 +245,7 @@ const scaled = ({ eats, tries, hunter, greatest }: HunterReach, part: number): H
 
 /**
  * Whether a hunter comes upon the prey: where both live, at the surface where the prey feeds, by night where it sleeps, and
- * upon all that is no fish, for it sits on leaves and panes at any height.
+ * upon all that is no fish: shrimps and snails sit on leaves and panes at any height.
  */
 const meets = (from: Hunter, to: Prey) =>
   to.party.kind !== "fish" ||

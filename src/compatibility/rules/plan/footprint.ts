@@ -9,7 +9,8 @@ import { isNearlyEnough } from "../shared/nearly-enough";
  * Is the floor large enough for the group, and wide enough to turn?
  *
  * Grown, and as many as belong together: a floor far too small is refused, and so is a tank narrower than the animal is
- * long, in which it cannot turn; to one as supple as an eel a part of its length will do. A floor that is hardly too small is worth knowing.
+ * long, in which it cannot turn; to one as supple as an eel a part of its length will do. A floor that is hardly too small
+ * is worth knowing.
  */
 export const footprint = /* @__PURE__ */ ownRule({
   id: "footprint",

@@ -15,7 +15,7 @@ const movedSurface = {
  *
  * On the hottest night water holds least oxygen and fish use most. If what it holds lasts through the night without any
  * exchange, nothing is said; else, or where nobody knows how warm or how much water it is, the surface must be moved.
- * Air breathers need a surface they can reach; where a plan says that leaves close it, nobody is let be.
+ * Air breathers need a surface they can reach; of others it is asked where the plan says that hardly any is open.
  */
 export const oxygen = /* @__PURE__ */ ownRule({
   id: "oxygen",

@@ -7,7 +7,7 @@ import { german } from "../../../../src/report/de";
 import { animal } from "../../animals";
 import { planBy } from "../../judging";
 
-const fish = animal("fish", {});
+const fish = animal("fish", { "reproduction.mode": "scatters-eggs" });
 const among = (...groups: readonly Omit<Group, "species">[]) =>
   planBy(
     bothSexes,
@@ -37,6 +37,23 @@ test("of crayfish females alone may do", () => {
       .findings.length;
   expect(crayfish({ females: 2 })).toBe(0);
   expect(crayfish({ males: 2 })).toBe(1);
+});
+
+test("one animal by itself lacks a mate, whatever it is", () => {
+  expect(among({ unsexed: 1, raises: true })).toEqual([["advisory", 0, {}]]);
+  expect(among({ juveniles: 1, raises: true })).toHaveLength(1);
+});
+
+test("females of livebearers bear by themselves, and snails are let be", () => {
+  const livebearer = animal("livebearer", { "reproduction.mode": "livebearer" });
+  const snail = animal("snail", {}, { kind: "snail" });
+  for (const [species, sexes, told] of [
+    [livebearer, { females: 1 }, 0],
+    [livebearer, { males: 2 }, 1],
+    [snail, { females: 3 }, 0],
+    [snail, { unsexed: 1 }, 0],
+  ] as const)
+    expect(planBy(bothSexes, [{ species, ...sexes, raises: true }]).findings).toHaveLength(told);
 });
 
 test("a keeper reads of it, and the outcome stays", () => {
