@@ -1,10 +1,11 @@
 /**
- * Verdicts and profiles in words: as text or Markdown, in a language and a system of units.
+ * Verdicts, advice and profiles in words: as text or Markdown, in a language and a system of units.
  *
  * @packageDocumentation
  */
 
 export { InvalidInputError } from "../errors";
+export type { AdviceDescribeOptions, AdviceWritingOptions } from "./describe/advice-written";
 export type { ReportPartName } from "./describe/blocks";
 export type { VerdictPart } from "./describe/checked-verdict";
 export {
@@ -16,6 +17,8 @@ export {
   sentenceIn,
   type WritingOptions,
 } from "./describe/describe";
+export { describeEntryOrder, describeEntryOrderIn } from "./describe/entry-order/describe-entry-order";
+export { describeFeedingPlan, describeFeedingPlanIn } from "./describe/feeding-plan/describe-feeding-plan";
 export {
   type ReportPart,
   type ReportPartsOptions,
@@ -23,7 +26,17 @@ export {
   reportPartsIn,
 } from "./describe/report-parts";
 export type { Figure, WriteQuantity } from "./figure";
+export type {
+  AdviceMessages,
+  AdviceWords,
+  FilterState,
+  ToldAnimals,
+  ToldEntry,
+  ToldNitrogen,
+  ToldOffering,
+} from "./messages/advice-messages";
 export { english } from "./messages/english";
+export { englishAdvice } from "./messages/english-advice";
 export { englishLawgivers } from "./messages/english-lawgivers";
 export { englishPages } from "./messages/english-page";
 export type { LawgiverNames } from "./messages/lawgiver-names";

@@ -1,10 +1,17 @@
 import { expect, describe as suite, test } from "vitest";
 import bettaSplendens from "vivary/catalog/betta-splendens";
 import danioRerio from "vivary/catalog/danio-rerio";
+import { entryOrder, feedingPlan } from "../../src/advice";
 import { assessPair, assessPlan } from "../../src/compatibility";
 import { InvalidInputError } from "../../src/errors";
 import { type Plan, safeParsePlan } from "../../src/plan";
-import { describe, profileMarkdown, sentence } from "../../src/report";
+import {
+  describe,
+  describeEntryOrder,
+  describeFeedingPlan,
+  profileMarkdown,
+  sentence,
+} from "../../src/report";
 import type { SpeciesProfile } from "../../src/species";
 import { hostileTexts } from "./hostile";
 
@@ -55,6 +62,23 @@ suite.each(hostileTexts)("%s in every text of a species", (_, text) => {
       expect(body).not.toMatch(/^(\d+[.)](\s|$)|[-=+])/);
     }
     expect(frame(page)).toEqual(frame(describe(assessPlan(planOf(harmless)), { format: "markdown" })));
+  });
+
+  test("breaks no advice in Markdown or plain text", () => {
+    const told = (of: SpeciesProfile, format: "text" | "markdown") => {
+      const plan = planOf(of);
+      return [
+        describeFeedingPlan(feedingPlan(plan), { format }),
+        describeEntryOrder(entryOrder(plan), plan, { format }),
+      ].join("\n");
+    };
+    const page = told(species, "markdown");
+    expect(page).not.toMatch(steering);
+    for (const body of bodies(page)) expect(body).not.toMatch(live);
+    expect(frame(page)).toEqual(frame(told(harmless, "markdown")));
+    const plain = told(species, "text");
+    expect(plain).not.toMatch(steering);
+    for (const line of plain.split("\n")) expect([...line].length).toBeLessThanOrEqual(80);
   });
 
   test("breaks no page of the species", () => {

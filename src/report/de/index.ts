@@ -6,5 +6,6 @@
  */
 
 export { german } from "../messages/german";
+export { germanAdvice } from "../messages/german-advice";
 export { germanLawgivers } from "../messages/german-lawgivers";
 export { germanPages } from "../messages/german-page";

@@ -19,7 +19,7 @@ export interface Naming {
   readonly named: (indices: readonly (number | undefined)[]) => Named;
 }
 
-export function namingOf({ parties }: Verdict, messages: Messages): Naming {
+export function namingOf({ parties }: Pick<Verdict, "parties">, messages: Messages): Naming {
   const { language } = messages;
   const lists = new Intl.ListFormat(language, { type: "conjunction" });
   const listed = (texts: readonly string[]) => lists.format(texts.filter(Boolean));

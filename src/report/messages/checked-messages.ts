@@ -1,5 +1,6 @@
 import { objectOf } from "../../checks";
 import { refusal } from "../../errors";
+import type { AdviceMessages } from "./advice-messages";
 import type { Messages } from "./messages";
 import type { PageMessages } from "./page-messages";
 
@@ -31,6 +32,16 @@ export function checkedPages(messages: PageMessages, subject: string): PageMessa
     checkedMessages(messages, subject).page,
     `${subject}.page`,
     "what pages say, as germanPages has it",
+  );
+  return messages;
+}
+
+/** The same of words that advice has too. */
+export function checkedAdvice(messages: AdviceMessages, subject: string): AdviceMessages {
+  objectOf(
+    checkedMessages(messages, subject).advice,
+    `${subject}.advice`,
+    "what advice says, as germanAdvice has it",
   );
   return messages;
 }

@@ -2,8 +2,8 @@ import { fileURLToPath } from "node:url";
 import { build } from "esbuild";
 import { describe, expect, test } from "vitest";
 import type { Verdict } from "../../../src/compatibility";
-import { describeIn, english, profileMarkdownIn, sentenceIn } from "../../../src/report";
-import { german, germanLawgivers, germanPages } from "../../../src/report/de";
+import { describeIn, english, englishAdvice, profileMarkdownIn, sentenceIn } from "../../../src/report";
+import { german, germanAdvice, germanLawgivers, germanPages } from "../../../src/report/de";
 import { escaped } from "../../../src/report/layout";
 import { classes, factAt, type SpeciesProfile, traitTable } from "../../../src/species";
 import { everyKind, pairVerdicts, planVerdicts } from "../verdicts";
@@ -119,6 +119,12 @@ const germanPageTexts = textsIn(germanPages.page).filter(
   (text) => text.length > 40 && ![...englishTexts, ...germanTexts].includes(text),
 );
 
+/** What advice alone says in German, and what it alone says in English. */
+const germanAdviceTexts = textsIn(germanAdvice.advice).filter(
+  (text) => text.length > 30 && ![...germanTexts, ...germanPageTexts].includes(text),
+);
+const englishAdviceTexts = textsIn(englishAdvice.advice).filter((text) => text.length > 30);
+
 /** What only forms say: places apart from those that have laws of their own. */
 const placesOnForms = Object.values(germanLawgivers).filter((text) => text.endsWith("anderswo"));
 
@@ -143,6 +149,26 @@ describe("an app in German", () => {
     expect(germanPageTexts.filter((text) => !page.includes(text))).toEqual([]);
     expect(placesOnForms).toHaveLength(3);
     expect(placesOnForms.filter((text) => code.includes(text) || page.includes(text))).toEqual([]);
+  });
+});
+
+describe("an app that tells verdicts", () => {
+  test("ships no word of advice, in English or German", async () => {
+    const code = await shipped(["describe", "sentence", "speciesPage"], ["german", "germanPages"]);
+    expect(germanAdviceTexts.length).toBeGreaterThan(2);
+    expect(englishAdviceTexts.length).toBeGreaterThan(2);
+    expect([...germanAdviceTexts, ...englishAdviceTexts].filter((text) => code.includes(text))).toEqual([]);
+  });
+});
+
+describe("an app that tells advice in German", () => {
+  test("ships German and no English, and nothing that judges", async () => {
+    const code = await shipped(["describeFeedingPlanIn", "describeEntryOrderIn"], ["germanAdvice"]);
+    expect(germanAdviceTexts.filter((text) => !code.includes(text))).toEqual([]);
+    const sentences = [...englishTexts, ...englishAdviceTexts].filter((text) => text.length > 30);
+    expect(sentences.length).toBeGreaterThan(20);
+    expect(sentences.filter((text) => code.includes(text))).toEqual([]);
+    expect(code).not.toContain("likelyPrey");
   });
 });
 

@@ -1,9 +1,12 @@
-import { englishPages, type PageMessages } from "../../../src/report";
+import { type AdviceMessages, englishAdvice, englishPages, type PageMessages } from "../../../src/report";
 
 const [open, close] = ["⟦", "⟧"];
 
 /** English in which every text that a language gives stands between marks. The tag of the language stays. */
 export const pseudo: PageMessages = { ...marked(englishPages), language: englishPages.language };
+
+/** The same with what advice says. */
+export const pseudoAdvice: AdviceMessages = { ...marked(englishAdvice), language: englishAdvice.language };
 
 function marked<Value>(value: Value): Value {
   if (typeof value === "string") return (value && open + value + close) as Value;

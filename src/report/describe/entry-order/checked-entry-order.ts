@@ -1,0 +1,51 @@
+import type { EntryOrder, EntryReason, EntryStep, NoEntryOrder } from "../../../advice";
+import { finite, listOf, objectOf, oneOf } from "../../../checks";
+import { ofPart, refusal } from "../../../errors";
+import type { Plan } from "../../../plan";
+import type { AdviceWords } from "../../messages/advice-messages";
+import { checkNitrogen } from "../checked-nitrogen";
+import { checkPlaces } from "../checked-places";
+import { outcomes } from "../checked-verdict";
+
+/** The order of entry itself, or an InvalidInputError where it is none that can be told, or is of another plan. */
+export const checkedEntryOrder = (
+  order: EntryOrder | NoEntryOrder,
+  { groups }: Plan,
+  { entry }: AdviceWords,
+): EntryOrder | NoEntryOrder =>
+  ofPart(["order"], () => {
+    const told = objectOf(order, "");
+    if (told.reason !== undefined) {
+      oneOf(told.reason, Object.keys(entry.none), "reason");
+      checkPlaces(told.groups, groups.length, "groups");
+      listOf(told.rules, "rules");
+      return order;
+    }
+    const { steps } = told;
+    for (const [index, step] of listOf(steps, "steps").entries())
+      ofPart(["steps", index], () => checkStep(step, groups.length, entry));
+    const moving = new Set(steps.flatMap((step) => step.groups));
+    if (moving.size !== groups.length)
+      throw refusal("steps", "an order of all groups of the plan", steps, "conflict");
+    return order;
+  });
+
+function checkStep(step: EntryStep, groups: number, { because: words }: AdviceWords["entry"]): void {
+  const { day, groups: moving, because, outcome, nitrogen } = objectOf(step, "");
+  finite(day, "day");
+  checkPlaces(moving, groups, "groups");
+  oneOf(outcome, outcomes, "outcome");
+  for (const [index, one] of listOf(because, "because").entries())
+    ofPart(["because", index], () => checkReason(one, groups, words));
+  if (nitrogen !== undefined) ofPart(["nitrogen"], () => checkNitrogen(nitrogen));
+}
+
+function checkReason(one: EntryReason, groups: number, words: AdviceWords["entry"]["because"]): void {
+  const { reason } = objectOf(one, "");
+  oneOf(reason, ["there-already", ...Object.keys(words)], "reason");
+  if ("day" in one && one.day !== undefined) finite(one.day, "day");
+  if ("length" in one) finite(one.length, "length");
+  if ("group" in one) checkPlaces([one.group], groups, "group");
+  if ("groups" in one) checkPlaces(one.groups, groups, "groups");
+  if ("rules" in one) listOf(one.rules, "rules");
+}

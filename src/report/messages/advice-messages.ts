@@ -1,0 +1,115 @@
+import type { EntryReason, NoEntryOrder } from "../../advice";
+import type { Outcome, RuleId, Words } from "../../compatibility";
+import type { Messages } from "./messages";
+
+/** Some animals in a sentence of advice. */
+export interface ToldAnimals {
+  /** What they are called. */
+  readonly who: string;
+  /** The same as the object of a verb. */
+  readonly whom: string;
+  /** Whether `who` takes the verb of several. */
+  readonly many: boolean;
+}
+
+/** Food as it is given once a day. */
+export interface ToldOffering {
+  readonly food: Words["food"];
+  readonly place: Words["zone"];
+  readonly light: Words["light"];
+  /** Whether it is given so that quicker animals do not get at it. */
+  readonly apart: boolean;
+  /** For whom it is meant. */
+  readonly for: ToldAnimals;
+  /** Who would take it from them; absent where nobody would. */
+  readonly from?: ToldAnimals;
+}
+
+/**
+ * What is known of a filter against the ammonia nitrogen that comes of food: the plan names none; it takes up none as it
+ * stands there; it surely takes up all; it surely does not; it may not; or it takes up all that is known of, which is not all.
+ */
+export type FilterState = "unnamed" | "unripe" | "enough" | "short" | "doubtful" | "untold";
+
+/** Ammonia nitrogen, mg a day, and what the filter does with it. */
+export interface ToldNitrogen {
+  /** What comes of the food. */
+  readonly given: string;
+  /** Whether that is all; else a least, without animals of which nobody knows how much they eat. */
+  readonly isWhole: boolean;
+  /** What the filter takes up; empty where the plan names none. */
+  readonly filter: string;
+  readonly state: FilterState;
+}
+
+/** Why some animals move in when they do. */
+export interface ToldEntry {
+  /** Those that move in. */
+  readonly animals: ToldAnimals;
+  /** Whether they are of more than one species, so that what is told may be true of but some of them. */
+  readonly mixed: boolean;
+  /** The others that the reason names; empty where it names none. */
+  readonly others: ToldAnimals;
+  /** The day that the reason names; absent where it names none. */
+  readonly day: number | undefined;
+  /** The total length that others have to grow to; empty where none has to. */
+  readonly length: string;
+  /** What is at stake, in a word or two each; empty where the reason names no rules. */
+  readonly topics: readonly string[];
+}
+
+/** What advice says in words: how to feed some animals, and who moves in when. */
+export interface AdviceWords {
+  /** Symbols of the weights of food and of what comes of it. */
+  readonly units: Readonly<Record<"g" | "mg", string>>;
+  readonly feeding: {
+    /** `amounts` heads what each group gets a day. */
+    readonly titles: Readonly<Record<"offerings" | "amounts" | "water", string>>;
+    /** How often so many offerings are given, one or several. */
+    readonly lead: (offerings: number) => string;
+    /** That a day a week is without food, or that none is. */
+    readonly rest: Readonly<Record<"day" | "none", string>>;
+    readonly offering: (told: ToldOffering) => string;
+    /** That no offering is known to reach some animals. */
+    readonly unreached: (told: ToldAnimals) => string;
+    /** What a group gets, listed with its numbers. */
+    readonly amount: (animals: string, amount: string) => string;
+    /** That nobody can tell, and of young why. */
+    readonly noAmount: (animals: string, young: boolean) => string;
+    /** That fish hardly eat in water so cold. */
+    readonly cold: string;
+    /** That an amount is all that a group gets of several offerings. */
+    readonly together: string;
+    /** How much more of frozen and live food it is. */
+    readonly heavier: string;
+    readonly nitrogen: (told: ToldNitrogen) => string;
+    /** The caution that ends the report. */
+    readonly closing: string;
+  };
+  readonly entry: {
+    /** From when days are counted. */
+    readonly lead: string;
+    /** Heads those that move in on a day; on none those that are there already. */
+    readonly title: (day: number | undefined) => string;
+    /** Those that move in, listed with their numbers. */
+    readonly animals: (listed: string) => string;
+    readonly because: {
+      readonly [Reason in Exclude<EntryReason["reason"], "there-already">]: (told: ToldEntry) => string;
+    };
+    /** What the plan is like with all that are in by then. */
+    readonly outcome: (outcome: Outcome) => string;
+    /** Of all that are in by then; never known to be all. */
+    readonly nitrogen: (told: ToldNitrogen) => string;
+    /** That there is no order, and why. */
+    readonly none: { readonly [Reason in NoEntryOrder["reason"]]: (told: ToldAnimals) => string };
+    /** What speaks against it, in a word or two each. */
+    readonly against: (topics: readonly string[]) => string;
+    /** What each rule is about, in a word or two. */
+    readonly topics: Readonly<Record<RuleId, string>>;
+  };
+}
+
+/** Everything that reports and advice say, in one language. */
+export interface AdviceMessages extends Messages {
+  readonly advice: AdviceWords;
+}

@@ -1,0 +1,175 @@
+import type { AdviceMessages, AdviceWords, ToldAnimals, ToldNitrogen } from "./advice-messages";
+import { english } from "./english";
+import { allOf, they, verb } from "./english-grammar";
+import { feedingHours, grown, offered, places } from "./english-words";
+import { sentenceCase as capital, spaced } from "./sentences";
+import { withAdvice } from "./with-advice";
+
+/** Foods that are called otherwise than by their word. */
+const foods: Readonly<Record<string, string>> = /* @__PURE__ */ (() => ({
+  ...offered,
+  "fallen-insects": "insects",
+  algae: "greens and algae",
+  ...grown,
+}))();
+
+/** What follows the ammonia nitrogen that is given. */
+const taken = ({ filter, state }: ToldNitrogen): string =>
+  ({
+    unnamed: "the plan names no filter.",
+    unripe: "the filter takes up none as it stands in the plan.",
+    enough: `the filter takes up ${filter}, which is enough.`,
+    short: `the filter takes up ${filter}, which is too little.`,
+    doubtful: `the filter takes up ${filter}, which may be too little.`,
+    untold: `the filter takes up ${filter}.`,
+  })[state];
+
+/** Of several species perhaps not all. */
+const of = ({ who, many }: ToldAnimals, mixed: boolean): Pick<ToldAnimals, "who" | "many"> =>
+  mixed ? { who: "some of these", many: true } : { who, many };
+
+/** Topics in brackets; nothing where there are none. */
+const bracketed = (topics: readonly string[]) => (topics.length > 0 ? ` (${topics.join("; ")})` : "");
+
+const words = (): AdviceWords => ({
+  units: { g: "g", mg: "mg" },
+  feeding: {
+    titles: {
+      offerings: "What to give",
+      amounts: "How much a day, as dry food: from just enough to plenty",
+      water: "What it does to the water",
+    },
+    lead: (offerings) =>
+      offerings === 1 ? "Feed once a day." : "Give each of these once a day, in this order.",
+    rest: {
+      day: "On one day a week give nothing (common practice).",
+      none: "Leave no day out: there are young, or young are wanted.",
+    },
+    offering: ({ food, place, light, apart, for: eaters, from }) => {
+      const given = `${foods[food] ?? spaced(food)} ${places[place]}, ${feedingHours[light]}`;
+      const how = apart ? ", where quicker animals do not get at it" : "";
+      const held = from
+        ? ` ${capital(from.who)} would take it: feed ${verb(from.many, "it", "them")} first elsewhere, or hold ${verb(from.many, "it", "them")} back.`
+        : "";
+      return `${capital(given)}${how}: for ${eaters.whom}.${held}`;
+    },
+    unreached: ({ who, many }) =>
+      `No food is known that is sure to reach ${who}: it is not known what, where or when ${they(many)} ${verb(many, "feeds", "feed")}, or what is quicker at food.`,
+    amount: (animals, amount) => `${animals}: ${amount}.`,
+    noAmount: (animals, young) =>
+      `${animals}: no figure is known${young ? "; young need several times as much for their weight as grown animals" : ""}.`,
+    cold: "Below 10 °C fish hardly eat, if at all.",
+    together: "Where animals are given several foods, it is all of these together.",
+    heavier: "Frozen and live food weighs four to five times as much.",
+    nitrogen: (told) =>
+      `The food${told.isWhole ? "" : ", as far as its amount is known,"} brings ${told.given} of ammonia nitrogen a day; ${taken(told)}`,
+    closing: "Individuals vary: watch that each animal eats, and take out what is left after a few minutes.",
+  },
+  entry: {
+    lead: "Days count from the day on which the tank is set up; each is the soonest that will do.",
+    title: (day) => (day === undefined ? "In the tank already" : `From day ${day}`),
+    animals: (listed) => `${listed}.`,
+    because: {
+      "filter-ripens": ({ day }) =>
+        `Fed with ammonia until animals are there, the filter is surely ripe by day ${day}.`,
+      quarantine: ({ day }) => `Quarantine ends on day ${day}.`,
+      "filter-follows": ({ day }) => `By day ${day} the filter takes up what those before give off.`,
+      "plants-grow-in": ({ day }) => `The plants have grown in by day ${day}.`,
+      "stated-day": ({ day }) => `The plan says day ${day} at the soonest.`,
+      "others-grow": ({ others, length, day }) =>
+        `First ${others.who} ${verb(others.many, "has", "have")} to measure ${length}${day === undefined ? "; nobody knows when that is" : `, likely by day ${day}`}: the length counts, not the day.`,
+      "others-first": ({ others, topics }) =>
+        `${capital(others.who)} ${verb(others.many, "has", "have")} to be there before${bracketed(topics)}.`,
+      "defends-place": ({ animals, mixed }) => {
+        const { who, many } = of(animals, mixed);
+        return `${capital(who)} ${verb(many, "defends", "defend")} a place, which later comers would have to win.`;
+      },
+      "may-eat": ({ animals, mixed, others }) =>
+        `${capital(of(animals, mixed).who)} may eat ${others.whom}, which ${verb(others.many, "knows", "know")} the tank by then.`,
+      together: () => "They come on one day, since none of them may come before the others.",
+    },
+    outcome: (outcome) =>
+      ({
+        suitable: "With all that are in by then the plan is suitable.",
+        conditional:
+          "With all that are in by then the plan is conditional: its report tells what must change.",
+        undetermined:
+          "With all that are in by then the plan is undetermined: something that decides it is not known.",
+        unsuitable: "With all that are in by then the plan is unsuitable.",
+      })[outcome],
+    nitrogen: (told) =>
+      `As far as known, those that are in by then give off ${told.given} of ammonia nitrogen a day once grown; ${taken(told)}`,
+    none: {
+      unsuitable: () => "No order of entry: the plan as a whole is unsuitable.",
+      "others-there": ({ who, many }) =>
+        `No order of entry: ${who} ${verb(many, "is", "are")} too short as yet for animals that live in the tank already.`,
+      "both-grow-first": ({ who }) =>
+        `No order of entry: each would have to grow before the others come (${who}).`,
+      "worse-before": ({ who, many }) =>
+        many
+          ? `No order of entry: whichever comes next (${who}), there is something against it that is not against the whole plan.`
+          : `No order of entry: there is something against the coming of ${who} that is not against the whole plan.`,
+      "not-found": ({ who }) =>
+        `No order of entry was found (${who}); of so many species not every order is tried.`,
+    },
+    against: (topics) => `What speaks against it: ${allOf(topics)}.`,
+    topics: {
+      temperature: "temperature",
+      ph: "pH",
+      "general-hardness": "hardness",
+      salinity: "salinity",
+      season: "a cool season",
+      flow: "current",
+      predation: "who eats whom",
+      "acts-own-kind": "fights with their own kind",
+      "acts-look-alike": "fights with those that look alike",
+      "acts-others": "attacks on others",
+      "fin-nipping": "nipped fins",
+      "mucus-grazing": "rasped slime coats",
+      "territory-contest": "contested places",
+      "size-and-pace": "large and restless company",
+      "feeding-competition": "quicker animals at food",
+      shyness: "restless company for shy animals",
+      interbreeding: "crossbreeding",
+      furnishing: "furnishing",
+      "water-temperature": "temperature",
+      "water-ph": "pH",
+      "water-hardness": "hardness",
+      "water-salinity": "salinity",
+      "cool-season": "a cool season",
+      "carbon-dioxide": "carbon dioxide",
+      oxygen: "oxygen",
+      "filter-nitrogen": "the filter",
+      "longest-run": "the length of the tank",
+      footprint: "the floor of the tank",
+      height: "the height of the tank",
+      zones: "crowding at one level",
+      territories: "room for territories",
+      "group-size": "the size of groups",
+      "sex-ratio": "males and females",
+      "both-sexes": "males and females",
+      cover: "cover",
+      "open-water": "room to swim",
+      ground: "the ground",
+      "hiding-places": "hiding places",
+      plants: "plants that have grown in",
+      "plants-at-risk": "plants at risk",
+      "settling-company": "calm company",
+      feeding: "food",
+      lid: "the lid",
+      "flow-places": "places with the right current",
+      sensitive: "what they cannot bear",
+      "caution-floor": "the weight on the floor",
+      "caution-electricity": "electricity",
+      "caution-devices": "devices",
+      "caution-hazards": "danger to people",
+      "caution-zoonoses": "germs that people catch",
+      "caution-law": "the law",
+      "caution-release": "release into the wild",
+      "conditions-exclude": "conditions that exclude each other",
+    },
+  },
+});
+
+/** What reports and advice say in English. */
+export const englishAdvice: AdviceMessages = /* @__PURE__ */ withAdvice(english, /* @__PURE__ */ words());

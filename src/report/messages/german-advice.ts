@@ -1,0 +1,172 @@
+import type { AdviceMessages, AdviceWords, ToldAnimals, ToldNitrogen } from "./advice-messages";
+import { german } from "./german";
+import { verb } from "./german-grammar";
+import { feedingHours, foods, places } from "./german-words";
+import { sentenceCase as capital } from "./sentences";
+import { withAdvice } from "./with-advice";
+
+// Names stand as subjects or objects, never after a preposition that asks for another case. Nobody is addressed.
+
+const foodOf = (food: keyof typeof foods) => (food === "fallen-insects" ? "Insekten" : foods[food]);
+
+/** What follows the ammonia nitrogen that is given. */
+const taken = ({ filter, state }: ToldNitrogen): string =>
+  ({
+    unnamed: "im Plan steht kein Filter.",
+    unripe: "der Filter baut, so wie er im Plan steht, nichts ab.",
+    enough: `der Filter baut ${filter} ab, das genügt.`,
+    short: `der Filter baut ${filter} ab, das ist zu wenig.`,
+    doubtful: `der Filter baut ${filter} ab, das kann zu wenig sein.`,
+    untold: `der Filter baut ${filter} ab.`,
+  })[state];
+
+/** Of several species perhaps not all. */
+const of = ({ who, many }: ToldAnimals, mixed: boolean): Pick<ToldAnimals, "who" | "many"> =>
+  mixed ? { who: "einige davon", many: true } : { who, many };
+
+/** Topics in brackets; nothing where there are none. */
+const bracketed = (topics: readonly string[]) => (topics.length > 0 ? ` (${topics.join("; ")})` : "");
+
+const words = (): AdviceWords => ({
+  units: { g: "g", mg: "mg" },
+  feeding: {
+    titles: {
+      offerings: "Was es gibt",
+      amounts: "Wie viel am Tag, als Trockenfutter: von knapp genug bis reichlich",
+      water: "Was es im Wasser bewirkt",
+    },
+    lead: (offerings) =>
+      offerings === 1 ? "Einmal am Tag füttern." : "Jedes davon einmal am Tag geben, in dieser Reihenfolge.",
+    rest: {
+      day: "An einem Tag der Woche nichts geben (gängige Praxis).",
+      none: "Keinen Tag auslassen: es sind Jungtiere dabei, oder Nachwuchs ist erwünscht.",
+    },
+    offering: ({ food, place, light, apart, for: eaters, from }) => {
+      const given = `${foodOf(food)} ${places[place]}, ${feedingHours[light]}`;
+      const how = apart ? ", abseits der Schnelleren" : "";
+      const held = from
+        ? ` ${capital(from.who)} ${verb(from.many, "würde", "würden")} es wegfressen: vorher anderswo füttern oder zurückhalten.`
+        : "";
+      return `${given}${how}: für ${eaters.whom}.${held}`;
+    },
+    unreached: ({ who, whom, many }) =>
+      `Es ist kein Futter bekannt, das ${whom} sicher erreicht: es ist nicht bekannt, was, wo oder wann ${who} ${verb(many, "frisst", "fressen")} oder was am Futter schneller ist.`,
+    amount: (animals, amount) => `${animals}: ${amount}.`,
+    noAmount: (animals, young) =>
+      `${animals}: keine Angabe bekannt${young ? "; Jungtiere brauchen, gemessen am Gewicht, mehrmals so viel wie ausgewachsene" : ""}.`,
+    cold: "Unter 10 °C fressen Fische kaum oder gar nicht.",
+    together: "Wo Tiere mehreres bekommen, gilt die Menge für alles zusammen.",
+    heavier: "Frost- und Lebendfutter wiegt das Vier- bis Fünffache.",
+    nitrogen: (told) =>
+      `Das Futter bringt${told.isWhole ? "" : ", soweit seine Menge bekannt ist,"} ${told.given} Ammoniumstickstoff am Tag; ${taken(told)}`,
+    closing:
+      "Einzelne Tiere sind verschieden: beobachten, ob jedes frisst, und herausnehmen, was nach wenigen Minuten übrig ist.",
+  },
+  entry: {
+    lead: "Die Tage zählen ab dem Einrichten des Beckens; jeder ist der früheste, der in Frage kommt.",
+    title: (day) => (day === undefined ? "Schon im Becken" : `Ab Tag ${day}`),
+    animals: (listed) => `${listed}.`,
+    because: {
+      "filter-ripens": ({ day }) =>
+        `Mit Ammonium versorgt, bis Tiere da sind, ist der Filter bis Tag ${day} sicher eingefahren.`,
+      quarantine: ({ day }) => `Die Quarantäne endet an Tag ${day}.`,
+      "filter-follows": ({ day }) => `Bis Tag ${day} baut der Filter ab, was die vorigen Tiere abgeben.`,
+      "plants-grow-in": ({ day }) => `Die Pflanzen sind bis Tag ${day} eingewachsen.`,
+      "stated-day": ({ day }) => `Der Plan sagt: frühestens Tag ${day}.`,
+      "others-grow": ({ others, length, day }) =>
+        `Zuerst ${verb(others.many, "muss", "müssen")} ${others.who} ${length} messen${day === undefined ? "; wann das ist, weiß niemand" : `, voraussichtlich bis Tag ${day}`}: die Länge zählt, nicht der Tag.`,
+      "others-first": ({ others, topics }) =>
+        `${capital(others.who)} ${verb(others.many, "muss", "müssen")} vorher da sein${bracketed(topics)}.`,
+      "defends-place": ({ animals, mixed }) => {
+        const { who, many } = of(animals, mixed);
+        return `${capital(who)} ${verb(many, "verteidigt", "verteidigen")} ein Revier, das später Kommende erst erobern müssten.`;
+      },
+      "may-eat": ({ animals, mixed, others }) => {
+        const { who, many } = of(animals, mixed);
+        return `${capital(who)} ${verb(many, "kann", "können")} ${others.whom} fressen; bis dahin ${verb(others.many, "kennt", "kennen")} ${others.many ? "diese" : "das Tier"} das Becken.`;
+      },
+      together: () => "Sie kommen an einem Tag, da keine davon vor den anderen kommen darf.",
+    },
+    outcome: (outcome) =>
+      ({
+        suitable: "Mit allen, die bis dahin da sind, ist der Plan geeignet.",
+        conditional:
+          "Mit allen, die bis dahin da sind, ist der Plan bedingt geeignet: was sich ändern muss, steht in seinem Bericht.",
+        undetermined:
+          "Mit allen, die bis dahin da sind, ist der Plan unentschieden: etwas Entscheidendes ist nicht bekannt.",
+        unsuitable: "Mit allen, die bis dahin da sind, ist der Plan ungeeignet.",
+      })[outcome],
+    nitrogen: (told) =>
+      `Soweit bekannt, geben die Tiere, die bis dahin da sind, ausgewachsen ${told.given} Ammoniumstickstoff am Tag ab; ${taken(told)}`,
+    none: {
+      unsuitable: () => "Keine Reihenfolge: der ganze Plan ist ungeeignet.",
+      "others-there": ({ who, many }) =>
+        `Keine Reihenfolge: ${who} ${verb(many, "ist", "sind")} noch zu klein für Tiere, die schon im Becken leben.`,
+      "both-grow-first": ({ who }) =>
+        `Keine Reihenfolge: jedes müsste wachsen, bevor die anderen kommen (${who}).`,
+      "worse-before": ({ who }) =>
+        `Keine Reihenfolge: was auch als Nächstes kommt (${who}), es spricht etwas dagegen, das nicht gegen den ganzen Plan spricht.`,
+      "not-found": ({ who }) =>
+        `Keine Reihenfolge gefunden (${who}); bei so vielen Arten werden nicht alle ausprobiert.`,
+    },
+    against: (topics) => `Dagegen spricht: ${topics.join(", ")}.`,
+    topics: {
+      temperature: "Temperatur",
+      ph: "pH-Wert",
+      "general-hardness": "Härte",
+      salinity: "Salzgehalt",
+      season: "kühle Jahreszeit",
+      flow: "Strömung",
+      predation: "wer wen frisst",
+      "acts-own-kind": "Kämpfe unter Artgenossen",
+      "acts-look-alike": "Kämpfe unter ähnlich Aussehenden",
+      "acts-others": "Übergriffe auf andere",
+      "fin-nipping": "Zupfen an Flossen",
+      "mucus-grazing": "Abraspeln der Schleimhaut",
+      "territory-contest": "Streit um Reviere",
+      "size-and-pace": "große und unruhige Gesellschaft",
+      "feeding-competition": "Schnellere am Futter",
+      shyness: "unruhige Gesellschaft für Scheue",
+      interbreeding: "Kreuzung",
+      furnishing: "Einrichtung",
+      "water-temperature": "Temperatur",
+      "water-ph": "pH-Wert",
+      "water-hardness": "Härte",
+      "water-salinity": "Salzgehalt",
+      "cool-season": "kühle Jahreszeit",
+      "carbon-dioxide": "Kohlendioxid",
+      oxygen: "Sauerstoff",
+      "filter-nitrogen": "Filter",
+      "longest-run": "Beckenlänge",
+      footprint: "Grundfläche",
+      height: "Beckenhöhe",
+      zones: "Gedränge auf einer Ebene",
+      territories: "Platz für Reviere",
+      "group-size": "Gruppengröße",
+      "sex-ratio": "Zahl der Männchen und Weibchen",
+      "both-sexes": "Zahl der Männchen und Weibchen",
+      cover: "Deckung",
+      "open-water": "Schwimmraum",
+      ground: "Bodengrund",
+      "hiding-places": "Verstecke",
+      plants: "eingewachsene Pflanzen",
+      "plants-at-risk": "Schaden an Pflanzen",
+      "settling-company": "ruhige Gesellschaft",
+      feeding: "Futter",
+      lid: "Abdeckung",
+      "flow-places": "Stellen mit passender Strömung",
+      sensitive: "Empfindlichkeiten",
+      "caution-floor": "Last auf dem Boden",
+      "caution-electricity": "Strom",
+      "caution-devices": "Geräte",
+      "caution-hazards": "Gefahr für Menschen",
+      "caution-zoonoses": "Keime, die auf Menschen übergehen",
+      "caution-law": "Recht",
+      "caution-release": "Aussetzen",
+      "conditions-exclude": "Bedingungen, die sich ausschließen",
+    },
+  },
+});
+
+/** What reports and advice say in German. */
+export const germanAdvice: AdviceMessages = /* @__PURE__ */ withAdvice(german, /* @__PURE__ */ words());
