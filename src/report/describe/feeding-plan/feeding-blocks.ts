@@ -40,7 +40,7 @@ const offeringTold = (
     ...(holdBack.length > 0 && { from: named(holdBack) }),
   });
 
-/** Foods that are weighed as they are, of another weight than dry ones. */
+/** Foods of which it takes more by weight than of dry ones. */
 const wet: readonly GivenOffering["food"][] = ["frozen", "live"];
 
 /** What each group gets a day, and what is to be known of these figures. */

@@ -173,6 +173,7 @@ describe("what is no feeding plan is refused by its path", () => {
       { ...community, offerings: [{ ...offering, food: "air" }] },
       /^feeding\.offerings\[0\]\.food/,
     ],
+    ["an offering that is none", { ...community, offerings: [undefined] }, /^feeding\.offerings\[0\]/],
     ["a group that is not there", { ...community, unreached: [9] }, /^feeding\.unreached/],
     ["one group too few", { ...community, groups: community.groups.slice(1) }, /^feeding\.groups/],
     [
