@@ -30,7 +30,7 @@ const isError = (name: string) => name.endsWith("Error");
 const { mixWater, weeklyChange, feedingPlan, entryOrder } = advice;
 const { totalLength, standardLength } = species;
 const { fieldsOf } = plans;
-const { sentence, describe: told } = report;
+const { sentence, describe: told, describeFeedingPlan, describeEntryOrder } = report;
 
 const exported: readonly (readonly [string, unknown])[] = Object.entries({
   ...ranges,
@@ -40,6 +40,7 @@ const exported: readonly (readonly [string, unknown])[] = Object.entries({
   ...load,
   ...{ mixWater, weeklyChange, feedingPlan, entryOrder, totalLength, standardLength, fieldsOf, sentence },
   describe: told,
+  ...{ describeFeedingPlan, describeEntryOrder },
 }).filter(([name]) => !isError(name));
 const isFunction = (entry: readonly [string, unknown]): entry is [string, AnyFunction] =>
   typeof entry[1] === "function";
@@ -102,6 +103,8 @@ const namesThePlace: ReadonlySet<string> = new Set([
   "fieldsOf",
   "sentence",
   "describe",
+  "describeFeedingPlan",
+  "describeEntryOrder",
 ]);
 
 /** Arguments that each function answers to, for every way of calling it. */
@@ -175,6 +178,11 @@ const goodArguments: Readonly<Record<string, readonly (readonly unknown[])[]>> =
   describe: [
     [spoken, { format: "markdown", units: "us" }],
     [spoken, { units: "metric" }],
+  ],
+  describeFeedingPlan: [[feedingPlan(stocked), { format: "markdown", units: "us" }]],
+  describeEntryOrder: [
+    [entryOrder(stocked), stocked, { units: "us" }],
+    [{ reason: "unsuitable", groups: [0], rules: ["predation"] }, stocked],
   ],
 };
 
@@ -363,6 +371,8 @@ const plan: Plan = { tank: { base: { shape: "rectangle", length: 80, width: 35 }
 const planned: Plan = { ...plan, groups: [{ species: danio, unsexed: 10 }] };
 const pair = [{ species: danio }, { species: danio }] as const;
 const verdict = compatibility.assessPair(...pair);
+const feeding = feedingPlan(planned);
+const order = entryOrder(planned);
 const tap = { generalHardness: 16 };
 const wanted = { generalHardness: { max: 20 } };
 const given = { nitrogen: 20, volume: 100 };
@@ -440,6 +450,10 @@ const misspelt: Readonly<Record<string, readonly (() => unknown)[]>> = {
   sentenceIn: [() => report.sentenceIn(report.english, verdict, lid, slip)],
   reportParts: [() => report.reportParts(verdict, slip)],
   reportPartsIn: [() => report.reportPartsIn(report.english, verdict, slip)],
+  describeFeedingPlan: [() => report.describeFeedingPlan(feeding, slip)],
+  describeFeedingPlanIn: [() => report.describeFeedingPlanIn(report.englishAdvice, feeding, slip)],
+  describeEntryOrder: [() => report.describeEntryOrder(order, planned, slip)],
+  describeEntryOrderIn: [() => report.describeEntryOrderIn(report.englishAdvice, order, planned, slip)],
   profileMarkdown: [() => report.profileMarkdown(danio, slip)],
   profileMarkdownIn: [() => report.profileMarkdownIn(report.english, danio, slip)],
   rangeChart: [() => report.rangeChart(profiles, axis, slip)],

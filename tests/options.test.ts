@@ -28,8 +28,13 @@ import {
 import type { Plan } from "../src/plan";
 import {
   describe as described,
+  describeEntryOrder,
+  describeEntryOrderIn,
+  describeFeedingPlan,
+  describeFeedingPlanIn,
   describeIn,
   english,
+  englishAdvice,
   englishPages,
   profileMarkdown,
   profileMarkdownIn,
@@ -57,6 +62,8 @@ const plan: Plan = {
 const [shy, bold] = [{ species: trichogasterLalius }, { species: danioRerio }];
 const profiles = [danioRerio, trichogasterLalius];
 const verdict = assessPair(shy, bold);
+const order = entryOrder(plan);
+const feeding = feedingPlan(plan);
 const lid = { on: "tank.lid", wanted: { oneOf: [true] } } as const;
 const followed = { on: "water.pH" } as const;
 const compared = { axes: ["water.pH"], measures: ["schoener"] } as const;
@@ -73,6 +80,10 @@ const calls: Readonly<Record<string, Call>> = {
   assessPlan: (options) => assessPlan(plan, options),
   assessPlanBy: (options) => assessPlanBy(pairRules, plan, options),
   describe: (options) => described(verdict, options),
+  describeEntryOrder: (options) => describeEntryOrder(order, plan, options),
+  describeEntryOrderIn: (options) => describeEntryOrderIn(englishAdvice, order, plan, options),
+  describeFeedingPlan: (options) => describeFeedingPlan(feeding, options),
+  describeFeedingPlanIn: (options) => describeFeedingPlanIn(englishAdvice, feeding, options),
   describeIn: (options) => describeIn(english, verdict, options),
   entryOrder: (options) => entryOrder(plan, options),
   feedingPlan: (options) => feedingPlan(plan, options),
@@ -174,6 +185,8 @@ test.each<readonly [string, string, unknown, string]>([
   ["speciesPage", "units", "ells", "word"],
   ["speciesPage", "format", "pdf", "word"],
   ["describe", "format", "pdf", "word"],
+  ["describeFeedingPlan", "format", "pdf", "word"],
+  ["describeEntryOrder", "units", "ells", "word"],
   ["speciesPage", "sources", 7, "type"],
   ["resolve", "only", 7, "type"],
 ])("%s says of its option %s that it stands among the options", (name, option, wrong, code) => {

@@ -48,7 +48,7 @@ function checkParty(party: VerdictParty, at: string): void {
 }
 
 /** Refuses what is no list of texts. */
-function checkTexts(texts: readonly string[], at: string): void {
+export function checkTexts(texts: readonly string[], at: string): void {
   for (const text of listOf(texts, at)) if (typeof text !== "string") throw refusal(at, "a text", text);
 }
 

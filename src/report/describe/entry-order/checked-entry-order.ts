@@ -5,7 +5,7 @@ import type { Plan } from "../../../plan";
 import type { AdviceWords } from "../../messages/advice-messages";
 import { checkNitrogen } from "../checked-nitrogen";
 import { checkPlaces } from "../checked-places";
-import { outcomes } from "../checked-verdict";
+import { checkTexts, outcomes } from "../checked-verdict";
 
 /** The order of entry itself, or an InvalidInputError where it is none that can be told, or is of another plan. */
 export const checkedEntryOrder = (
@@ -15,10 +15,10 @@ export const checkedEntryOrder = (
 ): EntryOrder | NoEntryOrder =>
   ofPart(["order"], () => {
     const told = objectOf(order, "");
-    if (told.reason !== undefined) {
+    if (!("steps" in told) || told.reason !== undefined) {
       oneOf(told.reason, Object.keys(entry.none), "reason");
       checkPlaces(told.groups, groups.length, "groups");
-      listOf(told.rules, "rules");
+      checkTexts(told.rules, "rules");
       return order;
     }
     const { steps } = told;
@@ -47,5 +47,5 @@ function checkReason(one: EntryReason, groups: number, words: AdviceWords["entry
   if ("length" in one) finite(one.length, "length");
   if ("group" in one) checkPlaces([one.group], groups, "group");
   if ("groups" in one) checkPlaces(one.groups, groups, "groups");
-  if ("rules" in one) listOf(one.rules, "rules");
+  if ("rules" in one) checkTexts(one.rules, "rules");
 }

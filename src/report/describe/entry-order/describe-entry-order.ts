@@ -42,12 +42,13 @@ export function describeEntryOrder(
 }
 
 /** An order of entry in the words of a language, as {@link describeEntryOrder} writes it, without shipping English. */
-export const describeEntryOrderIn = (
+export function describeEntryOrderIn(
   messages: AdviceMessages,
   order: EntryOrder | NoEntryOrder,
   plan: Plan,
   options: AdviceWritingOptions = {},
-): string =>
-  written(messages, options, plan, ["plan"], (adviser) =>
+): string {
+  return written(messages, options, plan, ["plan"], (adviser) =>
     entryBlocks(checkedEntryOrder(order, plan, messages.advice), plan, messages.closing, adviser),
   );
+}

@@ -34,7 +34,7 @@ function stepTold(step: EntryStep, before: EntryStep | undefined, plan: Plan, ad
   const { title, animals, outcome, nitrogen } = words.entry;
   const areThere = step.because.some(({ reason }) => reason === "there-already");
   return {
-    title: title(areThere ? undefined : step.day),
+    title: title(areThere ? undefined : Math.ceil(step.day)),
     items: [
       animals(listed(step.groups.map((group) => parties[group] ?? ""))),
       ...step.because.flatMap((one) => reasonTold(one, step, plan, adviser)),
@@ -57,7 +57,7 @@ function reasonTold(
       animals: named(groups),
       mixed: new Set(groups.map((group) => plan.groups[group]?.species.id)).size > 1,
       others: named(others),
-      day: "day" in one ? one.day : undefined,
+      day: "day" in one && one.day !== undefined ? Math.ceil(one.day) : undefined,
       length: "length" in one ? figure(upwards({ value: one.length })) : "",
       topics: "rules" in one ? topicsOf(one.rules, words) : [],
     }),

@@ -34,11 +34,13 @@ export function describeFeedingPlan(feeding: FeedingPlan, options: AdviceDescrib
 }
 
 /** A feeding plan in the words of a language, as {@link describeFeedingPlan} writes it, without shipping English. */
-export const describeFeedingPlanIn = (
+export function describeFeedingPlanIn(
   messages: AdviceMessages,
   feeding: FeedingPlan,
   options: AdviceWritingOptions = {},
-): string =>
-  written(messages, options, objectOf(feeding, "feeding").plan, ["feeding", "plan"], (adviser) =>
+): string {
+  const { plan } = objectOf(feeding, "feeding");
+  return written(messages, options, plan, ["feeding", "plan"], (adviser) =>
     feedingBlocks(checkedFeedingPlan(feeding), adviser),
   );
+}

@@ -110,6 +110,10 @@ describe("a reason for the place in an order", () => {
     );
   });
 
+  test("counts days in whole ones, and no sooner than the plan says", () => {
+    expect(because({ reason: "stated-day", day: 40.2 })).toBe("The plan says day 41 at the soonest.");
+  });
+
   test("is said of some where those that come are of several species", () => {
     expect(because({ reason: "defends-place" }, [1, 2])).toBe(
       "Some of these defend a place, which later comers would have to win.",
@@ -159,7 +163,8 @@ describe("what is no order of the plan is refused by its path", () => {
   const [step] = order.steps ?? [];
   test.each<readonly [string, unknown, RegExp]>([
     ["nothing", undefined, /^order: /],
-    ["an order without steps", {}, /^order\.steps/],
+    ["an order without steps", {}, /^order\.reason/],
+    ["an order whose steps are gone", { steps: undefined }, /^order\.steps/],
     ["the order of fewer groups", { steps: [step] }, /^order\.steps/],
     ["a group that is not there", { steps: [{ ...step, groups: [7] }] }, /^order\.steps\[0\]\.groups/],
     ["a reason nobody knows", { reason: "moon", groups: [], rules: [] }, /^order\.reason/],
