@@ -63,7 +63,8 @@ const words = (): AdviceWords => ({
     heavier: "Frozen and live food weighs four to five times as much.",
     nitrogen: (told) =>
       `The food${told.isWhole ? "" : ", as far as its amount is known,"} brings ${told.given} of ammonia nitrogen a day; ${taken(told)}`,
-    closing: "Individuals vary: watch that each animal eats, and take out what is left after a few minutes.",
+    closing:
+      "Individuals vary: watch that each animal eats. What is left of dry or frozen food after a few minutes was too much: take it out.",
   },
   entry: {
     lead: "Days count from the day on which the tank is set up; each is the soonest that will do.",

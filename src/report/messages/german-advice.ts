@@ -60,7 +60,7 @@ const words = (): AdviceWords => ({
     nitrogen: (told) =>
       `Das Futter bringt${told.isWhole ? "" : ", soweit seine Menge bekannt ist,"} ${told.given} Ammoniumstickstoff am Tag; ${taken(told)}`,
     closing:
-      "Einzelne Tiere sind verschieden: beobachten, ob jedes frisst, und herausnehmen, was nach wenigen Minuten übrig ist.",
+      "Einzelne Tiere sind verschieden: beobachten, ob jedes frisst. Was von Trocken- oder Frostfutter nach wenigen Minuten übrig ist, war zu viel: herausnehmen.",
   },
   entry: {
     lead: "Die Tage zählen ab dem Einrichten des Beckens; jeder ist der früheste, der in Frage kommt.",

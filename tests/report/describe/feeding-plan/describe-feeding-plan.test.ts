@@ -47,8 +47,8 @@ What it does to the water
 - The food brings 3.9 to 40 mg of ammonia nitrogen a day; the plan names no
   filter.
 
-Individuals vary: watch that each animal eats, and take out what is left after a
-few minutes.`);
+Individuals vary: watch that each animal eats. What is left of dry or frozen
+food after a few minutes was too much: take it out.`);
   });
 
   test("says the same in German, with decimal commas", () => {
