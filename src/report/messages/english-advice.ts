@@ -133,6 +133,7 @@ const words = (): AdviceWords => ({
       shyness: "restless company for shy animals",
       interbreeding: "crossbreeding",
       furnishing: "furnishing",
+      planting: "lost plants",
       "water-temperature": "temperature",
       "water-ph": "pH",
       "water-hardness": "hardness",

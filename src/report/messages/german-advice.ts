@@ -129,6 +129,7 @@ const words = (): AdviceWords => ({
       shyness: "unruhige Gesellschaft für Scheue",
       interbreeding: "Kreuzung",
       furnishing: "Einrichtung",
+      planting: "zerstörte Pflanzen",
       "water-temperature": "Temperatur",
       "water-ph": "pH-Wert",
       "water-hardness": "Härte",
