@@ -69,6 +69,7 @@ export interface AdviceWords {
     readonly lead: (offerings: number) => string;
     /** That a day a week is without food, or that none is. */
     readonly rest: Readonly<Record<"day" | "none", string>>;
+    /** Which food is given where, when and for whom. */
     readonly offering: (told: ToldOffering) => string;
     /** That no offering is known to reach some animals. */
     readonly unreached: (told: ToldAnimals) => string;
@@ -82,6 +83,7 @@ export interface AdviceWords {
     readonly together: string;
     /** How much more of frozen and live food it is. */
     readonly heavier: string;
+    /** What the food brings into the water, and what the filter does with it. */
     readonly nitrogen: (told: ToldNitrogen) => string;
     /** The caution that ends the report. */
     readonly closing: string;
@@ -93,15 +95,16 @@ export interface AdviceWords {
     readonly title: (day: number | undefined) => string;
     /** Those that move in, listed with their numbers. */
     readonly animals: (listed: string) => string;
-    readonly because: {
-      readonly [Reason in Exclude<EntryReason["reason"], "there-already">]: (told: ToldEntry) => string;
-    };
+    /** Why some move in when they do. */
+    readonly because: Readonly<
+      Record<Exclude<EntryReason["reason"], "there-already">, (told: ToldEntry) => string>
+    >;
     /** What the plan is like with all that are in by then. */
     readonly outcome: (outcome: Outcome) => string;
     /** Of all that are in by then; never known to be all. */
     readonly nitrogen: (told: ToldNitrogen) => string;
     /** That there is no order, and why. */
-    readonly none: { readonly [Reason in NoEntryOrder["reason"]]: (told: ToldAnimals) => string };
+    readonly none: Readonly<Record<NoEntryOrder["reason"], (told: ToldAnimals) => string>>;
     /** What speaks against it, in a word or two each. */
     readonly against: (topics: readonly string[]) => string;
     /** What each rule is about, in a word or two. */
