@@ -36,6 +36,11 @@ export const recalled: readonly Recalled[] = [
     settledBy: "Barlow 1968, on calm company in the open, in the orange chromide.",
   },
   {
+    file: "compatibility/rules/plan/both-sexes.ts",
+    what: "That females of livebearers keep sperm and bear for months.",
+    settledBy: "Constantz 1989, Reproductive biology of poeciliid fishes, in Meffe & Snelson.",
+  },
+  {
     file: "load/body-mass.ts",
     what: "That the factor a of length and weight lies between 0.001 and 0.1. It only bounds what is accepted.",
     settledBy: "Froese 2006, J. Appl. Ichthyol. 22:241-253, beyond its summary, which was read.",

@@ -22,13 +22,15 @@ export function verdictOf(
   const judged = gathered(said, ({ findings }) => findings);
   const met = gathered(said, (each) => each.met);
   const joint = jointConditions([...judged, ...met.filter(mayBeLost)]);
+  const asked = askedBy(joint, judged.length);
+  const mayExclude = outcome === "unsuitable" || outcome === "undetermined";
   return frozen({
     outcome,
     bounds,
     parties: subjects.map(({ party }) => verdictParty(party)),
     // The engine runs any rule; that a finding is of one of the library's or of an app's was checked with the rules.
     findings: [...judged, ...excluding] as readonly Finding[],
-    conditions: withExcludes(askedBy(joint, judged.length)),
+    conditions: mayExclude ? withExcludes(asked) : asked,
     met: met as readonly Finding[],
     open: rankQuestions(gathered(said, ({ judgements }) => judgements)),
     made: { version, data: dataVersion, rules: rules.map(({ id }) => id), thresholds },

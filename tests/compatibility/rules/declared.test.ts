@@ -220,6 +220,7 @@ function* plans(): Generator<Plan> {
     yield { tank: { ...furnished, ...big }, water, groups };
     const paired = [species, ...neighbours].map((other) => ({ species: other, males: 2, females: 1 }));
     yield { tank: { base: big.base }, groups: paired };
+    yield { tank: big, groups: [{ species, females: 2, raises: true }] };
     yield { tank: { base: big.base, cover: 1 }, groups: [{ species: biter, unsexed: 2 }] };
   }
 }
