@@ -105,7 +105,7 @@ export function pairFigures(): readonly Figure[] {
       target: 2,
       held: 30,
     },
-    { figure: "assessPair: kB taken", found: allocated(), target: 20, held: 130 },
+    { figure: "assessPair: kB taken", found: allocated(), target: 20, held: 135 },
     {
       figure: "outcomes of all pairs, as a share of their verdicts",
       found: time.outcomes / time.verdicts,
