@@ -32,7 +32,8 @@ function warmth(temperature: number): number {
 
 /**
  * Dry food for one grown fish that is kept and not fattened, in g a day: from what holds its mass to what adult
- * zebrafish in breeding-free upkeep are given. Frozen and live food weighs four to five times as much, for its water.
+ * zebrafish in breeding-free upkeep are given. Frozen and live food weighs four to five times as much, for its water
+ * (common practice, no source).
  * Young fish and breeders need several times as much: 5 to 6 % of the mass a day in trials with zebrafish (Lawrence et
  * al. 2012) and freshwater angelfish (Ribeiro et al. 2012). Upkeep falls and rises with the temperature; the upper end
  * falls with it in cooler water, where what is not eaten rots, and does not rise (common practice, no source). It stays

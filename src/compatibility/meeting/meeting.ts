@@ -207,8 +207,8 @@ function groupWith(
 }
 
 /**
- * More of its kind: where the sexes are known females, unless they have to be males, or several males live without any that
- * are no rivals, and no young are wanted: that may be by choice (common practice, no source).
+ * More of its kind: where the sexes are known females, unless they have to be males, or several males that are no rivals
+ * live without females, and no young are wanted: that may be by choice (common practice, no source).
  */
 function withMore(group: Group, more: number, party: PartyOf, sexAsked: () => Sex | undefined): Group {
   const { males = 0, females = 0, unsexed = 0, juveniles = 0 } = group;

@@ -1,5 +1,18 @@
 import type { Cases } from "./cases";
 
+/** Pairs that keepers furnish one tank for. */
+const keptInOneTank = `
+paracheirodon-innesi, hoplisoma-panda
+symphysodon-aequifasciatus, paracheirodon-axelrodi
+carassius-auratus, misgurnus-anguillicaudatus
+poecilia-reticulata, xiphophorus-maculatus
+astronotus-ocellatus, metynnis-argenteus
+labidochromis-caeruleus, maylandia-estherae
+danio-rerio, tanichthys-albonubes
+trichogaster-lalius, trigonostigma-heteromorpha
+ancistrus-cirrhosus, pterophyllum-scalare
+chromobotia-macracanthus, puntigrus-tetrazona`;
+
 /**
  * Common practice, no source: of each rule about two, ten pairs that keepers put together without it, and some that it
  * parts.
@@ -298,33 +311,13 @@ maylandia-estherae, labidochromis-caeruleus`,
 200x60x60: 1 male betta-splendens raises, 1 female betta-splendens, 1 male betta-imbellis, 1 female betta-imbellis`,
   },
   furnishing: {
-    silent: `
-paracheirodon-innesi, hoplisoma-panda
-symphysodon-aequifasciatus, paracheirodon-axelrodi
-carassius-auratus, misgurnus-anguillicaudatus
-poecilia-reticulata, xiphophorus-maculatus
-astronotus-ocellatus, metynnis-argenteus
-labidochromis-caeruleus, maylandia-estherae
-danio-rerio, tanichthys-albonubes
-trichogaster-lalius, trigonostigma-heteromorpha
-ancistrus-cirrhosus, pterophyllum-scalare
-chromobotia-macracanthus, puntigrus-tetrazona`,
+    silent: keptInOneTank,
     speaks: `
 balantiocheilos-melanopterus, hypancistrus-zebra
 cyprinus-rubrofuscus, danio-margaritatus`,
   },
   planting: {
-    silent: `
-paracheirodon-innesi, hoplisoma-panda
-symphysodon-aequifasciatus, paracheirodon-axelrodi
-carassius-auratus, misgurnus-anguillicaudatus
-poecilia-reticulata, xiphophorus-maculatus
-astronotus-ocellatus, metynnis-argenteus
-labidochromis-caeruleus, maylandia-estherae
-danio-rerio, tanichthys-albonubes
-trichogaster-lalius, trigonostigma-heteromorpha
-ancistrus-cirrhosus, pterophyllum-scalare
-chromobotia-macracanthus, puntigrus-tetrazona`,
+    silent: keptInOneTank,
     speaks: `
 amatitlania-nigrofasciata, dario-dario
 dario-dario, phractocephalus-hemioliopterus`,

@@ -37,21 +37,15 @@ export const oxygen = /* @__PURE__ */ ownRule({
   },
   judge: ({ from, plan, stock, thresholds }) => {
     const air = from["water.airBreathing"].kind;
-    const openSurface = { on: "tank.openSurface", wanted: { min: thresholds.openSurface } } as const;
-    if (air === "obligate")
-      return [{ weight: "restricting", measures: { air }, watchFor: "gasping", condition: openSurface }];
+    const opened = {
+      weight: "restricting",
+      watchFor: "gasping",
+      condition: { on: "tank.openSurface", wanted: { min: thresholds.openSurface } },
+    } as const;
+    if (air === "obligate") return [{ measures: { air }, ...opened }];
     const surface = plan["tank.openSurface"];
-    const closed =
-      surface !== undefined && surface < thresholds.openSurface
-        ? [
-            {
-              weight: "restricting",
-              measures: { surface },
-              watchFor: "gasping",
-              condition: openSurface,
-            } as const,
-          ]
-        : [];
+    const isClosed = surface !== undefined && surface < thresholds.openSurface;
+    const closed = isClosed ? [{ measures: { surface }, ...opened }] : [];
     const need = from["water.oxygenNeed"];
     const night = nightOf(
       {
