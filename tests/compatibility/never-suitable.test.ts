@@ -170,6 +170,14 @@ describe("of all pairs of the catalog", () => {
     expect(tried).toBeGreaterThan(100);
   });
 
+  test("none is told the same thing twice", () => {
+    const repeated = [...verdicts].filter(([, { findings }]) => {
+      const told = findings.map((finding) => JSON.stringify(finding));
+      return new Set(told).size < told.length;
+    });
+    expect(repeated.map(([[a, b]]) => `${a.id} beside ${b.id}`)).toEqual([]);
+  });
+
   test("each gets the same verdict, whoever is named first", () => {
     const differing: string[] = [];
     for (const [[a, b], verdict] of verdicts) {

@@ -26,6 +26,7 @@ import {
   judgeTowards,
   restricts,
   roomAndSight,
+  saidOnce,
 } from "../shared/judge-act";
 
 type Doer = SeenParty<
@@ -74,7 +75,7 @@ export const actsOthers = /* @__PURE__ */ ownRule({
   measures: actMeasures,
   judge: ({ from, to, thresholds }) => {
     const acts = sparingBySex(from, to, (doer, other) => actsOn(doer, other, thresholds));
-    return [...acts, ...bullied(from, to, thresholds)];
+    return saidOnce([...acts, ...bullied(from, to, thresholds)]);
   },
 });
 

@@ -17,6 +17,7 @@ import {
   onlyDisturbs,
   restricts,
   roomAndSight,
+  saidOnce,
   toKnow,
 } from "../shared/judge-act";
 
@@ -75,7 +76,7 @@ export const actsOwnKind = /* @__PURE__ */ ownRule({
     });
     const isOpen = mayWantMore(from) && meant.some((act) => isDeadly(act, from));
     if (isOpen && !answers.some(({ weight }) => weight === "blocking")) return "unknown";
-    return [...answers, ...doubted(answers, from), ...bullied(from)];
+    return saidOnce([...answers, ...doubted(answers, from), ...bullied(from)]);
   },
 });
 

@@ -107,6 +107,12 @@ export function deadly(
   return { weight: "restricting", measures: measuresOf(act, animals), watchFor: signOf(act), condition };
 }
 
+/** Answers about several acts; what two of them come to alike is said once. */
+export const saidOnce = (answers: readonly ActAnswer[]): readonly ActAnswer[] =>
+  answers.length < 2
+    ? answers
+    : [...new Map(answers.map((answer) => [JSON.stringify(answer), answer])).values()];
+
 /** Room and things that break the line of sight, for so many that would fight. */
 export const roomAndSight = (rivals: number, area: number | undefined): readonly GivenCondition[] => [
   { on: "tank.sightBreaks", wanted: { min: Math.max(rivals - 1, 1) } },

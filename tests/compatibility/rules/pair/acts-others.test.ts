@@ -56,6 +56,16 @@ test("killing blocks, and so does biting anyone at any time", () => {
   expect(weights(doing(atAny("bites", "always")), other())).toEqual(["blocking"]);
 });
 
+test("two acts that come to the same chase are told once", () => {
+  const acts: readonly Act[] = [atAny("chases"), { does: "chases", target: "smaller" }];
+  const found = pairBy(
+    actsOthers,
+    { species: doing(atAny("chases"), { "temperament.acts": acts }) },
+    { species: other() },
+  ).findings;
+  expect(found).toMatchObject([{ weight: "restricting", condition: cover }]);
+});
+
 test("chases need cover to get out of sight, bites when crowded as well", () => {
   expect(found(doing(atAny("chases")), other())).toMatchObject([{ weight: "restricting", condition: cover }]);
   expect(found(doing(atAny("bites", "crowded")), other())).toMatchObject([
