@@ -30,7 +30,7 @@ const isError = (name: string) => name.endsWith("Error");
 const { mixWater, weeklyChange, feedingPlan, entryOrder } = advice;
 const { totalLength, standardLength } = species;
 const { fieldsOf } = plans;
-const { sentence, describe: told, describeFeedingPlan, describeEntryOrder } = report;
+const { sentence, describe: told, describeFeedingPlan, describeEntryOrder, describeSuspects } = report;
 
 const exported: readonly (readonly [string, unknown])[] = Object.entries({
   ...ranges,
@@ -40,7 +40,7 @@ const exported: readonly (readonly [string, unknown])[] = Object.entries({
   ...load,
   ...{ mixWater, weeklyChange, feedingPlan, entryOrder, totalLength, standardLength, fieldsOf, sentence },
   describe: told,
-  ...{ describeFeedingPlan, describeEntryOrder },
+  ...{ describeFeedingPlan, describeEntryOrder, describeSuspects },
 }).filter(([name]) => !isError(name));
 const isFunction = (entry: readonly [string, unknown]): entry is [string, AnyFunction] =>
   typeof entry[1] === "function";
@@ -105,6 +105,7 @@ const namesThePlace: ReadonlySet<string> = new Set([
   "describe",
   "describeFeedingPlan",
   "describeEntryOrder",
+  "describeSuspects",
 ]);
 
 /** Arguments that each function answers to, for every way of calling it. */
@@ -179,6 +180,7 @@ const goodArguments: Readonly<Record<string, readonly (readonly unknown[])[]>> =
     [spoken, { format: "markdown", units: "us" }],
     [spoken, { units: "metric" }],
   ],
+  describeSuspects: [[advice.suspects(stocked, advice.seenSigns), stocked, { units: "us" }]],
   describeFeedingPlan: [[feedingPlan(stocked), { format: "markdown", units: "us" }]],
   describeEntryOrder: [
     [entryOrder(stocked), stocked, { units: "us" }],
@@ -373,6 +375,7 @@ const pair = [{ species: danio }, { species: danio }] as const;
 const verdict = compatibility.assessPair(...pair);
 const feeding = feedingPlan(planned);
 const order = entryOrder(planned);
+const suspected = advice.suspects(planned, ["hiding"]);
 const tap = { generalHardness: 16 };
 const wanted = { generalHardness: { max: 20 } };
 const given = { nitrogen: 20, volume: 100 };
@@ -454,6 +457,8 @@ const misspelt: Readonly<Record<string, readonly (() => unknown)[]>> = {
   describeFeedingPlanIn: [() => report.describeFeedingPlanIn(report.englishAdvice, feeding, slip)],
   describeEntryOrder: [() => report.describeEntryOrder(order, planned, slip)],
   describeEntryOrderIn: [() => report.describeEntryOrderIn(report.englishAdvice, order, planned, slip)],
+  describeSuspects: [() => report.describeSuspects(suspected, planned, slip)],
+  describeSuspectsIn: [() => report.describeSuspectsIn(report.englishAdvice, suspected, planned, slip)],
   profileMarkdown: [() => report.profileMarkdown(danio, slip)],
   profileMarkdownIn: [() => report.profileMarkdownIn(report.english, danio, slip)],
   rangeChart: [() => report.rangeChart(profiles, axis, slip)],

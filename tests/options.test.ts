@@ -33,6 +33,8 @@ import {
   describeFeedingPlan,
   describeFeedingPlanIn,
   describeIn,
+  describeSuspects,
+  describeSuspectsIn,
   english,
   englishAdvice,
   englishPages,
@@ -64,6 +66,7 @@ const profiles = [danioRerio, trichogasterLalius];
 const verdict = assessPair(shy, bold);
 const order = entryOrder(plan);
 const feeding = feedingPlan(plan);
+const suspected = suspects(plan, ["hiding"]);
 const lid = { on: "tank.lid", wanted: { oneOf: [true] } } as const;
 const followed = { on: "water.pH" } as const;
 const compared = { axes: ["water.pH"], measures: ["schoener"] } as const;
@@ -85,6 +88,8 @@ const calls: Readonly<Record<string, Call>> = {
   describeFeedingPlan: (options) => describeFeedingPlan(feeding, options),
   describeFeedingPlanIn: (options) => describeFeedingPlanIn(englishAdvice, feeding, options),
   describeIn: (options) => describeIn(english, verdict, options),
+  describeSuspects: (options) => describeSuspects(suspected, plan, options),
+  describeSuspectsIn: (options) => describeSuspectsIn(englishAdvice, suspected, plan, options),
   entryOrder: (options) => entryOrder(plan, options),
   feedingPlan: (options) => feedingPlan(plan, options),
   leastTank: (options) => leastTank(plan.groups, options),

@@ -1,7 +1,7 @@
 import { expect, describe as suite, test } from "vitest";
 import bettaSplendens from "vivary/catalog/betta-splendens";
 import danioRerio from "vivary/catalog/danio-rerio";
-import { entryOrder, feedingPlan } from "../../src/advice";
+import { entryOrder, feedingPlan, seenSigns, suspects } from "../../src/advice";
 import { assessPair, assessPlan } from "../../src/compatibility";
 import { InvalidInputError } from "../../src/errors";
 import { type Plan, safeParsePlan } from "../../src/plan";
@@ -9,6 +9,7 @@ import {
   describe,
   describeEntryOrder,
   describeFeedingPlan,
+  describeSuspects,
   profileMarkdown,
   sentence,
 } from "../../src/report";
@@ -70,6 +71,7 @@ suite.each(hostileTexts)("%s in every text of a species", (_, text) => {
       return [
         describeFeedingPlan(feedingPlan(plan), { format }),
         describeEntryOrder(entryOrder(plan), plan, { format }),
+        describeSuspects(suspects(plan, seenSigns), plan, { format }),
       ].join("\n");
     };
     const page = told(species, "markdown");

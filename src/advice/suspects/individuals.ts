@@ -15,7 +15,7 @@ export interface OfIndividuals {
   readonly individual: {
     /** The index of the group. */
     readonly group: number;
-    readonly temper: Temper;
+    readonly temper: Exclude<Temper, "typical">;
   };
 }
 

@@ -3,13 +3,11 @@ import { ofPart, type Problem } from "../../errors";
 import type { Plan } from "../../plan";
 import { type CheckedPlan, checkedPlan } from "../../plan/inner";
 import type { PartialRange } from "../../ranges";
-import type { WriteQuantity } from "../figure";
 import { type Block, markdown, plainText } from "../layout";
-import type { AdviceMessages, AdviceWords, ToldAnimals } from "../messages/advice-messages";
+import type { AdviceMessages, AdviceWords } from "../messages/advice-messages";
 import { checkedAdvice } from "../messages/checked-messages";
-import { quantityWriter, type UnitSystem } from "../quantities";
-import { type Naming, namingOf } from "./naming";
-import { partiesTold } from "./parties-told";
+import type { UnitSystem } from "../quantities";
+import { type Sayer, sayerOf } from "./teller";
 
 /** How advice is written in a language that is given. */
 export interface AdviceWritingOptions {
@@ -25,14 +23,9 @@ export interface AdviceDescribeOptions extends AdviceWritingOptions {
   readonly messages?: AdviceMessages | undefined;
 }
 
-/** Puts advice on one plan into sentences of one language. */
-export interface Adviser {
+/** Puts advice on one plan into sentences of one language; its parties are the groups. */
+export interface Adviser extends Sayer {
   readonly words: AdviceWords;
-  /** All groups with their numbers. */
-  readonly parties: readonly string[];
-  readonly named: (groups: readonly number[]) => ToldAnimals;
-  readonly listed: Naming["listed"];
-  readonly figure: WriteQuantity;
   /** A weight to two digits. */
   readonly weight: (range: PartialRange, unit: keyof AdviceWords["units"]) => string;
 }
@@ -51,26 +44,19 @@ export function written(
   refuseOthers(others);
   checkedAdvice(messages, "messages");
   oneOf(format, Object.keys(formats), "options.format");
-  const figure = quantityWriter(messages, units);
   const checked = ofPart(at, () => checkedPlan(plan));
-  return formats[format](blocksOf(adviserOf(checked, messages, figure)));
+  return formats[format](blocksOf(adviserOf(checked, messages, units)));
 }
 
-function adviserOf({ parties }: CheckedPlan, messages: AdviceMessages, figure: WriteQuantity): Adviser {
-  const verdict = {
-    parties: parties.map(({ animals, species: { taxonomy, names } }) => ({
-      ...animals,
-      name: taxonomy.name,
-      names,
-    })),
-  };
-  const naming = namingOf(verdict, messages);
+function adviserOf({ parties }: CheckedPlan, messages: AdviceMessages, units: UnitSystem): Adviser {
+  const animals = parties.map(({ animals, species: { taxonomy, names } }) => ({
+    ...animals,
+    name: taxonomy.name,
+    names,
+  }));
   return {
+    ...sayerOf({ parties: animals }, messages, units),
     words: messages.advice,
-    parties: partiesTold({ verdict, messages, figure, ...naming }),
-    named: naming.named,
-    listed: naming.listed,
-    figure,
     weight: (range, unit) => weightIn(messages, range, unit),
   };
 }

@@ -136,7 +136,7 @@ export function blocksOf(
       : [
           {
             part: "remedies" as const,
-            ...remediesTold(checkedRemedies(remedies, verdict, messages), teller, messages),
+            ...remediesTold(checkedRemedies(remedies, verdict, messages), verdict, teller, messages),
           },
         ]),
     {

@@ -1,7 +1,7 @@
-import { lengthTold, type NamingMeans } from "./means";
+import { lengthTold, type Means } from "./means";
 
 /** All parties with their numbers; those of a pair that are alike once. */
-export function partiesTold(means: NamingMeans): readonly string[] {
+export function partiesTold(means: Means): readonly string[] {
   const { verdict, messages, kinds } = means;
   const texts = verdict.parties.map((party, index) => {
     const { name: scientific, sex, stage, temper, count, males, females } = party;

@@ -10,9 +10,9 @@ import type { Means } from "./means";
 export type Questions = readonly [OpenQuestion, ...OpenQuestion[]];
 
 /** What questions of one topic ask, as a part of a sentence. */
-export function questionTold(alike: Questions, means: Means): string {
+export function questionTold(alike: Questions, verdict: Verdict, means: Means): string {
   const [question] = alike;
-  const { verdict, messages, figure, named } = means;
+  const { messages, figure, named } = means;
   const { who, many } = named(alike.map(({ of }) => of));
   const { open, traits } = messages;
   switch (question.reason) {

@@ -1,35 +1,58 @@
 import type { Move, Remedies, Remedy } from "../../advice";
-import type { Changed } from "../../compatibility";
+import type { Changed, Verdict } from "../../compatibility";
 import type { Group, Plan } from "../../plan";
 import { headcount } from "../../plan/inner";
 import type { RectangleBase } from "../../tank";
 import { convert } from "../../units";
 import type { Block } from "../layout";
+import { isOfLawThere } from "../matters/by-rule";
 import type { Messages } from "../messages/messages";
 import { nameIn } from "../names";
 import { partTold } from "./part-told";
 import type { Teller } from "./teller";
 import { figureOf, isOfWater, waterAsked } from "./water-asked";
 
+/** Tells of a verdict, and why whoever leaves a plan may have to. */
+interface LeavingTeller extends Teller {
+  /** Whether the animals of a party kill or wound each other, whatever the tank. */
+  readonly areRivals: (of: number | undefined) => boolean;
+  /** Whether a law of the place where the tank stands names a party. */
+  readonly isNamedByLaw: (of: number | undefined) => boolean;
+}
+
 /** What would help, in words. Its groups are the parties of the verdict. */
-export function remediesTold(remedies: Remedies, teller: Teller, messages: Messages): Block {
+export function remediesTold(
+  remedies: Remedies,
+  { findings }: Verdict,
+  teller: Teller,
+  messages: Messages,
+): Block {
   const { remedies: all, obstacle } = remedies;
   const { titles, remedy: words } = messages;
-  const told = all.flatMap((remedy) => remedyTold(remedy, teller, messages));
+  const leaving: LeavingTeller = {
+    ...teller,
+    areRivals: (of) =>
+      findings.some(
+        ({ rule, weight, from, to }) =>
+          rule === "acts-own-kind" && weight === "blocking" && from === of && to === of,
+      ),
+    isNamedByLaw: (of) => findings.some((finding) => finding.from === of && isOfLawThere(finding)),
+  };
+  const told = all.flatMap((remedy) => remedyTold(remedy, leaving, messages));
   if (told.length > 0)
     return { title: told.length > 1 ? titles.remedies : titles.remedy, items: [...new Set(told)] };
   return { title: titles.remedy, items: obstacle ? [words.none(partTold(obstacle, teller, messages))] : [] };
 }
 
 /** A remedy as a sentence; none where it only sees to what the plan does not say, which is told by itself. */
-function remedyTold(remedy: Remedy, teller: Teller, messages: Messages): readonly string[] {
+function remedyTold(remedy: Remedy, teller: LeavingTeller, messages: Messages): readonly string[] {
   const steps = remedy.moves.flatMap((move) => stepsOf(move, remedy, teller, messages));
   if (steps.length === 0) return [];
   return [teller.capital(messages.remedy.all([...new Set(steps)], remedy.outcome))];
 }
 
 /** What a move of a remedy does, as clauses that command. */
-function stepsOf(move: Move, remedy: Remedy, teller: Teller, messages: Messages): readonly string[] {
+function stepsOf(move: Move, remedy: Remedy, teller: LeavingTeller, messages: Messages): readonly string[] {
   const { remedy: words } = messages;
   const { kind, of, moved, change, meets } = move;
   if (kind === "form") return [formTaken(move, remedy, teller, messages)];

@@ -1,16 +1,21 @@
 import type { Finding } from "../../compatibility";
 
-/** Findings that differ only in the parties they are about; at least one. */
-export type Alike = readonly [Finding, ...Finding[]];
+type Several<Item> = readonly [Item, ...Item[]];
 
-/** Findings by what they are alike in: those of one key are told in one sentence. */
-export function alikeIn(findings: readonly Finding[], keyOf: (finding: Finding) => object): readonly Alike[] {
-  const alike = new Map<string, [Finding, ...Finding[]]>();
-  for (const finding of findings) {
-    const key = JSON.stringify(keyOf(finding));
+/** Findings that differ only in the parties they are about; at least one. */
+export type Alike = Several<Finding>;
+
+/** Items by what they are alike in: those of one key are told together. */
+export function alikeIn<Item>(
+  items: readonly Item[],
+  keyOf: (item: Item) => unknown,
+): readonly Several<Item>[] {
+  const alike = new Map<string, [Item, ...Item[]]>();
+  for (const item of items) {
+    const key = JSON.stringify(keyOf(item));
     const known = alike.get(key);
-    if (known) known.push(finding);
-    else alike.set(key, [finding]);
+    if (known) known.push(item);
+    else alike.set(key, [item]);
   }
   return [...alike.values()];
 }

@@ -11,7 +11,7 @@ import { hardlyRight, plannedWaterRules, sharedWaterRules, waterOf } from "./wat
  * What may differ in reasons that are told together: whom they fall on; or whom they are about, where they fall on nobody,
  * on their own kind, or on young.
  */
-function overParties(finding: Finding) {
+export function overParties(finding: Finding) {
   const whole: object = finding;
   const alike = { ...whole, basis: undefined, traits: undefined, condition: undefined };
   if (isOfYoung(finding)) return { ...alike, from: undefined };

@@ -1,5 +1,6 @@
-import type { EntryReason, NoEntryOrder } from "../../advice";
+import type { EntryReason, Look, NoEntryOrder, SeenSign, Suspect } from "../../advice";
 import type { Outcome, RuleId, Words } from "../../compatibility";
+import type { Temper } from "../../plan";
 import type { Messages } from "./messages";
 
 /** Some animals in a sentence of advice. */
@@ -58,7 +59,23 @@ export interface ToldEntry {
   readonly topics: readonly string[];
 }
 
-/** What advice says in words: how to feed some animals, and who moves in when. */
+/** What may be behind what is seen. */
+export interface ToldSuspect {
+  /** What would be behind it: one or more sentences, the first without a capital. */
+  readonly reason: string;
+  /** What it explains of several things that are seen; empty where it explains all. */
+  readonly signs: readonly string[];
+  readonly act: Suspect["act"]["do"];
+  /** How to see to it, a clause that commands; empty where the reason says it, or there is nothing to see to. */
+  readonly clause: string;
+  /** What these animals would have to be like; absent where it is not about individuals. */
+  readonly individuals?: {
+    readonly animals: ToldAnimals;
+    readonly temper: Exclude<Temper, "typical">;
+  };
+}
+
+/** What advice says in words: how to feed some animals, who moves in when, and what may be behind what is seen. */
 export interface AdviceWords {
   /** Symbols of the weights of food and of what comes of it. */
   readonly units: Readonly<Record<"g" | "mg", string>>;
@@ -109,6 +126,20 @@ export interface AdviceWords {
     readonly against: (topics: readonly string[]) => string;
     /** What each rule is about, in a word or two. */
     readonly topics: Readonly<Record<RuleId, string>>;
+  };
+  readonly suspects: {
+    /** Heads what may be behind these signs, the likeliest first. */
+    readonly lead: (signs: readonly string[]) => string;
+    /** That nothing explains what is seen. */
+    readonly none: string;
+    /** What is seen, in a word or two. */
+    readonly signs: Readonly<Record<SeenSign, string>>;
+    /** What to look at, which heads what that would show. */
+    readonly looks: Readonly<Record<Look, string>>;
+    /** What may be behind it, and what to do if it is so. */
+    readonly suspect: (told: ToldSuspect) => string;
+    /** That it may be illness, of which no rule knows. */
+    readonly illness: string;
   };
 }
 

@@ -1,8 +1,8 @@
-import type { AdviceMessages, AdviceWords, ToldAnimals, ToldNitrogen } from "./advice-messages";
+import type { AdviceMessages, AdviceWords, ToldAnimals, ToldNitrogen, ToldSuspect } from "./advice-messages";
 import { english } from "./english";
 import { allOf, they, verb } from "./english-grammar";
 import { feedingHours, grown, offered, places } from "./english-words";
-import { sentenceCase as capital, spaced } from "./sentences";
+import { sentenceCase as capital, spaced, stopped } from "./sentences";
 import { withAdvice } from "./with-advice";
 
 /** Foods that are called otherwise than by their word. */
@@ -30,6 +30,14 @@ const of = ({ who, many }: ToldAnimals, mixed: boolean): Pick<ToldAnimals, "who"
 
 /** Topics in brackets; nothing where there are none. */
 const bracketed = (topics: readonly string[]) => (topics.length > 0 ? ` (${topics.join("; ")})` : "");
+
+/** What individuals would have to be like, as a clause. */
+const tempered = ({ animals: { who, many }, temper }: NonNullable<ToldSuspect["individuals"]>): string =>
+  ({
+    shyer: `${who} ${verb(many, "is", "are")} shyer than most`,
+    bolder: `${who} ${verb(many, "is", "are")} bolder than most`,
+    bully: `${who} ${verb(many, "is a bully", "are bullies")}`,
+  })[temper];
 
 const words = (): AdviceWords => ({
   units: { g: "g", mg: "mg" },
@@ -170,6 +178,52 @@ const words = (): AdviceWords => ({
       "caution-release": "release into the wild",
       "conditions-exclude": "conditions that exclude each other",
     },
+  },
+  suspects: {
+    lead: (signs) => `What may be behind ${allOf(signs)}, by what to look at; the likeliest comes first.`,
+    none: "No rule explains it by this plan. Ask a vet: it may be illness, of which no rule knows.",
+    signs: {
+      ...english.signs,
+      listless: "listless animals",
+      "dug-up-plants": "dug-up plants",
+      "eaten-plants": "eaten plants",
+    },
+    looks: {
+      "measure-temperature": "Measure the temperature",
+      "measure-ph": "Measure the pH",
+      "measure-hardness": "Measure the hardness",
+      "measure-salinity": "Measure the salinity",
+      "measure-ammonia-and-nitrite": "Measure ammonia and nitrite",
+      "surface-at-dawn": "Look who hangs at the surface before the lights are on, and whether it is moved",
+      "who-chases-whom": "Watch from a distance for half an hour by day: who chases whom?",
+      "who-bites-whom": "Watch from a distance for half an hour by day: who bites whom?",
+      "by-night": "Look with a dim light two hours after dark",
+      "who-eats": "Look who gets to the food, and who does not",
+      "count-and-measure": "Count the animals and see how long they are, mouths beside prey",
+      "around-the-tank": "Look at the floor around the tank, at gaps in the lid, into the filter",
+      spawning: "Look for pairs and eggs, and for who guards them",
+      "places-to-hide": "See whether each finds a place to hide, and who is driven from it",
+      "room-to-swim": "See how much room they have to swim",
+      current: "See whom the current drives about",
+      ground: "See how sharp the ground is, and how deep",
+      plants: "Look at the roots and edges of the plants, and for who is at them",
+      company: "Count the animals of each kind, and see who comes out with whom",
+      "males-and-females": "Count males and females",
+      "the-animals": "Watch the animals, by day and by night",
+    },
+    suspect: ({ reason, signs, act, clause, individuals }) => {
+      const cause = individuals ? `if ${tempered(individuals)}: ${reason}` : reason;
+      const what = {
+        meet: clause ? `${capital(clause)}.` : "See to that.",
+        check: `The plan sees to it; make sure that the tank does${clause && `: ${clause}`}.`,
+        part: "Part them for good, at once.",
+        rehouse: "It takes a tank or water that suits.",
+        watch: "Keepers bear with it, or it passes: watch whether it gets worse.",
+      }[act];
+      return `${stopped(capital(cause), `${bracketed(signs)}.`)} ${what}`;
+    },
+    illness:
+      "It may be illness all the same, of which no rule knows: ask a vet about animals that look ill, or that do not recover.",
   },
 });
 

@@ -1,8 +1,8 @@
-import type { AdviceMessages, AdviceWords, ToldAnimals, ToldNitrogen } from "./advice-messages";
+import type { AdviceMessages, AdviceWords, ToldAnimals, ToldNitrogen, ToldSuspect } from "./advice-messages";
 import { german } from "./german";
 import { verb } from "./german-grammar";
 import { feedingHours, foods, places } from "./german-words";
-import { sentenceCase as capital } from "./sentences";
+import { sentenceCase as capital, stopped } from "./sentences";
 import { withAdvice } from "./with-advice";
 
 // Names stand as subjects or objects, never after a preposition that asks for another case. Nobody is addressed.
@@ -26,6 +26,14 @@ const of = ({ who, many }: ToldAnimals, mixed: boolean): Pick<ToldAnimals, "who"
 
 /** Topics in brackets; nothing where there are none. */
 const bracketed = (topics: readonly string[]) => (topics.length > 0 ? ` (${topics.join("; ")})` : "");
+
+/** What individuals would have to be like, as a clause whose verb comes last. */
+const tempered = ({ animals: { who, many }, temper }: NonNullable<ToldSuspect["individuals"]>): string =>
+  ({
+    shyer: `${who} scheuer ${verb(many, "ist", "sind")} als die meisten`,
+    bolder: `${who} mutiger ${verb(many, "ist", "sind")} als die meisten`,
+    bully: `${who} andere ${verb(many, "drangsaliert", "drangsalieren")}`,
+  })[temper];
 
 const words = (): AdviceWords => ({
   units: { g: "g", mg: "mg" },
@@ -166,6 +174,53 @@ const words = (): AdviceWords => ({
       "caution-release": "Aussetzen",
       "conditions-exclude": "Bedingungen, die sich ausschließen",
     },
+  },
+  suspects: {
+    lead: (signs) =>
+      `Was dahinter stecken kann (${signs.join("; ")}), danach geordnet, wo hinzusehen ist; das Wahrscheinlichste zuerst.`,
+    none: "Keine Regel erklärt es aus diesem Plan. Einen Tierarzt fragen: es kann Krankheit sein, von der keine Regel weiß.",
+    signs: {
+      ...german.signs,
+      listless: "matte Tiere",
+      "dug-up-plants": "ausgegrabene Pflanzen",
+      "eaten-plants": "angefressene Pflanzen",
+    },
+    looks: {
+      "measure-temperature": "Die Temperatur messen",
+      "measure-ph": "Den pH-Wert messen",
+      "measure-hardness": "Die Härte messen",
+      "measure-salinity": "Den Salzgehalt messen",
+      "measure-ammonia-and-nitrite": "Ammonium und Nitrit messen",
+      "surface-at-dawn": "Vor dem Einschalten des Lichts: wer hängt an der Oberfläche, und ist sie bewegt?",
+      "who-chases-whom": "Tagsüber eine halbe Stunde aus der Ferne: wer jagt wen?",
+      "who-bites-whom": "Tagsüber eine halbe Stunde aus der Ferne: wer beißt wen?",
+      "by-night": "Zwei Stunden nach Dunkelwerden mit schwachem Licht nachsehen",
+      "who-eats": "Wer kommt ans Futter, und wer nicht?",
+      "count-and-measure": "Die Tiere zählen und auf ihre Länge achten, Mäuler neben Beute",
+      "around-the-tank": "Auf dem Boden um das Becken, an Lücken der Abdeckung und im Filter nachsehen",
+      spawning: "Nach Paaren und Eiern sehen, und wer sie bewacht",
+      "places-to-hide": "Findet jedes Tier ein Versteck, und wer wird daraus vertrieben?",
+      "room-to-swim": "Wie viel Raum bleibt zum Schwimmen?",
+      current: "Wen treibt die Strömung umher?",
+      ground: "Wie scharf ist der Bodengrund, und wie tief?",
+      plants: "An Wurzeln und Blatträndern der Pflanzen nachsehen, und wer sich dort zu schaffen macht",
+      company: "Die Tiere jeder Art zählen, und wer mit wem hervorkommt",
+      "males-and-females": "Männchen und Weibchen zählen",
+      "the-animals": "Die Tiere beobachten, bei Tag und bei Nacht",
+    },
+    suspect: ({ reason, signs, act, clause, individuals }) => {
+      const cause = individuals ? `falls ${tempered(individuals)}: ${reason}` : reason;
+      const what = {
+        meet: clause ? `${capital(clause)}.` : "Dafür sorgen.",
+        check: `Der Plan sorgt dafür; nachsehen, ob es im Becken so ist${clause && `: ${clause}`}.`,
+        part: "Sofort und auf Dauer trennen.",
+        rehouse: "Es braucht ein Becken oder Wasser, das passt.",
+        watch: "Das wird hingenommen oder gibt sich: beobachten, ob es schlimmer wird.",
+      }[act];
+      return `${stopped(capital(cause), `${bracketed(signs)}.`)} ${what}`;
+    },
+    illness:
+      "Es kann trotzdem Krankheit sein, von der keine Regel weiß: mit Tieren, die krank aussehen oder sich nicht erholen, zum Tierarzt.",
   },
 });
 

@@ -1,13 +1,23 @@
 import { expect, describe as suite, test } from "vitest";
 import danioRerio from "vivary/catalog/danio-rerio";
 import trichogasterLalius from "vivary/catalog/trichogaster-lalius";
-import { type EntryReason, entryOrder, feedingPlan, type NoEntryOrder } from "../../../src/advice";
+import {
+  type EntryReason,
+  entryOrder,
+  feedingPlan,
+  looks,
+  type NoEntryOrder,
+  type Suspect,
+  seenSigns,
+  suspects,
+} from "../../../src/advice";
 import { pairRules, planRules } from "../../../src/compatibility";
 import type { Plan } from "../../../src/plan";
 import {
   type AdviceMessages,
   describeEntryOrderIn,
   describeFeedingPlanIn,
+  describeSuspectsIn,
   englishAdvice,
 } from "../../../src/report";
 import { germanAdvice } from "../../../src/report/de";
@@ -58,6 +68,18 @@ const refusals = (groups: readonly number[]): readonly NoEntryOrder[] =>
     ],
   );
 
+/** What is suspected of a plan by each sign alone and by all of them; each look with each thing to do. */
+function* suspectedOf(plan: Plan): Generator<readonly Suspect[]> {
+  const all = suspects(plan, seenSigns);
+  yield all;
+  yield [];
+  for (const sign of seenSigns) yield suspects(plan, [sign]);
+  const [one] = all;
+  if (!one) return;
+  for (const look of looks)
+    yield (["part", "rehouse", "watch"] as const).map((act) => ({ ...one, look, act: { do: act } }));
+}
+
 /** A plan whose names are other words in German than in English. */
 const fixedPlan: Plan = {
   tank: { base: { shape: "rectangle", length: 100, width: 40 }, filter: { mediaArea: 3, age: 0 } },
@@ -88,6 +110,8 @@ function* toldIn(
       yield { plan, text: describeFeedingPlanIn(messages, altered) };
     const groups = groupsOf(plan);
     for (const order of refusals(groups)) yield { plan, text: describeEntryOrderIn(messages, order, plan) };
+    for (const suspected of suspectedOf(plan))
+      yield { plan, text: describeSuspectsIn(messages, suspected, plan) };
     const because = reasonsAbout(groups);
     for (const outcome of ["suitable", "conditional", "undetermined", "unsuitable"] as const) {
       const order = { steps: [{ day: 90, groups, because, outcome }] };
@@ -145,7 +169,7 @@ test("no word of advice lives outside the language", () => {
 });
 
 /** Words that German and English write alike. */
-const alike = new Set("cm detritus filter in mg own ph plan plankton rule so was".split(" "));
+const alike = new Set("an cm detritus dh die filter in kg mg own ph plan plankton rule so was".split(" "));
 
 /** The words of a text, but for scientific names. */
 const wordsOf = (text: string) =>

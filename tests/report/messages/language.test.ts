@@ -163,7 +163,10 @@ describe("an app that tells verdicts", () => {
 
 describe("an app that tells advice in German", () => {
   test("ships German and no English, and nothing that judges", async () => {
-    const code = await shipped(["describeFeedingPlanIn", "describeEntryOrderIn"], ["germanAdvice"]);
+    const code = await shipped(
+      ["describeFeedingPlanIn", "describeEntryOrderIn", "describeSuspectsIn"],
+      ["germanAdvice"],
+    );
     expect(germanAdviceTexts.filter((text) => !code.includes(text))).toEqual([]);
     const sentences = [...englishTexts, ...englishAdviceTexts].filter((text) => text.length > 30);
     expect(sentences.length).toBeGreaterThan(20);

@@ -1,0 +1,118 @@
+import { describe, expect, test } from "vitest";
+import hoplisomaPanda from "vivary/catalog/hoplisoma-panda";
+import puntigrusTetrazona from "vivary/catalog/puntigrus-tetrazona";
+import trichopodusLeerii from "vivary/catalog/trichopodus-leerii";
+import { type SeenSign, type Suspect, suspects } from "../../../../src/advice";
+import type { Plan } from "../../../../src/plan";
+import { describeSuspects, describeSuspectsIn } from "../../../../src/report";
+import { germanAdvice } from "../../../../src/report/de";
+
+const plan: Plan = {
+  tank: {
+    base: { shape: "rectangle", length: 100, width: 40 },
+    height: 40,
+    cover: 0.3,
+    substrate: "coarse-gravel",
+  },
+  water: { temperature: 25 },
+  groups: [
+    { species: puntigrusTetrazona, unsexed: 8 },
+    { species: trichopodusLeerii, males: 1, females: 2 },
+    { species: hoplisomaPanda, unsexed: 6 },
+  ],
+};
+const flat = (text: string) => text.replaceAll(/\s+/g, " ");
+const told = (...signs: readonly SeenSign[]) => flat(describeSuspects(suspects(plan, signs), plan));
+
+describe("what may be behind torn fins, in words", () => {
+  const text = told("torn-fins");
+
+  test("begins with who bites whom, and says to part them", () => {
+    expect(text).toMatch(/^What may be behind torn fins, by what to look at; the likeliest comes first\. /);
+    expect(text).toContain(
+      "who bites whom? - Tiger barbs bite pieces out of the fins of pearl gouramis: choose company that does not nip. Part them for good, at once.",
+    );
+    expect(text.indexOf("who bites whom?")).toBeLessThan(text.indexOf("who chases whom?"));
+  });
+
+  test("says of what the plan sees to that the tank may not", () => {
+    expect(text).toContain(
+      "Tiger barbs chase their own kind. The plan sees to it; make sure that the tank does: keep at least 8 tiger barbs.",
+    );
+  });
+
+  test("says what individuals would have to be like", () => {
+    expect(text).toContain("If pearl gouramis are bullies: pearl gouramis chase tiger barbs.");
+  });
+
+  test("ends with illness, of which no rule knows", () => {
+    expect(text).toContain("It may be illness all the same, of which no rule knows: ask a vet");
+  });
+});
+
+test("what a sentence asks for by itself is not asked for twice", () => {
+  expect(told("damaged-skin")).toMatch(/- Panda corydoras need [^.]*sand[^.]*\. See to that\./);
+});
+
+test("of several signs each suspect names those that it explains, if not all", () => {
+  const text = told("hiding", "thin");
+  expect(text).toContain("What may be behind hiding all day and thin animals,");
+  expect(text).toContain("Tiger barbs have eaten before pearl gouramis get to the food (thin animals).");
+  expect(text).toContain("choose company that does not nip (hiding all day). Part them");
+  expect(text).not.toContain("(hiding all day; thin animals)");
+});
+
+test("where a group lacks room, that a lesser need is met is left out", () => {
+  const text = told("hiding");
+  expect(text).toContain("Have a floor of at least");
+  expect(text).not.toMatch(/floor[^.]*\. The plan sees to it/);
+});
+
+test("where no rule explains it, it sends to a vet, and does not say that all is well", () => {
+  expect(told()).toBe(
+    "No rule explains it by this plan. Ask a vet: it may be illness, of which no rule knows.",
+  );
+});
+
+test("the same in German", () => {
+  const german = describeSuspectsIn(germanAdvice, suspects(plan, ["torn-fins"]), plan);
+  expect(german).toBe(describeSuspects(suspects(plan, ["torn-fins"]), plan, { messages: germanAdvice }));
+  expect(flat(german)).toContain("wer beißt wen? - Sumatrabarben verletzen Mosaikfadenfische an den Flossen");
+  expect(flat(german)).toContain("Sofort und auf Dauer trennen.");
+});
+
+test("a water's figure is in the reader's units", () => {
+  const gasping = suspects(plan, ["gasping"]);
+  expect(describeSuspects(gasping, plan, { units: "us" })).toContain("°F");
+});
+
+describe("what cannot be told is refused, with its place", () => {
+  const [one] = suspects(plan, ["torn-fins"]);
+  const changed = (change: object) => () => describeSuspects([{ ...one, ...change } as Suspect], plan);
+
+  test.each([
+    ["a look that is none", { look: "tea-leaves" }, "suspected[0].look"],
+    ["a sign that is none", { explains: ["sneezing"] }, "suspected[0].explains[0]"],
+    ["a state that is none", { state: "proven" }, "suspected[0].state"],
+    ["an act that is none", { act: { do: "pray" } }, "suspected[0].act.do"],
+    [
+      "a group of another plan",
+      { individual: { group: 3, temper: "bully" } },
+      "suspected[0].individual.group",
+    ],
+    [
+      "a temper that is none",
+      { individual: { group: 0, temper: "typical" } },
+      "suspected[0].individual.temper",
+    ],
+    [
+      "a finding on a group of another plan",
+      { finding: { ...one?.finding, from: 7 } },
+      "suspected[0].finding.from",
+    ],
+    ["no list", {}, "suspected"],
+  ])("%s", (what, change, at) => {
+    const call = what === "no list" ? () => describeSuspects(one as never, plan) : changed(change);
+    expect(call).toThrow(at);
+  });
+});
