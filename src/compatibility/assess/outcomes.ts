@@ -1,10 +1,11 @@
 import { objectOf } from "../../checks";
 import { refusal } from "../../errors";
 import { checkedPair, profilesOf } from "../../plan/inner";
-import type { SpeciesProfile } from "../../species";
+import type { SpeciesProfile, TraitPath } from "../../species";
 import { adoptedAnswers } from "../engine/adopted";
 import type { Standing } from "../engine/answers/standing";
-import { isComplete, type Subject, subjectOf } from "../engine/sides/subject";
+import { decisiveTraits } from "../engine/rule/decisive-traits";
+import { isKnownBy, type Subject, subjectOf } from "../engine/sides/subject";
 import { pairRules } from "../rules";
 import { outcomeOf } from "../verdict/outcome-of";
 import type { Outcome } from "../verdict/verdict";
@@ -43,14 +44,17 @@ export interface Outcomes {
 export function outcomes(profiles: readonly SpeciesProfile[], options: AssessOptions = {}): Outcomes {
   const { rules: named, ...others } = objectOf(options, "options");
   const { rules, thresholds } = pairRulesOf(namedRules(named, pairRulesOf) ?? pairRules, others);
-  const sides = profilesOf(profiles, ["profiles"]).map(asSides);
+  const decisive = decisiveTraits(rules);
+  const sides = profilesOf(profiles, ["profiles"]).map((species) => asSides(species, decisive));
   const judges = rules.map((rule) => ({ rule, answers: adoptedAnswers(rule, thresholds) }));
   const judged = (a: Subject, b: Subject): Outcome | undefined => {
     const all: Standing[] = [];
     for (const { rule, answers } of judges) {
-      const found = rule.way === "mutual" ? answers(a, b) : [...answers(a, b), ...answers(b, a)];
-      if (found.some(isBlocking)) return "unsuitable";
-      all.push(...found);
+      for (const found of rule.way === "mutual" ? [answers(a, b)] : [answers(a, b), answers(b, a)]) {
+        if (found === undefined) return undefined;
+        if (found.some(isBlocking)) return "unsuitable";
+        all.push(...found);
+      }
     }
     return outcomeOf(all);
   };
@@ -75,14 +79,14 @@ interface Sides {
   readonly species: SpeciesProfile;
   readonly first: Subject;
   readonly second: Subject;
-  /** Whether nothing essential is unknown of it. */
+  /** Whether nothing is unknown of it that leaves an answer undetermined. */
   readonly isComplete: boolean;
 }
 
-function asSides(species: SpeciesProfile): Sides {
+function asSides(species: SpeciesProfile, decisive: readonly TraitPath[]): Sides {
   const [one, other] = checkedPair({ species }, { species });
   const [first, second] = [subjectOf(one, 0), subjectOf(other, 1)];
-  return { species, first, second, isComplete: isComplete(first) };
+  return { species, first, second, isComplete: isKnownBy(first, decisive) };
 }
 
 const isBlocking = ({ answer }: Standing): boolean => answer.weight === "blocking";

@@ -1,5 +1,6 @@
 import { endsOf } from "../animals/summing";
 import { sidesOf, whetherTheyMeet } from "../assess/judged-plan";
+import { toldOf } from "../engine/adopted";
 import type { PlanSubjects, Standing } from "../engine/answers/standing";
 import { answerOf } from "../engine/answers/world-answer";
 import { decidingBy, readingsOf } from "../engine/rule/deciding";
@@ -12,8 +13,11 @@ import { adopted, plainView } from "../engine/sides/plain-view";
 import { isMissing, type Subject } from "../engine/sides/subject";
 import { type View, viewOf } from "../engine/sides/view";
 
-/** How a rule judges some groups of a plan on the adopted facts, whoever else joins it. */
-export type AdoptedJudge = (sides: readonly Subject[], plan: PlanSubjects) => readonly Standing[];
+/**
+ * How a rule judges some groups of a plan on the adopted facts, whoever else joins it; undefined where it may rule out and
+ * cannot tell, since a trait is not known.
+ */
+export type AdoptedJudge = (sides: readonly Subject[], plan: PlanSubjects) => readonly Standing[] | undefined;
 
 /**
  * A rule that judges a plan and those that come of it by adding groups.
@@ -45,7 +49,7 @@ export function adoptedJudge(
     if (!isAskedOf(rule, sides) || (isPairRule(rule) && whetherTheyMeet(sides)?.(adopted) === false))
       return [];
     const judge = () => rule.judge(seenBy(sides, given) as never);
-    return answerOf(rule, judge, { sides, plan: given }, adopted).standing;
+    return toldOf(rule, sides, answerOf(rule, judge, { sides, plan: given }, adopted));
   };
 }
 

@@ -16,8 +16,9 @@ import type { OpenQuestion } from "../engine/answers/questions";
 import { couldBe, type PlanSubjects, type Standing } from "../engine/answers/standing";
 import { pairJudge } from "../engine/judge-pair";
 import { planJudge } from "../engine/judge-plan";
+import { decisiveTraits } from "../engine/rule/decisive-traits";
 import { type AssessWith, isPairRule, type PlanRule, type Rule } from "../engine/rule/rule";
-import { isComplete, isMissing, type Subject, subjectOf } from "../engine/sides/subject";
+import { isKnownBy, isMissing, type Subject, subjectOf } from "../engine/sides/subject";
 import { outcomeOf } from "../verdict/outcome-of";
 import type { Finding, Outcome } from "../verdict/verdict";
 import { type AdoptedJudge, adoptedJudge, casesAmong, casesOf, isOfFew } from "./adopted-judge";
@@ -60,8 +61,8 @@ export interface Joinable {
 
 /**
  * Judges a plan that groups may join, on the adopted facts alone: of each newcomer only those rules judge that see it. What
- * it says is what `assessPlan` says. It does not tell where an essential trait is not known, nor where conditions exclude
- * each other.
+ * it says is what `assessPlan` says. It does not tell where a trait is not known that leaves it undetermined, nor where
+ * conditions exclude each other.
  *
  * @param plan - One that may still be without animals.
  * @throws InvalidInputError for what `assessPlan` refuses besides.
@@ -70,9 +71,11 @@ export function joinable(plan: Plan, options: AssessOptions): Joinable {
   const by = assessPlanWith(options);
   const checked = checkedPlanToFill(plan);
   const given = { plan: checked, subjects: checked.parties.map(subjectOf) };
-  if (!given.subjects.every(isComplete)) return { ...nothingJudged, with: () => undefined };
+  const decisive = decisiveTraits(by.rules);
+  if (!given.subjects.every((subject) => isKnownBy(subject, decisive))) return nothingTold;
   const there = new Set(checked.parties.map(({ animals }) => animals.id));
-  const rules = by.rules.map((rule) => beforeOf(rule, by, given));
+  const rules = by.rules.flatMap((rule) => beforeOf(rule, by, given) ?? []);
+  if (rules.length < by.rules.length) return nothingTold;
   const blocking = rules.filter(({ rule }) => rule.mayYield.includes("blocking"));
   const all = rules.flatMap(({ cases }) => cases.flatMap(({ counting }) => counting));
   return {
@@ -88,13 +91,16 @@ export function joinable(plan: Plan, options: AssessOptions): Joinable {
           : subjectOf(party, index);
       });
       const joined = { plan: { ...checked, parties }, subjects };
-      const isKnown = (subject: Subject) => given.subjects[subject.index] === subject || isComplete(subject);
+      const isKnown = (subject: Subject) =>
+        given.subjects[subject.index] === subject || isKnownBy(subject, decisive);
       return subjects.every(isKnown) ? joinedBy(joined, { rules, blocking, given, by }) : undefined;
     },
   };
 }
 
 const nothingJudged = { outcome: undefined, counting: undefined };
+
+const nothingTold: Joinable = { ...nothingJudged, with: () => undefined };
 
 const isEmpty = ({ subjects }: PlanSubjects): boolean => subjects.length === 0;
 
@@ -121,13 +127,16 @@ interface CaseBefore {
   readonly counting: readonly Standing[];
 }
 
-function beforeOf(rule: Rule, by: AssessWith, given: PlanSubjects): RuleBefore {
+/** What a rule says before anybody joins; undefined where it may rule out and cannot tell. */
+function beforeOf(rule: Rule, by: AssessWith, given: PlanSubjects): RuleBefore | undefined {
   const judge = adoptedJudge(rule, by, given);
-  const asked = isEmpty(given) ? [] : casesOf(rule, given.subjects);
-  const cases = asked.flatMap((sides) => {
-    const counting = judge(sides, given).filter(counts);
-    return counting.length > 0 ? { sides, counting } : [];
-  });
+  const cases: CaseBefore[] = [];
+  for (const sides of isEmpty(given) ? [] : casesOf(rule, given.subjects)) {
+    const standing = judge(sides, given);
+    if (standing === undefined) return undefined;
+    const counting = standing.filter(counts);
+    if (counting.length > 0) cases.push({ sides, counting });
+  }
   const changed = changedFacts(given.plan, { ...given.plan, parties: [] });
   const hangsOnOthers = ({ counting }: CaseBefore) =>
     counting.some(({ condition }) => condition !== undefined && changed.has(condition.on));
@@ -142,17 +151,18 @@ interface Said extends Pick<Joined, "told"> {
   readonly rulesOut: boolean;
 }
 
-/** What comes of a plan with a newcomer, which is the last of its subjects. */
+/** What comes of a plan with a newcomer, which is the last of its subjects; undefined where a rule cannot tell. */
 function joinedBy(joined: PlanSubjects, before: Before): Joined | undefined {
   const newcomer = joined.subjects.at(-1) as Subject;
   const sayingOf = saidOf(joined, newcomer.index, before);
   const said = new Map<RuleBefore, Said>();
   for (const rule of before.blocking) {
     const saying = sayingOf(rule);
+    if (saying === undefined) return undefined;
     if (saying.rulesOut) return { outcome: "unsuitable", told: saying.told, missing: () => undefined };
     said.set(rule, saying);
   }
-  const all = before.rules.map((rule) => said.get(rule) ?? sayingOf(rule));
+  const all = before.rules.flatMap((rule) => said.get(rule) ?? sayingOf(rule) ?? []);
   const told = all.flatMap((saying) => saying.told);
   const others = all.flatMap((saying) => saying.others);
   const outcome = outcomeOf([...others, ...told.map(({ standing }) => standing)]);
@@ -160,8 +170,12 @@ function joinedBy(joined: PlanSubjects, before: Before): Joined | undefined {
   return { outcome, told, missing: () => missingOf(newcomer, joined, before.by) };
 }
 
-/** What each rule says of a plan with a newcomer. */
-function saidOf(joined: PlanSubjects, newcomer: number, { given, by }: Before): (rule: RuleBefore) => Said {
+/** What each rule says of a plan with a newcomer; undefined where it may rule out and cannot tell. */
+function saidOf(
+  joined: PlanSubjects,
+  newcomer: number,
+  { given, by }: Before,
+): (rule: RuleBefore) => Said | undefined {
   const { subjects } = joined;
   const isAsBefore = (subject: Subject) => given.subjects[subject.index] === subject;
   const isNew = (sides: readonly Subject[]) => !sides.every(isAsBefore);
@@ -174,6 +188,7 @@ function saidOf(joined: PlanSubjects, newcomer: number, { given, by }: Before): 
       if (kinStands || !isReplaced(sides, subjects)) others.push(...counting);
     for (const sides of stands ? newCases(rule) : casesOf(rule, subjects)) {
       const standing = judge(sides, joined);
+      if (standing === undefined) return undefined;
       for (const one of standing) {
         if (!concerns(one, newcomer)) others.push(one);
         else told.push(toldBy(rule, one, standing, () => judgedWhole(rule, sides, joined, by)));

@@ -32,8 +32,8 @@ export type LibraryFinding = { readonly [Id in RuleId]: FindingOf<Id, KindsOf<Id
 export type Finding = LibraryFinding | FindingOf<`x-${string}`, MeasureKinds>;
 
 /**
- * The answer, the best first; `undetermined` where an essential trait is missing, or where nobody can tell in advance
- * what these individuals do.
+ * The answer, the best first; `undetermined` where a trait is missing that is essential, or that a rule needs which could
+ * rule it out, or where nobody can tell in advance what these individuals do.
  */
 export type Outcome = "suitable" | "conditional" | "unsuitable" | "undetermined";
 

@@ -1,4 +1,4 @@
-import type { RuleId, Verdict } from "../../compatibility";
+import type { OpenQuestion, RuleId, Verdict } from "../../compatibility";
 import { overlap, type PartialRange } from "../../ranges";
 import { statedOf } from "../../ranges/inner";
 import type { Figure } from "../figure";
@@ -37,9 +37,15 @@ export function strengths(verdict: Verdict, teller: Teller, messages: Messages):
   return [
     ...(isTold ? [messages.sharedWater({ kinds, ...told })] : []),
     ...alikeIn(others, (finding) => finding).map((alike) => teller.clauseOf(alike)),
-    ...(facts.length >= worthNaming ? [messages.alreadyRight(inOrder, wrongFacts(verdict))] : []),
+    ...(facts.length >= worthNaming
+      ? [messages.alreadyRight(inOrder, wrongFacts(verdict), !verdict.open.some(isMissing))]
+      : []),
   ];
 }
+
+/** Whether nobody knows a trait, for want of which something may be wrong. */
+const isMissing = ({ reason, couldBe }: OpenQuestion): boolean =>
+  reason === "missing" && (couldBe === "blocking" || couldBe === "restricting");
 
 /** From how many facts on it is worth saying that they are right. */
 const worthNaming = 3;

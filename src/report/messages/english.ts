@@ -207,7 +207,8 @@ function messages(): Messages {
         return `${said}${more}.`;
       },
     },
-    alreadyRight: (right, wrong) => `right as planned: ${allOf(rightThings(things, right, wrong))}.`,
+    alreadyRight: (right, wrong, whole) =>
+      `right as planned: ${allOf(rightThings(things, right, wrong, whole))}.`,
     closing: "Advice about typical animals; individuals vary: watch them, and have a second tank ready.",
     withoutCautions:
       "Whether animals can hurt people, and what the law says of them, only the report on a plan tells: see to it before you buy.",

@@ -216,7 +216,8 @@ function messages(): Messages {
         return `${said}${more}.`;
       },
     },
-    alreadyRight: (right, wrong) => `richtig geplant: ${allOf(rightThings(things, right, wrong))}.`,
+    alreadyRight: (right, wrong, whole) =>
+      `richtig geplant: ${allOf(rightThings(things, right, wrong, whole))}.`,
     closing:
       "Ratschläge für typische Tiere; einzelne sind verschieden: beobachten und ein zweites Becken bereithalten.",
     withoutCautions:

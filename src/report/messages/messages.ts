@@ -341,8 +341,12 @@ export interface Messages {
       further: number,
     ) => string;
   };
-  /** The facts of the plan that are as they should be, and those that are not, as a sentence. */
-  readonly alreadyRight: (facts: readonly FactName[], wrong: ReadonlySet<FactName>) => string;
+  /**
+   * The facts of the plan that are as they should be, and those that are not, as a sentence.
+   *
+   * @param whole - Whether all else was judged too, so that the facts of one thing may be told as that: the water.
+   */
+  readonly alreadyRight: (facts: readonly FactName[], wrong: ReadonlySet<FactName>, whole: boolean) => string;
   readonly closing: string;
   /** Beside it, where no rule looked whether animals can hurt people, and what the law says. */
   readonly withoutCautions: string;

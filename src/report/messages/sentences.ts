@@ -73,10 +73,11 @@ export function rightThings(
   things: Things,
   right: readonly FactName[],
   wrong: ReadonlySet<FactName>,
+  whole: boolean,
 ): readonly string[] {
   const spoilt = new Set([...wrong].map((fact) => things[fact][1]));
   const wrongThings = new Set([...wrong].map((fact) => things[fact][0]));
-  const named = right.map((fact) => things[fact][spoilt.has(things[fact][1]) ? 0 : 1]);
+  const named = right.map((fact) => things[fact][whole && !spoilt.has(things[fact][1]) ? 1 : 0]);
   return [...new Set(named)].filter((thing) => !wrongThings.has(thing));
 }
 

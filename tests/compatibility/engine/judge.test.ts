@@ -247,15 +247,20 @@ test("one more rule never improves the outcome", () => {
   );
 });
 
-test("the outcome is that of the gravest finding, unless an essential trait is missing", () => {
+test("the outcome is that of the gravest finding, unless a trait is missing that is essential or needed to rule out", () => {
   fc.assert(
     fc.property(species("a"), species("b"), pairRuleSets, (a, b, rules) => {
       const { outcome, findings, open } = inPair(a, b, rules);
       const added = outcomeOf(findings.map(({ weight }) => weight));
-      const essential = open.some(
-        (question) => question.reason === "missing" && question.trait === "social.living",
+      const isNeeded = (id: string, trait: TraitPath) =>
+        rules.some(({ needs, ...rule }) => rule.id === id && [needs?.from, needs?.to].flat().includes(trait));
+      const decisive = open.some(
+        (question) =>
+          question.reason === "missing" &&
+          (question.trait === "social.living" ||
+            (question.couldBe === "blocking" && isNeeded(question.rule, question.trait))),
       );
-      expect(outcome).toBe(essential && added !== "unsuitable" ? "undetermined" : added);
+      expect(outcome).toBe(decisive && added !== "unsuitable" ? "undetermined" : added);
     }),
   );
 });
@@ -281,10 +286,18 @@ describe("what is not known", () => {
     ]);
   });
 
-  test("of another trait leaves it open", () => {
+  test("of another trait does so where a rule needs it that may rule out: it was not even judged", () => {
     const verdict = assessPair(nobody, nobody, { rules: [blocks("x-cover", ["space.cover"])] });
-    expect(verdict.outcome).toBe("suitable");
+    expect(verdict.outcome).toBe("undetermined");
     expect(verdict.bounds).toEqual({ atBest: "suitable", atWorst: "unsuitable" });
+    expect(verdict.open).toMatchObject([{ trait: "space.cover", reason: "missing" }]);
+  });
+
+  test("of another trait leaves it open where a rule needs it that may restrict", () => {
+    const rule = blocks("x-cover", ["space.cover"], { mayYield: ["restricting"] });
+    const verdict = assessPair(nobody, nobody, { rules: [rule] });
+    expect(verdict.outcome).toBe("suitable");
+    expect(verdict.bounds).toEqual({ atBest: "suitable", atWorst: "conditional" });
     expect(verdict.open).toMatchObject([{ trait: "space.cover", reason: "missing" }]);
   });
 

@@ -12,7 +12,7 @@ export interface Judgement {
   /** The least and the greatest gravity over what is disputed, missing or not given. */
   readonly least: number;
   readonly greatest: number;
-  /** An essential trait is missing that could block or restrict, or individuals could do what blocks. */
+  /** A trait is missing without which a rule cannot judge, which is essential or could block; or individuals could do what blocks. */
   readonly undetermined: boolean;
   /** What it asks for, in each world. */
   readonly worlds: readonly AskingWorld[];
@@ -68,11 +68,15 @@ export function leftOpen(
     ],
     least,
     greatest: Math.max(judgement.greatest, couldBe),
-    undetermined: judgement.undetermined || questions.some(isEssential),
+    undetermined: judgement.undetermined || questions.some(isUndecided),
     worlds: [...judgement.worlds, nothingAsked],
     mayAsk,
   };
 }
+
+/** Whether a rule cannot judge for want of a trait that is essential, or could rule out. */
+const isUndecided = (question: OpenQuestion): boolean =>
+  question.reason === "missing" && (question.couldBe === "blocking" || isEssential(question));
 
 /** Whether two questions ask for one trait of one party; the graver one is told. */
 const isSame = (one: OpenQuestion, other: OpenQuestion): boolean =>

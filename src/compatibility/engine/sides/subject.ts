@@ -4,7 +4,6 @@ import type { Animals } from "../../../plan";
 import { type CheckedParty, isSameParty, isUnchangeable } from "../../../plan/inner";
 import {
   type Basis,
-  essentialTraits,
   type Fact,
   factAt,
   type SpeciesProfile,
@@ -92,8 +91,9 @@ function asSubject(party: CheckedParty, index: number): Subject {
 /** Whether nobody knows a trait. */
 export const isMissing = ({ possible }: Reading): boolean => possible.length === 0;
 
-/** Whether nothing essential is unknown of a party. */
-export const isComplete = ({ reading }: Subject): boolean => !essentialTraits.map(reading).some(isMissing);
+/** Whether all of some traits are known of a party. */
+export const isKnownBy = ({ reading }: Subject, traits: readonly TraitPath[]): boolean =>
+  !traits.map(reading).some(isMissing);
 
 /** How well the adopted value is supported; undefined where the trait is unknown. */
 export const basisOf = ({ fact }: Reading): Basis | undefined => fact?.basis;

@@ -289,9 +289,9 @@ describe("a single animal", () => {
     expect(among(kills, one, { unsexed: 1 })).toMatchObject({ outcome: "suitable", open: [] });
   });
 
-  test("of a kind of which nobody knows how it lives may be joined by others", () => {
+  test("of a kind of which nobody knows how many live together may be joined by others that it kills", () => {
     const { outcome, bounds, open } = among(kills, { "social.living": "group" }, { unsexed: 1 });
-    expect(outcome).toBe("suitable");
+    expect(outcome).toBe("undetermined");
     expect(bounds).toEqual({ atBest: "suitable", atWorst: "unsuitable" });
     expect(open).toMatchObject([{ trait: "social.group", reason: "missing" }]);
   });
