@@ -480,13 +480,14 @@ const page: PageWords = {
         many > 0 && `${many} ${many === 1 ? one : more}`;
       const parts = [
         of(published, "was read in print", "were read in print"),
-        of(practice, "is common practice that no source states", "are common practice that no source states"),
+        of(practice, "rests in part at least on common practice", "rest in part at least on common practice"),
         of(recalled, "was recalled and not checked", "were recalled and not checked"),
         of(reckoned, "was reckoned from what is nearest known", "were reckoned from what is nearest known"),
       ];
       return `Of the ${known} facts behind this page, ${allOf(parts.filter((part) => part !== false))}.`;
     },
-    weak: (traits) => `Common practice alone stands behind ${allOf(traits)}.`,
+    practice: (traits) => `Common practice, which no source states, has a part in ${allOf(traits)}.`,
+    reckoned: (traits) => `Reckoned, at least in part: ${allOf(traits)}.`,
     disputed: (traits) => `Sources differ on ${allOf(traits)}.`,
     unknown: (traits) => `Not known: ${allOf(traits)}.`,
   },

@@ -476,12 +476,13 @@ const page: PageWords = {
       `Von ${known} Angaben auf dieser Seite sind ${allOf(
         [
           published > 0 && `${published} in Quellen nachgelesen`,
-          practice > 0 && `${practice} gängige Praxis ohne Quelle`,
+          practice > 0 && `${practice} zumindest zum Teil gängige Praxis`,
           recalled > 0 && `${recalled} aus dem Gedächtnis und ungeprüft`,
           reckoned > 0 && `${reckoned} aus dem Nächstbekannten erschlossen`,
         ].filter((part) => part !== false),
       )}.`,
-    weak: (traits) => `Nur auf gängige Praxis gestützt: ${allOf(traits)}.`,
+    practice: (traits) => `Gängige Praxis ohne Quelle, zumindest zum Teil: ${allOf(traits)}.`,
+    reckoned: (traits) => `Erschlossen, zumindest zum Teil: ${allOf(traits)}.`,
     disputed: (traits) => `Hier widersprechen sich die Quellen: ${allOf(traits)}.`,
     unknown: (traits) => `Nicht bekannt: ${allOf(traits)}.`,
   },

@@ -308,8 +308,10 @@ export interface PageWords {
   readonly certainty: {
     /** How many of the facts behind a page rest on what. */
     readonly support: (told: ToldSupport) => string;
-    /** Which traits rest on common practice alone. */
-    readonly weak: (traits: readonly string[]) => string;
+    /** Which traits rest on common practice, or not without it. */
+    readonly practice: (traits: readonly string[]) => string;
+    /** Which traits are reckoned, or in part. */
+    readonly reckoned: (traits: readonly string[]) => string;
     /** On which traits sources differ. */
     readonly disputed: (traits: readonly string[]) => string;
     /** Which traits nobody knows. */

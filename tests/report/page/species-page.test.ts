@@ -85,7 +85,7 @@ describe("a page", () => {
     expect(golden).toContain("Nie aussetzen, auch keine Pflanzen und kein Beckenwasser:");
     expect(golden).not.toContain("ins Freie");
     expect(golden).toMatch(/Sie werden bis zu \d+ cm lang\./);
-    expect(golden).toMatch(/Nur auf gängige Praxis gestützt: |Hier widersprechen sich die Quellen: /);
+    expect(golden).toMatch(/Gängige Praxis ohne Quelle, zumindest zum Teil: |Hier widersprechen sich die Quellen: /);
     expect(told("dario-dario")).toContain("leben im Harem.");
     const all = allSpecies.map(({ id }) => told(id)).join(" ");
     expect(all).toContain("von schwacher bis starker Strömung");
@@ -385,6 +385,21 @@ describe("a page as HTML", () => {
     expect(XMLValidator.validate(told)).toBe(true);
     expect(speciesPage(evil, { format: "markdown" })).not.toMatch(/[^\\]<b/);
   });
+});
+
+test("of a shoal of which nobody knows how large it is no number is told, and no tank", () => {
+  const danio = species("danio-rerio");
+  const { group: _, ...social } = danio.social ?? {};
+  expect(speciesPage(danio)).toMatch(/\n- Number: six or more/);
+  const page = speciesPage({ ...danio, social });
+  expect(page).toContain("A shoaling fish");
+  expect(page).not.toMatch(/\n- (Number|Tank): |or larger for/);
+});
+
+test("common practice is not said to stand alone where a published figure is used too", () => {
+  const page = speciesPage(species("danio-rerio")).replaceAll(/\s+/g, " ");
+  expect(page).toMatch(/Common practice, which no source states, has a part in [^.]*adult length/);
+  expect(page).not.toMatch(/common practice alone/i);
 });
 
 test("an age when grown that a growth curve puts past half of its life is not told", () => {

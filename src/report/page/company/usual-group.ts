@@ -1,6 +1,13 @@
 import type { Group } from "../../../plan";
 import { factAt, type SpeciesProfile } from "../../../species";
 
+/** Whether it is known how many of a species belong together at least. */
+export function isGroupKnown(species: SpeciesProfile): boolean {
+  const living = factAt(species, "social.living")?.value;
+  if (living === "alone" || living === "pair") return true;
+  return living !== undefined && factAt(species, "social.group") !== undefined;
+}
+
 /** As many of a species as belong together, in the sexes that a keeper would choose. */
 export function usualGroup(species: SpeciesProfile): Group {
   const living = factAt(species, "social.living")?.value;

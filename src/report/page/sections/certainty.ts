@@ -1,4 +1,4 @@
-import { essentialTraits, factAt, traitPaths } from "../../../species";
+import { type Basis, essentialTraits, factAt, traitPaths } from "../../../species";
 import { paragraph, type Section, section } from "../parts";
 import type { Telling } from "../telling";
 
@@ -26,9 +26,9 @@ export function certainty({ profile, messages }: Telling): readonly Section[] {
   });
   const count = (...of: readonly string[]) => facts.filter(({ basis }) => of.includes(basis)).length;
   const named = (paths: readonly (typeof traitPaths)[number][]) => paths.map((path) => messages.traits[path]);
-  const weak = essentialTraits.filter((path) =>
-    ["common-practice", "derived"].includes(factAt(profile, path)?.basis ?? ""),
-  );
+  const restingOn = (basis: Basis) =>
+    named(essentialTraits.filter((path) => factAt(profile, path)?.basis === basis));
+  const [practice, reckoned] = [restingOn("common-practice"), restingOn("derived")];
   const disputed = facts.filter(({ also = [] }) => also.length > 0).map(({ path }) => path);
   const unknown = traitPaths.filter((path) => !factAt(profile, path) && !spared.has(path));
   return section(
@@ -43,7 +43,8 @@ export function certainty({ profile, messages }: Telling): readonly Section[] {
           recalled: count("memory"),
           reckoned: count("derived"),
         }),
-      weak.length > 0 && words.weak(named(weak)),
+      practice.length > 0 && words.practice(practice),
+      reckoned.length > 0 && words.reckoned(reckoned),
       disputed.length > 0 && words.disputed(named(disputed)),
       unknown.length > 0 && words.unknown(named(unknown)),
       messages.closing,

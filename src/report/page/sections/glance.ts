@@ -5,7 +5,7 @@ import { commonSides, sidesNeeded } from "../../matters/room";
 import { traitText } from "../../profile/trait-text";
 import { harmfulReach } from "../company/reach";
 import { leastRoom } from "../company/room-of";
-import { usualGroup } from "../company/usual-group";
+import { isGroupKnown, usualGroup } from "../company/usual-group";
 import { list, type Part, paragraph, type Section, section, type Term, terms } from "../parts";
 import type { Telling } from "../telling";
 import { fresh } from "../water-figures";
@@ -43,6 +43,7 @@ function usualLength({ known, size }: Telling): string {
 
 function figures({ profile, known, size, messages, write }: Telling): readonly Part[] {
   const { terms: names, tank, number } = messages.page.glance;
+  const isNumbered = isGroupKnown(profile);
   const animals = headcount(usualGroup(profile));
   const room = leastRoom(profile, animals);
   const living = known("social.living");
@@ -56,8 +57,8 @@ function figures({ profile, known, size, messages, write }: Telling): readonly P
     ["pH", size("water.pH", known("water.pH")?.kept)],
     ["hardness", size("water.generalHardness", known("water.generalHardness")?.kept)],
     ["salinity", isSalty ? size("water.salinity", salinity) : ""],
-    ["tank", sides ? tank(write(sides), animals) : ""],
-    ["number", living ? number(animals, living, amiss) : ""],
+    ["tank", sides && isNumbered ? tank(write(sides), animals) : ""],
+    ["number", living && isNumbered ? number(animals, living, amiss) : ""],
     ["life", size("size.lifespan", usual ?? greatest)],
   ];
   return terms(told.flatMap(([name, text]): readonly Term[] => (text ? [[names[name], text]] : [])));

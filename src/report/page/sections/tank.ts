@@ -2,7 +2,7 @@ import { headcount } from "../../../plan/inner";
 import { commonSides, sidesNeeded } from "../../matters/room";
 import { square } from "../../messages/sentences";
 import { leastRoom } from "../company/room-of";
-import { usualGroup } from "../company/usual-group";
+import { isGroupKnown, usualGroup } from "../company/usual-group";
 import { paragraph, type Section, section } from "../parts";
 import { groupTold, type Telling } from "../telling";
 
@@ -60,13 +60,13 @@ export function tank(telling: Telling): readonly Section[] {
   );
 }
 
-/** The least tank for as many as belong together. */
+/** The least tank for as many as belong together; empty where it is not known how many these are. */
 export function leastTank(telling: Telling): string {
   const { profile, known, messages, size, write } = telling;
   const group = usualGroup(profile);
   const animals = headcount(group);
   const { length, floor } = leastRoom(profile, animals);
-  if (length === undefined && floor === undefined) return "";
+  if (!isGroupKnown(profile) || (length === undefined && floor === undefined)) return "";
   return messages.page.tank.least({
     group: groupTold(group, messages),
     animals,
