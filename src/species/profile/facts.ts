@@ -1,4 +1,4 @@
-import { weakestBasis } from "../record/basis";
+import { strongestBasis, weakestBasis } from "../record/basis";
 import type { SourceVoice, StatementGroup } from "../record/groups";
 import type { StatementTopic } from "../record/statement";
 import type { TraitWay } from "../traits/definitions";
@@ -57,11 +57,14 @@ export function factWith(
   return { value, basis, ...(said && { said }), ...(also.length > 0 && { also }) };
 }
 
-/** All that was said together; `"none"` stands for an empty list. */
+/** All that was said together, each value as well supported as by the best who says it; `"none"` stands for an empty list. */
 function union(voices: readonly SourceVoice[]): Fact<unknown> {
+  const values = distinct(voices.map(({ value }) => value));
+  const supports = (value: unknown) =>
+    voices.flatMap((voice) => (JSON.stringify(voice.value) === JSON.stringify(value) ? voice.basis : []));
   return {
-    value: distinct(voices.map(({ value }) => value)).filter((value) => value !== "none"),
-    basis: weakestBasis(voices.map(({ basis }) => basis)),
+    value: values.filter((value) => value !== "none"),
+    basis: weakestBasis(values.flatMap((value) => strongestBasis(supports(value)) ?? [])),
     said: distinct(voices.map(({ by }) => by)),
   };
 }

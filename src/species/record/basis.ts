@@ -37,6 +37,10 @@ export function basisOf(statement: Statement, sources: RecordSources): Basis {
   return source?.memory ? "memory" : "published";
 }
 
+/** The strongest of several bases; undefined where there are none. */
+export const strongestBasis = (given: readonly Basis[]): Basis | undefined =>
+  bases.find((basis) => given.includes(basis));
+
 /**
  * The weakest of several bases.
  *

@@ -85,7 +85,9 @@ describe("a page", () => {
     expect(golden).toContain("Nie aussetzen, auch keine Pflanzen und kein Beckenwasser:");
     expect(golden).not.toContain("ins Freie");
     expect(golden).toMatch(/Sie werden bis zu \d+ cm lang\./);
-    expect(golden).toMatch(/Gängige Praxis ohne Quelle, zumindest zum Teil: |Hier widersprechen sich die Quellen: /);
+    expect(golden).toMatch(
+      /Gängige Praxis ohne Quelle, zumindest zum Teil: |Hier widersprechen sich die Quellen: /,
+    );
     expect(told("dario-dario")).toContain("leben im Harem.");
     const all = allSpecies.map(({ id }) => told(id)).join(" ");
     expect(all).toContain("von schwacher bis starker Strömung");

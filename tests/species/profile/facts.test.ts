@@ -2,7 +2,14 @@ import fc from "fast-check";
 import { describe, expect, test } from "vitest";
 import { allSpecies } from "../../../src/catalog";
 import { allRecords } from "../../../src/evidence";
-import { resolve, type SpeciesRecord, type Statement, splitPath, traitPaths } from "../../../src/species";
+import {
+  resolve,
+  type SpeciesRecord,
+  type Statement,
+  splitPath,
+  type TraitStatement,
+  traitPaths,
+} from "../../../src/species";
 import { runs } from "../../runs";
 import { recordOf } from "../records";
 
@@ -94,6 +101,18 @@ describe("other values of a trait of several groups", () => {
       [5, 8],
     ]);
   });
+});
+
+test("each of several values is as well supported as by the best who says it, the fact as the weakest of them", () => {
+  const waters = (statements: readonly TraitStatement<"origin.waters">[]) =>
+    resolve(recordOf({ origin: { waters: statements } })).origin?.waters;
+  const fresh = { by: "study", value: "fresh" } as const;
+  expect(waters([fresh, { by: trade, value: "fresh" }])).toMatchObject({
+    value: ["fresh"],
+    basis: "published",
+  });
+  expect(waters([fresh, { by: trade, value: "brackish" }])).toMatchObject({ basis: "common-practice" });
+  expect(waters([{ by: trade, value: "fresh" }])).toMatchObject({ basis: "common-practice" });
 });
 
 test("what a fact comes from is told by the keys of its sources, without those that gave way", () => {
