@@ -14,7 +14,14 @@ Object.assign(plugins.config.get("@bibtex").format, {
 export const bibtexOf = (
   sources: readonly CitableSource[],
 ): readonly (readonly [id: string, entry: string])[] =>
-  sources.map(({ custom, ...item }) => [item.id, settable(new Cite(item).format("bibtex").trim())]);
+  sources.map(({ custom, ...item }) => [
+    item.id,
+    settable(annotated(new Cite(item).format("bibtex").trim(), custom?.remark)),
+  ]);
+
+/** An entry with a remark on it, in the field that bibliographies leave out. */
+const annotated = (entry: string, remark: string | undefined) =>
+  remark === undefined ? entry : entry.replace(/,?\n\}$/, `,\n\tannote = {${remark}},\n}`);
 
 /** An entry that LaTeX can set: what it takes for commands is escaped, and no address stands twice. */
 const settable = (entry: string) =>

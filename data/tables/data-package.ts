@@ -1,6 +1,7 @@
 // The tables of the whole catalog as files of a Data Package.
+import { createHash } from "node:crypto";
 import { allSpecies } from "vivary/catalog";
-import { allRecords, recordById, sources } from "vivary/evidence";
+import { allRecords, dataVersion, recordById, sources } from "vivary/evidence";
 import { resolve } from "vivary/species";
 import {
   dataPackage,
@@ -65,14 +66,25 @@ const licenses = [
 /** The files of the package. */
 export function dataPackageFiles(rows: ReleasedRows): Files {
   const named = Object.entries(rows) as readonly (readonly [TableName, readonly Row[]])[];
-  const csv = named.map(([name, held]) => [`${name}.csv`, toCsv(held, Object.keys(tables[name].columns))]);
+  const csv: Files = Object.fromEntries(
+    named.map(([name, held]) => [`${name}.csv`, toCsv(held, Object.keys(tables[name].columns))]),
+  );
+  const described = dataPackage(named.map(([name]) => name));
   const descriptor = {
-    ...dataPackage(named.map(([name]) => name)),
+    ...described,
+    dataVersion,
+    resources: described.resources.map((resource) => ({ ...resource, ...sizeOf(csv[resource.path] ?? "") })),
     licenses,
     sources: rows.sources.map(told),
   };
-  return { "datapackage.json": `${JSON.stringify(descriptor, null, 2)}\n`, ...Object.fromEntries(csv) };
+  return { "datapackage.json": `${JSON.stringify(descriptor, null, 2)}\n`, ...csv };
 }
+
+/** By which whoever has a file knows that it is whole. */
+const sizeOf = (text: string) => ({
+  bytes: Buffer.byteLength(text),
+  hash: `sha256:${createHash("sha256").update(text).digest("hex")}`,
+});
 
 /** A source as a descriptor names it. */
 function told({ title, year, doi, url }: ReleasedRows["sources"][number]) {

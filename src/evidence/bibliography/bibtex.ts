@@ -3,7 +3,8 @@ import { refusal } from "../../errors";
 import { entries } from "./generated";
 
 /**
- * Sources as BibTeX, for a bibliography: one entry each, in the order given, under the id of the source.
+ * Sources as BibTeX, for a bibliography: one entry each, in the order given, under the id of the source. How a source was
+ * read, and what of its reference was recalled and has to be checked, stands in `annote`, which no common style prints.
  *
  * @param ids - Ids of {@link sources}, such as the `cite` of every citation of a record; each counts once.
  * @throws InvalidInputError for what is no list, and for an id of no source.

@@ -23,7 +23,9 @@ export interface CslSource {
   readonly publisher?: string | undefined;
   readonly DOI?: string | undefined;
   readonly URL?: string | undefined;
-  readonly custom?: { readonly commercial?: boolean | undefined } | undefined;
+  readonly custom?:
+    | { readonly commercial?: boolean | undefined; readonly remark?: string | undefined }
+    | undefined;
 }
 
 const columns = {
@@ -52,6 +54,10 @@ const columns = {
     type: "boolean",
     about:
       "Whether its licence leaves commercial use free: false where it forbids it, empty where it does not say.",
+  },
+  remark: {
+    type: "string",
+    about: "How it was read, and what of the reference was recalled: check that before you cite it.",
   },
 } as const;
 
@@ -110,6 +116,7 @@ const rowOf = (source: CslSource): SourceRow => ({
   doi: source.DOI ?? null,
   url: source.URL ?? null,
   commercialUse: source.custom?.commercial ?? null,
+  remark: source.custom?.remark ?? null,
 });
 
 function nameOf(author: NonNullable<CslSource["author"]>[number]): string {

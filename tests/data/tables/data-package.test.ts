@@ -9,7 +9,7 @@ import { afterAll, beforeAll, describe, expect, test } from "vitest";
 import { root } from "../../../data/reading/files";
 import { dataPackageFiles, releasedRows } from "../../../data/tables/data-package";
 import { allSpecies } from "../../../src/catalog";
-import { allRecords } from "../../../src/evidence";
+import { allRecords, dataVersion } from "../../../src/evidence";
 import { type DataPackage, type DataResource, type Row, tables } from "../../../src/tables";
 
 const rows = releasedRows(allSpecies.slice(0, 25));
@@ -55,6 +55,16 @@ test("the descriptor points to the terms of the figures, and names every source"
     path: "https://doi.org/10.1016/j.aquaculture.2018.11.041",
   });
   for (const { path } of sources) expect(path ?? "https://").toMatch(/^https?:\/\/[^<>\s]*$/);
+});
+
+test("the descriptor tells the state of the data, and by which sum each file is whole", async () => {
+  const { dataVersion: told, resources } = JSON.parse(files["datapackage.json"] ?? "");
+  expect(told).toBe(dataVersion);
+  for (const { path, bytes, hash } of resources) {
+    const file = new Blob([files[path] ?? ""]);
+    const sum = await crypto.subtle.digest("SHA-256", await file.arrayBuffer());
+    expect([bytes, hash]).toEqual([file.size, `sha256:${Buffer.from(sum).toString("hex")}`]);
+  }
 });
 
 function withField(field: object): object {

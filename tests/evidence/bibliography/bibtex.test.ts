@@ -69,8 +69,21 @@ test("prints as a reference, without our remarks", () => {
   expect(printed).toContain("(1999)");
   expect(printed).toContain("Hydrobiologia, 407, 45–58");
   expect(sources["plisnier-1999"]?.custom?.remark).toContain("from memory");
-  for (const { id, custom } of all) {
-    if (custom?.remark) expect(bibtex([id])).not.toContain(custom.remark.slice(0, 15));
+  expect(printed).not.toContain("memory");
+  const whole = new Cite(bibtex(ids)).format("bibliography", {
+    format: "text",
+    template: "apa",
+    lang: "en-US",
+  });
+  for (const { custom } of all) if (custom?.remark) expect(whole).not.toContain(custom.remark.slice(0, 15));
+});
+
+test("what of a reference was recalled stands in its entry, for whoever checks it", () => {
+  const remarked = all.filter(({ custom }) => custom?.remark);
+  expect(remarked.length).toBeGreaterThan(100);
+  for (const { id, custom } of remarked) {
+    const [, annote = ""] = bibtex([id]).match(/^\tannote = \{(.*)\},?$/m) ?? [];
+    expect(annote.replaceAll("\\", "")).toBe(custom?.remark);
   }
 });
 

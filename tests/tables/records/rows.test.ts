@@ -327,6 +327,7 @@ describe("sources", () => {
         doi: "10.1000/1",
         url: null,
         commercialUse: false,
+        remark: null,
       },
     ]);
   });
