@@ -35,6 +35,7 @@ export type {
   ToldEntry,
   ToldNitrogen,
   ToldOffering,
+  ToldSuspect,
 } from "./messages/advice-messages";
 export { english } from "./messages/english";
 export { englishAdvice } from "./messages/english-advice";
