@@ -7,6 +7,7 @@ import { filesAreReadable } from "./files-are-readable";
 import { formsDiffer } from "./forms-differ";
 import { idsAreKept } from "./ids-are-kept";
 import { interbreeding } from "./interbreeding";
+import { keptWaterIsPlausible } from "./kept-water-is-plausible";
 import { lawsNameAnimals } from "./laws-name-animals";
 import { lawsReachIntoCountries } from "./laws-reach-into-countries";
 import { lengthsAgree } from "./lengths-agree";
@@ -59,6 +60,7 @@ export const checks: readonly Check[] = [
   testsSayHow,
   sizesArePlausible,
   lengthsAgree,
+  keptWaterIsPlausible,
   neighboursAgree,
   interbreeding,
   whatBlocksHasEvidence,

@@ -1,14 +1,6 @@
-import {
-  type SpeciesRecord,
-  type Statement,
-  type Statements,
-  splitPath,
-  statementsOf,
-  type TraitPath,
-} from "vivary/species";
+import type { Statement, TraitPath } from "vivary/species";
 import type { Check } from "./check";
-
-const waters = ["water.temperature", "water.pH", "water.generalHardness", "water.salinity"] as const;
+import { type Span, statementsEverywhere, waters } from "./statements-everywhere";
 
 /** A limit of pooled or untold tests has no one temperature that its animals were used to. */
 const pooled: readonly unknown[] = ["mixed", "unstated"];
@@ -19,34 +11,13 @@ export const testsSayHow: Check = {
   find: ({ records }) =>
     records.flatMap(({ path, record }) =>
       waters.flatMap((trait) =>
-        everywhere(record, trait).flatMap(({ at, statement }) => [
+        statementsEverywhere(record, trait).flatMap(({ at, statement }) => [
           ...(endsSomehow(statement, trait) ? [] : [{ file: path, at, ...untold(trait, statement) }]),
           ...(isOneTest(statement, trait) ? [] : [{ file: path, at, ...joined(trait, statement) }]),
         ]),
       ),
     ),
 };
-
-/** The statements with a value of a record and its forms, each with where it stands. */
-function everywhere(record: SpeciesRecord, trait: (typeof waters)[number]) {
-  const forms = Object.entries(record.forms ?? {}).map(([id, form]) => ({
-    holder: form,
-    above: ["forms", id],
-  }));
-  return [{ holder: record as Statements, above: [] as string[] }, ...forms].flatMap(({ holder, above }) =>
-    statementsOf(holder, trait)
-      .map((statement: Statement<Span>, index) => ({
-        at: [...above, ...splitPath(trait), index],
-        statement,
-      }))
-      .filter(({ statement: { value } }) => value !== undefined),
-  );
-}
-
-interface Span {
-  readonly min?: number | undefined;
-  readonly max?: number | undefined;
-}
 
 function endsSomehow({ as, endpoint }: Statement, trait: TraitPath): boolean {
   const isTest = as === "limit" || (as === "tested" && trait === "water.temperature");

@@ -399,6 +399,20 @@ const meaning = rows(
       /usually 12.0 cm, and at most/,
       '    "adultLength"',
     ],
+    [
+      "a decimal point too many in a temperature",
+      kept,
+      kept.replace("18", "1.8"),
+      /1\.8 degC, at which few animals are kept; expected 10 to 32 degC, or a note/,
+    ],
+    ["a digit lost in a temperature", kept, kept.replace("24", "29").replace("18", "8"), /8 degC, at which/],
+    ["a digit mistyped in a temperature", kept, kept.replace("24", "34"), /34 degC, at which few/],
+    [
+      "a digit mistyped in a pH",
+      '"value": { "min": 6, "max": 8 }, "as": "kept"',
+      '"value": { "min": 3.5, "max": 8 }, "as": "kept"',
+      /3\.5, at which few animals are kept; expected 4 to 9\.5, or a note/,
+    ],
     ["inches taken for centimetres", usual, usual.replace("4", "1.75"), /as many inches/],
     [
       "a tank for another animal",

@@ -1,0 +1,34 @@
+import { type SpeciesRecord, type Statement, type Statements, splitPath, statementsOf } from "vivary/species";
+
+/** The traits that say in figures what water is. */
+export const waters = [
+  "water.temperature",
+  "water.pH",
+  "water.generalHardness",
+  "water.carbonateHardness",
+  "water.salinity",
+] as const;
+
+export type Water = (typeof waters)[number];
+
+/** What a statement of water holds. */
+export interface Span {
+  readonly min?: number | undefined;
+  readonly max?: number | undefined;
+}
+
+/** The statements of a trait of water with a value, of a record and of its forms, each with where it stands. */
+export function statementsEverywhere(record: SpeciesRecord, trait: Water) {
+  const forms = Object.entries(record.forms ?? {}).map(([id, form]) => ({
+    holder: form,
+    above: ["forms", id],
+  }));
+  return [{ holder: record as Statements, above: [] as string[] }, ...forms].flatMap(({ holder, above }) =>
+    statementsOf(holder, trait)
+      .map((statement: Statement<Span>, index) => ({
+        at: [...above, ...splitPath(trait), index],
+        statement,
+      }))
+      .filter(({ statement: { value } }) => value !== undefined),
+  );
+}
