@@ -1,5 +1,6 @@
 import type { Check } from "./check";
 import { datesArePast } from "./dates-are-past";
+import { doisAreOfTheSource } from "./dois-are-of-the-source";
 import { essentialTraits } from "./essential-traits";
 import { familiesAreKnown } from "./families-are-known";
 import { filesAreFormatted } from "./files-are-formatted";
@@ -8,6 +9,7 @@ import { formsDiffer } from "./forms-differ";
 import { idsAreKept } from "./ids-are-kept";
 import { interbreeding } from "./interbreeding";
 import { keptWaterIsPlausible } from "./kept-water-is-plausible";
+import { languagesAreKnown } from "./languages-are-known";
 import { lawsNameAnimals } from "./laws-name-animals";
 import { lawsReachIntoCountries } from "./laws-reach-into-countries";
 import { lengthsAgree } from "./lengths-agree";
@@ -25,6 +27,7 @@ import { recordsAreWhole } from "./records-are-whole";
 import { schemaIsCurrent } from "./schema-is-current";
 import { sizesArePlausible } from "./sizes-are-plausible";
 import { sourcesAreCited } from "./sources-are-cited";
+import { sourcesAreOne } from "./sources-are-one";
 import { sourcesNameTheSpecies } from "./sources-name-the-species";
 import { tablesNameRecords } from "./tables-name-records";
 import { testsSayHow } from "./tests-say-how";
@@ -45,6 +48,7 @@ export const checks: readonly Check[] = [
   lettersAreWhole,
   namedAfterId,
   namesAreOneSpecies,
+  languagesAreKnown,
   familiesAreKnown,
   livesInFreshWater,
   datesArePast,
@@ -54,6 +58,8 @@ export const checks: readonly Check[] = [
   lawsReachIntoCountries,
   tablesNameRecords,
   sourcesAreCited,
+  sourcesAreOne,
+  doisAreOfTheSource,
   sourcesNameTheSpecies,
   observationsAreSigned,
   essentialTraits,

@@ -35,6 +35,12 @@ export const groups: Readonly<Record<string, Readonly<Record<string, readonly st
   },
 };
 
+/** The languages that vernacular names are in, each with other words for it; a further one joins here, and gets a module. */
+export const languages: Readonly<Record<string, readonly string[]>> = {
+  de: ["deu", "ger", "dt", "german", "deutsch"],
+  en: ["eng", "english", "englisch"],
+};
+
 /** Every language that a name of a species is in, English among them always. */
 export const languagesOf = (records: readonly SpeciesRecord[]): readonly string[] =>
   [...new Set(["en", ...records.flatMap(({ names }) => Object.keys(names))])].sort();

@@ -303,6 +303,20 @@ const meaning = rows(
       '"en": ["zebra danio"]',
       /stands here twice/,
     ],
+    ...["ger", "dt", "de-DE", "dee"].map(
+      (language): Row => [
+        `a language called ${language}`,
+        '"en": ["leopard danio"]',
+        `"en": ["leopard danio"],\n        "${language}": ["Leopardbärbling"]`,
+        new RegExp(`names in the language ${language}; expected one of de, en. Did you mean de\\?`),
+      ],
+    ),
+    [
+      "a language that no species has a name in",
+      '"en": ["leopard danio"]',
+      '"en": ["leopard danio"],\n        "fi": ["leopardiseeprakala"]',
+      /names in the language fi; expected one of de, en\.$/m,
+    ],
     ["a misspelt family", "Danionidae", "Danoinidae", /Did you mean Danionidae\?/],
     [
       "a family in another order",
