@@ -1,3 +1,4 @@
+import { agesNameTheirUnit } from "./ages-name-their-unit";
 import type { Check } from "./check";
 import { datesArePast } from "./dates-are-past";
 import { doisAreOfTheSource } from "./dois-are-of-the-source";
@@ -66,6 +67,7 @@ export const checks: readonly Check[] = [
   testsSayHow,
   sizesArePlausible,
   lengthsAgree,
+  agesNameTheirUnit,
   keptWaterIsPlausible,
   neighboursAgree,
   interbreeding,

@@ -244,6 +244,20 @@ const shape = rows([
   ],
   ["a form in capitals", '"long-fin": {', '"LongFin": {', /lower-case words joined by hyphens/],
   ["a year of no assessment", '{ "status": "LC" }', '{ "status": "LC", "year": 19 }', /at least 1960/],
+  [
+    "half a year among months",
+    '"size": {\n',
+    '"size": {\n    "grownAt": [\n      { "by": "common-practice", "value": 0.5 }\n    ],\n',
+    /size\.grownAt: an age of 0\.5 months; expected at least 1 month, or the unit/,
+  ],
+  [
+    "a synonym of an abbreviated genus",
+    '"Danio frankei"',
+    '"B. rerio"',
+    /synonyms\[1\] is "B\. rerio"; expected a scientific name/,
+  ],
+  ["a synonym in small letters", '"Danio frankei"', '"danio frankei"', /expected a scientific name/],
+  ["a genus for a synonym", '"Danio frankei"', '"Brachydanio"', /expected a scientific name/],
   ["a Red List word", '{ "status": "LC" }', '{ "status": "Least Concern" }', /one of EX, EW/],
 ]);
 
@@ -356,6 +370,23 @@ const meaning = rows(
       '"zebrafish", "zebra fish "',
       /spaces too many in "zebra fish "/,
     ],
+    ...["?", "-", "n/a", "tbd", "unknown", "..."].map(
+      (nothing): Row => [
+        `${nothing} for a page`,
+        '"at": "page 24"',
+        `"at": "${nothing}"`,
+        /nothing but ".*"; expected the page, row or address where it stands/,
+      ],
+    ),
+    [
+      "umlauts misread on the way",
+      '"en": ["leopard danio"]',
+      '"en": ["leopard danio"],\n        "de": ["LeopardbÃ¤rbling"]',
+      /letters that were misread on the way, LeopardbÃ¤rbling; expected Leopardbärbling/,
+    ],
+    ["a letter lost on the way", "Native waters from", "Nat\ufffdve waters from", /a letter that was lost/],
+    ["a letter of a web page", "Native waters from", "Native b&auml;che from", /web pages write it, &auml;/],
+    ["a space that does not break", '"zebra fish"', '"zebra\u00a0fish"', /a space that does not break/],
     ["a year to come", '{ "status": "LC" }', '{ "status": "LC", "year": 2099 }', /the date 2099/],
     ["the measure of a snail", usual, usual.replace("TL", "shell"), /the measure shell of a fish/],
     [

@@ -68,6 +68,13 @@ const names = keyedUpTo(200, language, listUpTo(60, name)).meta({
   examples: [{ en: ["zebra danio", "zebrafish"] }],
 });
 
+/**
+ * A scientific name, also of a form or an open one (`cf.`, `sp. 3`, `sp. 'Odessa'`); and behind it whether it was that of
+ * another species.
+ */
+const synonym =
+  /^[A-Z][a-z]+ (?:sp\. (?:\d+|'[A-Z][a-z]+')|(?:(?:cf|aff)\. )?[a-z-]+(?: (?:(?:f|var|subsp)\. )?[a-z-]+)?)(?: \(misapplied\))?$/;
+
 const database = keyLike(/^[a-z][A-Za-z]*$/, "the name of a database in camel case");
 const sourceKey = keyLike(/^[a-z][a-z0-9-]*$/, "lower-case letters, digits and hyphens").meta({
   not: { enum: reserved },
@@ -126,9 +133,12 @@ export const recordSchema = heldTo<SpeciesRecord & { readonly $schema?: string |
           .regex(/^[A-Z][a-z]+$/, "an order such as Cypriniformes")
           .meta({ description: "The order, in Latin.", examples: ["Cypriniformes"] }),
         kind: oneOf(classes.kind, "What sort of animal it is."),
-        synonyms: listUpTo(200, name)
+        synonyms: listUpTo(200, name.regex(synonym, "a scientific name such as Brachydanio rerio"))
           .optional()
-          .describe("Names by which it was known before, or which are spelt otherwise."),
+          .meta({
+            description: "Names by which it was known before, or which are spelt otherwise.",
+            examples: [["Brachydanio rerio", "Otocinclus affinis (misapplied)"]],
+          }),
         note: note.optional().describe("What a reader should know of its name."),
       })
       .describe("What it is called in science, and where it stands."),
