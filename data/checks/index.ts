@@ -5,6 +5,7 @@ import { doisAreOfTheSource } from "./dois-are-of-the-source";
 import { essentialTraits } from "./essential-traits";
 import { familiesAreKnown } from "./families-are-known";
 import { filesAreFormatted } from "./files-are-formatted";
+import { filesAreRead } from "./files-are-read";
 import { filesAreReadable } from "./files-are-readable";
 import { formsDiffer } from "./forms-differ";
 import { idsAreKept } from "./ids-are-kept";
@@ -39,6 +40,7 @@ export type { Check, Slip } from "./check";
 
 /** Every check, what it says first. */
 export const checks: readonly Check[] = [
+  filesAreRead,
   filesAreReadable,
   schemaIsCurrent,
   recordsAreFormatted,

@@ -1,10 +1,12 @@
 // Checks the data as one collection, beyond what each file must be by itself.
+import { parse } from "node:path/posix";
 import { checks, type Slip } from "../checks";
 import { allFiles, type Collection, readCollection } from "../reading/collection";
 import { fieldOf, fieldsOf } from "../reading/fields";
 import type { DataFile } from "../reading/files";
 import { filesNamed, nearestTo } from "../reading/find-files";
 import { type Position, positionAt } from "../reading/json";
+import { strayFiles } from "../reading/stray-files";
 import { type Answer, refused } from "./answer";
 
 /** A slip with its place and the sentence that it breaks. */
@@ -26,7 +28,10 @@ export async function check(root: string, ...words: readonly string[]): Promise<
 export async function checked(collection: Collection, ...words: readonly string[]): Promise<Answer> {
   const names = namesIn(collection, words);
   const lost = names.filter((name) => filesNamed(collection, name).length === 0);
-  if (lost.length > 0) return refused(lost.map((name) => unknown(collection, name)).join("\n"));
+  if (lost.length > 0) {
+    const stray = await strayFiles(collection.root);
+    return refused(lost.map((name) => unknown(collection, name, stray)).join("\n"));
+  }
   const isAll = names.length === 0;
   const asked = isAll ? allFiles(collection) : names.flatMap((name) => filesNamed(collection, name));
   const told = await slipsOf(collection);
@@ -69,11 +74,17 @@ const before = (a: Position, b: Position) => a.line - b.line || a.column - b.col
 const citedBy = ({ json }: DataFile): readonly string[] =>
   fieldsOf(fieldOf(json, "sources")).map(([, source]) => `data/sources/${fieldOf(source, "cite")}.json`);
 
-function unknown(collection: Collection, asked: string): string {
+function unknown(collection: Collection, asked: string, stray: readonly string[]): string {
+  const nothing = `data has no file of the name ${asked}.`;
+  const misplaced = stray.find((path) => nameOf(path) === nameOf(asked));
+  if (misplaced !== undefined)
+    return `${nothing} Nothing reads ${misplaced}: its place or its ending is wrong.`;
   const meant = nearestTo(collection, asked);
-  const question = meant === undefined ? "" : ` Did you mean ${meant}?`;
-  return `data has no file of the name ${asked}.${question}`;
+  return meant === undefined ? nothing : `${nothing} Did you mean ${meant}?`;
 }
+
+/** The name of a file without its place and ending, as an id is written. */
+const nameOf = (path: string) => parse(path).name.toLowerCase().replaceAll(" ", "-");
 
 /** Where, what, what was expected, an example, and how to mend it. */
 function sentence({ slip, rule, position: { line, column } }: Told): string {
