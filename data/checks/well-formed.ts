@@ -1,5 +1,6 @@
 import type { Problem } from "vivary/schema";
 import { positionAt } from "../reading/json";
+import { causesAmong } from "./causes-among";
 import type { Check } from "./check";
 import { slipOf } from "./wording";
 
@@ -9,7 +10,7 @@ export const wellFormed: Check = {
   find: (collection) =>
     collection.problems.flatMap(({ file, problems }) => {
       const unread = new Set(file.faults.map(({ at }) => at.line));
-      return problems
+      return causesAmong(problems)
         .filter(saysMost)
         .filter(({ path }) => unread.size === 0 || !unread.has(positionAt(file.text, path).line))
         .map((problem) => slipOf(file, problem));

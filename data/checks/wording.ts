@@ -42,7 +42,8 @@ function strangeField(folder: DataFolder, { path }: Problem) {
   const around = path.slice(0, -1);
   const known = fieldNamesAt(folder, around);
   const elsewhere = traitPaths.find((trait) => trait.endsWith(`.${field}`));
-  const meant = nearest(field, known) ?? (folder === "species" ? elsewhere : undefined);
+  const likely = otherNames[field.toLowerCase()]?.find((name) => known.includes(name));
+  const meant = likely ?? nearest(field, known) ?? (folder === "species" ? elsewhere : undefined);
   return {
     found: `${textOf(path)} is no field of ${textOf(around) || "the file"}`,
     guess: meant === undefined ? "" : ` Did you mean ${meant}?`,
@@ -50,6 +51,15 @@ function strangeField(folder: DataFolder, { path }: Problem) {
     mend: known.length > 0 ? `Fields here: ${known.join(", ")}.` : "Take it away.",
   };
 }
+
+/** Fields by other words, each with what they may be called. */
+const otherNames: Readonly<Record<string, readonly string[]>> = {
+  max: ["greatest", "most"],
+  maximum: ["max", "greatest"],
+  upto: ["greatest", "max"],
+  min: ["least"],
+  minimum: ["min", "least"],
+};
 
 /** The word that was meant, of those that are expected. */
 function guessed(found: string, expected: string): string {

@@ -60,12 +60,18 @@ async function slipsOf(collection: Collection): Promise<readonly Told[]> {
       (await find(collection)).map((slip) => ({ slip, rule, position: positionOf(slip, texts) })),
     ),
   );
-  return found.flat().sort((a, b) => compare(a.slip.file, b.slip.file) || before(a.position, b.position));
+  return found.flat().sort(inOrder);
 }
 
 function positionOf({ file, at = [] }: Slip, texts: ReadonlyMap<string, string>): Position {
   return "line" in at ? at : positionAt(texts.get(file) ?? "", at);
 }
+
+/** File by file and line by line; what is said of a file as a whole comes last, for it may follow from its lines. */
+const inOrder = (a: Told, b: Told) =>
+  compare(a.slip.file, b.slip.file) ||
+  Number(a.slip.at === undefined) - Number(b.slip.at === undefined) ||
+  before(a.position, b.position);
 
 const compare = (a: string, b: string) => (a < b ? -1 : Number(a > b));
 const before = (a: Position, b: Position) => a.line - b.line || a.column - b.column;

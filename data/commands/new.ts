@@ -67,7 +67,8 @@ export async function start(root: string, name: string, beginnings: Beginnings =
   const ofName = problemsIn("species", record).filter(({ path }) =>
     ["id", "taxonomy.name"].includes(path.join(".")),
   );
-  if (ofName.length > 0) return refused(`Expected a scientific name such as "Danio rerio", found "${name}".`);
+  if (ofName.length > 0)
+    return refused(`Expected a scientific name such as "Danio rerio", found "${name}".${capitals(name)}`);
 
   const path = `data/species/${id}.json`;
   await writeFile(join(root, path), formatRecord(record, jsonSchemas.species));
@@ -82,6 +83,12 @@ export async function start(root: string, name: string, beginnings: Beginnings =
     ],
     failed: false,
   };
+}
+
+/** The name with its capital, where nothing else is wrong with it. */
+function capitals(name: string): string {
+  const meant = `${name.slice(0, 1).toUpperCase()}${name.slice(1).toLowerCase()}`;
+  return /^[A-Z][a-z]+( [a-z-]+)+$/.test(meant) ? ` Did you mean ${meant}?` : "";
 }
 
 /** A genus that may have been meant, where no record is of the one that was typed. */

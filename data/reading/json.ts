@@ -149,6 +149,11 @@ function faultOf(text: string, error: ParseError): Fault {
   const code = printParseErrorCode(error.error);
   const fault = (found: string, mend: string, place = here): Fault => ({ at: place, found, mend });
 
+  if (/^(?:<{7}|={7}|>{7}|\|{7})/.test(found))
+    return fault(
+      `the mark of two versions that git could not join, ${found.slice(0, 7)}`,
+      "Keep what is right of both versions, and take out the lines that begin with <<<<<<<, ======= and >>>>>>>.",
+    );
   if (text.trim() === "") return fault("an empty file", "Write the record, or delete the file.");
   if (code === "InvalidCommentToken")
     return fault("a comment, which JSON does not know", 'Take it away, or say it in a "note".');

@@ -60,6 +60,12 @@ const typing = rows(
     ["a comment", '"names": {', '// Trade names\n  "names": {', /a comment, which JSON does not know/],
     ["no colon", '"kind": "fish"', '"kind" "fish"', /no colon after a key/],
     ["a bracket that stays open", `${living}\n    ],`, living, /no comma between two entries/],
+    [
+      "versions that git could not join",
+      '  "names": {',
+      '<<<<<<< HEAD\n  "names": {',
+      /the mark of two versions that git could not join, <<<<<<</,
+    ],
     ["a brace too many", '  "names": {', '  },\n  "names": {', /a comma after the last entry/, "  },"],
     [
       "a trait twice",
@@ -194,6 +200,18 @@ const shape = rows([
     '"varies": [\n      { "by": "common-practice", "value": false }',
     '"varies": [\n      { "by": "common-practice", "value": "no" }',
     /true or false/,
+  ],
+  [
+    "a share in percent, of the depth",
+    '"value": 0.305 }',
+    '"value": 24.6 }',
+    /bodyDepthShare\[0\]\.value is 24\.6; expected at most 1\.$/m,
+  ],
+  [
+    "a greatest prey by another word",
+    '"value": { "prey": "fry" }',
+    '"value": { "prey": "fry", "max": 1 }',
+    /max is no field of .* Did you mean greatest\?/,
   ],
   ["a prey as a word", '"value": { "prey": "fry" }', '"value": "fry"', /fields between \{ and \}/],
   ["an unknown prey", '"prey": "shrimplet"', '"prey": "shrimplets"', /Did you mean shrimplet\?/],

@@ -113,7 +113,13 @@ test.each([
   expect(read(known)).toBe(before);
 });
 
-test.each(["", "Danio", "danio kyathit", "Danio ../kyathit"])("%o is no scientific name", async (name) => {
+test.each(["danio kyathit", "DANIO KYATHIT", "Danio Kyathit"])("%s has a capital amiss", async (name) => {
+  expect(textOf(await start(project().root, name))).toBe(
+    `Expected a scientific name such as "Danio rerio", found "${name}". Did you mean Danio kyathit?`,
+  );
+});
+
+test.each(["", "Danio", "Danio ../kyathit"])("%o is no scientific name", async (name) => {
   expect(await start(project().root, name)).toStrictEqual({
     lines: [`Expected a scientific name such as "Danio rerio", found "${name}".`],
     failed: true,

@@ -28,6 +28,12 @@ test.each([
   expect(told(text)).toStrictEqual([found]);
 });
 
+test("versions that git could not join are told as such", () => {
+  expect(told('{\n<<<<<<< HEAD\n"a": 1\n=======\n"a": 2\n>>>>>>> branch\n}')).toContain(
+    "2:1: the mark of two versions that git could not join, <<<<<<<",
+  );
+});
+
 test("every line with a fault is told, and what the others say is read", () => {
   const text = '{\n"a": 1,\n"b": 4,5,\n"c": “x”,\n"d": [7]\n"e": 8\n}';
   expect(told(text)).toStrictEqual([

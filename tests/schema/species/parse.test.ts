@@ -174,7 +174,7 @@ const mistakes: readonly (readonly [path: string, found: unknown, expected: RegE
       /Mend the meaning, or set the statement aside/,
     ],
     [
-      "water.temperature[2].value",
+      "water.temperature[2].value.max",
       78,
       /-2 to 48 degC/,
       /If the source uses another unit, name it in the statement's unit\./,
@@ -205,7 +205,7 @@ const mistakes: readonly (readonly [path: string, found: unknown, expected: RegE
       /one of them with adopt; space\.height\[0\] is as well supported/,
       /Give the statement to use an adopt with the reason/,
     ],
-    ["space.jumps[0]", "Seen once.", /adopt or setAside, not both/, /How readily it leaves the water/],
+    ["space.jumps[0].setAside", "Seen once.", /adopt or setAside, not both/, /Why this statement is not/],
     [
       "temperament.acts",
       ["none", { does: "chases", target: "own-kind" }],

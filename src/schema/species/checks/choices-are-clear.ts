@@ -93,7 +93,7 @@ function torn({ statements }: TraitAt): readonly Problem[] {
   return statements
     .filter(({ statement: { adopt, setAside } }) => adopt !== undefined && setAside !== undefined)
     .map(({ path, statement }) => ({
-      path,
+      path: [...path, "setAside"],
       code: "conflict",
       found: statement.setAside,
       expected: "adopt or setAside, not both",

@@ -14,6 +14,8 @@ export const idIsName: Check = (record) => {
           code: "conflict",
           found: record.id,
           expected: `"${expected}", from the accepted name`,
+          explanation:
+            "The accepted name in lower case, words joined by hyphens: correct whichever of the two is misspelt.",
         },
       ];
 };

@@ -1,17 +1,19 @@
 import type { Problem } from "../../../errors";
 import type { Check } from "../../checked";
+import { type Fields, fieldsOf } from "../../fields";
 import { reserved } from "../reserved";
 import { sourcesOf, traitsOf } from "../walk";
 
 /**
  * Every statement names a source of the record or a reserved word, every source is used, and each says where the figure
- * stands, or that it was recalled or observed.
+ * stands, or that it was recalled or observed. A line of a misspelt trait or section uses it
+ * too.
  */
 export const sourcesAreNamed: Check = (record) => {
   const keys = Object.keys(sourcesOf(record));
   const known = new Set([...keys, ...reserved]);
   const statements = traitsOf(record).flatMap((trait) => trait.statements);
-  const used = new Set<unknown>(statements.map(({ statement }) => statement.by));
+  const used = new Set([record, ...Object.values(fieldsOf(record.forms)).map(fieldsOf)].flatMap(namedIn));
   const unknown = statements
     .filter(({ statement: { by } }) => by === undefined || (typeof by === "string" && !known.has(by)))
     .map(
@@ -54,3 +56,10 @@ export const sourcesAreNamed: Check = (record) => {
     );
   return [...unknown, ...unfit, ...unused, ...nowhere];
 };
+
+/** Whom the lines of a species or a form name, be the trait or the section known or misspelt. */
+const namedIn = (holder: Fields): readonly unknown[] =>
+  Object.values(holder)
+    .flatMap((section) => Object.values(fieldsOf(section)))
+    .flatMap((lines) => (Array.isArray(lines) ? lines : []))
+    .map((line) => fieldsOf(line).by);

@@ -39,7 +39,7 @@ test("grown animals are meant with and without saying so", () => {
 test("no statement is both adopted and set aside", () => {
   const height = [{ by: trade, value: 40, adopt, setAside: "An outlier." }];
   expect(problemsWith({ space: { height } })).toStrictEqual([
-    ["space.height[0]", "adopt or setAside, not both"],
+    ["space.height[0].setAside", "adopt or setAside, not both"],
   ]);
 });
 

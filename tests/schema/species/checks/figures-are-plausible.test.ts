@@ -6,8 +6,8 @@ const trade = "common-practice";
 test("78 is no temperature for a fish in °C, but one in °F", () => {
   const said = { by: trade, value: { min: 68, max: 78 }, as: "kept" };
   expect(problemsWith({ water: { temperature: [said] } })).toStrictEqual([
-    ["water.temperature[0].value", "-2 to 48 degC"],
-    ["water.temperature[0].value", "-2 to 48 degC"],
+    ["water.temperature[0].value.min", "-2 to 48 degC"],
+    ["water.temperature[0].value.max", "-2 to 48 degC"],
   ]);
   expect(problemsWith({ water: { temperature: [{ ...said, unit: "degF" }] } })).toStrictEqual([]);
 });
@@ -42,4 +42,10 @@ test("the number of animals a size is stated for is no size", () => {
 test("what is set aside may be as wild as the source that said it", () => {
   const slip = { by: trade, value: { max: 78 }, as: "kept", setAside: "Meant in °F." };
   expect(problemsWith({ water: { temperature: [slip] } })).toStrictEqual([]);
+});
+
+test("a share is told once where it is above one, and without a unit where it is too small", () => {
+  const share = (value: number) => problemsWith({ size: { bodyDepthShare: [{ by: trade, value }] } });
+  expect(share(24.6)).toStrictEqual([["size.bodyDepthShare[0].value", "at most 1"]]);
+  expect(share(0.002)).toStrictEqual([["size.bodyDepthShare[0].value", "0.02 to 1"]]);
 });

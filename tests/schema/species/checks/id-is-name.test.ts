@@ -1,6 +1,6 @@
 import { expect, test } from "vitest";
 import { leastRecord } from "../../../species/records";
-import { problemsWith } from "../../problems";
+import { problemsOf, problemsWith } from "../../problems";
 
 const named = (name: string) => ({ ...leastRecord.taxonomy, name });
 
@@ -22,4 +22,9 @@ test("without a name there is nothing to compare the id with", () => {
   expect(problemsWith({ taxonomy: { ...leastRecord.taxonomy, name: 7 } })).toStrictEqual([
     ["taxonomy.name", "string"],
   ]);
+});
+
+test("either of the two may be the misspelt one", () => {
+  const [problem] = problemsOf({ ...leastRecord, taxonomy: named("Danio reiro") });
+  expect(problem?.explanation).toContain("correct whichever of the two is misspelt");
 });

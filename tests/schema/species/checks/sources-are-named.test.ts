@@ -34,6 +34,12 @@ test("a source is there because a statement names it: a note or a form is enough
   ]);
 });
 
+test("a source that a line of a misspelt trait or section names is no unused one", () => {
+  const said = [{ by: "study", value: 4, as: "usual" }];
+  expect(problemsWith({ sources: { study }, size: { lifespn: said } })).toMatchObject([["size.lifespn", {}]]);
+  expect(problemsWith({ sources: { study }, sice: { lifespan: said } })).toMatchObject([["sice", {}]]);
+});
+
 test.each(["common-practice", "curator"])("%s is reserved", (key) => {
   const lifespan = [{ by: key, value: 4, note: "Weighed.", as: "usual" }];
   expect(problemsWith({ sources: { [key]: study }, size: { lifespan } })).toStrictEqual([

@@ -30,6 +30,6 @@ test("a unit that cannot be read leaves the other checks standing", () => {
   ];
   expect(problemsWith({ water: { temperature } }).map(([path]) => path)).toStrictEqual([
     "water.temperature[0].unit",
-    "water.temperature[1].value",
+    "water.temperature[1].value.min",
   ]);
 });
