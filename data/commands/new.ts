@@ -1,4 +1,4 @@
-// Starts the record of a species, with what must be known as questions and what a relative says as examples.
+// Starts the record of a species, with what must be known as questions that tell what is said of a relative.
 import { writeFile } from "node:fs/promises";
 import { join } from "node:path";
 import { jsonSchemas, problemsIn } from "vivary/schema";
@@ -7,7 +7,7 @@ import { question } from "../checks/nothing-is-left-to-fill-in";
 import { type Collection, readCollection } from "../reading/collection";
 import { filesNamed } from "../reading/find-files";
 import { type Answers, answersIn } from "../reading/issue-form";
-import { schemaAt } from "../reading/schema-at";
+import { schemaAt, spaced } from "../reading/schema-at";
 import { nearest } from "../reading/spelling";
 import { formatRecord } from "../writing/format-record";
 import { type Answer, refused } from "./answer";
@@ -31,7 +31,7 @@ const asked = [
 
 /** What a record may start with beside a name. */
 interface Beginnings {
-  /** A relative whose values show how the answers may look; one of the genus if absent. */
+  /** A relative of which the questions tell how the answers may look; one of the genus if absent. */
   readonly like?: string | undefined;
   /** What an issue says, by question. */
   readonly answers?: Answers | undefined;
@@ -73,7 +73,7 @@ export async function start(root: string, name: string, beginnings: Beginnings =
   const path = `data/species/${id}.json`;
   await writeFile(join(root, path), formatRecord(record, jsonSchemas.species));
   const shown = relative
-    ? ` The values are those of ${relative.taxonomy.name}, for you to write over.`
+    ? ` The questions say how the answers look in ${relative.taxonomy.name}.`
     : guessOfGenus(collection, name);
   return {
     lines: [
@@ -127,7 +127,10 @@ function blank(id: string, name: string, answers: Answers, relative?: Relative) 
   };
 }
 
-/** The traits asked for, each with an answer as it may look and a note that says what to look for. */
+/**
+ * The traits asked for, each with a note that says what to look for, and how an answer may look. No figure stands as a value
+ * before somebody wrote it there: who took the questions out alone would leave a relative's.
+ */
 function questions(answers: Answers, relative?: Relative): Readonly<Record<string, object>> {
   const sections = new Map<string, object>();
   for (const trait of asked) {
@@ -135,22 +138,27 @@ function questions(answers: Answers, relative?: Relative): Readonly<Record<strin
     const { description } = schemaAt("species", [section, key]) ?? {};
     const told = answers.get(traitTable[trait].label.toLowerCase());
     const said = told === undefined ? "" : ` The issue says: ${told}`;
-    const line = { ...exampleFor(trait, relative), by: "source", note: `${question} ${description}${said}` };
+    const { value, ...shape } = exampleFor(trait, relative);
+    const answer = ` ${relative ? `In ${relative.taxonomy.name}` : "Such as"}: ${plain(value)}.`;
+    const line = { ...shape, by: "source", note: `${question} ${description}${answer}${said}` };
     sections.set(section, { ...sections.get(section), [key]: [line] });
   }
   return Object.fromEntries(sections);
 }
 
+/** A value in a sentence. */
+const plain = (value: unknown) => spaced(value).replaceAll('"', "");
+
 /** What stands in a statement whoever says it. */
-const shape = ["value", "unit", "as", "sex", "measure"];
+const shape = ["value", "as", "measure"];
 
 /** A statement of the relative on how the animal is kept, or one that the schema supposes. */
-function exampleFor(trait: TraitPath, relative?: Relative): object {
+function exampleFor(trait: TraitPath, relative?: Relative): { readonly value?: unknown } {
   const supposed = schemaAt("species", [...splitPath(trait), 0])?.examples?.[0] ?? {};
   const said = relative ? statementsOf(relative, trait) : [];
   const stated = said.find(
-    ({ value, as, setAside }) =>
-      value !== undefined && !setAside && (as === undefined || as === "kept" || as === "usual"),
+    ({ value, unit, as, setAside }) =>
+      value !== undefined && !unit && !setAside && (as === undefined || as === "kept" || as === "usual"),
   );
   return Object.fromEntries(Object.entries(stated ?? supposed).filter(([key]) => shape.includes(key)));
 }

@@ -20,7 +20,7 @@ export function speciesCommands(root: string, print: (answer: Answer) => void): 
     .description(
       'starts the record of a species, such as "Danio rerio"; or, before a name of its own, a source, an observation or a law',
     )
-    .option("--like <species>", "a relative whose values show how the answers may look")
+    .option("--like <species>", "a relative of which the questions tell how the answers may look")
     .option(
       "--from <issue>",
       "a file with the text of an issue that asks for the species, or tells what was seen",

@@ -4,6 +4,7 @@ import { start, startFrom } from "../../../data/commands/new";
 import { format, unformatted } from "../../../data/writing/formatting";
 import { parseSpecies, safeParseSpecies } from "../../../src/schema";
 import { resolve, statementsOf, traitTable } from "../../../src/species";
+import { answered } from "../answered";
 import { project, textOf } from "../project";
 
 const file = "data/species/danio-kyathit.json";
@@ -47,30 +48,64 @@ test("a name starts a record: the checks then ask for what is still blank, and f
   ]);
 });
 
-test("a relative shows how the answers look, and every one of them is asked for until the question is gone", async () => {
+/** A record of the template with what is not asked of traits. */
+const named = (blank: { readonly taxonomy: object }) => ({
+  ...blank,
+  taxonomy: { ...blank.taxonomy, authority: "Fang, 1998" },
+  names: { en: ["orange-finned danio"] },
+  sources: { source: { cite: "fishbase", at: "page 7" } },
+});
+
+/** Every line of a file without its question. */
+const unasked = (text: string) => text.replaceAll(/, "note": "To fill in: (?:[^"\\]|\\.)*"/g, "");
+
+test("the questions tell how the answers look in a relative, and every one of them is asked for", async () => {
   const { root, read, write } = project();
-  expect(textOf(await start(root, "Danio kyathit"))).toContain("those of Danio choprae");
+  expect(textOf(await start(root, "Danio kyathit"))).toContain("how the answers look in Danio choprae");
   const blank = JSON.parse(read(file));
   expect(blank.taxonomy).toMatchObject({ family: "Danionidae", order: "Cypriniformes", kind: "fish" });
-  const taxonomy = { ...blank.taxonomy, authority: "Fang, 1998" };
-  const names = { en: ["orange-finned danio"] };
-  const sources = { source: { cite: "fishbase", at: "page 7" } };
-  const record = parseSpecies({ ...blank, taxonomy, names, sources });
-  expect(resolve(record).incomplete).toBeUndefined();
-  for (const trait of asked)
-    expect(statementsOf(record, trait)).toMatchObject([
-      { by: "source", value: expect.anything(), note: expect.stringContaining(traitTable[trait].about) },
-    ]);
+  const record = parseSpecies(named(blank));
+  for (const trait of asked) {
+    const [line, ...others] = statementsOf(record, trait);
+    expect(others).toStrictEqual([]);
+    expect(line).toMatchObject({ by: "source", note: expect.stringContaining(traitTable[trait].about) });
+    expect(line?.note).toContain(" In Danio choprae: ");
+  }
   expect(record.water?.temperature?.[0]?.note).toContain("In degC");
+  expect(record.water?.temperature?.[0]?.note).toContain("In Danio choprae: { min: 20, max: 25 }.");
   expect(record.social?.living?.[0]?.note).toContain("harem: One male with several females.");
   expect(await unformatted(root)).toStrictEqual([]);
 
-  write(file, JSON.stringify({ ...blank, taxonomy, names, sources }));
+  write(file, JSON.stringify(named(blank)));
   await format(root);
   const told = textOf(await check(root, "danio-kyathit"));
   expect(told.match(/a question of the new file/g)).toHaveLength(asked.length);
-  write(file, read(file).replaceAll(/, "note": "To fill in: (?:[^"\\]|\\.)*"/g, ""));
+});
+
+test("who takes the questions out without answering them is asked for each value", async () => {
+  const { root, read, write } = project();
+  await start(root, "Danio kyathit");
+  const blank = JSON.parse(read(file));
+  for (const trait of asked) {
+    const [section = "", name = ""] = trait.split(".");
+    expect(blank[section][name][0]).not.toHaveProperty("value");
+  }
+  write(file, JSON.stringify(named(blank)));
+  await format(root);
+  write(file, unasked(read(file)));
+  expect(textOf(await check(root, "danio-kyathit")).match(/expected a value, or a note/g)).toHaveLength(
+    asked.length,
+  );
+});
+
+test("once every question is answered, the record is whole", async () => {
+  const { root, read, write } = project();
+  await start(root, "Danio kyathit");
+  const [blank, relative] = [file, "data/species/danio-choprae.json"].map((path) => JSON.parse(read(path)));
+  write(file, JSON.stringify(answered(named(blank), relative)));
+  await format(root);
   expect(textOf(await check(root, "danio-kyathit"))).toBe(`${file}: 0 problems.`);
+  expect(resolve(parseSpecies(JSON.parse(read(file)))).incomplete).toBeUndefined();
 });
 
 test("another relative may be named, by any of its names", async () => {
