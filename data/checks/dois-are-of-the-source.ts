@@ -28,5 +28,5 @@ export const doisAreOfTheSource: Check = {
 };
 
 /** The DOIs that a text names, in small letters, whatever stands behind them. */
-export const doisIn = (text: string): readonly string[] =>
+const doisIn = (text: string): readonly string[] =>
   [...text.toLowerCase().matchAll(/10\.\d{4,9}\/[^\s"<>?#]+/g)].map(([doi]) => doi);

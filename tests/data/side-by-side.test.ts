@@ -35,7 +35,8 @@ async function bring({ root, read, write }: ReturnType<typeof catalog>, epithet:
   const { synonyms, ...taxonomy } = record.taxonomy;
   const family = `${epithet[0]?.toUpperCase()}${epithet.slice(1)}danionidae`;
   const { reproduction, identifiers, forms, ...kept } = record;
-  const source = { ...JSON.parse(read("data/sources/yanar-2019.json")), id: `author-${epithet}` };
+  const paper = JSON.parse(read("data/sources/yanar-2019.json"));
+  const source = { ...paper, id: `author-${epithet}`, DOI: `10.5555/${epithet}` };
   const species = {
     ...kept,
     id: `danio-${epithet}`,
