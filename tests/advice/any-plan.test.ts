@@ -1,5 +1,4 @@
 import { describe, expect, test } from "vitest";
-import { allSpecies } from "vivary/catalog";
 import {
   entryOrder,
   feedingPlan,
@@ -16,7 +15,8 @@ import { describeIn, english } from "../../src/report";
 import { german } from "../../src/report/de";
 import { numbersIn } from "../compatibility/numbers-in";
 import { randomPlans } from "../compatibility/promise";
-import { runs, seedOf, someOf } from "../runs";
+import { someSpecies } from "../drawn";
+import { runs, seedOf } from "../runs";
 
 const plans = randomPlans(runs(5), seedOf(0));
 
@@ -29,7 +29,7 @@ const asked: Readonly<Record<string, (plan: Plan) => unknown>> = {
   "the least tank": ({ groups }) => leastTank(groups),
   "an order of entry": (plan) => entryOrder(plan),
   "a feeding plan": (plan) => feedingPlan(plan),
-  "who could join": (plan) => whoCouldJoin(plan, someOf(allSpecies, 20, 0)),
+  "who could join": (plan) => whoCouldJoin(plan, someSpecies(20, 0)),
   "what is behind signs": (plan) => suspects(plan, ["torn-fins", "gasping", "hiding", "thin"]),
 };
 

@@ -1,5 +1,4 @@
 import { describe, expect, test } from "vitest";
-import { allSpecies } from "vivary/catalog";
 import astronotusOcellatus from "vivary/catalog/astronotus-ocellatus";
 import carassiusAuratus from "vivary/catalog/carassius-auratus";
 import danioRerio from "vivary/catalog/danio-rerio";
@@ -17,7 +16,7 @@ import {
 } from "../../src/advice";
 import type { Group, Plan } from "../../src/plan";
 import { applyForm, type SpeciesProfile } from "../../src/species";
-import { someOf } from "../runs";
+import { someSpecies } from "../drawn";
 
 /** Danios of which a form lives as another species does. */
 const danioLike = ({ size, social, diet, water, temperament }: SpeciesProfile): SpeciesProfile => ({
@@ -57,7 +56,7 @@ const asked: Readonly<Record<string, (plan: Plan) => unknown>> = {
   "the least tank": ({ groups }) => leastTank(groups),
   "an order of entry": (plan) => entryOrder(plan),
   "a feeding plan": (plan) => feedingPlan(plan),
-  "who could join": (plan) => whoCouldJoin(plan, someOf(allSpecies, 20, 0)),
+  "who could join": (plan) => whoCouldJoin(plan, someSpecies(20, 0)),
   "what is behind signs": (plan) => suspects(plan, ["torn-fins", "hiding", "thin"]),
   remedies: (plan) => remedies(plan, { company: [tanichthysAlbonubes] }),
 };

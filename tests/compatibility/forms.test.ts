@@ -16,6 +16,7 @@ import trichogasterChuna from "vivary/catalog/trichogaster-chuna";
 import { assessPair, assessPlan } from "../../src/compatibility";
 import type { Party } from "../../src/plan";
 import { applyForm, type SpeciesProfile } from "../../src/species";
+import { hashOf } from "../drawn";
 import { expectRefused } from "../refused";
 import { someOf } from "../runs";
 import { planOf } from "./judging";
@@ -38,7 +39,7 @@ const others = [
 
 const bred = allSpecies
   .flatMap((species) => Object.keys(species.forms ?? {}).map((form) => ({ species, form })))
-  .map(({ species, form }, turn) => ({ name: `${species.id}, ${form}`, species, form, turn }));
+  .map(({ species, form }) => ({ name: `${species.id}, ${form}`, species, form }));
 
 /** The form named, applied beforehand, and both. */
 const given = (species: SpeciesProfile, form: string) => {
@@ -55,7 +56,8 @@ test("there are forms in the catalog", () => {
   expect(bred.length).toBeGreaterThan(50);
 });
 
-describe.each(bred)("$name", ({ species, form, turn }) => {
+describe.each(bred)("$name", ({ name, species, form }) => {
+  const turn = hashOf(name);
   const [named, ...applied] = given(species, form);
 
   test("is judged alike in a pair, whether the form is named or applied", () => {

@@ -3,7 +3,7 @@ import { allSpecies } from "vivary/catalog";
 import { assessPair, type Verdict } from "../../src/compatibility";
 import { factAt, type Sex, type SpeciesProfile } from "../../src/species";
 import { lengthsOfSex } from "../../src/species/inner";
-import { someOf } from "../runs";
+import { someSpecies } from "../drawn";
 
 /** The greatest length in cm that a sex of a species reaches. */
 const reachedBy = (species: SpeciesProfile, sex: Sex) =>
@@ -28,12 +28,12 @@ const askedOf = (stage: "adult" | "juvenile", hunters: readonly SpeciesProfile[]
   );
 
 test("no young are asked to be longer than their kind grows", () => {
-  const asked = askedOf("juvenile", someOf(allSpecies, 60, 1));
+  const asked = askedOf("juvenile", someSpecies(60, 1));
   expect(asked.filter(({ length, male, female }) => length > Math.max(male, female))).toEqual([]);
   expect(asked.length).toBeGreaterThan(0);
 });
 
 test("no grown animals are asked to be longer than their males grow: females are asked for", () => {
-  const asked = askedOf("adult", someOf(allSpecies, 200, 0));
+  const asked = askedOf("adult", someSpecies(200, 0));
   expect(asked.filter(({ length, male }) => length > male)).toEqual([]);
 });

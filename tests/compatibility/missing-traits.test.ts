@@ -1,12 +1,13 @@
 // What nobody knows must not read as fine: traits taken from profiles of the catalog, one at a time.
 import { describe, expect, test } from "vitest";
-import { allSpecies, speciesById } from "vivary/catalog";
+import { speciesById } from "vivary/catalog";
 import { whoCouldJoin } from "../../src/advice";
 import { assessPair, assessPlan, outcomes } from "../../src/compatibility";
 import { allRecords } from "../../src/evidence";
 import type { Plan } from "../../src/plan";
 import { describe as described } from "../../src/report";
 import { factAt, resolve, type SpeciesProfile, type TraitPath, traitPaths } from "../../src/species";
+import { speciesFor } from "../drawn";
 import { runs } from "../runs";
 
 function without(species: SpeciesProfile, path: TraitPath): SpeciesProfile {
@@ -17,11 +18,8 @@ function without(species: SpeciesProfile, path: TraitPath): SpeciesProfile {
 
 /** Pairs that cannot live together, spread over the catalog. */
 const unsuitable = Array.from({ length: runs(300) }, (_, step) => {
-  const a = allSpecies[(step * 37 + 3) % allSpecies.length];
-  const b = allSpecies[(step * 59 + 14) % allSpecies.length];
-  return a && b && assessPair({ species: a }, { species: b }).outcome === "unsuitable"
-    ? [[a, b] as const]
-    : [];
+  const [a, b] = [speciesFor(`one ${step}`), speciesFor(`other ${step}`)];
+  return assessPair({ species: a }, { species: b }).outcome === "unsuitable" ? [[a, b] as const] : [];
 }).flat();
 
 describe("a pair that cannot live together", () => {

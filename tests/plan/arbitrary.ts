@@ -1,8 +1,8 @@
 import fc from "fast-check";
-import { allSpecies } from "vivary/catalog";
 import type { Group, Offering, Plan, PlannedTank, PlannedWater } from "../../src/plan";
 import { applyForm, classes, type SpeciesProfile } from "../../src/species";
 import { currents } from "../../src/species/inner";
+import { anySpecies } from "../drawn";
 import { runs } from "../runs";
 
 const word = <Class extends string>(of: Readonly<Record<Class, string>>) =>
@@ -86,16 +86,14 @@ export const waters: fc.Arbitrary<PlannedWater> = fc.record(
 );
 
 /** A species of the catalog: itself, or one of its forms given in any of the ways there are. */
-const kinds: fc.Arbitrary<Pick<Group, "species" | "form">> = fc
-  .constantFrom(...allSpecies)
-  .chain((species) => {
-    const ways = Object.keys(species.forms ?? {}).flatMap((form) => [
-      { species, form },
-      { species: applyForm(species, form) },
-      { species: applyForm(species, form), form },
-    ]);
-    return fc.constantFrom({ species }, ...ways);
-  });
+const kinds: fc.Arbitrary<Pick<Group, "species" | "form">> = anySpecies.chain((species) => {
+  const ways = Object.keys(species.forms ?? {}).flatMap((form) => [
+    { species, form },
+    { species: applyForm(species, form) },
+    { species: applyForm(species, form), form },
+  ]);
+  return fc.constantFrom({ species }, ...ways);
+});
 
 /** The greatest length that a plan may give an animal, cm: a little more than is known of it. */
 export function longest({ size }: SpeciesProfile): number {

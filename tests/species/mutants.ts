@@ -1,4 +1,5 @@
 import fc from "fast-check";
+import { anyOf } from "../drawn";
 import { at, type Place, placesIn, withAt, without } from "./json";
 import { files } from "./records";
 
@@ -56,5 +57,8 @@ const change: fc.Arbitrary<Change> = fc.oneof(
 
 /** True records with something changed anywhere. Some are still records, most are not. */
 export const mutants: fc.Arbitrary<unknown> = fc
-  .tuple(fc.constantFrom(...files), fc.array(change, { minLength: 1, maxLength: 4 }))
+  .tuple(
+    anyOf(files, ({ id }) => id),
+    fc.array(change, { minLength: 1, maxLength: 4 }),
+  )
   .map(([{ json }, changes]) => changes.reduce((record, step) => step(record), json));

@@ -5,6 +5,7 @@ import { assessPlan } from "../../../src/compatibility";
 import type { Group, Plan } from "../../../src/plan";
 import { factAt } from "../../../src/species";
 import { type TankDimensions, tankGeometry } from "../../../src/tank";
+import { someSpecies } from "../../drawn";
 
 const catalogued = (id: string, unsexed: number): Group => ({
   species: speciesById(id) ?? expect.fail(`no ${id}`),
@@ -48,14 +49,14 @@ describe("for animals of the catalog", () => {
     );
 
   test("all have the room that their records state, none of it hardly less", () => {
-    const stated = allSpecies.flatMap((species) => {
+    const stated = someSpecies(40, 0).flatMap((species) => {
       const { value: room } = factAt(species, "space.baseLength") ?? {};
       const group = factAt(species, "social.group")?.value.least ?? 1;
       const forFew = room?.find((one) => one.for <= group);
       return forFew ? [{ species, group, length: forFew.least }] : [];
     });
     let told = 0;
-    for (const { species, group, length } of stated.filter((_, index) => index % 5 === 0)) {
+    for (const { species, group, length } of stated) {
       const [least] = leastTank([{ species, unsexed: group }], { most: 1 });
       if (!least) continue;
       told += 1;

@@ -1,30 +1,30 @@
 import fc from "fast-check";
 import { expect, test } from "vitest";
-import { allSpecies, speciesById } from "vivary/catalog";
+import { allSpecies } from "vivary/catalog";
 import { type LeastTank, leastTank } from "../../../src/advice";
 import { assessPlan } from "../../../src/compatibility";
 import type { Group } from "../../../src/plan";
-import { factAt } from "../../../src/species";
+import { factAt, type SpeciesProfile } from "../../../src/species";
 import { tankGeometry } from "../../../src/tank";
+import { anyOf, anySpecies } from "../../drawn";
 import { runs, seedOf } from "../../runs";
 
 const company = allSpecies.filter((species) => factAt(species, "social.settles")?.value);
-const shy = allSpecies.filter((species) => factAt(species, "social.settledBy")?.value).map(({ id }) => id);
-const any = allSpecies.map(({ id }) => id);
+const shy = allSpecies.filter((species) => factAt(species, "social.settledBy")?.value);
 
 /** As many of a species as belong together. */
-function groupOf(id: string): Group {
-  const species = speciesById(id) ?? expect.fail(`no ${id}`);
-  return { species, unsexed: factAt(species, "social.group")?.value.least ?? 1 };
-}
+const groupOf = (species: SpeciesProfile): Group => ({
+  species,
+  unsexed: factAt(species, "social.group")?.value.least ?? 1,
+});
 
 const floorOf = (tank: LeastTank) => tankGeometry(tank).footprint;
 
 test("company that may be added makes no tank larger nor comes in needlessly, and each plan is suitable", () => {
   let tried = 0;
   const property = fc.property(
-    fc.constantFrom(...shy),
-    fc.option(fc.constantFrom(...any), { freq: 2 }),
+    anyOf(shy, ({ id }) => id),
+    fc.option(anySpecies, { freq: 2 }),
     (first, second) => {
       const groups = [...new Set([first, second ?? first])].map(groupOf);
       const [alone] = leastTank(groups, { most: 1 });

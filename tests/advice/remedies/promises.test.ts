@@ -1,10 +1,11 @@
 // What remedies promise, held to from outside: by what plans say before and after, and by trying what a keeper could do.
 import { describe, expect, test } from "vitest";
-import { allSpecies, speciesById } from "vivary/catalog";
+import { speciesById } from "vivary/catalog";
 import { type Move, type Remedy, remedies } from "../../../src/advice";
 import { assessPlan, type Finding, type PlanChange } from "../../../src/compatibility";
 import type { Group, Plan } from "../../../src/plan";
-import { runs, seedOf, someOf } from "../../runs";
+import { someSpecies } from "../../drawn";
+import { runs, seedOf } from "../../runs";
 import { census, fewestMoved } from "./by-hand";
 import { spoiledPlans } from "./spoiled";
 
@@ -148,7 +149,7 @@ test("no animals of which young are wanted are left with one sex, of those that 
   const tank = { base: { shape: "rectangle", length: 60, width: 30 }, height: 35 } as const;
   const bearing = ["xiphophorus-maculatus", "xiphophorus-variatus", "cambarellus-patzcuarensis"];
   for (const species of [
-    ...someOf(allSpecies, 40, 1),
+    ...someSpecies(40, 1),
     ...bearing.flatMap((id) => speciesById(id) ?? []), // Females that were with a male bear for months, but not for good.
   ])
     for (const sexes of [

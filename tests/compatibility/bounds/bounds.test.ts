@@ -26,7 +26,8 @@ import {
   traitPaths,
   traitTable,
 } from "../../../src/species";
-import { runs, seedOf, someOf } from "../../runs";
+import { anyOf, drawing, hashOf, someNamed } from "../../drawn";
+import { runs, seedOf } from "../../runs";
 import { files } from "../../species/records";
 import { animals, tanks, waters } from "../arbitrary";
 import { traitsOf } from "../deciding";
@@ -70,13 +71,13 @@ function worldsOf(kept: readonly Kept[], paths: readonly TraitPath[]) {
  */
 const contested = (paths: readonly TraitPath[]): fc.Arbitrary<Kept> => {
   const open = kinds.filter((kept) => disputed(kept, paths).length > 0);
-  const own = fc.constantFrom(...(open.length > 0 ? open : kinds));
+  const own = anyOf(open.length > 0 ? open : kinds, nameOf);
   const more = fc.record({
-    of: fc.constantFrom(...records),
+    of: anyOf(records, ({ id }) => id),
     paths: fc.subarray([...paths], { minLength: 1, maxLength: Math.min(2, paths.length) }),
   });
   const told = fc
-    .tuple(fc.constantFrom(...kinds), more)
+    .tuple(anyOf(kinds, nameOf), more)
     .map(([{ record, form }, another]) => ({ record: withAnotherSource(record, another), form }));
   return fc.oneof({ weight: 1, arbitrary: own }, { weight: 2, arbitrary: told });
 };
@@ -84,7 +85,7 @@ const contested = (paths: readonly TraitPath[]): fc.Arbitrary<Kept> => {
 /** Two or more species, of which the first is contested; others may be the same one. */
 const keptBy = (paths: readonly TraitPath[], others: number): fc.Arbitrary<readonly Kept[]> => {
   const some = contested(paths);
-  const other = fc.oneof(fc.constantFrom(...kinds), some, fc.constant(undefined));
+  const other = fc.oneof(anyOf(kinds, nameOf), some, fc.constant(undefined));
   return fc
     .tuple(some, fc.array(other, { minLength: others, maxLength: others }))
     .map(([first, further]) => [first, ...further.map((kept) => kept ?? first)]);
@@ -277,7 +278,7 @@ describe("what sources support of a trait", () => {
   };
 
   test("is what it is in the worlds of each record", () => {
-    someOf(kinds, 60, seedOf(0)).forEach(isWorlds);
+    someNamed(kinds, nameOf, 60, seedOf(0)).forEach(isWorlds);
   });
 
   test("and where one more source says what is true of another species", () => {
@@ -328,10 +329,12 @@ describe("a trait that nobody knows", () => {
           };
           const { bounds } = verdictIf([]);
           const likes = values(path);
-          for (const [index, like] of likes.entries()) {
-            const other = likes[(index * 7) % likes.length];
+          const valueTold = (like: SpeciesProfile) => JSON.stringify(factAt(like, path)?.value);
+          const draw = drawing(likes, valueTold);
+          for (const like of likes) {
+            const other = draw(hashOf(valueTold(like)));
             const world = verdictIf([like, other]);
-            const where = `${plan.kept.map(nameOf)}: ${path} as of ${like.id}, ${other?.id}`;
+            const where = `${plan.kept.map(nameOf)}: ${path} as of ${like.id}, ${other.id}`;
             expect(lieWithin(world.bounds, bounds), where).toBe(true);
             const { outcome } = world;
             if (outcome === "undetermined") continue;

@@ -1,6 +1,5 @@
 import fc from "fast-check";
 import { describe, expect, test } from "vitest";
-import { allSpecies } from "vivary/catalog";
 import {
   assessPair,
   assessPlan,
@@ -14,6 +13,7 @@ import { meeting as alsoMeeting } from "../../../src/compatibility/meeting/meeti
 import type { Condition, Group, Offering, Party, Plan, PlannedTank, PlannedWater } from "../../../src/plan";
 import type { PartialRange } from "../../../src/ranges";
 import { classes, type SpeciesProfile } from "../../../src/species";
+import { anySpecies } from "../../drawn";
 import { runs, seedOf } from "../../runs";
 import { animal } from "../animals";
 import { animals, fish, tanks, waters } from "../arbitrary";
@@ -332,8 +332,6 @@ describe.each(
 });
 
 describe("the species of the catalog", () => {
-  const some = fc.constantFrom(...allSpecies);
-
   test("never get a narrower verdict when a fact is taken away", () => {
     const withoutFact = (profile: SpeciesProfile, section: string, name: string): SpeciesProfile => ({
       ...profile,
@@ -356,8 +354,8 @@ describe("the species of the catalog", () => {
     fc.assert(
       fc.property(
         fc.constantFrom(...rules),
-        some,
-        some,
+        anySpecies,
+        anySpecies,
         animals,
         animals,
         tanks,

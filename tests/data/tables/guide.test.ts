@@ -5,12 +5,12 @@ import { type DuckDBConnection, DuckDBInstance } from "@duckdb/node-api";
 import { afterAll, beforeAll, expect, test } from "vitest";
 import { root } from "../../../data/reading/files";
 import { dataPackageFiles, releasedRows } from "../../../data/tables/data-package";
-import { allSpecies } from "../../../src/catalog";
+import { someSpecies } from "../../drawn";
 
 const guide = await readFile(join(root, "docs/guides/research.md"), "utf8");
 const queries = [...guide.matchAll(/^```sql\n(.*?)^```/gms)].map(({ 1: sql = "" }) => sql);
 
-const files = dataPackageFiles(releasedRows(allSpecies.slice(0, 40)));
+const files = dataPackageFiles(releasedRows(someSpecies(40, 0)));
 let folder: string;
 let connection: DuckDBConnection;
 

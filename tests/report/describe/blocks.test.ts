@@ -6,12 +6,15 @@ import tanichthysAlbonubes from "vivary/catalog/tanichthys-albonubes";
 import { assessPair, assessPlan, type Verdict } from "../../../src/compatibility";
 import { describe, english } from "../../../src/report";
 import { german } from "../../../src/report/de";
-import { seedOf, someOf } from "../../runs";
+import { someNamed } from "../../drawn";
+import { seedOf } from "../../runs";
 import { pairVerdicts, planVerdicts } from "../verdicts";
 
+const nameOf = ({ parties }: Verdict) => JSON.stringify(parties.map(({ names: _, ...party }) => party));
+
 const verdicts: readonly Verdict[] = [
-  ...someOf(pairVerdicts, 80, seedOf(0)),
-  ...someOf(planVerdicts, 80, seedOf(0)),
+  ...someNamed(pairVerdicts, nameOf, 80, seedOf(0)),
+  ...someNamed(planVerdicts, nameOf, 80, seedOf(0)),
 ];
 
 /** The titled lists of a report in Markdown, each item a line. */

@@ -10,16 +10,14 @@ import { assessPair, assessPlan, defineRule, pairRules, type Verdict } from "../
 import { InvalidInputError } from "../../../src/errors";
 import { describe, english } from "../../../src/report";
 import type { SpeciesProfile } from "../../../src/species";
+import { speciesFor } from "../../drawn";
 import { plans } from "../../judgements/plans";
 
 const pair = (a: SpeciesProfile, b: SpeciesProfile) => assessPair({ species: a }, { species: b });
 
-/** Every species with itself and with a few that stand far from it in the list. */
-const pairs = allSpecies.flatMap((a, index) =>
-  [0, 1, 29, 71].flatMap((further) => {
-    const b = allSpecies[(index + further) % allSpecies.length];
-    return b ? [pair(a, b)] : [];
-  }),
+/** Every species with itself and with a few that its name draws. */
+const pairs = allSpecies.flatMap((a) =>
+  [a, ...[1, 2, 3].map((draw) => speciesFor(`${a.id} ${draw}`))].map((b) => pair(a, b)),
 );
 
 const verdicts: readonly Verdict[] = [...pairs, ...Object.values(plans).map((plan) => assessPlan(plan))];

@@ -11,9 +11,10 @@ import {
 import { facts } from "../../../src/plan";
 import { english, sentence } from "../../../src/report";
 import { traitPaths } from "../../../src/species";
+import { onEachRule } from "../each-rule";
 import { pairVerdicts, planVerdicts } from "../verdicts";
 
-const verdicts: readonly Verdict[] = [...pairVerdicts, ...planVerdicts];
+const verdicts: readonly Verdict[] = [...onEachRule, ...pairVerdicts, ...planVerdicts];
 
 /** A gap where a name, a figure or a word is missing, or a word of the machine's. */
 const gap = /undefined|null|NaN|Infinity|\[object| {2}| [.,;:)]|\( |\(\)|[,;:] ?\.|^ | $/;

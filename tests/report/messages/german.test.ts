@@ -17,9 +17,12 @@ import { describe, english, profileMarkdown, sentence } from "../../../src/repor
 import { german } from "../../../src/report/de";
 import { regionIn } from "../../../src/report/messages/german-regions";
 import { traitPaths } from "../../../src/species";
+import { speciesFor } from "../../drawn";
 import { samplePlans } from "../../plan/arbitrary";
+import { onEachRule } from "../each-rule";
 
 const verdicts: readonly Verdict[] = [
+  ...onEachRule,
   ...samplePlans(60).map((plan) => assessPlan(plan)),
   ...allSpecies
     .filter(({ water }) => water?.coolSeason)
@@ -30,9 +33,7 @@ const verdicts: readonly Verdict[] = [
         groups: [{ species, unsexed: 1 }],
       }),
     ),
-  ...allSpecies.map((a, index) =>
-    assessPair({ species: a }, { species: allSpecies[(index * 7 + 3) % allSpecies.length] ?? a }),
-  ),
+  ...allSpecies.map((a) => assessPair({ species: a }, { species: speciesFor(`beside ${a.id}`) })),
   ...allSpecies.flatMap((a) =>
     (a.reproduction?.interbreedsWith?.value ?? []).flatMap((id) => {
       const b = speciesById(id);

@@ -14,10 +14,11 @@ import {
   traitPaths,
 } from "../../../src/species";
 import { traitDefinitions } from "../../../src/species/inner";
-import { seedOf, someOf } from "../../runs";
+import { someNamed } from "../../drawn";
+import { seedOf } from "../../runs";
 import { recordOf } from "../records";
 
-const records = someOf(allRecords, 50, seedOf(0));
+const records = someNamed(allRecords, ({ id }) => id, 50, seedOf(0));
 const trade = "common-practice";
 
 /** Every fact of a profile and of its forms, with its trait. */

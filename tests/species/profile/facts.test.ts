@@ -10,6 +10,7 @@ import {
   type TraitStatement,
   traitPaths,
 } from "../../../src/species";
+import { anyOf } from "../../drawn";
 import { runs } from "../../runs";
 import { recordOf } from "../records";
 
@@ -55,10 +56,14 @@ function withLinesShuffled<Held extends object>(held: Held, seed: number): Held 
 describe("the order of lines decides nothing", () => {
   test("in any record of the catalog", () => {
     fc.assert(
-      fc.property(fc.constantFrom(...allRecords), fc.integer(), (record, seed) => {
-        const other = withLinesShuffled<SpeciesRecord>(record, seed);
-        expect(unordered(resolve(other))).toStrictEqual(unordered(resolve(record)));
-      }),
+      fc.property(
+        anyOf(allRecords, ({ id }) => id),
+        fc.integer(),
+        (record, seed) => {
+          const other = withLinesShuffled<SpeciesRecord>(record, seed);
+          expect(unordered(resolve(other))).toStrictEqual(unordered(resolve(record)));
+        },
+      ),
       { numRuns: runs(300) },
     );
   });

@@ -1,11 +1,12 @@
 import fc from "fast-check";
 import { describe, expect, test } from "vitest";
-import { allSpecies, speciesById } from "../../../src/catalog";
+import { speciesById } from "../../../src/catalog";
 import { InvalidInputError } from "../../../src/errors";
 import { recordById } from "../../../src/evidence";
 import type { PartialRange } from "../../../src/ranges";
 import { applyForm, resolve, type SpeciesProfile } from "../../../src/species";
 import { type OverlapAxis, type OverlapMeasure, type OverlapRow, overlapRows } from "../../../src/tables";
+import { someSpecies } from "../../drawn";
 import { partialRanges } from "../../ranges/arbitrary";
 import { runs } from "../../runs";
 
@@ -263,7 +264,7 @@ test("profiles made of read sources alone are compared by these alone", () => {
 });
 
 test("of the whole catalog no measure lies outside its bounds, and every bound between 0 and 1", () => {
-  const rows = overlapRows(allSpecies.slice(0, 60), {
+  const rows = overlapRows(someSpecies(60, 0), {
     axes: [temperature, pH, hardness],
     measures: ["schoener"],
   });

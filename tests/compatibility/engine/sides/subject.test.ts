@@ -1,6 +1,5 @@
 import fc from "fast-check";
 import { describe, expect, test } from "vitest";
-import { allSpecies } from "vivary/catalog";
 import danioRerio from "vivary/catalog/danio-rerio";
 import { assessPair, assessPlan } from "../../../../src/compatibility";
 import { subjectOf } from "../../../../src/compatibility/engine/sides/subject";
@@ -11,6 +10,7 @@ import {
   partiesOfGroups,
   profileProblems,
 } from "../../../../src/plan/inner";
+import { someSpecies, speciesFor } from "../../../drawn";
 import { runs } from "../../../runs";
 
 const partyOf = (unsexed: number) => partiesOfGroups([{ species: danioRerio, unsexed }])[0] as CheckedParty;
@@ -38,7 +38,7 @@ describe("a party that is seen again", () => {
   test("is judged as if it were new, whatever was judged meanwhile", () => {
     const party = fc.record(
       {
-        species: fc.constantFrom(...allSpecies.slice(0, 12)),
+        species: fc.constantFrom(...someSpecies(12, 0)),
         sex: fc.constantFrom("male" as const, "female" as const),
         stage: fc.constantFrom("adult" as const, "juvenile" as const),
         count: fc.integer({ min: 1, max: 3 }),
@@ -56,10 +56,10 @@ describe("a party that is seen again", () => {
   });
 
   test("so are the groups of a plan, alike or not, beside one of which little is known", () => {
-    const [stranger] = structuredClone(allSpecies.slice(20, 21)).map(({ space: _, social: __, ...rest }) =>
+    const [stranger] = structuredClone([speciesFor("a stranger")]).map(({ space: _, social: __, ...rest }) =>
       frozen(rest),
     );
-    const species = fc.constantFrom(...allSpecies.slice(0, 3), ...(stranger ? [stranger] : []));
+    const species = fc.constantFrom(...someSpecies(3, 0), ...(stranger ? [stranger] : []));
     const group = fc.record({ species, unsexed: fc.integer({ min: 1, max: 2 }) });
     const tank = { base: { shape: "rectangle", length: 90, width: 40 }, height: 40 } as const;
     const plans = fc

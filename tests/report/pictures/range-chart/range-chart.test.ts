@@ -1,5 +1,4 @@
 import { describe, expect, test } from "vitest";
-import { allSpecies } from "vivary/catalog";
 import bettaSplendens from "vivary/catalog/betta-splendens";
 import danioRerio from "vivary/catalog/danio-rerio";
 import { recordById, sources } from "vivary/evidence";
@@ -15,6 +14,7 @@ import {
   type SpeciesRecord,
   statementsOf,
 } from "../../../../src/species";
+import { someSpecies } from "../../../drawn";
 import { hostileTexts } from "../../hostile";
 import { pseudo, unmarked } from "../../messages/pseudo";
 import {
@@ -38,7 +38,7 @@ const paths: readonly FiguresPath[] = [
   "water.carbonateHardness",
   "water.salinity",
 ];
-const forty = allSpecies.filter((_, index) => index % 4 === 0).slice(0, 40);
+const forty = someSpecies(40, 0);
 
 /** An animal that is kept at these temperatures. */
 const keptAt = (value: Figures<Span>, name = "invented fish"): SpeciesProfile => ({

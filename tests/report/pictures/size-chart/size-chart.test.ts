@@ -6,6 +6,7 @@ import { InvalidInputError } from "../../../../src/errors";
 import { sizeChart, sizeChartIn } from "../../../../src/report";
 import { german } from "../../../../src/report/de";
 import type { AdultLength, SpeciesProfile } from "../../../../src/species";
+import { someSpecies } from "../../../drawn";
 import { hostileTexts } from "../../hostile";
 import { pseudo, unmarked } from "../../messages/pseudo";
 import {
@@ -20,7 +21,7 @@ import {
   type Seen,
 } from "../read-svg";
 
-const forty = allSpecies.filter((_, index) => index % 4 === 0).slice(0, 40);
+const forty = someSpecies(40, 0);
 
 const total = (length: number, as: AdultLength["as"], more: Partial<AdultLength> = {}): AdultLength => ({
   length,
