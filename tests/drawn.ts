@@ -13,7 +13,7 @@ const greatest = 2 ** 32 - 1;
 export const hashOf = (text: string): number => createHash("sha256").update(text).digest().readUInt32BE();
 
 /** The one of some things that a text draws; for a short list that does not grow, which may stand in any order. */
-export const pick = <Item>(all: readonly [Item, ...Item[]], text: string): Item =>
+export const pick = <const Item>(all: readonly [Item, ...Item[]], text: string): Item =>
   all[hashOf(text) % all.length] ?? all[0];
 
 /** How often each of a list stands on the circle that it is drawn from: the more, the more alike are their chances. */

@@ -29,6 +29,10 @@ export const pairVerdicts: readonly Verdict[] = everyKind.flatMap((a) =>
   ),
 );
 
+/** What tells a verdict from most others: who is judged, and how many. */
+export const nameOfVerdict = ({ parties }: Verdict): string =>
+  JSON.stringify(parties.map(({ names: _, ...party }) => party));
+
 /** Plans of every sort, and one of each kind that says next to nothing, some of heated water. */
 const plansToTell: readonly Plan[] = [
   ...samplePlans(150),

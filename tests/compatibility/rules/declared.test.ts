@@ -291,7 +291,7 @@ describe("rules see what they declare", () => {
 });
 
 describe("a rule that looks at more than it declares is found out", () => {
-  const [species] = allSpecies;
+  const species = speciesById("danio-rerio");
   const common = { mayYield: ["advisory"], needs: { from: ["water.pH"] } } as const;
   const looking = (
     way: "mutual" | "each-group" | "all-groups" | "once",

@@ -8,13 +8,11 @@ import { describe, english } from "../../../src/report";
 import { german } from "../../../src/report/de";
 import { someNamed } from "../../drawn";
 import { seedOf } from "../../runs";
-import { pairVerdicts, planVerdicts } from "../verdicts";
-
-const nameOf = ({ parties }: Verdict) => JSON.stringify(parties.map(({ names: _, ...party }) => party));
+import { nameOfVerdict, pairVerdicts, planVerdicts } from "../verdicts";
 
 const verdicts: readonly Verdict[] = [
-  ...someNamed(pairVerdicts, nameOf, 80, seedOf(0)),
-  ...someNamed(planVerdicts, nameOf, 80, seedOf(0)),
+  ...someNamed(pairVerdicts, nameOfVerdict, 80, seedOf(0)),
+  ...someNamed(planVerdicts, nameOfVerdict, 80, seedOf(0)),
 ];
 
 /** The titled lists of a report in Markdown, each item a line. */

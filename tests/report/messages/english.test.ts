@@ -115,7 +115,7 @@ describe("every question and condition over some thousand verdicts", () => {
 });
 
 test("one place is not places, and one male is not males", () => {
-  const [verdict] = pairVerdicts;
+  const [verdict] = onEachRule;
   if (!verdict) throw new Error("no verdict");
   const name = verdict.parties[0]?.names.en?.[0] ?? "";
   const works = (condition: Parameters<typeof sentence>[1]) => sentence(verdict, condition);
@@ -129,7 +129,7 @@ test("one place is not places, and one male is not males", () => {
 });
 
 test("figures of the text are in the reader's units too", () => {
-  const [verdict] = pairVerdicts;
+  const [verdict] = onEachRule;
   const media = { on: "tank.filter.ripeArea", wanted: { min: 2, unit: "m2" } } as const;
   expect(verdict && sentence(verdict, media)).toContain("about 2 L of coarse foam");
   const more = { on: "tank.filter.ripeArea", wanted: { min: 2.2, unit: "m2" } } as const;
