@@ -221,7 +221,7 @@ test("the largest company of species of the catalog is that of trying all", () =
       const left = profiles.length - stay.length;
       lost.set(left, (lost.get(left) ?? 0) + 1);
     }),
-    { numRuns: runs(200) },
+    { numRuns: runs(500) },
   );
   for (const left of [0, 1, 2]) expect(lost.get(left)).toBeGreaterThanOrEqual(runs(10));
 });
