@@ -57,7 +57,7 @@ test.each([
   const { write, commit, changeset, problems } = released();
   write(
     file,
-    file.endsWith(".json") ? '{ "forms": { "blue": {}, "veil": {}, "red": {} } }' : "const one: 1 | 2\n",
+    file.endsWith(".json") ? '{ "forms": { "blue": {}, "veil": {} }, "names": {} }' : "const one: 1 | 2\n",
   );
   const told = [`${file} changed (and 0 more), and no changeset waits: npm run changeset`];
   expect(await problems()).toStrictEqual(told);
@@ -122,6 +122,81 @@ describe("what disappears needs a changeset that says major", () => {
     expect(await project.problems()).toStrictEqual(told);
     project.changeset("major");
     expect(await project.problems()).toStrictEqual([]);
+  });
+});
+
+describe("what is new needs a changeset that says minor", () => {
+  test.each<readonly [string, (project: Project) => void, string]>([
+    [
+      "an export",
+      ({ write }) => write("tests/surface/units.txt", "const one: 1\nconst two: 2\n"),
+      "The export two of units",
+    ],
+    [
+      "a species",
+      ({ write }) => write("data/species/puntius-titteya.json", "{}"),
+      "The species puntius-titteya",
+    ],
+    [
+      "a form",
+      ({ write }) => write("data/species/betta-splendens.json", '{ "forms": { "veil": {} } }'),
+      "The form betta-splendens, veil,",
+    ],
+  ])("%s", async (_, change, what) => {
+    const project = released();
+    change(project);
+    const told = [`${what} is new, and no changeset says minor.`];
+    expect(await project.problems()).toStrictEqual(told);
+    project.changeset("patch");
+    project.commit("A change");
+    expect(await project.problems()).toStrictEqual(told);
+    project.changeset("minor");
+    expect(await project.problems()).toStrictEqual([]);
+  });
+});
+
+describe("a branch brings a changeset of its own, whatever else waits", () => {
+  /** A branch of a main on which a changeset waits. */
+  function branched() {
+    const project = released();
+    project.changeset("minor");
+    project.commit("What waits");
+    project.git("checkout", "-b", "a-branch");
+    return project;
+  }
+
+  test("for a change that users see", async () => {
+    const { write, commit, problems } = branched();
+    write("README.md", "# A title\n");
+    commit("What no user sees");
+    expect(await problems()).toStrictEqual([]);
+    write("src/index.ts", "export const one = 2;\n");
+    commit("A change");
+    const told = ["src/index.ts changed (and 0 more), and no changeset waits: npm run changeset"];
+    expect(await problems()).toStrictEqual(told);
+    write(".changeset/empty.md", "---\n---\n");
+    expect(await problems()).toStrictEqual([]);
+  });
+
+  test("for a species", async () => {
+    const { write, commit, changeset, problems } = branched();
+    write("data/species/puntius-titteya.json", "{}");
+    changeset("patch");
+    commit("A species");
+    expect(await problems()).toStrictEqual([
+      "The species puntius-titteya is new, and no changeset says minor.",
+    ]);
+    write(".changeset/a-barb.md", '---\n"vivary": minor\n---\n\nA barb.\n');
+    expect(await problems()).toStrictEqual([]);
+  });
+
+  test("but for the one that makes the release", async () => {
+    const { write, remove, commit, problems } = branched();
+    write("src/index.ts", "export const one = 2;\n");
+    remove(".changeset/a-minor.md");
+    write("CHANGELOG.md", "# 1.1.0\n");
+    commit("Release");
+    expect(await problems()).toStrictEqual([]);
   });
 });
 

@@ -1,10 +1,10 @@
-// Whether the changesets that wait say what users will see of what changed since the last release.
-import { existsSync } from "node:fs";
+// Whether the changesets say what users will see of what changed: since the last release, and on a branch since it left main.
 import { readdir, readFile } from "node:fs/promises";
-import { basename, join } from "node:path";
+import { join } from "node:path";
 import parseChangeset from "@changesets/parse";
-import { fieldOf, fieldsOf } from "../../data/reading/fields";
-import { changedSince, git, gitOrNothing } from "../../data/reading/history";
+import { fieldOf } from "../../data/reading/fields";
+import { baseOf, changedSince, git, gitOrNothing } from "../../data/reading/history";
+import { namesSince } from "./names";
 
 /** What users see of the package. */
 const seen = ["src", "data/species", "data/moved", "data/legal", "data/standards", "tests/surface"];
@@ -13,15 +13,37 @@ const seen = ["src", "data/species", "data/moved", "data/legal", "data/standards
 export async function problemsOfChanges(root: string): Promise<readonly string[]> {
   if (!(await hasHistory(root))) return [];
   const release = await lastRelease(root);
-  const bumps = await waitingBumps(root);
-  const gone = release === undefined ? [] : await goneSince(root, release);
+  const fork = await forkOf(root, release);
+  const told =
+    fork === undefined ? [] : await problemsSince(root, fork, await changesetsSince(root, fork), true);
+  if (told.length > 0) return told;
+  const since = release ?? (await firstCommit(root));
+  return problemsSince(root, since, await changesets(root), release !== undefined);
+}
+
+/**
+ * What some changesets leave unsaid of what changed since a commit. What nobody has got yet cannot be taken away: `isOut` is
+ * whether users may have that commit.
+ */
+async function problemsSince(
+  root: string,
+  commit: string,
+  files: readonly string[],
+  isOut: boolean,
+): Promise<readonly string[]> {
+  const changed = await changedSince(root, commit, ...seen);
+  if (changed.length === 0) return [];
+  const bumps = await bumpsIn(root, files);
+  const isTold = (bump: string) => bumps.includes(bump) || bumps.includes("major");
+  const { gone, added } = await namesSince(root, commit);
   const breaking = await breakingBump(root);
-  if (gone.length > 0 && !bumps.includes(breaking) && !bumps.includes("major")) {
+  if (isOut && gone.length > 0 && !isTold(breaking)) {
     return gone.map((what) => `${what} is gone, and no changeset says ${breaking}.`);
   }
-  const since = release ?? (await firstCommit(root));
-  const changed = await changedSince(root, since, ...seen);
-  return changed.length === 0 || bumps.length > 0
+  if (added.length > 0 && !isTold("minor")) {
+    return added.map((what) => `${what} is new, and no changeset says minor.`);
+  }
+  return files.length > 0
     ? []
     : [`${changed[0]} changed (and ${changed.length - 1} more), and no changeset waits: npm run changeset`];
 }
@@ -38,9 +60,19 @@ async function lastRelease(root: string): Promise<string | undefined> {
   const tagged = tag && (await git(root, "rev-list", "-1", tag));
   const logged = await git(root, "log", "-1", "--format=%H", "--", "CHANGELOG.md");
   if (!tagged || !logged) return tagged || logged || undefined;
-  const logIsNewer = (await gitOrNothing(root, "merge-base", "--is-ancestor", tagged, logged)) !== undefined;
-  return logIsNewer ? logged : tagged;
+  return (await isWithin(root, tagged, logged)) ? logged : tagged;
 }
+
+/** Where a branch left main, unless it is main itself, or a release came after. */
+async function forkOf(root: string, release: string | undefined): Promise<string | undefined> {
+  const base = await baseOf(root);
+  if (base === undefined || base === (await git(root, "rev-parse", "HEAD"))) return;
+  return release === undefined || (await isWithin(root, release, base)) ? base : undefined;
+}
+
+/** Whether a commit is another one or came before it. */
+const isWithin = async (root: string, earlier: string, later: string): Promise<boolean> =>
+  (await gitOrNothing(root, "merge-base", "--is-ancestor", earlier, later)) !== undefined;
 
 async function firstCommit(root: string): Promise<string> {
   return (await git(root, "rev-list", "--max-parents=0", "HEAD")).split("\n").at(-1) ?? "HEAD";
@@ -52,85 +84,20 @@ async function breakingBump(root: string): Promise<"minor" | "major"> {
   return String(version).startsWith("0.") ? "minor" : "major";
 }
 
-/** The kinds of version that the waiting changesets ask for. */
-async function waitingBumps(root: string): Promise<readonly string[]> {
-  const folder = join(root, ".changeset");
-  const files = (await readdir(folder)).filter((name) => name.endsWith(".md") && name !== "README.md");
-  const texts = await Promise.all(files.map((file) => readFile(join(folder, file), "utf8")));
+/** The files of the changesets that wait. */
+const changesets = async (root: string): Promise<readonly string[]> =>
+  (await readdir(join(root, ".changeset")))
+    .filter((name) => name.endsWith(".md") && name !== "README.md")
+    .map((name) => `.changeset/${name}`);
+
+/** Of these, those that came or changed since a commit. */
+async function changesetsSince(root: string, commit: string): Promise<readonly string[]> {
+  const changed = new Set(await changedSince(root, commit, ".changeset"));
+  return (await changesets(root)).filter((file) => changed.has(file));
+}
+
+/** The kinds of version that changesets ask for; an empty one asks for none. */
+async function bumpsIn(root: string, files: readonly string[]): Promise<readonly string[]> {
+  const texts = await Promise.all(files.map((file) => readFile(join(root, file), "utf8")));
   return texts.flatMap((text) => parseChangeset(text).releases.map(({ type }) => type));
 }
-
-/** Reads a file of the project, or undefined where there is none. */
-type Reader = (path: string) => Promise<string | undefined>;
-
-/** What a release had that users could name. */
-interface Names {
-  /** Exports, with their subpath. */
-  readonly exports: ReadonlySet<string>;
-  /** Ids of species, and those that forward to one. */
-  readonly ids: ReadonlySet<string>;
-  readonly moved: ReadonlyMap<string, string>;
-  /** Forms, as `id form`. */
-  readonly forms: ReadonlySet<string>;
-}
-
-/** What the release had and the working tree has not. */
-async function goneSince(root: string, release: string): Promise<readonly string[]> {
-  const changed = new Set(await changedSince(root, release, "tests/surface", "data"));
-  const now: Reader = async (path) =>
-    existsSync(join(root, path)) ? readFile(join(root, path), "utf8") : undefined;
-  const then: Reader = (path) =>
-    changed.has(path) ? gitOrNothing(root, "show", `${release}:${path}`) : now(path);
-  const paths = (await git(root, "ls-tree", "-r", "--name-only", release, "data", "tests/surface")).split(
-    "\n",
-  );
-  const current = [...new Set([...paths, ...changed])];
-  const [before, after] = [await namesIn(paths, then), await namesIn(current, now)];
-  const currentForm = (held: string) => {
-    const [id = "", form = ""] = held.split(" ");
-    return `${after.moved.get(id) ?? id} ${form}`;
-  };
-  return [
-    ...[...before.exports].filter((name) => !after.exports.has(name)).map((name) => `The export ${name}`),
-    ...[...before.ids]
-      .filter((id) => !after.ids.has(id))
-      .map((id) => `The id ${id}, which data/moved does not forward,`),
-    ...[...before.forms]
-      .filter((held) => after.ids.has(held.split(" ")[0] ?? "") && !after.forms.has(currentForm(held)))
-      .map((held) => `The form ${held.replace(" ", ", ")},`),
-  ];
-}
-
-async function namesIn(paths: readonly string[], read: Reader): Promise<Names> {
-  const texts = await Promise.all(paths.map(async (path) => [path, await read(path)] as const));
-  const under = (folder: string, extension: string) =>
-    texts.flatMap(([path, text]) =>
-      text !== undefined && path.startsWith(`${folder}/`) && path.endsWith(extension)
-        ? [{ name: basename(path, extension), text }]
-        : [],
-    );
-  const species = under("data/species", ".json");
-  const moved = under("data/moved", ".json").map(
-    ({ name, text }) => [name, String(fieldOf(JSON.parse(text), "to"))] as const,
-  );
-  return {
-    exports: new Set(
-      under("tests/surface", ".txt").flatMap(({ name, text }) =>
-        exportsIn(text).map((held) => `${held} of ${name}`),
-      ),
-    ),
-    ids: new Set([...species.map(({ name }) => name), ...moved.map(([id]) => id)]),
-    moved: new Map(moved),
-    forms: new Set(
-      species.flatMap(({ name, text }) =>
-        fieldsOf(fieldOf(JSON.parse(text), "forms")).map(([form]) => `${name} ${form}`),
-      ),
-    ),
-  };
-}
-
-/** The names that a report of exports tells: whatever stands at the beginning of a line. */
-const exportsIn = (report: string): readonly string[] =>
-  [...report.matchAll(/^(?:(?:class|const|function|interface|type) )?([\w.]+)/gm)].flatMap(
-    ([, name]) => name ?? [],
-  );
