@@ -6,8 +6,7 @@ import { sourcesOf, traitsOf } from "../walk";
 
 /**
  * Every statement names a source of the record or a reserved word, every source is used, and each says where the figure
- * stands, or that it was recalled or observed. A line of a misspelt trait or section uses it
- * too.
+ * stands, or that it was recalled or observed. A line of a misspelt trait or section uses it too.
  */
 export const sourcesAreNamed: Check = (record) => {
   const keys = Object.keys(sourcesOf(record));

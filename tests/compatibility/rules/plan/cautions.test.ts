@@ -1,9 +1,13 @@
 import { describe, expect, test } from "vitest";
+import carassiusAuratus from "vivary/catalog/carassius-auratus";
+import hoplisomaPanda from "vivary/catalog/hoplisoma-panda";
 import hypancistrusZebra from "vivary/catalog/hypancistrus-zebra";
 import paracheirodonInnesi from "vivary/catalog/paracheirodon-innesi";
+import phractocephalusHemioliopterus from "vivary/catalog/phractocephalus-hemioliopterus";
 import potamotrygonMotoro from "vivary/catalog/potamotrygon-motoro";
 import procambarusVirginalis from "vivary/catalog/procambarus-virginalis";
 import { assessPlan } from "../../../../src/compatibility";
+import { cautionDevices } from "../../../../src/compatibility/rules/plan/caution-devices";
 import { cautionElectricity } from "../../../../src/compatibility/rules/plan/caution-electricity";
 import { cautionFloor } from "../../../../src/compatibility/rules/plan/caution-floor";
 import { cautionHazards } from "../../../../src/compatibility/rules/plan/caution-hazards";
@@ -51,6 +55,23 @@ describe("the floor", () => {
       },
     ]);
   });
+});
+
+// Common practice, no source.
+test.each([
+  [
+    "a redtail catfish, which lies on the ground, is warned of the heater",
+    phractocephalusHemioliopterus,
+    ["heater"],
+  ],
+  ["a panda corydoras is too small to lie against one", hoplisomaPanda, []],
+  ["a goldfish is large, and swims", carassiusAuratus, []],
+  ["a crayfish climbs into pumps", procambarusVirginalis, ["pump"]],
+])("%s", (_, species, devices) => {
+  const { findings } = planBy(cautionDevices, [{ species, unsexed: 1 }]);
+  expect(findings.map(({ weight, measures }) => [weight, measures])).toEqual(
+    devices.map((device) => ["advisory", { device: { value: device } }]),
+  );
 });
 
 test("each hazard to people is named", () => {
