@@ -25,6 +25,7 @@ export {
   reportParts,
   reportPartsIn,
 } from "./describe/report-parts";
+export { describeSetPoint, describeSetPointIn } from "./describe/set-point/describe-set-point";
 export { describeSuspects, describeSuspectsIn } from "./describe/suspects/describe-suspects";
 export type { Figure, WriteQuantity } from "./figure";
 export type {

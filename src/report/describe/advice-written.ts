@@ -1,7 +1,8 @@
 import { objectOf, oneOf, refuseOthers } from "../../checks";
+import type { VerdictParty } from "../../compatibility";
 import { ofPart, type Problem } from "../../errors";
 import type { Plan } from "../../plan";
-import { type CheckedPlan, checkedPlan } from "../../plan/inner";
+import { checkedPlan } from "../../plan/inner";
 import type { PartialRange } from "../../ranges";
 import { type Block, markdown, plainText } from "../layout";
 import type { AdviceMessages, AdviceWords } from "../messages/advice-messages";
@@ -33,33 +34,48 @@ export interface Adviser extends Sayer {
 const formats = { text: plainText, markdown };
 
 /** Advice on a plan, which stands at a path of what was given, as text in a format, made of the blocks that are told of it. */
-export function written(
+export const written = (
   messages: AdviceMessages,
   options: AdviceWritingOptions,
   plan: Plan,
   at: Problem["path"],
+  blocksOf: (adviser: Adviser) => readonly Block[],
+): string =>
+  writtenOf(
+    messages,
+    options,
+    () =>
+      ofPart(at, () => checkedPlan(plan)).parties.map(({ animals, species: { taxonomy, names } }) => ({
+        ...animals,
+        name: taxonomy.name,
+        names,
+      })),
+    blocksOf,
+  );
+
+/** Advice on some animals, read once the options are known to be some, as text in a format. */
+export function writtenOf(
+  messages: AdviceMessages,
+  options: AdviceWritingOptions,
+  parties: () => readonly VerdictParty[],
   blocksOf: (adviser: Adviser) => readonly Block[],
 ): string {
   const { format = "text", units = "metric", ...others } = objectOf(options, "options");
   refuseOthers(others);
   checkedAdvice(messages, "messages");
   oneOf(format, Object.keys(formats), "options.format");
-  const checked = ofPart(at, () => checkedPlan(plan));
-  return formats[format](blocksOf(adviserOf(checked, messages, units)));
+  return formats[format](blocksOf(adviserOf(parties(), messages, units)));
 }
 
-function adviserOf({ parties }: CheckedPlan, messages: AdviceMessages, units: UnitSystem): Adviser {
-  const animals = parties.map(({ animals, species: { taxonomy, names } }) => ({
-    ...animals,
-    name: taxonomy.name,
-    names,
-  }));
-  return {
-    ...sayerOf({ parties: animals }, messages, units),
-    words: messages.advice,
-    weight: (range, unit) => weightIn(messages, range, unit),
-  };
-}
+const adviserOf = (
+  parties: readonly VerdictParty[],
+  messages: AdviceMessages,
+  units: UnitSystem,
+): Adviser => ({
+  ...sayerOf({ parties }, messages, units),
+  words: messages.advice,
+  weight: (range, unit) => weightIn(messages, range, unit),
+});
 
 /** A weight to two digits: small fish eat less in a day than one decimal tells. */
 function weightIn(

@@ -1,4 +1,4 @@
-import type { EntryReason, Look, NoEntryOrder, SeenSign, Suspect } from "../../advice";
+import type { EntryReason, Look, NoEntryOrder, SeenSign, Suspect, WaterAxis } from "../../advice";
 import type { Outcome, RuleId, Words } from "../../compatibility";
 import type { Temper } from "../../plan";
 import type { Messages } from "./messages";
@@ -75,7 +75,33 @@ export interface ToldSuspect {
   };
 }
 
-/** What advice says in words: how to feed some animals, who moves in when, and what may be behind what is seen. */
+/** Where a figure of water should be, and how far it may move. */
+export interface ToldWater {
+  readonly on: WaterAxis;
+  /** The figure to aim at; of salinity empty in fresh water. */
+  readonly figure: string;
+  /** What it has to stay within, in fresh water the most salt; empty where it may not move at all. */
+  readonly within: string;
+  /** Who would leave below; absent where nobody does. */
+  readonly least?: ToldAnimals;
+  /** Who would leave above. */
+  readonly most?: ToldAnimals;
+}
+
+/** Two of some animals, of which each may be both. */
+export interface ToldBetween {
+  /** The one that needs a figure of water higher. */
+  readonly higher: ToldAnimals;
+  /** The one that bears it less high. */
+  readonly lower: ToldAnimals;
+  /** Whether one animal alone is both. */
+  readonly isOne: boolean;
+}
+
+/**
+ * What advice says in words: how to feed some animals, who moves in when, what may be behind what is seen, and which water
+ * serves all.
+ */
 export interface AdviceWords {
   /** Symbols of the weights of food and of what comes of it. */
   readonly units: Readonly<Record<"g" | "mg", string>>;
@@ -140,6 +166,30 @@ export interface AdviceWords {
     readonly suspect: (told: ToldSuspect) => string;
     /** That it may be illness, of which no rule knows. */
     readonly illness: string;
+  };
+  readonly setPoint: {
+    /** Heads the figures of water that serve these animals, listed. */
+    readonly lead: (animals: string) => string;
+    /** What to aim at, what it has to stay within, and who ends that. */
+    readonly figure: (told: ToldWater) => string;
+    /** That nothing is known of the water of any of them. */
+    readonly none: string;
+    /** That the water swings as it was said to, from the coolest to the hottest. */
+    readonly swing: (span: string) => string;
+    /** That nobody says what some are kept in; the others, if any are known, decide alone. */
+    readonly open: (on: WaterAxis, told: ToldAnimals, isAlone: boolean) => string;
+    /** That two share a figure perhaps. */
+    readonly doubtful: (on: WaterAxis, told: ToldBetween) => string;
+    /** What water at its hottest and most alkaline holds, with its figures as text; none of oxygen where it is not known. */
+    readonly hotEnd: (told: Readonly<Record<"temperature" | "pH" | "ammonia" | "oxygen", string>>) => string;
+    /** That no water serves all, and who proves it; `isCertain` where somebody states what both are kept in. */
+    readonly conflict: (on: WaterAxis | "ammonia", told: ToldBetween, isCertain: boolean) => string;
+    /** Heads the water of those that can stay together, and who they are not. */
+    readonly largest: (stay: ToldAnimals, leave: ToldAnimals) => string;
+    /** That each needs water of its own. */
+    readonly apart: string;
+    /** How to come to such water. */
+    readonly closing: string;
   };
 }
 

@@ -1,4 +1,12 @@
-import type { AdviceMessages, AdviceWords, ToldAnimals, ToldNitrogen, ToldSuspect } from "./advice-messages";
+import type { WaterAxis } from "../../advice";
+import type {
+  AdviceMessages,
+  AdviceWords,
+  ToldAnimals,
+  ToldNitrogen,
+  ToldSuspect,
+  ToldWater,
+} from "./advice-messages";
 import { english } from "./english";
 import { allOf, they, verb } from "./english-grammar";
 import { feedingHours, grown, offered, places } from "./english-words";
@@ -30,6 +38,24 @@ const of = ({ who, many }: ToldAnimals, mixed: boolean): Pick<ToldAnimals, "who"
 
 /** Topics in brackets; nothing where there are none. */
 const bracketed = (topics: readonly string[]) => (topics.length > 0 ? ` (${topics.join("; ")})` : "");
+
+/** What figures of water are called. */
+const axes: Readonly<Record<WaterAxis, string>> = {
+  temperature: "temperature",
+  pH: "pH",
+  generalHardness: "general hardness",
+  salinity: "salinity",
+};
+
+/** The same at the head of a line. */
+const headOf = (on: WaterAxis): string => (on === "pH" ? axes[on] : capital(axes[on]));
+
+/** Who ends what a figure may move within, in brackets. */
+function bounded({ least, most }: ToldWater): string {
+  if (least?.whom === most?.whom) return least ? ` (bounded by ${least.whom})` : "";
+  const below = least && `below by ${least.whom}`;
+  return ` (bounded ${[below, most && `above by ${most.whom}`].filter(Boolean).join(", ")})`;
+}
 
 /** What individuals would have to be like, as a clause. */
 const tempered = ({ animals: { who, many }, temper }: NonNullable<ToldSuspect["individuals"]>): string =>
@@ -224,6 +250,46 @@ const words = (): AdviceWords => ({
     },
     illness:
       "It may be illness all the same, of which no rule knows: ask a vet about animals that look ill, or that do not recover.",
+  },
+  setPoint: {
+    lead: (animals) => `Water for ${animals}, by what they are kept in:`,
+    figure: (told) => {
+      const { on, figure, within } = told;
+      const room = within && `, staying within ${within}`;
+      return on === "salinity" && figure === ""
+        ? `Fresh water${within && `, salinity ${within}`}.`
+        : `${headOf(on)} ${figure}${room}${bounded(told)}.`;
+    },
+    none: "Nobody says what water any of them is kept in: find out before you buy.",
+    swing: (span) =>
+      `Beside that there is room for the water to swing as you say; at these figures it goes from ${span} and back.`,
+    open: (on, { who, many }, isAlone) => {
+      const told = `Nobody says which ${axes[on]} ${who} ${verb(many, "needs", "need")}`;
+      return isAlone ? `${told}: there is no figure to aim at.` : `${told}: the others decide alone.`;
+    },
+    doubtful: (on, { higher, lower }) =>
+      `Whether ${higher.who} and ${lower.who} share any ${axes[on]}, nobody knows: of one of them there is only the class of a handbook.`,
+    hotEnd: ({ temperature, pH, ammonia, oxygen }) =>
+      `At the far end of that, ${temperature} and pH ${pH}, it holds ${ammonia} of un-ionized ammonia${oxygen && ` and, saturated with air, ${oxygen} of oxygen`}.`,
+    conflict: (on, { higher, lower, isOne }, isCertain) => {
+      const doubt = isCertain
+        ? ""
+        : " It is likely, not certain: of one of them only what is best is known, not what it is kept in.";
+      if (on === "ammonia") {
+        const warm = isOne
+          ? `warm and alkaline enough for ${higher.whom}`
+          : `warm enough for ${higher.whom} and alkaline enough for ${lower.whom}`;
+        return `No water serves all: what is ${warm} would hold more un-ionized ammonia than is borne, or too little oxygen.${doubt}`;
+      }
+      const proof = isOne
+        ? `what ${higher.who} ${verb(higher.many, "is", "are")} kept in leaves no room for how far the water moves`
+        : `${higher.who} ${verb(higher.many, "needs", "need")} it higher than ${lower.who} can have it for good`;
+      return `No ${axes[on]} serves all: ${proof}.${doubt}`;
+    },
+    largest: (stay, leave) => `Without ${leave.whom}, the most that can stay are ${stay.whom}.`,
+    apart: "None of them can have the water asked for.",
+    closing:
+      "Measure the water of your tap and of your tank first, and change a tank that has animals in small steps, over days (common practice). What animals were raised in counts too: ask who sells them. Where sources differ, these are the figures adopted; the report on a plan says what hangs on it.",
   },
 });
 

@@ -1,4 +1,12 @@
-import type { AdviceMessages, AdviceWords, ToldAnimals, ToldNitrogen, ToldSuspect } from "./advice-messages";
+import type { WaterAxis } from "../../advice";
+import type {
+  AdviceMessages,
+  AdviceWords,
+  ToldAnimals,
+  ToldNitrogen,
+  ToldSuspect,
+  ToldWater,
+} from "./advice-messages";
 import { german } from "./german";
 import { verb } from "./german-grammar";
 import { feedingHours, foods, places } from "./german-words";
@@ -26,6 +34,23 @@ const of = ({ who, many }: ToldAnimals, mixed: boolean): Pick<ToldAnimals, "who"
 
 /** Topics in brackets; nothing where there are none. */
 const bracketed = (topics: readonly string[]) => (topics.length > 0 ? ` (${topics.join("; ")})` : "");
+
+/** What figures of water are called, and after "kein" and "welche". */
+const axes: Readonly<
+  Record<WaterAxis, { readonly name: string; readonly no: string; readonly which: string }>
+> = {
+  temperature: { name: "Temperatur", no: "Keine Temperatur", which: "welche Temperatur" },
+  pH: { name: "pH", no: "Kein pH-Wert", which: "welchen pH-Wert" },
+  generalHardness: { name: "Gesamthärte", no: "Keine Gesamthärte", which: "welche Gesamthärte" },
+  salinity: { name: "Salzgehalt", no: "Kein Salzgehalt", which: "welchen Salzgehalt" },
+};
+
+/** Who ends what a figure may move within, in brackets. */
+function bounded({ least, most }: ToldWater): string {
+  if (least?.whom === most?.whom) return least ? ` (begrenzt durch ${least.whom})` : "";
+  const below = least && `nach unten durch ${least.whom}`;
+  return ` (begrenzt ${[below, most && `nach oben durch ${most.whom}`].filter(Boolean).join(", ")})`;
+}
 
 /** What individuals would have to be like, as a clause whose verb comes last. */
 const tempered = ({ animals: { who, many }, temper }: NonNullable<ToldSuspect["individuals"]>): string =>
@@ -221,6 +246,48 @@ const words = (): AdviceWords => ({
     },
     illness:
       "Es kann trotzdem Krankheit sein, von der keine Regel weiß: mit Tieren, die krank aussehen oder sich nicht erholen, zum Tierarzt.",
+  },
+  setPoint: {
+    lead: (animals) => `Wasser für ${animals}, nach dem, worin sie gehalten werden:`,
+    figure: (told) => {
+      const { on, figure, within } = told;
+      const room = within && `, innerhalb von ${within}`;
+      return on === "salinity" && figure === ""
+        ? `Süßwasser${within && `, Salzgehalt ${within}`}.`
+        : `${axes[on].name} ${figure}${room}${bounded(told)}.`;
+    },
+    none: "Niemand sagt, in welchem Wasser auch nur eines der Tiere gehalten wird: vor dem Kauf herausfinden.",
+    swing: (span) =>
+      `Daneben ist Platz für die angegebene Schwankung; bei diesen Werten reicht die Temperatur von ${span}.`,
+    open: (on, { who, many }, isAlone) => {
+      const told = `Niemand sagt, ${axes[on].which} ${who} ${verb(many, "braucht", "brauchen")}`;
+      return isAlone
+        ? `${told}: es gibt keinen Wert zum Anstreben.`
+        : `${told}: die anderen entscheiden allein.`;
+    },
+    doubtful: (on, { higher, lower }) =>
+      `${axes[on].name}: ob ${higher.who} und ${lower.who} einen Wert gemeinsam haben, weiß niemand; bei einer Art ist nur die Klasse eines Handbuchs bekannt.`,
+    hotEnd: ({ temperature, pH, ammonia, oxygen }) =>
+      `Am äußersten Ende davon, ${temperature} und pH ${pH}, enthält es ${ammonia} freies Ammoniak${oxygen && ` und, mit Luft gesättigt, ${oxygen} Sauerstoff`}.`,
+    conflict: (on, { higher, lower, isOne }, isCertain) => {
+      const doubt = isCertain
+        ? ""
+        : " Das ist wahrscheinlich, nicht sicher: bei einer Art ist nur bekannt, was das Beste ist, nicht, worin sie gehalten wird.";
+      if (on === "ammonia") {
+        const warm = isOne
+          ? `warm und alkalisch genug für ${higher.whom}`
+          : `warm genug für ${higher.whom} und alkalisch genug für ${lower.whom}`;
+        return `Kein Wasser taugt für alle: was ${warm} ist, enthielte mehr freies Ammoniak als erträglich oder zu wenig Sauerstoff.${doubt}`;
+      }
+      const proof = isOne
+        ? `was für ${higher.whom} gilt, lässt keinen Platz für die Schwankung des Wassers`
+        : `für ${higher.whom} müsste der Wert höher sein, als er für ${lower.whom} auf Dauer sein darf`;
+      return `${axes[on].no} taugt für alle: ${proof}.${doubt}`;
+    },
+    largest: (stay, leave) => `Ohne ${leave.whom} bleiben die meisten zusammen: ${stay.whom}.`,
+    apart: "Kein Tier kann das verlangte Wasser haben.",
+    closing:
+      "Zuerst das Leitungswasser und das Wasser im Becken messen, und ein Becken mit Tieren nur in kleinen Schritten über Tage umstellen (gängige Praxis). Auch worin Tiere aufgewachsen sind, zählt: beim Kauf fragen. Wo Quellen auseinandergehen, sind es die übernommenen Werte; was davon abhängt, sagt der Bericht zu einem Plan.",
   },
 });
 

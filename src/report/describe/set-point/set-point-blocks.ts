@@ -1,0 +1,104 @@
+import type { NoSetPoint, SetPoint, WaterAxis } from "../../../advice";
+import { waterAxes } from "../../../compatibility/inner";
+import { decimal } from "../../../decimal";
+import { factUnits } from "../../../plan/inner";
+import type { Block } from "../../layout";
+import type { AdviceMessages, ToldBetween, ToldWater } from "../../messages/advice-messages";
+import type { Adviser } from "../advice-written";
+
+/** The water for some animals in the parts of a report; where none serves all, why, and that of those that can stay. */
+export function setPointBlocks(
+  found: SetPoint | NoSetPoint,
+  messages: AdviceMessages,
+  adviser: Adviser,
+): readonly Block[] {
+  const { words, named, parties } = adviser;
+  const { conflict, largest, apart, closing } = words.setPoint;
+  const end: Block = { lead: [closing, messages.closing] };
+  if (!found.conflict) return [...pointTold(found, [...parties.keys()], messages, adviser), end];
+  const { stay, leave, setPoint } = found.largest;
+  const { on, between, isCertain } = found.conflict;
+  const proof = conflict(on, betweenTold(between, adviser), isCertain);
+  if (!setPoint || stay.length === 0) return [{ lead: [proof, apart] }, end];
+  return [
+    { lead: [proof, largest(named(stay), named(leave))] },
+    ...pointTold(setPoint, stay, messages, adviser),
+    end,
+  ];
+}
+
+/** The figures of water to aim at for the species of some places, and what is to be known of them. */
+function pointTold(
+  found: SetPoint,
+  places: readonly number[],
+  messages: AdviceMessages,
+  adviser: Adviser,
+): readonly Block[] {
+  const { words, named, figure } = adviser;
+  const { lead, none, swing, open, doubtful, hotEnd } = words.setPoint;
+  const { water, hotEnd: hot } = found;
+  const figures = waterAxes.flatMap((axis) => figureTold(axis, found, adviser) ?? []);
+  const unknown = waterAxes.flatMap((axis) => {
+    const those = found.open.filter(({ on }) => on === axis).map(({ of }) => of);
+    return those.length > 0 ? [open(axis, named(those), water[axis] === undefined)] : [];
+  });
+  const { coolest, hottest } = water;
+  return [
+    { lead: [figures.length > 0 ? lead(named(places).whom) : none] },
+    {
+      items: [
+        ...figures,
+        ...(coolest !== undefined && hottest !== undefined
+          ? [swing(figure({ min: coolest, max: hottest, unit: "degC" }))]
+          : []),
+        ...(hot ? [hotEnd(hotEndTold(hot, messages, adviser))] : []),
+        ...unknown,
+        ...found.doubtful.map(({ on, between }) => doubtful(on, betweenTold(between, adviser))),
+      ],
+    },
+  ];
+}
+
+/** A figure of water; undefined where there is none. */
+function figureTold(
+  on: WaterAxis,
+  { water, margin, limiting }: SetPoint,
+  { words, named, figure }: Adviser,
+): string | undefined {
+  const at = water[on];
+  if (at === undefined) return undefined;
+  const unit = on === "pH" ? undefined : factUnits[`water.${on}`];
+  const moves = margin[on] ?? 0;
+  const { least, most } = limiting[on] ?? {};
+  const isFresh = on === "salinity" && at === 0;
+  const lower = isFresh ? {} : { min: decimal(at - moves) };
+  const told: ToldWater = {
+    on,
+    figure: isFresh ? "" : figure({ value: at, unit }),
+    within: moves > 0 ? figure({ ...lower, max: decimal(at + moves), unit }) : "",
+    ...(least !== undefined && { least: named([least]) }),
+    ...(most !== undefined && { most: named([most]) }),
+  };
+  return words.setPoint.figure(told);
+}
+
+const betweenTold = ([one, other]: readonly [number, number], { named }: Adviser): ToldBetween => ({
+  higher: named([one]),
+  lower: named([other]),
+  isOne: one === other,
+});
+
+/** What water holds at its far end; ammonia to two digits, since a little is much. */
+function hotEndTold(
+  { temperature, pH, unionizedAmmonia, oxygen }: NonNullable<SetPoint["hotEnd"]>,
+  { language, beforeUnit, units }: AdviceMessages,
+  { figure }: Adviser,
+) {
+  const digits = new Intl.NumberFormat(language, { maximumSignificantDigits: 2 });
+  return {
+    temperature: figure({ value: temperature, unit: "degC" }),
+    pH: figure({ value: pH }),
+    ammonia: digits.format(unionizedAmmonia) + beforeUnit + units["mg/L"],
+    oxygen: figure({ value: oxygen, unit: "mg/L" }),
+  };
+}

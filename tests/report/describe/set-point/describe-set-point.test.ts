@@ -1,0 +1,192 @@
+import fc from "fast-check";
+import { describe, expect, test } from "vitest";
+import brachygobiusDoriae from "vivary/catalog/brachygobius-doriae";
+import carassiusAuratus from "vivary/catalog/carassius-auratus";
+import danioRerio from "vivary/catalog/danio-rerio";
+import labidochromisCaeruleus from "vivary/catalog/labidochromis-caeruleus";
+import monodactylusArgenteus from "vivary/catalog/monodactylus-argenteus";
+import paracheirodonAxelrodi from "vivary/catalog/paracheirodon-axelrodi";
+import paracheirodonInnesi from "vivary/catalog/paracheirodon-innesi";
+import symphysodonAequifasciatus from "vivary/catalog/symphysodon-aequifasciatus";
+import { type SetPointOptions, setPoint } from "../../../../src/advice";
+import {
+  type AdviceDescribeOptions,
+  describeSetPoint,
+  describeSetPointIn,
+  english,
+} from "../../../../src/report";
+import { germanAdvice } from "../../../../src/report/de";
+import type { SpeciesProfile } from "../../../../src/species";
+import { convert } from "../../../../src/units";
+import { anySpecies } from "../../../drawn";
+import { expectRefused } from "../../../refused";
+import { runs } from "../../../runs";
+
+const flat = (text: string) => text.replaceAll(/\s+/g, " ");
+const told = (
+  species: readonly SpeciesProfile[],
+  options: SetPointOptions = {},
+  writing: AdviceDescribeOptions = {},
+) => flat(describeSetPoint(setPoint(species, options), species, writing));
+
+describe("neon tetras and zebra danios", () => {
+  const species = [paracheirodonInnesi, danioRerio];
+  const found = setPoint(species);
+  const { temperature: at = 0 } = found.conflict ? {} : found.water;
+  const { temperature: moves = 0 } = found.conflict ? {} : found.margin;
+  const [least, most] = [at - moves, at + moves];
+
+  test("have a temperature to aim at, and whose ends it has to stay within", () => {
+    expect(told(species)).toContain(
+      `- Temperature ${at} °C, staying within ${least} to ${most} °C (bounded by neon tetras).`,
+    );
+  });
+
+  test("live in fresh water", () => {
+    expect(told(species)).toContain("- Fresh water, salinity at most 0.5 g/kg.");
+    expect(told(species)).not.toContain("-0.5");
+  });
+
+  test("have it in degrees Fahrenheit where these are used", () => {
+    const inFahrenheit = [least, most].map((end) => Math.round(convert(end, "degC", "degF")));
+    expect(told(species, {}, { units: "us" })).toContain(`staying within ${inFahrenheit.join(" to ")} °F`);
+  });
+
+  test("are told to be given it in small steps, and that figures are those adopted", () => {
+    expect(told(species)).toMatch(
+      /small steps, over days .* Where sources differ, these are the figures adopted/,
+    );
+  });
+
+  test("read alike as Markdown", () => {
+    expect(describeSetPoint(setPoint(species), species, { format: "markdown" })).toContain(
+      "\n- Temperature 23 °C,",
+    );
+  });
+});
+
+test("discus and goldfish share no temperature: who stays without whom is told, and in which water", () => {
+  const text = told([symphysodonAequifasciatus, carassiusAuratus, paracheirodonAxelrodi]);
+  expect(text).toMatch(
+    /^No temperature serves all: discus need it higher than goldfish can have it for good\./,
+  );
+  expect(text).toContain("Without goldfish, the most that can stay are discus and cardinal tetras.");
+  expect(text).toContain("Water for discus and cardinal tetras");
+  expect(text).not.toContain("Water for discus, goldfish");
+});
+
+test("animals of brackish water are told how salt it is", () => {
+  expect(told([monodactylusArgenteus, brachygobiusDoriae])).toMatch(/- Salinity \d+ g\/kg/);
+});
+
+test("of water that swings, the coolest and the hottest are told", () => {
+  expect(told([paracheirodonInnesi], { swing: { temperature: 1 } })).toContain(
+    "it goes from 22 to 24 °C and back",
+  );
+});
+
+test("where it swings too far for one, no other is blamed", () => {
+  expect(told([paracheirodonInnesi], { swing: { temperature: 20 } })).toMatch(
+    /^No temperature serves all: what neon tetras are kept in leaves no room for how far the water moves\. None of them can have the water asked for\./,
+  );
+});
+
+test("ammonia is told to two digits, however little", () => {
+  expect(told([paracheirodonInnesi], { totalAmmonia: 0.5 })).toMatch(
+    /it holds 0\.00\d\d mg\/L of un-ionized ammonia and, saturated with air, \d\.?\d? mg\/L of oxygen/,
+  );
+});
+
+test("so much ammonia that no water serves is blamed on who needs it warm and alkaline", () => {
+  expect(told([paracheirodonInnesi, labidochromisCaeruleus], { totalAmmonia: 50 })).toContain(
+    "what is warm and alkaline enough for electric yellow cichlids would hold more un-ionized ammonia than is borne",
+  );
+});
+
+describe("where something is not known", () => {
+  const { water, ...others } = danioRerio;
+  const { pH, ...known } = water ?? {};
+  const ofUnknownPH: SpeciesProfile = { ...others, water: known };
+  const ofUnknownWater: SpeciesProfile = { ...others, water: {} };
+
+  test("the others decide alone, and it is said", () => {
+    expect(told([ofUnknownPH, paracheirodonInnesi])).toContain(
+      "Nobody says which pH zebra danios need: the others decide alone.",
+    );
+  });
+
+  test("by nobody, there is no figure", () => {
+    expect(told([ofUnknownPH])).toContain(
+      "Nobody says which pH zebra danios need: there is no figure to aim at.",
+    );
+    expect(told([ofUnknownPH])).not.toMatch(/- pH \d/);
+  });
+
+  test("of all its water, it does not read as if any would do", () => {
+    expect(told([ofUnknownWater])).toMatch(
+      /^Nobody says what water any of them is kept in: find out before you buy\./,
+    );
+  });
+});
+
+test("in German it says the same", () => {
+  const species = [symphysodonAequifasciatus, carassiusAuratus, paracheirodonAxelrodi];
+  const german = describeSetPointIn(germanAdvice, setPoint(species), species);
+  expect(german).toBe(describeSetPoint(setPoint(species), species, { messages: germanAdvice }));
+  expect(flat(german)).toMatch(
+    /^Keine Temperatur taugt für alle: für Diskus müsste der Wert höher sein, als er für Goldfische auf Dauer sein darf\. Ohne Goldfische bleiben die meisten zusammen: Diskus und Rote Neons\./,
+  );
+});
+
+/** A gap where a name, a figure or a word is missing. */
+const gap = /undefined|null|NaN|Infinity|\[object| {2}| [.,;:)]|\( |\(\)|[,;:] ?\.| $|-\d/;
+
+test("of any animals nothing is left out of a sentence, and each figure is told", () => {
+  const some = fc.uniqueArray(anySpecies, { minLength: 1, maxLength: 5 });
+  const swings = fc.constantFrom({}, { swing: { temperature: 1, pH: 0.2 } }, { totalAmmonia: 1 });
+  const tried = { conflict: 0, point: 0, doubtful: 0 };
+  fc.assert(
+    fc.property(some, swings, (species, options) => {
+      const found = setPoint(species, options);
+      if (found.conflict) tried.conflict += 1;
+      else tried[found.doubtful.length > 0 ? "doubtful" : "point"] += 1;
+      for (const messages of [undefined, germanAdvice]) {
+        const text = describeSetPoint(found, species, { messages });
+        expect(text.split("\n").filter((line) => gap.test(line.trimStart().replace(/^- /, "")))).toEqual([]);
+        const point = found.conflict ? found.largest.setPoint : found;
+        const figures = Object.keys(point?.water ?? {}).filter((name) => !name.endsWith("est"));
+        const isFigure = /^- (?:Temp|pH [\d]|General|Gesamt|Sal|Fresh|Süß)/;
+        const lines = text
+          .split("\n")
+          .filter((line) => isFigure.test(line) || line.startsWith("- Salzgehalt"));
+        expect(lines).toHaveLength(figures.length);
+      }
+    }),
+    { numRuns: runs(150) },
+  );
+  for (const often of Object.values(tried)) expect(often).toBeGreaterThanOrEqual(3);
+});
+
+describe("refuses", () => {
+  const species = [paracheirodonInnesi, danioRerio];
+  const found = setPoint(species);
+
+  test("a set point of more species than are given", () => {
+    expectRefused(() => describeSetPoint(found, [paracheirodonInnesi]), /^found\.limiting/);
+  });
+
+  test.each([
+    ["nothing", undefined],
+    ["a text", "24 °C"],
+    ["a set point without its water", { ...found, water: undefined }],
+    ["a figure that is none", { ...found, water: { temperature: Number.NaN } }],
+    ["a figure of nothing that is known", { ...found, open: [{ on: "colour", of: 0 }] }],
+    ["a conflict without those that stay", { conflict: { on: "pH", between: [0, 1], isCertain: true } }],
+  ])("%s", (_, wrong) => {
+    expectRefused(() => describeSetPoint(wrong as never, species), /found/);
+  });
+
+  test("words of reports alone", () => {
+    expectRefused(() => describeSetPoint(found, species, { messages: english as never }), /advice/);
+  });
+});
