@@ -88,7 +88,10 @@ export interface Verdict {
   readonly made: {
     /** Of the package. */
     readonly version: string;
-    /** The version of the data that came with it, as `vivary/evidence` names it. */
+    /**
+     * The version of the data that came with it, as `vivary/evidence` names it. Whether the profiles are those of the catalog,
+     * or resolved by options or made by the caller, it does not tell.
+     */
     readonly data: string;
     /** The ids of the rules. */
     readonly rules: readonly string[];

@@ -24,7 +24,7 @@ const columns = {
   factID: {
     type: "string",
     about:
-      "Tells the fact, or one entry of it, from all others; a value of several parts has a row for each.",
+      "Tells the fact, or one entry of it, from all others of one release: it ends in its place. A value of several parts has a row for each.",
     required: true,
     term: dwc("measurementID"),
   },

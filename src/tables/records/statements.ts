@@ -25,7 +25,8 @@ import { noValue, partsOf, valueColumns } from "./parts";
 const columns = {
   statementID: {
     type: "string",
-    about: "Tells the statement from all others; a value of several parts has a row for each.",
+    about:
+      "Tells the statement from all others of one release: it ends in its place in the record. A value of several parts has a row for each.",
     required: true,
     term: dwc("measurementID"),
   },
