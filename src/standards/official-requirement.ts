@@ -12,6 +12,8 @@ export interface Asked extends PartialRange {
   readonly unit?: string;
   /** Which length of the fish it was computed from. */
   readonly by?: LengthName;
+  /** It must be more than that; as much as that is not enough. */
+  readonly beyond?: true;
 }
 
 /** What the plan has: a range where the text does not say whether glass and water level count. */

@@ -1,6 +1,6 @@
 import { compared } from "../comparing/compared";
 import type { OfKind } from "../jurisdiction";
-import type { Comparison } from "../official-requirement";
+import type { Asked, Comparison } from "../official-requirement";
 import type { SurveyedPlan } from "../surveyed-plan";
 
 /** A longest side for one species. */
@@ -9,6 +9,6 @@ export function frontEdge(
   { fish, measures }: SurveyedPlan,
 ): Comparison | undefined {
   if (!fish.some((some) => some.species.id === species)) return undefined;
-  const asked = { min: centimetres, max: centimetres, unit: "cm" };
+  const asked: Asked = { min: centimetres, max: centimetres, unit: "cm", ...(beyond && { beyond: true }) };
   return { species: [species], ...compared(asked, measures("front edge"), undefined, beyond) };
 }

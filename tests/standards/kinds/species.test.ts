@@ -24,7 +24,11 @@ describe("a front edge", () => {
 
   test("over a length is not reached at it", () => {
     const beyond = { ...rule, beyond: true };
-    expect(frontEdge(beyond, surveyOf([one("a")], box(100, 40, 40)))?.answer).toBe("not-met");
+    expect(frontEdge(beyond, surveyOf([one("a")], box(100, 40, 40)))).toMatchObject({
+      asked: { min: 100, max: 100, beyond: true },
+      answer: "not-met",
+    });
+    expect(frontEdge(rule, surveyOf([one("a")]))?.asked).not.toHaveProperty("beyond");
     expect(frontEdge(beyond, surveyOf([one("a")], box(101, 40, 40)))?.answer).toBe("met");
   });
 
