@@ -25,18 +25,28 @@ export {
   reportParts,
   reportPartsIn,
 } from "./describe/report-parts";
+export { describeRequirements, describeRequirementsIn } from "./describe/requirements/describe-requirements";
 export { describeSetPoint, describeSetPointIn } from "./describe/set-point/describe-set-point";
 export { describeSuspects, describeSuspectsIn } from "./describe/suspects/describe-suspects";
 export type { Figure, WriteQuantity } from "./figure";
 export type {
   AdviceMessages,
   AdviceWords,
+  DependsOn,
   FilterState,
+  LengthsTaken,
   ToldAnimals,
+  ToldAsked,
+  ToldBetween,
   ToldEntry,
+  ToldHas,
+  ToldInstrument,
   ToldNitrogen,
   ToldOffering,
+  ToldOpen,
+  ToldRequirement,
   ToldSuspect,
+  ToldWater,
 } from "./messages/advice-messages";
 export { english } from "./messages/english";
 export { englishAdvice } from "./messages/english-advice";

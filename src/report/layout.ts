@@ -10,7 +10,8 @@ export function plainText(blocks: readonly Block[]): string {
   const parts = blocks.map((block) => {
     if ("lead" in block) return block.lead.map((line) => wrapped(line, "", "")).join("\n");
     const items = block.items.map((item) => wrapped(item, "- ", "  "));
-    return items.length > 0 ? [block.title ?? [], items].flat().join("\n") : "";
+    const title = block.title === undefined ? [] : wrapped(block.title, "", "");
+    return items.length > 0 ? [title, items].flat().join("\n") : "";
   });
   return parts.filter(Boolean).join("\n\n");
 }

@@ -30,6 +30,12 @@ describe("a line of text", () => {
     expect(lines[1]).toMatch(/^ {2}word/);
   });
 
+  test("of a title is broken too", () => {
+    const [first, second, item] = plainText([{ title: "word ".repeat(20), items: ["one"] }]).split("\n");
+    expect([first?.length, second?.length]).toEqual([79, 19]);
+    expect(item).toBe("- one");
+  });
+
   test("of one word longer than a line is broken within it", () => {
     for (const word of ["x".repeat(300), "🐟".repeat(300)]) {
       const lines = plainText([{ title: "Long", items: [word] }])
