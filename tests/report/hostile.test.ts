@@ -9,11 +9,13 @@ import {
   describe,
   describeEntryOrder,
   describeFeedingPlan,
+  describeRequirements,
   describeSuspects,
   profileMarkdown,
   sentence,
 } from "../../src/report";
 import type { SpeciesProfile } from "../../src/species";
+import { type OfficialRequirement, officialRequirements } from "../../src/standards";
 import { hostileTexts } from "./hostile";
 
 /** A species whose every text is this one. */
@@ -36,6 +38,24 @@ const planOf = (species: SpeciesProfile): Plan => ({
     { species: bettaSplendens, males: 1 },
   ],
 });
+
+/** What is asked of a plan, every text the name of its first species. */
+const requirementsOf = (plan: Plan): readonly OfficialRequirement[] => {
+  const text = plan.groups[0]?.species.taxonomy.name ?? "";
+  const texts = {
+    jurisdiction: text,
+    instrument: text,
+    date: text,
+    article: text,
+    asks: text,
+    caution: text,
+  };
+  return officialRequirements(plan).map((row, index) => ({
+    ...row,
+    ...texts,
+    ...(row.note && { note: `${text} ${index % 5}` }),
+  }));
+};
 
 const harmless = hostileSpecies("harmless");
 /** Lines with what stands before the text of each: heading, list mark, table. */
@@ -72,6 +92,7 @@ suite.each(hostileTexts)("%s in every text of a species", (_, text) => {
         describeFeedingPlan(feedingPlan(plan), { format }),
         describeEntryOrder(entryOrder(plan), plan, { format }),
         describeSuspects(suspects(plan, seenSigns), plan, { format }),
+        describeRequirements(requirementsOf(plan), plan, { format }),
       ].join("\n");
     };
     const page = told(species, "markdown");
