@@ -35,6 +35,7 @@ export type {
   DependsOn,
   FilterState,
   LengthsTaken,
+  ToldAim,
   ToldAnimals,
   ToldAsked,
   ToldBetween,
@@ -46,7 +47,6 @@ export type {
   ToldOpen,
   ToldRequirement,
   ToldSuspect,
-  ToldWater,
 } from "./messages/advice-messages";
 export { english } from "./messages/english";
 export { englishAdvice } from "./messages/english-advice";

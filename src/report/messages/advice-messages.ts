@@ -78,7 +78,7 @@ export interface ToldSuspect {
 }
 
 /** Where a figure of water should be, and how far it may move. */
-export interface ToldWater {
+export interface ToldAim {
   readonly on: WaterAxis;
   /** The figure to aim at; of salinity empty in fresh water. */
   readonly figure: string;
@@ -247,7 +247,7 @@ export interface AdviceWords {
     /** Heads the figures of water that serve these animals, listed. */
     readonly lead: (animals: string) => string;
     /** What to aim at, what it has to stay within, and who ends that. */
-    readonly figure: (told: ToldWater) => string;
+    readonly figure: (told: ToldAim) => string;
     /** That nothing is known of the water of any of them. */
     readonly none: string;
     /** That the water swings as it was said to, from the coolest to the hottest. */

@@ -2,10 +2,10 @@ import type { WaterAxis } from "../../advice";
 import type {
   AdviceMessages,
   AdviceWords,
+  ToldAim,
   ToldAnimals,
   ToldNitrogen,
   ToldSuspect,
-  ToldWater,
 } from "./advice-messages";
 import { english } from "./english";
 import { allOf, they, verb } from "./english-grammar";
@@ -52,7 +52,7 @@ const axes: Readonly<Record<WaterAxis, string>> = {
 const headOf = (on: WaterAxis): string => (on === "pH" ? axes[on] : capital(axes[on]));
 
 /** Who ends what a figure may move within, in brackets. */
-function bounded({ least, most }: ToldWater): string {
+function bounded({ least, most }: ToldAim): string {
   if (least?.whom === most?.whom) return least ? ` (bounded by ${least.whom})` : "";
   const below = least && `below by ${least.whom}`;
   return ` (bounded ${[below, most && `above by ${most.whom}`].filter(Boolean).join(", ")})`;

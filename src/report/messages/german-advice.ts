@@ -2,10 +2,10 @@ import type { WaterAxis } from "../../advice";
 import type {
   AdviceMessages,
   AdviceWords,
+  ToldAim,
   ToldAnimals,
   ToldNitrogen,
   ToldSuspect,
-  ToldWater,
 } from "./advice-messages";
 import { german } from "./german";
 import { verb } from "./german-grammar";
@@ -47,7 +47,7 @@ const axes: Readonly<
 };
 
 /** Who ends what a figure may move within, in brackets. */
-function bounded({ least, most }: ToldWater): string {
+function bounded({ least, most }: ToldAim): string {
   if (least?.whom === most?.whom) return least ? ` (begrenzt durch ${least.whom})` : "";
   const below = least && `nach unten durch ${least.whom}`;
   return ` (begrenzt ${[below, most && `nach oben durch ${most.whom}`].filter(Boolean).join(", ")})`;

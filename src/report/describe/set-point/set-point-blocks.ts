@@ -3,7 +3,7 @@ import { waterAxes } from "../../../compatibility/inner";
 import { decimal } from "../../../decimal";
 import { factUnits } from "../../../plan/inner";
 import type { Block } from "../../layout";
-import type { AdviceMessages, ToldBetween, ToldWater } from "../../messages/advice-messages";
+import type { AdviceMessages, ToldAim, ToldBetween } from "../../messages/advice-messages";
 import type { Adviser } from "../advice-written";
 
 /** The water for some animals in the parts of a report; where none serves all, why, and that of those that can stay. */
@@ -72,7 +72,7 @@ function figureTold(
   const { least, most } = limiting[on] ?? {};
   const isFresh = on === "salinity" && at === 0;
   const lower = isFresh ? {} : { min: decimal(at - moves) };
-  const told: ToldWater = {
+  const told: ToldAim = {
     on,
     figure: isFresh ? "" : figure({ value: at, unit }),
     within: moves > 0 ? figure({ ...lower, max: decimal(at + moves), unit }) : "",
