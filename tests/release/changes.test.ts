@@ -171,10 +171,27 @@ describe("a branch brings a changeset of its own, whatever else waits", () => {
     commit("What no user sees");
     expect(await problems()).toStrictEqual([]);
     write("src/index.ts", "export const one = 2;\n");
-    commit("A change");
     const told = ["src/index.ts changed (and 0 more), and no changeset waits: npm run changeset"];
     expect(await problems()).toStrictEqual(told);
+    commit("A change");
+    expect(await problems()).toStrictEqual(told);
     write(".changeset/empty.md", "---\n---\n");
+    expect(await problems()).toStrictEqual([]);
+  });
+
+  test("before anything is committed", async () => {
+    const { write, problems } = branched();
+    write("src/index.ts", "export const one = 2;\n");
+    expect(await problems()).toHaveLength(1);
+  });
+
+  test("but main, which has what waits, and a checkout of it by its commit", async () => {
+    const { write, git, commit, problems } = branched();
+    git("checkout", "main");
+    write("src/index.ts", "export const one = 2;\n");
+    expect(await problems()).toStrictEqual([]);
+    commit("A change");
+    git("checkout", "--detach");
     expect(await problems()).toStrictEqual([]);
   });
 

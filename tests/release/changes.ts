@@ -13,17 +13,16 @@ const seen = ["src", "data/species", "data/moved", "data/legal", "data/standards
 export async function problemsOfChanges(root: string): Promise<readonly string[]> {
   if (!(await hasHistory(root))) return [];
   const release = await lastRelease(root);
+  const isOut = release !== undefined;
   const fork = await forkOf(root, release);
-  const told =
-    fork === undefined ? [] : await problemsSince(root, fork, await changesetsSince(root, fork), true);
+  const told = fork ? await problemsSince(root, fork, await changesetsSince(root, fork), isOut) : [];
   if (told.length > 0) return told;
-  const since = release ?? (await firstCommit(root));
-  return problemsSince(root, since, await changesets(root), release !== undefined);
+  return problemsSince(root, release ?? (await firstCommit(root)), await changesets(root), isOut);
 }
 
 /**
  * What some changesets leave unsaid of what changed since a commit. What nobody has got yet cannot be taken away: `isOut` is
- * whether users may have that commit.
+ * whether there was a release.
  */
 async function problemsSince(
   root: string,
@@ -66,8 +65,14 @@ async function lastRelease(root: string): Promise<string | undefined> {
 /** Where a branch left main, unless it is main itself, or a release came after. */
 async function forkOf(root: string, release: string | undefined): Promise<string | undefined> {
   const base = await baseOf(root);
-  if (base === undefined || base === (await git(root, "rev-parse", "HEAD"))) return;
+  if (base === undefined || (await isMain(root, base))) return;
   return release === undefined || (await isWithin(root, release, base)) ? base : undefined;
+}
+
+/** Whether what is checked out is main, by its name or, where it has none, since it adds nothing to main. */
+async function isMain(root: string, base: string): Promise<boolean> {
+  const branch = await gitOrNothing(root, "symbolic-ref", "--quiet", "--short", "HEAD");
+  return branch === "main" || (branch === undefined && base === (await git(root, "rev-parse", "HEAD")));
 }
 
 /** Whether a commit is another one or came before it. */
