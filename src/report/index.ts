@@ -25,33 +25,31 @@ export {
   reportParts,
   reportPartsIn,
 } from "./describe/report-parts";
-export { describeRequirements, describeRequirementsIn } from "./describe/requirements/describe-requirements";
+export {
+  describeRequirements,
+  describeRequirementsIn,
+  type RequirementDescribeOptions,
+} from "./describe/requirements/describe-requirements";
 export { describeSetPoint, describeSetPointIn } from "./describe/set-point/describe-set-point";
 export { describeSuspects, describeSuspectsIn } from "./describe/suspects/describe-suspects";
 export type { Figure, WriteQuantity } from "./figure";
 export type {
   AdviceMessages,
   AdviceWords,
-  DependsOn,
   FilterState,
-  LengthsTaken,
   ToldAim,
   ToldAnimals,
-  ToldAsked,
   ToldBetween,
   ToldEntry,
-  ToldHas,
-  ToldInstrument,
   ToldNitrogen,
   ToldOffering,
-  ToldOpen,
-  ToldRequirement,
   ToldSuspect,
 } from "./messages/advice-messages";
 export { english } from "./messages/english";
 export { englishAdvice } from "./messages/english-advice";
 export { englishLawgivers } from "./messages/english-lawgivers";
 export { englishPages } from "./messages/english-page";
+export { englishRequirements } from "./messages/english-requirements";
 export type { LawgiverNames } from "./messages/lawgiver-names";
 export type {
   DoubtReason,
@@ -84,6 +82,17 @@ export type {
   ToldSupport,
   Trouble,
 } from "./messages/page-messages";
+export type {
+  DependsOn,
+  LengthsTaken,
+  RequirementMessages,
+  RequirementWords,
+  ToldAsked,
+  ToldHas,
+  ToldInstrument,
+  ToldOpen,
+  ToldRequirement,
+} from "./messages/requirement-messages";
 export type { LinkTo } from "./page/as-markdown";
 export type { PageSource } from "./page/page-source";
 export { type SpeciesPageOptions, speciesPage, speciesPageIn } from "./page/species-page";

@@ -9,3 +9,4 @@ export { german } from "../messages/german";
 export { germanAdvice } from "../messages/german-advice";
 export { germanLawgivers } from "../messages/german-lawgivers";
 export { germanPages } from "../messages/german-page";
+export { germanRequirements } from "../messages/german-requirements";

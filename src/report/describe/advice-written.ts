@@ -7,6 +7,7 @@ import type { PartialRange } from "../../ranges";
 import { type Block, markdown, plainText } from "../layout";
 import type { AdviceMessages, AdviceWords } from "../messages/advice-messages";
 import { checkedAdvice } from "../messages/checked-messages";
+import type { Messages } from "../messages/messages";
 import type { UnitSystem } from "../quantities";
 import { type Sayer, sayerOf } from "./teller";
 
@@ -40,42 +41,43 @@ export const written = (
   plan: Plan,
   at: Problem["path"],
   blocksOf: (adviser: Adviser) => readonly Block[],
-): string =>
-  writtenOf(
-    messages,
-    options,
-    () =>
-      ofPart(at, () => checkedPlan(plan)).parties.map(({ animals, species: { taxonomy, names } }) => ({
-        ...animals,
-        name: taxonomy.name,
-        names,
-      })),
-    blocksOf,
-  );
+): string => writtenOf(messages, options, () => partiesOf(plan, at), blocksOf);
 
-/** Advice on some animals, read once the options are known to be some, as text in a format. */
-export function writtenOf(
+/** Advice on some animals, who are read once the options are known to be some, as text in a format. */
+export const writtenOf = (
   messages: AdviceMessages,
   options: AdviceWritingOptions,
   parties: () => readonly VerdictParty[],
   blocksOf: (adviser: Adviser) => readonly Block[],
+): string =>
+  laidOut(checkedAdvice(messages, "messages"), options, parties, (sayer) =>
+    blocksOf({
+      ...sayer,
+      words: messages.advice,
+      weight: (range, unit) => weightIn(messages, range, unit),
+    }),
+  );
+
+/** What is told of some animals in the words of a language, as text in a format. */
+export function laidOut(
+  messages: Messages,
+  options: AdviceWritingOptions,
+  parties: () => readonly VerdictParty[],
+  blocksOf: (sayer: Sayer) => readonly Block[],
 ): string {
   const { format = "text", units = "metric", ...others } = objectOf(options, "options");
   refuseOthers(others);
-  checkedAdvice(messages, "messages");
   oneOf(format, Object.keys(formats), "options.format");
-  return formats[format](blocksOf(adviserOf(parties(), messages, units)));
+  return formats[format](blocksOf(sayerOf({ parties: parties() }, messages, units)));
 }
 
-const adviserOf = (
-  parties: readonly VerdictParty[],
-  messages: AdviceMessages,
-  units: UnitSystem,
-): Adviser => ({
-  ...sayerOf({ parties }, messages, units),
-  words: messages.advice,
-  weight: (range, unit) => weightIn(messages, range, unit),
-});
+/** The groups of a plan, which stands at a path of what was given, as they are told. */
+export const partiesOf = (plan: Plan, at: Problem["path"]): readonly VerdictParty[] =>
+  ofPart(at, () => checkedPlan(plan)).parties.map(({ animals, species: { taxonomy, names } }) => ({
+    ...animals,
+    name: taxonomy.name,
+    names,
+  }));
 
 /** A weight to two digits: small fish eat less in a day than one decimal tells. */
 function weightIn(

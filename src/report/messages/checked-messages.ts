@@ -3,6 +3,7 @@ import { refusal } from "../../errors";
 import type { AdviceMessages } from "./advice-messages";
 import type { Messages } from "./messages";
 import type { PageMessages } from "./page-messages";
+import type { RequirementMessages } from "./requirement-messages";
 
 /**
  * The words themselves, or an InvalidInputError where they are not those of a language, but its name or its module, or
@@ -42,6 +43,16 @@ export function checkedAdvice(messages: AdviceMessages, subject: string): Advice
     checkedMessages(messages, subject).advice,
     `${subject}.advice`,
     "what advice says, as germanAdvice has it",
+  );
+  return messages;
+}
+
+/** The same of words of official requirements. */
+export function checkedRequirementWords(messages: RequirementMessages, subject: string): RequirementMessages {
+  objectOf(
+    checkedMessages(messages, subject).requirements,
+    `${subject}.requirements`,
+    "what is said of official requirements, as germanRequirements has it",
   );
   return messages;
 }

@@ -9,7 +9,6 @@ import type {
 } from "./advice-messages";
 import { english } from "./english";
 import { allOf, they, verb } from "./english-grammar";
-import { englishRequirements } from "./english-requirements";
 import { feedingHours, grown, offered, places } from "./english-words";
 import { sentenceCase as capital, spaced, stopped } from "./sentences";
 import { withAdvice } from "./with-advice";
@@ -292,7 +291,6 @@ const words = (): AdviceWords => ({
     closing:
       "Measure the water of your tap and of your tank first, and change a tank that has animals in small steps, over days (common practice). What animals were raised in counts too: ask who sells them. Where sources differ, these are the figures adopted; the report on a plan says what hangs on it.",
   },
-  requirements: englishRequirements(),
 });
 
 /** What reports and advice say in English. */

@@ -1,13 +1,16 @@
 import type { OfficialRequirement } from "../../standards";
+import { english } from "./english";
+import { allOf } from "./english-grammar";
 import type {
-  AdviceWords,
   DependsOn,
+  RequirementMessages,
+  RequirementWords,
   ToldAsked,
   ToldHas,
   ToldOpen,
   ToldRequirement,
-} from "./advice-messages";
-import { allOf } from "./english-grammar";
+} from "./requirement-messages";
+import { withRequirements } from "./with-requirements";
 
 const answers: Readonly<Record<OfficialRequirement["answer"], string>> = {
   "not-met": "Not met",
@@ -109,7 +112,7 @@ const noted = (note: NonNullable<ToldRequirement["note"]>) =>
   typeof note === "number" ? `See note ${note}.` : `Note: ${note}`;
 
 /** What reports on official requirements say in English. */
-export const englishRequirements = (): AdviceWords["requirements"] => ({
+const words = (): RequirementWords => ({
   lead: 'What laws and official guidance known here ask, one sentence at a time and in other words than theirs, beside what the plan has. What holds is what is in force where the tank stands. "Met" says that what the plan has reaches what that sentence asks, and no more: more may be asked.',
   none: "Nothing is known here of what a law or official guidance asks. That is no leave: the law where the tank stands decides, and it may ask much.",
   instrument: ({ jurisdiction, instrument, date, forces: told }) => {
@@ -149,3 +152,9 @@ export const englishRequirements = (): AdviceWords["requirements"] => ({
   forces,
   closing: "The text in force decides: ask the competent authority, as a rule the veterinary office.",
 });
+
+/** What reports say in English, and what is said of official requirements. */
+export const englishRequirements: RequirementMessages = /* @__PURE__ */ withRequirements(
+  english,
+  /* @__PURE__ */ words(),
+);

@@ -9,7 +9,6 @@ import type {
 } from "./advice-messages";
 import { german } from "./german";
 import { verb } from "./german-grammar";
-import { germanRequirements } from "./german-requirements";
 import { feedingHours, foods, places } from "./german-words";
 import { sentenceCase as capital, stopped } from "./sentences";
 import { withAdvice } from "./with-advice";
@@ -290,7 +289,6 @@ const words = (): AdviceWords => ({
     closing:
       "Zuerst das Leitungswasser und das Wasser im Becken messen, und ein Becken mit Tieren nur in kleinen Schritten über Tage umstellen (gängige Praxis). Auch worin Tiere aufgewachsen sind, zählt: beim Kauf fragen. Wo Quellen auseinandergehen, sind es die übernommenen Werte; was davon abhängt, sagt der Bericht zu einem Plan.",
   },
-  requirements: germanRequirements(),
 });
 
 /** What reports and advice say in German. */

@@ -1,14 +1,17 @@
 import type { OfficialRequirement } from "../../standards";
+import { german } from "./german";
+import { allOf } from "./german-grammar";
+import { articleIn, instrumentIn, placeIn, standardIn } from "./german-standards";
 import type {
-  AdviceWords,
   DependsOn,
+  RequirementMessages,
+  RequirementWords,
   ToldAsked,
   ToldHas,
   ToldOpen,
   ToldRequirement,
-} from "./advice-messages";
-import { allOf } from "./german-grammar";
-import { articleIn, instrumentIn, placeIn, standardIn } from "./german-standards";
+} from "./requirement-messages";
+import { withRequirements } from "./with-requirements";
 
 const answers: Readonly<Record<OfficialRequirement["answer"], string>> = {
   "not-met": "Nicht erfüllt",
@@ -107,7 +110,7 @@ const noted = (note: NonNullable<ToldRequirement["note"]>) =>
   typeof note === "number" ? `Siehe Anmerkung ${note}.` : `Anmerkung: ${standardIn(note)}`;
 
 /** What reports on official requirements say in German. */
-export const germanRequirements = (): AdviceWords["requirements"] => ({
+const words = (): RequirementWords => ({
   lead: "Was hier bekannte Gesetze und amtliche Leitlinien verlangen, Satz für Satz und mit anderen Worten als ihren, neben dem, was der Plan hat. Es gilt, was am Standort des Beckens in Kraft ist. „Erfüllt“ heißt nur, dass das, was der Plan hat, an das heranreicht, was dieser eine Satz verlangt: es kann mehr verlangt sein.",
   none: "Was ein Gesetz oder eine amtliche Leitlinie verlangt, ist hier nicht bekannt. Das ist keine Erlaubnis: es entscheidet das Recht am Standort des Beckens, und das kann viel verlangen.",
   instrument: ({ jurisdiction, instrument, date, forces: told }) => {
@@ -151,3 +154,9 @@ export const germanRequirements = (): AdviceWords["requirements"] => ({
   closing:
     "Maßgeblich ist der geltende Wortlaut: die zuständige Behörde fragen, in der Regel das Veterinäramt.",
 });
+
+/** What reports say in German, and what is said of official requirements. */
+export const germanRequirements: RequirementMessages = /* @__PURE__ */ withRequirements(
+  german,
+  /* @__PURE__ */ words(),
+);

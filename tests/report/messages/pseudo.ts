@@ -1,4 +1,11 @@
-import { type AdviceMessages, englishAdvice, englishPages, type PageMessages } from "../../../src/report";
+import {
+  type AdviceMessages,
+  englishAdvice,
+  englishPages,
+  englishRequirements,
+  type PageMessages,
+  type RequirementMessages,
+} from "../../../src/report";
 
 const [open, close] = ["⟦", "⟧"];
 
@@ -29,3 +36,9 @@ export function unmarked(text: string): string {
   }
   return outside;
 }
+
+/** The same with what is said of official requirements. */
+export const pseudoRequirements: RequirementMessages = {
+  ...marked(englishRequirements),
+  language: englishRequirements.language,
+};

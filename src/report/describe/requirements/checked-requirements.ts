@@ -3,7 +3,7 @@ import { ofPart, refusal } from "../../../errors";
 import type { Plan } from "../../../plan";
 import { ends } from "../../../ranges/inner";
 import type { Asked, Has, OfficialRequirement, Untold } from "../../../standards";
-import type { AdviceMessages } from "../../messages/advice-messages";
+import type { RequirementMessages } from "../../messages/requirement-messages";
 import { checkTexts } from "../checked-verdict";
 
 const answers: readonly OfficialRequirement["answer"][] = ["not-met", "depends", "undetermined", "met"];
@@ -33,7 +33,7 @@ const unitsHad: Readonly<Record<Exclude<Has["of"], "shape of the base">, string 
 export const checkedRequirements = (
   requirements: readonly OfficialRequirement[],
   { groups }: Plan,
-  messages: AdviceMessages,
+  messages: RequirementMessages,
 ): readonly OfficialRequirement[] => {
   const ids = groups.map(({ species }) => species.id);
   for (const [index, one] of listOf(requirements, "requirements").entries())
@@ -41,12 +41,16 @@ export const checkedRequirements = (
   return requirements;
 };
 
-function checkRequirement(one: OfficialRequirement, ids: readonly string[], messages: AdviceMessages): void {
+function checkRequirement(
+  one: OfficialRequirement,
+  ids: readonly string[],
+  messages: RequirementMessages,
+): void {
   const { jurisdiction, instrument, article, asks, caution, date = "", note = "" } = objectOf(one, "");
   for (const [name, text] of Object.entries({ jurisdiction, instrument, article, asks, caution, date, note }))
     checkTexts([text], name);
   const { species, asked, has, answer, open, force, basis } = one;
-  oneOf(force, Object.keys(messages.advice.requirements.forces), "force");
+  oneOf(force, Object.keys(messages.requirements.forces), "force");
   oneOf(basis, ["read", "memory"], "basis");
   oneOf(answer, answers, "answer");
   if (species !== undefined) checkSpecies(species, ids, "species");
@@ -71,9 +75,9 @@ function checkAsked(asked: Asked): void {
   if (by !== undefined) oneOf(by, lengths, "by");
 }
 
-function checkHas(has: Has, { advice }: AdviceMessages): void {
+function checkHas(has: Has, { requirements }: RequirementMessages): void {
   if (has.of === "shape of the base") {
-    oneOf(has.value, Object.keys(advice.requirements.shapes), "value");
+    oneOf(has.value, Object.keys(requirements.shapes), "value");
     return;
   }
   oneOf(has.of, Object.keys(unitsHad), "of");
@@ -85,7 +89,7 @@ function checkHas(has: Has, { advice }: AdviceMessages): void {
   if ("sizes" in has) oneOf(has.sizes, ["outer", "inner"], "sizes");
 }
 
-function checkOpen(open: Untold, ids: readonly string[], { traits }: AdviceMessages): void {
+function checkOpen(open: Untold, ids: readonly string[], { traits }: RequirementMessages): void {
   oneOf(open.reason, reasons, "reason");
   if (open.reason !== "missing") return;
   oneOf(open.trait, Object.keys(traits), "trait");

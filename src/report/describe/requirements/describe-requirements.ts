@@ -1,12 +1,18 @@
 import { objectOf } from "../../../checks";
 import type { Plan } from "../../../plan";
 import type { OfficialRequirement } from "../../../standards";
-import type { AdviceMessages } from "../../messages/advice-messages";
-import { checkedAdvice } from "../../messages/checked-messages";
-import { englishAdvice } from "../../messages/english-advice";
-import { type AdviceDescribeOptions, type AdviceWritingOptions, written } from "../advice-written";
+import { checkedRequirementWords } from "../../messages/checked-messages";
+import { englishRequirements } from "../../messages/english-requirements";
+import type { RequirementMessages } from "../../messages/requirement-messages";
+import { type AdviceWritingOptions, laidOut, partiesOf } from "../advice-written";
 import { checkedRequirements } from "./checked-requirements";
 import { requirementBlocks } from "./requirement-blocks";
+
+/** How official requirements are written. */
+export interface RequirementDescribeOptions extends AdviceWritingOptions {
+  /** The words of another language, in place of English. */
+  readonly messages?: RequirementMessages | undefined;
+}
 
 /**
  * What `officialRequirements` of `vivary/standards` answers of a plan, in words: by instrument, the gravest first, what is
@@ -38,20 +44,29 @@ import { requirementBlocks } from "./requirement-blocks";
 export function describeRequirements(
   requirements: readonly OfficialRequirement[],
   plan: Plan,
-  options: AdviceDescribeOptions = {},
+  options: RequirementDescribeOptions = {},
 ): string {
-  const { messages = englishAdvice, ...writing } = objectOf(options, "options");
-  return describeRequirementsIn(checkedAdvice(messages, "options.messages"), requirements, plan, writing);
+  const { messages = englishRequirements, ...writing } = objectOf(options, "options");
+  return describeRequirementsIn(
+    checkedRequirementWords(messages, "options.messages"),
+    requirements,
+    plan,
+    writing,
+  );
 }
 
 /** Requirements in the words of a language, as {@link describeRequirements} writes them, without shipping English. */
 export function describeRequirementsIn(
-  messages: AdviceMessages,
+  messages: RequirementMessages,
   requirements: readonly OfficialRequirement[],
   plan: Plan,
   options: AdviceWritingOptions = {},
 ): string {
-  return written(messages, options, plan, ["plan"], (adviser) =>
-    requirementBlocks(checkedRequirements(requirements, plan, messages), plan, messages, adviser),
+  const words = checkedRequirementWords(messages, "messages");
+  return laidOut(
+    words,
+    options,
+    () => partiesOf(plan, ["plan"]),
+    (sayer) => requirementBlocks(checkedRequirements(requirements, plan, words), plan, words, sayer),
   );
 }

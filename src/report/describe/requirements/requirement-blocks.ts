@@ -5,14 +5,14 @@ import type { Figure } from "../../figure";
 import type { Block } from "../../layout";
 import { alikeIn } from "../../matters/alike";
 import type {
-  AdviceMessages,
   DependsOn,
   LengthsTaken,
+  RequirementMessages,
   ToldAsked,
   ToldHas,
   ToldOpen,
-} from "../../messages/advice-messages";
-import type { Adviser } from "../advice-written";
+} from "../../messages/requirement-messages";
+import type { Sayer } from "../teller";
 
 /** Answers, the gravest first. */
 const byGravity: readonly OfficialRequirement["answer"][] = ["not-met", "depends", "undetermined", "met"];
@@ -29,10 +29,10 @@ type OfInstrument = readonly [OfficialRequirement, ...OfficialRequirement[]];
 export function requirementBlocks(
   requirements: readonly OfficialRequirement[],
   { groups }: Plan,
-  messages: AdviceMessages,
-  adviser: Adviser,
+  messages: RequirementMessages,
+  sayer: Sayer,
 ): readonly Block[] {
-  const { lead, none, closing } = adviser.words.requirements;
+  const { lead, none, closing } = messages.requirements;
   if (requirements.length === 0) return [{ lead: [none] }, { lead: [closing] }];
   const instruments = alikeIn(gravestFirst(requirements), (one) => [
     one.jurisdiction,
@@ -40,7 +40,7 @@ export function requirementBlocks(
     one.date,
     one.caution,
   ]);
-  const teller = { groups, messages, ...adviser };
+  const teller = { groups, messages, ...sayer };
   return [
     { lead: [lead] },
     ...instruments.flatMap((some) => instrumentTold(some, teller)),
@@ -49,10 +49,13 @@ export function requirementBlocks(
 }
 
 /** What it takes to tell requirements. */
-type RequirementTeller = Adviser & { readonly groups: readonly Group[]; readonly messages: AdviceMessages };
+type RequirementTeller = Sayer & {
+  readonly groups: readonly Group[];
+  readonly messages: RequirementMessages;
+};
 
 function instrumentTold(some: OfInstrument, teller: RequirementTeller): readonly Block[] {
-  const { instrument, note, caution } = teller.words.requirements;
+  const { instrument, note, caution } = teller.messages.requirements;
   const [first] = some;
   const forces = [...new Set(some.map(({ force }) => force))];
   const notes = some.flatMap((one) => one.note ?? []);
@@ -76,7 +79,7 @@ function requirementTold(
   const isUnread = open?.reason === "not-read" && basis === "read";
   const asked = one.asked && askedTold(one.asked, one, teller);
   const number = note === undefined ? 0 : shared.indexOf(note) + 1;
-  return teller.words.requirements.requirement({
+  return teller.messages.requirements.requirement({
     ...{ answer, asks, article },
     ...(species && { animals: teller.named(placesOf(species, teller)) }),
     ...(asked && { asked }),
@@ -131,9 +134,9 @@ type Measured = Exclude<Has, { readonly of: "shape of the base" }>;
 
 const isMeasured = (has: Has | undefined): has is Measured => has !== undefined && "min" in has;
 
-function hasTold(has: Has, asked: Asked | undefined, { figure, words }: RequirementTeller): ToldHas {
+function hasTold(has: Has, asked: Asked | undefined, { figure, messages }: RequirementTeller): ToldHas {
   if (!isMeasured(has))
-    return { of: has.of, figure: words.requirements.shapes[has.value as TankBase["shape"]], isOne: false };
+    return { of: has.of, figure: messages.requirements.shapes[has.value as TankBase["shape"]], isOne: false };
   return {
     of: has.of,
     figure: figure(has, asked && spanOf(asked)),

@@ -6,13 +6,13 @@ import danioRerio from "vivary/catalog/danio-rerio";
 import neocaridinaDavidi from "vivary/catalog/neocaridina-davidi";
 import { readFolder, root } from "../../../../data/reading/files";
 import type { Group, Plan, PlannedTank } from "../../../../src/plan";
-import { describeRequirements, describeRequirementsIn, englishAdvice } from "../../../../src/report";
-import { germanAdvice } from "../../../../src/report/de";
+import { describeRequirements, describeRequirementsIn, englishRequirements } from "../../../../src/report";
+import { germanRequirements } from "../../../../src/report/de";
 import { type OfficialRequirement, officialRequirements } from "../../../../src/standards";
 import type { Jurisdiction } from "../../../../src/standards/inner";
 import { samplePlans } from "../../../plan/arbitrary";
 import { runs } from "../../../runs";
-import { pseudoAdvice, unmarked } from "../../messages/pseudo";
+import { pseudoRequirements, unmarked } from "../../messages/pseudo";
 
 const flat = (text: string) => text.replaceAll(/\s+/g, " ");
 const danios: Group = { species: danioRerio, unsexed: 10, length: 3 };
@@ -25,7 +25,7 @@ const rowsOf = (plan: Plan, id = "") => officialRequirements(plan).filter((row) 
 /** What is told of the requirements of a plan whose ids begin so. */
 const told = (plan: Plan, id: string, options = {}) =>
   flat(describeRequirements(rowsOf(plan, id), plan, options));
-const inGerman = { messages: germanAdvice };
+const inGerman = { messages: germanRequirements };
 
 describe("a keeper of ten zebra danios in 60 × 30 × 30 cm reads", () => {
   const plan = planOf([danios]);
@@ -73,15 +73,15 @@ describe("a keeper of ten zebra danios in 60 × 30 × 30 cm reads", () => {
 
   test("that the text in force decides, and whom to ask, once at the end", () => {
     for (const [options, closing] of [
-      [{}, englishAdvice.advice.requirements.closing],
-      [inGerman, germanAdvice.advice.requirements.closing],
+      [{}, englishRequirements.requirements.closing],
+      [inGerman, germanRequirements.requirements.closing],
     ] as const) {
       const text = told(plan, "", options);
       expect(text.endsWith(closing)).toBe(true);
       expect(text.split(closing)).toHaveLength(2);
     }
-    expect(englishAdvice.advice.requirements.closing).toContain("veterinary office");
-    expect(germanAdvice.advice.requirements.closing).toContain("Veterinäramt");
+    expect(englishRequirements.requirements.closing).toContain("veterinary office");
+    expect(germanRequirements.requirements.closing).toContain("Veterinäramt");
   });
 
   test("nowhere that the plan complies", () => {
@@ -266,8 +266,8 @@ const crowds = [...Array(Math.ceil(allSpecies.length / 40)).keys()].flatMap((cro
 );
 
 describe.each([
-  ["English", englishAdvice],
-  ["German", germanAdvice],
+  ["English", englishRequirements],
+  ["German", germanRequirements],
 ])("every requirement that is known, in %s", (_, messages) => {
   const seen = new Set<string>();
 
@@ -312,13 +312,15 @@ test("a text that is not translated is told as English", () => {
 test("the same in German by either function", () => {
   const plan = planOf([danios]);
   const rows = officialRequirements(plan);
-  expect(describeRequirementsIn(germanAdvice, rows, plan)).toBe(describeRequirements(rows, plan, inGerman));
+  expect(describeRequirementsIn(germanRequirements, rows, plan)).toBe(
+    describeRequirements(rows, plan, inGerman),
+  );
 });
 
 test("no word lives outside the language, and Markdown has its headings", () => {
   const plan = planOf([danios]);
   const rows = officialRequirements(plan);
-  const text = describeRequirementsIn(pseudoAdvice, rows, plan).replaceAll(
+  const text = describeRequirementsIn(pseudoRequirements, rows, plan).replaceAll(
     danioRerio.names.en?.[0] ?? "",
     "",
   );
