@@ -31,6 +31,7 @@ const { mixWater, weeklyChange, feedingPlan, entryOrder } = advice;
 const { totalLength, standardLength } = species;
 const { fieldsOf } = plans;
 const { sentence, describe: told, describeFeedingPlan, describeEntryOrder, describeSuspects } = report;
+const { describeSetPoint, describeRequirements } = report;
 
 const exported: readonly (readonly [string, unknown])[] = Object.entries({
   ...ranges,
@@ -40,7 +41,7 @@ const exported: readonly (readonly [string, unknown])[] = Object.entries({
   ...load,
   ...{ mixWater, weeklyChange, feedingPlan, entryOrder, totalLength, standardLength, fieldsOf, sentence },
   describe: told,
-  ...{ describeFeedingPlan, describeEntryOrder, describeSuspects },
+  ...{ describeFeedingPlan, describeEntryOrder, describeSuspects, describeSetPoint, describeRequirements },
 }).filter(([name]) => !isError(name));
 const isFunction = (entry: readonly [string, unknown]): entry is [string, AnyFunction] =>
   typeof entry[1] === "function";
@@ -106,7 +107,13 @@ const namesThePlace: ReadonlySet<string> = new Set([
   "describeFeedingPlan",
   "describeEntryOrder",
   "describeSuspects",
+  "describeSetPoint",
+  "describeRequirements",
 ]);
+
+const named = (...ids: readonly string[]) => ids.map((id) => catalog.speciesById(id) ?? expect.fail());
+const sharingWater = named("danio-rerio", "betta-splendens");
+const sharingNone = named("carassius-auratus", "symphysodon-aequifasciatus", "paracheirodon-axelrodi");
 
 /** Arguments that each function answers to, for every way of calling it. */
 const goodArguments: Readonly<Record<string, readonly (readonly unknown[])[]>> = {
@@ -181,6 +188,15 @@ const goodArguments: Readonly<Record<string, readonly (readonly unknown[])[]>> =
     [spoken, { units: "metric" }],
   ],
   describeSuspects: [[advice.suspects(stocked, advice.seenSigns), stocked, { units: "us" }]],
+  describeSetPoint: [
+    [
+      advice.setPoint(sharingWater, { swing: { temperature: 1 }, totalAmmonia: 1 }),
+      sharingWater,
+      { units: "us" },
+    ],
+    [advice.setPoint(sharingNone), sharingNone, { format: "markdown" }],
+  ],
+  describeRequirements: [[standards.officialRequirements(stocked), stocked, { units: "us" }]],
   describeFeedingPlan: [[feedingPlan(stocked), { format: "markdown", units: "us" }]],
   describeEntryOrder: [
     [entryOrder(stocked), stocked, { units: "us" }],
@@ -376,6 +392,7 @@ const verdict = compatibility.assessPair(...pair);
 const feeding = feedingPlan(planned);
 const order = entryOrder(planned);
 const suspected = advice.suspects(planned, ["hiding"]);
+const asked = standards.officialRequirements(planned);
 const tap = { generalHardness: 16 };
 const wanted = { generalHardness: { max: 20 } };
 const given = { nitrogen: 20, volume: 100 };
@@ -458,6 +475,14 @@ const misspelt: Readonly<Record<string, readonly (() => unknown)[]>> = {
   describeEntryOrder: [() => report.describeEntryOrder(order, planned, slip)],
   describeEntryOrderIn: [() => report.describeEntryOrderIn(report.englishAdvice, order, planned, slip)],
   describeSuspects: [() => report.describeSuspects(suspected, planned, slip)],
+  describeSetPoint: [() => report.describeSetPoint(advice.setPoint(profiles), profiles, slip)],
+  describeSetPointIn: [
+    () => report.describeSetPointIn(report.englishAdvice, advice.setPoint(profiles), profiles, slip),
+  ],
+  describeRequirements: [() => report.describeRequirements(asked, planned, slip)],
+  describeRequirementsIn: [
+    () => report.describeRequirementsIn(report.englishRequirements, asked, planned, slip),
+  ],
   describeSuspectsIn: [() => report.describeSuspectsIn(report.englishAdvice, suspected, planned, slip)],
   profileMarkdown: [() => report.profileMarkdown(danio, slip)],
   profileMarkdownIn: [() => report.profileMarkdownIn(report.english, danio, slip)],

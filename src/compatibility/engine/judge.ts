@@ -120,7 +120,8 @@ function judged(
     ...(isOutside ? [outsideQuestion(rule, given.sides[0])] : []),
     ...(complete ? [] : disputedQuestions(rule, read)),
   ];
-  return leftOpen(rule, judgement, questions, utmostOf(rule, given));
+  const open = leftOpen(rule, judgement, questions, utmostOf(rule, given));
+  return adopted.answer.unknown ? open : { ...open, undetermined: judgement.undetermined };
 }
 
 const saysNothing = ({ answer }: { readonly answer: WorldAnswer }) => answer === nothing;

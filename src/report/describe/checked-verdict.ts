@@ -8,6 +8,7 @@ import type {
   Weight,
 } from "../../compatibility";
 import { ofPart, refusal } from "../../errors";
+import { isObject } from "../../is-object";
 import type { Condition } from "../../plan";
 import { refuseBesideFact } from "../../plan/inner";
 import { ends } from "../../ranges/inner";
@@ -35,7 +36,8 @@ export const checkedVerdict = (verdict: Verdict, messages: Messages): Verdict =>
       for (const [index, part] of listOf(list, name).entries())
         ofPart([name, index], () => checkPart(part, messages, parties.length));
     for (const [index, { findings: asking }] of conditions.entries())
-      listOf(asking, `conditions[${index}].findings`);
+      for (const place of listOf(asking, `conditions[${index}].findings`))
+        checkPlaceOf(place, findings.length, "findings", `conditions[${index}].findings`);
     return verdict;
   });
 
@@ -63,7 +65,20 @@ export function checkPart(part: VerdictPart, messages: Messages, parties: number
 function checkCondition(condition: AimedCondition, { conditions }: Messages, parties: number): void {
   oneOf(condition.on, Object.keys(conditions), "on");
   refuseBesideFact(condition, parties);
-  if (condition.aim !== undefined) ends(condition.aim, "aim");
+  checkSize(condition.wanted, "wanted");
+  if (condition.aim === undefined) return;
+  ends(condition.aim, "aim");
+  checkSize(condition.aim, "aim");
+}
+
+/** Beyond it a figure cannot be told in every unit, and is none of a tank. */
+const largest = 1e12;
+
+/** Refuses a figure that is too large to be told. */
+export function checkSize(figure: object, at: string): void {
+  for (const [name, size] of Object.entries(figure))
+    if (typeof size === "number" && Math.abs(size) > largest)
+      throw refusal([at, name].filter(Boolean).join("."), `at most ${largest}`, size, "range");
 }
 
 function checkQuestion(question: OpenQuestion, { traits, conditions }: Messages, parties: number): void {
@@ -82,12 +97,19 @@ function checkFinding(finding: Finding, messages: Messages, parties: number): vo
   if (watchFor !== undefined) oneOf(watchFor, Object.keys(messages.signs), "watchFor");
   checkPlace(from, parties, "from");
   checkPlace(to, parties, "to");
+  for (const [name, measure] of Object.entries(finding.measures ?? {}))
+    if (isObject(measure)) checkSize(measure, `measures.${name}`);
   if ("condition" in finding)
     ofPart(["condition"], () => checkCondition(objectOf(finding.condition, ""), messages, parties));
 }
 
 /** Refuses a place at which a verdict has no party. */
 export function checkPlace(place: number | undefined, parties: number, subject: string): void {
-  if (place !== undefined && !(Number.isInteger(place) && place >= 0 && place < parties))
-    throw refusal(subject, `the place of one of ${parties} parties`, place, "range");
+  if (place !== undefined) checkPlaceOf(place, parties, "parties", subject);
+}
+
+/** Refuses what is no place among so many things. */
+function checkPlaceOf(place: number, count: number, things: string, subject: string): void {
+  if (!(Number.isInteger(place) && place >= 0 && place < count))
+    throw refusal(subject, `the place of one of ${count} ${things}`, place, "range");
 }

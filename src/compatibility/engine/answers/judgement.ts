@@ -12,7 +12,7 @@ export interface Judgement {
   /** The least and the greatest gravity over what is disputed, missing or not given. */
   readonly least: number;
   readonly greatest: number;
-  /** A trait is missing without which a rule cannot judge, which is essential or could block; or individuals could do what blocks. */
+  /** On the adopted values a rule cannot judge for want of a trait that is essential or could block; or individuals could do what blocks. */
   readonly undetermined: boolean;
   /** What it asks for, in each world. */
   readonly worlds: readonly AskingWorld[];

@@ -43,9 +43,28 @@ function checkStep(step: EntryStep, groups: number, { because: words }: AdviceWo
 function checkReason(one: EntryReason, groups: number, words: AdviceWords["entry"]["because"]): void {
   const { reason } = objectOf(one, "");
   oneOf(reason, ["there-already", ...Object.keys(words)], "reason");
-  if ("day" in one && one.day !== undefined) finite(one.day, "day");
-  if ("length" in one) finite(one.length, "length");
-  if ("group" in one) checkPlaces([one.group], groups, "group");
-  if ("groups" in one) checkPlaces(one.groups, groups, "groups");
-  if ("rules" in one) checkTexts(one.rules, "rules");
+  switch (one.reason) {
+    case "filter-ripens":
+    case "quarantine":
+    case "filter-follows":
+    case "plants-grow-in":
+    case "stated-day":
+      finite(one.day, "day");
+      break;
+    case "others-grow":
+      checkPlaces([one.group], groups, "group");
+      finite(one.length, "length");
+      if (one.day !== undefined) finite(one.day, "day");
+      break;
+    case "others-first":
+      checkTexts(one.rules, "rules");
+      checkPlaces(one.groups, groups, "groups");
+      break;
+    case "may-eat":
+      checkPlaces(one.groups, groups, "groups");
+      break;
+    case "there-already":
+    case "defends-place":
+    case "together":
+  }
 }

@@ -4,7 +4,7 @@ import type { Plan } from "../../../plan";
 import { ends } from "../../../ranges/inner";
 import type { Asked, Has, OfficialRequirement, Untold } from "../../../standards";
 import type { RequirementMessages } from "../../messages/requirement-messages";
-import { checkTexts } from "../checked-verdict";
+import { checkSize, checkTexts } from "../checked-verdict";
 
 const answers: readonly OfficialRequirement["answer"][] = ["not-met", "depends", "undetermined", "met"];
 const reasons: readonly Untold["reason"][] = ["missing", "not-given", "no-figure", "not-read"];
@@ -71,6 +71,7 @@ function checkAsked(asked: Asked): void {
   notNegative(min, "min");
   finite(max, "max");
   ends(asked, "");
+  checkSize(asked, "");
   if (unit !== undefined) oneOf(unit, units, "unit");
   if (by !== undefined) oneOf(by, lengths, "by");
 }
@@ -84,6 +85,7 @@ function checkHas(has: Has, { requirements }: RequirementMessages): void {
   finite(has.min, "min");
   finite(has.max, "max");
   ends(has, "");
+  checkSize(has, "");
   if (has.unit !== unitsHad[has.of])
     throw refusal("unit", unitsHad[has.of] ?? "no unit for a number of animals", has.unit, "word");
   if ("sizes" in has) oneOf(has.sizes, ["outer", "inner"], "sizes");

@@ -1,15 +1,18 @@
 import { InvalidInputError } from "../../../errors";
-import type { TraitPath } from "../../../species";
+import { type TraitPath, traitTable } from "../../../species";
 import { hasValue, inTraitUnit, type Stated } from "../../../species/inner";
 import type { Check } from "../../checked";
 import { unitsFor } from "../units";
 import { traitsOf } from "../walk";
 
-/** A statement's figure converts from its unit to the trait's unit. */
+/** The unit of a statement is one of the trait's, and its figure converts from it. */
 export const unitsConvert: Check = (record) =>
   traitsOf(record).flatMap(({ trait, statements }) =>
     statements
-      .filter(({ statement }) => hasValue(statement) && !converts(statement, trait))
+      .filter(
+        ({ statement }) =>
+          !isUnitOf(statement.unit, trait) || (hasValue(statement) && !converts(statement, trait)),
+      )
       .map(({ path, statement }) => ({
         path: [...path, "unit"],
         code: "word",
@@ -17,6 +20,10 @@ export const unitsConvert: Check = (record) =>
         expected: unitsExpected(trait),
       })),
   );
+
+/** Whether a unit is one of a trait's; a statement needs none, and one that a trait has no field for is told by its shape. */
+const isUnitOf = (unit: string | undefined, trait: TraitPath): boolean =>
+  unit === undefined || traitTable[trait].unit === undefined || unitsFor(trait).some((one) => one === unit);
 
 function unitsExpected(trait: TraitPath): string {
   const units = unitsFor(trait);

@@ -38,7 +38,7 @@ const paths: readonly FiguresPath[] = [
   "water.carbonateHardness",
   "water.salinity",
 ];
-const forty = someSpecies(40, 0);
+const forty = someSpecies(40, 0).slice(0, 40);
 
 /** An animal that is kept at these temperatures. */
 const keptAt = (value: Figures<Span>, name = "invented fish"): SpeciesProfile => ({

@@ -33,3 +33,10 @@ test("a unit that cannot be read leaves the other checks standing", () => {
     "water.temperature[1].value.min",
   ]);
 });
+
+test("a unit is one of the trait's, where there is no figure to convert too", () => {
+  const eats = [{ by: trade, value: { prey: "egg" }, unit: "adult" }];
+  expect(problemsWith({ predation: { eats } }).map(([path]) => path)).toStrictEqual([
+    "predation.eats[0].unit",
+  ]);
+});
