@@ -23,7 +23,7 @@ const feast: readonly Offering[] = wordsOf(classes.food).flatMap((food) =>
   ),
 );
 
-const countOf = ({ males = 0, females = 0, unsexed = 0, juveniles = 0 }: Group) =>
+export const countOf = ({ males = 0, females = 0, unsexed = 0, juveniles = 0 }: Group) =>
   males + females + unsexed + juveniles;
 
 /** As many of each kind as its record says belong together. */

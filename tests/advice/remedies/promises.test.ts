@@ -6,7 +6,7 @@ import { assessPlan, type Finding, type PlanChange } from "../../../src/compatib
 import type { Group, Plan } from "../../../src/plan";
 import { someSpecies } from "../../drawn";
 import { runs, seedOf } from "../../runs";
-import { census, fewestMoved } from "./by-hand";
+import { census, countOf, fewestMoved } from "./by-hand";
 import { spoiledPlans } from "./spoiled";
 
 const plans = spoiledPlans(runs(40), seedOf(60));
@@ -57,6 +57,17 @@ const gravity = (finding: Finding) => {
   if (finding.weight === "restricting") return 1;
   return "couldBe" in finding ? 2 : 0;
 };
+
+/** How many of a species are bought to join a group of it. */
+const boughtOf = (id: string, { groups }: Plan, { moves }: Remedy): number =>
+  moves
+    .filter(({ kind }) => kind === "numbers")
+    .flatMap(({ change }) => Object.entries(change.groups ?? {}))
+    .map(([place, changed]) => [groups[Number(place)], changed] as const)
+    .reduce((sum, [group, changed]) => {
+      const more = group && changed ? countOf({ ...group, ...changed } as Group) - countOf(group) : 0;
+      return group?.species.id === id ? sum + Math.max(0, more) : sum;
+    }, 0);
 
 /** How grave the gravest is of what is told of a species in a plan. */
 const gravest = (plan: Plan, id: string) => {
@@ -114,7 +125,7 @@ describe("each remedy", () => {
     for (const { plan, remedy } of all) {
       const [before, after] = [census(plan), census(remedy.plan)];
       const gone = [...before].reduce(
-        (sum, [id, count]) => sum + Math.max(0, count - (after.get(id) ?? 0)),
+        (sum, [id, count]) => sum + Math.max(0, count + boughtOf(id, plan, remedy) - (after.get(id) ?? 0)),
         0,
       );
       const moves = remedy.moves.filter(({ moved }) => moved > 0);
