@@ -10,6 +10,11 @@ interface Recalled {
 
 export const recalled: readonly Recalled[] = [
   {
+    file: "report/messages/german-standards.ts",
+    what: "That reference 51539 of FishBase is the German report on keeping ornamental fish, printed in 1999.",
+    settledBy: "The list of references of FishBase.",
+  },
+  {
     file: "report/messages/sentences.ts",
     what: "The concentrated load of dwellings, a fifth of the weight from which a report sends to an engineer first.",
     settledBy: "Table 6.2 of EN 1991-1-1:2002.",

@@ -33,11 +33,16 @@ import {
   describeFeedingPlan,
   describeFeedingPlanIn,
   describeIn,
+  describeRequirements,
+  describeRequirementsIn,
+  describeSetPoint,
+  describeSetPointIn,
   describeSuspects,
   describeSuspectsIn,
   english,
   englishAdvice,
   englishPages,
+  englishRequirements,
   profileMarkdown,
   profileMarkdownIn,
   rangeChart,
@@ -53,6 +58,7 @@ import {
 } from "../src/report";
 import { suggestSpecies } from "../src/search";
 import { resolve } from "../src/species";
+import { officialRequirements } from "../src/standards";
 import { overlapRows } from "../src/tables";
 import { expectRefused } from "./refused";
 
@@ -63,10 +69,12 @@ const plan: Plan = {
 };
 const [shy, bold] = [{ species: trichogasterLalius }, { species: danioRerio }];
 const profiles = [danioRerio, trichogasterLalius];
+const aim = setPoint(profiles);
 const verdict = assessPair(shy, bold);
 const order = entryOrder(plan);
 const feeding = feedingPlan(plan);
 const suspected = suspects(plan, ["hiding"]);
+const requirements = officialRequirements(plan);
 const lid = { on: "tank.lid", wanted: { oneOf: [true] } } as const;
 const followed = { on: "water.pH" } as const;
 const compared = { axes: ["water.pH"], measures: ["schoener"] } as const;
@@ -88,6 +96,11 @@ const calls: Readonly<Record<string, Call>> = {
   describeFeedingPlan: (options) => describeFeedingPlan(feeding, options),
   describeFeedingPlanIn: (options) => describeFeedingPlanIn(englishAdvice, feeding, options),
   describeIn: (options) => describeIn(english, verdict, options),
+  describeRequirements: (options) => describeRequirements(requirements, plan, options),
+  describeRequirementsIn: (options) =>
+    describeRequirementsIn(englishRequirements, requirements, plan, options),
+  describeSetPoint: (options) => describeSetPoint(aim, profiles, options),
+  describeSetPointIn: (options) => describeSetPointIn(englishAdvice, aim, profiles, options),
   describeSuspects: (options) => describeSuspects(suspected, plan, options),
   describeSuspectsIn: (options) => describeSuspectsIn(englishAdvice, suspected, plan, options),
   entryOrder: (options) => entryOrder(plan, options),

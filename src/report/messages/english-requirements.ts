@@ -126,7 +126,7 @@ const words = (): RequirementWords => ({
     const place = [
       article,
       binds === undefined ? [] : bound(binds),
-      basis ? { read: "read", memory: "from memory, not read" }[basis] : [],
+      basis ? { read: "read", memory: "recalled, not read" }[basis] : [],
     ].flat();
     return [
       `${answers[answer]}${animals ? ` (${animals.who})` : ""}: ${asks}`,

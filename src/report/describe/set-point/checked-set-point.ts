@@ -12,7 +12,7 @@ export function checkedSetPoint<Found extends SetPoint | NoSetPoint>(found: Foun
 }
 
 function checkAnswer(found: SetPoint | NoSetPoint, species: number): void {
-  if (!found.conflict) {
+  if (!("largest" in found)) {
     checkPoint(found, species);
     return;
   }

@@ -174,7 +174,7 @@ describe("every answer", () => {
     const recalled = rowsOf(plan, "germany/least-volume").map(
       (row) => ({ ...row, basis: "memory" }) as const,
     );
-    expect(flat(describeRequirements(recalled, plan))).toContain("Smallest aquarium; from memory, not read.");
+    expect(flat(describeRequirements(recalled, plan))).toContain("Smallest aquarium; recalled, not read.");
     expect(flat(describeRequirements(recalled, plan, inGerman))).toContain(
       "aus dem Gedächtnis, nicht gelesen.",
     );
