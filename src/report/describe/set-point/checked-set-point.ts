@@ -2,7 +2,8 @@ import type { NoSetPoint, SetPoint, WaterAxis } from "../../../advice";
 import { finite, listOf, objectOf, oneOf } from "../../../checks";
 import { waterAxes } from "../../../compatibility/inner";
 import { ofPart } from "../../../errors";
-import { checkPlace } from "../checked-verdict";
+import { checkPlaces } from "../checked-places";
+import { checkSize } from "../checked-verdict";
 
 /** The set point itself, or an InvalidInputError where it is none that can be told, or one of other species. */
 export function checkedSetPoint<Found extends SetPoint | NoSetPoint>(found: Found, species: number): Found {
@@ -26,21 +27,28 @@ function checkAnswer(found: SetPoint | NoSetPoint, species: number): void {
 }
 
 function checkPoint({ water, margin, limiting, hotEnd, open, doubtful }: SetPoint, species: number): void {
-  for (const [name, figure] of Object.entries(objectOf(water, "water"))) finite(figure, `water.${name}`);
-  for (const [axis, moves] of Object.entries(objectOf(margin, "margin"))) finite(moves, `margin.${axis}`);
+  checkFigures(water, "water");
+  checkFigures(margin, "margin");
+  if (hotEnd !== undefined) checkFigures(hotEnd, "hotEnd");
   for (const [axis, limits] of Object.entries(objectOf(limiting, "limiting")))
     checkPlaces(Object.values(objectOf(limits, `limiting.${axis}`)), species, `limiting.${axis}`);
-  for (const [name, figure] of Object.entries(objectOf(hotEnd ?? {}, "hotEnd")))
-    finite(figure, `hotEnd.${name}`);
-  for (const { on, of } of listOf(open, "open")) checkAxis(on, [of], species, "open");
-  for (const { on, between } of listOf(doubtful, "doubtful")) checkAxis(on, between, species, "doubtful");
+  for (const [index, one] of listOf(open, "open").entries()) {
+    const { on, of } = objectOf(one, `open[${index}]`);
+    checkAxis(on, [of], species, `open[${index}]`);
+  }
+  for (const [index, one] of listOf(doubtful, "doubtful").entries()) {
+    const { on, between } = objectOf(one, `doubtful[${index}]`);
+    checkAxis(on, between, species, `doubtful[${index}]`);
+  }
 }
 
-function checkAxis(on: WaterAxis, places: readonly number[], species: number, subject: string): void {
-  oneOf(on, waterAxes, `${subject}.on`);
-  checkPlaces(places, species, subject);
+/** Refuses what are no figures that can be told. */
+function checkFigures(figures: object, at: string): void {
+  for (const [name, figure] of Object.entries(objectOf(figures, at))) finite(figure, `${at}.${name}`);
+  checkSize(figures, at);
 }
 
-function checkPlaces(places: readonly number[], species: number, subject: string): void {
-  for (const place of listOf(places, subject)) checkPlace(place, species, subject);
+function checkAxis(on: WaterAxis, places: readonly number[], species: number, at: string): void {
+  oneOf(on, waterAxes, `${at}.on`);
+  checkPlaces(places, species, at);
 }
