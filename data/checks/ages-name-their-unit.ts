@@ -1,5 +1,5 @@
-import { type SpeciesRecord, type Statements, splitPath, statementsOf } from "vivary/species";
 import type { Check } from "./check";
+import { statementsEverywhere } from "./statements-everywhere";
 
 /** Ages that are told in months, where they are not told in another unit. */
 const ages = ["size.grownAt", "reproduction.breedsFrom"] as const;
@@ -12,28 +12,20 @@ export const agesNameTheirUnit: Check = {
   name: "An age of less than a month names its unit, or has a note",
   find: ({ records }) =>
     records.flatMap(({ path: file, record }) =>
-      holders(record).flatMap(({ holder, above }) =>
-        ages.flatMap((trait) =>
-          statementsOf(holder, trait).flatMap(({ value, unit, note, setAside }, index) => {
-            if (value === undefined || value >= youngest || unit || note || setAside) return [];
-            return [
-              {
-                file,
-                at: [...above, ...splitPath(trait), index],
-                found: `${trait}: an age of ${value} months`,
-                expected: `at least ${youngest} month, or the unit of the source`,
-                example: `{ "by": "handbook", "value": ${value}, "unit": "a" }`,
-                mend: 'Add the unit: the year is "a", the day "d"; if it is months, add a note of one sentence.',
-              },
-            ];
-          }),
-        ),
+      ages.flatMap((trait) =>
+        statementsEverywhere(record, trait).flatMap(({ at, statement: { value, unit, note, setAside } }) => {
+          if (value === undefined || value >= youngest || unit || note || setAside) return [];
+          return [
+            {
+              file,
+              at,
+              found: `${trait}: an age of ${value} months`,
+              expected: `at least ${youngest} month, or the unit of the source`,
+              example: `{ "by": "handbook", "value": ${value}, "unit": "a" }`,
+              mend: 'Add the unit: the year is "a", the day "d"; if it is months, add a note of one sentence.',
+            },
+          ];
+        }),
       ),
     ),
 };
-
-/** The species and its forms. */
-const holders = (record: SpeciesRecord): readonly { holder: Statements; above: readonly string[] }[] => [
-  { holder: record, above: [] },
-  ...Object.entries(record.forms ?? {}).map(([id, holder]) => ({ holder, above: ["forms", id] })),
-];

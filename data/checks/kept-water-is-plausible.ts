@@ -43,7 +43,7 @@ export const keptWaterIsPlausible: Check = {
 };
 
 /** The lines that count, each with its span in the trait's unit. */
-const linesOf = (statements: ReturnType<typeof statementsEverywhere>, trait: Water) =>
+const linesOf = (statements: ReturnType<typeof statementsEverywhere<Water>>, trait: Water) =>
   statements
     .filter(({ statement: { setAside } }) => setAside === undefined)
     .map(({ at, statement }) => ({ at, statement, span: spanOf(statement, trait) }));

@@ -1,4 +1,4 @@
-import { type SpeciesRecord, type Statement, type Statements, splitPath, statementsOf } from "vivary/species";
+import { type SpeciesRecord, type Statements, splitPath, statementsOf, type TraitPath } from "vivary/species";
 
 /** The traits that say in figures what water is. */
 export const waters = [
@@ -17,15 +17,15 @@ export interface Span {
   readonly max?: number | undefined;
 }
 
-/** The statements of a trait of water with a value, of a record and of its forms, each with where it stands. */
-export function statementsEverywhere(record: SpeciesRecord, trait: Water) {
+/** The statements of a trait with a value, of a record and of its forms, each with where it stands. */
+export function statementsEverywhere<Path extends TraitPath>(record: SpeciesRecord, trait: Path) {
   const forms = Object.entries(record.forms ?? {}).map(([id, form]) => ({
     holder: form,
     above: ["forms", id],
   }));
   return [{ holder: record as Statements, above: [] as string[] }, ...forms].flatMap(({ holder, above }) =>
     statementsOf(holder, trait)
-      .map((statement: Statement<Span>, index) => ({
+      .map((statement, index) => ({
         at: [...above, ...splitPath(trait), index],
         statement,
       }))

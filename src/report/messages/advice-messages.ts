@@ -88,7 +88,7 @@ export interface ToldAim {
   readonly most?: ToldAnimals;
 }
 
-/** Two of some animals, of which each may be both. */
+/** The two that do not share a figure of water, or perhaps not; they may be one. */
 export interface ToldBetween {
   /** The one that needs a figure of water higher. */
   readonly higher: ToldAnimals;
@@ -180,7 +180,7 @@ export interface AdviceWords {
     readonly open: (on: WaterAxis, told: ToldAnimals, isAlone: boolean) => string;
     /** That two share a figure perhaps. */
     readonly doubtful: (on: WaterAxis, told: ToldBetween) => string;
-    /** What water at its hottest and most alkaline holds, with its figures as text; none of oxygen where it is not known. */
+    /** What water at its hottest and most alkaline holds, with its figures as text. */
     readonly hotEnd: (told: Readonly<Record<"temperature" | "pH" | "ammonia" | "oxygen", string>>) => string;
     /** That no water serves all, and who proves it; `isCertain` where somebody states what both are kept in. */
     readonly conflict: (on: WaterAxis | "ammonia", told: ToldBetween, isCertain: boolean) => string;

@@ -270,7 +270,7 @@ const words = (): AdviceWords => ({
     doubtful: (on, { higher, lower }) =>
       `Whether ${higher.who} and ${lower.who} share any ${axes[on]}, nobody knows: of one of them there is only the class of a handbook.`,
     hotEnd: ({ temperature, pH, ammonia, oxygen }) =>
-      `At the far end of that, ${temperature} and pH ${pH}, it holds ${ammonia} of un-ionized ammonia${oxygen && ` and, saturated with air, ${oxygen} of oxygen`}.`,
+      `At the far end of that, ${temperature} and pH ${pH}, it holds ${ammonia} of un-ionized ammonia and, saturated with air, ${oxygen} of oxygen.`,
     conflict: (on, { higher, lower, isOne }, isCertain) => {
       const doubt = isCertain
         ? ""

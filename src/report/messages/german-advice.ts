@@ -268,7 +268,7 @@ const words = (): AdviceWords => ({
     doubtful: (on, { higher, lower }) =>
       `${axes[on].name}: ob ${higher.who} und ${lower.who} einen Wert gemeinsam haben, weiß niemand; bei einer Art ist nur die Klasse eines Handbuchs bekannt.`,
     hotEnd: ({ temperature, pH, ammonia, oxygen }) =>
-      `Am äußersten Ende davon, ${temperature} und pH ${pH}, enthält es ${ammonia} freies Ammoniak${oxygen && ` und, mit Luft gesättigt, ${oxygen} Sauerstoff`}.`,
+      `Am äußersten Ende davon, ${temperature} und pH ${pH}, enthält es ${ammonia} freies Ammoniak und, mit Luft gesättigt, ${oxygen} Sauerstoff.`,
     conflict: (on, { higher, lower, isOne }, isCertain) => {
       const doubt = isCertain
         ? ""

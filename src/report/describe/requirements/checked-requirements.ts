@@ -6,7 +6,13 @@ import type { Asked, Has, OfficialRequirement, Untold } from "../../../standards
 import type { RequirementMessages } from "../../messages/requirement-messages";
 import { checkSize, checkTexts } from "../checked-verdict";
 
-const answers: readonly OfficialRequirement["answer"][] = ["not-met", "depends", "undetermined", "met"];
+/** Answers, the gravest first. */
+export const answers: readonly OfficialRequirement["answer"][] = [
+  "not-met",
+  "depends",
+  "undetermined",
+  "met",
+];
 const reasons: readonly Untold["reason"][] = ["missing", "not-given", "no-figure", "not-read"];
 const units = ["L", "cm", "m2", "dH"];
 const lengths: readonly NonNullable<Asked["by"]>[] = [

@@ -13,11 +13,10 @@ import type {
   ToldOpen,
 } from "../../messages/requirement-messages";
 import type { Sayer } from "../teller";
+import { answers } from "./checked-requirements";
 
-/** Answers, the gravest first. */
-const byGravity: readonly OfficialRequirement["answer"][] = ["not-met", "depends", "undetermined", "met"];
 const gravestFirst = (some: readonly OfficialRequirement[]) =>
-  byGravity.flatMap((answer) => some.filter((one) => one.answer === answer));
+  answers.flatMap((answer) => some.filter((one) => one.answer === answer));
 
 /** Forces that bind whom they reach. */
 const binding: readonly OfficialRequirement["force"][] = ["binding", "municipal"];

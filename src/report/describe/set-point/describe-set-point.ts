@@ -51,6 +51,6 @@ export function describeSetPointIn(
       names,
     }));
   return writtenOf(messages, options, parties, (adviser) =>
-    setPointBlocks(checkedSetPoint(found, profiles.length), messages, adviser),
+    setPointBlocks(checkedSetPoint(found, profiles.length), [...profiles.keys()], messages, adviser),
   );
 }

@@ -9,13 +9,14 @@ import type { Adviser } from "../advice-written";
 /** The water for some animals in the parts of a report; where none serves all, why, and that of those that can stay. */
 export function setPointBlocks(
   found: SetPoint | NoSetPoint,
+  all: readonly number[],
   messages: AdviceMessages,
   adviser: Adviser,
 ): readonly Block[] {
-  const { words, named, parties } = adviser;
+  const { words, named } = adviser;
   const { conflict, largest, apart, closing } = words.setPoint;
   const end: Block = { lead: [closing, messages.closing] };
-  if (!found.conflict) return [...pointTold(found, [...parties.keys()], messages, adviser), end];
+  if (!found.conflict) return [...pointTold(found, all, messages, adviser), end];
   const { stay, leave, setPoint } = found.largest;
   const { on, between, isCertain } = found.conflict;
   const proof = conflict(on, betweenTold(between, adviser), isCertain);

@@ -75,6 +75,13 @@ test("discus and goldfish share no temperature: who stays without whom is told, 
   expect(text).not.toContain("Water for discus, goldfish");
 });
 
+test("of a species that is given twice nobody else is forgotten", () => {
+  expect(told([danioRerio, danioRerio, paracheirodonInnesi])).toContain(
+    "Water for zebra danios and neon tetras",
+  );
+  expect(told([danioRerio, danioRerio])).toContain("Water for zebra danios,");
+});
+
 test("animals of brackish water are told how salt it is", () => {
   expect(told([monodactylusArgenteus, brachygobiusDoriae])).toMatch(/- Salinity \d+ g\/kg/);
 });
