@@ -40,6 +40,7 @@ export type {
   OpenWater,
   PerAxis,
   SetPoint,
+  WaterBeyondKept,
   WaterConflict,
 } from "./set-point/answer";
 export { type HotEnd, unionizedAmmoniaLimit } from "./set-point/hot-end";

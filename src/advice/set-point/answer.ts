@@ -1,5 +1,6 @@
 import type { WaterAxis } from "../../compatibility/inner";
 import type { PlannedWater } from "../../plan";
+import type { PartialRange } from "../../ranges";
 import type { HotEnd } from "./hot-end";
 
 /** A number for each figure of water; absent where nobody says what any of the animals is kept in. */
@@ -20,9 +21,23 @@ export interface SetPoint {
   readonly hotEnd?: HotEnd;
   /** Of whom nobody says what they are kept in: the others decide alone. */
   readonly open: readonly OpenWater[];
+  /**
+   * Of whom a figure with its margin and swing goes beyond what they are kept in, since what all are kept in is too narrow to
+   * be held, or nothing: it stays within what they can be given, the edge of what they can take for long, as `assessPlan` says.
+   */
+  readonly beyondKept: readonly WaterBeyondKept[];
   /** Figures that two share only by the vague end of a handbook's class: whether they do, nobody knows, nor `assessPlan`. */
   readonly doubtful: readonly DoubtfulWater[];
   readonly conflict?: undefined;
+}
+
+/** A figure of water at the edge of what an animal can be given. */
+export interface WaterBeyondKept {
+  readonly on: WaterAxis;
+  /** Place in the list. */
+  readonly of: number;
+  /** What it is kept in by the adopted facts: °C, °dH, g/kg. */
+  readonly kept: PartialRange;
 }
 
 /** A figure of water that two animals perhaps do not share. */

@@ -178,6 +178,8 @@ export interface AdviceWords {
     readonly swing: (span: string) => string;
     /** That nobody says what some are kept in; the others, if any are known, decide alone. */
     readonly open: (on: WaterAxis, told: ToldAnimals, isAlone: boolean) => string;
+    /** That a figure goes beyond what some are kept in, and stays within what they can be given. */
+    readonly beyondKept: (on: WaterAxis, told: ToldAnimals, kept: string) => string;
     /** That two share a figure perhaps. */
     readonly doubtful: (on: WaterAxis, told: ToldBetween) => string;
     /** What water at its hottest and most alkaline holds, with its figures as text. */

@@ -267,6 +267,8 @@ const words = (): AdviceWords => ({
       const told = `Nobody says which ${axes[on]} ${who} ${verb(many, "needs", "need")}`;
       return isAlone ? `${told}: there is no figure to aim at.` : `${told}: the others decide alone.`;
     },
+    beyondKept: (on, { who, many }, kept) =>
+      `That ${axes[on]} goes beyond what ${who} ${verb(many, "is", "are")} kept in, ${kept}: it is at the edge of what they can take for long.`,
     doubtful: (on, { higher, lower }) =>
       `Whether ${higher.who} and ${lower.who} share any ${axes[on]}, nobody knows: of one of them there is only the class of a handbook.`,
     hotEnd: ({ temperature, pH, ammonia, oxygen }) =>

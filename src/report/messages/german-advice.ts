@@ -265,6 +265,8 @@ const words = (): AdviceWords => ({
         ? `${told}: es gibt keinen Wert zum Anstreben.`
         : `${told}: die anderen entscheiden allein.`;
     },
+    beyondKept: (on, { who, many }, kept) =>
+      `${axes[on].name}: der Wert geht über das hinaus, worin ${who} gehalten ${verb(many, "wird", "werden")}, ${kept}; er liegt am Rand dessen, was auf Dauer zu ertragen ist.`,
     doubtful: (on, { higher, lower }) =>
       `${axes[on].name}: ob ${higher.who} und ${lower.who} einen Wert gemeinsam haben, weiß niemand; bei einer Art ist nur die Klasse eines Handbuchs bekannt.`,
     hotEnd: ({ temperature, pH, ammonia, oxygen }) =>

@@ -84,6 +84,34 @@ test("the water that is found is water that assessPlan accepts, to the ends of i
   expect(tried).toBeGreaterThanOrEqual(runs(10));
 });
 
+test("who is kept in less than the margin spans is whoever assessPlan finds at the edge there", () => {
+  const axes = { "water-temperature": "temperature", "water-ph": "pH", "water-hardness": "generalHardness" };
+  let tried = 0;
+  fc.assert(
+    fc.property(swimmers(4), (profiles) => {
+      const found = setPoint(profiles);
+      if (found.conflict) return;
+      const { water, margin, beyondKept } = found;
+      tried += beyondKept.length;
+      const atTheEdge = [-1, 1].flatMap((share) => {
+        const moved = Object.values(axes).map((axis) => {
+          const on = axis as keyof typeof margin;
+          return [axis, Number(((water[on] ?? 0) + share * (margin[on] ?? 0)).toFixed(9))];
+        });
+        const known = Object.fromEntries(moved.filter(([axis = ""]) => Object.hasOwn(water, axis)));
+        return judged(profiles, { ...water, ...known }).findings.flatMap((finding) => {
+          if (!Object.hasOwn(axes, finding.rule) || "optimum" in (finding.measures ?? {})) return [];
+          return [`${finding.from} ${axes[finding.rule as keyof typeof axes]}`];
+        });
+      });
+      const told = beyondKept.map(({ on, of }) => `${of} ${on}`);
+      expect(new Set(told)).toEqual(new Set(atTheEdge));
+    }),
+    { numRuns: runs(100) },
+  );
+  expect(tried).toBeGreaterThanOrEqual(runs(5));
+});
+
 test("what is doubtful or no certain conflict is what assessPlan leaves open", () => {
   fc.assert(
     fc.property(swimmers(4), (profiles) => {

@@ -24,6 +24,7 @@ describe("water for all", () => {
         salinity: { least: 0, most: 0 },
       },
       open: [],
+      beyondKept: [],
       doubtful: [],
     });
   });

@@ -26,7 +26,10 @@ function checkAnswer(found: SetPoint | NoSetPoint, species: number): void {
   if (setPoint) ofPart(["largest", "setPoint"], () => checkPoint(objectOf(setPoint, ""), species));
 }
 
-function checkPoint({ water, margin, limiting, hotEnd, open, doubtful }: SetPoint, species: number): void {
+function checkPoint(
+  { water, margin, limiting, hotEnd, open, beyondKept, doubtful }: SetPoint,
+  species: number,
+): void {
   checkFigures(water, "water");
   checkFigures(margin, "margin");
   if (hotEnd !== undefined) checkFigures(hotEnd, "hotEnd");
@@ -35,6 +38,12 @@ function checkPoint({ water, margin, limiting, hotEnd, open, doubtful }: SetPoin
   for (const [index, one] of listOf(open, "open").entries()) {
     const { on, of } = objectOf(one, `open[${index}]`);
     checkAxis(on, [of], species, `open[${index}]`);
+  }
+  for (const [index, one] of listOf(beyondKept, "beyondKept").entries()) {
+    const at = `beyondKept[${index}]`;
+    const { on, of, kept } = objectOf(one, at);
+    checkAxis(on, [of], species, at);
+    checkFigures(kept, `${at}.kept`);
   }
   for (const [index, one] of listOf(doubtful, "doubtful").entries()) {
     const { on, between } = objectOf(one, `doubtful[${index}]`);

@@ -36,7 +36,7 @@ function pointTold(
   adviser: Adviser,
 ): readonly Block[] {
   const { words, named, figure } = adviser;
-  const { lead, none, swing, open, doubtful, hotEnd } = words.setPoint;
+  const { lead, none, swing, open, beyondKept, doubtful, hotEnd } = words.setPoint;
   const { water, hotEnd: hot } = found;
   const figures = waterAxes.flatMap((axis) => figureTold(axis, found, adviser) ?? []);
   const unknown = waterAxes.flatMap((axis) => {
@@ -54,6 +54,9 @@ function pointTold(
           : []),
         ...(hot ? [hotEnd(hotEndTold(hot, messages, adviser))] : []),
         ...unknown,
+        ...found.beyondKept.map(({ on, of, kept }) =>
+          beyondKept(on, named([of]), figure({ ...kept, unit: unitOf(on) })),
+        ),
         ...found.doubtful.map(({ on, between }) => doubtful(on, betweenTold(between, adviser))),
       ],
     },
@@ -68,7 +71,7 @@ function figureTold(
 ): string | undefined {
   const at = water[on];
   if (at === undefined) return undefined;
-  const unit = on === "pH" ? undefined : factUnits[`water.${on}`];
+  const unit = unitOf(on);
   const moves = margin[on] ?? 0;
   const { least, most } = limiting[on] ?? {};
   const isFresh = on === "salinity" && at === 0;
@@ -82,6 +85,8 @@ function figureTold(
   };
   return words.setPoint.figure(told);
 }
+
+const unitOf = (on: WaterAxis) => (on === "pH" ? undefined : factUnits[`water.${on}`]);
 
 const betweenTold = ([one, other]: readonly [number, number], { named }: Adviser): ToldBetween => ({
   higher: named([one]),

@@ -1,5 +1,6 @@
 import fc from "fast-check";
 import { describe, expect, test } from "vitest";
+import andinoacaraPulcher from "vivary/catalog/andinoacara-pulcher";
 import brachygobiusDoriae from "vivary/catalog/brachygobius-doriae";
 import carassiusAuratus from "vivary/catalog/carassius-auratus";
 import danioRerio from "vivary/catalog/danio-rerio";
@@ -7,6 +8,7 @@ import labidochromisCaeruleus from "vivary/catalog/labidochromis-caeruleus";
 import monodactylusArgenteus from "vivary/catalog/monodactylus-argenteus";
 import paracheirodonAxelrodi from "vivary/catalog/paracheirodon-axelrodi";
 import paracheirodonInnesi from "vivary/catalog/paracheirodon-innesi";
+import pterophyllumAltum from "vivary/catalog/pterophyllum-altum";
 import symphysodonAequifasciatus from "vivary/catalog/symphysodon-aequifasciatus";
 import { type SetPointOptions, setPoint } from "../../../../src/advice";
 import {
@@ -102,6 +104,28 @@ test("ammonia is told to two digits, however little", () => {
   expect(told([paracheirodonInnesi], { totalAmmonia: 0.5 })).toMatch(
     /it holds 0\.00\d\d mg\/L of un-ionized ammonia and, saturated with air, \d\.?\d? mg\/L of oxygen/,
   );
+});
+
+describe("of water that two can be given, though they are kept in none together", () => {
+  const species = [pterophyllumAltum, andinoacaraPulcher]; // pH 4.8 to 6.2, and 6.5 to 8.
+
+  test("it is told past whose it is, and that they bear it at most", () => {
+    expect(told(species)).toContain(
+      "That pH goes beyond what altum angelfish are kept in, 4.8 to 6.2: it is at the edge of what they can take for long.",
+    );
+    expect(told(species)).toContain("That pH goes beyond what blue acaras are kept in, 6.5 to 8:");
+    expect(told(species)).not.toContain("That temperature goes beyond");
+  });
+
+  test("in German too", () => {
+    expect(told(species, {}, { messages: germanAdvice })).toMatch(
+      /pH: der Wert geht über das hinaus, worin [^,]+ gehalten werden, 4,8 bis 6,2; er liegt am Rand/,
+    );
+  });
+
+  test("of others nothing of the sort is told", () => {
+    expect(told([paracheirodonInnesi, danioRerio])).not.toContain("beyond what");
+  });
 });
 
 test("so much ammonia that no water serves is blamed on who needs it warm and alkaline", () => {
