@@ -12,12 +12,15 @@ const scaled = (base: TankBase, times: number): TankBase =>
     ),
   );
 
-/** The base with another longest run, cm: of a rectangle in cm the longer side alone is changed. */
+/** Centimetres of each unit: the inch by international agreement of 1959. */
+const centimetres = { mm: 0.1, cm: 1, m: 100, in: 2.54, ft: 30.48 } as const;
+
+/** The base with another longest run, cm: of a rectangle the longer side alone is changed. */
 function withRun(tank: Plan["tank"], run: number): TankBase {
-  const { base } = tank;
-  if (base.shape !== "rectangle" || (tank.unit ?? "cm") !== "cm")
-    return scaled(base, run / tankFloor(tank).nominal.longestRun);
-  return base.length < base.width ? { ...base, width: run } : { ...base, length: run };
+  const { base, unit = "cm" } = tank;
+  if (base.shape !== "rectangle") return scaled(base, run / tankFloor(tank).nominal.longestRun);
+  const side = run / centimetres[unit];
+  return base.length < base.width ? { ...base, width: side } : { ...base, length: side };
 }
 
 /** The plan with a fact at a number; of groups whose sexes are not told. */
