@@ -1,5 +1,4 @@
 import { decimal } from "../../../decimal";
-import { gathered } from "../../../gathered";
 import type { Act } from "../../../species";
 import {
   areBullies,
@@ -79,17 +78,18 @@ export const actsOthers = /* @__PURE__ */ ownRule({
   },
 });
 
-/** What it does to the other by the acts of its kind. */
-const actsOn = (from: Doer, to: Other, thresholds: Deciding): readonly ActAnswer[] =>
-  gathered(from["temperament.acts"], (act) =>
-    !harmsFinsOrSkin(act) &&
-    (act.does !== "chases" || isOfChase(to.party)) &&
-    falls(act, from, to, thresholds) &&
-    reaches(act, from["space.zones"], to["space.zones"]) &&
-    canHappen(act, from.party, to.party)
-      ? judged(act, from, to, thresholds)
-      : [],
-  );
+/** What it does to the other by the acts of its kind, one after the other. */
+function* actsOn(from: Doer, to: Other, thresholds: Deciding): Generator<ActAnswer, void> {
+  for (const act of from["temperament.acts"]) {
+    const fallsOnIt =
+      !harmsFinsOrSkin(act) &&
+      (act.does !== "chases" || isOfChase(to.party)) &&
+      falls(act, from, to, thresholds) &&
+      reaches(act, from["space.zones"], to["space.zones"]) &&
+      canHappen(act, from.party, to.party);
+    if (fallsOnIt) yield* judged(act, from, to, thresholds);
+  }
+}
 
 function judged(act: Act, from: Doer, to: Other, thresholds: Deciding): readonly ActAnswer[] {
   const removedBy = (when: Act["when"]) => [

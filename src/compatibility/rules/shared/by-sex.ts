@@ -15,8 +15,8 @@ type Sexes = Readonly<Partial<Record<PartyRole, Sex>>>;
 
 type Weights = "blocking" | "restricting" | "advisory";
 
-/** How a rule judges two parties. */
-type Judging<From, To, Kinds> = (from: From, to: To) => readonly Judged<Weights, Kinds>[];
+/** How a rule judges two parties, one answer after the other. */
+type Judging<From, To, Kinds> = (from: From, to: To) => Iterable<Judged<Weights, Kinds>>;
 
 /**
  * Judges two parties as the plan gives them. What ends badly, or may, and surely would not were they of a sex that the plan
@@ -27,14 +27,26 @@ export function judgedBySex<From extends Seen, To extends Seen, Kinds>(
   to: To,
   judge: Judging<From, To, Kinds>,
 ): readonly Judged<Weights, Kinds>[] {
-  const found = judge(from, to);
+  const found = [...judge(from, to)];
   const grave = found.find(mayEndBadly);
   if (!grave || from.party === to.party) return found;
   for (const named of choices(from.party, to.party)) {
-    const mild = judge(...ofSexes(from, to, named));
-    if (!mild.some(mayEndBadly)) return [...asking(named, grave), ...mild];
+    const mild = unlessBadly(judge(...ofSexes(from, to, named)));
+    if (mild) return [...asking(named, grave), ...mild];
   }
   return found;
+}
+
+/** Some answers; undefined as soon as one of them may end badly. */
+function unlessBadly<Kinds>(
+  answers: Iterable<Judged<Weights, Kinds>>,
+): readonly Judged<Weights, Kinds>[] | undefined {
+  const mild: Judged<Weights, Kinds>[] = [];
+  for (const answer of answers) {
+    if (mayEndBadly(answer)) return undefined;
+    mild.push(answer);
+  }
+  return mild;
 }
 
 /** A side of which a rule sees how many are wanted. */
@@ -49,7 +61,7 @@ export function besideJoining<From extends Joined, To extends Joined, Kinds>(
   to: To,
   judge: Judging<From, To, Kinds>,
 ): readonly Judged<Weights, Kinds>[] {
-  const found = judge(from, to);
+  const found = [...judge(from, to)];
   const joined = { from: awaitsFemales(from), to: awaitsFemales(to) };
   if (from.party === to.party || !(joined.from || joined.to)) return found;
   const all: Judged<Weights, Kinds>[] = [...found];
@@ -58,7 +70,7 @@ export function besideJoining<From extends Joined, To extends Joined, Kinds>(
   for (const females of [["from"], ["to"], ["from", "to"]] as const) {
     if (!females.every((of) => joined[of] && !stayMales.has(of))) continue;
     const sexOf = (of: PartyRole) => (females.some((each) => each === of) ? "female" : undefined);
-    const answers = judge(ofSex(from, sexOf("from")), ofSex(to, sexOf("to")));
+    const answers = [...judge(ofSex(from, sexOf("from")), ofSex(to, sexOf("to")))];
     const worse = answers.find((answer) => perilOf(answer) > peril);
     if (worse) {
       stayMales.add(females[0]);

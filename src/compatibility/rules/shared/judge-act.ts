@@ -23,14 +23,11 @@ export const besideAct = <const Own extends MeasureKinds>(own: Own): typeof actM
 export type ActAnswer = Judged<"blocking" | "restricting" | "advisory", typeof actMeasures>;
 
 /** The measures of an act of some animals. Young grow up, so what they do not do yet counts too. */
-const measuresOf = (
-  { does, when = "always", doer, ...act }: Act,
-  animals: Animals,
-): GivenMeasures<typeof actMeasures> => ({
-  act: does,
-  when,
-  doer,
-  once: notYet({ does, when, doer, ...act } as Act, animals) ? "adult" : undefined,
+const measuresOf = (act: Act, animals: Animals): GivenMeasures<typeof actMeasures> => ({
+  act: act.does,
+  when: act.when ?? "always",
+  doer: act.doer,
+  once: notYet(act, animals) ? "adult" : undefined,
 });
 
 /** An act that only disturbs: at food, and chases from a brood, which pass. */
