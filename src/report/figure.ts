@@ -5,6 +5,8 @@ export interface Figure {
   readonly by?: number | undefined;
   readonly min?: number | undefined;
   readonly max?: number | undefined;
+  /** Whether it is a span to stay within: its ends are rounded inwards, as those of a range with one end are. */
+  readonly within?: boolean | undefined;
   readonly unit?: string | undefined;
 }
 

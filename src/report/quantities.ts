@@ -61,7 +61,7 @@ export function quantityWriter(messages: Messages, system: UnitSystem): WriteQua
   const [usual, fine] = [numberWriter(language, 1), numberWriter(language, 2)];
   /** Unrounded to what people say, each with more decimals. */
   const closer = [usual, ...[1, 2].map((digits) => numberWriter(language, digits, digits))];
-  const written = (figure: Figure, beside: Figure = figure, closely?: WriteNumber): Written => {
+  const written = (figure: Figure, beside: Figure = figure, closely?: NumberWriter): Written => {
     const shown = inFittingUnit(figure, beside);
     const { unit = "", value, by, min, max } = shown;
     const [name, change] = shownIn(ofSystem, unit);
@@ -71,14 +71,15 @@ export function quantityWriter(messages: Messages, system: UnitSystem): WriteQua
     };
     if (by !== undefined) {
       const rounded = value === undefined ? Math.ceil : Math.round;
-      const whole = (number: number) => usual(rounded(decimal(change(number))));
+      const whole = (number: number) => usual.text(rounded(decimal(change(number))));
       return { text: ranges.across(whole(value ?? min ?? 0), whole(by), behind("")), numbers: [] };
     }
     const write = closely ?? (shown === figure ? usual : fine);
-    const numberOf = (end: number, rounded?: Rounding): string => {
+    const said = (end: number, rounded?: Rounding): number => {
       const changed = rounded ? decimal(change(end)) : change(end);
-      return write(closely ? changed : asSaid(name, changed, rounded), rounded);
+      return write.rounded(closely ? changed : asSaid(name, changed, rounded), rounded);
     };
+    const numberOf = (end: number, rounded?: Rounding): string => write.text(said(end, rounded));
     const [least, most] = [min ?? value, max ?? value];
     if (least === undefined && most === undefined) return { text: "", numbers: [] };
     if (least === undefined || most === undefined) {
@@ -86,7 +87,12 @@ export function quantityWriter(messages: Messages, system: UnitSystem): WriteQua
       const open = least === undefined ? ranges.atMost : ranges.atLeast;
       return { text: open(end, behind(end)), numbers: [end] };
     }
-    const [from, to] = [numberOf(least), numberOf(most)];
+    if (figure.within && said(least, Math.ceil) > said(most, Math.floor)) {
+      const next = closer[closely ? closer.indexOf(closely) + 1 : 0];
+      return written(next ? figure : { ...figure, within: false }, beside, next);
+    }
+    const inwards = figure.within ? ([Math.ceil, Math.floor] as const) : [];
+    const [from, to] = [numberOf(least, inwards[0]), numberOf(most, inwards[1])];
     const text = from === to ? from + behind(from) : ranges.between(from, to, behind(to));
     return { text, numbers: [from, to] };
   };
@@ -95,7 +101,7 @@ export function quantityWriter(messages: Messages, system: UnitSystem): WriteQua
     const { text } = written(figure, beside);
     if (!beside || !areApart(figure, beside)) return text;
     const isTold = (one: Written, other: Written) => !one.numbers.some((end) => other.numbers.includes(end));
-    const isToldBy = (closely?: WriteNumber) =>
+    const isToldBy = (closely?: NumberWriter) =>
       isTold(written(figure, beside, closely), written(beside, figure, closely));
     if (isToldBy()) return text;
     return written(figure, beside, closer.find(isToldBy) ?? closer.at(-1)).text;
@@ -164,23 +170,33 @@ const unitsOf = (system: UnitSystem): Units => systems[oneOf(system, unitSystems
 const shownIn = (system: Units, unit: string) =>
   (Object.hasOwn(system, unit) ? system[unit] : undefined) ?? ([undefined, same] as const);
 
-/** Writes a number, rounded half up unless it is said how. Refuses what is no finite number. */
-type WriteNumber = (value: number, rounded?: Rounding) => string;
+/** Rounds numbers and writes them. */
+interface NumberWriter {
+  /** To as many digits as are written, as it is said; as it is where nothing is said. Refuses what is no finite number. */
+  readonly rounded: (value: number, how?: Rounding) => number;
+  /** As text, rounded half up. */
+  readonly text: (value: number) => string;
+}
 
 /** So many decimals below 10, one below 100, none from there on; or at least so many everywhere. */
-function numberWriter(language: string, decimals: number, always = 0): WriteNumber {
-  const digitsOf = (size: number) => {
+function numberWriter(language: string, decimals: number, always = 0): NumberWriter {
+  const digitsOf = (value: number) => {
+    const size = Math.abs(finite(value, "value"));
     if (size < 10) return decimals;
     return Math.max(always, size < 100 ? 1 : 0);
   };
   const formats = [0, 1, 2].map(
     (digits) => new Intl.NumberFormat(language, { maximumFractionDigits: digits }),
   );
-  return (value, rounded) => {
-    const digits = digitsOf(Math.abs(finite(value, "value")));
-    const times = 10 ** digits;
-    const figure = rounded ? rounded(decimal(value * times)) / times : value;
-    const isNothing = Math.abs(figure * times) < 0.5;
-    return formats[digits]?.format(isNothing ? 0 : figure) ?? "";
+  return {
+    rounded: (value, how) => {
+      const times = 10 ** digitsOf(value);
+      return how ? how(decimal(value * times)) / times : value;
+    },
+    text: (value) => {
+      const digits = digitsOf(value);
+      const isNothing = Math.abs(value * 10 ** digits) < 0.5;
+      return formats[digits]?.format(isNothing ? 0 : value) ?? "";
+    },
   };
 }

@@ -17,7 +17,10 @@ export function conditionTold(
     many,
     ...kinds(of),
     several: listed(those.map((party) => kinds(party).several)),
-    wanted: "oneOf" in wanted ? "" : figure({ ...(aim ?? wanted), unit: wanted.unit ?? factUnits[on] }),
+    wanted:
+      "oneOf" in wanted
+        ? ""
+        : figure({ ...(aim ?? wanted), within: aim === undefined, unit: wanted.unit ?? factUnits[on] }),
     words,
     min: range.min,
     max: range.max,

@@ -13,9 +13,10 @@ const waterFacts: Readonly<Partial<Record<FactName, "temperature" | "pH" | "hard
 /** Whether a condition is on the water as it usually is. */
 export const isOfWater = ({ on }: AimedCondition) => waterFacts[on] !== undefined;
 
-/** What to aim at, else what is wanted; nothing where that is a word. */
+/** What to aim at, else what is wanted, past whose ends nothing may be told; nothing where that is a word. */
 export function figureOf({ aim, wanted }: AimedCondition): Figure | undefined {
-  return "oneOf" in wanted ? undefined : { ...(aim ?? wanted), unit: wanted.unit };
+  if ("oneOf" in wanted) return undefined;
+  return aim ? { ...aim, unit: wanted.unit } : { ...wanted, within: true };
 }
 
 /** The water that conditions ask for together. */

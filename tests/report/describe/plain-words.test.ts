@@ -398,7 +398,7 @@ test("a tank to have is told in the unit of the report, in whatever unit the pla
 test("a condition of an app is told in the unit of its fact", () => {
   const verdict = assessPair({ species: species("neon tetra") }, { species: species("zebra danio") });
   const water = { on: "water.temperature", wanted: { min: 20, max: 26 } } as const;
-  expect(sentence(verdict, water, { units: "us" })).toBe("Keep the water at 68 to 79 °F.");
+  expect(sentence(verdict, water, { units: "us" })).toBe("Keep the water at 68 to 78 °F.");
 });
 
 test("nobody is told to give what nobody can buy", () => {

@@ -79,7 +79,7 @@ function figureTold(
   const told: ToldAim = {
     on,
     figure: isFresh ? "" : figure({ value: at, unit }),
-    within: moves > 0 ? figure({ ...lower, max: decimal(at + moves), unit }) : "",
+    within: moves > 0 ? figure({ ...lower, max: decimal(at + moves), within: true, unit }) : "",
     ...(least !== undefined && { least: named([least]) }),
     ...(most !== undefined && { most: named([most]) }),
   };
