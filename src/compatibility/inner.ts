@@ -14,7 +14,7 @@ export { roomy } from "./meeting/pair-plan";
 export { sexAsked } from "./meeting/sex-asked";
 export { preyReach } from "./prey-reach";
 export { oxygenLimits } from "./rules/shared/oxygen-limits";
-export { meetPastTheirBest } from "./rules/shared/water";
+export { bothMustGive, meetPastTheirBest } from "./rules/shared/water";
 export { axes, type WaterAxis, waterAxes } from "./shared-water/axes";
 export type { Ends } from "./shared-water/ends";
 export { type Figure, figureIn } from "./shared-water/figure";

@@ -22,22 +22,25 @@ export interface SetPoint {
   /** Of whom nobody says what they are kept in: the others decide alone. */
   readonly open: readonly OpenWater[];
   /**
-   * Of whom a figure with its margin and swing goes beyond what they are kept in, since what all are kept in is too narrow to
-   * be held, or nothing: it stays within what they can be given, the edge of what they can take for long, as `assessPlan` says.
+   * Of whom a figure with its margin goes beyond what they are kept in, since what all are kept in is too narrow to be held,
+   * or nothing: it stays within what they can be given, the edge of what they can take for long. And of whom the hottest day
+   * or the coolest season of `water` does so, which will do for a while. `assessPlan` says the same of such water.
    */
   readonly beyondKept: readonly WaterBeyondKept[];
-  /** Figures that two share only by the vague end of a handbook's class: whether they do, nobody knows, nor `assessPlan`. */
+  /** Figures of which nobody knows whether two share them, nor `assessPlan`. */
   readonly doubtful: readonly DoubtfulWater[];
   readonly conflict?: undefined;
 }
 
-/** A figure of water at the edge of what an animal can be given. */
+/** A figure of water past what an animal is kept in, and within what it can be given. */
 export interface WaterBeyondKept {
   readonly on: WaterAxis;
   /** Place in the list. */
   readonly of: number;
   /** What it is kept in by the adopted facts: °C, °dH, g/kg. */
   readonly kept: PartialRange;
+  /** Of a temperature that swings past it: when. Absent where it is so for good. */
+  readonly when?: "hottest" | "coolest";
 }
 
 /** A figure of water that two animals perhaps do not share. */
@@ -45,13 +48,15 @@ export interface DoubtfulWater {
   readonly on: WaterAxis;
   /** Places in the list, as in a {@link WaterConflict}. */
   readonly between: readonly [number, number];
+  /** They meet only by the vague end of a handbook's class, or only where both have water that they are not kept in. */
+  readonly reason: "class-end" | "both-give-way";
 }
 
 /** Whose ends limit a figure of water, by place in the list. */
 export interface Limits {
-  /** The one that needs it highest. */
+  /** The one that needs it highest; absent where nobody says of any what is too low. */
   readonly least?: number;
-  /** The one that bears it least high; absent where ammonia sets the upper end. */
+  /** The one that bears it least high; absent where nobody says of any what is too high, and where ammonia sets the upper end. */
   readonly most?: number;
 }
 

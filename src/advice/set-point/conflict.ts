@@ -1,5 +1,6 @@
 import {
   axes,
+  bothMustGive,
   type Ends,
   type KeptWater,
   meetPastTheirBest,
@@ -12,6 +13,9 @@ import type { Animal } from "./animals";
 import type { DoubtfulWater, WaterConflict } from "./answer";
 import { roomsOf, type Shared, sharedWaterOf } from "./rooms";
 import type { Terms } from "./terms";
+
+/** A figure of water, and two animals by their places in the list: the one that needs it higher, and the other. */
+type Two = Pick<DoubtfulWater, "on" | "between">;
 
 /** The water that animals share, or the two that prove that there is none; certain proofs first. */
 export function sharedOrConflict(animals: readonly Animal[], terms: Terms): Shared | WaterConflict {
@@ -26,14 +30,27 @@ export function sharedOrConflict(animals: readonly Animal[], terms: Terms): Shar
   return { on: "ammonia", between, isCertain: true };
 }
 
-/** What of the water that animals share hangs on the end of a handbook's class. */
+/**
+ * What of the water that animals share nobody knows that they do: the two that prove that it hangs on the end of a
+ * handbook's class, and each two of which both would have to give way.
+ */
 export const doubtsOf = (animals: readonly Animal[], terms: Terms): readonly DoubtfulWater[] =>
-  waterAxes.flatMap((axis) => opposedOn(axis, animals, terms, ({ surely }) => surely) ?? []);
+  waterAxes.flatMap((axis) => {
+    const vague = opposedOn(axis, animals, terms, ({ surely }) => surely);
+    const isTold = ({ between }: Two) => between.every((place) => vague?.between.includes(place));
+    const far = [...twosOn(axis, animals, terms, ({ given }) => given, bothMustGive)].filter(
+      (two) => !isTold(two),
+    );
+    return [
+      ...(vague ? [{ ...vague, reason: "class-end" } as const] : []),
+      ...far.map((two) => ({ ...two, reason: "both-give-way" }) as const),
+    ];
+  });
 
 /** Each two that share water, and cannot be kept in it for good: places in the list. */
-export const apartAmong = (animals: readonly Animal[], terms: Terms): readonly DoubtfulWater["between"][] =>
+export const apartAmong = (animals: readonly Animal[], terms: Terms): readonly Two["between"][] =>
   waterAxes.flatMap((axis) =>
-    [...apartOn(axis, animals, terms, ({ given }) => given)].map(({ between }) => between),
+    [...twosOn(axis, animals, terms, ({ given }) => given, meetPastTheirBest)].map(({ between }) => between),
   );
 
 /** The first figure of which two prove that no water serves all. */
@@ -41,23 +58,24 @@ function conflictIn(
   animals: readonly Animal[],
   terms: Terms,
   spanOf: (water: KeptWater) => Ends | undefined,
-): DoubtfulWater | undefined {
+): Two | undefined {
   for (const axis of waterAxes) {
     const opposed = opposedOn(axis, animals, terms, spanOf);
     if (opposed) return opposed;
-    const [apart] = apartOn(axis, animals, terms, spanOf);
+    const [apart] = twosOn(axis, animals, terms, spanOf, meetPastTheirBest);
     if (apart) return apart;
   }
   return undefined;
 }
 
-/** Each two that meet only past what is best for one of them: the one that needs the figure higher, and the other. */
-function* apartOn(
+/** Each two of which something holds, by what is known of their water: the one that needs the figure higher, and the other. */
+function* twosOn(
   on: WaterAxis,
   animals: readonly Animal[],
   { thresholds }: Terms,
   spanOf: (water: KeptWater) => Ends | undefined,
-): Generator<DoubtfulWater, void> {
+  holds: typeof meetPastTheirBest,
+): Generator<Two, void> {
   const giving = axes[on].giving(thresholds);
   const known = animals.flatMap(({ place, waters }) => {
     const water = waters[on];
@@ -66,7 +84,7 @@ function* apartOn(
   });
   for (const [index, one] of known.entries())
     for (const other of known.slice(index + 1)) {
-      if (!meetPastTheirBest(one.figures, other.figures, giving)) continue;
+      if (!holds(one.figures, other.figures, giving)) continue;
       const isHigher = one.span.min >= other.span.min;
       yield { on, between: isHigher ? [one.place, other.place] : [other.place, one.place] };
     }
@@ -77,7 +95,7 @@ function opposedOn(
   animals: readonly Animal[],
   { thresholds }: Terms,
   spanOf: (water: KeptWater) => Ends | undefined,
-): DoubtfulWater | undefined {
+): Two | undefined {
   const spans = animals.map(({ waters }) => {
     const water = waters[on];
     return water && spanOf(water);

@@ -1,18 +1,12 @@
-import {
-  type Ends,
-  type Figure,
-  figureIn,
-  type Room,
-  type WaterAxis,
-  waterAxes,
-} from "../../compatibility/inner";
+import { type Figure, figureIn, type Room, type WaterAxis, waterAxes } from "../../compatibility/inner";
 import { decimal } from "../../decimal";
 import type { PlannedWater } from "../../plan";
 import type { Animal } from "./animals";
-import type { Limits, OpenWater, PerAxis, SetPoint, WaterBeyondKept } from "./answer";
+import type { Limits, OpenWater, PerAxis, SetPoint } from "./answer";
+import { beyondKeptIn } from "./beyond-kept";
 import { doubtsOf } from "./conflict";
 import { type HotEnd, hotEndAt } from "./hot-end";
-import type { Rooms, Shared } from "./rooms";
+import type { Shared } from "./rooms";
 import type { Terms } from "./terms";
 
 /** The water for animals, in what they share. */
@@ -30,23 +24,10 @@ export function pointOf(animals: readonly Animal[], shared: Shared, terms: Terms
     open: animals.flatMap(({ place, waters }) =>
       waterAxes.flatMap((on): readonly OpenWater[] => (waters[on] ? [] : [{ on, of: place }])),
     ),
-    beyondKept: beyondKeptIn(shared.rooms, animals),
+    beyondKept: beyondKeptIn(shared.rooms, animals, terms),
     doubtful: doubtsOf(animals, terms),
   };
 }
-
-/** Who has water that they are not kept in somewhere in the rooms. */
-const beyondKeptIn = (rooms: Rooms, animals: readonly Animal[]): readonly WaterBeyondKept[] =>
-  waterAxes.flatMap((on) =>
-    animals.flatMap(({ place, waters }) => {
-      const [room, water] = [rooms[on], waters[on]];
-      if (!room || !water || lieWithin(water.kept, room.span)) return [];
-      return [{ on, of: place, kept: water.figures.kept }];
-    }),
-  );
-
-const lieWithin = ({ min, max }: Ends, span: Ends): boolean =>
-  min <= decimal(span.min) && decimal(span.max) <= max;
 
 /** What is there on each axis, turned into something else. */
 function mapped<From, To>(

@@ -37,7 +37,8 @@ export function roomOf(waters: Waters, { least, roomy }: Giving, by?: "given"): 
   const ends = { given, kept }[meaning];
   const best = sharedBy(known.map((each) => each.best));
   const aim = (by ? [] : [best, kept]).find((span) => isWide(span, 0)) ?? given;
-  const decides = (end: keyof Ends) => known.find((each) => each[meaning][end] === ends[end])?.index;
+  const decides = (end: keyof Ends) =>
+    Number.isFinite(ends[end]) ? known.find((each) => each[meaning][end] === ends[end])?.index : undefined;
   return {
     span: around(middleOf(closed(aim, roomy)), closed(ends, roomy), least),
     least: decides("min"),

@@ -1,4 +1,12 @@
-import type { EntryReason, Look, NoEntryOrder, SeenSign, Suspect, WaterAxis } from "../../advice";
+import type {
+  DoubtfulWater,
+  EntryReason,
+  Look,
+  NoEntryOrder,
+  SeenSign,
+  Suspect,
+  WaterAxis,
+} from "../../advice";
 import type { Outcome, RuleId, Words } from "../../compatibility";
 import type { Temper } from "../../plan";
 import type { Messages } from "./messages";
@@ -180,8 +188,10 @@ export interface AdviceWords {
     readonly open: (on: WaterAxis, told: ToldAnimals, isAlone: boolean) => string;
     /** That a figure goes beyond what some are kept in, and stays within what they can be given. */
     readonly beyondKept: (on: WaterAxis, told: ToldAnimals, kept: string) => string;
-    /** That two share a figure perhaps. */
-    readonly doubtful: (on: WaterAxis, told: ToldBetween) => string;
+    /** That the temperature goes beyond what some are kept in, on the hottest day or in the coolest season. */
+    readonly forAWhile: (when: "hottest" | "coolest", told: ToldAnimals) => string;
+    /** That two share a figure perhaps, and why nobody knows. */
+    readonly doubtful: (on: WaterAxis, told: ToldBetween, reason: DoubtfulWater["reason"]) => string;
     /** What water at its hottest and most alkaline holds, with its figures as text. */
     readonly hotEnd: (told: Readonly<Record<"temperature" | "pH" | "ammonia" | "oxygen", string>>) => string;
     /** That no water serves all, and who proves it; `isCertain` where somebody states what both are kept in. */

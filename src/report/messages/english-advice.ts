@@ -269,8 +269,17 @@ const words = (): AdviceWords => ({
     },
     beyondKept: (on, { who, many }, kept) =>
       `That ${axes[on]} goes beyond what ${who} ${verb(many, "is", "are")} kept in, ${kept}: it is at the edge of what they can take for long.`,
-    doubtful: (on, { higher, lower }) =>
-      `Whether ${higher.who} and ${lower.who} share any ${axes[on]}, nobody knows: of one of them there is only the class of a handbook.`,
+    forAWhile: (when, { who, many }) => {
+      const season = when === "hottest" ? "On the hottest day" : "In the coolest season";
+      return `${season} it goes beyond what ${who} ${verb(many, "is", "are")} kept in: that will do for a while, not for good.`;
+    },
+    doubtful: (on, { higher, lower }, reason) => {
+      const why = {
+        "class-end": "of one of them there is only the class of a handbook",
+        "both-give-way": "both would have it at the edge of what they can take",
+      }[reason];
+      return `Whether ${higher.who} and ${lower.who} share any ${axes[on]}, nobody knows: ${why}.`;
+    },
     hotEnd: ({ temperature, pH, ammonia, oxygen }) =>
       `At the far end of that, ${temperature} and pH ${pH}, it holds ${ammonia} of un-ionized ammonia and, saturated with air, ${oxygen} of oxygen.`,
     conflict: (on, { higher, lower, isOne }, isCertain) => {

@@ -267,8 +267,17 @@ const words = (): AdviceWords => ({
     },
     beyondKept: (on, { who, many }, kept) =>
       `${axes[on].name}: der Wert geht über das hinaus, worin ${who} gehalten ${verb(many, "wird", "werden")}, ${kept}; er liegt am Rand dessen, was auf Dauer zu ertragen ist.`,
-    doubtful: (on, { higher, lower }) =>
-      `${axes[on].name}: ob ${higher.who} und ${lower.who} einen Wert gemeinsam haben, weiß niemand; bei einer Art ist nur die Klasse eines Handbuchs bekannt.`,
+    forAWhile: (when, { who, many }) => {
+      const season = when === "hottest" ? "Am heißesten Tag" : "In der kühlsten Jahreszeit";
+      return `${season} geht sie über das hinaus, worin ${who} gehalten ${verb(many, "wird", "werden")}: das ist vorübergehend zu ertragen, nicht auf Dauer.`;
+    },
+    doubtful: (on, { higher, lower }, reason) => {
+      const why = {
+        "class-end": "bei einer Art ist nur die Klasse eines Handbuchs bekannt",
+        "both-give-way": "für beide läge er am Rand dessen, was zu ertragen ist",
+      }[reason];
+      return `${axes[on].name}: ob ${higher.who} und ${lower.who} einen Wert gemeinsam haben, weiß niemand; ${why}.`;
+    },
     hotEnd: ({ temperature, pH, ammonia, oxygen }) =>
       `Am äußersten Ende davon, ${temperature} und pH ${pH}, enthält es ${ammonia} freies Ammoniak und, mit Luft gesättigt, ${oxygen} Sauerstoff.`,
     conflict: (on, { higher, lower, isOne }, isCertain) => {

@@ -1,6 +1,7 @@
 import { describe, expect, test } from "vitest";
 import { setPoint, unionizedAmmoniaLimit } from "../../../src/advice";
 import { speciesById } from "../../../src/catalog";
+import { assessPair } from "../../../src/compatibility";
 import type { SpeciesProfile } from "../../../src/species";
 import { animal } from "../../compatibility/animals";
 import { expectRefused } from "../../refused";
@@ -105,6 +106,28 @@ describe("water for all", () => {
   });
 });
 
+describe("a swing past what an animal is kept in, which it bears for a while", () => {
+  const found = setPoint([keptAt(23, 28)], { swing: { temperature: 3 } });
+
+  test("is told of the hottest day and the coolest season apart", () => {
+    // 25 ± 3 °C and no room beside: the cool end is kept, the hot one is not.
+    expect(found).toMatchObject({ water: { hottest: 29, coolest: 23 } });
+    expect(found).toMatchObject({
+      beyondKept: [{ on: "temperature", of: 0, kept: { min: 23, max: 28 }, when: "hottest" }],
+    });
+  });
+
+  test("is none where it stays within that", () => {
+    expect(setPoint([keptAt(20, 28)], { swing: { temperature: 2 } })).toMatchObject({ beyondKept: [] });
+  });
+});
+
+test("where nobody says what is too hard, nobody is told to limit that", () => {
+  const found = setPoint(named("toxotes-jaculatrix", "monodactylus-argenteus"));
+  expect(found.conflict).toBeUndefined();
+  if (!found.conflict) expect(found.limiting.generalHardness).toEqual({ least: 1 });
+});
+
 describe("what nobody knows for certain", () => {
   test("water shared only by the end of a handbook's class is doubtful", () => {
     const acid = animal("acid", { "water.pH": { kept: { min: 5, max: 6 }, precision: { max: "class" } } });
@@ -112,7 +135,17 @@ describe("what nobody knows for certain", () => {
     // 6 gives way by half a unit to 6.5, and were it the animal's own by a quarter to 6.25; 6.5 to 6.25.
     expect(setPoint([acid, neutral])).toMatchObject({
       water: { pH: 6.375 },
-      doubtful: [{ on: "pH", between: [1, 0] }],
+      doubtful: [{ on: "pH", between: [1, 0], reason: "class-end" }],
+    });
+  });
+
+  test("water in which both would have to give way is doubtful, as it is to assessPair", () => {
+    // Kept up to 7.5 and from 7.8: each gives way by a quarter.
+    const two = named("symphysodon-aequifasciatus", "tropheus-duboisi");
+    const [discus, tropheus] = two as [SpeciesProfile, SpeciesProfile];
+    expect(assessPair({ species: discus }, { species: tropheus }).outcome).toBe("undetermined");
+    expect(setPoint(two)).toMatchObject({
+      doubtful: [{ on: "pH", between: [1, 0], reason: "both-give-way" }],
     });
   });
 

@@ -24,7 +24,7 @@ function figures(from: number, step: number): fc.Arbitrary<Figures<PartialRange>
 const stated = fc.record(
   {
     "water.temperature": figures(18, 1),
-    "water.pH": figures(5.5, 0.25),
+    "water.pH": fc.oneof({ weight: 3, arbitrary: figures(5.5, 0.25) }, figures(5.5, 0.1)),
     "water.generalHardness": figures(0, 2),
     "water.salinity": figures(0, 1),
   },

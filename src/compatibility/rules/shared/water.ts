@@ -142,7 +142,7 @@ export const notShared = (a: Span, b: Span, shared?: PartialRange) => {
 };
 
 /** Whether two lie so far apart that one that gives way does not reach what the other is kept in. */
-const bothMustGive = (a: Span, b: Span, giving: Giving): boolean =>
+export const bothMustGive = (a: Span, b: Span, giving: Pick<Giving, "gives">): boolean =>
   !overlap(a.kept, surelyOf(b, giving)) && !overlap(surelyOf(a, giving), b.kept);
 
 /** The middle of a span, as a span; all of one that is open. */

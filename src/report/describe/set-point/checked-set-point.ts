@@ -41,13 +41,15 @@ function checkPoint(
   }
   for (const [index, one] of listOf(beyondKept, "beyondKept").entries()) {
     const at = `beyondKept[${index}]`;
-    const { on, of, kept } = objectOf(one, at);
+    const { on, of, kept, when } = objectOf(one, at);
     checkAxis(on, [of], species, at);
     checkFigures(kept, `${at}.kept`);
+    if (when !== undefined) oneOf(when, ["hottest", "coolest"], `${at}.when`);
   }
   for (const [index, one] of listOf(doubtful, "doubtful").entries()) {
-    const { on, between } = objectOf(one, `doubtful[${index}]`);
+    const { on, between, reason } = objectOf(one, `doubtful[${index}]`);
     checkAxis(on, between, species, `doubtful[${index}]`);
+    oneOf(reason, ["class-end", "both-give-way"], `doubtful[${index}].reason`);
   }
 }
 

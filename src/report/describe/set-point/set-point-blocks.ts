@@ -36,7 +36,7 @@ function pointTold(
   adviser: Adviser,
 ): readonly Block[] {
   const { words, named, figure } = adviser;
-  const { lead, none, swing, open, beyondKept, doubtful, hotEnd } = words.setPoint;
+  const { lead, none, swing, open, beyondKept, forAWhile, doubtful, hotEnd } = words.setPoint;
   const { water, hotEnd: hot } = found;
   const figures = waterAxes.flatMap((axis) => figureTold(axis, found, adviser) ?? []);
   const unknown = waterAxes.flatMap((axis) => {
@@ -54,14 +54,23 @@ function pointTold(
           : []),
         ...(hot ? [hotEnd(hotEndTold(hot, messages, adviser))] : []),
         ...unknown,
-        ...found.beyondKept.map(({ on, of, kept }) =>
-          beyondKept(on, named([of]), figure({ ...kept, unit: unitOf(on) })),
+        ...found.beyondKept
+          .filter(({ when }) => when === undefined)
+          .map(({ on, of, kept }) => beyondKept(on, named([of]), figure({ ...kept, unit: unitOf(on) }))),
+        ...seasons.flatMap((season) => {
+          const those = found.beyondKept.filter(({ when }) => when === season).map(({ of }) => of);
+          return those.length > 0 ? [forAWhile(season, named(those))] : [];
+        }),
+        ...found.doubtful.map(({ on, between, reason }) =>
+          doubtful(on, betweenTold(between, adviser), reason),
         ),
-        ...found.doubtful.map(({ on, between }) => doubtful(on, betweenTold(between, adviser))),
       ],
     },
   ];
 }
+
+/** When the temperature is farthest from the usual one. */
+const seasons = ["hottest", "coolest"] as const;
 
 /** A figure of water; undefined where there is none. */
 function figureTold(

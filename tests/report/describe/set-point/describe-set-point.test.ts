@@ -10,6 +10,7 @@ import paracheirodonAxelrodi from "vivary/catalog/paracheirodon-axelrodi";
 import paracheirodonInnesi from "vivary/catalog/paracheirodon-innesi";
 import pterophyllumAltum from "vivary/catalog/pterophyllum-altum";
 import symphysodonAequifasciatus from "vivary/catalog/symphysodon-aequifasciatus";
+import tropheusDuboisi from "vivary/catalog/tropheus-duboisi";
 import { type SetPointOptions, setPoint } from "../../../../src/advice";
 import {
   type AdviceDescribeOptions,
@@ -95,6 +96,13 @@ test("of water that swings, the coolest and the hottest are told", () => {
   );
 });
 
+test("of whom it swings past what they are kept in is told, and that they bear it for a while", () => {
+  expect(told([paracheirodonInnesi, danioRerio], { swing: { temperature: 2 } })).not.toContain("beyond what");
+  expect(told([symphysodonAequifasciatus], { swing: { temperature: 2 } })).toMatch(
+    /On the hottest day it goes beyond what discus are kept in: that will do for a while, not for good\./,
+  );
+});
+
 test("where it swings too far for one, no other is blamed", () => {
   expect(told([paracheirodonInnesi], { swing: { temperature: 20 } })).toMatch(
     /^No temperature serves all: what neon tetras are kept in leaves no room for how far the water moves\. None of them can have the water asked for\./,
@@ -104,6 +112,12 @@ test("where it swings too far for one, no other is blamed", () => {
 test("ammonia is told to two digits, however little", () => {
   expect(told([paracheirodonInnesi], { totalAmmonia: 0.5 })).toMatch(
     /it holds 0\.00\d\d mg\/L of un-ionized ammonia and, saturated with air, \d\.?\d? mg\/L of oxygen/,
+  );
+});
+
+test("of water in which both would have to give way, that nobody knows is told, and why", () => {
+  expect(told([symphysodonAequifasciatus, tropheusDuboisi])).toContain(
+    "Whether white-spotted cichlids and discus share any pH, nobody knows: both would have it at the edge of what they can take.",
   );
 });
 
