@@ -14,7 +14,12 @@ export { assessPairBy } from "./assess/assess-pair-by";
 export { assessPlan } from "./assess/assess-plan";
 export { assessPlanBy } from "./assess/assess-plan-by";
 export { type Outcomes, outcomes } from "./assess/outcomes";
-export type { DisputedQuestion, OpenQuestion, QuestionCore } from "./engine/answers/questions";
+export type {
+  DisputedQuestion,
+  MissingQuestion,
+  OpenQuestion,
+  QuestionCore,
+} from "./engine/answers/questions";
 export { defineRule } from "./engine/rule/define-rule";
 export type {
   AimedCondition,

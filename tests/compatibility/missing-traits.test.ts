@@ -6,15 +6,10 @@ import { assessPair, assessPlan, outcomes } from "../../src/compatibility";
 import { allRecords } from "../../src/evidence";
 import type { Plan } from "../../src/plan";
 import { describe as described } from "../../src/report";
-import { factAt, resolve, type SpeciesProfile, type TraitPath, traitPaths } from "../../src/species";
+import { factAt, resolve, type SpeciesProfile, traitPaths } from "../../src/species";
 import { speciesFor } from "../drawn";
 import { runs } from "../runs";
-
-function without(species: SpeciesProfile, path: TraitPath): SpeciesProfile {
-  const [section = "", trait = ""] = path.split(".");
-  const { [trait]: _, ...others } = Object(Object(species)[section]);
-  return { ...species, [section]: others };
-}
+import { without } from "../without";
 
 /** Pairs that cannot live together, spread over the catalog. */
 const unsuitable = Array.from({ length: runs(300) }, (_, step) => {

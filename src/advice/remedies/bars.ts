@@ -9,7 +9,7 @@ import {
   type Rule,
   type Verdict,
 } from "../../compatibility";
-import { coverInsteadOfCompany, isEssential } from "../../compatibility/inner";
+import { coverInsteadOfCompany, decides } from "../../compatibility/inner";
 import type { Condition, Plan } from "../../plan";
 import { kindOf, ofGroups } from "./kind-of";
 import type { MoveKind } from "./move";
@@ -71,7 +71,7 @@ export function barsOf(
     .filter(({ gravity }) => gravity >= least);
   const ofQuestions = verdict.open
     .filter((told) => isBarring(told, askedAtWorst !== undefined))
-    .map((told) => ({ told, gravity: told.couldBe === "blocking" ? 2 : 1, parties: [told.of] }))
+    .map((told) => ({ told, gravity: gravityOfOpen(told), parties: [told.of] }))
     .filter(({ gravity }) => gravity >= least);
   return [...ofFindings, ...ofQuestions].map(({ told, gravity, parties }) => ({
     told,
@@ -91,10 +91,13 @@ function gravityOf(finding: Finding): number {
   return finding.weight === "restricting" ? 1 : 0;
 }
 
+const gravityOfOpen = (question: OpenQuestion) =>
+  question.couldBe === "blocking" || decides(question) ? 2 : 1;
+
 /** Whether an open question bars: where nobody can tell for want of its trait, or at worst. */
 function isBarring(question: OpenQuestion, atWorst: boolean): boolean {
   if (question.reason === "individual" || question.reason === "not-given") return false;
-  return atWorst || isEssential(question);
+  return atWorst || decides(question);
 }
 
 interface Judged {

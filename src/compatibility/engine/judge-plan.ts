@@ -4,7 +4,7 @@ import type { TraitPath } from "../../species";
 import { endsOf, type Summing } from "../animals/summing";
 import type { ThresholdValues } from "../threshold-values";
 import { type Judgement, leftOpen, silent } from "./answers/judgement";
-import { missingQuestions } from "./answers/questions";
+import { decidingQuestions } from "./answers/questions";
 import { type PlanSubjects, utmostOf } from "./answers/standing";
 import { judgeOf, type Run, type Setting } from "./judge";
 import { decidingBy, readingsOf } from "./rule/deciding";
@@ -27,7 +27,7 @@ export function planJudge(
   const { lacking, ends, beside } = rule.sums ? summedBy(rule.sums)(subjects) : unsummed;
   if (lacking.length > 0) {
     const utmost = utmostOf(rule, { sides: subjects, plan, mayAsk });
-    const open = leftOpen(rule, silent, missingQuestions(rule, lacking), utmost);
+    const open = leftOpen(rule, silent, decidingQuestions(rule, lacking), utmost);
     return () => [open];
   }
   const seen = ends.map((end) => ({ plan: readings, thresholds, ...seenSums(rule, end) }));
@@ -103,7 +103,7 @@ function judgeTogether(
   const missing = readingsFor(plan.subjects, rule.needs?.from ?? []).filter(isMissing);
   if (missing.length === 0) return { ...judgement, least, hangsOn };
   const utmost = utmostOf(rule, { ...setting, sides: plan.subjects, plan });
-  return { ...leftOpen(rule, judgement, missingQuestions(rule, missing), utmost, least), hangsOn };
+  return { ...leftOpen(rule, judgement, decidingQuestions(rule, missing), utmost, least), hangsOn };
 }
 
 /** The plan without those of whom nobody knows anything that the rule looks at. */

@@ -2,7 +2,7 @@ import { gathered } from "../../gathered";
 import { traitDefinitions } from "../../species/inner";
 import { bounded } from "./answers/bounded";
 import { type Judgement, leftOpen, silent } from "./answers/judgement";
-import { disputedQuestions, missingQuestions, outsideQuestion, unknownQuestions } from "./answers/questions";
+import { decidingQuestions, disputedQuestions, outsideQuestion, unknownQuestions } from "./answers/questions";
 import { type PlanSubjects, utmostOf } from "./answers/standing";
 import { answerOf, nothing, type WorldAnswer } from "./answers/world-answer";
 import type { GivenCondition, PartyRole } from "./rule/finding";
@@ -71,7 +71,7 @@ export function judgeOf(
     const seen = sides.map(seenAt);
     const lacking = lackedBy(seen);
     if (lacking.some(({ trait }) => traitDefinitions[trait].essential))
-      return leftOpen(rule, silent, missingQuestions(rule, lacking), utmostOf(rule, given));
+      return leftOpen(rule, silent, decidingQuestions(rule, lacking), utmostOf(rule, given));
     if (!likely) return silent;
     const views = seen.map(({ view }) => view);
     const answersOf = (run: Run) => {
@@ -116,12 +116,18 @@ function judged(
   const isOutside = answers.some((answer) => answer.outside);
   if (complete && !isUnknown && !isOutside) return judgement;
   const questions = [
-    ...(isUnknown ? unknownQuestions(rule, given.plan?.plan, [...lacking, ...beyond(lacking, read)]) : []),
+    ...(isUnknown
+      ? unknownQuestions(
+          rule,
+          given.plan?.plan,
+          [...lacking, ...beyond(lacking, read)],
+          adopted.answer.unknown,
+        )
+      : []),
     ...(isOutside ? [outsideQuestion(rule, given.sides[0])] : []),
     ...(complete ? [] : disputedQuestions(rule, read)),
   ];
-  const open = leftOpen(rule, judgement, questions, utmostOf(rule, given));
-  return adopted.answer.unknown ? open : { ...open, undetermined: judgement.undetermined };
+  return leftOpen(rule, judgement, questions, utmostOf(rule, given));
 }
 
 const saysNothing = ({ answer }: { readonly answer: WorldAnswer }) => answer === nothing;

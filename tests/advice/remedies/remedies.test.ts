@@ -4,7 +4,9 @@ import { type Remedy, remedies } from "../../../src/advice";
 import { assessPlan, planner } from "../../../src/compatibility";
 import { InvalidInputError } from "../../../src/errors";
 import { facts, type Group, type Plan } from "../../../src/plan";
-import { factAt, type SpeciesProfile } from "../../../src/species";
+import { factAt, type SpeciesProfile, traitPaths } from "../../../src/species";
+import { runs, seedOf } from "../../runs";
+import { without } from "../../without";
 import { keptTank } from "../kept-tank";
 import { spoiledPlans } from "./spoiled";
 
@@ -374,6 +376,55 @@ test("what the strictest source asks for is seen to where it has to hold at wors
   const [softer] = remedies(neons, { atWorst: true }).remedies;
   expect(softer && told(softer)).toEqual(["water"]);
   expect(softer?.bounds.atWorst).toBe("suitable");
+});
+
+describe("where nobody can tell for want of a trait", () => {
+  const tetras = kept([
+    { species: species("megalamphodus-eques"), unsexed: 12 },
+    { species: species("gymnocorymbus-ternetzi"), unsexed: 9, raises: true },
+  ]);
+
+  test("of which nobody knows whether they cross, either may go", () => {
+    const { outcome, findings, open } = assessPlan(tetras);
+    expect([outcome, findings.filter((finding) => "couldBe" in finding)]).toEqual(["undetermined", []]);
+    expect(open).toContainEqual(expect.objectContaining({ rule: "interbreeding", decides: true }));
+    for (const want of ["suitable", "conditional"] as const)
+      expect(remedies(tetras, { want }).remedies.map(told)).toEqual([["rehome 1"], ["rehome 0"]]);
+  });
+
+  test("that is what stands in the way, before what is asked for", () => {
+    const stranger = without(species("danio-rerio"), "water.temperature");
+    const alone = kept([{ species: stranger, unsexed: 3 }], { filter: { mediaArea: 0.1, age: 5 } });
+    for (const want of ["suitable", "conditional"] as const)
+      expect(remedies(alone, { want })).toMatchObject({
+        remedies: [],
+        obstacle: { reason: "missing", trait: "water.temperature", decides: true },
+      });
+  });
+});
+
+test("whatever is not known of the animals, there is a remedy, or what stands in the way is named", () => {
+  const lacking = (one: SpeciesProfile, draw: number): SpeciesProfile =>
+    traitPaths.filter((_, index) => index % 7 === draw % 7).reduce(without, one);
+  let undetermined = 0;
+  for (const [draw, plan] of spoiledPlans(runs(14), seedOf(12)).entries()) {
+    const groups = plan.groups.map((group, place) => ({
+      ...group,
+      species: place === draw % 2 ? lacking(group.species, draw) : group.species,
+      ...(place === 0 && draw % 3 === 0 && { raises: true }),
+    }));
+    if (assessPlan({ ...plan, groups }).outcome === "undetermined") undetermined += 1;
+    for (const want of ["suitable", "conditional"] as const) {
+      const { remedies: found, obstacle } = remedies({ ...plan, groups }, { want, most: 1 });
+      const isTold = (obstacle !== undefined) === (found.length === 0);
+      expect([groups.map(({ species: { id } }) => id), want, isTold]).toEqual([
+        groups.map(({ species: { id } }) => id),
+        want,
+        true,
+      ]);
+    }
+  }
+  expect(undetermined).toBeGreaterThan(1);
 });
 
 test("where conditions may stay, only what rules out is mended", () => {

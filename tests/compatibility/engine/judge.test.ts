@@ -262,6 +262,7 @@ test("the outcome is that of the gravest finding, unless a trait is missing that
             (question.couldBe === "blocking" && isNeeded(question.rule, question.trait))),
       );
       expect(outcome).toBe(decisive && added !== "unsuitable" ? "undetermined" : added);
+      expect(open.some((question) => "decides" in question)).toBe(decisive);
     }),
   );
 });
@@ -283,7 +284,14 @@ describe("what is not known", () => {
     expect(verdict.outcome).toBe("undetermined");
     expect(verdict.bounds).toEqual({ atBest: "suitable", atWorst: "unsuitable" });
     expect(verdict.open).toEqual([
-      { rule: "x-living", of: 0, trait: "social.living", reason: "missing", couldBe: "blocking" },
+      {
+        rule: "x-living",
+        of: 0,
+        trait: "social.living",
+        reason: "missing",
+        couldBe: "blocking",
+        decides: true,
+      },
     ]);
   });
 
@@ -291,7 +299,7 @@ describe("what is not known", () => {
     const verdict = assessPair(nobody, nobody, { rules: [blocks("x-cover", ["space.cover"])] });
     expect(verdict.outcome).toBe("undetermined");
     expect(verdict.bounds).toEqual({ atBest: "suitable", atWorst: "unsuitable" });
-    expect(verdict.open).toMatchObject([{ trait: "space.cover", reason: "missing" }]);
+    expect(verdict.open).toMatchObject([{ trait: "space.cover", reason: "missing", decides: true }]);
   });
 
   test("of another trait leaves it open where a rule needs it that may restrict", () => {
@@ -300,6 +308,7 @@ describe("what is not known", () => {
     expect(verdict.outcome).toBe("suitable");
     expect(verdict.bounds).toEqual({ atBest: "suitable", atWorst: "conditional" });
     expect(verdict.open).toMatchObject([{ trait: "space.cover", reason: "missing" }]);
+    expect(verdict.open).not.toMatchObject([{ decides: true }]);
   });
 
   test("does not matter where the rule gets by without reading it", () => {
@@ -374,7 +383,14 @@ describe("what is not known", () => {
     });
     const { open } = assessPlan(plan, { rules: [restricts, disputed, gasps, lacking] });
     expect(open).toEqual([
-      { rule: "x-living", of: 0, trait: "social.living", reason: "missing", couldBe: "blocking" },
+      {
+        rule: "x-living",
+        of: 0,
+        trait: "social.living",
+        reason: "missing",
+        couldBe: "blocking",
+        decides: true,
+      },
       { rule: "x-oxygen", of: 0, reason: "outside-domain", couldBe: "blocking" },
       { rule: "x-lid", on: "tank.lid", reason: "not-given", couldBe: "restricting" },
       {

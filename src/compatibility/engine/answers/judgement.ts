@@ -2,7 +2,7 @@ import type { AimedCondition, AnyFinding } from "../rule/finding";
 import type { Rule } from "../rule/rule";
 import { gravest, gravity } from "../rule/weight";
 import type { Choice } from "../worlds";
-import { isEssential, type OpenQuestion } from "./questions";
+import { decides, type OpenQuestion } from "./questions";
 
 /** What one rule says of one party or pair, or of all. */
 export interface Judgement {
@@ -68,15 +68,11 @@ export function leftOpen(
     ],
     least,
     greatest: Math.max(judgement.greatest, couldBe),
-    undetermined: judgement.undetermined || questions.some(isUndecided),
+    undetermined: judgement.undetermined || questions.some(decides),
     worlds: [...judgement.worlds, nothingAsked],
     mayAsk,
   };
 }
-
-/** Whether a rule cannot judge for want of a trait that is essential, or could rule out. */
-const isUndecided = (question: OpenQuestion): boolean =>
-  question.reason === "missing" && (question.couldBe === "blocking" || isEssential(question));
 
 /** Whether two questions ask for one trait of one party; the graver one is told. */
 const isSame = (one: OpenQuestion, other: OpenQuestion): boolean =>

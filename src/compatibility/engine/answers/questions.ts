@@ -21,7 +21,7 @@ export interface QuestionCore {
 /** Something that was not known, and what hangs on it. */
 export type OpenQuestion =
   /** Nobody knows the trait. */
-  | (QuestionCore & { readonly reason: "missing"; readonly trait: TraitPath })
+  | MissingQuestion
   /** Sources differ on the trait: the values that stand, the adopted one first. */
   | { readonly [Path in TraitPath]: DisputedQuestion<Path> }[TraitPath]
   /** The plan does not state the fact. */
@@ -30,6 +30,14 @@ export type OpenQuestion =
   | (QuestionCore & { readonly reason: "outside-domain" })
   /** Individuals differ, and nobody can tell in advance what these do. */
   | (QuestionCore & { readonly reason: "individual" });
+
+/** That nobody knows a trait. */
+export interface MissingQuestion extends QuestionCore {
+  readonly reason: "missing";
+  readonly trait: TraitPath;
+  /** There where the outcome is undetermined for want of it, unless something else rules out. */
+  readonly decides?: true;
+}
 
 /** That sources differ on a trait, with values of that trait. */
 export interface DisputedQuestion<Path extends TraitPath> extends QuestionCore {
@@ -42,10 +50,21 @@ export interface DisputedQuestion<Path extends TraitPath> extends QuestionCore {
 export const isEssential = (question: OpenQuestion) =>
   question.reason === "missing" && (traitDefinitions[question.trait].essential ?? false);
 
+/** Whether an outcome is undetermined for want of what a question asks. */
+export const decides = (question: OpenQuestion): boolean =>
+  question.reason === "missing" && question.decides === true;
+
+/** What nobody knows and a rule cannot judge without; what is essential, or could rule out, decides. */
+export const decidingQuestions = (rule: Rule, read: readonly Reading[]) =>
+  missingQuestions(rule, read).map(
+    (question): OpenQuestion =>
+      question.couldBe === "blocking" || isEssential(question) ? { ...question, decides: true } : question,
+  );
+
 /** What was read and nobody knows. */
 export function missingQuestions(rule: Rule, read: readonly Reading[], couldBe = gravest(rule.mayYield)) {
   return read.filter(isMissing).map(
-    ({ subject, trait }): OpenQuestion => ({
+    ({ subject, trait }): MissingQuestion => ({
       rule: rule.id,
       of: subject.index,
       trait,
@@ -74,13 +93,18 @@ function unstatedQuestions(rule: Rule, plan: CheckedPlan, couldBe = gravest(rule
     .map((name): OpenQuestion => ({ rule: id, on: name as FactName, reason: "not-given", couldBe }));
 }
 
-/** Why a rule cannot tell: a trait that nobody knows; where it lacks none, what the plan does not say. */
+/**
+ * Why a rule cannot tell: a trait that nobody knows; where it lacks none, what the plan does not say.
+ *
+ * @param onAdopted - Whether it cannot on the adopted values either.
+ */
 export function unknownQuestions(
   rule: Rule,
   plan: CheckedPlan | undefined,
   read: readonly Reading[],
+  onAdopted: boolean,
 ): readonly OpenQuestion[] {
-  const missing = missingQuestions(rule, read);
+  const missing = onAdopted ? decidingQuestions(rule, read) : missingQuestions(rule, read);
   return missing.length > 0 || !plan ? missing : unstatedQuestions(rule, plan);
 }
 

@@ -1,7 +1,7 @@
 import { gathered } from "../../../gathered";
 import { gravity } from "../rule/weight";
 import type { Judgement } from "./judgement";
-import { isEssential, type OpenQuestion } from "./questions";
+import { decides, isEssential, type OpenQuestion } from "./questions";
 
 type Span = Pick<Judgement, "least" | "greatest">;
 
@@ -20,9 +20,9 @@ export function rankQuestions(judgements: readonly Judgement[]): readonly OpenQu
   const undecided = judgements
     .filter(({ open }) => open.length > 0)
     .map(({ least, greatest, open }) => ({ least, greatest, topics: new Set(open.map(topicOf)) }));
-  const questions = new Map(
-    gathered(judgements, ({ open }) => open.map((question) => [keyOf(question), question] as const)),
-  );
+  const asked = gathered(judgements, ({ open }) => open);
+  const questions = new Map(asked.map((question) => [keyOf(question), question] as const));
+  for (const question of asked) if (decides(question)) questions.set(keyOf(question), question);
   const gains = gainsOf(undecided, settled);
   const ranked = [...questions.values()].map((question) => ({
     question,

@@ -35,6 +35,33 @@ test("of two that could do the same, the essential trait comes first", () => {
   ]);
 });
 
+test("a question that decides beside one animal and not beside the next is told as one that decides", () => {
+  const rule = defineRule({
+    id: "x-cover",
+    way: "mutual",
+    between: "two-species",
+    uses: { from: ["space.cover"], to: ["space.cover"] },
+    mayAdd: ["space.cover"],
+    mayYield: ["blocking"],
+    judge: ({ from, to }) => {
+      const isUnknown = [from, to].some((side) => side["space.cover"] === undefined);
+      return isUnknown && to.party.id === "shy" ? "unknown" : [];
+    },
+  });
+  const [stranger, shy, bold] = ["stranger", "shy", "bold"].map((id) => ({
+    species: animal(id, id === "stranger" ? {} : { "space.cover": 0.2 }),
+    unsexed: 1,
+  }));
+  if (!stranger || !shy || !bold) throw new Error("no animals");
+  const { outcome, open } = assessPlan(planOf([stranger, shy, bold]), { rules: [rule] });
+  expect(outcome).toBe("undetermined");
+  expect(open).toMatchObject([{ of: 0, trait: "space.cover", decides: true }]);
+  const beside = assessPlan(planOf([stranger, bold]), { rules: [rule] });
+  expect(beside.outcome).toBe("suitable");
+  expect(beside.open).toMatchObject([{ of: 0, trait: "space.cover" }]);
+  expect(beside.open).not.toMatchObject([{ decides: true }]);
+});
+
 test("a question that settles nothing comes after one that does", () => {
   // The height alone decides whether the plan can be better than conditional: whatever the cover, it is restricted.
   const restricts = defineRule({
