@@ -1,5 +1,6 @@
+import type { Finding } from "../../compatibility";
 import { frozen } from "../../frozen";
-import { isShown, type ShownRule } from "./signs";
+import { harmInWater, isShown, type ShownRule } from "./signs";
 
 /**
  * What to look at. `measure-…`: with a thermometer or a test. `surface-at-dawn`: who hangs there before the lights are on,
@@ -82,5 +83,8 @@ const byRule: Readonly<Record<ShownRule, Look>> = {
   sensitive: "measure-ammonia-and-nitrite",
 };
 
-/** What to look at where a rule is suspected; of a rule of an app the animals. */
-export const lookFor = (rule: string): Look => (isShown(rule) ? byRule[rule] : "the-animals");
+/** What to look at where a finding is suspected; of a rule of an app the animals. */
+export function lookFor(finding: Finding): Look {
+  if (harmInWater(finding) === "soft-water") return "measure-hardness";
+  return isShown(finding.rule) ? byRule[finding.rule] : "the-animals";
+}

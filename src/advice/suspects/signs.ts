@@ -105,8 +105,16 @@ export const shownByNone = /* @__PURE__ */ frozen([
 /** Whether findings of a rule of the library show by some sign. */
 export const isShown = (rule: string): rule is ShownRule => Object.hasOwn(besides, rule);
 
-/** What shows where a finding is at work, what it says to watch for first. */
-export function signsOf({ rule, watchFor }: Finding): readonly SeenSign[] {
+/** What may be in the water already that harms an animal sooner than others; no remedy, and no move with a net. */
+export function harmInWater(finding: Finding): "ammonia-nitrite" | "soft-water" | undefined {
+  const harm = finding.rule === "sensitive" ? finding.measures?.to?.value : undefined;
+  return harm === "ammonia-nitrite" || harm === "soft-water" ? harm : undefined;
+}
+
+/** What shows where a finding is at work, what it says to watch for first; nothing of what a keeper would have to do first. */
+export function signsOf(finding: Finding): readonly SeenSign[] {
+  const { rule, watchFor } = finding;
+  if (rule === "sensitive" && !harmInWater(finding)) return [];
   const own: readonly SeenSign[] = isShown(rule) ? besides[rule] : [];
   return [...new Set([...(watchFor ? sequels[watchFor] : []), ...own])];
 }

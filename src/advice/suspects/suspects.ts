@@ -3,7 +3,8 @@ import { type AssessOptions, assessPlan, type Finding } from "../../compatibilit
 import { type Condition, isMet, type Plan } from "../../plan";
 import { type OfIndividuals, ofIndividuals } from "./individuals";
 import { type Look, lookFor } from "./looks";
-import { type SeenSign, seenSigns, signsOf } from "./signs";
+import { mending } from "./mending";
+import { harmInWater, type SeenSign, seenSigns, signsOf } from "./signs";
 
 /** What may be behind what is seen. */
 export interface Suspect {
@@ -26,10 +27,13 @@ export interface Suspect {
 
 /** What to do if it is so. */
 export type SuspectAct =
-  /** Meet what the finding asks for; `check`: see whether the tank really does, as the plan says. */
+  /** Meet what the finding asks for, or what mends it; `check`: see whether the tank really does, as the plan says. */
   | { readonly do: "meet" | "check"; readonly condition: Condition }
-  /** `part`: these two for good, at once. `rehouse`: it in a tank or water that suits it. `watch`: keepers accept it, or it passes. */
-  | { readonly do: "part" | "rehouse" | "watch" };
+  /**
+   * `part`: these two for good, at once. `rehouse`: it in a tank or water that suits it. `change-water`: a part of it at
+   * once, and each day until no ammonia and no nitrite is found (common practice). `watch`: keepers accept it, or it passes.
+   */
+  | { readonly do: "part" | "rehouse" | "change-water" | "watch" };
 
 /**
  * What may be behind what a keeper sees in a tank: the findings of the rules that explain it, those whose condition the
@@ -39,7 +43,8 @@ export type SuspectAct =
  * meets, last what individuals that differ from their kind would do, shyer, bolder or bullies; of these the ones of which
  * it is the first sign, then the gravest, what the plan does not say behind what it says. Which sign a rule shows by is
  * common practice, without a source, and knows no illness: what is seen of animals may be illness whatever is told, and an
- * empty answer does not say that all is well: then ask a vet first.
+ * empty answer does not say that all is well: then ask a vet first. What a keeper would have to do first, such as to salt
+ * the water, is no suspect.
  *
  * @param signs What is seen, of {@link seenSigns}.
  * @param options The rules and numbers to judge by, as in `assessPlan`.
@@ -72,32 +77,38 @@ export function suspects(
     ...met.map((finding): Told => ({ finding, state: "met" })),
     ...ofIndividuals(plan, options).map((one): Told => ({ ...one, state: "individual" })),
   ];
+  const asked = [...findings, ...met].flatMap((finding) =>
+    finding.weight === "restricting" ? [finding.condition] : [],
+  );
   return told
     .filter(({ finding }) => finding.weight !== "favourable")
-    .map((one) => suspectOf(one, seen))
+    .map((one): Suspect => {
+      const { finding } = one;
+      return {
+        ...one,
+        explains: signsOf(finding).filter((sign) => seen.includes(sign)),
+        look: lookFor(finding),
+        act: actOn(one, plan, asked),
+        mayBeIllness: true,
+      };
+    })
     .filter(({ explains }) => explains.length > 0)
     .sort((one, other) => byLikelihood(one, other, plan));
 }
 
 type Told = Pick<Suspect, "finding" | "state" | "individual">;
 
-function suspectOf(told: Told, seen: readonly SeenSign[]): Suspect {
-  const { finding } = told;
-  return {
-    ...told,
-    explains: signsOf(finding).filter((sign) => seen.includes(sign)),
-    look: lookFor(finding.rule),
-    act: actOn(told),
-    mayBeIllness: true,
-  };
-}
-
-function actOn({ finding, state }: Told): SuspectAct {
+function actOn({ finding, state }: Told, plan: Plan, asked: readonly Condition[]): SuspectAct {
   if (finding.weight === "restricting")
     return { do: state === "met" ? "check" : "meet", condition: finding.condition };
   const isGrave = finding.weight === "blocking" || ("couldBe" in finding && finding.couldBe !== undefined);
-  if (!isGrave) return { do: "watch" };
-  return { do: finding.to === undefined ? "rehouse" : "part" };
+  if (isGrave) return { do: finding.to === undefined ? "rehouse" : "part" };
+  const harm = harmInWater(finding);
+  if (harm) return { do: harm === "soft-water" ? "rehouse" : "change-water" };
+  const mends = mending(finding, asked);
+  if (mends === undefined) return { do: "watch" };
+  if (mends === "never") return { do: "rehouse" };
+  return { do: isMet(mends, plan) ? "check" : "meet", condition: mends };
 }
 
 function byLikelihood(one: Suspect, other: Suspect, plan: Plan): number {

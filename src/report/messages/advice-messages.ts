@@ -172,6 +172,8 @@ export interface AdviceWords {
     readonly looks: Readonly<Record<Look, string>>;
     /** What may be behind it, and what to do if it is so. */
     readonly suspect: (told: ToldSuspect) => string;
+    /** That some suffer from ammonia and nitrite sooner than others: a sentence without a capital. */
+    readonly ammonia: (told: ToldAnimals) => string;
     /** That it may be illness, of which no rule knows. */
     readonly illness: string;
   };

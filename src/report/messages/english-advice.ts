@@ -244,10 +244,13 @@ const words = (): AdviceWords => ({
         check: `The plan sees to it; make sure that the tank does${clause && `: ${clause}`}.`,
         part: "Part them for good, at once.",
         rehouse: "It takes a tank or water that suits.",
+        "change-water": "Change part of the water at once, and each day until you find neither.",
         watch: "Keepers bear with it, or it passes: watch whether it gets worse.",
       }[act];
       return `${stopped(capital(cause), `${bracketed(signs)}.`)} ${what}`;
     },
+    ammonia: ({ who, many }) =>
+      `${who} ${verb(many, "suffers", "suffer")} from ammonia and nitrite sooner than others.`,
     illness:
       "It may be illness all the same, of which no rule knows: ask a vet about animals that look ill, or that do not recover.",
   },

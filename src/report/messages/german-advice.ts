@@ -240,10 +240,14 @@ const words = (): AdviceWords => ({
         check: `Der Plan sorgt dafür; nachsehen, ob es im Becken so ist${clause && `: ${clause}`}.`,
         part: "Sofort und auf Dauer trennen.",
         rehouse: "Es braucht ein Becken oder Wasser, das passt.",
+        "change-water":
+          "Sofort einen Teil des Wassers wechseln, und dann täglich, bis beides nicht mehr zu finden ist.",
         watch: "Das wird hingenommen oder gibt sich: beobachten, ob es schlimmer wird.",
       }[act];
       return `${stopped(capital(cause), `${bracketed(signs)}.`)} ${what}`;
     },
+    ammonia: ({ who, many }) =>
+      `${who} ${verb(many, "leidet", "leiden")} eher als andere unter Ammoniak und Nitrit.`,
     illness:
       "Es kann trotzdem Krankheit sein, von der keine Regel weiß: mit Tieren, die krank aussehen oder sich nicht erholen, zum Tierarzt.",
   },

@@ -77,7 +77,11 @@ function* suspectedOf(plan: Plan): Generator<readonly Suspect[]> {
   const [one] = all;
   if (!one) return;
   for (const look of looks)
-    yield (["part", "rehouse", "watch"] as const).map((act) => ({ ...one, look, act: { do: act } }));
+    yield (["part", "rehouse", "change-water", "watch"] as const).map((act) => ({
+      ...one,
+      look,
+      act: { do: act },
+    }));
 }
 
 /** A plan whose names are other words in German than in English. */

@@ -62,7 +62,7 @@ export const decidingQuestions = (rule: Rule, read: readonly Reading[]) =>
   );
 
 /** What was read and nobody knows. */
-export function missingQuestions(rule: Rule, read: readonly Reading[], couldBe = gravest(rule.mayYield)) {
+function missingQuestions(rule: Rule, read: readonly Reading[], couldBe = gravest(rule.mayYield)) {
   return read.filter(isMissing).map(
     ({ subject, trait }): MissingQuestion => ({
       rule: rule.id,

@@ -5,7 +5,7 @@ import type { Plan } from "../../../plan";
 import type { AdviceMessages } from "../../messages/advice-messages";
 import { checkPart, checkPlace } from "../checked-verdict";
 
-const acts: readonly Suspect["act"]["do"][] = ["meet", "check", "part", "rehouse", "watch"];
+const acts: readonly Suspect["act"]["do"][] = ["meet", "check", "part", "rehouse", "change-water", "watch"];
 
 /** The suspects themselves, or an InvalidInputError where they are none that can be told, or are of another plan. */
 export const checkedSuspects = (

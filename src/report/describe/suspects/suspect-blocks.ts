@@ -1,5 +1,7 @@
 import type { Suspect } from "../../../advice";
+import type { Finding } from "../../../compatibility";
 import type { Condition } from "../../../plan";
+import { jointCondition } from "../../../plan/inner";
 import type { Block } from "../../layout";
 import { alikeIn } from "../../matters/alike";
 import { overParties } from "../../matters/matters";
@@ -8,7 +10,7 @@ import type { Adviser } from "../advice-written";
 
 /**
  * What may be behind what is seen in the parts of a report: what to look at, and what that would show. What the plan meets is
- * left out where more of the same stands against it.
+ * left out where what it does not meet asks for as much, and where what it has is not good enough for those who ask.
  */
 export function suspectBlocks(
   suspected: readonly Suspect[],
@@ -18,9 +20,18 @@ export function suspectBlocks(
   const { lead, none, signs, looks, illness } = adviser.words.suspects;
   if (suspected.length === 0) return [{ lead: [none] }];
   const seen = new Set(suspected.flatMap(({ explains }) => explains));
-  const unmet = new Set(suspected.filter(({ state }) => state === "stands").map(factAsked));
-  const told = suspected.filter((one) => one.state !== "met" || !unmet.has(factAsked(one)));
-  const saysWhatToDo = ({ finding }: Suspect) => Object.hasOwn(messages.sayWhatToDo, finding.rule);
+  const unmet = suspected.flatMap(({ state, act }) =>
+    state === "stands" && act.do === "meet" ? act.condition : [],
+  );
+  const isCovered = (condition: Condition) => unmet.some((other) => asksAsMuch(other, condition));
+  const toRehouse = new Set(suspected.filter(({ act }) => act.do === "rehouse").map(askerOf));
+  const told = suspected.filter(
+    (one) =>
+      one.state !== "met" ||
+      !(toRehouse.has(askerOf(one)) || ("condition" in one.act && isCovered(one.act.condition))),
+  );
+  const saysWhatToDo = ({ finding: { rule, weight } }: Suspect) =>
+    Object.hasOwn(messages.sayWhatToDo, rule) && (weight === "restricting" || rule === "sex-ratio");
   const asked = (one: Suspect) => (saysWhatToDo(one) ? undefined : conditionOf(one));
   const overGroups = (one: Suspect) => [
     overParties(one.finding),
@@ -49,7 +60,9 @@ function suspectTold(
 ): string {
   const [{ finding, explains, individual, act }, ...others] = alike;
   return words.suspects.suspect({
-    reason: clauseOf([finding, ...others.map((other) => other.finding)]),
+    reason: isOfAmmonia(finding)
+      ? words.suspects.ammonia(named(alike.map((one) => one.finding.from)))
+      : clauseOf([finding, ...others.map((other) => other.finding)]),
     signs: explains.length < seen ? explains.map((sign) => words.suspects.signs[sign]) : [],
     act: act.do,
     clause: asked ? clause(asked, ...alike.map((one) => conditionOf(one)?.of)) : "",
@@ -65,8 +78,15 @@ function suspectTold(
 const conditionOf = ({ act }: Suspect): Condition | undefined =>
   "condition" in act ? act.condition : undefined;
 
-/** The fact that a suspect asks for, and of which group. */
-const factAsked = (one: Suspect): string => {
-  const { on, of } = conditionOf(one) ?? {};
-  return JSON.stringify([on, of]);
-};
+/** By which rule a suspect is told, and of which group. */
+const askerOf = ({ finding }: Suspect): string => `${finding.rule} ${finding.from}`;
+
+/** Whether a finding is of animals that bear less ammonia and nitrite than others: what is told before they are bought. */
+const isOfAmmonia = (finding: Finding): boolean =>
+  finding.rule === "sensitive" && finding.measures?.to?.value === "ammonia-nitrite";
+
+/** Whether a condition leaves nothing that another does not. */
+function asksAsMuch(condition: Condition, other: Condition): boolean {
+  const both = jointCondition(condition, other);
+  return both !== undefined && JSON.stringify(both.wanted) === JSON.stringify(condition.wanted);
+}

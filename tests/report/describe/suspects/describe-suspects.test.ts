@@ -1,6 +1,9 @@
 import { describe, expect, test } from "vitest";
 import hoplisomaPanda from "vivary/catalog/hoplisoma-panda";
+import paracheirodonInnesi from "vivary/catalog/paracheirodon-innesi";
+import pethiaConchonius from "vivary/catalog/pethia-conchonius";
 import puntigrusTetrazona from "vivary/catalog/puntigrus-tetrazona";
+import symphysodonAequifasciatus from "vivary/catalog/symphysodon-aequifasciatus";
 import trichopodusLeerii from "vivary/catalog/trichopodus-leerii";
 import { type SeenSign, type Suspect, suspects } from "../../../../src/advice";
 import type { Plan } from "../../../../src/plan";
@@ -66,6 +69,57 @@ test("where a group lacks room, that a lesser need is met is left out", () => {
   const text = told("hiding");
   expect(text).toContain("Have a floor of at least");
   expect(text).not.toMatch(/floor[^.]*\. The plan sees to it/);
+});
+
+describe("what is to be done about what is worth knowing", () => {
+  const gasping: Plan = {
+    tank: {
+      base: { shape: "rectangle", length: 100, width: 40 },
+      lid: true,
+      filter: { mediaArea: 3, age: 5 },
+    },
+    water: { temperature: 25 },
+    groups: [{ species: pethiaConchonius, unsexed: 8 }],
+  };
+  const neons = { ...gasping, groups: [{ species: paracheirodonInnesi, unsexed: 10 }] };
+  const of = (one: Plan, sign: SeenSign) => flat(describeSuspects(suspects(one, [sign]), one));
+  const inGerman = (one: Plan, sign: SeenSign) =>
+    flat(describeSuspectsIn(germanAdvice, suspects(one, [sign]), one));
+
+  test("is the water to aim at, and not to bear with it", () => {
+    expect(of(gasping, "gasping")).toContain(
+      "Rosy barbs do best at 18 to 22 °C; yours is 25 °C. Keep the water at 18 to 22 °C.",
+    );
+    expect(inGerman(gasping, "gasping")).toContain("Das Wasser bei 18 bis 22 °C halten.");
+  });
+
+  test("is never that the plan sees to it, whether the others can be given such water or not", () => {
+    expect(of(gasping, "gasping")).not.toMatch(/Rosy barbs[^.]*25 °C\. The plan sees to it/);
+    const warm = {
+      ...gasping,
+      groups: [...gasping.groups, { species: symphysodonAequifasciatus, unsexed: 6 }],
+    };
+    expect(of(warm, "gasping")).toContain(
+      "Rosy barbs do best at 18 to 22 °C; yours is 25 °C. It takes a tank or water that suits.",
+    );
+    expect(of(warm, "gasping")).not.toMatch(/Rosy barbs[^.]*25 °C\. The plan sees to it/);
+  });
+
+  test("is a change of water for those that are in already, not to add them later", () => {
+    const text = of(neons, "listless");
+    expect(text).toContain(
+      "Neon tetras suffer from ammonia and nitrite sooner than others. Change part of the",
+    );
+    expect(text).not.toContain("o not add");
+    expect(inGerman(neons, "listless")).toContain("Sofort einen Teil des Wassers wechseln");
+  });
+
+  test("keeps what others need in sight, which meeting it could take from them", () => {
+    const cool = { ...neons, water: { temperature: 22 } };
+    const both = { ...cool, groups: [...cool.groups, { species: symphysodonAequifasciatus, unsexed: 6 }] };
+    expect(of(both, "gasping")).toMatch(/Discus need [^.]*yours is 22 °C\. See to that\./);
+    expect(of(both, "gasping")).toMatch(/Neon tetras need [^.]*yours is 22 °C\. The plan sees to it/);
+  });
 });
 
 test("where no rule explains it, it sends to a vet, and does not say that all is well", () => {

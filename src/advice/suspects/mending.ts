@@ -1,0 +1,70 @@
+import type { Finding, Quantity } from "../../compatibility";
+import type { Condition, FactName } from "../../plan";
+import { factUnits, jointCondition } from "../../plan/inner";
+import type { PartialRange } from "../../ranges";
+import { statedIn, statedOf } from "../../ranges/inner";
+import { currentsFrom } from "../../species/inner";
+
+/**
+ * What mends a finding that is worth knowing, where the animals it is about show that it is at work: `never` where it is
+ * of water that no other animal can be given. Undefined where it passes, and where keepers bear with it.
+ *
+ * @param asked - All that the animals of the plan ask for.
+ */
+export function mending(finding: Finding, asked: readonly Condition[]): Condition | "never" | undefined {
+  const { from: of } = finding;
+  switch (finding.rule) {
+    case "lid":
+      return { on: "tank.lid", wanted: { oneOf: [true] } };
+    case "carbon-dioxide":
+      return { on: "tank.flow.strongest", wanted: { oneOf: currentsFrom("gentle") } };
+    case "longest-run":
+      return within("tank.longestRun", finding.measures?.needed);
+    case "footprint":
+    case "zones":
+      return within("tank.footprint", finding.measures?.needed);
+    case "group-size":
+      return within("group.count", finding.measures?.needed, of);
+    case "sex-ratio":
+      return within("group.femalesPerMale", finding.measures?.needed, of);
+    case "water-temperature":
+    case "water-ph":
+    case "water-hardness":
+    case "water-salinity":
+      return inWater(finding, asked);
+    default:
+      return undefined;
+  }
+}
+
+type WaterRule = "water-temperature" | "water-ph" | "water-hardness" | "water-salinity";
+
+const waters = {
+  "water-temperature": "water.temperature",
+  "water-ph": "water.pH",
+  "water-hardness": "water.generalHardness",
+  "water-salinity": "water.salinity",
+} as const satisfies Readonly<Record<WaterRule, FactName>>;
+
+/** Water that is best for an animal, else what it is kept in, as far as all others can be given it. */
+function inWater(
+  { rule, measures = {} }: Extract<Finding, { readonly rule: WaterRule }>,
+  asked: readonly Condition[],
+): Condition | "never" | undefined {
+  const { kept, optimum = kept, hottest, coolest } = measures;
+  const on = (hottest && "water.hottest") ?? (coolest && "water.coolest") ?? waters[rule];
+  const best = within(on, optimum);
+  return asked
+    .filter((condition) => condition.on === on)
+    .reduce<Condition | "never" | undefined>(
+      (all, condition) => (all && all !== "never" ? (jointCondition(all, condition) ?? "never") : all),
+      best,
+    );
+}
+
+/** That a fact is what a measure names: one figure at least. */
+function within(on: FactName, needed: Quantity | undefined, of?: number): Condition | undefined {
+  if (!needed) return undefined;
+  const span: PartialRange = "value" in needed ? { min: needed.value } : statedOf(needed);
+  return { on, ...(of !== undefined && { of }), wanted: statedIn(span, factUnits[on]) };
+}
