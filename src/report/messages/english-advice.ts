@@ -219,7 +219,8 @@ const words = (): AdviceWords => ({
       "measure-ph": "Measure the pH",
       "measure-hardness": "Measure the hardness",
       "measure-salinity": "Measure the salinity",
-      "measure-ammonia-and-nitrite": "Measure ammonia and nitrite",
+      "measure-ammonia-and-nitrite":
+        "Measure ammonia and nitrite; where you find any, change part of the water at once",
       "surface-at-dawn": "Look who hangs at the surface before the lights are on, and whether it is moved",
       "who-chases-whom": "Watch from a distance for half an hour by day: who chases whom?",
       "who-bites-whom": "Watch from a distance for half an hour by day: who bites whom?",
@@ -244,7 +245,7 @@ const words = (): AdviceWords => ({
         check: `The plan sees to it; make sure that the tank does${clause && `: ${clause}`}.`,
         part: "Part them for good, at once.",
         rehouse: "It takes a tank or water that suits.",
-        "change-water": "Change part of the water at once, and each day until you find neither.",
+        "change-water": "Change part of the water each day until you find neither.",
         watch: "Keepers bear with it, or it passes: watch whether it gets worse.",
       }[act];
       return `${stopped(capital(cause), `${bracketed(signs)}.`)} ${what}`;

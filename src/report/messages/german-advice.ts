@@ -215,7 +215,8 @@ const words = (): AdviceWords => ({
       "measure-ph": "Den pH-Wert messen",
       "measure-hardness": "Die Härte messen",
       "measure-salinity": "Den Salzgehalt messen",
-      "measure-ammonia-and-nitrite": "Ammonium und Nitrit messen",
+      "measure-ammonia-and-nitrite":
+        "Ammonium und Nitrit messen; ist davon etwas zu finden, sofort einen Teil des Wassers wechseln",
       "surface-at-dawn": "Vor dem Einschalten des Lichts: wer hängt an der Oberfläche, und ist sie bewegt?",
       "who-chases-whom": "Tagsüber eine halbe Stunde aus der Ferne: wer jagt wen?",
       "who-bites-whom": "Tagsüber eine halbe Stunde aus der Ferne: wer beißt wen?",
@@ -240,8 +241,7 @@ const words = (): AdviceWords => ({
         check: `Der Plan sorgt dafür; nachsehen, ob es im Becken so ist${clause && `: ${clause}`}.`,
         part: "Sofort und auf Dauer trennen.",
         rehouse: "Es braucht ein Becken oder Wasser, das passt.",
-        "change-water":
-          "Sofort einen Teil des Wassers wechseln, und dann täglich, bis beides nicht mehr zu finden ist.",
+        "change-water": "Täglich einen Teil des Wassers wechseln, bis beides nicht mehr zu finden ist.",
         watch: "Das wird hingenommen oder gibt sich: beobachten, ob es schlimmer wird.",
       }[act];
       return `${stopped(capital(cause), `${bracketed(signs)}.`)} ${what}`;

@@ -111,7 +111,14 @@ describe("what is to be done about what is worth knowing", () => {
       "Neon tetras suffer from ammonia and nitrite sooner than others. Change part of the",
     );
     expect(text).not.toContain("o not add");
-    expect(inGerman(neons, "listless")).toContain("Sofort einen Teil des Wassers wechseln");
+    expect(inGerman(neons, "listless")).toContain("Täglich einen Teil des Wassers wechseln");
+  });
+
+  test("begins with a change of water where a young filter may be behind it, of any animals", () => {
+    expect(of(gasping, "gasping")).toMatch(
+      /where you find any, change part of the water at once - The filter/,
+    );
+    expect(inGerman(gasping, "gasping")).toContain("sofort einen Teil des Wassers wechseln - Der Filter");
   });
 
   test("keeps what others need in sight, which meeting it could take from them", () => {
