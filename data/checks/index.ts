@@ -13,6 +13,7 @@ import { interbreeding } from "./interbreeding";
 import { keptWaterIsPlausible } from "./kept-water-is-plausible";
 import { languagesAreKnown } from "./languages-are-known";
 import { lawsNameAnimals } from "./laws-name-animals";
+import { lawsNameForms } from "./laws-name-forms";
 import { lawsReachIntoCountries } from "./laws-reach-into-countries";
 import { lengthsAgree } from "./lengths-agree";
 import { lettersAreWhole } from "./letters-are-whole";
@@ -58,6 +59,7 @@ export const checks: readonly Check[] = [
   movedIdsArrive,
   idsAreKept,
   lawsNameAnimals,
+  lawsNameForms,
   lawsReachIntoCountries,
   tablesNameRecords,
   sourcesAreCited,

@@ -48,18 +48,28 @@ export function modulesOf(data: Data): ReadonlyMap<string, string> {
 /** The folders that hold generated modules alone. */
 export const generatedFolders = ["catalog/species", "evidence/species", "search/languages"];
 
-/** A profile with the laws that name the species, its genus or its family, now or before. */
+/** A profile with the laws that name the species, its genus or its family, now or before; those of a form with the form. */
 export function profileOf(record: SpeciesRecord, legal: readonly CodedListing[]): SpeciesProfile {
   const { name, synonyms = [], family } = record.taxonomy;
   const own = [name, ...synonyms];
   const names = [...own, ...own.map((one) => one.split(" ")[0]), family];
-  const listings = legal
-    .filter(
-      ({ taxa, except = [] }) => taxa.some((taxon) => names.includes(taxon)) && !except.includes(record.id),
-    )
-    .map(({ taxa, except, ...listing }) => listing);
-  return { ...unsourced(resolve(record)), ...(listings.length > 0 && { listings }) };
+  const naming = legal.filter(
+    ({ taxa, except = [] }) => taxa.some((taxon) => names.includes(taxon)) && !except.includes(record.id),
+  );
+  const profile = unsourced(resolve(record));
+  const forms = Object.entries(profile.forms ?? {}).map(([id, form]) => {
+    const ofForm = naming.filter((listing) => listing.forms?.includes(id));
+    return [id, withListings(form, ofForm)];
+  });
+  const ofAll = naming.filter((listing) => listing.forms === undefined);
+  return withListings({ ...profile, ...(profile.forms && { forms: Object.fromEntries(forms) }) }, ofAll);
 }
+
+/** What is named by some laws, with these, if there are any. */
+const withListings = <Named extends object>(named: Named, laws: readonly CodedListing[]) => {
+  const listings = laws.map(({ taxa, forms, except, ...listing }) => listing);
+  return listings.length > 0 ? { ...named, listings } : named;
+};
 
 /** A profile without the keys of sources, which it does not ship. */
 function unsourced(profile: SpeciesProfile): SpeciesProfile {

@@ -71,7 +71,11 @@ function formsProblems({ forms = {} }: Fields, path: ProblemPath): readonly Prob
   if (!isObject(forms)) return [problem(at, "forms by their ids", forms)];
   return Object.entries(forms).flatMap(([id, form]) =>
     isObject(form)
-      ? [...namesProblems(form.names, [...at, id]), ...factsProblems(form, [...at, id])]
+      ? [
+          ...namesProblems(form.names, [...at, id]),
+          ...factsProblems(form, [...at, id]),
+          ...listingsProblems(form, [...at, id]),
+        ]
       : [problem([...at, id], "what the form states", form)],
   );
 }

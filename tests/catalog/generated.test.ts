@@ -1,7 +1,7 @@
 import { describe, expect, test } from "vitest";
 import { allSpecies, speciesById } from "../../src/catalog";
 import { recordById } from "../../src/evidence";
-import { resolve } from "../../src/species";
+import { applyForm, resolve, type SpeciesProfile } from "../../src/species";
 import { files } from "../species/records";
 
 test("every file of data/species is in the catalog, once and by id", () => {
@@ -22,6 +22,16 @@ test("a profile is parsed once and can be changed nowhere, nor can the list", ()
 const unsourced = (resolved: unknown) =>
   JSON.parse(JSON.stringify(resolved), (key, held) => (key === "said" ? undefined : held));
 
+/** A profile without the laws that name forms of it. */
+const withoutLaws = <Facts extends Pick<SpeciesProfile, "forms">>(facts: Facts): Facts => ({
+  ...facts,
+  ...(facts.forms && {
+    forms: Object.fromEntries(
+      Object.entries(facts.forms).map(([id, { listings: _, ...form }]) => [id, form]),
+    ),
+  }),
+});
+
 describe.each(allSpecies)("$id", (profile) => {
   const { listings: _, ...facts } = profile;
 
@@ -33,7 +43,7 @@ describe.each(allSpecies)("$id", (profile) => {
 
   test("is what its record resolves to, without the keys of sources", () => {
     const record = recordById(profile.id);
-    expect(unsourced(record && resolve(record))).toStrictEqual(facts);
+    expect(unsourced(record && resolve(record))).toStrictEqual(withoutLaws(facts));
   });
 
   test("survives being stored as JSON", () => {
@@ -56,6 +66,21 @@ test("laws that name a species, its genus or its family are with it", () => {
   expect(placesOf("potamotrygon-motoro")).toContain("CITES");
   expect(placesOf("vittina-natalensis")).toStrictEqual(["United States"]);
   expect(placesOf("danio-rerio")).toBeUndefined();
+});
+
+test("a law that names a form is with the form alone, and with the profile to which it is applied", () => {
+  const danio = speciesById("danio-rerio") ?? expect.fail();
+  const placesOf = ({ listings }: Pick<SpeciesProfile, "listings">) =>
+    listings?.map(({ jurisdiction }) => jurisdiction);
+  expect(placesOf(applyForm(danio, "fluorescent"))).toStrictEqual(["European Union"]);
+  expect(placesOf(applyForm(danio, "long-fin"))).toBeUndefined();
+  for (const { forms = {}, listings = [] } of allSpecies) {
+    expect(listings.some(({ effect }) => effect.startsWith("Genetically modified"))).toBe(false);
+    for (const [form, { care, listings: laws }] of Object.entries(forms)) {
+      const isModified = care?.rehoming?.value.en.includes("genetically modified") ?? false;
+      expect([form, laws?.length ?? 0]).toStrictEqual([form, isModified ? 1 : 0]);
+    }
+  }
 });
 
 test("each says where it applies, which it is, of which date, what it does and how that is known", () => {

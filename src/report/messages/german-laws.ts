@@ -33,8 +33,8 @@ const effects: Readonly<Record<string, string>> = {
     "Haltung, Zucht, Beförderung, Verkauf, Tausch und Freisetzung sind seit 7. August 2025 verboten; vorher gehaltene Tiere dürfen bis zu ihrem Tod bleiben, ohne Zucht, Verkauf oder Freisetzung.",
   "Bringing snails of the genus into the Union and moving, holding, breeding and releasing them there are prohibited, as for every quarantine pest.":
     "Schnecken der Gattung in die Union zu bringen und sie dort zu verbringen, zu halten, zu vermehren und freizusetzen ist verboten, wie bei jedem Quarantäneschädling.",
-  "Genetically modified fish, such as the fluorescent forms, may not be kept, bred or sold, as none has been authorised; other forms are not concerned.":
-    "Gentechnisch veränderte Fische, etwa die fluoreszierenden Formen, dürfen nicht gehalten, gezüchtet oder verkauft werden, da keiner zugelassen ist; andere Formen sind nicht betroffen.",
+  "Genetically modified fish, such as the fluorescent forms, may not be kept, bred or sold, as none has been authorised.":
+    "Gentechnisch veränderte Fische, etwa die fluoreszierenden Formen, dürfen nicht gehalten, gezüchtet oder verkauft werden, da keiner zugelassen ist.",
   "A keeper must report the animals to the authority and be able to prove where they come from.":
     "Die Tiere sind der Behörde zu melden, und ihre Herkunft muss nachweisbar sein.",
   "Keeping needs a permit, as for other fish that grow past one metre.":

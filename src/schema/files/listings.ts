@@ -7,6 +7,8 @@ import { heldTo } from "../held-to";
 export interface LegalListing extends Omit<Listing, "code" | "also"> {
   /** The species, genera and families that it names. */
   readonly taxa: readonly string[];
+  /** Ids of the forms of these that it names alone; absent: it names every animal of them. */
+  readonly forms?: readonly string[] | undefined;
   /** Ids of the species among them that it leaves out. */
   readonly except?: readonly string[] | undefined;
 }
@@ -46,6 +48,12 @@ const listing = z.strictObject({
     description: "The species, genera and families that it names.",
     examples: [["Misgurnus anguillicaudatus", "Pygocentrus", "Clariidae"]],
   }),
+  forms: listUpTo(50, slug)
+    .optional()
+    .meta({
+      description: "Ids of the forms of these that it names alone; absent: it names every animal of them.",
+      examples: [["fluorescent"]],
+    }),
   except: listUpTo(500, speciesId).optional().describe("Ids of the species that it leaves out."),
 });
 

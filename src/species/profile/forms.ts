@@ -5,8 +5,8 @@ import { factAt } from "./fact-at";
 import type { FormProfile, SpeciesProfile } from "./profile";
 
 /**
- * The profile of a form bred in captivity: the species' traits with those replaced that the form states, and its
- * names where it has some. A profile that already is of the form is returned as it is.
+ * The profile of a form bred in captivity: the species' traits with those replaced that the form states, its
+ * names where it has some, and the laws that name it alone. A profile that already is of the form is returned as it is.
  *
  * @param profile - A species that has the form, without a form applied or with this one.
  * @param form - The form's id, a key of `profile.forms`.
@@ -21,7 +21,7 @@ import type { FormProfile, SpeciesProfile } from "./profile";
  * ```
  */
 export function applyForm(profile: SpeciesProfile, form: string): SpeciesProfile {
-  const { names, ...stated } = formOf(profile, form);
+  const { names, listings, ...stated } = formOf(profile, form);
   if (profile.form === form) return profile;
   if (profile.form !== undefined) {
     throw refusal(
@@ -40,6 +40,7 @@ export function applyForm(profile: SpeciesProfile, form: string): SpeciesProfile
     ...known,
     names: { ...profile.names, ...objectOf(names, "names") },
     ...Object.fromEntries(changed),
+    ...(listings && { listings: [...(profile.listings ?? []), ...listings] }),
     form,
   };
   const missing = incomplete.filter((path) => !factAt(applied, path));

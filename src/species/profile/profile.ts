@@ -79,6 +79,8 @@ export type FormProfile = {
   readonly names: Names;
   /** Ids it once bore. */
   readonly once?: readonly string[] | undefined;
+  /** Laws that name the form alone, beside those that name the species. */
+  readonly listings?: readonly Listing[] | undefined;
 } & Facts;
 
 /** What rules see of a species: one fact a trait. */
@@ -94,6 +96,6 @@ export type SpeciesProfile = {
   /** The form whose traits are applied, if any. */
   readonly form?: string | undefined;
   readonly forms?: Readonly<Record<string, FormProfile>> | undefined;
-  /** Laws that name it. */
+  /** Laws that name it; with a form applied those that name the form as well. */
   readonly listings?: readonly Listing[] | undefined;
 } & Facts;

@@ -44,14 +44,20 @@ const source = { id: "study", type: "book", title: text, custom: { remark: text 
 const modules = modulesOf({
   records: [record],
   sources: [source],
-  legal: [{ ...listing, taxa: [text] }],
+  legal: [
+    { ...listing, taxa: [text] },
+    { ...listing, effect: "of the form", taxa: [text], forms: ["blue", "red"] },
+    { ...listing, taxa: [text], forms: ["red"] },
+  ],
   lawgivers: [text],
   moved: [["danio-frankei", "danio-rerio"]],
   jurisdictions: [{ text }],
 });
 /** The profile as the catalog ships it: without the keys of sources. */
 const { said: _, ...rehoming } = resolve(record).care?.rehoming ?? {};
-const profile = { ...resolve(record), care: { rehoming }, listings: [listing] };
+const { blue } = resolve(record).forms ?? {};
+const forms = { blue: { ...blue, listings: [{ ...listing, effect: "of the form" }] } };
+const profile = { ...resolve(record), forms, care: { rehoming }, listings: [listing] };
 
 const namesIn = (language: "en" | "de") => ({
   language,
