@@ -1,5 +1,6 @@
 /** What the floors above share with the rules; no part of the public surface. */
 
+export { grownLength, grownPreyLength, isShorterThanGrown } from "./animals/lengths";
 export { malesAreRivals } from "./animals/males-are-rivals";
 export { offeringsTaken, takes } from "./animals/offerings-taken";
 export { floorNeeded, runNeeded } from "./animals/room";

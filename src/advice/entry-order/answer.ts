@@ -18,13 +18,16 @@ export interface EntryStep {
   readonly because: readonly EntryReason[];
   /** What is judged of the plan with all that are in by then, once the tank has ripened. */
   readonly outcome: Outcome;
-  /** What all that are in by then do to the water; absent where no ration is known. */
+  /** What all that are in by then do to the water once grown; absent where no ration is known. */
   readonly nitrogen?: EntryNitrogen;
 }
 
-/** What animals give off and the filter takes up on the day on which some of them move in, mg a day. */
+/** What animals give off once grown, and the filter takes up on the day on which some of them move in, mg a day. */
 export interface EntryNitrogen {
-  /** Ammonia nitrogen, of the animals grown and fed, those left out of whom `feedingPlan` knows no ration. */
+  /**
+   * Ammonia nitrogen, of all animals grown and fed, however short they come, as many as there are; those left out of whom
+   * `feedingPlan` knows no ration once they are grown, so that it is a least.
+   */
   readonly given: Range;
   /** What the filter takes up by then; absent where the plan names none. */
   readonly filter?: Range;

@@ -1,6 +1,6 @@
 import { filterCapacity } from "../../load";
 import type { Plan } from "../../plan";
-import { nitrogenOf, rationsOf, totalOf } from "../feeding-plan/rations";
+import { grownRationsOf, nitrogenOf, totalOf } from "../feeding-plan/rations";
 import type { EntryNitrogen, EntryReason, EntryStep } from "./answer";
 import type { JudgePrefix } from "./prefixes";
 import { agedBy } from "./ripening";
@@ -77,7 +77,7 @@ function needed(
 /** What the groups that are in do to the water on a day, and the filter against it. */
 function nitrogenOn(day: number, inside: readonly number[], plan: Plan): EntryNitrogen | undefined {
   const { filter } = plan.tank;
-  const rations = rationsOf({ ...plan, groups: inside.flatMap((index) => plan.groups[index] ?? []) });
+  const rations = grownRationsOf({ ...plan, groups: inside.flatMap((index) => plan.groups[index] ?? []) });
   if (rations.every((ration) => ration === undefined)) return undefined;
   return {
     given: nitrogenOf(totalOf(rations)),

@@ -7,7 +7,7 @@ import type { Range } from "../../ranges";
 import { lights } from "../../species/inner";
 import { type Appetite, appetitesOf } from "./appetites";
 import { fewest, type Reaching, reaching } from "./offerings";
-import { nitrogenOf, rationsOf, totalOf } from "./rations";
+import { nitrogenOf, type Rationed, rationsOf, totalOf } from "./rations";
 
 /** How some animals are fed. */
 export interface FeedingPlan {
@@ -34,11 +34,9 @@ export interface GivenOffering extends Offering {
 }
 
 /** What one group gets. */
-export interface FedGroup {
+export interface FedGroup extends Rationed {
   /** Indices into `offerings`. */
   readonly offerings: readonly number[];
-  /** Dry food for the whole group, g a day, over all its offerings, from upkeep to plenty; absent where nobody can tell. */
-  readonly ration?: Range;
 }
 
 /** What food does to the water. */
@@ -60,9 +58,9 @@ export interface NitrogenOfFood {
  * Rations are those of `ration` for grown fish that are kept and not fattened, for the lightest and the heaviest that they
  * may be (`bodyMass`), at the plan's temperature; below 10 °C, where fish hardly eat, from nothing on: what is left after
  * a few minutes was too much. Frozen and live food weighs four to five times as much. There are none
- * for groups with young, which need several times as much for their mass, for fish of unknown length, for rays, whose disc
- * tells no mass, and for shrimps, snails and others, of which no rate was found; `nitrogen` leaves these out, so that it is
- * a least.
+ * for groups with young, which need several times as much for their mass, nor for fish that are said to be shorter than
+ * grown ones, for fish of unknown length, for rays, whose disc tells no mass, and for shrimps, snails and others, of which
+ * no rate was found; `nitrogen` leaves these out, so that it is a least.
  *
  * @param options The rules and numbers to judge by, as in `assessPlan`.
  * @throws InvalidInputError for what `assessPlan` refuses.
@@ -91,15 +89,18 @@ export function feedingPlan(plan: Plan, options: AssessOptions = {}): FeedingPla
     .sort(inTheDay);
   const reached = new Set(chosen.flatMap(({ reaches }) => reaches));
   const rations = rationsOf(plan);
-  const nitrogen = nitrogenFrom(plan, rations);
+  const nitrogen = nitrogenFrom(
+    plan,
+    rations.map(({ ration }) => ration),
+  );
   return {
     offerings: chosen.map((one) => given(one, plan)),
-    groups: rations.map((ration, of) => ({
+    groups: rations.map((rationed, of) => ({
       offerings: chosen.flatMap(({ reaches }, index) => (reaches.includes(of) ? [index] : [])),
-      ...(ration && { ration }),
+      ...rationed,
     })),
     unreached: [...plan.groups.keys()].filter((of) => !reached.has(of)),
-    restDays: plan.groups.some(({ juveniles = 0, raises }) => juveniles > 0 || raises) ? 0 : 1,
+    restDays: rations.some(({ growing }) => growing) || plan.groups.some(({ raises }) => raises) ? 0 : 1,
     ...(nitrogen && { nitrogen }),
     plan: judged.with({ offerings: chosen.map(({ offering }) => offering) }).plan,
   };

@@ -1,3 +1,4 @@
+import { decimal } from "../../decimal";
 import { onceOfEach, remembered } from "../../made-once";
 import type { Animals } from "../../plan";
 import type { AdultLength } from "../../species";
@@ -38,6 +39,13 @@ export function preyLength(animals: Sized, lengths: Lengths): number | undefined
 
 /** Total length in cm of the smallest grown animal of a kind: the usual one of the smaller sex. */
 export const grownPreyLength = (animals: Sized, lengths: Lengths): number => usual(animals, lengths).smaller;
+
+/** Fish are grown from this share of the adult length on: that of `size.grownAt`, the age when grown. */
+const grownShare = 0.9;
+
+/** Whether animals are shorter than the smallest grown ones of their sex. */
+export const isShorterThanGrown = (animals: Sized, lengths: Lengths): boolean =>
+  animals.length !== undefined && animals.length < decimal(grownShare * grownPreyLength(animals, lengths));
 
 /** Usual total lengths of animals, cm. */
 interface UsualLengths {

@@ -1,10 +1,18 @@
+import fc from "fast-check";
 import { describe, expect, test } from "vitest";
+import chromobotiaMacracanthus from "vivary/catalog/chromobotia-macracanthus";
+import pterygoplichthysGibbiceps from "vivary/catalog/pterygoplichthys-gibbiceps";
 import { entryOrder } from "../../../src/advice";
-import { defineRule } from "../../../src/compatibility";
+import { assessPlan, defineRule } from "../../../src/compatibility";
+import { filterNitrogen } from "../../../src/compatibility/rules/plan/filter-nitrogen";
 import { filterCapacity } from "../../../src/load";
+import type { Group, Plan } from "../../../src/plan";
+import { factAt, type SpeciesProfile } from "../../../src/species";
 import { adults } from "../../compatibility/animals";
 import { planOf } from "../../compatibility/judging";
+import { anySpecies } from "../../drawn";
 import { expectRefused } from "../../refused";
+import { runs } from "../../runs";
 import { defender, groupsIn, hunter, newcomer, orderOf, rules, shy, stepsIn } from "./newcomers";
 
 describe("who comes first", () => {
@@ -206,6 +214,63 @@ test("what the animals give off stands beside what the filter takes up on that d
   expect(first?.nitrogen?.filter).toEqual(filterCapacity({ mediaArea: 20, age: 56 }));
   expect(second?.nitrogen?.given.max).toBeCloseTo(2 * (first?.nitrogen?.given.max ?? 0), 9);
 });
+
+describe("what the animals give off once grown", () => {
+  const base = { shape: "rectangle", length: 300, width: 100 } as const;
+  const tank = { base, height: 50, filter: { mediaArea: 0.5, age: 90 } };
+  const givenIn = (...groups: readonly Group[]) =>
+    stepsIn(entryOrder({ tank, water: { temperature: 27 }, groups })).at(-1)?.nitrogen?.given ??
+    expect.fail("nothing given");
+  const loaches = (few: Omit<Group, "species">): Group => ({ species: chromobotiaMacracanthus, ...few });
+
+  test("is not lessened by how short they are when they come", () => {
+    const grown = givenIn(loaches({ unsexed: 5 }));
+    expect(givenIn(loaches({ unsexed: 5, length: 5 }))).toEqual(grown);
+    expect(givenIn(loaches({ juveniles: 5, length: 5 }))).toEqual(grown);
+    expect(givenIn(loaches({ juveniles: 5 }))).toEqual(grown);
+    expect(givenIn(loaches({ unsexed: 5, length: 40 })).max).toBeGreaterThan(grown.max);
+  });
+
+  test("holds what a verdict on the whole says that its filter has to take up", () => {
+    const group = factAt(chromobotiaMacracanthus, "social.group")?.value.least ?? expect.fail("no group");
+    const fish = fc.record({ species: anySpecies, length: fc.constantFrom(undefined, 0.3, 0.7) });
+    let compared = 0;
+    const holds = (groups: readonly Group[]) => {
+      const plan: Plan = { tank, water: { temperature: 27 }, groups };
+      const [said] = assessPlan(plan, { rules: [filterNitrogen] }).findings;
+      if (!said) return;
+      const { value } = Object(said.measures).nitrogen;
+      compared += 1;
+      const { given } = stepsIn(entryOrder(plan, { rules: [filterNitrogen] })).at(-1)?.nitrogen ?? {};
+      expect(given?.min).toBeLessThanOrEqual(value);
+      expect(given?.max).toBeGreaterThanOrEqual(value);
+    };
+    holds([
+      { species: pterygoplichthysGibbiceps, unsexed: 1, length: 6 },
+      loaches({ unsexed: group, length: 5 }),
+    ]);
+    fc.assert(
+      fc.property(fc.array(fish, { minLength: 1, maxLength: 3 }), (company) => {
+        holds(company.map(ofWanted));
+      }),
+      { numRuns: runs(40) },
+    );
+    expect(compared).toBeGreaterThan(20);
+  });
+});
+
+/** As many as belong together, at a share of their usual length. */
+function ofWanted({
+  species,
+  length: share,
+}: {
+  readonly species: SpeciesProfile;
+  readonly length: number | undefined;
+}): Group {
+  const usual = factAt(species, "size.adultLength")?.value[0]?.total.min ?? 5;
+  const length = share === undefined ? {} : { length: Math.max(0.1, share * usual) };
+  return { species, unsexed: factAt(species, "social.group")?.value.least ?? 1, ...length };
+}
 
 test("what is no plan, no quarantine and no rule is refused", () => {
   const plan = planOf([newcomer("a")]);

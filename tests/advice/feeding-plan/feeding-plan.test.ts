@@ -3,7 +3,7 @@ import cyprinusRubrofuscus from "vivary/catalog/cyprinus-rubrofuscus";
 import { feedingPlan } from "../../../src/advice";
 import { nitrogenLoad, ration } from "../../../src/load";
 import type { Group, Offering } from "../../../src/plan";
-import { adults, animal, type Stated } from "../../compatibility/animals";
+import { adults, adultsBySex, animal, type Stated } from "../../compatibility/animals";
 import { planOf } from "../../compatibility/judging";
 import { expectRefused } from "../../refused";
 import { eater, fed, plain, rules } from "./eaters";
@@ -106,6 +106,20 @@ describe("what it weighs", () => {
     expect(found).not.toHaveProperty("nitrogen");
   });
 
+  test("is not told of fish that are shorter than grown ones, from nine tenths on it is", () => {
+    const [short, long] = [8.9, 9].map((length) => fed({ ...eater("a", measured), length }).groups[0]);
+    expect(short).toEqual({ offerings: [0], growing: true });
+    expect(long?.ration?.max).toBeCloseTo(6 * ration({ mass: 0.01 * 9 ** 3, temperature: 24 }).max, 9);
+    expect(long).not.toHaveProperty("growing");
+  });
+
+  test("is told of a grown male that is shorter than the females of its kind", () => {
+    const { species } = eater("a", { ...measured, "size.adultLength": adultsBySex(5, 10) });
+    const [male, female] = fed({ species, males: 1, length: 5 }, { species, females: 1, length: 5 }).groups;
+    expect(male).toHaveProperty("ration");
+    expect(female).toMatchObject({ growing: true });
+  });
+
   test("is not told of a ray, whose disc tells no mass", () => {
     const lengths = adults(40).map((length) => ({ ...length, measure: "disc" as const }));
     expect(fed(eater("a", { "size.adultLength": lengths })).groups[0]).not.toHaveProperty("ration");
@@ -122,6 +136,9 @@ test("one day in the week is without food, but not where there are young or are 
   expect(fed(eater("a")).restDays).toBe(1);
   expect(fed({ ...eater("a"), raises: true }).restDays).toBe(0);
   expect(fed({ species: animal("young", plain), juveniles: 2 }).restDays).toBe(0);
+  const grown: Stated = { "size.adultLength": adults(10) };
+  expect(fed({ ...eater("short", grown), length: 5 }).restDays).toBe(0);
+  expect(fed({ ...eater("long", grown), length: 10 }).restDays).toBe(1);
 });
 
 test("what is no plan is refused", () => {

@@ -44,17 +44,16 @@ const offeringTold = (
 const wet: readonly GivenOffering["food"][] = ["frozen", "live"];
 
 /** What each group gets a day, and what is to be known of these figures. */
-function amountsTold({ offerings, groups, plan }: FeedingPlan, { words, parties, weight }: Adviser) {
+function amountsTold({ offerings, groups }: FeedingPlan, { words, parties, weight }: Adviser) {
   const { amount, noAmount, cold, together, heavier } = words.feeding;
   const known = groups.filter(({ ration }) => ration !== undefined);
   const isWet = known.some(({ offerings: got }) =>
     got.some((index) => wet.includes(offerings[index]?.food ?? "dry")),
   );
   return [
-    ...groups.map(({ ration }, index) => {
+    ...groups.map(({ ration, growing = false }, index) => {
       const animals = parties[index] ?? "";
-      const isYoung = (plan.groups[index]?.juveniles ?? 0) > 0;
-      return ration ? amount(animals, weight(ration, "g")) : noAmount(animals, isYoung);
+      return ration ? amount(animals, weight(ration, "g")) : noAmount(animals, growing);
     }),
     ...(known.some(({ ration }) => ration?.min === 0) ? [cold] : []),
     ...(known.some(({ offerings: got }) => got.length > 1) ? [together] : []),

@@ -2,6 +2,7 @@ import { describe, expect, test } from "vitest";
 import ancistrusCirrhosus from "vivary/catalog/ancistrus-cirrhosus";
 import bettaSplendens from "vivary/catalog/betta-splendens";
 import carassiusAuratus from "vivary/catalog/carassius-auratus";
+import chromobotiaMacracanthus from "vivary/catalog/chromobotia-macracanthus";
 import danioRerio from "vivary/catalog/danio-rerio";
 import hoplisomaPanda from "vivary/catalog/hoplisoma-panda";
 import neocaridinaDavidi from "vivary/catalog/neocaridina-davidi";
@@ -84,6 +85,14 @@ food after a few minutes was too much: take it out.`);
       "3 bristlenose catfish (Ancistrus cirrhosus; young): no figure is known; young need several times as much for their weight as grown animals.",
     );
     expect(text).toContain("The food, as far as its amount is known, brings");
+  });
+
+  test("says of fish that are shorter than grown ones what it says of young", () => {
+    const text = told(planOf([{ species: chromobotiaMacracanthus, unsexed: 5, length: 5 }], 25));
+    expect(text).toContain("Leave no day out: there are young, or young are wanted.");
+    expect(text).toContain(
+      "5 clown loaches (Chromobotia macracanthus; 5 cm long): no figure is known; young need several times as much for their weight as grown animals.",
+    );
   });
 
   test("in cold water has only a most, and says why", () => {
