@@ -25,8 +25,8 @@ export interface EntryStep {
 /** What animals give off once grown, and the filter takes up on the day on which some of them move in, mg a day. */
 export interface EntryNitrogen {
   /**
-   * Ammonia nitrogen, of all animals grown and fed, however short they come, as many as there are; those left out of whom
-   * `feedingPlan` knows no ration once they are grown, so that it is a least.
+   * Ammonia nitrogen, of all animals grown and fed, however short they come, at the temperature of the plan (else 27 °C, at
+   * which `filter-nitrogen` reckons); those left out of whom `feedingPlan` knows no ration once they are grown.
    */
   readonly given: Range;
   /** What the filter takes up by then; absent where the plan names none. */

@@ -233,7 +233,9 @@ describe("what the animals give off once grown", () => {
 
   test("holds what a verdict on the whole says that its filter has to take up", () => {
     const group = factAt(chromobotiaMacracanthus, "social.group")?.value.least ?? expect.fail("no group");
-    const fish = fc.record({ species: anySpecies, length: fc.constantFrom(undefined, 0.3, 0.7) });
+    // Of rays no ration is told, for their disc tells no mass.
+    const weighed = anySpecies.filter((one) => !isRay(one));
+    const fish = fc.record({ species: weighed, length: fc.constantFrom(undefined, 0.3, 0.7) });
     let compared = 0;
     const holds = (groups: readonly Group[]) => {
       const plan: Plan = { tank, water: { temperature: 27 }, groups };
@@ -242,8 +244,8 @@ describe("what the animals give off once grown", () => {
       const { value } = Object(said.measures).nitrogen;
       compared += 1;
       const { given } = stepsIn(entryOrder(plan, { rules: [filterNitrogen] })).at(-1)?.nitrogen ?? {};
-      expect(given?.min).toBeLessThanOrEqual(value);
-      expect(given?.max).toBeGreaterThanOrEqual(value);
+      expect(given?.min).toBeLessThan(value * (1 + 1e-9));
+      expect(given?.max).toBeGreaterThan(value * (1 - 1e-9));
     };
     holds([
       { species: pterygoplichthysGibbiceps, unsexed: 1, length: 6 },
@@ -258,6 +260,9 @@ describe("what the animals give off once grown", () => {
     expect(compared).toBeGreaterThan(20);
   });
 });
+
+const isRay = (species: SpeciesProfile) =>
+  factAt(species, "size.adultLength")?.value.some(({ measure }) => measure === "disc") ?? false;
 
 /** As many as belong together, at a share of their usual length. */
 function ofWanted({
