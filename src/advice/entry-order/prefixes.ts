@@ -1,4 +1,4 @@
-import type { Finding, Outcome, Planner } from "../../compatibility";
+import type { Finding, Outcome, Planner, Rule } from "../../compatibility";
 
 /** The plan with some of its groups, beside the whole of it. */
 interface Prefix {
@@ -14,15 +14,23 @@ export type JudgePrefix = (groups: readonly number[]) => Prefix;
 
 const outcomes: readonly Outcome[] = ["suitable", "conditional", "undetermined", "unsuitable"];
 
-/** Judges parts of a plan, each once. */
-export function prefixesOf(whole: Planner): JudgePrefix {
+/**
+ * Judges parts of a plan, each once. A rule that sums up the stock and cannot for the whole, since nobody knows how long some
+ * are, speaks against no part without these either.
+ *
+ * @param rules - By which the plan is judged.
+ */
+export function prefixesOf(whole: Planner, rules: readonly Rule[]): JudgePrefix {
+  const unsummed = unsummedIn(whole, rules);
   const all = [...whole.plan.groups.keys()];
   const known = new Map<string, Prefix>();
   const against = new Set(reasonsAgainst(whole, all).map(({ key }) => key));
   const judge: JudgePrefix = (groups) => {
     const absent = all.filter((index) => !groups.includes(index));
     const judged = whole.with({ groups: Object.fromEntries(absent.map((index) => [index, null])) });
-    const further = reasonsAgainst(judged, groups).filter(({ key }) => !against.has(key));
+    const further = reasonsAgainst(judged, groups).filter(
+      ({ rule, key }) => !against.has(key) && !unsummed.has(rule),
+    );
     const isWorse = outcomes.indexOf(judged.outcome) > outcomes.indexOf(whole.outcome);
     return {
       outcome: judged.outcome,
@@ -37,6 +45,16 @@ export function prefixesOf(whole: Planner): JudgePrefix {
     return prefix;
   };
 }
+
+/** The rules that cannot sum up a plan for want of a trait of some group. */
+const unsummedIn = ({ verdict: { open } }: Planner, rules: readonly Rule[]): ReadonlySet<string> =>
+  new Set(
+    rules.flatMap(({ id, sums }) =>
+      open.some((one) => one.rule === id && one.reason === "missing" && sums?.needs.includes(one.trait))
+        ? [id]
+        : [],
+    ),
+  );
 
 /** What speaks against a plan, told apart by the rule, whom it is about in the whole plan, and what it asks for. */
 function reasonsAgainst({ verdict }: Planner, groups: readonly number[]) {

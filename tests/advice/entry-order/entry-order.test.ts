@@ -5,6 +5,7 @@ import pterygoplichthysGibbiceps from "vivary/catalog/pterygoplichthys-gibbiceps
 import { entryOrder } from "../../../src/advice";
 import { assessPlan, defineRule } from "../../../src/compatibility";
 import { filterNitrogen } from "../../../src/compatibility/rules/plan/filter-nitrogen";
+import { settlingCompany } from "../../../src/compatibility/rules/plan/settling-company";
 import { filterCapacity } from "../../../src/load";
 import type { Group, Plan } from "../../../src/plan";
 import { factAt, type SpeciesProfile } from "../../../src/species";
@@ -27,6 +28,29 @@ describe("who comes first", () => {
       reason: "others-first",
       groups: [1],
       rules: ["settling-company"],
+    });
+  });
+
+  describe("where the length of one is unknown, and with it what the filter of the whole has to take up,", () => {
+    const { species, ...six } = newcomer("unmeasured");
+    const { adultLength: _, ...size } = species.size ?? {};
+    const unmeasured: Group = { species: { ...species, size }, ...six };
+    const because = (...groups: readonly Group[]) =>
+      stepsIn(
+        orderOf(
+          groups,
+          { tank: { filter: { mediaArea: 0.01, age: 365 } } },
+          { rules: [filterNitrogen, settlingCompany] },
+        ),
+      ).flatMap((step) => step.because.filter(({ reason }) => reason === "others-first"));
+
+    test("is nobody for the filter's sake", () => {
+      expect(because(unmeasured, newcomer("a"), newcomer("b"))).toEqual([]);
+    });
+
+    test("is company before the shy all the same", () => {
+      const first = { reason: "others-first", groups: [0], rules: ["settling-company"] };
+      expect(because(unmeasured, newcomer("shy", shy))).toEqual([first]);
     });
   });
 
