@@ -41,11 +41,12 @@ const quarantineDays = /* @__PURE__ */ frozen({ min: 0, max: 365 } as const);
  * before the first day (`entersOn` below 0) are there already; any other `entersOn` is a day before which they do not come.
  *
  * Nobody comes before the filter is surely ripe (`filterCapacity`), nor before the plants have grown in, if they need that
- * or harm them (8 weeks); each step passes its quarantine once those before it have left a tank for it (30 days), and the
- * filter is given 14 days to follow what is added: with a second quarantine tank it takes about half the time. Days of
- * which no source is named are common practice. Who would harm others until they are longer comes once they are: the length
- * decides, the day is an estimate from age and length when grown. Of all such orders that in which fewest defend a place
- * before others come, then fewest hunters come before what they may eat; of these the soonest done, and the first by the
+ * or harm them (8 weeks). A filter that the plan does not name runs since the first of the animals that are there, else since
+ * the first day; plants of which it says nothing are set on the first day. Each step passes its quarantine once those before
+ * it have left a tank for it (30 days), and the filter is given 14 days to follow what is added: with a second quarantine
+ * tank it takes about half the time. Days of which no source is named are common practice. Who would harm others until they
+ * are longer comes once they are: the length decides, the day is an estimate from age and length when grown. Of all such
+ * orders that in which fewest defend a place before others come, then fewest hunters come before what they may eat; of these the soonest done, and the first by the
  * order of the plan. Up to six species all orders are tried, those with more on one day included. Of more species the first
  * that is found, where each step takes those of whom least is amiss, one, two or all that are left, in 2,000 tries.
  *

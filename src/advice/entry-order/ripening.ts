@@ -21,8 +21,11 @@ function ageOf({ tank: { filter }, groups }: Plan): number {
   return filter?.age ?? Math.max(0, ...groups.map(({ entersOn = 0 }) => -entersOn));
 }
 
-/** The day on which the plants have grown in; undefined where none have still to. */
-export const grownInOn = ({ tank: { plants } }: Plan): number | undefined =>
+/**
+ * The day on which the plants have grown in; undefined where none have still to. Plants of which nobody says anything are set
+ * on the first day, whoever lives there: animals tell how old the filter is, and nothing of plants.
+ */
+export const grownInOn = ({ tank: { plants = "planted" } }: Plan): number | undefined =>
   plants === "planted" ? daysToGrowIn : undefined;
 
 /** A filter so many days later. */
@@ -31,11 +34,11 @@ export const agedBy = ({ mediaArea, age }: PlannedFilter, days: number): Planned
   age: Math.min(age + days, filterCapacityDomain.age.max),
 });
 
-/** What the tank of a plan is once it has ripened: what is to be different. */
+/** What the tank of a plan is once it has ripened: what is to be different. What nobody says of it stays unsaid. */
 export function ripened(plan: Plan): Partial<Pick<Plan["tank"], "filter" | "plants">> {
-  const { filter } = plan.tank;
+  const { filter, plants } = plan.tank;
   return {
     ...(filter && { filter: agedBy(filter, ripeOn(plan)) }),
-    ...(grownInOn(plan) !== undefined && { plants: "grown-in" }),
+    ...(plants === "planted" && { plants: "grown-in" }),
   };
 }

@@ -109,7 +109,7 @@ const words = (): AdviceWords => ({
         `Fed with ammonia until animals are there, the filter is surely ripe by day ${day}.`,
       quarantine: ({ day }) => `Quarantine ends on day ${day}.`,
       "filter-follows": ({ day }) => `By day ${day} the filter takes up what those before give off.`,
-      "plants-grow-in": ({ day }) => `The plants have grown in by day ${day}.`,
+      "plants-grow-in": ({ day }) => `Plants set on the first day have grown in by day ${day}.`,
       "stated-day": ({ day }) => `The plan says day ${day} at the soonest.`,
       "others-grow": ({ others, length, day }) =>
         `First ${others.who} ${verb(others.many, "has", "have")} to measure ${length}${day === undefined ? "; nobody knows when that is" : `, likely by day ${day}`}: the length counts, not the day.`,

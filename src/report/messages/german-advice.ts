@@ -104,7 +104,7 @@ const words = (): AdviceWords => ({
         `Mit Ammonium versorgt, bis Tiere da sind, ist der Filter bis Tag ${day} sicher eingefahren.`,
       quarantine: ({ day }) => `Die Quarantäne endet an Tag ${day}.`,
       "filter-follows": ({ day }) => `Bis Tag ${day} baut der Filter ab, was die vorigen Tiere abgeben.`,
-      "plants-grow-in": ({ day }) => `Die Pflanzen sind bis Tag ${day} eingewachsen.`,
+      "plants-grow-in": ({ day }) => `Am ersten Tag gesetzte Pflanzen sind bis Tag ${day} eingewachsen.`,
       "stated-day": ({ day }) => `Der Plan sagt: frühestens Tag ${day}.`,
       "others-grow": ({ others, length, day }) =>
         `Zuerst ${verb(others.many, "muss", "müssen")} ${others.who} ${length} messen${day === undefined ? "; wann das ist, weiß niemand" : `, voraussichtlich bis Tag ${day}`}: die Länge zählt, nicht der Tag.`,

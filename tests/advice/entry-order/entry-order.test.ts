@@ -7,7 +7,7 @@ import { assessPlan, defineRule } from "../../../src/compatibility";
 import { filterNitrogen } from "../../../src/compatibility/rules/plan/filter-nitrogen";
 import { settlingCompany } from "../../../src/compatibility/rules/plan/settling-company";
 import { filterCapacity } from "../../../src/load";
-import type { Group, Plan } from "../../../src/plan";
+import type { Group, Plan, PlannedTank } from "../../../src/plan";
 import { factAt, type SpeciesProfile } from "../../../src/species";
 import { adults } from "../../compatibility/animals";
 import { planOf } from "../../compatibility/judging";
@@ -188,6 +188,23 @@ describe("the day", () => {
     expect(steps.map(({ day }) => day)).toEqual([30, 60, 90]);
     expect(steps[1]?.because).toContainEqual({ reason: "plants-grow-in", day: 56 });
     expect(steps[2]?.because).toContainEqual({ reason: "plants-grow-in", day: 56 });
+  });
+
+  test("waits for plants of which nobody says anything as if they were set on the first day", () => {
+    const needs = newcomer("needs", { "space.grownInPlants": true });
+    const digs = newcomer("digs", { "effects.digs": true });
+    const there = newcomer("there", {}, { unsexed: 6, entersOn: -90 });
+    const dayOf = (group: Group, plants?: PlannedTank["plants"], ...others: readonly Group[]) =>
+      stepsIn(orderOf([group, ...others], { tank: { plants } })).at(-1)?.day;
+    expect([dayOf(needs), dayOf(digs), dayOf(digs, undefined, there)]).toEqual([56, 56, 56]);
+    expect(dayOf(newcomer("a"))).toBe(30);
+    expect([dayOf(digs, "none"), dayOf(digs, "grown-in"), dayOf(needs, "grown-in")]).toEqual([30, 30, 30]);
+  });
+
+  test("does not tell of such plants that they are there", () => {
+    const needs = newcomer("needs", { "space.grownInPlants": true });
+    expect(stepsIn(orderOf([needs]))[0]?.outcome).toBe("conditional");
+    expect(stepsIn(orderOf([needs], { tank: { plants: "planted" } }))[0]?.outcome).toBe("suitable");
   });
 
   test("is no sooner than the plan states", () => {

@@ -51,7 +51,7 @@ From day 100
 - 3 dwarf gouramis (Trichogaster lalius; 1 male and 2 females).
 - Quarantine ends on day 60.
 - By day 44 the filter takes up what those before give off.
-- The plants have grown in by day 56.
+- Plants set on the first day have grown in by day 56.
 - The plan says day 100 at the soonest.
 - Dwarf gouramis defend a place, which later comers would have to win.
 - As far as known, those that are in by then give off 3.9 to 40 mg of ammonia
