@@ -24,13 +24,7 @@ export function byAdoptedFacts(plan: Joinable, group: Group, before: Before): An
   const joined = plan.with(group);
   if (!joined) return undefined;
   const { outcome } = joined;
-  if (keeps(before.outcome, outcome)) {
-    const denied = joined.told.find(
-      ({ standing: { condition, state } }) =>
-        state === "unmet" && condition !== undefined && isNewlyDenied(condition, before),
-    );
-    return denied ? { because: denied.finding(), outcome, said: [], met: [], unmet: [] } : answerOf(joined);
-  }
+  if (keeps(before.outcome, outcome)) return unlessDenied(joined, before);
   const about = joined.told.filter(({ standing }) => standing.from !== undefined && standing.state !== "met");
   const grave = gravest(about, gravityOfTold, mostBesides(before.outcome));
   if (!grave || gravityOfTold(grave) < gravityOfMissing) {
@@ -40,7 +34,17 @@ export function byAdoptedFacts(plan: Joinable, group: Group, before: Before): An
     if (question) return { because: frozen(question), outcome, said: [], met: [], unmet: [] };
   }
   if (grave) return { because: grave.finding(), outcome, said: [], met: [], unmet: [] };
-  return isPromise(before.outcome) ? undefined : answerOf(joined);
+  return isPromise(before.outcome) ? undefined : unlessDenied(joined, before);
+}
+
+/** Who asks something of tank and water of which the plan says otherwise is refused for it. */
+function unlessDenied(joined: Joined, before: Before): Answer {
+  const denied = joined.told.find(
+    ({ standing: { condition, state } }) =>
+      state === "unmet" && condition !== undefined && isNewlyDenied(condition, before),
+  );
+  const { outcome } = joined;
+  return denied ? { because: denied.finding(), outcome, said: [], met: [], unmet: [] } : answerOf(joined);
 }
 
 const gravityOfTold = ({ standing: { answer } }: Told): number =>

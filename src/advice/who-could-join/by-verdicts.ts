@@ -18,9 +18,9 @@ export function byVerdicts(planned: Planner, group: Group, before: Before): Answ
   const { findings, met } = joined.verdict;
   const newcomer = planned.plan.groups.length;
   const concerns = ({ from, to }: Finding) => from === undefined || from === newcomer || to === newcomer;
-  const because = keeps(before.outcome, joined.outcome)
-    ? findings.find((finding) => concerns(finding) && denies(joined.plan, finding, before))
-    : reasonAgainst(planned, joined);
+  const because =
+    (keeps(before.outcome, joined.outcome) ? undefined : reasonAgainst(planned, joined)) ??
+    findings.find((finding) => concerns(finding) && denies(joined.plan, finding, before));
   return {
     ...(because && { because }),
     outcome: joined.outcome,
@@ -43,7 +43,7 @@ export const conditionsOf = (told: readonly Finding[]): readonly Condition[] =>
   told.flatMap((finding) => (finding.weight === "restricting" ? [finding.condition] : []));
 
 /**
- * Why a newcomer is refused: the gravest that is told of it, else of what is told of the others since it came; nothing
+ * Why a newcomer makes a plan worse: the gravest that is told of it, else of what is told of the others since it came; nothing
  * where the outcome was bad before and nothing rules the newcomer out.
  */
 function reasonAgainst(before: Planner, joined: Planner): Finding | OpenQuestion | undefined {

@@ -67,9 +67,9 @@ export interface WhoCouldJoin {
 
 /**
  * Which species could join a plan: each comes in as many as belong together, and the plan is judged again. Those join with
- * whom the outcome is no worse than before, and who ask nothing of tank and water of which the plan says otherwise, unless
- * those there ask as much already; where the plan does not work as it is, those of whom nothing rules out that they live
- * there. Of the others one reason is told, the gravest. Judged on the adopted facts.
+ * whom the outcome is no worse than before, or, where the plan does not work as it is, whom nothing rules out there; and who
+ * ask nothing of tank and water of which the plan says otherwise, unless those there ask as much already. Of the others one
+ * reason is told, the gravest. Judged on the adopted facts.
  *
  * In a tank without animals, `groups: []`, each is judged by itself: those join with whom the plan works, and who ask
  * nothing of tank and water of which it says otherwise. What it does not say may still be wrong for them, and so may food

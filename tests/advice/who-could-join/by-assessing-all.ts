@@ -27,18 +27,19 @@ export function becauseOfAll(
     const group = { species, unsexed: factAt(species, "social.group")?.value.least ?? 1 };
     const joined = { ...plan, groups: [...plan.groups, group] };
     const after = assessPlan(joined, options);
-    if (works && (after.outcome === before.outcome || after.outcome === "suitable"))
-      return after.findings.find(
-        (finding) =>
-          [finding.from ?? newcomer, finding.to].includes(newcomer) &&
-          deniedIn(joined, [finding]).some(
-            (condition) => !denied.some((known) => coversWhat(known, condition)),
-          ),
-      );
+    const newlyDenied = after.findings.find(
+      (finding) =>
+        [finding.from ?? newcomer, finding.to].includes(newcomer) &&
+        deniedIn(joined, [finding]).some(
+          (condition) => !denied.some((known) => coversWhat(known, condition)),
+        ),
+    );
+    if (works && (after.outcome === before.outcome || after.outcome === "suitable")) return newlyDenied;
     const about = after.findings.filter(({ from, to }) => from === newcomer || to === newcomer);
     const unknown = after.open.filter(({ of, reason }) => reason === "missing" && of === newcomer);
     const because = gravest([...about, ...unknown], passedOver);
-    if (because || !works) return because;
+    if (because) return because;
+    if (!works) return newlyDenied;
     const further = after.findings.filter((finding) => !known.has(signOf(finding)));
     return gravest(further, passedOver) ?? gravest([...after.findings, ...after.open], passedOver);
   });

@@ -3,7 +3,7 @@ import { allSpecies, speciesById } from "vivary/catalog";
 import { whoCouldJoin } from "../../../src/advice";
 import { assessPlan, type Finding, planner } from "../../../src/compatibility";
 import { InvalidInputError } from "../../../src/errors";
-import type { Plan } from "../../../src/plan";
+import { isMet, type Plan } from "../../../src/plan";
 import { sentence } from "../../../src/report";
 import { factAt, type SpeciesProfile } from "../../../src/species";
 import { someSpecies } from "../../drawn";
@@ -140,6 +140,47 @@ test("a tank too short for those already there lets in nobody who asks for a lon
   }
 });
 
+test("one doubt about one animal opens the tank to nobody for whom it is too small, or its water wrong", () => {
+  const doubtful: Plan = {
+    tank: {
+      base: { shape: "rectangle", length: 150, width: 60 },
+      height: 50,
+      cover: 0.4,
+      lid: true,
+      filter: { mediaArea: 6, age: 300 },
+    },
+    water: { temperature: 25, pH: 6.8, generalHardness: 5 },
+    groups: [
+      { species: species("betta-splendens"), males: 1 },
+      { species: species("caridina-logemanni"), unsexed: 5 },
+    ],
+  };
+  const before = assessPlan(doubtful);
+  expect(before.outcome).toBe("undetermined");
+  const asked = lacking(before.findings, doubtful);
+  const { joins, refused } = whoCouldJoin(doubtful, allSpecies);
+  expect(joins.length).toBeGreaterThan(20);
+  for (const { species: one, group } of joins) {
+    const joined = { ...doubtful, groups: [...doubtful.groups, group] };
+    const own = assessPlan(joined).findings.filter(({ from }) => from === 2);
+    expect([one.id, lacking(own, joined).filter((on) => !asked.includes(on))]).toEqual([one.id, []]);
+  }
+  const reasons = ["pterygoplichthys-gibbiceps", "sphaerichthys-osphromenoides", "xiphophorus-hellerii"].map(
+    (id) => refused.find(({ species: one }) => one.id === id)?.because.rule,
+  );
+  expect(reasons).toEqual(["longest-run", "water-ph", "water-hardness"]);
+});
+
+/** Of which facts of tank and water a plan says otherwise than is asked. */
+const lacking = (findings: readonly Finding[], plan: Plan) =>
+  findings.flatMap((finding) =>
+    finding.weight === "restricting" &&
+    /^(tank|water)[.]/.test(finding.condition.on) &&
+    isMet(finding.condition, plan) === false
+      ? [finding.condition.on]
+      : [],
+  );
+
 test("whom a newcomer settles, who takes its food and whom it chases is told, and sought by", () => {
   const shy: Plan = {
     ...community,
@@ -158,7 +199,7 @@ test("whom a newcomer settles, who takes its food and whom it chases is told, an
   expect(peaceful.every(({ chases, robbedBy }) => chases.length + robbedBy.length === 0)).toBe(true);
 });
 
-test("where the plan does not work, those are named whom nothing rules out there", () => {
+test("where the plan does not work, those are named whom nothing rules out there, and tank and water suit", () => {
   const predators: Plan = {
     ...community,
     groups: [
@@ -169,9 +210,10 @@ test("where the plan does not work, those are named whom nothing rules out there
   const { joins, refused } = whoCouldJoin(predators, [
     species("hoplisoma-sterbai"),
     species("boraras-brigittae"),
+    species("chromobotia-macracanthus"),
   ]);
   expect(joins.map(({ species: one }) => one.id)).toEqual(["hoplisoma-sterbai"]);
-  expect(refused.map(({ because }) => because.rule)).toEqual(["predation"]);
+  expect(refused.map(({ because }) => because.rule)).toEqual(["predation", "longest-run"]);
 });
 
 test("a group that is not there is refused", () => {
