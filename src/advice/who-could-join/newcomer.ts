@@ -3,11 +3,17 @@ import { type Group, isMet, type Plan } from "../../plan";
 import { speciesOf } from "../../plan/inner";
 import { factAt, type SpeciesProfile } from "../../species";
 
-/** A group that might come into a plan: as many of a species as belong together. */
+/** A group that might come into a plan: as many of a species as belong together, one where nobody knows how many. */
 export const groupOf = (species: SpeciesProfile): Group => ({
   species,
   unsexed: factAt(species, "social.group")?.value.least ?? 1,
 });
+
+/** Whether it is known how many of a species belong together: their number, or that one may live by itself. */
+export function isNumberKnown(species: SpeciesProfile): boolean {
+  const living = factAt(species, "social.living")?.value;
+  return living === "alone" || living === "either" || factAt(species, "social.group") !== undefined;
+}
 
 /** What is said of a newcomer and of others, by a rule that looks at it. */
 export interface Said {

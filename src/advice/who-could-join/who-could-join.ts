@@ -1,6 +1,7 @@
 import { objectOf } from "../../checks";
 import {
   type AssessOptions,
+  assessPlan,
   type Finding,
   type OpenQuestion,
   type Outcome,
@@ -18,7 +19,7 @@ import { byAdoptedFacts } from "./by-adopted-facts";
 import { byItself } from "./by-itself";
 import { byVerdicts, conditionsOf } from "./by-verdicts";
 import { marginOf } from "./margin";
-import { groupOf, type Relations, relationsOf } from "./newcomer";
+import { groupOf, isNumberKnown, type Relations, relationsOf } from "./newcomer";
 
 /** Who is sought. */
 export interface JoinOptions extends AssessOptions {
@@ -48,7 +49,7 @@ export interface Joining extends Relations {
 /** A species that could not, and why. */
 export interface Refused {
   readonly species: SpeciesProfile;
-  /** The group as it was judged: as many as belong together. */
+  /** The group as it was judged: as many as belong together; one where nobody knows how many. */
   readonly group: Group;
   /**
    * The gravest reason. The newcomer is the party after those of the plan: `sentence` of `vivary/report` tells it with a
@@ -69,7 +70,8 @@ export interface WhoCouldJoin {
  * Which species could join a plan: each comes in as many as belong together, and the plan is judged again. Those join with
  * whom the outcome is no worse than before, or, where the plan does not work as it is, whom nothing rules out there; and who
  * ask nothing of tank and water of which the plan says otherwise, unless those there ask as much already. Of the others one
- * reason is told, the gravest. Judged on the adopted facts.
+ * reason is told, the gravest; that nobody knows how many belong together is one, unless one may live by itself. Judged on
+ * the adopted facts.
  *
  * In a tank without animals, `groups: []`, each is judged by itself: those join with whom the plan works, and who ask
  * nothing of tank and water of which it says otherwise. What it does not say may still be wrong for them, and so may food
@@ -122,7 +124,7 @@ export function whoCouldJoin(
   checkNewcomers(plan, groups);
   for (const group of groups) {
     const { species } = group;
-    const { because, outcome, said, met, unmet } = judge(group);
+    const { because = becauseOfNumber(plan, group, assessing), outcome, said, met, unmet } = judge(group);
     if (because) {
       refused.push({ species, group, because });
       continue;
@@ -144,6 +146,15 @@ function judgeOf(plan: Plan, quick: Joinable, options: AssessOptions): (group: G
   const whole = once(() => plannerOf(plan, options));
   const before = beforeOf(quick) ?? beforeOfVerdict(whole());
   return (group) => byAdoptedFacts(quick, group, before) ?? byVerdicts(whole(), group, before);
+}
+
+/** What nobody knows of a newcomer where that is how many of it belong together; nothing where no rule asks. */
+function becauseOfNumber(plan: Plan, group: Group, options: AssessOptions): OpenQuestion | undefined {
+  if (isNumberKnown(group.species)) return undefined;
+  const { open } = assessPlan({ ...plan, groups: [...plan.groups, group] }, options);
+  return open.find(
+    (one) => one.reason === "missing" && one.trait === "social.group" && one.of === plan.groups.length,
+  );
 }
 
 /** What is known of a plan by the adopted facts, where they tell. */

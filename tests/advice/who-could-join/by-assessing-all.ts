@@ -8,6 +8,7 @@ import {
 } from "../../../src/compatibility";
 import { type Condition, isMet, type Plan } from "../../../src/plan";
 import { factAt, type SpeciesProfile } from "../../../src/species";
+import { numberUnknown } from "./number-unknown";
 
 type Told = Finding | OpenQuestion;
 
@@ -34,12 +35,13 @@ export function becauseOfAll(
           (condition) => !denied.some((known) => coversWhat(known, condition)),
         ),
     );
-    if (works && (after.outcome === before.outcome || after.outcome === "suitable")) return newlyDenied;
+    const fitsIn = newlyDenied ?? numberUnknown(species, after);
+    if (works && (after.outcome === before.outcome || after.outcome === "suitable")) return fitsIn;
     const about = after.findings.filter(({ from, to }) => from === newcomer || to === newcomer);
     const unknown = after.open.filter(({ of, reason }) => reason === "missing" && of === newcomer);
     const because = gravest([...about, ...unknown], passedOver);
     if (because) return because;
-    if (!works) return newlyDenied;
+    if (!works) return fitsIn;
     const further = after.findings.filter((finding) => !known.has(signOf(finding)));
     return gravest(further, passedOver) ?? gravest([...after.findings, ...after.open], passedOver);
   });

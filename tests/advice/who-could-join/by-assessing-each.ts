@@ -10,6 +10,7 @@ import {
 import { isMet, type Plan } from "../../../src/plan";
 import { checkedPlan } from "../../../src/plan/inner";
 import { factAt, type SpeciesProfile } from "../../../src/species";
+import { numberUnknown } from "./number-unknown";
 
 /** What is told of a candidate. */
 export type Alone =
@@ -33,7 +34,8 @@ export function eachAlone(
 function alone(empty: Plan, profile: SpeciesProfile, options: AssessOptions): Alone {
   const unsexed = factAt(profile, "social.group")?.value.least ?? 1;
   const plan = { ...empty, groups: [{ species: profile, unsexed }] };
-  const { outcome, findings, met, open } = assessPlan(plan, options);
+  const verdict = assessPlan(plan, options);
+  const { outcome, findings, met, open } = verdict;
   const { id: species } = profile;
   const denied = findings.filter(
     (finding) =>
@@ -42,6 +44,8 @@ function alone(empty: Plan, profile: SpeciesProfile, options: AssessOptions): Al
       isMet(finding.condition, plan) === false,
   );
   if (outcome === "suitable" || (outcome === "conditional" && denied.length === 0)) {
+    const because = numberUnknown(profile, verdict);
+    if (because) return { species, because };
     const conditions = met.flatMap((finding) =>
       finding.weight === "restricting" ? [finding.condition] : [],
     );

@@ -181,6 +181,40 @@ const lacking = (findings: readonly Finding[], plan: Plan) =>
       : [],
   );
 
+describe("a species of which nobody knows how many belong together", () => {
+  const unnumbered = (id: string) => {
+    const known = species(id);
+    const { group: _, ...social } = known.social ?? {};
+    return { ...known, social };
+  };
+
+  test("is not let in as one by itself, and the trait that is missing is the reason", () => {
+    for (const plan of [community, { ...community, groups: [] }]) {
+      expect(whoCouldJoin(plan, [species("paracheirodon-axelrodi")]).refused).toEqual([]);
+      const { joins, refused } = whoCouldJoin(plan, [unnumbered("paracheirodon-axelrodi")]);
+      expect(joins).toEqual([]);
+      expect(refused[0]?.because).toMatchObject({
+        reason: "missing",
+        trait: "social.group",
+        of: plan.groups.length,
+      });
+    }
+  });
+
+  test("comes as one where it is known to live alone, or to be at ease by itself", () => {
+    const some = ["betta-splendens", "atya-gabonensis"].map(unnumbered);
+    expect(some.map((one) => factAt(one, "social.living")?.value)).toEqual(["alone", "either"]);
+    const { joins } = whoCouldJoin({ ...community, groups: [] }, some);
+    expect(joins.map(({ group }) => group.unsexed)).toEqual([1, 1]);
+  });
+
+  test("is refused for what is graver, where there is such", () => {
+    const neons = [{ species: species("paracheirodon-innesi"), unsexed: 10 }];
+    const [no] = whoCouldJoin({ ...community, groups: neons }, [unnumbered("pterophyllum-scalare")]).refused;
+    expect(no?.because).toMatchObject({ rule: "predation", weight: "blocking" });
+  });
+});
+
 test("whom a newcomer settles, who takes its food and whom it chases is told, and sought by", () => {
   const shy: Plan = {
     ...community,
