@@ -4,16 +4,23 @@ import type { Check } from "./check";
 export const lawsNameForms: Check = {
   name: "A form that a law names is one of a record",
   async find({ records, files }) {
+    /** The ids of forms of whom a taxon names; undefined where no record is of it. */
+    const formsOf = (taxon: unknown): readonly string[] | undefined => {
+      const named = records.filter(
+        ({
+          record: {
+            taxonomy: { name, family },
+          },
+        }) => [name, name.split(" ")[0], family].some((one) => one === taxon),
+      );
+      return named.length > 0 ? named.flatMap(({ record: { forms = {} } }) => Object.keys(forms)) : undefined;
+    };
     return files.legal.flatMap(({ path: file, json }) =>
       listed(fieldOf(json, "listings")).flatMap((listing, index) => {
-        const taxa = listed(fieldOf(listing, "taxa"));
-        const known = records.flatMap(({ record: { taxonomy, forms = {} } }) => {
-          const { name, family } = taxonomy;
-          const isNamed = [name, name.split(" ")[0], family].some((taxon) => taxa.includes(taxon));
-          return isNamed ? Object.keys(forms) : [];
-        });
+        const known = listed(fieldOf(listing, "taxa")).map(formsOf);
+        if (known.includes(undefined)) return []; // It may be a form of one that is in no record.
         return listed(fieldOf(listing, "forms")).flatMap((form, place) =>
-          known.some((id) => id === form)
+          known.flat().some((id) => id === form)
             ? []
             : [
                 {

@@ -4,12 +4,15 @@ import { readCollection } from "../../../data/reading/collection";
 import { project } from "../project";
 
 test.each([
-  ["flourescent", 1],
-  ["long-fin", 0],
-])("a law on forms called %s names %i that no record has", async (form, faults) => {
+  [["Danio rerio"], ["flourescent"], 1],
+  [["Danio rerio"], ["long-fin"], 0],
+  [["Danio rerio", "Tanichthys albonubes"], ["long-fin", "fluorescent", "red"], 1],
+  [["Danio"], ["fluorescent"], 0],
+  [["Danio rerio", "Gymnocorymbus ternetzi"], ["red"], 0],
+])("of a law on %j the forms %j hold %i that no record has", async (taxa, forms, faults) => {
   const { root, read, write } = project();
   const law = "data/legal/eu.json";
-  write(law, read(law).replace('"fluorescent"', `"${form}"`));
-  const found = await lawsNameForms.find(await readCollection(root));
-  expect(found.map(({ at }) => at.slice(2))).toStrictEqual(Array(faults).fill(["forms", 0]));
+  const { listings, ...others } = JSON.parse(read(law));
+  write(law, JSON.stringify({ ...others, listings: [{ ...listings[0], taxa, forms }] }));
+  expect(await lawsNameForms.find(await readCollection(root))).toHaveLength(faults);
 });
