@@ -1,3 +1,4 @@
+import { namesInLaw } from "../modules/modules";
 import { fieldOf } from "../reading/fields";
 import type { Check } from "./check";
 
@@ -6,13 +7,7 @@ export const lawsNameForms: Check = {
   async find({ records, files }) {
     /** The ids of forms of whom a taxon names; undefined where no record is of it. */
     const formsOf = (taxon: unknown): readonly string[] | undefined => {
-      const named = records.filter(
-        ({
-          record: {
-            taxonomy: { name, family },
-          },
-        }) => [name, name.split(" ")[0], family].some((one) => one === taxon),
-      );
+      const named = records.filter(({ record }) => namesInLaw(record).includes(taxon));
       return named.length > 0 ? named.flatMap(({ record: { forms = {} } }) => Object.keys(forms)) : undefined;
     };
     return files.legal.flatMap(({ path: file, json }) =>

@@ -50,9 +50,7 @@ export const generatedFolders = ["catalog/species", "evidence/species", "search/
 
 /** A profile with the laws that name the species, its genus or its family, now or before; those of a form with the form. */
 export function profileOf(record: SpeciesRecord, legal: readonly CodedListing[]): SpeciesProfile {
-  const { name, synonyms = [], family } = record.taxonomy;
-  const own = [name, ...synonyms];
-  const names = [...own, ...own.map((one) => one.split(" ")[0]), family];
+  const names = namesInLaw(record);
   const naming = legal.filter(
     ({ taxa, except = [] }) => taxa.some((taxon) => names.includes(taxon)) && !except.includes(record.id),
   );
@@ -63,6 +61,14 @@ export function profileOf(record: SpeciesRecord, legal: readonly CodedListing[])
   });
   const ofAll = naming.filter((listing) => listing.forms === undefined);
   return withListings({ ...profile, ...(profile.forms && { forms: Object.fromEntries(forms) }) }, ofAll);
+}
+
+/** By which names a law finds a species: its own, now or before, its genus' and its family's. */
+export function namesInLaw({
+  taxonomy: { name, synonyms = [], family },
+}: Pick<SpeciesRecord, "taxonomy">): readonly unknown[] {
+  const own = [name, ...synonyms];
+  return [...own, ...own.map((one) => one.split(" ")[0]), family];
 }
 
 /** What is named by some laws, with these, if there are any. */

@@ -37,10 +37,10 @@ export const grownRationsOf = (plan: Plan): readonly (Range | undefined)[] =>
     return lengths && rationAt(lengths, party, plan);
   });
 
-/** Whether animals are said to be shorter than grown ones of their kind, as far as anybody knows how long these are. */
+/** Whether fish are said to be shorter than grown ones of their kind, as far as anybody knows how long these are. */
 function isShort({ animals, species }: CheckedParty): boolean {
   const adult = factAt(species, "size.adultLength")?.value;
-  return adult !== undefined && isShorterThanGrown(animals, adult);
+  return animals.kind === "fish" && adult !== undefined && isShorterThanGrown(animals, adult);
 }
 
 /** Total lengths in cm of the smallest and the largest once grown; undefined where nobody knows. */

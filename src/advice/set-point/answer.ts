@@ -24,10 +24,11 @@ export interface SetPoint {
   /**
    * Of whom a figure with its margin goes beyond what they are kept in, since what all are kept in is too narrow to be held,
    * or nothing: it stays within what they can be given, the edge of what they can take for long. And of whom the hottest day
-   * or the coolest season of `water` does so, which will do for a while. `assessPlan` says the same of such water.
+   * or the coolest season of `water` does so, which will do for a while. `assessPlan` says the same of such water. A pH or
+   * hardness that swings may do so too; of that a plan knows nothing.
    */
   readonly beyondKept: readonly WaterBeyondKept[];
-  /** Figures of which nobody knows whether two share them, nor `assessPlan`. */
+  /** Figures of which nobody knows whether two share them, nor, where these do not swing, `assessPlan`. */
   readonly doubtful: readonly DoubtfulWater[];
   readonly conflict?: undefined;
 }
@@ -39,8 +40,8 @@ export interface WaterBeyondKept {
   readonly of: number;
   /** What it is kept in by the adopted facts: °C, °dH, g/kg. */
   readonly kept: PartialRange;
-  /** Of a temperature that swings past it: when. Absent where it is so for good. */
-  readonly when?: "hottest" | "coolest";
+  /** Of a figure that only swings past it: when. Absent where it is so for good. */
+  readonly when?: "hottest" | "coolest" | "swinging";
 }
 
 /** A figure of water that two animals perhaps do not share. */
@@ -48,7 +49,10 @@ export interface DoubtfulWater {
   readonly on: WaterAxis;
   /** Places in the list, as in a {@link WaterConflict}. */
   readonly between: readonly [number, number];
-  /** They meet only by the vague end of a handbook's class, or only where both have water that they are not kept in. */
+  /**
+   * They meet only by the vague end of a handbook's class, of which on each figure the two are told that prove it; or only
+   * where both have water that they are not kept in.
+   */
   readonly reason: "class-end" | "both-give-way";
 }
 

@@ -6,7 +6,10 @@ import type { WaterBeyondKept } from "./answer";
 import type { Rooms } from "./rooms";
 import type { Terms } from "./terms";
 
-/** Who has water that they are not kept in: for good somewhere in the rooms, or in a season at the temperature to aim at. */
+/**
+ * Who has water that they are not kept in: for good somewhere in the rooms; in a season at the temperature to aim at; or
+ * while another figure swings beside its margin.
+ */
 export const beyondKeptIn = (
   rooms: Rooms,
   animals: readonly Animal[],
@@ -15,19 +18,19 @@ export const beyondKeptIn = (
   waterAxes.flatMap((on) => {
     const room = rooms[on];
     if (!room) return [];
-    const moves = on === "salinity" ? 0 : (swing[on] ?? 0);
-    const isOfSeasons = on === "temperature" && moves > 0;
-    const usual = isOfSeasons ? room.span : movedBy(room.span, moves);
     const { at } = figureIn(on, room);
-    const seasons = isOfSeasons ? movedBy({ min: at, max: at }, moves) : usual;
+    const moves = on === "salinity" ? 0 : (swing[on] ?? 0);
+    const swinging = movedBy(on === "temperature" ? { min: at, max: at } : room.span, moves);
     return animals.flatMap(({ place, waters }) => {
       const kept = waters[on]?.figures.kept;
       if (!kept) return [];
       const beyond = { on, of: place, kept };
-      if (isAbove(usual, kept) || isBelow(usual, kept)) return [beyond];
+      if (isAbove(room.span, kept) || isBelow(room.span, kept)) return [beyond];
+      const [isHigher, isLower] = [isAbove(swinging, kept), isBelow(swinging, kept)];
+      if (on !== "temperature") return isHigher || isLower ? [{ ...beyond, when: "swinging" } as const] : [];
       return [
-        ...(isAbove(seasons, kept) ? [{ ...beyond, when: "hottest" } as const] : []),
-        ...(isBelow(seasons, kept) ? [{ ...beyond, when: "coolest" } as const] : []),
+        ...(isHigher ? [{ ...beyond, when: "hottest" } as const] : []),
+        ...(isLower ? [{ ...beyond, when: "coolest" } as const] : []),
       ];
     });
   });

@@ -32,7 +32,7 @@ export function sharedOrConflict(animals: readonly Animal[], terms: Terms): Shar
 
 /**
  * What of the water that animals share nobody knows that they do: the two that prove that it hangs on the end of a
- * handbook's class, and each two of which both would have to give way.
+ * handbook's class, and each two others of which both would have to give way.
  */
 export const doubtsOf = (animals: readonly Animal[], terms: Terms): readonly DoubtfulWater[] =>
   waterAxes.flatMap((axis) => {

@@ -7,7 +7,7 @@ import { currentsFrom } from "../../species/inner";
 
 /**
  * What mends a finding that is worth knowing, where the animals it is about show that it is at work: `never` where it is
- * of water that no other animal can be given. Undefined where it passes, and where keepers bear with it.
+ * of water that not all others can be given. Undefined where it passes, and where keepers bear with it.
  *
  * @param asked - All that the animals of the plan ask for.
  */

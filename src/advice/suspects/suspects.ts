@@ -88,7 +88,7 @@ export function suspects(
         ...one,
         explains: signsOf(finding).filter((sign) => seen.includes(sign)),
         look: lookFor(finding),
-        act: actOn(one, plan, asked),
+        act: actOn(one, asked),
         mayBeIllness: true,
       };
     })
@@ -98,7 +98,7 @@ export function suspects(
 
 type Told = Pick<Suspect, "finding" | "state" | "individual">;
 
-function actOn({ finding, state }: Told, plan: Plan, asked: readonly Condition[]): SuspectAct {
+function actOn({ finding, state }: Told, asked: readonly Condition[]): SuspectAct {
   if (finding.weight === "restricting")
     return { do: state === "met" ? "check" : "meet", condition: finding.condition };
   const isGrave = finding.weight === "blocking" || ("couldBe" in finding && finding.couldBe !== undefined);
@@ -108,7 +108,7 @@ function actOn({ finding, state }: Told, plan: Plan, asked: readonly Condition[]
   const mends = mending(finding, asked);
   if (mends === undefined) return { do: "watch" };
   if (mends === "never") return { do: "rehouse" };
-  return { do: isMet(mends, plan) ? "check" : "meet", condition: mends };
+  return { do: "meet", condition: mends };
 }
 
 function byLikelihood(one: Suspect, other: Suspect, plan: Plan): number {

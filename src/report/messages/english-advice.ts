@@ -271,11 +271,11 @@ const words = (): AdviceWords => ({
       const told = `Nobody says which ${axes[on]} ${who} ${verb(many, "needs", "need")}`;
       return isAlone ? `${told}: there is no figure to aim at.` : `${told}: the others decide alone.`;
     },
-    beyondKept: (on, { who, many }, kept) =>
-      `That ${axes[on]} goes beyond what ${who} ${verb(many, "is", "are")} kept in, ${kept}: it is at the edge of what they can take for long.`,
+    beyondKept: (on, { who, many }, kept, isSwing) =>
+      `${isSwing ? `As it swings, the ${axes[on]}` : `That ${axes[on]}`} goes beyond what ${who} ${verb(many, "is", "are")} kept in, ${kept}: it is at the edge of what they can take for long.`,
     forAWhile: (when, { who, many }) => {
       const season = when === "hottest" ? "On the hottest day" : "In the coolest season";
-      return `${season} it goes beyond what ${who} ${verb(many, "is", "are")} kept in: that will do for a while, not for good.`;
+      return `${season} the temperature goes beyond what ${who} ${verb(many, "is", "are")} kept in: that will do for a while, not for good.`;
     },
     doubtful: (on, { higher, lower }, reason) => {
       const why = {

@@ -241,7 +241,7 @@ const words = (): AdviceWords => ({
         check: `Der Plan sorgt dafür; nachsehen, ob es im Becken so ist${clause && `: ${clause}`}.`,
         part: "Sofort und auf Dauer trennen.",
         rehouse: "Es braucht ein Becken oder Wasser, das passt.",
-        "change-water": "Täglich einen Teil des Wassers wechseln, bis beides nicht mehr zu finden ist.",
+        "change-water": "Täglich einen Teil des Wassers wechseln, bis nichts davon mehr zu finden ist.",
         watch: "Das wird hingenommen oder gibt sich: beobachten, ob es schlimmer wird.",
       }[act];
       return `${stopped(capital(cause), `${bracketed(signs)}.`)} ${what}`;
@@ -269,11 +269,11 @@ const words = (): AdviceWords => ({
         ? `${told}: es gibt keinen Wert zum Anstreben.`
         : `${told}: die anderen entscheiden allein.`;
     },
-    beyondKept: (on, { who, many }, kept) =>
-      `${axes[on].name}: der Wert geht über das hinaus, worin ${who} gehalten ${verb(many, "wird", "werden")}, ${kept}; er liegt am Rand dessen, was auf Dauer zu ertragen ist.`,
+    beyondKept: (on, { who, many }, kept, isSwing) =>
+      `${axes[on].name}: der Wert geht ${isSwing ? "in seiner Schwankung " : ""}über das hinaus, worin ${who} gehalten ${verb(many, "wird", "werden")}, ${kept}; er liegt am Rand dessen, was auf Dauer zu ertragen ist.`,
     forAWhile: (when, { who, many }) => {
       const season = when === "hottest" ? "Am heißesten Tag" : "In der kühlsten Jahreszeit";
-      return `${season} geht sie über das hinaus, worin ${who} gehalten ${verb(many, "wird", "werden")}: das ist vorübergehend zu ertragen, nicht auf Dauer.`;
+      return `${season} geht die Temperatur über das hinaus, worin ${who} gehalten ${verb(many, "wird", "werden")}: das ist vorübergehend zu ertragen, nicht auf Dauer.`;
     },
     doubtful: (on, { higher, lower }, reason) => {
       const why = {

@@ -1,4 +1,4 @@
-import { objectOf } from "../../checks";
+import { listOf, objectOf } from "../../checks";
 import { refusal } from "../../errors";
 import { splitPath, traitPaths } from "../traits/path";
 import { factAt } from "./fact-at";
@@ -40,7 +40,12 @@ export function applyForm(profile: SpeciesProfile, form: string): SpeciesProfile
     ...known,
     names: { ...profile.names, ...objectOf(names, "names") },
     ...Object.fromEntries(changed),
-    ...(listings && { listings: [...(profile.listings ?? []), ...listings] }),
+    ...(listings && {
+      listings: [
+        ...listOf(profile.listings ?? [], "profile.listings"),
+        ...listOf(listings, `profile.forms.${form}.listings`),
+      ],
+    }),
     form,
   };
   const missing = incomplete.filter((path) => !factAt(applied, path));

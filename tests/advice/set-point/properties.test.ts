@@ -86,34 +86,39 @@ test("the water that is found is water that assessPlan accepts, to the ends of i
 
 test("who is kept in less than margin and swing span is whoever assessPlan finds past that there", () => {
   const axes = { "water-temperature": "temperature", "water-ph": "pH", "water-hardness": "generalHardness" };
-  const tried = { always: 0, hottest: 0, coolest: 0 };
+  const tried = { always: 0, hottest: 0, coolest: 0, swinging: 0 };
   fc.assert(
-    fc.property(swimmers(4), fc.constantFrom(0, 0.5, 2), (profiles, moves) => {
-      const found = setPoint(profiles, { swing: { temperature: moves } });
+    fc.property(swimmers(4), swings, (profiles, swing) => {
+      const found = setPoint(profiles, { swing });
       if (found.conflict) return;
       const { water, margin, beyondKept } = found;
       for (const { when = "always" } of beyondKept) tried[when] += 1;
       const { hottest: _, coolest: __, ...usual } = water;
-      const movedBy = (share: number): PlannedWater =>
+      const movedBy = (share: number, swung: Partial<typeof swing> = {}): PlannedWater =>
         Object.fromEntries(
           Object.entries(usual).map(([name, figure = 0]) => {
-            const moved = name === "salinity" ? 0 : share * (margin[name as WaterAxis] ?? 0);
-            return [name, Number((figure + moved).toFixed(9))];
+            const on = name as Exclude<WaterAxis, "salinity">;
+            const moved = name === "salinity" ? 0 : (margin[on] ?? 0) + (swung[on] ?? 0);
+            return [name, Number((figure + share * moved).toFixed(9))];
           }),
         );
-      const past = [movedBy(-1), water, movedBy(1)].flatMap((each) =>
+      /** Whom assessPlan tells past what they are kept in: places, figures and when. */
+      const past = (each: PlannedWater, always = "always") =>
         judged(profiles, each).findings.flatMap((finding) => {
           const { rule, from, measures = {} } = finding;
           if (!Object.hasOwn(axes, rule) || "optimum" in measures) return [];
-          const when = (["hottest", "coolest"] as const).find((each) => each in measures) ?? "always";
+          const when = (["hottest", "coolest"] as const).find((season) => season in measures) ?? always;
           return [`${from} ${axes[rule as keyof typeof axes]} ${when}`];
-        }),
-      );
-      const isUsual = (one: string) => one.endsWith("always");
-      const always = new Set(past.filter(isUsual).map((one) => one.replace(" always", "")));
+        });
+      const { temperature: ___, ...others } = swing;
+      const meant = [
+        ...[movedBy(-1), water, movedBy(1)].flatMap((each) => past(each)),
+        ...[movedBy(-1, others), movedBy(1, others)].flatMap((each) => past(each, "swinging")),
+      ].filter((one) => !one.endsWith("temperature swinging"));
       const told = beyondKept.map(({ on, of, when = "always" }) => `${of} ${on} ${when}`);
-      const meant = past.filter((one) => isUsual(one) || !always.has(one.replace(/ \w+est$/, "")));
-      expect(new Set(told)).toEqual(new Set(meant));
+      const always = new Set(meant.filter((one) => one.endsWith("always")).map((one) => one.slice(0, -6)));
+      const isToldAlready = (one: string) => always.has(one.replace(/(hottest|coolest|swinging)$/, ""));
+      expect(new Set(told)).toEqual(new Set(meant.filter((one) => !isToldAlready(one))));
     }),
     { numRuns: runs(100) },
   );

@@ -6,6 +6,7 @@ import { project } from "../project";
 test.each([
   [["Danio rerio"], ["flourescent"], 1],
   [["Danio rerio"], ["long-fin"], 0],
+  [["Brachydanio rerio"], ["flourescent"], 1],
   [["Danio rerio", "Tanichthys albonubes"], ["long-fin", "fluorescent", "red"], 1],
   [["Danio"], ["fluorescent"], 0],
   [["Danio rerio", "Gymnocorymbus ternetzi"], ["red"], 0],

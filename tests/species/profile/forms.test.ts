@@ -92,3 +92,22 @@ test("a form keeps the ids it once bore, which are no traits", () => {
   const { forms: _, ...applied } = applyForm(species, "veil");
   expect(applied).not.toHaveProperty("once");
 });
+
+test("laws of a form stand beside those of the species, and are refused where they are no list", () => {
+  const law = {
+    code: "eu",
+    jurisdiction: "x",
+    instrument: "x",
+    date: "2001",
+    effect: "x",
+    basis: "memory",
+  } as const;
+  const named = (listings: unknown) =>
+    ({ ...danio, listings: [law], forms: { lit: { names: {}, listings } } }) as unknown as typeof danio;
+  expect(applyForm(named([{ ...law, code: "us" }]), "lit").listings?.map(({ code }) => code)).toEqual([
+    "eu",
+    "us",
+  ]);
+  expect(applyForm(named(undefined), "lit").listings).toEqual([law]);
+  for (const wrong of [5, "ab", {}]) expect(() => applyForm(named(wrong), "lit")).toThrow(InvalidInputError);
+});

@@ -44,7 +44,7 @@ function checkPoint(
     const { on, of, kept, when } = objectOf(one, at);
     checkAxis(on, [of], species, at);
     checkFigures(kept, `${at}.kept`);
-    if (when !== undefined) oneOf(when, ["hottest", "coolest"], `${at}.when`);
+    if (when !== undefined) oneOf(when, ["hottest", "coolest", "swinging"], `${at}.when`);
   }
   for (const [index, one] of listOf(doubtful, "doubtful").entries()) {
     const { on, between, reason } = objectOf(one, `doubtful[${index}]`);

@@ -55,8 +55,10 @@ function pointTold(
         ...(hot ? [hotEnd(hotEndTold(hot, messages, adviser))] : []),
         ...unknown,
         ...found.beyondKept
-          .filter(({ when }) => when === undefined)
-          .map(({ on, of, kept }) => beyondKept(on, named([of]), figure({ ...kept, unit: unitOf(on) }))),
+          .filter(({ on, when }) => when === undefined || on !== "temperature")
+          .map(({ on, of, kept, when }) =>
+            beyondKept(on, named([of]), figure({ ...kept, unit: unitOf(on) }), when !== undefined),
+          ),
         ...seasons.flatMap((season) => {
           const those = found.beyondKept.filter(({ when }) => when === season).map(({ of }) => of);
           return those.length > 0 ? [forAWhile(season, named(those))] : [];

@@ -1,6 +1,7 @@
 import fc from "fast-check";
 import { describe, expect, test } from "vitest";
 import andinoacaraPulcher from "vivary/catalog/andinoacara-pulcher";
+import bettaImbellis from "vivary/catalog/betta-imbellis";
 import brachygobiusDoriae from "vivary/catalog/brachygobius-doriae";
 import carassiusAuratus from "vivary/catalog/carassius-auratus";
 import danioRerio from "vivary/catalog/danio-rerio";
@@ -99,8 +100,14 @@ test("of water that swings, the coolest and the hottest are told", () => {
 test("of whom it swings past what they are kept in is told, and that they bear it for a while", () => {
   expect(told([paracheirodonInnesi, danioRerio], { swing: { temperature: 2 } })).not.toContain("beyond what");
   expect(told([symphysodonAequifasciatus], { swing: { temperature: 2 } })).toMatch(
-    /On the hottest day it goes beyond what discus are kept in: that will do for a while, not for good\./,
+    /On the hottest day the temperature goes beyond what discus are kept in: that will do for a while, not for good\./,
   );
+});
+
+test("of a pH that swings past what an animal is kept in, the swing is told, not the figure", () => {
+  const text = told([bettaImbellis], { swing: { pH: 0.6 } }); // Kept at 6 to 7.
+  expect(text).toContain("As it swings, the pH goes beyond what crescent bettas are kept in, 6 to 7:");
+  expect(text).not.toContain("That pH goes beyond");
 });
 
 test("where it swings too far for one, no other is blamed", () => {
