@@ -40,9 +40,8 @@ export type EntryReason =
       /**
        * `filter-ripens`: until the filter is surely ripe. `quarantine`: kept apart to see whether they are ill, each step
        * by itself, once a tank for it is free. `filter-follows`: until the filter takes up what those before them give off.
-       * `plants-grow-in`: they need plants that have grown in, or harm those that have not; these are
-       * set on the first day, also where the plan says nothing of plants. `stated-day`: the plan has them
-       * move in no sooner.
+       * `plants-grow-in`: they need plants that have grown in, or harm those that have not; these are set on the first day,
+       * also where the plan says nothing of plants. `stated-day`: the plan has them move in no sooner.
        */
       readonly reason: "filter-ripens" | "quarantine" | "filter-follows" | "plants-grow-in" | "stated-day";
       /** No sooner than on this day. */

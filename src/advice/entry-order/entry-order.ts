@@ -46,9 +46,10 @@ const quarantineDays = /* @__PURE__ */ frozen({ min: 0, max: 365 } as const);
  * it have left a tank for it (30 days), and the filter is given 14 days to follow what is added: with a second quarantine
  * tank it takes about half the time. Days of which no source is named are common practice. Who would harm others until they
  * are longer comes once they are: the length decides, the day is an estimate from age and length when grown. Of all such
- * orders that in which fewest defend a place before others come, then fewest hunters come before what they may eat; of these the soonest done, and the first by the
- * order of the plan. Up to six species all orders are tried, those with more on one day included. Of more species the first
- * that is found, where each step takes those of whom least is amiss, one, two or all that are left, in 2,000 tries.
+ * orders that in which fewest defend a place before others come, then fewest hunters come before what they may eat; of these
+ * the soonest done, and the first by the order of the plan. Up to six species all orders are tried, those with more on one
+ * day included. Of more species the first that is found, where each step takes those of whom least is amiss, one, two or all
+ * that are left, in 2,000 tries.
  *
  * @returns The `steps` in their order, or the `reason` that there are none.
  * @throws InvalidInputError for what `assessPlan` refuses, a quarantine that is no number, and `quarantineTanks` that are no

@@ -60,7 +60,7 @@ export interface DoubtfulWater {
 export interface Limits {
   /** The one that needs it highest; absent where nobody says of any what is too low. */
   readonly least?: number;
-  /** The one that bears it least high; absent where nobody says of any what is too high, and where ammonia sets the upper end. */
+  /** The one that bears it least high; absent where nobody says of any what is too high, and where ammonia ends it. */
   readonly most?: number;
 }
 

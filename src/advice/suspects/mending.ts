@@ -19,14 +19,14 @@ export function mending(finding: Finding, asked: readonly Condition[]): Conditio
     case "carbon-dioxide":
       return { on: "tank.flow.strongest", wanted: { oneOf: currentsFrom("gentle") } };
     case "longest-run":
-      return within("tank.longestRun", finding.measures?.needed);
+      return asNeeded("tank.longestRun", finding.measures?.needed);
     case "footprint":
     case "zones":
-      return within("tank.footprint", finding.measures?.needed);
+      return asNeeded("tank.footprint", finding.measures?.needed);
     case "group-size":
-      return within("group.count", finding.measures?.needed, of);
+      return asNeeded("group.count", finding.measures?.needed, of);
     case "sex-ratio":
-      return within("group.femalesPerMale", finding.measures?.needed, of);
+      return asNeeded("group.femalesPerMale", finding.measures?.needed, of);
     case "water-temperature":
     case "water-ph":
     case "water-hardness":
@@ -53,7 +53,7 @@ function inWater(
 ): Condition | "never" | undefined {
   const { kept, optimum = kept, hottest, coolest } = measures;
   const on = (hottest && "water.hottest") ?? (coolest && "water.coolest") ?? waters[rule];
-  const best = within(on, optimum);
+  const best = asNeeded(on, optimum);
   return asked
     .filter((condition) => condition.on === on)
     .reduce<Condition | "never" | undefined>(
@@ -63,7 +63,7 @@ function inWater(
 }
 
 /** That a fact is what a measure names: one figure at least. */
-function within(on: FactName, needed: Quantity | undefined, of?: number): Condition | undefined {
+function asNeeded(on: FactName, needed: Quantity | undefined, of?: number): Condition | undefined {
   if (!needed) return undefined;
   const span: PartialRange = "value" in needed ? { min: needed.value } : statedOf(needed);
   return { on, ...(of !== undefined && { of }), wanted: statedIn(span, factUnits[on]) };

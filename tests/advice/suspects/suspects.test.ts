@@ -17,6 +17,7 @@ import { predation } from "../../../src/compatibility/rules/pair/predation";
 import { cover } from "../../../src/compatibility/rules/plan/cover";
 import { lid } from "../../../src/compatibility/rules/plan/lid";
 import type { Plan } from "../../../src/plan";
+import type { Range } from "../../../src/ranges";
 import { adults, animal } from "../../compatibility/animals";
 import { planOf } from "../../compatibility/judging";
 import { expectRefused } from "../../refused";
@@ -198,28 +199,21 @@ describe("what is worth knowing, where it is seen at work, is mended", () => {
     ]);
   });
 
+  /** Barbs beside animals that are kept in other water, and its temperature. */
+  const besideOthersKept = (kept: Range, temperature: number): Plan => ({
+    tank,
+    water: { temperature },
+    groups: [barbs, { species: animal("warm", { "water.temperature": { kept } }), unsexed: 6 }],
+  });
+
   test("by no more of it than the others can be given", () => {
-    const plan = {
-      tank,
-      water: { temperature: 23 },
-      groups: [
-        barbs,
-        { species: animal("warm", { "water.temperature": { kept: { min: 21, max: 26 } } }), unsexed: 6 },
-      ],
-    };
+    const plan = besideOthersKept({ min: 21, max: 26 }, 23);
     const [{ act } = {}] = found(plan, "listless", "water-temperature");
     expect(act).toMatchObject({ do: "meet", condition: { wanted: { min: 20.5, max: 22 } } });
   });
 
   test("by other water of its own, where the others can be given none of it", () => {
-    const plan = {
-      tank,
-      water: { temperature: 24 },
-      groups: [
-        barbs,
-        { species: animal("warm", { "water.temperature": { kept: { min: 24, max: 28 } } }), unsexed: 6 },
-      ],
-    };
+    const plan = besideOthersKept({ min: 24, max: 28 }, 24);
     expect(found(plan, "listless", "water-temperature")).toMatchObject([{ act: { do: "rehouse" } }]);
   });
 

@@ -19,6 +19,16 @@ import { planOf } from "../judging";
 import { lieWithin, outcomeOf, rank } from "../ranks";
 import { choices, type Disputed, only, profileOf, without, worldsOf } from "../worlds";
 
+/** What is asked where nobody knows whether an animal lives alone, and a rule that may rule out needs it. */
+const livingUnknown = {
+  rule: "x-living",
+  of: 0,
+  trait: "social.living",
+  reason: "missing",
+  couldBe: "blocking",
+  decides: true,
+} as const;
+
 /** The traits of random species: one of them essential, one that a rule may do without. */
 const paths = ["space.cover", "water.oxygenNeed", "social.living", "temperament.shy"] as const;
 
@@ -283,16 +293,7 @@ describe("what is not known", () => {
     const verdict = assessPair(nobody, nobody, { rules: [blocks("x-living", ["social.living"])] });
     expect(verdict.outcome).toBe("undetermined");
     expect(verdict.bounds).toEqual({ atBest: "suitable", atWorst: "unsuitable" });
-    expect(verdict.open).toEqual([
-      {
-        rule: "x-living",
-        of: 0,
-        trait: "social.living",
-        reason: "missing",
-        couldBe: "blocking",
-        decides: true,
-      },
-    ]);
+    expect(verdict.open).toEqual([livingUnknown]);
   });
 
   test("of another trait does so where a rule needs it that may rule out: it was not even judged", () => {
@@ -383,14 +384,7 @@ describe("what is not known", () => {
     });
     const { open } = assessPlan(plan, { rules: [restricts, disputed, gasps, lacking] });
     expect(open).toEqual([
-      {
-        rule: "x-living",
-        of: 0,
-        trait: "social.living",
-        reason: "missing",
-        couldBe: "blocking",
-        decides: true,
-      },
+      livingUnknown,
       { rule: "x-oxygen", of: 0, reason: "outside-domain", couldBe: "blocking" },
       { rule: "x-lid", on: "tank.lid", reason: "not-given", couldBe: "restricting" },
       {

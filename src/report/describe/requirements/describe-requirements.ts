@@ -22,7 +22,8 @@ export interface RequirementDescribeOptions extends AdviceWritingOptions {
  * records is escaped in Markdown.
  *
  * @param plan The plan that they are of: its species are named.
- * @throws InvalidInputError for what are no requirements of this plan, what `assessPlan` refuses, an unknown format or unit system.
+ * @throws InvalidInputError for what are no requirements of this plan, what `assessPlan` refuses, an unknown format or unit
+ * system.
  *
  * @example
  * ```ts

@@ -1,5 +1,4 @@
 import type { Suspect } from "../../../advice";
-import type { Finding } from "../../../compatibility";
 import type { Condition } from "../../../plan";
 import { jointCondition } from "../../../plan/inner";
 import type { Block } from "../../layout";
@@ -60,9 +59,10 @@ function suspectTold(
 ): string {
   const [{ finding, explains, individual, act }, ...others] = alike;
   return words.suspects.suspect({
-    reason: isOfAmmonia(finding)
-      ? words.suspects.ammonia(named(alike.map((one) => one.finding.from)))
-      : clauseOf([finding, ...others.map((other) => other.finding)]),
+    reason:
+      act.do === "change-water"
+        ? words.suspects.ammonia(named(alike.map((one) => one.finding.from)))
+        : clauseOf([finding, ...others.map((other) => other.finding)]),
     signs: explains.length < seen ? explains.map((sign) => words.suspects.signs[sign]) : [],
     act: act.do,
     clause: asked ? clause(asked, ...alike.map((one) => conditionOf(one)?.of)) : "",
@@ -80,10 +80,6 @@ const conditionOf = ({ act }: Suspect): Condition | undefined =>
 
 /** By which rule a suspect is told, and of which group. */
 const askerOf = ({ finding }: Suspect): string => `${finding.rule} ${finding.from}`;
-
-/** Whether a finding is of animals that bear less ammonia and nitrite than others: what is told before they are bought. */
-const isOfAmmonia = (finding: Finding): boolean =>
-  finding.rule === "sensitive" && finding.measures?.to?.value === "ammonia-nitrite";
 
 /** Whether a condition leaves nothing that another does not. */
 function asksAsMuch(condition: Condition, other: Condition): boolean {
