@@ -51,7 +51,8 @@ export function wrapped(text: string, first: string, further: string): string {
 }
 
 /** A word that is longer than a line in pieces that are not; an address stays whole, or nobody could follow it. */
-const pieces = (word: string) => (word.includes("://") ? [word] : (word.match(/.{1,78}/gu) ?? [word]));
+const pieces = (word: string): readonly string[] =>
+  word.length <= 78 || word.includes("://") ? [word] : (word.match(/.{1,78}/gu) ?? [word]);
 
 /**
  * Text without line breaks, control characters or marks that turn the direction of reading. Joiners stay, since some

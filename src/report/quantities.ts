@@ -1,6 +1,7 @@
 import { finite, oneOf } from "../checks";
 import { decimal } from "../decimal";
 import { frozen } from "../frozen";
+import { onceOfEach } from "../made-once";
 import { convert } from "../units";
 import type { Figure, WriteQuantity } from "./figure";
 import type { Messages } from "./messages/messages";
@@ -178,6 +179,11 @@ interface NumberWriter {
   readonly text: (value: number) => string;
 }
 
+/** How a language writes numbers of at most no, one and two decimals. */
+const numberFormats = /* @__PURE__ */ onceOfEach((language: string) =>
+  [0, 1, 2].map((digits) => new Intl.NumberFormat(language, { maximumFractionDigits: digits })),
+);
+
 /** So many decimals below 10, one below 100, none from there on; or at least so many everywhere. */
 function numberWriter(language: string, decimals: number, always = 0): NumberWriter {
   const digitsOf = (value: number) => {
@@ -185,9 +191,7 @@ function numberWriter(language: string, decimals: number, always = 0): NumberWri
     if (size < 10) return decimals;
     return Math.max(always, size < 100 ? 1 : 0);
   };
-  const formats = [0, 1, 2].map(
-    (digits) => new Intl.NumberFormat(language, { maximumFractionDigits: digits }),
-  );
+  const formats = numberFormats(language);
   return {
     rounded: (value, how) => {
       const times = 10 ** digitsOf(value);

@@ -1,3 +1,5 @@
+import { onceOfEach } from "../../made-once";
+
 /** What several of a name are called: `guppies`, `neon tetras`, `blue forms of the red zebra`, `bronze corydoras`. */
 export function plural(name: string): string {
   const [first = name, ...further] = name.split(" of ");
@@ -16,7 +18,9 @@ export const them = (many: boolean) => verb(many, "it", "them");
 
 export const their = (many: boolean) => verb(many, "its", "their");
 
-const listed = (type: "conjunction" | "disjunction") => new Intl.ListFormat("en-GB", { type });
+const listed = /* @__PURE__ */ onceOfEach(
+  (type: "conjunction" | "disjunction") => new Intl.ListFormat("en-GB", { type }),
+);
 
 export const allOf = (items: readonly string[]) => listed("conjunction").format(items);
 

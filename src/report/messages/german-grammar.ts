@@ -1,3 +1,4 @@
+import { onceOfEach } from "../../made-once";
 import type { Figure } from "../figure";
 import { isUpperEnd } from "./sentences";
 
@@ -16,7 +17,9 @@ export const they = (many: boolean) => verb(many, "das Tier", "sie");
 
 export const measures = (many: boolean) => verb(many, "misst", "messen");
 
-const listed = (type: "conjunction" | "disjunction") => new Intl.ListFormat("de", { type });
+const listed = /* @__PURE__ */ onceOfEach(
+  (type: "conjunction" | "disjunction") => new Intl.ListFormat("de", { type }),
+);
 
 export const allOf = (items: readonly string[]) => listed("conjunction").format(items);
 
