@@ -47,6 +47,8 @@ const kinds: readonly Kept[] = records.flatMap((record) =>
   [undefined, ...Object.keys(record.forms ?? {})].map((form) => ({ record, form })),
 );
 const nameOf = ({ record: { id }, form = "" }: Kept) => `${id} ${form}`;
+const anyKind = anyOf(kinds, nameOf);
+const anyRecord = anyOf(records, ({ id }) => id);
 
 /** The traits of these on which the sources of a species differ. */
 const disputed = ({ record, form }: Kept, paths: readonly TraitPath[]): readonly TraitPath[] =>
@@ -71,13 +73,13 @@ function worldsOf(kept: readonly Kept[], paths: readonly TraitPath[]) {
  */
 const contested = (paths: readonly TraitPath[]): fc.Arbitrary<Kept> => {
   const open = kinds.filter((kept) => disputed(kept, paths).length > 0);
-  const own = anyOf(open.length > 0 ? open : kinds, nameOf);
+  const own = open.length > 0 ? anyOf(open, nameOf) : anyKind;
   const more = fc.record({
-    of: anyOf(records, ({ id }) => id),
+    of: anyRecord,
     paths: fc.subarray([...paths], { minLength: 1, maxLength: Math.min(2, paths.length) }),
   });
   const told = fc
-    .tuple(anyOf(kinds, nameOf), more)
+    .tuple(anyKind, more)
     .map(([{ record, form }, another]) => ({ record: withAnotherSource(record, another), form }));
   return fc.oneof({ weight: 1, arbitrary: own }, { weight: 2, arbitrary: told });
 };
@@ -85,7 +87,7 @@ const contested = (paths: readonly TraitPath[]): fc.Arbitrary<Kept> => {
 /** Two or more species, of which the first is contested; others may be the same one. */
 const keptBy = (paths: readonly TraitPath[], others: number): fc.Arbitrary<readonly Kept[]> => {
   const some = contested(paths);
-  const other = fc.oneof(anyOf(kinds, nameOf), some, fc.constant(undefined));
+  const other = fc.oneof(anyKind, some, fc.constant(undefined));
   return fc
     .tuple(some, fc.array(other, { minLength: others, maxLength: others }))
     .map(([first, further]) => [first, ...further.map((kept) => kept ?? first)]);
@@ -172,13 +174,15 @@ interface Stocked {
 }
 
 const stocked = (paths: readonly TraitPath[]): fc.Arbitrary<Stocked> =>
-  fc.constantFrom(1, 2).chain((others) =>
-    fc.record({
-      kept: keptBy(paths, others),
-      as: fc.array(animals, { minLength: others + 1, maxLength: others + 1 }),
-      tank: tanks,
-      water: waters,
-    }),
+  fc.oneof(
+    ...[1, 2].map((others) =>
+      fc.record({
+        kept: keptBy(paths, others),
+        as: fc.array(animals, { minLength: others + 1, maxLength: others + 1 }),
+        tank: tanks,
+        water: waters,
+      }),
+    ),
   );
 
 const planned = ({ kept, as, tank, water }: Stocked, profiles: readonly SpeciesProfile[]): Plan => ({
