@@ -3,6 +3,7 @@ import MarkdownIt from "markdown-it";
 import { describe, expect, test } from "vitest";
 import { allSpecies, speciesById } from "vivary/catalog";
 import { citationsOf, recordById } from "vivary/evidence";
+import { onceOfEachObject } from "../../../src/made-once";
 import { speciesPage, speciesPageIn } from "../../../src/report";
 import { germanPages } from "../../../src/report/de";
 import { applyForm, type SpeciesProfile } from "../../../src/species";
@@ -25,10 +26,10 @@ const everyKind = allSpecies.flatMap((profile) => [
 ]);
 
 /** What a page may be written from beside the profile, but for company, which takes time. */
-function evidenceOf({ id }: SpeciesProfile) {
+const evidenceOf = onceOfEachObject(({ id }: SpeciesProfile) => {
   const record = recordById(id);
   return { record, sources: record ? citationsOf(record) : [] };
-}
+});
 
 const broken = /undefined|NaN|Infinity|\[object/;
 
