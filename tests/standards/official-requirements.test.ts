@@ -1,11 +1,13 @@
 import { describe, expect, test } from "vitest";
 import { allSpecies } from "vivary/catalog";
 import carassiusAuratus from "vivary/catalog/carassius-auratus";
+import danioAlbolineatus from "vivary/catalog/danio-albolineatus";
 import danioRerio from "vivary/catalog/danio-rerio";
 import gnathonemusPetersii from "vivary/catalog/gnathonemus-petersii";
 import neocaridinaDavidi from "vivary/catalog/neocaridina-davidi";
 import paracheirodonInnesi from "vivary/catalog/paracheirodon-innesi";
 import potamotrygonMotoro from "vivary/catalog/potamotrygon-motoro";
+import pristellaMaxillaris from "vivary/catalog/pristella-maxillaris";
 import pterophyllumScalare from "vivary/catalog/pterophyllum-scalare";
 import { assessPlan } from "../../src/compatibility";
 import type { Group, Plan, PlannedTank } from "../../src/plan";
@@ -127,6 +129,23 @@ test("species that the German notes name", () => {
   expect(rowOf(rows, "germany/group/paracheirodon-innesi").answer).toBe("not-met");
   expect(rows.filter(({ id }) => id.startsWith("germany/front-edge/"))).toHaveLength(2);
   expect(rows.filter(({ id }) => id === "germany/home-aquarium")).toEqual([]);
+});
+
+/** FishBase, species table, version 06/2018: "in groups of 5 or more individuals; minimum aquarium size 60 cm (Ref. 51539)". */
+test.each([
+  [danioAlbolineatus, "line 9262"],
+  [pristellaMaxillaris, "line 25600"],
+])("four $id in 50 cm are fewer, and in a shorter tank, than the German notes ask", (species, line) => {
+  const rows = rowsOf([{ species, unsexed: 4 }], box(50, 30, 40));
+  for (const [id, least] of [
+    ["front-edge", 60],
+    ["group", 5],
+  ] as const)
+    expect(rowOf(rows, `germany/${id}/${species.id}`)).toMatchObject({
+      article: `Species table, column Comments, ${line}`,
+      asked: { min: least, max: least },
+      answer: "not-met",
+    });
 });
 
 test("a species that the German notes do not recommend for homes", () => {
