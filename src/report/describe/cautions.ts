@@ -45,7 +45,7 @@ export function cautions(verdict: Verdict, teller: Teller, messages: Messages): 
     from: lawAt(verdict, finding),
   }));
   return {
-    own: [...new Set(kinds.flatMap((alike) => told(alike, teller, messages)))],
+    own: [...new Set(kinds.flatMap((alike) => told(alike, verdict, teller, messages)))],
     general: usual.join(" "),
   };
 }
@@ -56,19 +56,26 @@ function lawAt({ parties }: Verdict, finding: Finding): string | undefined {
   return isOne && finding.from !== undefined ? parties[finding.from]?.id : undefined;
 }
 
-function told(alike: Alike, teller: Teller, messages: Messages): readonly string[] {
+/**
+ * How many entries in the law name the species that findings are about: those of a species once, however many groups of it
+ * there are. The entries of a form hold those of its species.
+ */
+function entriesOn(laws: readonly Finding[], { parties }: Verdict): number {
+  const most = new Map<string | undefined, number>();
+  for (const finding of laws) {
+    const id = finding.from === undefined ? undefined : parties[finding.from]?.id;
+    most.set(id, Math.max(most.get(id) ?? 0, entriesOf(finding) ?? 0));
+  }
+  return [...most.values()].reduce((sum, next) => sum + next, 0);
+}
+
+function told(alike: Alike, verdict: Verdict, teller: Teller, messages: Messages): readonly string[] {
   const hazards = alike.filter((finding) => isBy(finding, ["caution-hazards"]));
   if (hazards.length > 0) return [hazardsTold(hazards, messages, teller)];
   const laws = alike.filter((finding) => isBy(finding, ["caution-law"]));
   if (laws.length === 0) return [teller.findings(alike)];
   const { whom } = teller.named(laws.map(({ from }) => from));
-  const entries = laws.flatMap((finding) => entriesOf(finding) ?? []);
-  if (entries.length > 0)
-    return [
-      messages.lawsSomewhere(
-        whom,
-        entries.reduce((sum, next) => sum + next),
-      ),
-    ];
+  const entries = entriesOn(laws, verdict);
+  if (entries > 0) return [messages.lawsSomewhere(whom, entries)];
   return [...new Set(laws.map((finding) => teller.findings([finding])))];
 }

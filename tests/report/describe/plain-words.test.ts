@@ -282,6 +282,18 @@ test("what becomes of young is told once where those of one group alone are want
   expect(told(mixed).match(/Bolivian rams and platies eat the young of platies/g)).toHaveLength(1);
 });
 
+test("entries in the law are counted once of a species, however many groups of it there are", () => {
+  const grown = group("dojo loach", { unsexed: 2 });
+  const young = group("dojo loach", { juveniles: 4 });
+  const gold = group("gold dojo loach", { unsexed: 1 });
+  const law = (...groups: Group[]) => told(furnished(tank(120, 50), ...groups)).match(/Law: (\d+) entr/)?.[1];
+  expect(law(grown)).toBe(String(species("dojo loach").listings?.length));
+  expect(law(grown, young)).toBe(law(grown));
+  expect(law(grown, gold, young)).toBe(law(grown));
+  const ray = group("ocellate river stingray", { females: 1 });
+  expect(Number(law(grown, ray, young))).toBe(Number(law(grown)) + Number(law(ray)));
+});
+
 test("every law of the place is told, however many there are", () => {
   const ray = furnished(tank(300, 120), group("ocellate river stingray", { females: 1 }));
   const floridan = told({ ...ray, jurisdiction: ["us-florida"] });
