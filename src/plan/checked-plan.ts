@@ -100,7 +100,7 @@ export function measuredPlan(plan: Plan, parties = partiesOfGroups(plan.groups))
     water,
     parties,
     ...(offerings && { offerings }),
-    ...(jurisdiction && { jurisdiction }),
+    ...(jurisdiction && jurisdiction.length > 0 && { jurisdiction }),
   };
 }
 

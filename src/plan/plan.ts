@@ -118,7 +118,7 @@ export interface Plan {
   readonly offerings?: readonly Offering[] | undefined;
   /**
    * Where the tank stands, by some of `lawgivers`: `germany`, `us-florida`. Their laws are told, and with those of a part
-   * those of the whole. Absent: how many laws there are.
+   * those of the whole. Absent or empty: how many laws there are.
    */
   readonly jurisdiction?: readonly Lawgiver[] | undefined;
 }

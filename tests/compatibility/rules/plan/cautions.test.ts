@@ -88,16 +88,18 @@ test("each hazard to people is named", () => {
   expect(planBy(cautionHazards, [{ species: paracheirodonInnesi, unsexed: 1 }]).findings).toEqual([]);
 });
 
-/** What the laws of a place are told of a species. */
-const toldIn = (place: Lawgiver, species: SpeciesProfile) =>
+/** What the laws of some places are told of a species. */
+const toldInAll = (jurisdiction: readonly Lawgiver[] | undefined, species: SpeciesProfile) =>
   assessPlan(
     {
       tank: { base: { shape: "rectangle", length: 60, width: 30 } },
-      jurisdiction: [place],
+      ...(jurisdiction && { jurisdiction }),
       groups: [{ species, unsexed: 1 }],
     },
     { rules: [cautionLaw] },
   ).findings;
+
+const toldIn = (place: Lawgiver, species: SpeciesProfile) => toldInAll([place], species);
 
 test("laws that name the species are cited with instrument and date", () => {
   const listing = {
@@ -139,4 +141,16 @@ test("laws reach into the countries of their lawgiver: of the Union into its mem
   for (const place of ["switzerland", "japan", "us-florida", "australia-queensland"] as const)
     expect(toldIn(place, hypancistrusZebra)).toMatchObject([convention]);
   expect(toldIn("germany", hypancistrusZebra)).toMatchObject([convention, {}]);
+});
+
+test("a tank of which no place is named is told how many laws there are, by an empty list too", () => {
+  const counted = toldInAll(undefined, procambarusVirginalis);
+  expect(counted).toMatchObject([{ measures: { laws: { value: procambarusVirginalis.listings?.length } } }]);
+  expect(toldInAll([], procambarusVirginalis)).toEqual(counted);
+});
+
+test("a law that applies in two places of a plan is told once", () => {
+  expect(toldInAll(["germany", "eu"], procambarusVirginalis)).toEqual(
+    toldIn("germany", procambarusVirginalis),
+  );
 });
