@@ -10,5 +10,5 @@ export function ownGroup(
 ): Comparison | undefined {
   const own = fish.filter((some) => some.species.id === species);
   const count = own.reduce((sum, some) => sum + some.count, 0);
-  return count === 0 ? undefined : together([species], count, least);
+  return count === 0 ? undefined : together([species], [count], least);
 }

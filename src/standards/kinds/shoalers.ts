@@ -3,15 +3,16 @@ import { idsOf } from "../fishes/fish";
 import type { Comparison } from "../official-requirement";
 import type { SurveyedPlan } from "../surveyed-plan";
 
-/** Shoaling fish with their own kind: judged by the species of which there are fewest. */
+/** Shoaling fish with their own kind: of species of which there is one alone, that it is; else of all of them. */
 export function shoalers({ fish }: SurveyedPlan): Comparison | undefined {
   const livingOf = (some: (typeof fish)[number]) => some.species.social?.living?.value;
   const shoaling = idsOf(fish.filter((some) => livingOf(some) === "shoal"));
   const unknown = idsOf(fish.filter((some) => livingOf(some) === undefined));
-  const counts = shoaling.map((id) =>
-    fish.reduce((sum, some) => sum + (some.species.id === id ? some.count : 0), 0),
-  );
-  if (counts.length > 0) return together(shoaling, Math.min(...counts));
+  const countOf = (id: string) =>
+    fish.reduce((sum, some) => sum + (some.species.id === id ? some.count : 0), 0);
+  const alone = shoaling.filter((id) => countOf(id) === 1);
+  const told = alone.length > 0 ? alone : shoaling;
+  if (told.length > 0) return together(told, told.map(countOf));
   if (unknown.length === 0) return undefined;
   return {
     species: unknown,

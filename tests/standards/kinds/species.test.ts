@@ -68,13 +68,27 @@ describe("shoaling fish", () => {
   });
   const loner = { species: fishOfLength("loner", 6, { "social.living": "alone" }), unsexed: 1 };
 
-  test("are judged by the species of which there are fewest", () => {
-    expect(shoalers(surveyOf([shoaler("a", 10), shoaler("b", 1), loner]))).toMatchObject({
-      species: ["a", "b"],
+  test("of which there is one alone are named, and no others", () => {
+    expect(shoalers(surveyOf([shoaler("a", 10), shoaler("b", 1), loner, shoaler("c", 1)]))).toMatchObject({
+      species: ["b", "c"],
       has: { min: 1, max: 1 },
       answer: "not-met",
     });
-    expect(shoalers(surveyOf([shoaler("a", 10), loner]))?.answer).toBe("undetermined");
+    const two = [shoaler("a", 1), shoaler("a", 1)];
+    expect(shoalers(surveyOf(two))?.answer).toBe("undetermined");
+  });
+
+  test("that have company are left open, from the fewest of a species to the most", () => {
+    expect(shoalers(surveyOf([shoaler("a", 10), loner]))).toMatchObject({
+      has: { min: 10, max: 10 },
+      answer: "undetermined",
+    });
+    expect(shoalers(surveyOf([shoaler("a", 10), shoaler("b", 6), shoaler("a", 2)]))).toMatchObject({
+      species: ["a", "b"],
+      has: { min: 6, max: 12 },
+      answer: "undetermined",
+      open: { reason: "no-figure" },
+    });
   });
 
   test("are none where all others are known not to be", () => {

@@ -4,6 +4,7 @@ import balantiocheilosMelanopterus from "vivary/catalog/balantiocheilos-melanopt
 import carassiusAuratus from "vivary/catalog/carassius-auratus";
 import danioRerio from "vivary/catalog/danio-rerio";
 import neocaridinaDavidi from "vivary/catalog/neocaridina-davidi";
+import paracheirodonInnesi from "vivary/catalog/paracheirodon-innesi";
 import { readFolder, root } from "../../../../data/reading/files";
 import type { Group, Plan, PlannedTank } from "../../../../src/plan";
 import { describeRequirements, describeRequirementsIn, englishRequirements } from "../../../../src/report";
@@ -167,6 +168,16 @@ describe("every answer", () => {
     );
     expect(told(plan, "sweden/own-kind")).toContain("Asked: at least 2 animals. The plan: 10 animals.");
     expect(told(planOf([{ ...danios, unsexed: 1 }]), "sweden/own-kind")).toContain("The plan: 1 animal.");
+  });
+
+  test("of several shoaling fish only those that are alone are told to be", () => {
+    const alone = planOf([danios, { species: paracheirodonInnesi, unsexed: 1 }]);
+    expect(told(alone, "sweden/own-kind")).toMatch(/Not met \(the neon tetra\): .* The plan: 1 animal\./);
+    const shoals = planOf([danios, { species: paracheirodonInnesi, unsexed: 6 }]);
+    expect(told(shoals, "sweden/own-kind")).toMatch(
+      /Cannot be told \(zebra danios and neon tetras\): .* The plan: 6 to 10 animals\./,
+    );
+    expect(told(shoals, "sweden/own-kind", inGerman)).toContain("Im Plan: 6 bis 10 Tiere.");
   });
 
   test("from memory is told as such", () => {
