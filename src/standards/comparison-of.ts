@@ -1,4 +1,4 @@
-import type { Measurable } from "./jurisdiction";
+import type { Measurable, Requirement } from "./jurisdiction";
 import { bodyLengths } from "./kinds/body-lengths";
 import { frontEdge } from "./kinds/front-edge";
 import { hardnessFloor } from "./kinds/hardness-floor";
@@ -14,14 +14,18 @@ import { untold } from "./kinds/untold";
 import type { Comparison } from "./official-requirement";
 import type { SurveyedPlan } from "./surveyed-plan";
 
-/** What a rule says of a plan; undefined where it is not about it. */
-export function comparisonOf(rule: Measurable, plan: SurveyedPlan): Comparison | undefined {
+/** What a rule of a text about some animals says of a plan; undefined where it is not about it. */
+export function comparisonOf(
+  rule: Measurable,
+  plan: SurveyedPlan,
+  covers: Requirement["covers"] = "fish",
+): Comparison | undefined {
   switch (rule.kind) {
     case "least-volume":
       return leastVolume(rule, plan);
     case "litres-each-centimetre":
     case "litres-each-fish":
-      return summedLitres(rule, plan);
+      return summedLitres(rule, plan, covers);
     case "body-lengths":
       return bodyLengths(rule, plan);
     case "large-fish-floor":

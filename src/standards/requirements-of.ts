@@ -13,8 +13,8 @@ export function requirementsOf(
     requirements
       .filter(({ covers }) => isAbout(covers, plan))
       .flatMap(singlesOf)
-      .flatMap(({ rule, covers: _, id: requirement, note, ...said }) => {
-        const comparison = comparisonOf(rule, plan);
+      .flatMap(({ rule, covers, id: requirement, note, ...said }) => {
+        const comparison = comparisonOf(rule, plan, covers);
         if (!comparison) return [];
         return {
           id: `${id}/${requirement}`,

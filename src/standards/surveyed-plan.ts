@@ -10,6 +10,8 @@ export interface SurveyedPlan {
   /** °dH; absent where the plan does not give it. */
   readonly generalHardness?: number;
   readonly fish: readonly Fish[];
+  /** Whether animals live there that are no fish. */
+  readonly hasOthers: boolean;
 }
 
 /** A plan checked as `assessPlan` checks it, with its tank measured and its fish sized. */
@@ -25,5 +27,6 @@ export function surveyedPlan(plan: Plan): SurveyedPlan {
       const party = parties[index];
       return party ? fishOf(group, party.species) : [];
     }),
+    hasOthers: parties.some(({ species }) => species.taxonomy.kind !== "fish"),
   };
 }

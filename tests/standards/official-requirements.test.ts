@@ -199,10 +199,11 @@ test("a stingray in a round tank", () => {
   expect(rowOf(rows, "italy-turin/sphere").answer).toBe("undetermined");
 });
 
-test("without fish only what is asked of any tank is left", () => {
+test("without fish only what is asked of any tank, or of all animals, is left", () => {
   const rows = rowsOf([{ species: neocaridinaDavidi, unsexed: 20 }], box(40, 25, 25));
   expect(rows.map(({ id, answer }) => [id, answer])).toEqual([
     ["italy-milan/aquaria", "undetermined"],
+    ["italy-rome/litres", "undetermined"],
     ["italy-rome/least-volume", "not-met"],
     ["italy-rome/curved-walls", "met"],
     ["italy-turin/least-volume", "not-met"],

@@ -142,8 +142,8 @@ const texts: Readonly<Record<string, string>> = {
     "Der geltende Wortlaut liegt bei der Stadt Rom (Roma Capitale), deren Tierschutzamt zuständig ist.",
   "The volume of an aquarium is at least 2 L for each cm of the summed length of the animals.":
     "Das Volumen eines Aquariums beträgt mindestens 2 l für jeden cm der summierten Länge der Tiere.",
-  "How length is measured is not defined: total length is taken, of fish only. Whether the volume is that of the water or of the tank is not defined either.":
-    "Wie die Länge gemessen wird, ist nicht bestimmt: angesetzt wird die Gesamtlänge, und nur die der Fische. Ob das Volumen das des Wassers oder das des Beckens ist, ist auch nicht bestimmt.",
+  "How length is measured is not defined: total length is taken of fish, and what other animals add is left open. Whether the volume is that of the water or of the tank is not defined either.":
+    "Wie die Länge gemessen wird, ist nicht bestimmt: angesetzt wird bei Fischen die Gesamtlänge, und was andere Tiere beitragen, bleibt offen. Ob das Volumen das des Wassers oder das des Beckens ist, ist auch nicht bestimmt.",
   "An aquarium never holds less than 30 L of water.": "Ein Aquarium fasst nie weniger als 30 l Wasser.",
   "Filled as planned or filled to the rim: the text speaks of capacity.":
     "Gefüllt wie geplant oder bis zum Rand: der Wortlaut spricht vom Fassungsvermögen.",

@@ -1,16 +1,22 @@
 import { decimal } from "../../decimal";
 import { compared } from "../comparing/compared";
 import { missingLength } from "../fishes/missing";
-import type { LengthClass, OfKind } from "../jurisdiction";
+import type { LengthClass, OfKind, Requirement } from "../jurisdiction";
 import type { Asked, Comparison } from "../official-requirement";
 import type { SurveyedPlan } from "../surveyed-plan";
 
-/** So many litres for each centimetre or for each fish by classes of length, summed over all fish. */
+/**
+ * So many litres for each centimetre or for each fish by classes of length, summed over all fish. Of a text that covers
+ * other animals as well, and does not say how these are measured, only the lower end is known where there are any.
+ */
 export function summedLitres(
   rule: OfKind<"litres-each-centimetre" | "litres-each-fish">,
-  { fish, measures }: SurveyedPlan,
+  { fish, hasOthers, measures }: SurveyedPlan,
+  covers: Requirement["covers"] = "fish",
 ): Comparison | undefined {
-  if (fish.length === 0) return undefined;
+  const countsOthers = covers === "animals" && hasOthers;
+  const unknown = missingLength(fish, rule.by) ?? ({ reason: "no-figure" } as const);
+  if (fish.length === 0) return countsOthers ? { answer: "undetermined", open: unknown } : undefined;
   const litresOf = (length: number | undefined) => {
     const litres = length === undefined ? undefined : litresAt(rule.classes, length);
     if (litres === undefined || length === undefined) return undefined;
@@ -25,11 +31,10 @@ export function summedLitres(
   const max = needs.reduce((sum, need) => sum + need.count * (need.max ?? Number.POSITIVE_INFINITY), 0);
   const asked: Asked = {
     min: decimal(min),
-    ...(Number.isFinite(max) && { max: decimal(max) }),
+    ...(Number.isFinite(max) && !countsOthers && { max: decimal(max) }),
     unit: "L",
     by: rule.by,
   };
-  const unknown = missingLength(fish, rule.by) ?? { reason: "no-figure" };
   return compared(asked, measures(rule.of), unknown);
 }
 

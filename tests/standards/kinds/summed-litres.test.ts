@@ -103,7 +103,44 @@ test("a fish of unknown length leaves it open, and is named", () => {
   expect(summedLitres(swiss, surveyOf(groups, box(20, 20, 20)))?.answer).toBe("not-met"); // 8 L for 15 L
 });
 
+const shrimps = [{ species: animal("s", {}, { kind: "shrimp" }), unsexed: 20 }];
+
 test("without fish it says nothing", () => {
-  const shrimps = [{ species: animal("s", {}, { kind: "shrimp" }), unsexed: 20 }];
   expect(summedLitres(swiss, surveyOf(shrimps))).toBeUndefined();
+});
+
+describe("a text that sums up all animals", () => {
+  /** City of Rome, Regolamento comunale sulla tutela degli animali, Art. 51 (1). */
+  const roman = {
+    kind: "litres-each-centimetre",
+    classes: [{ litres: 2 }],
+    by: "present total length",
+    of: "water volume to gross volume",
+  } as const;
+  const ten = { species: fishOfLength("a", 2), unsexed: 10 };
+
+  test("is met by no tank for sure where shrimps live with the fish, and not met where it is too small for these", () => {
+    const both = surveyOf([ten, ...shrimps]);
+    expect(summedLitres(roman, both, "animals")).toMatchObject({
+      answer: "undetermined",
+      open: { reason: "no-figure" },
+    });
+    expect(summedLitres(roman, both, "animals")?.asked).toEqual({
+      min: 40,
+      unit: "L",
+      by: "present total length",
+    });
+    expect(summedLitres(roman, surveyOf([ten, ...shrimps], box(40, 30, 30)), "animals")?.answer).toBe(
+      "not-met",
+    );
+    expect(summedLitres(roman, both, "fish")?.answer).toBe("met");
+  });
+
+  test("is compared where all are fish, and left open where none is", () => {
+    expect(summedLitres(roman, surveyOf([ten]), "animals")?.answer).toBe("met");
+    expect(summedLitres(roman, surveyOf(shrimps), "animals")).toEqual({
+      answer: "undetermined",
+      open: { reason: "no-figure" },
+    });
+  });
 });

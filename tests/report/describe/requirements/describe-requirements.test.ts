@@ -170,6 +170,23 @@ describe("every answer", () => {
     expect(told(planOf([{ ...danios, unsexed: 1 }]), "sweden/own-kind")).toContain("The plan: 1 animal.");
   });
 
+  test("cannot be told: the length of shrimps beside fish, where a city counts all animals", () => {
+    const beside = planOf([
+      { ...danios, unsexed: 4 },
+      { species: neocaridinaDavidi, unsexed: 30 },
+    ]);
+    expect(told(beside, "italy-rome/litres")).toMatch(
+      /Cannot be told: .* Asked: at least 24 L, and more for what is not known, .* The plan: 54 L/,
+    );
+    const shrimps = planOf([{ species: neocaridinaDavidi, unsexed: 30 }]);
+    expect(told(shrimps, "italy-rome/litres")).toContain(
+      "summed length of the animals. The text states no figure by which to tell. Where it stands: Art. 51 (1); read.",
+    );
+    expect(told(shrimps, "italy-rome/litres", inGerman)).toContain(
+      "was andere Tiere beitragen, bleibt offen.",
+    );
+  });
+
   test("of several shoaling fish only those that are alone are told to be", () => {
     const alone = planOf([danios, { species: paracheirodonInnesi, unsexed: 1 }]);
     expect(told(alone, "sweden/own-kind")).toMatch(/Not met \(the neon tetra\): .* The plan: 1 animal\./);
