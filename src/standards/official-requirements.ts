@@ -13,8 +13,9 @@ import { surveyedPlan } from "./surveyed-plan";
  * Volumes in L, lengths in cm, floors in m², hardness in °dH; `has.of` says what was compared, `asked.by` which length
  * of the fish. At present a fish is as long as its group states, else as adults usually are; young of no stated length
  * may be of any length up to that. Where adult length counts, the young count as grown. Standard length is 0.80 to 0.85 of
- * total length. Only fish are measured: where a text sums up the length of all animals and others live with them, what is
- * asked has no upper end. Where one end of a span meets what is asked and the other does not, the answer is `depends`.
+ * total length; where the species' own share is known, from that share to the same, or to 0.85 if that is more. Only fish are
+ * measured: where a text sums up the length of all animals and others live with them, what is asked has no upper end. Where
+ * one end of a span meets what is asked and the other does not, the answer is `depends`.
  *
  * @throws InvalidInputError for what `assessPlan` refuses.
  *

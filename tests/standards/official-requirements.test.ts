@@ -4,6 +4,7 @@ import carassiusAuratus from "vivary/catalog/carassius-auratus";
 import danioAlbolineatus from "vivary/catalog/danio-albolineatus";
 import danioRerio from "vivary/catalog/danio-rerio";
 import gnathonemusPetersii from "vivary/catalog/gnathonemus-petersii";
+import macrognathusSiamensis from "vivary/catalog/macrognathus-siamensis";
 import neocaridinaDavidi from "vivary/catalog/neocaridina-davidi";
 import paracheirodonInnesi from "vivary/catalog/paracheirodon-innesi";
 import potamotrygonMotoro from "vivary/catalog/potamotrygon-motoro";
@@ -185,6 +186,18 @@ test("fish of ponds in Switzerland (Tierschutzverordnung, Annex 2 Table 8)", () 
   expect(rowOf(rows, "switzerland/pond-litres")).toMatchObject({
     species: ["carassius-auratus"],
     answer: "undetermined",
+  });
+});
+
+test("a spiny eel, which has hardly a tail fin, is measured by its own share in Switzerland", () => {
+  const { size } = macrognathusSiamensis;
+  const share = size?.standardShare?.value ?? Number.NaN;
+  expect(share).toBeGreaterThan(0.9);
+  const rows = rowsOf([{ species: macrognathusSiamensis, unsexed: 1, length: 22 }], box(60, 40, 40));
+  // 3 x 22 x 0.93 is 61.4 cm, where 3 x 22 x 0.85 were 56.1
+  expect(rowOf(rows, "switzerland/length")).toMatchObject({
+    asked: { min: 3 * 22 * share, max: 3 * 22 * share },
+    answer: "not-met",
   });
 });
 

@@ -16,9 +16,10 @@ export function fishOf(group: Group, species: SpeciesProfile): readonly Fish[] {
   if (species.taxonomy.kind !== "fish") return [];
   const { males = 0, females = 0, unsexed = 0, juveniles = 0, length: stated } = group;
   const adult = species.size?.adultLength?.value;
+  const share = species.size?.standardShare?.value;
   const some = (count: number, young: boolean, sex?: Sex): readonly Fish[] =>
     count > 0
-      ? [{ species, count, young, lengths: lengthsOf({ ...(sex && { sex }), young, stated, adult }) }]
+      ? [{ species, count, young, lengths: lengthsOf({ ...(sex && { sex }), young, stated, adult, share }) }]
       : [];
   return [
     ...some(males, false, "male"),

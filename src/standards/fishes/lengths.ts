@@ -17,34 +17,47 @@ interface Sized {
   readonly stated?: number | undefined;
   /** The adult lengths of its species. */
   readonly adult?: readonly AdultLength[] | undefined;
+  /** Standard length as a share of total length, where the species' own is known. */
+  readonly share?: number | undefined;
 }
 
 /**
  * The lengths of a fish. At present: as planned, else what adults of its sex usually reach, and for young anything up
  * to that. Adult: from the usual to the greatest, since no text says which it means; at least the planned one.
  */
-export function lengthsOf({ sex, young, stated, adult }: Sized): Lengths {
+export function lengthsOf({ sex, young, stated, adult, share }: Sized): Lengths {
   const known = adult && lengthsOfSex(adult, sex);
   const usual = known && lengthsMeant(known, "usual");
   const least = young ? 0 : undefined;
   return {
-    ...(stated !== undefined && presentLengths({ min: stated, max: stated })),
+    ...(stated !== undefined && presentLengths({ min: stated, max: stated }, share)),
     ...(stated === undefined &&
       usual && {
         "present total length": spanOf(
           usual.map(({ total }) => total),
           least,
         ),
-        "present standard length": spanOf(usual.map(standardOf), least),
+        "present standard length": spanOf(
+          usual.map((length) => standardOf(length, share)),
+          least,
+        ),
       }),
     ...(known && usual && { "adult total length": adultLength(usual, known, stated) }),
   };
 }
 
-function presentLengths(total: Range): Lengths {
-  const standard = { min: standardLength(total.min).min, max: standardLength(total.max).max };
-  return { "present total length": total, "present standard length": standard };
+function presentLengths(total: Range, share: number | undefined): Lengths {
+  return { "present total length": total, "present standard length": withoutTail(total, share) };
 }
+
+/**
+ * By the species' own share where it is known; but never surely shorter than fishes with a tail fin of common size, since
+ * that share is of few fish, and tails differ between the sexes.
+ */
+const withoutTail = ({ min, max }: Range, share: number | undefined): Range => ({
+  min: standardLength(min, share).min,
+  max: Math.max(standardLength(max, share).max, standardLength(max).max),
+});
 
 function adultLength(usual: readonly AdultLength[], known: readonly AdultLength[], stated = 0): Range {
   const { min } = spanOf(usual.map(({ total }) => total));
@@ -53,9 +66,9 @@ function adultLength(usual: readonly AdultLength[], known: readonly AdultLength[
 }
 
 /** Without the tail fin; the disc of a ray has none. */
-function standardOf({ length, measure, total }: AdultLength): Range {
+function standardOf({ length, measure, total }: AdultLength, share: number | undefined): Range {
   if (measure === "SL" || measure === "disc") return { min: length, max: length };
-  return { min: standardLength(total.min).min, max: standardLength(total.max).max };
+  return withoutTail(total, share);
 }
 
 function spanOf(spans: readonly Range[], least?: number): Range {

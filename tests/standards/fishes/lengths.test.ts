@@ -51,6 +51,43 @@ describe("at present", () => {
   });
 });
 
+describe("a fish whose own share of standard length is known", () => {
+  /** A knifefish, nearly all of it body. */
+  const share = 0.982;
+
+  test("is as long without its tail fin as that share says, stated or usual, young or grown", () => {
+    for (const { min, max } of [
+      lengthsOf({ young: false, stated: 30, share })["present standard length"],
+      lengthsOf({ young: false, adult: adults(30), share })["present standard length"],
+    ].map((span) => span ?? { min: Number.NaN, max: Number.NaN })) {
+      expect(min).toBeCloseTo(29.46, 10);
+      expect(max).toBeCloseTo(29.46, 10);
+    }
+    const young = lengthsOf({ young: true, adult: adults(30), share })["present standard length"];
+    expect(young?.min).toBe(0);
+    expect(young?.max).toBeCloseTo(29.46, 10);
+  });
+
+  test("with a long tail may be shorter than most, and is not surely so: the next one's tail may be shorter", () => {
+    expect(lengthsOf({ young: false, stated: 10, share: 0.65 })["present standard length"]).toEqual({
+      min: 6.5,
+      max: 8.5, // 0.85 of total length
+    });
+  });
+
+  test("is measured with its tail fin as without that share", () => {
+    const { "present total length": total, "adult total length": adult } = lengthsOf({
+      young: false,
+      adult: adults(30, 40),
+      share,
+    });
+    expect([total, adult]).toEqual([
+      { min: 30, max: 30 },
+      { min: 30, max: 40 },
+    ]);
+  });
+});
+
 describe("grown", () => {
   test("a fish lies between usual and greatest, whatever it is now", () => {
     for (const stated of [undefined, 5]) {

@@ -103,7 +103,7 @@ describe("every answer", () => {
       base: { shape: "rectangle", length: 10, width: 9.8 },
     });
     expect(told(short, "switzerland/length")).toContain(
-      "- Depends: The tank is at least 3 body lengths of the largest fish long. Asked: 9.6 to 10.2 cm,",
+      "- Depends: The tank is at least 3 body lengths of the largest fish long. Asked: 9.8 to 10.2 cm,",
     );
     expect(told(short, "switzerland/length")).toContain(
       "It depends on how long the fish are without the tail fin: at one end it is met, at the other not.",
