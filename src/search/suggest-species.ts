@@ -69,7 +69,8 @@ export interface SuggestOptions {
  */
 export function suggestSpecies(typed: string, options: SuggestOptions = {}): readonly Suggestion[] {
   const spelt = spellings(typedName(typed, "typed"));
-  const [wanted, single] = [spelt.map(typedIn), spelt.map((spelling) => typedIn(ofOne(spelling)))];
+  const wanted = spelt.map(typedIn);
+  const single = spelt.map(ofOne).flatMap((one) => (spelt.includes(one) ? [] : [typedIn(one)]));
   const { most = 10, languages: asked, ...others } = objectOf(options, "options");
   refuseOthers(others);
   wholeNumber(most, "options.most");
@@ -81,7 +82,7 @@ export function suggestSpecies(typed: string, options: SuggestOptions = {}): rea
   const isFound = () => [...found.values()].some(({ match }) => match.rank < withinWord);
   gather(found, entries, (entry) => bestOf(wanted, (one) => matchOf(one, entry, entry.as)));
   const asTyped = [...found].filter(([, { match }]) => match.rank < withinWord);
-  if (single.some(({ letters }, index) => letters !== wanted[index]?.letters)) {
+  if (single.length > 0) {
     const fits = asTyped.length > 0 ? hasWords : () => true;
     gather(found, entries, (entry) =>
       bestOf(single, (one) => (fits(one, entry) ? matchOf(one, entry, entry.as) : undefined)),
@@ -89,7 +90,9 @@ export function suggestSpecies(typed: string, options: SuggestOptions = {}): rea
     for (const [key, one] of asTyped) found.set(key, one);
   }
   if (!isFound())
-    gather(found, entries, (entry) => bestOf(single, (one) => nearMatchOf(one, entry, entry.as)));
+    gather(found, entries, (entry) =>
+      bestOf([...wanted, ...single], (one) => nearMatchOf(one, entry, entry.as)),
+    );
   return withoutNeedlessForms(found)
     .map((one) => ({ ...one, shown: shownName(one.bearer, given.length > 0 ? given : languages) }))
     .sort(byFit)
