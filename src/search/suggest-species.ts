@@ -50,9 +50,9 @@ export interface SuggestOptions {
 /**
  * The species that may be meant by what somebody is typing, the best first, those that fit alike by name. Case, accents,
  * apostrophes, spaces and hyphens do not matter, ä, ö and ü are found as ae, oe and ue as well, `L46` as `L046`, and words
- * by their English plurals. Where no name or word of one
- * begins as typed, names of four letters or more are found with one slip of the finger, of eight or more with two. A form is
- * given where its own name fits better than those of its species.
+ * by their English plurals, behind those that fit as typed. Where no name or word of one
+ * begins as typed, names of four letters or more are found with one slip of the finger, of eight or more with two; none by a
+ * text with a number in it. A form is given where its own name fits better than those of its species.
  *
  * @param typed - At most 200 characters; nothing is found by none.
  * @throws InvalidInputError for anything but a text, for a longer one, for a `most` below 1, and for languages that are none.
@@ -85,7 +85,7 @@ export function suggestSpecies(typed: string, options: SuggestOptions = {}): rea
   if (single.length > 0) {
     const fits = asTyped.length > 0 ? hasWords : () => true;
     gather(found, entries, (entry) =>
-      bestOf(single, (one) => (fits(one, entry) ? matchOf(one, entry, entry.as) : undefined)),
+      behind(bestOf(single, (one) => (fits(one, entry) ? matchOf(one, entry, entry.as) : undefined))),
     );
     for (const [key, one] of asTyped) found.set(key, one);
   }
@@ -107,6 +107,10 @@ export function suggestSpecies(typed: string, options: SuggestOptions = {}): rea
 
 /** The rank of a name that has what was typed within a word only: it may as well be misspelt. */
 const withinWord = 3;
+
+/** A match of one, where several were typed: of its rank it comes behind the names that were typed, forms among them. */
+const behind = (match: Match | undefined): Match | undefined =>
+  match && { rank: match.rank, finer: match.finer + 2 };
 
 interface Found {
   readonly bearer: Bearer;
