@@ -109,10 +109,26 @@ test("a word with s at its end is one that begins so, and several of what it nam
 
 test("what was typed comes before that of which it would be several", () => {
   // "neons" begins Neonsalmler, and "wels" ends Antennenwels; a wel is within the jewel cichlid.
-  const german = { ...everyone, languages: [de] };
-  expect(idsOf("Neons", german)[0]).toBe("paracheirodon-innesi");
-  const ids = idsOf("Wels", german);
+  expect(idsOf("Neons", everyoneInGerman)[0]).toBe("paracheirodon-innesi");
+  const ids = idsOf("Wels", everyoneInGerman);
   expect(ids.indexOf("ancistrus-cirrhosus")).toBeLessThan(ids.indexOf("anomalochromis-thomasi"));
+});
+
+test.each([
+  ["Schnecken", "snail"],
+  ["Krebse", "crayfish"],
+  ["Flusskrebse", "crayfish"],
+  ["Garnelen", "shrimp"],
+] as const)("%s finds every %s", (typed, kind) => {
+  const ids = allSpecies.flatMap(({ id, taxonomy }) => (taxonomy.kind === kind ? [id] : []));
+  expect(idsOf(typed, everyoneInGerman)).toEqual(expect.arrayContaining(ids));
+});
+
+test.each([
+  ["Kugelfische", "carinotetraodon-travancoricus"],
+  ["Grundeln", "brachygobius-doriae"],
+])("%s finds %s first", (typed, id) => {
+  expect(idsOf(typed, everyoneInGerman)[0]).toBe(id);
 });
 
 test.each(["L46", "L046", "L 046", "l-46", "L04"])(
