@@ -120,12 +120,13 @@ function pathOf(text: string): readonly (string | number)[] {
     .map((part) => (/^\d+$/.test(part) ? Number(part) : part));
 }
 
-/** A value as a message shows it: texts in quotes, so that `"7"` is not 7. */
+/** A value as a message shows it: texts in quotes, so that `"7"` is not 7, and neither is `7n`. */
 function shown(found: unknown): string {
   if (typeof found === "string") return `"${shortened(found)}"`;
   if (found === undefined) return "nothing";
   if (typeof found === "function") return "a function";
-  if (typeof found !== "object" || found === null) return String(found);
+  if (typeof found === "bigint") return shortened(`${found}n`);
+  if (typeof found !== "object" || found === null) return shortened(String(found));
   try {
     return shortened(JSON.stringify(found) ?? "nothing");
   } catch {

@@ -30,7 +30,7 @@ describe("a problem in words", () => {
     { found: Number.NaN, shown: "NaN" },
     { found: false, shown: "false" },
     { found: "false", shown: '"false"' },
-    { found: 7n, shown: "7" },
+    { found: 7n, shown: "7n" },
     { found: Symbol("seven"), shown: "Symbol(seven)" },
     { found: () => 7, shown: "a function" },
     { found: [7], shown: "[7]" },
@@ -44,6 +44,8 @@ describe("a problem in words", () => {
   test.each([
     { part: "a text", parts: { found: huge } },
     { part: "a list", parts: { found: Array.from({ length: 20_000 }, () => "word") } },
+    { part: "a big integer", parts: { found: 10n ** 1000n } },
+    { part: "a symbol", parts: { found: Symbol(huge) } },
     { part: "one key of the path", parts: { path: [huge] } },
     { part: "a deep path", parts: { path: Array.from({ length: 20_000 }, (_, index) => index) } },
     { part: "the list of what would do", parts: { expected: huge } },
