@@ -90,12 +90,22 @@ export function matchOf(typed: Typed, name: Searched, as: NameKind): Match | und
 }
 
 /** 1 for its beginning, 2 for beginnings of words, 3 for within. */
-function wayOf({ letters, parts }: Typed, name: Searched): number | undefined {
+function wayOf(typed: Typed, name: Searched): number | undefined {
+  const { letters, parts } = typed;
   const at = name.letters.indexOf(letters);
   if (at === 0) return 1;
   if (at > 0 && beginsWord(letters, name)) return 2;
   if (parts.length > 1 && parts.every((part) => beginsWord(part, name))) return 2;
-  return at > 0 && letters.length >= leastWithin ? 3 : undefined;
+  return at > 0 && letters.length >= leastWithin && isWithin(typed, name, at) ? 3 : undefined;
+}
+
+/** Whether a name has what was typed, from a place on, with no word that begins within it but where one was typed. */
+function isWithin({ letters, words }: Typed, name: Searched, from: number): boolean {
+  for (let at = from; at > 0; at = name.letters.indexOf(letters, at + 1)) {
+    if (name.words.every((word) => word <= at || word >= at + letters.length || words.includes(word - at)))
+      return true;
+  }
+  return false;
 }
 
 function beginsWord(letters: string, name: Searched): boolean {

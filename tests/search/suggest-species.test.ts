@@ -114,6 +114,15 @@ test("what was typed comes before that of which it would be several", () => {
   expect(ids.indexOf("ancistrus-cirrhosus")).toBeLessThan(ids.indexOf("anomalochromis-thomasi"));
 });
 
+test("letters that meet by chance where two words do make no match", () => {
+  // Corydoras aeneus has sae, common otocinclus mono, glass catfish scat.
+  expect(idsOf("sae", everyone)).not.toContain("osteogaster-aenea");
+  expect(idsOf("mono", everyone)).not.toContain("otocinclus-vittatus");
+  expect(suggestSpecies("scat", everyone).filter(({ rank }) => rank === 3)).toStrictEqual([]);
+  // Typed with the space between them they may begin within a word.
+  expect(idsOf("fin molly")).toContain("poecilia-latipinna");
+});
+
 test.each([
   ["Schnecken", "snail"],
   ["Krebse", "crayfish"],
