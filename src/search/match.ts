@@ -63,6 +63,9 @@ export const ofOne = (spelling: string): string =>
     .replaceAll(/(?<=\p{L}(?:s|x|z|ch|sh))es(?!\p{L})/gu, "")
     .replaceAll(/(?<=\p{L}{2}[^su ])s(?!\p{L})/gu, "");
 
+/** A spelling without a fish at its end, which people say behind names that have none: `betta fish` as `betta`. */
+export const withoutFish = (spelling: string): string => spelling.replace(/ fish$/, "");
+
 /** The best match of several spellings of what was typed. */
 export function bestOf(
   spellings: readonly Typed[],
@@ -119,6 +122,11 @@ export function hasWords({ letters }: Typed, name: Searched): boolean {
   return name.words.some(
     (word) => name.letters.startsWith(letters, word) && ends.includes(word + letters.length),
   );
+}
+
+/** Whether a name is what was typed, or ends on it as on a word of its own: what it is called, as all tetras are. */
+export function endsOn({ letters }: Typed, name: Searched): boolean {
+  return name.letters.endsWith(letters) && name.words.includes(name.letters.length - letters.length);
 }
 
 /** Fewer letters stand within too many names. */

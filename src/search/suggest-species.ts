@@ -12,7 +12,18 @@ import {
   scientificEntries,
 } from "./entries";
 import en from "./languages/en";
-import { bestOf, hasWords, type Match, matchOf, nearMatchOf, ofOne, ranked, typedIn } from "./match";
+import {
+  bestOf,
+  endsOn,
+  hasWords,
+  type Match,
+  matchOf,
+  nearMatchOf,
+  ofOne,
+  ranked,
+  typedIn,
+  withoutFish,
+} from "./match";
 import type { NameKind, SearchNames } from "./names";
 
 /** A species that may be meant by what was typed. */
@@ -50,7 +61,7 @@ export interface SuggestOptions {
 /**
  * The species that may be meant by what somebody is typing, the best first, those that fit alike by name. Case, accents,
  * apostrophes, spaces and hyphens do not matter, ä, ö and ü are found as ae, oe and ue as well, `L46` as `L046`, and words
- * by their English plurals, behind those that fit as typed. Where no name or word of one
+ * by their English plurals, behind those that fit as typed; `betta fish` is found as `betta`. Where no name or word of one
  * begins as typed, names of four letters or more are found with one slip of the finger, of eight or more with two; none by a
  * text with a number in it. A form is given where its own name fits better than those of its species.
  *
@@ -89,6 +100,11 @@ export function suggestSpecies(typed: string, options: SuggestOptions = {}): rea
     );
     for (const [key, one] of asTyped) found.set(key, one);
   }
+  const named = spelt.map((spelling) => typedIn(withoutFish(ofOne(spelling))));
+  if (!isFound())
+    gather(found, entries, (entry) =>
+      bestOf(named, (one) => (endsOn(one, entry) ? matchOf(one, entry, entry.as) : undefined)),
+    );
   if (!isFound())
     gather(found, entries, (entry) =>
       bestOf([...wanted, ...single], (one) => nearMatchOf(one, entry, entry.as)),

@@ -124,6 +124,24 @@ test("letters that meet by chance where two words do make no match", () => {
 });
 
 test.each([
+  ["betta fish", "betta"],
+  ["koi fish", "koi"],
+  ["discus fish", "discus"],
+  ["neon fish", "neon"],
+  ["guppy fishes", "guppy"],
+])("%s finds first what %s does", (typed, name) => {
+  expect(idsOf(typed)[0]).toBe(idsOf(name)[0]);
+});
+
+test("a fish is left off where no name has it alone", () => {
+  expect(idsOf("gold fish")).toStrictEqual(idsOf("goldfish"));
+  expect(idsOf("fish", everyone).length).toBeGreaterThan(5);
+  expect(idsOf("tetra fish", everyone)).not.toContain("danio-rerio");
+  // A clown loach is called a loach: no clown fish of the sea is here.
+  expect(idsOf("clown fish")).not.toContain("chromobotia-macracanthus");
+});
+
+test.each([
   ["Schnecken", "snail"],
   ["Krebse", "crayfish"],
   ["Flusskrebse", "crayfish"],
