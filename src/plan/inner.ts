@@ -18,7 +18,7 @@ export {
 } from "./facts/condition";
 export { factUnits } from "./facts/fact-units";
 export { factLabels } from "./facts/facts";
-export { isFact, isReading, type PlanReadings, readPlan, traitsOfFacts } from "./facts/read-fact";
+export { isFact, isReading, type PlanReadings, readPlan } from "./facts/read-fact";
 export { headcount } from "./headcount";
 export { kinOf, mayHave } from "./kin";
 export { type CheckedParty, isSameParty, partiesOfGroups, speciesOf } from "./party";

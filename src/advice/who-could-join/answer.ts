@@ -1,4 +1,5 @@
 import type { Finding, OpenQuestion, Outcome, Weight } from "../../compatibility";
+import { decides } from "../../compatibility/inner";
 import type { Condition, Wanted } from "../../plan";
 import type { Said } from "./newcomer";
 
@@ -56,8 +57,8 @@ export function gravityOf(weight: Weight, couldBe: Weight | undefined): number {
   return weight === "restricting" ? 1 : 0;
 }
 
-/** What nobody knows of a newcomer is as grave as what nobody can tell in advance. */
-export const gravityOfMissing = 2;
+/** What nobody knows is as grave as what nobody can tell in advance, where the outcome hangs on it. */
+export const gravityOfOpen = (question: OpenQuestion): number => (decides(question) ? 2 : 0);
 
 /** The first of the gravest, if it is graver than is passed over. */
 export function gravest<Each>(

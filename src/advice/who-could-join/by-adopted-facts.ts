@@ -1,13 +1,10 @@
-import type { OpenQuestion } from "../../compatibility";
 import type { Joinable, Joined, Told } from "../../compatibility/inner";
-import { frozen } from "../../frozen";
 import type { Group } from "../../plan";
 import {
   type Answer,
   type Before,
   gravest,
   gravityOf,
-  gravityOfMissing,
   isNewlyDenied,
   isPromise,
   keeps,
@@ -27,12 +24,6 @@ export function byAdoptedFacts(plan: Joinable, group: Group, before: Before): An
   if (keeps(before.outcome, outcome)) return unlessDenied(joined, before);
   const about = joined.told.filter(({ standing }) => standing.from !== undefined && standing.state !== "met");
   const grave = gravest(about, gravityOfTold, mostBesides(before.outcome));
-  if (!grave || gravityOfTold(grave) < gravityOfMissing) {
-    const missing = joined.missing();
-    const [question, ...others] = missing ?? [];
-    if (!missing || others.some((other) => !isSame(question, other))) return undefined;
-    if (question) return { because: frozen(question), outcome, said: [], met: [], unmet: [] };
-  }
   if (grave) return { because: grave.finding(), outcome, said: [], met: [], unmet: [] };
   return isPromise(before.outcome) ? undefined : unlessDenied(joined, before);
 }
@@ -49,9 +40,6 @@ function unlessDenied(joined: Joined, before: Before): Answer {
 
 const gravityOfTold = ({ standing: { answer } }: Told): number =>
   gravityOf(answer.weight, "couldBe" in answer ? answer.couldBe : undefined);
-
-const isSame = (one: OpenQuestion | undefined, other: OpenQuestion) =>
-  JSON.stringify(one) === JSON.stringify(other);
 
 /** What is said of a group that may join. */
 export function answerOf({ outcome, told }: Joined): Answer {

@@ -1,7 +1,7 @@
 import { type AssessOptions, assessPlan, type Finding, type OpenQuestion } from "../../compatibility";
 import type { Joinable, Told } from "../../compatibility/inner";
 import { type Group, isMet, type Plan } from "../../plan";
-import { type Answer, gravest, gravityOf, gravityOfMissing, isOfPlace } from "./answer";
+import { type Answer, gravest, gravityOf, gravityOfOpen, isOfPlace } from "./answer";
 import { answerOf } from "./by-adopted-facts";
 import { conditionsOf } from "./by-verdicts";
 
@@ -23,10 +23,9 @@ export function byItself(empty: Plan, quick: Joinable, group: Group, options: As
 /** @param plan - That of the group alone. */
 function byItsVerdict(plan: Plan, options: AssessOptions): Answer {
   const { outcome, findings, met, open } = assessPlan(plan, options);
-  const missing = outcome === "undetermined" ? open.filter(({ reason }) => reason === "missing") : [];
   const because = gravest<Finding | OpenQuestion>(
-    [...findings, ...missing],
-    (told) => ("weight" in told ? gravityOfFinding(told, plan) : gravityOfMissing),
+    [...findings, ...open],
+    (told) => ("weight" in told ? gravityOfFinding(told, plan) : gravityOfOpen(told)),
     0,
   );
   return {

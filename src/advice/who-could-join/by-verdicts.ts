@@ -5,7 +5,7 @@ import {
   type Before,
   gravest,
   gravityOf,
-  gravityOfMissing,
+  gravityOfOpen,
   isNewlyDenied,
   isPromise,
   keeps,
@@ -62,11 +62,11 @@ function reasonAgainst(before: Planner, joined: Planner): Finding | OpenQuestion
 /** What a verdict tells of a group. */
 const toldOf = (verdict: Verdict, group: number): readonly (Finding | OpenQuestion)[] => [
   ...verdict.findings.filter(({ from, to }) => from === group || to === group),
-  ...verdict.open.filter(({ reason, of }) => reason === "missing" && of === group),
+  ...verdict.open.filter(({ of }) => of === group),
 ];
 
 function gravityOfTold(told: Finding | OpenQuestion): number {
-  if ("reason" in told) return told.reason === "missing" ? gravityOfMissing : 0;
+  if ("reason" in told) return gravityOfOpen(told);
   return gravityOf(told.weight, told.weight === "advisory" ? told.couldBe : undefined);
 }
 

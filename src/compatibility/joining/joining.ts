@@ -1,24 +1,16 @@
 import { frozen } from "../../frozen";
 import type { Group, Plan } from "../../plan";
-import {
-  changedFacts,
-  checkedPlanToFill,
-  isSameParty,
-  partiesOfGroups,
-  traitsOfFacts,
-} from "../../plan/inner";
-import type { TraitPath } from "../../species";
+import { changedFacts, checkedPlanToFill, isSameParty, partiesOfGroups } from "../../plan/inner";
 import type { AssessOptions } from "../assess/assess-options";
 import { assessPlanWith } from "../assess/assess-plan";
 import { whetherTheyMeet } from "../assess/judged-plan";
 import type { Judgement } from "../engine/answers/judgement";
-import type { OpenQuestion } from "../engine/answers/questions";
 import { couldBe, type PlanSubjects, type Standing } from "../engine/answers/standing";
 import { pairJudge } from "../engine/judge-pair";
 import { planJudge } from "../engine/judge-plan";
 import { decisiveTraits } from "../engine/rule/decisive-traits";
 import { type AssessWith, isPairRule, type PlanRule, type Rule } from "../engine/rule/rule";
-import { isKnownBy, isMissing, type Subject, subjectOf } from "../engine/sides/subject";
+import { isKnownBy, type Subject, subjectOf } from "../engine/sides/subject";
 import { outcomeOf } from "../verdict/outcome-of";
 import type { Finding, Outcome } from "../verdict/verdict";
 import { type AdoptedJudge, adoptedJudge, casesAmong, casesOf, isOfFew } from "./adopted-judge";
@@ -31,10 +23,6 @@ export interface Joined {
    * newcomer out, no more than the first of them says up to that.
    */
   readonly told: readonly Told[];
-  /**
-   * What is open of the newcomer since nobody knows a trait; undefined where more than these rules would have to be asked.
-   */
-  readonly missing: () => readonly OpenQuestion[] | undefined;
 }
 
 /** What a rule says on the adopted facts. */
@@ -159,7 +147,7 @@ function joinedBy(joined: PlanSubjects, before: Before): Joined | undefined {
   for (const rule of before.blocking) {
     const saying = sayingOf(rule);
     if (saying === undefined) return undefined;
-    if (saying.rulesOut) return { outcome: "unsuitable", told: saying.told, missing: () => undefined };
+    if (saying.rulesOut) return { outcome: "unsuitable", told: saying.told };
     said.set(rule, saying);
   }
   const all = before.rules.flatMap((rule) => said.get(rule) ?? sayingOf(rule) ?? []);
@@ -167,7 +155,7 @@ function joinedBy(joined: PlanSubjects, before: Before): Joined | undefined {
   const others = all.flatMap((saying) => saying.others);
   const outcome = outcomeOf([...others, ...told.map(({ standing }) => standing)]);
   if (outcome === undefined) return undefined;
-  return { outcome, told, missing: () => missingOf(newcomer, joined, before.by) };
+  return { outcome, told };
 }
 
 /** What each rule says of a plan with a newcomer; undefined where it may rule out and cannot tell. */
@@ -237,26 +225,4 @@ function toldBy(
     standing,
     finding: () => frozen(whole().flatMap(({ findings }) => findings)[place()] as Finding),
   };
-}
-
-/** What is open of a newcomer since nobody knows a trait. */
-function missingOf(
-  newcomer: Subject,
-  joined: PlanSubjects,
-  by: AssessWith,
-): readonly OpenQuestion[] | undefined {
-  const lacks = (trait: TraitPath) => isMissing(newcomer.reading(trait));
-  if (traitsOfFacts.some(lacks)) return undefined; // A condition may look at it, whichever rule asks for that.
-  const looksAt = ({ needs, uses, sums }: Rule) =>
-    [needs?.from, needs?.to, uses?.from, uses?.to].some((traits) => traits?.some(lacks)) ||
-    (sums?.restsOn([newcomer]).some(({ trait }) => lacks(trait)) ?? false);
-  return by.rules
-    .filter(looksAt)
-    .flatMap((rule) =>
-      casesOf(rule, joined.subjects)
-        .filter((sides) => sides.includes(newcomer) || !isOfFew(rule))
-        .flatMap((sides) => judgedWhole(rule, sides, joined, by)),
-    )
-    .flatMap(({ open }) => open)
-    .filter(({ reason, of }) => reason === "missing" && of === newcomer.index);
 }

@@ -3,8 +3,8 @@ import { filterCapacity } from "../../load";
 import type { CheckedPlan } from "../checked-plan";
 import type { Numbers } from "../kin";
 import type { PlannedFilter } from "../plan";
-import { hasSettlingCompany, settlingBy } from "./company";
-import { offeringsFor, takenBy } from "./offerings";
+import { hasSettlingCompany, type settlingBy } from "./company";
+import { offeringsFor, type takenBy } from "./offerings";
 import type { TraitReader } from "./trait-reader";
 
 /**
@@ -48,13 +48,9 @@ export const tankReadings = {
 } as const;
 
 /** The traits that facts of groups may be read from. */
-export const traitsOfFacts = /* @__PURE__ */ [
-  settlingBy,
-  takenBy,
-  ["appearance.longFins", "space.hides"] as const,
-].flat();
-
-type ReadOfGroup = TraitReader<(typeof traitsOfFacts)[number]>;
+type ReadOfGroup = TraitReader<
+  (typeof settlingBy)[number] | (typeof takenBy)[number] | "appearance.longFins" | "space.hides"
+>;
 
 interface OfGroup {
   readonly plan: CheckedPlan;

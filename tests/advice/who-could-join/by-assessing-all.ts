@@ -38,7 +38,7 @@ export function becauseOfAll(
     const fitsIn = newlyDenied ?? numberUnknown(species, after);
     if (works && (after.outcome === before.outcome || after.outcome === "suitable")) return fitsIn;
     const about = after.findings.filter(({ from, to }) => from === newcomer || to === newcomer);
-    const unknown = after.open.filter(({ of, reason }) => reason === "missing" && of === newcomer);
+    const unknown = after.open.filter((question) => question.of === newcomer && leavesUntold(question));
     const because = gravest([...about, ...unknown], passedOver);
     if (because) return because;
     if (!works) return fitsIn;
@@ -68,6 +68,9 @@ const isPromise = (outcome: Outcome) => outcome === "suitable" || outcome === "c
 
 const signOf = ({ rule, weight, from, to }: Finding) => JSON.stringify([rule, weight, from, to]);
 
+/** Whether the outcome hangs on what nobody knows. */
+const leavesUntold = (question: OpenQuestion) => question.reason === "missing" && question.decides === true;
+
 /** The first of the gravest that is graver than is passed over. */
 function gravest(all: readonly Told[], passedOver: number): Told | undefined {
   const most = Math.max(passedOver, ...all.map(gravityOf));
@@ -75,7 +78,7 @@ function gravest(all: readonly Told[], passedOver: number): Told | undefined {
 }
 
 function gravityOf(told: Told): number {
-  if ("reason" in told) return told.reason === "missing" ? 2 : 0;
+  if ("reason" in told) return leavesUntold(told) ? 2 : 0;
   if (told.weight === "blocking") return 3;
   if (told.weight === "advisory" && told.couldBe) return 2;
   return told.weight === "restricting" ? 1 : 0;

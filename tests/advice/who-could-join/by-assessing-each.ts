@@ -55,5 +55,8 @@ function alone(empty: Plan, profile: SpeciesProfile, options: AssessOptions): Al
     return { species, because: findings.find(({ weight }) => weight === "blocking") };
   if (outcome === "conditional") return { species, because: denied[0] };
   const untold = findings.find((finding) => finding.weight === "advisory" && finding.couldBe);
-  return { species, because: untold ?? open.find(({ reason }) => reason === "missing") };
+  return {
+    species,
+    because: untold ?? open.find((question) => question.reason === "missing" && question.decides),
+  };
 }

@@ -181,6 +181,35 @@ const lacking = (findings: readonly Finding[], plan: Plan) =>
       : [],
   );
 
+describe("a species of which nobody knows a trait", () => {
+  const betta = { species: species("betta-splendens"), males: 1 };
+
+  test("is refused for what stands against it, where nothing hangs on the trait", () => {
+    const eartheater = species("satanoperca-leucosticta");
+    expect(factAt(eartheater, "space.height")).toBeUndefined();
+    const [no] = whoCouldJoin(community, [eartheater]).refused;
+    expect(no?.because).toMatchObject({ rule: "longest-run", weight: "restricting" });
+  });
+
+  test("joins a plan that does not work where nothing rules it out, as one that does", () => {
+    const pleco = species("panaqolus-maccus");
+    expect(factAt(pleco, "water.airBreathing")).toBeUndefined();
+    const quarrel: Plan = { tank, groups: [betta, { ...betta }] };
+    expect(assessPlan(quarrel).outcome).toBe("unsuitable");
+    expect(whoCouldJoin({ tank, groups: [betta] }, [pleco]).refused).toEqual([]);
+    expect(whoCouldJoin(quarrel, [pleco]).refused).toEqual([]);
+  });
+
+  test("is refused for the trait on which it hangs, not for the first of those that are missing", () => {
+    const known = species("panaqolus-maccus");
+    const { temperature: _, ...water } = known.water ?? {};
+    for (const groups of [[], [betta]]) {
+      const [no] = whoCouldJoin({ tank, groups }, [{ ...known, water }]).refused;
+      expect(no?.because).toMatchObject({ trait: "water.temperature", decides: true });
+    }
+  });
+});
+
 describe("a species of which nobody knows how many belong together", () => {
   const unnumbered = (id: string) => {
     const known = species(id);
