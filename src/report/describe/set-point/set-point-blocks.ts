@@ -87,10 +87,12 @@ function figureTold(
   const { least, most } = limiting[on] ?? {};
   const isFresh = on === "salinity" && at === 0;
   const lower = isFresh ? {} : { min: decimal(at - moves) };
+  const aim = isFresh ? undefined : { value: at, unit };
+  const span = moves > 0 ? { ...lower, max: decimal(at + moves), within: true, unit } : undefined;
   const told: ToldAim = {
     on,
-    figure: isFresh ? "" : figure({ value: at, unit }),
-    within: moves > 0 ? figure({ ...lower, max: decimal(at + moves), within: true, unit }) : "",
+    figure: figure(aim, span),
+    within: figure(span, aim),
     ...(least !== undefined && { least: named([least]) }),
     ...(most !== undefined && { most: named([most]) }),
   };
