@@ -1,6 +1,7 @@
 import { listOf, oneOf } from "../../checks";
 import { type AssessOptions, assessPlan, type Finding } from "../../compatibility";
 import { type Condition, isMet, type Plan } from "../../plan";
+import { jointCondition } from "../../plan/inner";
 import { type OfIndividuals, ofIndividuals } from "./individuals";
 import { type Look, lookFor } from "./looks";
 import { mending } from "./mending";
@@ -99,9 +100,12 @@ export function suspects(
 type Told = Pick<Suspect, "finding" | "state" | "individual">;
 
 function actOn({ finding, state }: Told, asked: readonly Condition[]): SuspectAct {
-  if (finding.weight === "restricting")
-    return { do: state === "met" ? "check" : "meet", condition: finding.condition };
-  const isGrave = finding.weight === "blocking" || ("couldBe" in finding && finding.couldBe !== undefined);
+  if (finding.weight === "restricting") {
+    const { condition } = finding;
+    if (state === "met") return { do: "check", condition };
+    if (!asked.some((other) => excludes(other, condition))) return { do: "meet", condition };
+  }
+  const isGrave = finding.weight !== "advisory" || finding.couldBe !== undefined;
   if (isGrave) return { do: finding.to === undefined ? "rehouse" : "part" };
   const harm = harmInWater(finding);
   if (harm) return { do: harm === "soft-water" ? "rehouse" : "change-water" };
@@ -110,6 +114,13 @@ function actOn({ finding, state }: Told, asked: readonly Condition[]): SuspectAc
   if (mends === "never") return { do: "rehouse" };
   return { do: "meet", condition: mends };
 }
+
+/** Whether no plan meets both of two conditions on one fact, so that to meet the one harms whoever asks for the other. */
+const excludes = (one: Condition, other: Condition): boolean =>
+  one.on === other.on &&
+  one.of === other.of &&
+  one.on !== "group.offerings" &&
+  jointCondition(one, other) === undefined;
 
 function byLikelihood(one: Suspect, other: Suspect, plan: Plan): number {
   return (

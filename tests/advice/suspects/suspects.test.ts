@@ -1,5 +1,7 @@
 import { describe, expect, test } from "vitest";
 import ancistrusCirrhosus from "vivary/catalog/ancistrus-cirrhosus";
+import apistogrammaAgassizii from "vivary/catalog/apistogramma-agassizii";
+import bettaSplendens from "vivary/catalog/betta-splendens";
 import danioRerio from "vivary/catalog/danio-rerio";
 import hoplisomaPanda from "vivary/catalog/hoplisoma-panda";
 import paracheirodonInnesi from "vivary/catalog/paracheirodon-innesi";
@@ -8,6 +10,8 @@ import pterophyllumScalare from "vivary/catalog/pterophyllum-scalare";
 import puntigrusTetrazona from "vivary/catalog/puntigrus-tetrazona";
 import symphysodonAequifasciatus from "vivary/catalog/symphysodon-aequifasciatus";
 import synodontisEupterus from "vivary/catalog/synodontis-eupterus";
+import tanichthysAlbonubes from "vivary/catalog/tanichthys-albonubes";
+import trichogasterChuna from "vivary/catalog/trichogaster-chuna";
 import { looks, type SeenSign, seenSigns, suspects } from "../../../src/advice";
 import { besides, type ShownRule, shownByNone, signsOf } from "../../../src/advice/suspects/signs";
 import { assessPlan, type Finding, pairRules, planRules } from "../../../src/compatibility";
@@ -278,6 +282,36 @@ describe("what is worth knowing, where it is seen at work, is mended", () => {
     const plan: Plan = { tank: { ...tank, plants: "planted" }, groups: [discus, barbs] };
     for (const { act } of found(plan, "chasing", "acts-others")) expect(act).toEqual({ do: "watch" });
     for (const { act } of found(plan, "eaten-plants", "plants-at-risk")) expect(act).toEqual({ do: "watch" });
+  });
+});
+
+describe("what no plan gives to one without taking it from another is not to be seen to", () => {
+  test("of water, it takes other water of its own", () => {
+    const plan = planOf(
+      [
+        { species: tanichthysAlbonubes, unsexed: 8 },
+        { species: apistogrammaAgassizii, males: 1, females: 2 },
+      ],
+      { water: { temperature: 25 } },
+    );
+    const ofWater = suspects(plan, ["listless"]).filter(
+      ({ finding }) => finding.rule === "water-temperature",
+    );
+    expect(ofWater.map(({ state, act }) => [state, act.do])).toEqual([
+      ["stands", "rehouse"],
+      ["met", "check"],
+    ]);
+  });
+
+  test("of one animal that would harm as the one sex what it spares as the other, they are parted", () => {
+    const plan = planOf([
+      { species: bettaSplendens, unsexed: 1 },
+      { species: trichogasterChuna, unsexed: 2 },
+    ]);
+    const wantedSexes = suspects(plan, ["torn-fins"]).flatMap(({ act }) =>
+      "condition" in act && act.condition.on === "group.sex" ? [act.condition.wanted] : [],
+    );
+    expect(wantedSexes).toEqual([{ oneOf: ["female"] }]);
   });
 });
 
