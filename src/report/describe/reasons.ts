@@ -29,7 +29,21 @@ const bases: readonly Basis[] = ["published", "curated", "observed", "memory", "
 export const weakest = (alike: readonly Finding[]) =>
   alike.map(({ basis }) => basis).sort((a, b) => bases.indexOf(b) - bases.indexOf(a))[0];
 
-/** How long the longest of those is that are longer than the tank is wide. */
+/** How long each of some groups grows, where all are longer than the tank is wide, and as long as each other; else empty. */
+function lengthOfEach(
+  groups: readonly Finding["from"][],
+  findings: readonly Finding[],
+  { figure }: Teller,
+): string {
+  const lengths = groups.map((group) => {
+    const tooLong = findings.filter((finding) => isTooLong(finding) && finding.from === group);
+    return figure(greatestLength(tooLong));
+  });
+  const [length = "", ...others] = new Set(lengths);
+  return others.length === 0 ? length : "";
+}
+
+/** The greatest length of which some findings tell. */
 function greatestLength(tooLong: readonly Finding[]): Figure | undefined {
   const lengths = tooLong.flatMap((finding) =>
     finding.rule === "footprint" ? (numberOf(finding.measures?.length) ?? []) : [],
@@ -51,11 +65,10 @@ export function roomItem(asking: readonly Finding[], weight: Weight, verdict: Ve
   const askers = asking.filter(isOfRoom).map(({ from }) => from);
   const isYoung = (index: number | undefined) =>
     index !== undefined && verdict.parties[index]?.stage === "juvenile";
-  const tooLong = verdict.findings.filter((finding) => isTooLong(finding) && askers.includes(finding.from));
   const text = teller.room({
     ...teller.named(askers),
     growing: askers.length > 0 && askers.every(isYoung),
-    grownTo: figure(greatestLength(tooLong)),
+    grownTo: lengthOfEach(askers, verdict.findings, teller),
     weight,
     neededSides: figure(sidesNeeded(known, own)),
     exampleSides: figure(commonSides(needed.floor)),

@@ -100,7 +100,7 @@ export interface ToldRoom {
   readonly many: boolean;
   /** Whether some of them have still to grow. */
   readonly growing: boolean;
-  /** How long they are when grown, where the tank is narrower; else empty. */
+  /** How long each of them is when grown, where the tank is narrower; empty where it is not, or one is longer than another. */
   readonly grownTo: string;
   /** The floor that is needed, as length and width; empty where the length is not known or the floor does. */
   readonly neededSides: string;

@@ -2,9 +2,12 @@ import { expect, test } from "vitest";
 import andinoacaraPulcher from "vivary/catalog/andinoacara-pulcher";
 import bettaSplendens from "vivary/catalog/betta-splendens";
 import maylandiaEstherae from "vivary/catalog/maylandia-estherae";
+import neolamprologusBrichardi from "vivary/catalog/neolamprologus-brichardi";
+import potamotrygonMotoro from "vivary/catalog/potamotrygon-motoro";
 import trichopodusLeerii from "vivary/catalog/trichopodus-leerii";
 import xiphophorusMaculatus from "vivary/catalog/xiphophorus-maculatus";
-import { assessPair } from "../../../src/compatibility";
+import { assessPair, assessPlan } from "../../../src/compatibility";
+import type { Group } from "../../../src/plan";
 import { describe } from "../../../src/report";
 import type { SpeciesProfile } from "../../../src/species";
 
@@ -27,4 +30,18 @@ test("what is asked of both sides is told once", () => {
 test("whoever is chased for good is told to have no way out", () => {
   const report = told(maylandiaEstherae, trichopodusLeerii);
   expect(report).toContain("chase pearl gouramis, which cannot get away from them");
+});
+
+test("no length is told of a small fish that is that of a large one beside it", () => {
+  const inSmallTank = (...groups: readonly Group[]) =>
+    describe(
+      assessPlan({ tank: { base: { shape: "rectangle", length: 60, width: 47 } }, groups }),
+    ).replaceAll(/\s+/g, " ");
+  const ray = { species: potamotrygonMotoro, unsexed: 1 };
+  const brood = { species: neolamprologusBrichardi, unsexed: 40 };
+  const few = { ...brood, unsexed: 8 };
+  expect(inSmallTank(ray, few)).toContain("too small for the ocellate river stingray: 60 cm long, it needs");
+  expect(inSmallTank(ray, brood)).toContain(
+    "too small for the ocellate river stingray and fairy cichlids: they need",
+  );
 });
