@@ -108,7 +108,8 @@ const words = (): AdviceWords => ({
       "filter-ripens": ({ day }) =>
         `Fed with ammonia until animals are there, the filter is surely ripe by day ${day}.`,
       quarantine: ({ day }) => `Quarantine ends on day ${day}.`,
-      "filter-follows": ({ day }) => `By day ${day} the filter takes up what those before give off.`,
+      "filter-follows": ({ day }) =>
+        `By day ${day} the filter takes up what those before give off, if it is large enough.`,
       "plants-grow-in": ({ day }) => `Plants set on the first day have grown in by day ${day}.`,
       "stated-day": ({ day }) => `The plan says day ${day} at the soonest.`,
       "others-grow": ({ others, length, day }) =>

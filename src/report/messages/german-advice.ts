@@ -103,7 +103,8 @@ const words = (): AdviceWords => ({
       "filter-ripens": ({ day }) =>
         `Mit Ammonium versorgt, bis Tiere da sind, ist der Filter bis Tag ${day} sicher eingefahren.`,
       quarantine: ({ day }) => `Die Quarantäne endet an Tag ${day}.`,
-      "filter-follows": ({ day }) => `Bis Tag ${day} baut der Filter ab, was die vorigen Tiere abgeben.`,
+      "filter-follows": ({ day }) =>
+        `Bis Tag ${day} baut der Filter ab, was die vorigen Tiere abgeben, wenn er groß genug ist.`,
       "plants-grow-in": ({ day }) => `Am ersten Tag gesetzte Pflanzen sind bis Tag ${day} eingewachsen.`,
       "stated-day": ({ day }) => `Der Plan sagt: frühestens Tag ${day}.`,
       "others-grow": ({ others, length, day }) =>

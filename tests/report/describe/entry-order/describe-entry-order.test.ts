@@ -50,7 +50,8 @@ From day 30
 From day 100
 - 3 dwarf gouramis (Trichogaster lalius; 1 male and 2 females).
 - Quarantine ends on day 60.
-- By day 44 the filter takes up what those before give off.
+- By day 44 the filter takes up what those before give off, if it is large
+  enough.
 - Plants set on the first day have grown in by day 56.
 - The plan says day 100 at the soonest.
 - Dwarf gouramis defend a place, which later comers would have to win.
@@ -67,6 +68,13 @@ ${english.closing.replace("a second tank", "a second\ntank")}`);
     expect(flat(german)).toContain(
       "Zwergfadenfische verteidigen ein Revier, das später Kommende erst erobern müssten.",
     );
+  });
+
+  test("promises nothing of a filter that is too small", () => {
+    const small = { ...plan, tank: { ...plan.tank, filter: { mediaArea: 0, age: 120 } } };
+    const told = flat(describeEntryOrder(entryOrder(small), small));
+    expect(told).toContain("takes up none as it stands in the plan");
+    expect(told).not.toMatch(/takes up what those before give off(?!, if)/);
   });
 
   test("tells of a filter that ripens that it has to be fed until then", () => {
