@@ -52,8 +52,9 @@ export interface Refused {
   /** The group as it was judged: as many as belong together; one where nobody knows how many. */
   readonly group: Group;
   /**
-   * The gravest reason. The newcomer is the party after those of the plan: `sentence` of `vivary/report` tells it with a
-   * verdict on the plan with `group`.
+   * The gravest reason; a trait that nobody knows only where the outcome hangs on it. The newcomer is the party after those of
+   * the plan: `sentence` of `vivary/report` tells it with a verdict on the plan with `group`, and of a reason that restricts
+   * its `condition` as well, which says what it would take.
    */
   readonly because: Finding | OpenQuestion;
 }
