@@ -33,11 +33,12 @@ export function standingSpans(
 ): Standing | undefined {
   const fact = factAt(profile, axis);
   if (!fact) return undefined;
-  const said = record ? saidIn(record, profile.form, axis) : new Map<string, readonly string[]>();
-  const standing = ({ kept }: { readonly kept: PartialRange }): StandingSpan => ({
-    span: fromFloor(kept, traitTable[axis].floor),
-    said: said.get(JSON.stringify(kept)) ?? [],
-  });
+  const { floor } = traitTable[axis];
+  const voices = record ? voicesIn(record, profile.form, axis) : [];
+  const standing = ({ kept }: { readonly kept: PartialRange }): StandingSpan => {
+    const same = voices.filter(({ value }) => JSON.stringify(value) === JSON.stringify(kept));
+    return { span: fromFloor(kept, floor), said: [...new Set(same.flatMap(({ said }) => said))] };
+  };
   const others = (fact.also ?? []).map(standing);
   const adopted = standing(fact.value);
   const known = { ...adopted, said: fact.said ?? adopted.said };
@@ -56,16 +57,26 @@ function distinct(standing: readonly StandingSpan[]): readonly StandingSpan[] {
   });
 }
 
-/** Who says each span of a record, or of its form, by the span as JSON; an optimum may stand in for a span to keep in. */
-function saidIn(record: SpeciesRecord, form: string | undefined, axis: OverlapAxis) {
+/** A span as one source states it, its open end closed by others, with the keys of them all. */
+interface Voice {
+  readonly value: PartialRange;
+  readonly said: readonly string[];
+}
+
+/**
+ * The spans to keep it in of a record, what its form states in place of those of the species; without any the optima,
+ * which stand in for them.
+ */
+function voicesIn(record: SpeciesRecord, form: string | undefined, axis: OverlapAxis): readonly Voice[] {
   const own = form === undefined ? undefined : record.forms?.[form];
-  const groups = [record, ...(own ? [own] : [])].flatMap((stated) => [
-    ...groupsOf(statementsOf(stated, axis), axis, record.sources).values(),
-  ]);
-  const said = (meaning: string) =>
-    groups
-      .filter(({ as, stage = "adult" }) => as === meaning && stage === "adult")
-      .flatMap(joined)
-      .map(({ value, said }) => [JSON.stringify(value), said] as const);
-  return new Map([...said("optimum"), ...said("kept")]);
+  const stating = [record, ...(own ? [own] : [])].flatMap((stated) =>
+    [...groupsOf(statementsOf(stated, axis), axis, record.sources)].filter(
+      ([, { standing }]) => standing.length > 0,
+    ),
+  );
+  const groups = [...new Map(stating).values()].filter(({ stage = "adult" }) => stage === "adult");
+  const meant = (meaning: string) =>
+    groups.filter(({ as }) => as === meaning).flatMap(joined) as readonly Voice[];
+  const kept = meant("kept");
+  return kept.length > 0 ? kept : meant("optimum");
 }

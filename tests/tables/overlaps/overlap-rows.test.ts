@@ -254,6 +254,42 @@ describe("bounds and the span that moves most", () => {
       { min: row?.moverMin, max: row?.moverMax },
     ]);
   });
+
+  test("name every source that states it, also where another closes its open end", () => {
+    const record = {
+      id: "catfish",
+      taxonomy: { name: "catfish", authority: "", family: "", order: "", kind: "fish" },
+      names: {},
+      sources: { first: { cite: "first", at: "1" }, second: { cite: "second", at: "1" } },
+      water: {
+        temperature: [
+          { by: "common-practice", value: { min: 22, max: 28 }, as: "kept", adopt: "Warm rivers." },
+          { by: "first", value: { min: 20, max: 26 }, as: "kept" },
+          { by: "second", value: { min: 20, max: 26 }, as: "kept" },
+        ],
+        generalHardness: [
+          { by: "second", value: { min: 0, max: 10 }, as: "kept" },
+          { by: "first", value: { max: 10 }, as: "kept" },
+          { by: "common-practice", value: { max: 15 }, as: "kept", adopt: "It does well." },
+        ],
+      },
+    } as const;
+    const beside = species("b", {
+      temperature: [{ min: 24, max: 30 }],
+      generalHardness: [{ min: 0, max: 20 }],
+    });
+    const rows = overlapRows([resolve(record), beside], {
+      axes: [temperature, hardness],
+      measures: ["jaccard"],
+      recordOf: () => record,
+    });
+    expect(of(rows, temperature)).toMatchObject({
+      moverMin: 20,
+      moverMax: 26,
+      moverSaidBy: "first | second",
+    });
+    expect(of(rows, hardness)).toMatchObject({ moverMin: 0, moverMax: 10, moverSaidBy: "first | second" });
+  });
 });
 
 test("profiles made of read sources alone are compared by these alone", () => {
