@@ -3,7 +3,7 @@ import { pathText } from "../../../errors";
 import { bases, basisOf, type RecordSources, type Statement } from "../../../species";
 import { hasValue, inTraitUnit, type Stated, topicKey, traitDefinitions } from "../../../species/inner";
 import type { Check } from "../../checked";
-import { fieldsOf, type Path } from "../../fields";
+import { type Fields, fieldsOf, type Path } from "../../fields";
 import { sourcesOf, type TraitAt, traitsOf } from "../walk";
 import { converts } from "./units-convert";
 
@@ -59,10 +59,12 @@ function tied({ trait, statements }: TraitAt, sources: RecordSources): readonly 
     const rival = counting
       .slice(0, index)
       .filter((other) => group.includes(other))
-      .find((other) =>
-        [statement, other.statement].every((one) => bases.indexOf(basisOf(one, sources)) === best),
+      .find(
+        (other) =>
+          [statement, other.statement].every((one) => bases.indexOf(basisOf(one, sources)) === best) &&
+          differ(statement, other.statement, trait),
       );
-    if (!rival || !differ(statement, rival.statement, trait)) return [];
+    if (!rival) return [];
     return [
       {
         path,
@@ -78,14 +80,20 @@ function tied({ trait, statements }: TraitAt, sources: RecordSources): readonly 
 /** Figures that only inform: nothing is decided by them. */
 const informs = ({ as }: Statement) => as === "wild" || as === "tested";
 
-/** Whether two statements cannot both be used: spans differ in an end that both have. */
+/** Whether two statements cannot both be used: spans that differ in an end that both have, or lie apart. */
 function differ(one: Statement, other: Statement, trait: TraitAt["trait"]): boolean {
   const [a, b] = [one, other].map((said) => inTraitUnit(said as Stated, trait));
   if (traitDefinitions[trait].way !== "figures") return JSON.stringify(a) !== JSON.stringify(b);
   const [span, rival] = [fieldsOf(a), fieldsOf(b)];
-  return ["min", "max"].some(
+  const endsDiffer = ["min", "max"].some(
     (end) => span[end] !== undefined && rival[end] !== undefined && span[end] !== rival[end],
   );
+  return endsDiffer || liesAbove(span, rival) || liesAbove(rival, span);
+}
+
+/** Whether a span begins where another has ended. */
+function liesAbove({ min }: Fields, { max }: Fields): boolean {
+  return typeof min === "number" && typeof max === "number" && min > max;
 }
 
 /** Statements both adopted and set aside. */

@@ -149,6 +149,22 @@ describe("of sources that are as well supported as each other and say otherwise"
     ).toStrictEqual(said(1, 0, "water.temperature"));
   });
 
+  test("spans differ that lie apart, be an end of each unknown", () => {
+    const upTo = { by: "study", value: { max: 26 }, as: "kept" };
+    const from = { by: "survey", value: { min: 28 }, as: "kept" };
+    expect(problems("water.temperature", upTo, from)).toStrictEqual(said(1, 0, "water.temperature"));
+    expect(problems("water.temperature", from, upTo)).toStrictEqual(said(1, 0, "water.temperature"));
+  });
+
+  test("each is compared with all before it, also where the first states another end", () => {
+    const study = { by: "study", value: { min: 10 }, as: "tolerated" };
+    const survey = { by: "survey", value: { max: 36 }, as: "tolerated" };
+    const again = { by: "survey", value: { max: 38 }, as: "tolerated" };
+    expect(problems("water.temperature", study, survey, again)).toStrictEqual(
+      said(2, 1, "water.temperature"),
+    );
+  });
+
   test.each(["wild", "tested"])("%s figures decide nothing, and may differ", (as) => {
     const study = { by: "study", value: { min: 10 }, as };
     expect(problems("water.temperature", study, { by: "survey", value: { min: 12 }, as })).toStrictEqual([]);
