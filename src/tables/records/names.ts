@@ -26,7 +26,7 @@ const columns = {
   },
   rank: {
     type: "integer",
-    about: "1 for the commonest name of its language.",
+    about: "1 for the commonest name of its language; synonyms are counted as the record lists them.",
     required: true,
     within: { min: 1 },
   },

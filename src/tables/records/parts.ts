@@ -29,7 +29,8 @@ export const valueColumns = {
   },
   word: {
     type: "string",
-    about: "A word of the trait's list, or none where it is known that there is nothing of the sort.",
+    about:
+      "A word, or none where it is known that there is nothing of the sort. It is of the trait's list; of a value of several parts that list is of one of them, and the others have words of their own.",
   },
   minWord: { type: "string", about: "The least of a span of words." },
   maxWord: { type: "string", about: "The greatest of a span of words." },

@@ -34,7 +34,8 @@ const columns = {
   },
   words: {
     type: "string",
-    about: "The words it may be answered with, the least first where they ascend.",
+    about:
+      "The words it may be answered with, the least first where they ascend; of a value of several parts those of one of them, such as what an act does.",
     term: ets("factorLevels"),
   },
   term: {

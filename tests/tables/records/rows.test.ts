@@ -131,6 +131,30 @@ describe("statements", () => {
     ]);
   });
 
+  test("hold in one part the words of the trait's list, and in no other part a word of it", () => {
+    const listOf = new Map(traitRows().map(({ trait, words }) => [trait, words?.split(" | ") ?? []]));
+    const isListed = new Map<string, Map<string, Set<boolean>>>();
+    for (const { trait, part, word, minWord, maxWord } of statementRows(allRecords)) {
+      const name = part.replace(/\.\d+$/, "");
+      const parts = isListed.get(trait) ?? new Map<string, Set<boolean>>();
+      for (const said of [word, minWord, maxWord].filter((each) => each !== null && each !== "none")) {
+        const listed = listOf.get(trait)?.some((one) => one === said) ?? false;
+        parts.set(name, (parts.get(name) ?? new Set()).add(listed));
+      }
+      isListed.set(trait, parts);
+    }
+    const told = [...isListed].filter(([, parts]) => parts.size > 0);
+    expect(told.length).toBeGreaterThan(20);
+    for (const [trait, parts] of told) {
+      const ofList = [...parts.values()].map((listed) => [...listed]).filter(([first]) => first);
+      expect(
+        [...parts.values()].every((listed) => listed.size === 1),
+        trait,
+      ).toBe(true);
+      expect(ofList, trait).toHaveLength(1);
+    }
+  });
+
   test("of a least room tell for how many animals it is, beside its size in the unit", () => {
     const [row] = statementRows([
       stating("space", "baseLength", [{ by: "book", value: { least: 60, for: 6 } }]),
