@@ -4,8 +4,8 @@ import type { Row } from "./table";
 
 /**
  * Rows as CSV by RFC 4180: a header of the names of the columns, lines that end in CR and LF, and quotes around cells that
- * need them. Numbers stand as JavaScript writes them, exact to the last digit; what is `null` is an empty cell. As UTF-8 it
- * is the file that `dataPackage` describes.
+ * need them. Numbers stand as JavaScript writes them, exact to the last digit; what is `null` is an empty cell, in a table
+ * of one column between quotes, for many readers pass over empty lines. As UTF-8 it is the file that `dataPackage` describes.
  *
  * @param rows - Rows of one table.
  * @param columns - The names of the columns, in order; else those of the first row. Needed where there may be no row.
@@ -32,8 +32,11 @@ export function toCsv(rows: readonly Row[], columns?: readonly string[]): string
       throw refusal(`rows[${index}]`, `the columns ${names.join(", ")}`, strange, "conflict");
     return names.map((name) => cellOf(row[name], `rows[${index}].${name}`));
   });
-  return [names.map(quoted), ...lines].map((cells) => `${cells.join(",")}\r\n`).join("");
+  return [names.map(quoted), ...lines].map((cells) => `${cells.join(",") || noText}\r\n`).join("");
 }
+
+/** The empty cell of a table of one column: without quotes it were an empty line, which many readers pass over. */
+const noText = '""';
 
 function cellOf(value: unknown, subject: string): string {
   if (value === null || value === undefined) return "";

@@ -36,6 +36,12 @@ describe("CSV", () => {
     );
   });
 
+  test("leaves no line empty, which readers pass over, where a table has one column", () => {
+    const csv = toCsv([{ max: 26 }, { max: null }, { max: 28 }]);
+    expect(csv).toBe('max\r\n26\r\n""\r\n28\r\n');
+    expect(parse(csv, { columns: true, skip_empty_lines: true })).toHaveLength(3);
+  });
+
   test("has the columns that are asked for, also where there is no row", () => {
     expect(toCsv([], ["id", "value"])).toBe("id,value\r\n");
     expect(toCsv([{ value: 1 }], ["id", "value"])).toBe("id,value\r\n,1\r\n");
