@@ -1,5 +1,6 @@
 import type { Problem } from "../../../errors";
 import { pathText } from "../../../errors";
+import { isObject } from "../../../is-object";
 import { bases, basisOf, type RecordSources, type Statement } from "../../../species";
 import { hasValue, inTraitUnit, type Stated, topicKey, traitDefinitions } from "../../../species/inner";
 import type { Check } from "../../checked";
@@ -25,7 +26,7 @@ function repeated({ trait, statements }: TraitAt): readonly Problem[] {
   const seen = new Map<string, Path>();
   return statements.flatMap(({ path, statement }) => {
     const { by, value, note } = statement;
-    const said = JSON.stringify([by, value ?? note, topicKey(statement, trait)]);
+    const said = textOf([by, value ?? note, topicKey(statement, trait)]);
     const same = seen.get(said);
     seen.set(said, path);
     const expected = same && `something ${pathText(same)} does not say already`;
@@ -83,13 +84,19 @@ const informs = ({ as }: Statement) => as === "wild" || as === "tested";
 /** Whether two statements cannot both be used: spans that differ in an end that both have, or lie apart. */
 function differ(one: Statement, other: Statement, trait: TraitAt["trait"]): boolean {
   const [a, b] = [one, other].map((said) => inTraitUnit(said as Stated, trait));
-  if (traitDefinitions[trait].way !== "figures") return JSON.stringify(a) !== JSON.stringify(b);
+  if (traitDefinitions[trait].way !== "figures") return textOf(a) !== textOf(b);
   const [span, rival] = [fieldsOf(a), fieldsOf(b)];
   const endsDiffer = ["min", "max"].some(
     (end) => span[end] !== undefined && rival[end] !== undefined && span[end] !== rival[end],
   );
   return endsDiffer || liesAbove(span, rival) || liesAbove(rival, span);
 }
+
+/** A value as text, in whatever order its fields stand. */
+const textOf = (value: unknown): string =>
+  JSON.stringify(value, (_, held: unknown) =>
+    isObject(held) ? Object.fromEntries(Object.entries(held).sort(([a], [b]) => (a < b ? -1 : 1))) : held,
+  );
 
 /** Whether a span begins where another has ended. */
 function liesAbove({ min }: Fields, { max }: Fields): boolean {

@@ -111,6 +111,15 @@ describe("of sources that are as well supported as each other and say otherwise"
     expect(problems("space.height", study, { by: "survey", value: 0.4, unit: "m" })).toStrictEqual([]);
   });
 
+  test("nothing is asked where they agree, in whatever order the fields of a value stand", () => {
+    const study = { by: "study", value: { min: "gentle", max: "moderate" } };
+    const survey = { by: "survey", value: { max: "moderate", min: "gentle" } };
+    expect(problems("water.flow", study, survey)).toStrictEqual([]);
+    expect(problems("water.flow", study, { ...survey, by: "study" })).toStrictEqual([
+      ["water.flow[1]", "something water.flow[0] does not say already"],
+    ]);
+  });
+
   test.each([
     ["published", "study", "survey"],
     ["derived", "relative", "cousin"],
