@@ -46,7 +46,8 @@ export type NameRow = RowWith<typeof columns>;
 
 /**
  * What the species of records or profiles are called beside their accepted names: vernacular names of species and forms,
- * and synonyms.
+ * and synonyms. Of a profile with a form applied, which bears the form's names, those that the species has in the same
+ * languages are not known.
  *
  * @throws InvalidInputError for what is no list of records or profiles.
  *
@@ -59,8 +60,8 @@ export type NameRow = RowWith<typeof columns>;
  * ```
  */
 export function nameRows(species: readonly Described[]): readonly NameRow[] {
-  return describedOf(species, "species").flatMap(({ id, taxonomy, names, forms = {} }) => [
-    ...vernacular(id, null, names),
+  return describedOf(species, "species").flatMap(({ id, taxonomy, forms = {}, ...named }) => [
+    ...vernacular(id, null, ownNames({ ...named, forms })),
     ...Object.entries(forms).flatMap(([form, { names }]) => vernacular(id, form, names)),
     ...(taxonomy.synonyms ?? []).map((name, index) => ({
       nameID: `${id}/synonym/${index + 1}`,
@@ -72,6 +73,14 @@ export function nameRows(species: readonly Described[]): readonly NameRow[] {
       rank: index + 1,
     })),
   ]);
+}
+
+/** The names of the species itself: with a form applied those in languages in which the form has none. */
+function ownNames({ names, form, forms = {} }: Pick<Described, "names" | "form" | "forms">): Names {
+  const ofForm = form !== undefined && Object.hasOwn(forms, form) ? forms[form]?.names : undefined;
+  return Object.fromEntries(
+    Object.entries(names).filter(([language]) => !ofForm || !Object.hasOwn(ofForm, language)),
+  );
 }
 
 function vernacular(taxonID: string, form: string | null, names: Names): readonly NameRow[] {

@@ -2,7 +2,7 @@ import { describe, expect, test } from "vitest";
 import { allSpecies, speciesById } from "../../../src/catalog";
 import { InvalidInputError } from "../../../src/errors";
 import { allRecords, recordById } from "../../../src/evidence";
-import { factAt, resolve, type SpeciesRecord, traitPaths } from "../../../src/species";
+import { applyForm, factAt, resolve, type SpeciesRecord, traitPaths } from "../../../src/species";
 import { factRows, nameRows, sourceRows, statementRows, taxonRows, traitRows } from "../../../src/tables";
 import { someNamed } from "../../drawn";
 import { expectRefused } from "../../refused";
@@ -42,6 +42,23 @@ describe("species", () => {
     expect(synonyms.map(({ name }) => name)).toContain("Barbus tetrazona");
     expect(synonyms.every(({ language }) => language === null)).toBe(true);
   });
+});
+
+test("names of a form that is applied are told as those of the form", () => {
+  const species = speciesById("puntigrus-tetrazona");
+  if (!species) throw new Error("The tiger barb is not in the catalog.");
+  const told = nameRows([applyForm(species, "long-fin")]);
+  const known = nameRows([species]);
+  for (const { nameID, form, name } of told)
+    expect(known.map((row) => [row.nameID, row.form, row.name])).toContainEqual([nameID, form, name]);
+  expect(told.map(({ name }) => name)).toContain("long-fin tiger barb");
+  const { de, ...english } = species.forms?.["long-fin"]?.names ?? {};
+  const forms = { ...species.forms, "long-fin": { names: english } };
+  const germanOfSpecies = nameRows([applyForm({ ...species, forms }, "long-fin")]).filter(
+    ({ form, language }) => form === null && language === "de",
+  );
+  expect(de).toBeDefined();
+  expect(germanOfSpecies.map(({ name }) => name)).toStrictEqual(species.names.de);
 });
 
 describe("traits", () => {
