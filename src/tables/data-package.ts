@@ -80,7 +80,7 @@ export interface DataPackage {
  * column, and the keys by which tables refer to each other.
  *
  * @param included - The tables that are there; else those of the catalog: taxa, names, traits, sources, statements, facts.
- * @throws InvalidInputError for what is no list of tables, and for one that is named twice.
+ * @throws InvalidInputError for what is no list of tables, without a table, and for one that is named twice.
  *
  * @example
  * ```ts
@@ -91,6 +91,7 @@ export interface DataPackage {
  */
 export function dataPackage(included: readonly TableName[] = catalogTables): DataPackage {
   const chosen = listOf(included, "tables").map((name) => oneOf(name, Object.keys(tables), "tables"));
+  if (chosen.length === 0) throw refusal("tables", "at least one", included, "range");
   if (new Set(chosen).size < chosen.length) throw refusal("tables", "each once", included, "conflict");
   return {
     $schema: "https://datapackage.org/profiles/2.0/datapackage.json",

@@ -59,4 +59,5 @@ test("there is no package of a table that there is not", () => {
   expect(() => Reflect.apply(dataPackage, undefined, [["fishes"]])).toThrow(InvalidInputError);
   expect(() => Reflect.apply(dataPackage, undefined, ["taxa"])).toThrow(InvalidInputError);
   expect(() => dataPackage(["facts", "facts"])).toThrow("tables: expected each once");
+  expect(() => dataPackage([])).toThrow("tables: expected at least one");
 });
