@@ -100,10 +100,11 @@ function testOf({ precision, endpoint, acclimatedAt, n }: Statement): Test {
   };
 }
 
-/** Adopted statements first, then by basis, then by the key of their source; what one source says, by the value. */
+/** Adopted statements first, then by basis, then by the key of their source; what one source says, by the value and the test. */
 function ranked(statements: readonly Stated[], sources: RecordSources): readonly Stated[] {
   const rank = (statement: Stated) => (statement.adopt ? -1 : bases.indexOf(basisOf(statement, sources)));
-  const name = ({ by, value, unit = "" }: Stated) => [by, JSON.stringify(value), unit].join("|");
+  const name = ({ by, value, unit = "", acclimatedAt }: Stated) =>
+    [by, JSON.stringify(value), unit, acclimatedAt].join("|");
   return [...statements].sort((a, b) => rank(a) - rank(b) || (name(a) < name(b) ? -1 : 1));
 }
 

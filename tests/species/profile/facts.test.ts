@@ -80,6 +80,20 @@ describe("the order of lines decides nothing", () => {
     expect(heights[0]).toStrictEqual(heights[1]);
     expect(heights[0]?.also).toStrictEqual([50]);
   });
+
+  test("even where one source came to one figure with animals used to different temperatures", () => {
+    const limit = { by: "study", as: "limit", endpoint: "balance" } as const;
+    const lines: readonly TraitStatement<"water.temperature">[] = [
+      { by: "study", value: { min: 20, max: 26 }, as: "kept" },
+      { ...limit, value: { max: 38 }, acclimatedAt: 25 },
+      { ...limit, value: { max: 38 }, acclimatedAt: 20 },
+      { ...limit, by: "handbook", value: { min: 10 }, acclimatedAt: 25 },
+    ];
+    const [one, other] = [lines, [...lines].reverse()].map(
+      (temperature) => resolve(recordOf({ water: { temperature } })).water?.temperature,
+    );
+    expect(one?.value).toStrictEqual(other?.value);
+  });
 });
 
 describe("other values of a trait of several groups", () => {

@@ -21,12 +21,12 @@ export const choicesAreClear: Check = (record) =>
     ...mixed(trait),
   ]);
 
-/** What one source says twice. */
+/** What one source says twice; of tests, those that ended otherwise or were made otherwise are two. */
 function repeated({ trait, statements }: TraitAt): readonly Problem[] {
   const seen = new Map<string, Path>();
   return statements.flatMap(({ path, statement }) => {
-    const { by, value, note } = statement;
-    const said = textOf([by, value ?? note, topicKey(statement, trait)]);
+    const { by, value, note, endpoint, acclimatedAt, n } = statement;
+    const said = textOf([by, value ?? note, topicKey(statement, trait), endpoint, acclimatedAt, n]);
     const same = seen.get(said);
     seen.set(said, path);
     const expected = same && `something ${pathText(same)} does not say already`;

@@ -54,6 +54,19 @@ test("nothing is said twice by one source, but two sources may agree", () => {
   ]);
 });
 
+test("one source may have come to one figure in two tests", () => {
+  const limit = { by: "study", value: { max: 38 }, as: "limit", endpoint: "balance" };
+  const temperature = [
+    { ...limit, acclimatedAt: 20 },
+    { ...limit, acclimatedAt: 25 },
+    { ...limit, acclimatedAt: 25, endpoint: "death" },
+    { ...limit, acclimatedAt: 25 },
+  ];
+  expect(problemsWith({ sources, water: { temperature } })).toStrictEqual([
+    ["water.temperature[3]", "something water.temperature[1] does not say already"],
+  ]);
+});
+
 test("a note on several things may repeat", () => {
   const cover = [
     { by: trade, note: "Leaves serve." },
