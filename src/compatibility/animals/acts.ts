@@ -20,6 +20,26 @@ export function notYet({ when, from = ofBrood(when) ? "adult" : "egg" }: Act, { 
   return stages.indexOf(stage ?? "adult") < stages.indexOf(from);
 }
 
+/** What acts come to, one after the other; of one that is done at any time, if that comes to anything, not when crowded too. */
+export function* comingOf<Answer>(
+  acts: readonly Act[],
+  answersTo: (act: Act) => readonly Answer[],
+): Generator<Answer, void> {
+  let atAnyTime: Act | undefined;
+  for (const act of acts) {
+    if (act.when === "crowded" && atAnyTime && isSameDeed(act, atAnyTime)) continue;
+    const answers = answersTo(act);
+    if (act.when === undefined && answers.length > 0) atAnyTime = act;
+    yield* answers;
+  }
+}
+
+const isSameDeed = (one: Act, other: Act): boolean =>
+  one.does === other.does &&
+  one.target === other.target &&
+  one.doer === other.doer &&
+  one.from === other.from;
+
 /** Whether an act harms fins or the slime coat: of these, rules of their own say. */
 export const harmsFinsOrSkin = ({ does }: Act): boolean => does === "nips-fins" || does === "rasps-mucus";
 

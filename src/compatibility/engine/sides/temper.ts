@@ -22,18 +22,23 @@ const changes: Readonly<
   bolder: {
     "temperament.shy": () => false,
     "social.settledBy": () => false,
-    "temperament.acts": (acts) => acts.map(atAnyTime),
+    "temperament.acts": (acts) => acts.flatMap(atAnyTime),
   },
   bully: {
     "temperament.shy": () => false,
     "social.settledBy": () => false,
-    "temperament.acts": (acts) => acts.map(atAnyTime),
+    "temperament.acts": (acts) => acts.flatMap(atAnyTime),
   },
 };
 
-/** What others do only when crowded or breeding, bolder ones do whenever they can. */
-function atAnyTime({ when, ...act }: Act): Act {
-  return when === "crowded" || when === "breeding" || when === undefined ? act : { ...act, when };
+/**
+ * What others do only when crowded or breeding, bolder ones do whenever they can; when crowded they do it as well, to whom
+ * they leave alone while there is room.
+ */
+function atAnyTime(act: Act): readonly Act[] {
+  const { when, ...always } = act;
+  if (when === "crowded") return [always, act];
+  return [when === "breeding" ? always : act];
 }
 
 /** The value of a trait of individuals of a temper. */

@@ -1,7 +1,7 @@
 import { mayHave } from "../../../plan/inner";
 import type { Act, Sex } from "../../../species";
 import { sexes } from "../../../species/inner";
-import { canHappen, harmsFinsOrSkin, ofBrood, reaches } from "../../animals/acts";
+import { canHappen, comingOf, harmsFinsOrSkin, ofBrood, reaches } from "../../animals/acts";
 import { ofOneBuild } from "../../animals/build";
 import { placeOf } from "../../animals/rivals";
 import { besideWanted, type WantedBy, wantedBy } from "../../animals/wanted";
@@ -68,13 +68,13 @@ function takenFor(from: Doer, to: Other, thresholds: Deciding): readonly Answer[
   );
   if (acts.length === 0) return [];
   const byMarks = shareAny(shown(from), shown(to))
-    ? acts.flatMap((act) => judged(act, from, to, thresholds)).map(by("markings"))
+    ? [...comingOf(acts, (act) => judged(act, from, to, thresholds))].map(by("markings"))
     : [];
   const wounding =
     byMarks.length === 0 ||
     byMarks.some((found) => found.weight === "restricting" && found.condition.on === "group.sex");
   if (!wounding || !ofOneBuild(from, to)) return byMarks;
-  const byBuild = acts.flatMap((act) => judged(asLesserRival(act), from, to, thresholds));
+  const byBuild = [...comingOf(acts, (act) => judged(asLesserRival(act), from, to, thresholds))];
   return [...byMarks, ...byBuild.map(by("build"))];
 }
 

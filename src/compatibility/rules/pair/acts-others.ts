@@ -3,6 +3,7 @@ import type { Act } from "../../../species";
 import {
   areBullies,
   canHappen,
+  comingOf,
   harmsFinsOrSkin,
   isOfChase,
   livesOnGround,
@@ -79,17 +80,16 @@ export const actsOthers = /* @__PURE__ */ ownRule({
 });
 
 /** What it does to the other by the acts of its kind, one after the other. */
-function* actsOn(from: Doer, to: Other, thresholds: Deciding): Generator<ActAnswer, void> {
-  for (const act of from["temperament.acts"]) {
+const actsOn = (from: Doer, to: Other, thresholds: Deciding): Iterable<ActAnswer> =>
+  comingOf(from["temperament.acts"], (act) => {
     const fallsOnIt =
       !harmsFinsOrSkin(act) &&
       (act.does !== "chases" || isOfChase(to.party)) &&
       falls(act, from, to, thresholds) &&
       reaches(act, from["space.zones"], to["space.zones"]) &&
       canHappen(act, from.party, to.party);
-    if (fallsOnIt) yield* judged(act, from, to, thresholds);
-  }
-}
+    return fallsOnIt ? judged(act, from, to, thresholds) : [];
+  });
 
 function judged(act: Act, from: Doer, to: Other, thresholds: Deciding): readonly ActAnswer[] {
   const removedBy = (when: Act["when"]) => [

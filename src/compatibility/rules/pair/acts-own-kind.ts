@@ -1,7 +1,7 @@
 import type { Animals, Kin } from "../../../plan";
 import type { Act, Sex } from "../../../species";
 import { sexes } from "../../../species/inner";
-import { areBullies, canHappen, harmsFinsOrSkin, ofBrood } from "../../animals/acts";
+import { areBullies, canHappen, comingOf, harmsFinsOrSkin, ofBrood } from "../../animals/acts";
 import { leastNumber } from "../../animals/least-number";
 import { placeOf, rivalsOf } from "../../animals/rivals";
 import { besideWanted, mayWantMore, staysAlone, type WantedBy, wantedKin } from "../../animals/wanted";
@@ -60,10 +60,10 @@ export const actsOwnKind = /* @__PURE__ */ ownRule({
     if (isAlone !== false) return isAlone || harmless(meant, from) ? [] : "unknown";
     const actsOf = (doer: Doer, other: SeenParty<never, never>): readonly ActAnswer[] => {
       const animals = grouped(doer);
-      return meant
+      const happens = meant
         .filter((act) => canHappen(act, animals, isItself ? animals : other.party))
-        .filter((act) => findsVictim(act, animals.kin))
-        .flatMap((act) => judged(act, doer, { animals, isPair: !isItself }, thresholds));
+        .filter((act) => findsVictim(act, animals.kin));
+      return [...comingOf(happens, (act) => judged(act, doer, { animals, isPair: !isItself }, thresholds))];
     };
     const answers = judgedBySex(from, to, (doer, other) => {
       const acts = actsOf(doer, other);

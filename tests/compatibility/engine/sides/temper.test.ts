@@ -73,6 +73,20 @@ describe("individuals that the plan tells of", () => {
     });
   });
 
+  test("a bolder one leaves nobody alone whom its kind harms when crowded", () => {
+    const crowded: Stated = {
+      "space.zones": ["bottom"],
+      "temperament.acts": [{ does: "bites", target: "any", when: "crowded" }],
+    };
+    const [typical, ...others] = (["typical", "bolder", "bully"] as const).map((temper) =>
+      planBy(actsOthers, beside(temper, crowded)),
+    );
+    expect(typical?.outcome).toBe("conditional");
+    for (const verdict of others) expect(verdict).toMatchObject({ outcome: "conditional" });
+    const above: Stated = { ...crowded, "space.zones": ["bottom", "midwater"] };
+    expect(planBy(actsOthers, beside("bolder", above)).outcome).toBe("unsuitable");
+  });
+
   test("what it does beside a brood or at food it does no oftener", () => {
     for (const when of ["guarding-brood", "feeding"] as const) {
       const acts: Stated = { "temperament.acts": [{ does: "chases", target: "any", when }] };
