@@ -5,6 +5,8 @@ export interface Numbers {
   readonly count?: number;
   readonly males?: number;
   readonly females?: number;
+  /** How many are stated to be of a sex, where nobody says it of the others. */
+  readonly some?: Readonly<Partial<Record<Sex, number>>>;
 }
 
 /** All animals of one species that are judged together, over the parties it is listed in. */
@@ -20,10 +22,12 @@ export function kinOf(parties: readonly (Numbers & { readonly sex?: Sex })[]): K
     summed("males", parties),
     summed("females", parties),
   ];
+  const some = males === undefined || females === undefined ? stated(parties) : undefined;
   return {
     ...(count !== undefined && { count }),
     ...(males !== undefined && { males }),
     ...(females !== undefined && { females }),
+    ...(some && { some }),
     mayHave: {
       male: parties.some((party) => mayHave(party, "male")),
       female: parties.some((party) => mayHave(party, "female")),
@@ -38,8 +42,25 @@ export function mayHave({ sex, males, females }: Numbers & { readonly sex?: Sex 
   return sex === undefined || sex === wanted;
 }
 
+/** How many animals of several parties are stated to be of a sex; undefined where none are. */
+function stated(parties: readonly (Numbers & { readonly sex?: Sex })[]): Numbers["some"] {
+  const some: Partial<Record<Sex, number>> = {};
+  for (const party of parties) {
+    for (const sex of ["male", "female"] as const) {
+      const number = statedOf(party, sex);
+      if (number > 0) some[sex] = (some[sex] ?? 0) + number;
+    }
+  }
+  return Object.keys(some).length > 0 ? some : undefined;
+}
+
+function statedOf({ males, females, some }: Numbers, sex: Sex): number {
+  const counted = sex === "male" ? males : females;
+  return counted ?? some?.[sex] ?? 0;
+}
+
 /** A number of all parties together; unknown where that of one is. */
-function summed(name: keyof Numbers, parties: readonly Numbers[]): number | undefined {
+function summed(name: Exclude<keyof Numbers, "some">, parties: readonly Numbers[]): number | undefined {
   let sum = 0;
   for (const { [name]: number } of parties) {
     if (number === undefined) return undefined;

@@ -13,8 +13,6 @@ export interface Animals extends Numbers {
   readonly order: string;
   readonly form?: string;
   readonly sex?: Sex;
-  /** Of which sexes some are, beside others of which nobody says. */
-  readonly some?: readonly Sex[];
   readonly stage?: Stage;
   /** Total length in cm. */
   readonly length?: number;
@@ -82,12 +80,12 @@ function ofGroup(group: Group): LoneParty {
   const count = headcount(group);
   const sexed = unsexed + juveniles === 0;
   const sex = sexed && (males === 0 ? "female" : females === 0 && "male");
-  const some = [...(males > 0 ? ["male" as const] : []), ...(females > 0 ? ["female" as const] : [])];
+  const some = { ...(males > 0 && { male: males }), ...(females > 0 && { female: females }) };
   const party = loneParty(group, {
     count,
     ...(length !== undefined && { length }),
     ...(sex && { sex }),
-    ...(!sexed && some.length > 0 && { some }),
+    ...(!sexed && males + females > 0 && { some }),
     ...tempered(temper),
     ...(raises && { raises }),
     ...(juveniles === count && { stage: "juvenile" as const }),

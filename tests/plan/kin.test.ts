@@ -19,6 +19,7 @@ describe("the animals of several groups of a species together", () => {
   test("have no number where one group has none", () => {
     expect(kinOf([{ count: 4, males: 4, females: 0 }, { count: 6 }])).toEqual({
       count: 10,
+      some: { male: 4 },
       mayHave: { male: true, female: true },
     });
     expect(kinOf([{}, { count: 6 }])).toEqual({ mayHave: { male: true, female: true } });

@@ -30,6 +30,21 @@ describe("rivals of one sex", () => {
     expect(count({ count: 1 })).toBe(1);
     expect(count({}, { isPair: true })).toBe(2);
   });
+
+  test("are as many in two groups as in one", () => {
+    expect(count({ count: 10 }, { isPair: true })).toBe(5);
+    expect(count({ count: 6 }, { isPair: true, act: each })).toBe(3);
+  });
+
+  test("are those of which it is stated, and half of the others", () => {
+    const five = { count: 6, some: { male: 5 } };
+    expect(count(five)).toBe(6);
+    expect(count(five, { act: each })).toBe(6);
+    expect(count(five, { act: each, living: "pair" })).toBe(6);
+    expect(count({ count: 5, some: { male: 3, female: 1 } }, { act: each, living: "pair" })).toBe(4);
+    expect(count({ count: 6, some: { female: 5 } })).toBe(1);
+    expect(count({ count: 7, some: { male: 1, female: 2 } })).toBe(3);
+  });
 });
 
 describe("rivals of a kind", () => {

@@ -62,7 +62,7 @@ const ofAnimals = [
   ...["id", "kind", "family", "order", "form", "sex", "some", "stage", "length", "temper", "raises"],
   ...["count", "males", "females", "kin", "listings"],
 ];
-const ofKin = ["count", "males", "females", "mayHave"];
+const ofKin = ["count", "males", "females", "some", "mayHave"];
 
 const named = (names: readonly string[], held: object) =>
   Object.fromEntries(names.map((name) => [name, () => Reflect.get(held, name)]));

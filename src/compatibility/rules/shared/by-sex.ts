@@ -133,8 +133,10 @@ function choices(doer: Animals, other: Animals): readonly Sexes[] {
 }
 
 /** The sexes of which all animals of a party may be, where the plan does not say of which they are. */
-export const openSexes = ({ sex, males, some = [] }: Animals): readonly Sex[] =>
-  sex !== undefined || males !== undefined ? [] : sexes.filter((each) => some.every((of) => of === each));
+export const openSexes = ({ sex, males, some = {} }: Animals): readonly Sex[] =>
+  sex !== undefined || males !== undefined
+    ? []
+    : sexes.filter((each) => sexes.every((of) => of === each || !some[of]));
 
 /** Two sides, each with all animals of one sex if one is named; of one kind, with the others of their kind as before. */
 function ofSexes<From extends Seen, To extends Seen>(from: From, to: To, named: Sexes): [From, To] {

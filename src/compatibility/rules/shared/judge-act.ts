@@ -119,7 +119,7 @@ export const roomAndSight = (rivals: number, area: number | undefined): readonly
 /** Of which sex animals must be not to do an act, where the plan names none of the other. */
 export function sexThatSpares({ doer }: Pick<Act, "doer">, animals: Animals): Sex | undefined {
   if (!doer || animals.sex !== undefined || animals.males !== undefined) return undefined;
-  if (animals.some?.includes(doer)) return undefined;
+  if (animals.some?.[doer]) return undefined;
   const other = doer === "male" ? "female" : "male";
   return mayHave(animals, other) ? other : undefined;
 }

@@ -43,6 +43,17 @@ describe("how many territories are held", () => {
     ]);
   });
 
+  test("beside known males, half of those nobody has sexed, and both of two", () => {
+    const [species, sightBreaks] = [holder("a", 1000, "male"), 9];
+    const floor = (group: Omit<Group, "species">) => asked([{ species, ...group }], { sightBreaks });
+    const wide = (males: number) => [[0, "tank.footprint", 1000 * males]];
+    const small = { base: { shape: "rectangle", length: 20, width: 20 }, sightBreaks } as const;
+    expect(asked([{ species, males: 5, unsexed: 1 }], small)).toEqual(wide(6));
+    expect(asked([{ species, males: 1, unsexed: 4 }], small)).toEqual(wide(3));
+    expect(asked([{ species, females: 5, unsexed: 2 }], small)).toEqual(wide(2));
+    expect(floor({ females: 5, unsexed: 1 })).toEqual([]);
+  });
+
   test("none, where one animal or one sex is kept", () => {
     expect(asked([{ species: holder("a", 90000, "male"), males: 1 }])).toEqual([]);
     expect(asked([{ species: holder("a", 90000, "male"), females: 5 }])).toEqual([]);
