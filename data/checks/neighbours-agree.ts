@@ -32,6 +32,25 @@ const killedIn: Readonly<Record<StatedValue<"social.living">, readonly Act["targ
   either: allOfItsKind,
 };
 
+/** Above so many g/kg water is more than a little brackish: the mesohaline class of the Venice System of 1958. */
+const freshest = 5;
+
+type Food = StatedValue<"diet.foods">;
+
+/** Foods that a plant eater may live on, and those that a meat eater may. */
+const greens: readonly Food[] = ["algae", "plants", "wood", "detritus"];
+const meats: readonly Food[] = [
+  "frozen",
+  "live",
+  "plankton",
+  "fallen-insects",
+  "insects",
+  "crustaceans",
+  "worms",
+  "molluscs",
+  "fish",
+];
+
 /** What cannot be true together, as a keeper would say it. */
 const contradictions: readonly Contradiction[] = [
   {
@@ -205,6 +224,120 @@ const contradictions: readonly Contradiction[] = [
     mend: 'Correct size.lifespan; the year is "a", the day "d".',
   },
   {
+    trait: "size.lifespan",
+    found: "a usual age above the greatest",
+    expected: "a usual age no greater than the greatest on record",
+    holds: ({ size }) => (size?.lifespan?.value.usual ?? 0) > (size?.lifespan?.value.greatest ?? Infinity),
+    mend: "Correct the figure or its unit, or set one of the two aside and say why.",
+  },
+  {
+    trait: "size.grownAt",
+    found: "an animal that is grown when it has died",
+    expected: "an age when grown within size.lifespan",
+    holds: ({ size }) => (size?.grownAt?.value ?? 0) > monthsOfLife(size),
+    mend: 'Correct size.grownAt or size.lifespan, or name the unit: the month is "mo", the year "a".',
+  },
+  {
+    trait: "reproduction.breedsFrom",
+    found: "an animal that breeds only when half its life is over",
+    expected: "a youngest age of breeding within the first half of size.lifespan",
+    holds: ({ size, reproduction }) => (reproduction?.breedsFrom?.value ?? 0) > monthsOfLife(size) / 2,
+    mend: 'Correct reproduction.breedsFrom or size.lifespan, or name the unit: the month is "mo", the year "a".',
+  },
+  {
+    trait: "water.coolSeason",
+    found: "a cool season that is no cooler",
+    expected: "a season that ends below the warmest of water.temperature as kept",
+    holds: ({ water }) => {
+      const season = water?.coolSeason?.value ?? "none";
+      const warmest = water?.temperature?.value.kept.max;
+      return season !== "none" && warmest !== undefined && season.max === warmest;
+    },
+    mend: "Correct water.coolSeason or water.temperature.",
+  },
+  {
+    trait: "water.salinity",
+    found: "brackish water for an animal of fresh water alone",
+    expected: `brackish among origin.waters where it is kept in more than ${freshest} g/kg`,
+    holds: ({ origin, water }) =>
+      (water?.salinity?.value.kept.max ?? 0) > freshest &&
+      origin?.waters?.value.every((one) => one === "fresh"),
+    mend: "Correct water.salinity or its unit, or origin.waters.",
+  },
+  {
+    trait: "space.openWater",
+    found: "more cover and open water than the plan has room for",
+    expected: "shares that come to one at most, space.cover and space.openWater together",
+    holds: ({ space }) => (space?.cover?.value ?? 0) + (space?.openWater?.value ?? 0) > 1,
+    mend: "Correct space.cover or space.openWater.",
+  },
+  {
+    trait: "space.territory",
+    found: "a territory where the animal never is",
+    expected: "the zone of space.territory among space.zones",
+    holds: ({ space }) => {
+      const territory = space?.territory?.value ?? "none";
+      return territory !== "none" && space?.zones?.value.includes(territory.zone) === false;
+    },
+    mend: "Correct space.territory or space.zones.",
+  },
+  {
+    trait: "space.territory",
+    found: "a territory of more than twice the floor that it is to have",
+    expected: "cm², within space.footprint or little more",
+    holds: ({ space }) => {
+      const territory = space?.territory?.value ?? "none";
+      return territory !== "none" && territory.area > 2 * leastFloor(space).least;
+    },
+    mend: "Correct space.territory or space.footprint.",
+  },
+  {
+    trait: "space.furtherFootprint",
+    found: "for one more animal more floor than the first have, or less than a tenth",
+    expected: "at most the share that each has in space.footprint, and no less than a tenth of it",
+    holds: ({ space }) => {
+      const { least, for: number } = leastFloor(space);
+      const share = ((space?.furtherFootprint?.value ?? Number.NaN) * number) / least;
+      return share > 1 || share < 0.1;
+    },
+    mend: "Correct space.furtherFootprint or space.footprint, in cm² both.",
+  },
+  {
+    trait: "space.footprint",
+    found: "a tank for fewer animals than live together",
+    expected: "a length and a floor stated for as many as social.group.least, or more",
+    holds: ({ social, space }) =>
+      [space?.baseLength, space?.footprint].some((rooms) =>
+        rooms?.value.every((room) => room.for < (social?.group?.value.least ?? 1)),
+      ),
+    mend: "State the room for the least group too, or correct social.group.",
+  },
+  {
+    trait: "social.largestGroup",
+    found: "a largest group that is not how it lives",
+    expected: "one that lives alone, two or more of a pair or a harem, three or more of a group or a shoal",
+    holds: ({ social }) => {
+      const [living, most] = [social?.living?.value, social?.largestGroup?.value];
+      if (living === undefined || most === undefined || living === "either") return false;
+      return living === "alone" ? most > 1 : most < (living === "pair" || living === "harem" ? 2 : 3);
+    },
+    mend: "Correct social.largestGroup or social.living.",
+  },
+  {
+    trait: "diet.type",
+    found: "a plant eater of whose foods none grows, or a meat eater of whose foods none was alive",
+    expected: "among diet.foods what diet.type lives on",
+    holds: ({ diet }) => {
+      const [type, foods] = [diet?.type?.value, diet?.foods?.value];
+      if (foods === undefined) return false;
+      const eaten = type === "herbivore" ? greens : type === "carnivore" ? meats : foods;
+      return !foods.some((food) => eaten.includes(food));
+    },
+    mend: "Correct diet.type or diet.foods.",
+  },
+  fedOn("fish", ["fish", "fry"]),
+  fedOn("molluscs", ["snail", "young-snail", "mussel"]),
+  {
     trait: "space.baseLength",
     found: "a tank less than four times as long as the animal",
     expected: "a tank in which it can swim and turn",
@@ -219,6 +352,16 @@ const contradictions: readonly Contradiction[] = [
     mend: "Look for inches taken for centimetres; state the unit of the source.",
   },
 ];
+
+/** The months that an animal lives: to the greatest age on record, else to the usual one. */
+function monthsOfLife(size: SpeciesProfile["size"]): number {
+  const { greatest, usual } = size?.lifespan?.value ?? {};
+  return 12 * (greatest ?? usual ?? Number.NaN);
+}
+
+/** The least floor with the number of animals that it is for. */
+const leastFloor = (space: SpeciesProfile["space"]): SizeForGroup =>
+  space?.footprint?.value[0] ?? { least: Number.NaN, for: Number.NaN };
 
 /** An age in years over the root of a length in cm that none here reaches; goldfish come nearest. */
 const yearsOfRoot = 6.5;
@@ -244,6 +387,20 @@ function sparing(eaten: Prey, spared: Prey, found: string): Contradiction {
       return prey.includes(eaten) && !prey.includes(spared);
     },
     mend: `Add a line for ${spared}: who swallows ${eaten} swallows it too, and a kind that is not named counts as left alone.`,
+  };
+}
+
+/** Somebody whose food is alive in the wild, and who leaves it alone among tank mates. */
+function fedOn(food: Food, prey: readonly Prey[]): Contradiction {
+  return {
+    trait: "predation.eats",
+    found: `${food} among its foods, and none eaten of its tank mates`,
+    expected: `${prey.join(" or ")} wherever diet.foods names ${food}`,
+    holds: ({ diet, predation }) =>
+      diet?.foods?.value.includes(food) &&
+      predation?.eats !== undefined &&
+      !predation.eats.value.some((one) => prey.includes(one.prey)),
+    mend: "Add a line for what it takes: a kind that is not named counts as left alone; or correct diet.foods.",
   };
 }
 

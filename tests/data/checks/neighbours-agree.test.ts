@@ -155,3 +155,107 @@ test("a form is held to what it states and to what it has of its species", async
   expect(await ofForm(warm)).toStrictEqual([`${danio}: a cool season outside of the water it is kept in`]);
   expect(await ofForm({ ...warm, coolSeason: said("none" as const) })).toStrictEqual([]);
 });
+
+type Fields = Parameters<typeof foundBy>[1];
+const aged = (value: number, as: "usual" | "greatest") => ({ by: "common-practice" as const, value, as });
+const span = (min: number, max: number) => [
+  { by: "common-practice" as const, value: { min, max }, as: "kept" as const },
+];
+const living = (how: StatedValue<"social.living">, largest: number): Fields => ({
+  social: { living: said(how), largestGroup: said(largest) },
+});
+const claims = (area: number, zone: "surface" | "bottom"): Fields => ({
+  space: {
+    footprint: [needs(1, 1000)],
+    territory: said({ area, zone, holder: "each" } as const),
+    zones: said("bottom" as const),
+  },
+});
+const further = (value: number): Fields => ({
+  space: { footprint: [needs(6, 3000)], furtherFootprint: said(value) },
+});
+const fed = (type: StatedValue<"diet.type">, ...foods: StatedValue<"diet.foods">[]): Fields => ({
+  diet: { type: said(type), foods: foods.flatMap(said) },
+});
+const eater = (food: StatedValue<"diet.foods">, prey: "egg" | "mussel"): Fields => ({
+  diet: { foods: said(food) },
+  predation: { eats: said({ prey }) },
+});
+const salted = (max: number, waters: "fresh" | "brackish"): Fields => ({
+  origin: { waters: said(waters) },
+  water: { salinity: span(0, max) },
+});
+
+test.each<[string, Fields, Fields]>([
+  [
+    "a usual age above the greatest",
+    { size: { lifespan: [aged(4, "usual"), aged(4, "greatest")] } },
+    { size: { lifespan: [aged(5, "usual"), aged(4, "greatest")] } },
+  ],
+  [
+    "an animal that is grown when it has died",
+    { size: { lifespan: [aged(2, "usual")], grownAt: said(24) } },
+    { size: { lifespan: [aged(2, "usual")], grownAt: said(25) } },
+  ],
+  [
+    "an animal that breeds only when half its life is over",
+    { size: { lifespan: [aged(2, "usual")] }, reproduction: { breedsFrom: said(12) } },
+    { size: { lifespan: [aged(2, "usual")] }, reproduction: { breedsFrom: said(13) } },
+  ],
+  [
+    "a cool season that is no cooler",
+    { water: { temperature: span(18, 24), coolSeason: said({ min: 18, max: 23 }) } },
+    { water: { temperature: span(18, 24), coolSeason: said({ min: 23, max: 24 }) } },
+  ],
+  ["brackish water for an animal of fresh water alone", salted(5, "fresh"), salted(6, "fresh")],
+  ["brackish water for an animal of fresh water alone", salted(6, "brackish"), salted(6, "fresh")],
+  [
+    "more cover and open water than the plan has room for",
+    { space: { cover: said(0.4), openWater: said(0.6) } },
+    { space: { cover: said(0.5), openWater: said(0.6) } },
+  ],
+  ["a territory where the animal never is", claims(800, "bottom"), claims(800, "surface")],
+  [
+    "a territory of more than twice the floor that it is to have",
+    claims(2000, "bottom"),
+    claims(2001, "bottom"),
+  ],
+  ["for one more animal more floor than the first have, or less than a tenth", further(500), further(501)],
+  ["for one more animal more floor than the first have, or less than a tenth", further(50), further(49)],
+  [
+    "a tank for fewer animals than live together",
+    { social: { group: said({ least: 6 }) }, space: { baseLength: [needs(1, 40), needs(6, 60)] } },
+    { social: { group: said({ least: 6 }) }, space: { baseLength: [needs(1, 40), needs(5, 60)] } },
+  ],
+  ["a largest group that is not how it lives", living("alone", 1), living("alone", 2)],
+  ["a largest group that is not how it lives", living("pair", 2), living("pair", 1)],
+  ["a largest group that is not how it lives", living("shoal", 3), living("shoal", 2)],
+  [
+    "a plant eater of whose foods none grows, or a meat eater of whose foods none was alive",
+    fed("herbivore", "dry", "algae"),
+    fed("herbivore", "dry", "worms"),
+  ],
+  [
+    "a plant eater of whose foods none grows, or a meat eater of whose foods none was alive",
+    fed("carnivore", "dry", "worms"),
+    fed("carnivore", "dry", "algae"),
+  ],
+  [
+    "molluscs among its foods, and none eaten of its tank mates",
+    eater("molluscs", "mussel"),
+    eater("molluscs", "egg"),
+  ],
+])("%s is found, and nothing is where it is mended", async (told, mended, broken) => {
+  expect(await foundBy(neighboursAgree, mended)).toStrictEqual([]);
+  expect(await foundBy(neighboursAgree, broken)).toStrictEqual([`${danio}: ${told}`]);
+});
+
+test("who feeds on fish eats some of its tank mates, the young at least", async () => {
+  const found = (prey: "egg" | "fry") =>
+    foundBy(neighboursAgree, { diet: { foods: said("fish") }, predation: { eats: said({ prey } as const) } });
+  expect(await found("fry")).toStrictEqual([]);
+  expect(await found("egg")).toStrictEqual([
+    `${danio}: fish among its foods, and none eaten of its tank mates`,
+  ]);
+  expect(await foundBy(neighboursAgree, { diet: { foods: said("fish") } })).toStrictEqual([]);
+});
