@@ -1,7 +1,6 @@
 import { type Statement, traitTable } from "vivary/species";
-import { convert, type Unit } from "vivary/units";
 import type { Check } from "./check";
-import { type Span, statementsEverywhere, type Water, waters } from "./statements-everywhere";
+import { type Span, spanOf, statementsEverywhere, type Water, waters } from "./statements-everywhere";
 
 /** Where kept animals are kept in a trait's unit, and how much a kept span takes in; beyond, a line says why. */
 interface Usual {
@@ -47,15 +46,6 @@ const linesOf = (statements: ReturnType<typeof statementsEverywhere<Water>>, tra
   statements
     .filter(({ statement: { setAside } }) => setAside === undefined)
     .map(({ at, statement }) => ({ at, statement, span: spanOf(statement, trait) }));
-
-/** The span of a statement in the trait's unit. */
-function spanOf({ value = {}, unit }: Statement<Span>, trait: Water): Span {
-  const own = traitTable[trait].unit;
-  if (unit === undefined || own === undefined) return value;
-  const inOwn = (end: number | undefined) =>
-    end === undefined ? undefined : convert(end, unit as Unit, own as Unit);
-  return { min: inOwn(value.min), max: inOwn(value.max) };
-}
 
 const isTold = ({ statement: { as, note } }: Line) => as === "kept" && note === undefined;
 

@@ -1,4 +1,13 @@
-import { type SpeciesRecord, type Statements, splitPath, statementsOf, type TraitPath } from "vivary/species";
+import {
+  type SpeciesRecord,
+  type Statement,
+  type Statements,
+  splitPath,
+  statementsOf,
+  type TraitPath,
+  traitTable,
+} from "vivary/species";
+import { convert, type Unit } from "vivary/units";
 
 /** The traits that say in figures what water is. */
 export const waters = [
@@ -31,4 +40,13 @@ export function statementsEverywhere<Path extends TraitPath>(record: SpeciesReco
       }))
       .filter(({ statement: { value } }) => value !== undefined),
   );
+}
+
+/** The span of a statement in the trait's unit. */
+export function spanOf({ value = {}, unit }: Statement<Span>, trait: Water): Span {
+  const own = traitTable[trait].unit;
+  if (unit === undefined || own === undefined) return value;
+  const inOwn = (end: number | undefined) =>
+    end === undefined ? undefined : convert(end, unit as Unit, own as Unit);
+  return { min: inOwn(value.min), max: inOwn(value.max) };
 }

@@ -69,3 +69,39 @@ describe("two limits of temperature in one statement", () => {
     expect(await found({ ...both, as: "tested" })).toStrictEqual([]);
   });
 });
+
+test.each(["kept", "optimum", "tolerated", "wild"] as const)(
+  "a figure that is %s tells of no test",
+  async (as) => {
+    const told = [`${record}: water.temperature: what study says is ${as}, and tells of a test`];
+    const figure: Temperature = { by: "study", value: { max: 30 }, as };
+    expect(await found({ ...figure, endpoint: "growth" })).toStrictEqual(told);
+    expect(await found({ ...figure, acclimatedAt: 25 })).toStrictEqual(told);
+    expect(await found({ ...figure, n: 12 })).toStrictEqual(told);
+  },
+);
+
+test.each(["growth", "breeding", "choice", "performance", "housing"] as const)(
+  "what was best for %s is no limit",
+  async (endpoint) => {
+    const figure: Temperature = { by: "study", value: { max: 30 }, as: "limit", endpoint };
+    expect(await found(figure)).toStrictEqual([
+      `${record}: water.temperature: a limit by study that was best for ${endpoint}`,
+    ]);
+    expect(await found({ ...figure, as: "tested" })).toStrictEqual([]);
+    expect(await found({ ...figure, endpoint: "survival" })).toStrictEqual([]);
+  },
+);
+
+test.each<[Temperature["value"], Temperature["unit"], number, number]>([
+  [{ max: 38 }, undefined, 38, 39],
+  [{ min: 10 }, undefined, 10, 9],
+  [{ min: 50, max: 95 }, "degF", 30, 40],
+])("animals with the limit %o were used to what they bear", async (value, unit, borne, past) => {
+  const used = (acclimatedAt: number) =>
+    found({ by: "study", value, as: "limit", endpoint: "balance", acclimatedAt, ...(unit && { unit }) });
+  expect(await used(borne)).toStrictEqual([]);
+  expect(await used(past)).toStrictEqual([
+    `${record}: water.temperature: animals of study that were used to ${past} °C, past their own limit`,
+  ]);
+});
