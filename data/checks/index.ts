@@ -18,6 +18,7 @@ import { lawsReachIntoCountries } from "./laws-reach-into-countries";
 import { lengthsAgree } from "./lengths-agree";
 import { lettersAreWhole } from "./letters-are-whole";
 import { livesInFreshWater } from "./lives-in-fresh-water";
+import { locatorsNameTheSpecies } from "./locators-name-the-species";
 import { movedIdsArrive } from "./moved-ids-arrive";
 import { namedAfterId } from "./named-after-id";
 import { namesAreOneSpecies } from "./names-are-one-species";
@@ -66,6 +67,7 @@ export const checks: readonly Check[] = [
   sourcesAreOne,
   doisAreOfTheSource,
   sourcesNameTheSpecies,
+  locatorsNameTheSpecies,
   observationsAreSigned,
   essentialTraits,
   testsSayHow,
