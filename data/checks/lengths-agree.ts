@@ -7,9 +7,6 @@ export const lengthsAgree: Check = {
   find: ({ records }) =>
     records.flatMap(({ path: file, record, profile }) => {
       const at = ["size", "adultLength"];
-      const usual = Math.max(...totals(profile, "usual").map(({ min }) => min));
-      const greatest = Math.max(...totals(profile, "greatest").map(({ max }) => max));
-      const outgrown = Number.isFinite(greatest) && usual > greatest;
       const stated = statementsOf(record, "size.adultLength");
       const inches = inchesFor(stated);
       const { kind } = record.taxonomy;
@@ -35,17 +32,13 @@ export const lengthsAgree: Check = {
           expected: `no more than ${strangelyLong} times the usual length, or a note`,
           mend: "Correct the figure or its unit; or add a note of one sentence: how it comes to be so much longer.",
         })),
-        ...(outgrown
-          ? [
-              {
-                file,
-                at,
-                found: `usually ${usual.toFixed(1)} cm, and at most ${greatest.toFixed(1)} cm`,
-                expected: "a usual length no greater than the greatest on record",
-                mend: "Correct the figure, or set one of the two aside and say why.",
-              },
-            ]
-          : []),
+        ...beyondGreatest(profile).map(({ sex, usual, greatest }) => ({
+          file,
+          at,
+          found: `usually ${usual.toFixed(1)} cm, and at most ${greatest.toFixed(1)} cm${sex ? `, of ${sex}s` : ""}`,
+          expected: "a usual length no greater than the greatest on record",
+          mend: "Correct the figure or its sex, or set one of the two aside and say why.",
+        })),
         ...(inches
           ? [
               {
@@ -71,8 +64,21 @@ const measures: Partial<Record<SpeciesRecord["taxonomy"]["kind"], readonly Adult
   mussel: ["shell", "unstated"],
 };
 
-const totals = ({ size }: SpeciesProfile, wanted: AdultLength["as"]) =>
-  (size?.adultLength?.value ?? []).filter(({ as }) => as === wanted).map(({ total }) => total);
+/** The usual lengths above any greatest one: the longest of all, else that of each sex. */
+function beyondGreatest({ size }: SpeciesProfile) {
+  const lengths = size?.adultLength?.value ?? [];
+  const found = [undefined, "male" as const, "female" as const].flatMap((sex) => {
+    const ofSex = lengths.filter((one) => sex === undefined || (one.sex ?? sex) === sex);
+    const [usual, greatest] = (["usual", "greatest"] as const).map((wanted) =>
+      ofSex.filter(({ as }) => as === wanted),
+    );
+    const own = usual?.filter((one) => sex === undefined || one.sex === sex) ?? [];
+    const least = Math.max(...own.map(({ total }) => total.min));
+    const most = Math.max(...(greatest ?? []).map(({ total }) => total.max));
+    return Number.isFinite(most) && least > most ? [{ sex, usual: least, greatest: most }] : [];
+  });
+  return found.some(({ sex }) => sex === undefined) ? found.slice(0, 1) : found;
+}
 
 /** A greatest length of more than so many times the usual one is told with a note why. Common practice, no source. */
 const strangelyLong = 3;

@@ -63,3 +63,19 @@ test("a length is compared with that of the same sex, and with one of no sex", a
   expect(await outgrown({ sex: "male" }, {})).toStrictEqual(told);
   expect(await outgrown({ sex: "male" }, { sex: "female" })).toStrictEqual([]);
 });
+
+test("no sex is usually longer than the longest of it, or of no sex", async () => {
+  const found = (...adultLength: Length[]) => foundBy(lengthsAgree, { size: { adultLength } });
+  const [male, female] = [{ sex: "male" }, { sex: "female" }] as const;
+  const males = [line(9, "usual", male), line(10, "greatest", male)];
+  expect(await found(...males, line(8, "usual", female), line(7, "greatest", female))).toStrictEqual([
+    "data/species/danio-rerio.json: usually 8.0 cm, and at most 7.0 cm, of females",
+  ]);
+  expect(await found(...males, line(7, "usual", female), line(7, "greatest", female))).toStrictEqual([]);
+  expect(await found(...males, line(11, "usual", female))).toStrictEqual([
+    "data/species/danio-rerio.json: usually 11.0 cm, and at most 10.0 cm",
+  ]);
+  expect(
+    await found(...males, line(8, "usual", female), line(7, "greatest", female), line(12, "greatest")),
+  ).toStrictEqual([]);
+});
