@@ -8,6 +8,7 @@ import { filesAreFormatted } from "./files-are-formatted";
 import { filesAreRead } from "./files-are-read";
 import { filesAreReadable } from "./files-are-readable";
 import { formsDiffer } from "./forms-differ";
+import { germanIsWhole } from "./german-is-whole";
 import { idsAreKept } from "./ids-are-kept";
 import { interbreeding } from "./interbreeding";
 import { keptWaterIsPlausible } from "./kept-water-is-plausible";
@@ -54,6 +55,7 @@ export const checks: readonly Check[] = [
   namedAfterId,
   namesAreOneSpecies,
   languagesAreKnown,
+  germanIsWhole,
   familiesAreKnown,
   livesInFreshWater,
   datesArePast,
