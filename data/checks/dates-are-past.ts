@@ -15,6 +15,9 @@ export const datesArePast: Check = {
   find: (collection) => datesOf(collection).flatMap((told) => slipsOf(told, new Date())),
 };
 
+/** No scientific name of an animal is older: International Code of Zoological Nomenclature, fourth edition, article 3. */
+const firstNames = 1758;
+
 function slipsOf({ file, at, parts }: Told, now: Date): readonly Slip[] {
   const date = parts.map((part) => String(part).padStart(2, "0")).join("-");
   const [year = 0, month = 1, day = 1] = parts;
@@ -22,6 +25,8 @@ function slipsOf({ file, at, parts }: Told, now: Date): readonly Slip[] {
   const told = { file, at, found: `the date ${date}`, mend: "Correct the year, the month or the day." };
   if (read.getUTCMonth() !== month - 1 || read.getUTCDate() !== day)
     return [{ ...told, expected: "year, month and day, such as 2019-04-30" }];
+  if (at[0] === "taxonomy" && year < firstNames)
+    return [{ ...told, expected: `${firstNames} or later, when names of animals begin` }];
   return read > now ? [{ ...told, expected: `none after ${now.getUTCFullYear()}` }] : [];
 }
 

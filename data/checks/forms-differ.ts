@@ -46,12 +46,12 @@ export const formsDiffer: Check = {
         const nameless = {
           file,
           at: ["forms", id],
-          found: "a form without a name",
-          expected: "the name by which it is sold",
+          found: "a form without an English name",
+          expected: "one at least, by which reports tell it from its species",
           example: `{ "names": { "en": ["${id.replaceAll("-", " ")} ${record.names.en?.[0] ?? ""}"] } }`,
-          mend: "Add it to names, by language.",
+          mend: "Add it to names; where the trade has none, translate the one it has.",
         };
-        const isNamed = Object.values(form.names).some((names) => names.length > 0);
+        const isNamed = (form.names.en ?? []).length > 0;
         return [...(isNamed ? [] : [nameless]), ...repeated, ...strayed];
       }),
     ),

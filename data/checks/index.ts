@@ -24,6 +24,7 @@ import { movedIdsArrive } from "./moved-ids-arrive";
 import { namedAfterId } from "./named-after-id";
 import { namesAreOneSpecies } from "./names-are-one-species";
 import { neighboursAgree } from "./neighbours-agree";
+import { notesAreSentences } from "./notes-are-sentences";
 import { nothingIsLeftToFillIn } from "./nothing-is-left-to-fill-in";
 import { observationsAreSigned } from "./observations-are-signed";
 import { preyFitsTheHunter } from "./prey-fits-the-hunter";
@@ -51,6 +52,7 @@ export const checks: readonly Check[] = [
   wellFormed,
   recordsAreWhole,
   nothingIsLeftToFillIn,
+  notesAreSentences,
   lettersAreWhole,
   namedAfterId,
   namesAreOneSpecies,

@@ -1,3 +1,4 @@
+import { bodyMass } from "vivary/load";
 import {
   applyForm,
   type SizeForGroup,
@@ -334,6 +335,19 @@ const contradictions: readonly Contradiction[] = [
       return !foods.some((food) => eaten.includes(food));
     },
     mend: "Correct diet.type or diet.foods.",
+  },
+  {
+    trait: "size.lengthWeight",
+    found: "a mass of more than five times that of fish of its shape, or less than a fifth",
+    expected: "a and b for mass in g of a total length in cm",
+    holds: ({ size }) => {
+      const [lengthWeight, shape] = [size?.lengthWeight?.value, size?.bodyShape?.value];
+      const length = Math.max(...(size?.adultLength?.value ?? []).map(({ total }) => total.max));
+      if (lengthWeight === undefined || shape === undefined || !(length > 0)) return false;
+      const times = bodyMass({ length, lengthWeight }).typical / bodyMass({ length, shape }).typical;
+      return times > 5 || times < 1 / 5;
+    },
+    mend: "Look for a decimal point that was lost, for mm or kg, or for another outline in size.bodyShape.",
   },
   fedOn("fish", ["fish", "fry"]),
   fedOn("molluscs", ["snail", "young-snail", "mussel"]),

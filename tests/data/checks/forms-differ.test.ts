@@ -4,9 +4,9 @@ import { sizesArePlausible } from "../../../data/checks/sizes-are-plausible";
 import type { AdultLength } from "../../../src/species";
 import { foundBy } from "./found";
 
-test("a form has a name by which it is sold", async () => {
+test("a form has an English name by which it is sold", async () => {
   expect(await foundBy(formsDiffer, { forms: { albino: { names: {} } } })).toStrictEqual([
-    "data/species/danio-rerio.json: a form without a name",
+    "data/species/danio-rerio.json: a form without an English name",
   ]);
   expect(
     await foundBy(formsDiffer, { forms: { albino: { names: { en: ["albino danio"] } } } }),

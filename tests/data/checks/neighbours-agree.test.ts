@@ -186,7 +186,21 @@ const salted = (max: number, waters: "fresh" | "brackish"): Fields => ({
   water: { salinity: span(0, max) },
 });
 
+const weighs = (a: number): Fields => ({
+  size: { adultLength: long(10), bodyShape: said("fusiform"), lengthWeight: said({ a, b: 3.04 }) },
+});
+
 test.each<[string, Fields, Fields]>([
+  [
+    "a mass of more than five times that of fish of its shape, or less than a fifth",
+    weighs(0.01122),
+    weighs(0.1122),
+  ],
+  [
+    "a mass of more than five times that of fish of its shape, or less than a fifth",
+    weighs(0.01122),
+    weighs(0.001122),
+  ],
   [
     "a usual age above the greatest",
     { size: { lifespan: [aged(4, "usual"), aged(4, "greatest")] } },
