@@ -30,6 +30,7 @@ import { observationsAreSigned } from "./observations-are-signed";
 import { preyFitsTheHunter } from "./prey-fits-the-hunter";
 import { recordsAreFormatted } from "./records-are-formatted";
 import { recordsAreWhole } from "./records-are-whole";
+import { rootsAndRelativesAreSpelt } from "./roots-and-relatives-are-spelt";
 import { schemaIsCurrent } from "./schema-is-current";
 import { sizesArePlausible } from "./sizes-are-plausible";
 import { sourcesAreCited } from "./sources-are-cited";
@@ -72,6 +73,7 @@ export const checks: readonly Check[] = [
   doisAreOfTheSource,
   sourcesNameTheSpecies,
   locatorsNameTheSpecies,
+  rootsAndRelativesAreSpelt,
   observationsAreSigned,
   essentialTraits,
   testsSayHow,
