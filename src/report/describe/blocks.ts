@@ -1,10 +1,10 @@
 import type { Remedies } from "../../advice";
-import type { Finding, Verdict } from "../../compatibility";
+import type { Verdict } from "../../compatibility";
 import type { Basis } from "../../species";
 import type { Block } from "../layout";
 import { isDeed, mayQuarrel } from "../matters/acts";
 import { isCaution } from "../matters/by-rule";
-import { harmPrevented, reasonsOf, sentencesOf } from "../matters/matters";
+import { decides, harmPrevented, reasonsOf, sentencesOf } from "../matters/matters";
 import { isFarTooSmall } from "../matters/order";
 import type { Messages } from "../messages/messages";
 import { cautions } from "./cautions";
@@ -185,6 +185,3 @@ function blockingItems(
   const room = small.length > 0 ? [roomItem(small, weight, verdict, teller)] : [];
   return [...room, ...items(reasons)];
 }
-
-/** Whether nobody can tell in advance, and it would rule the plan out. */
-const decides = (finding: Finding) => "couldBe" in finding && finding.couldBe === "blocking";

@@ -33,6 +33,9 @@ export const reasonsOf = (verdict: Verdict, weight: "blocking" | "advisory"): re
     overParties,
   );
 
+/** Whether nobody can tell in advance, and it would rule the plan out. */
+export const decides = (finding: Finding) => "couldBe" in finding && finding.couldBe === "blocking";
+
 /** Of room that is hardly less than needed nothing is told where more is asked for anyway. */
 const isOfHardlyLess = (finding: Finding) => finding.weight === "advisory" && isOfSpace(finding);
 
@@ -43,7 +46,8 @@ function oxygenTold({ measures = {} }: FindingBy<"oxygen">): object {
 }
 
 /**
- * What is told of the findings: of what one does to another only the gravest, and nothing twice. What asks for something is
+ * What is told of the findings: of what one does to another only the gravest, beside it what nobody can tell, and nothing
+ * twice. What asks for something is
  * told with what it asks for, but for who harms whom where the tank is far too small for any talk of its room.
  */
 function worthTelling({ findings: all, parties, conditions }: Verdict): readonly Finding[] {
@@ -53,6 +57,10 @@ function worthTelling({ findings: all, parties, conditions }: Verdict): readonly
   const isRoomAsked = conditions.some(isRoom) || farTooSmall.size > 0;
   const towards = ({ from, to }: Finding) => `${speciesOf(from)} ${speciesOf(to ?? from)}`;
   const isTold = gravestDeeds(findings, towards);
+  const isDoubt = gravestDeeds(
+    findings.filter(({ weight }) => weight !== "restricting"),
+    towards,
+  );
   const eaten = new Set<string>();
   const blockedWater = new Set<string | undefined>();
   for (const finding of findings) {
@@ -78,7 +86,7 @@ function worthTelling({ findings: all, parties, conditions }: Verdict): readonly
       const key = JSON.stringify([finding.rule, pair, figures.sort()]);
       return !toldOfBoth.has(key) && toldOfBoth.add(key);
     }
-    return isTold(finding);
+    return isTold(finding) || (decides(finding) && isDoubt(finding));
   });
 }
 

@@ -321,6 +321,18 @@ test("of several that live alone nobody can tell, and that is told before what r
   );
 });
 
+test("what nobody can tell of their own kind is told though something is asked for besides", () => {
+  const knifefish = { species: species("black ghost knifefish"), count: 3 };
+  const report = describe(assessPair({ species: species("red zebra cichlid") }, knifefish)).replaceAll(
+    /\s+/g,
+    " ",
+  );
+  expect(report).toMatch(/^Nobody can tell: it depends on the individuals \(black ghost knifefish\)/);
+  expect(report).toMatch(
+    /What nobody can tell - Black ghost knifefish may not bear their own kind, whatever room they have\. What must change - .*black ghost knifefish chase their own kind/,
+  );
+});
+
 test("wounds that room and cover should prevent are told, and what to do when they come", () => {
   const convicts = (cover: number) =>
     told(
