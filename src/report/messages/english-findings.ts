@@ -141,7 +141,9 @@ function predation(told: Told<Measures["predation"]>): string {
   if (safeFrom) {
     const tooLarge = `; those of ${figure(upwards(safeFrom))} are too large`;
     if (oneKind) return `${from} ${eats} ${their(fromMany)} own kind while it is small${tooLarge}.`;
-    const small = prey ? `${to} of ${figure(prey)}` : `small ${to}`;
+    const isNamed = !toMany || /(^| )the /.test(to);
+    const whileSmall = `${to} while ${they(toMany)} ${verb(toMany, "is", "are")} small`;
+    const small = prey ? `${to} of ${figure(prey)}` : isNamed ? whileSmall : `small ${to}`;
     return `${told.fromNow && "once grown, "}${from} ${eats} ${small}${tooLarge}.`;
   }
   const size = prey && `${to} ${verb(toMany, "measures", "measure")} ${figure(prey)}`;

@@ -9,6 +9,9 @@ export function plural(name: string): string {
   return /(?:ch|sh|[sxz])$/.test(name) ? `${name}es` : `${name}s`;
 }
 
+/** `the tiger barb`; of a name that begins with whose it is, that alone: `Agassiz's dwarf cichlid`. */
+export const the = (name: string) => (/^\p{Lu}\S*['’]s? /u.test(name) ? name : `the ${name}`);
+
 /** The verb that agrees. */
 export const verb = (many: boolean, one: string, several: string) => (many ? several : one);
 

@@ -1,7 +1,7 @@
 import type { Words } from "../../compatibility";
 import type { Kind } from "../../species";
 import { english } from "./english";
-import { allOf, anyOf } from "./english-grammar";
+import { allOf, anyOf, the as theOne } from "./english-grammar";
 import { deeds, grounds, grown, holders, occasions, offered, places, prey, statuses } from "./english-words";
 import type { PageMessages, PageWords, ToldAct, ToldGroup, ToldName } from "./page-messages";
 import { sentenceCase as capital, scientificOf } from "./sentences";
@@ -114,8 +114,7 @@ const hideWords: Readonly<Record<Words["hide"], readonly [one: string, many: str
 };
 
 /** `the tiger barb`, `Agassiz's dwarf cichlid`, `Nanochromis transvestitus`. */
-const the = ({ name, scientific }: ToldName) =>
-  scientific || /^\p{Lu}\S*['’]s? /u.test(name) ? name : `the ${name}`;
+const the = ({ name, scientific }: ToldName) => (scientific ? name : theOne(name));
 
 /** `six bronze corydoras`, `a pair of honey gouramis`, `one male and two female guppies`. */
 function group({ name, several: many, count: number, males, females }: ToldGroup): string {

@@ -4,7 +4,7 @@ import { factLabels } from "../../plan/inner";
 import { traitLabels } from "../../species/inner";
 import { conditions, seenFromAbove } from "./english-conditions";
 import { findings, hazards, lawsSomewhere, room } from "./english-findings";
-import { allOf, plural } from "./english-grammar";
+import { allOf, plural, the } from "./english-grammar";
 import { profile } from "./english-profile";
 import { basis, ranges, spelled, things } from "./english-words";
 import type { Messages, ToldWater } from "./messages";
@@ -35,7 +35,7 @@ function messages(): Messages {
     language: "en-GB",
     several: plural,
     theOthers: "all the others",
-    this: (name) => `the ${name}`,
+    this: the,
     headline: (told) => {
       const { outcome, clash, otherWater, individuals } = told;
       const { oneSpecies, oneGroup, animals, warned, amiss } = told;

@@ -321,6 +321,20 @@ test("of several that live alone nobody can tell, and that is told before what r
   );
 });
 
+test("one animal that is eaten small is named, in no more words than it has", () => {
+  const acaras = { species: species("blue acara"), form: "electric-blue" };
+  const tetra = { species: species("bleeding heart tetra"), stage: "fry", count: 1 } as const;
+  const pair = assessPair(tetra, acaras);
+  const predation = pair.findings.filter(({ rule, weight }) => rule === "predation" && weight === "restricting");
+  expect(predation.map((finding) => sentence(pair, finding))).toEqual([
+    expect.stringMatching(/^Electric blue acaras eat the bleeding heart tetra while it is small; those of /),
+  ]);
+  const panchax = { groups: [group("honey gourami", { females: 1 }), group("Gardner's killifish", { males: 1 })] };
+  const report = told({ tank: tank(60, 30), ...panchax });
+  expect(report).toContain("Gardner's killifish needs company of its own");
+  expect(report).not.toMatch(/the Gardner's/i);
+});
+
 test("what nobody can tell of their own kind is told though something is asked for besides", () => {
   const knifefish = { species: species("black ghost knifefish"), count: 3 };
   const report = describe(assessPair({ species: species("red zebra cichlid") }, knifefish)).replaceAll(
