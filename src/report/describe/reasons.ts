@@ -29,21 +29,7 @@ const bases: readonly Basis[] = ["published", "curated", "observed", "memory", "
 export const weakest = (alike: readonly Finding[]) =>
   alike.map(({ basis }) => basis).sort((a, b) => bases.indexOf(b) - bases.indexOf(a))[0];
 
-/** How long each of some groups grows, where all are longer than the tank is wide, and as long as each other; else empty. */
-function lengthOfEach(
-  groups: readonly Finding["from"][],
-  findings: readonly Finding[],
-  { figure }: Teller,
-): string {
-  const lengths = groups.map((group) => {
-    const tooLong = findings.filter((finding) => isTooLong(finding) && finding.from === group);
-    return figure(greatestLength(tooLong));
-  });
-  const [length = "", ...others] = new Set(lengths);
-  return others.length === 0 ? length : "";
-}
-
-/** The greatest length of which some findings tell. */
+/** How long the longest of those is that are longer than the tank is wide. */
 function greatestLength(tooLong: readonly Finding[]): Figure | undefined {
   const lengths = tooLong.flatMap((finding) =>
     finding.rule === "footprint" ? (numberOf(finding.measures?.length) ?? []) : [],
@@ -51,7 +37,7 @@ function greatestLength(tooLong: readonly Finding[]): Figure | undefined {
   return lengths.length > 0 ? { value: Math.max(...lengths), unit: "cm" } : undefined;
 }
 
-/** How large a tank some findings ask for, beside that which is planned. */
+/** How large a tank some findings ask for, beside that which is planned; of one species alone how long it grows. */
 export function roomItem(asking: readonly Finding[], weight: Weight, verdict: Verdict, teller: Teller): Item {
   const { figure } = teller;
   const needed = roomNeeded(verdict, asking);
@@ -65,10 +51,14 @@ export function roomItem(asking: readonly Finding[], weight: Weight, verdict: Ve
   const askers = asking.filter(isOfRoom).map(({ from }) => from);
   const isYoung = (index: number | undefined) =>
     index !== undefined && verdict.parties[index]?.stage === "juvenile";
+  const isOneKind = new Set(askers.map((index) => verdict.parties[index ?? -1]?.id)).size === 1;
+  const tooLong = verdict.findings.filter(
+    (finding) => isOneKind && isTooLong(finding) && askers.includes(finding.from),
+  );
   const text = teller.room({
     ...teller.named(askers),
     growing: askers.length > 0 && askers.every(isYoung),
-    grownTo: lengthOfEach(askers, verdict.findings, teller),
+    grownTo: figure(greatestLength(tooLong)),
     weight,
     neededSides: figure(sidesNeeded(known, own)),
     exampleSides: figure(commonSides(needed.floor)),

@@ -100,7 +100,7 @@ export interface ToldRoom {
   readonly many: boolean;
   /** Whether some of them have still to grow. */
   readonly growing: boolean;
-  /** How long each of them is when grown, where the tank is narrower; empty where it is not, or one is longer than another. */
+  /** How long one grows, where the tank is narrower; empty where it is not, or several species ask. */
   readonly grownTo: string;
   /** The floor that is needed, as length and width; empty where the length is not known or the floor does. */
   readonly neededSides: string;

@@ -321,6 +321,21 @@ test("of several that live alone nobody can tell, and that is told before what r
   );
 });
 
+test("how long one grows for which the tank is too small is said of it alone", () => {
+  const plan: Plan = {
+    tank: { base: { shape: "rectangle", length: 30, width: 24 } },
+    groups: [group("leopard pleco", { unsexed: 1 }), group("kuhli loach", { unsexed: 6 })],
+  };
+  const [english, deutsch] = [told(plan), told(plan, { messages: german })];
+  expect(english).toMatch(/the leopard pleco and kuhli loaches need a tank of/i);
+  expect(english).toContain("The leopard pleco grows to 40 cm and cannot turn in a tank 24 cm wide.");
+  expect(english).not.toMatch(/40 cm long/);
+  expect(deutsch).toMatch(/der Wabenschilderwels und Dornaugen brauchen ein Becken/i);
+  expect(deutsch).toMatch(/Wabenschilderwels wird 40\scm lang und kann in einem 24\scm breiten Becken nicht wenden/);
+  const alone = told({ ...plan, groups: plan.groups.slice(0, 1) });
+  expect(alone).not.toContain("cannot turn");
+});
+
 test("one animal that is eaten small is named, in no more words than it has", () => {
   const acaras = { species: species("blue acara"), form: "electric-blue" };
   const tetra = { species: species("bleeding heart tetra"), stage: "fry", count: 1 } as const;
