@@ -7,6 +7,8 @@ export interface Figure {
   readonly max?: number | undefined;
   /** Whether it is a span to stay within: its ends are rounded inwards, as those of a range with one end are. */
   readonly within?: boolean | undefined;
+  /** Whether it is the least that will do, told as a plain number: that is rounded up. */
+  readonly up?: boolean | undefined;
   readonly unit?: string | undefined;
 }
 
@@ -15,6 +17,9 @@ export interface Figure {
  * another beside which it stands, and is not the same, both are told more closely: `73.4 °F` beside `73.2 °F`.
  */
 export type WriteQuantity = (figure: Figure | undefined, beside?: Figure) => string;
+
+/** A figure as the least that will do, of which no unit may cut anything off. */
+export const noLess = (figure: Figure): Figure => ({ ...figure, up: true });
 
 /** The number that a figure is, if it is no range. */
 export const numberOf = (figure: Figure | undefined): number | undefined => figure?.value;

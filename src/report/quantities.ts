@@ -92,8 +92,9 @@ export function quantityWriter(messages: Messages, system: UnitSystem): WriteQua
       const next = closer[closely ? closer.indexOf(closely) + 1 : 0];
       return written(next ? figure : { ...figure, within: false }, beside, next);
     }
-    const inwards = figure.within ? ([Math.ceil, Math.floor] as const) : [];
-    const [from, to] = [numberOf(least, inwards[0]), numberOf(most, inwards[1])];
+    const upwards = figure.up ? ([Math.ceil, Math.ceil] as const) : [];
+    const roundings = figure.within ? ([Math.ceil, Math.floor] as const) : upwards;
+    const [from, to] = [numberOf(least, roundings[0]), numberOf(most, roundings[1])];
     const text = from === to ? from + behind(from) : ranges.between(from, to, behind(to));
     return { text, numbers: [from, to] };
   };

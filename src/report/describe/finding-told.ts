@@ -1,4 +1,5 @@
 import type { Finding } from "../../compatibility";
+import { type Figure, noLess } from "../figure";
 import { doerOf } from "../matters/acts";
 import type { Alike } from "../matters/alike";
 import type { Told } from "../messages/messages";
@@ -42,10 +43,17 @@ export function findingTold(alike: Alike, means: Means, before?: Alike): string 
   return say ? say(told) : otherRule(finding.rule, told as never);
 }
 
-/** What a finding measures; of a cool season that is too cold for several, not what one of these is kept in. */
+/**
+ * What a finding measures, what is needed as no less than it is; of a cool season that is too cold for several, not what one
+ * of these is kept in.
+ */
 function measuresOf(finding: Finding, alike: Alike): object {
-  if (finding.rule !== "season" || alike.length === 1) return finding.measures ?? {};
-  return { season: finding.measures?.season };
+  if (finding.rule === "season" && alike.length > 1) return { season: finding.measures?.season };
+  const { measures = {} } = finding;
+  // Which measures there are hangs on the rule; of those called so that are numbers, all are the least that will do.
+  const { needed } = measures as { readonly needed?: Omit<Figure, "value"> & { readonly value?: unknown } };
+  const value = needed?.value;
+  return typeof value === "number" ? { ...measures, needed: noLess({ ...needed, value }) } : measures;
 }
 
 /** Whom findings fall on; where that is everyone else in a tank of many, not each by name. */

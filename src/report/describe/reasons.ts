@@ -1,6 +1,6 @@
 import type { Finding, Verdict, Weight } from "../../compatibility";
 import type { Basis } from "../../species";
-import { type Figure, numberOf } from "../figure";
+import { type Figure, noLess, numberOf } from "../figure";
 import type { Alike } from "../matters/alike";
 import { isOfRoom, isTooLong } from "../matters/order";
 import { commonSides, roomNeeded, roomThere, sidesNeeded, sidesOf } from "../matters/room";
@@ -62,7 +62,10 @@ export function roomItem(asking: readonly Finding[], weight: Weight, verdict: Ve
     weight,
     neededSides: figure(sidesNeeded(known, own)),
     exampleSides: figure(commonSides(needed.floor)),
-    neededLength: isLengthAsked ? run(needed.length) : "",
+    neededLength:
+      isLengthAsked && needed.length !== undefined
+        ? figure(noLess({ value: needed.length, unit: "cm" }))
+        : "",
     neededFloor: floor(needed.floor),
     ownSides: figure(sidesOf(own)),
     ownLength: run(own.length),

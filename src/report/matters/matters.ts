@@ -77,7 +77,8 @@ function worthTelling({ findings: all, parties, conditions }: Verdict): readonly
     )
       return false;
     if (isRoomAsked && isOfHardlyLess(finding)) return false;
-    if (isTooLong(finding) && farTooSmall.size === 1 && farTooSmall.has(speciesOf(finding.from))) return false;
+    if (isTooLong(finding) && farTooSmall.size === 1 && farTooSmall.has(speciesOf(finding.from)))
+      return false;
     if (isOfYoung(finding)) return !eaten.has(towards(finding));
     if (finding.rule === "conditions-exclude") return !blockedWater.has(finding.measures?.one?.value);
     if (isBy(finding, ["interbreeding", ...sharedWaterRules])) {

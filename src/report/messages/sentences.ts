@@ -1,7 +1,7 @@
 // What sentences of any language need.
 import { areaOfALitre } from "../../load/inner";
 import type { FactName } from "../../plan";
-import type { Figure } from "../figure";
+import { type Figure, noLess } from "../figure";
 import type { Messages } from "./messages";
 
 /** A sentence with its capital. */
@@ -58,10 +58,8 @@ export const upwards = (length: Figure | undefined): Figure | undefined =>
   length?.value === undefined ? length : { min: halfUp(length.value), unit: "cm" };
 
 /** How much coarse foam has so much surface for certain, in whole litres. */
-export const foam = (area: number): Figure => ({
-  value: Math.max(1, Math.ceil(area / areaOfALitre.min - 0.001)),
-  unit: "L",
-});
+export const foam = (area: number): Figure =>
+  noLess({ value: Math.max(1, Math.ceil(area / areaOfALitre.min - 0.001)), unit: "L" });
 
 export const halfUp = (cm: number) => Math.ceil(cm * 2 - 0.001) / 2;
 

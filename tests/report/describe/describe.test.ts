@@ -81,7 +81,7 @@ test("lengths, floors, masses and temperatures are in the units asked for", () =
   const { least } = rooms.find((room) => room.for >= 8) ?? rooms.at(-1) ?? { least: 0 };
   expect(describe(small)).toContain(`need a tank at least ${least} cm long; yours is 60 cm`);
   // 1 in = 2.54 cm, 1 lb = 0.45359237 kg: international yard and pound agreement of 1959.
-  const inches = Math.round(least / 2.54);
+  const inches = Math.ceil(least / 2.54); // A shorter tank is too short.
   for (const units of ["us", "imperial"] as const) {
     expect(describe(small, { units })).toContain(`need a tank at least ${inches} in long; yours is 24 in`);
     expect(describe(small, { units })).toContain(

@@ -321,6 +321,24 @@ test("of several that live alone nobody can tell, and that is told before what r
   );
 });
 
+test("no unit cuts anything off what is needed", () => {
+  const us = { units: "us" } as const;
+  const barb = told(
+    { tank: tank(60, 50, { filter: undefined }), groups: [group("tiger barb", { unsexed: 1 })] },
+    us,
+  );
+  expect(barb).toContain("needs a tank at least 32 in long; yours is 24 in."); // 80 cm are 31.5 in
+  expect(barb).toContain("about 0.3 US gal of coarse foam"); // 1 L is 0.26 US gal
+  const catfish = {
+    tank: tank(600, 300, { height: 60 }),
+    groups: [group("redtail catfish", { unsexed: 1 })],
+  };
+  expect(told(catfish, us)).toContain("needs a tank 34 in high; yours is 24 in."); // 85 cm are 33.5 in
+  expect(told(catfish, { ...us, messages: german })).toMatch(/braucht ein 34\sZoll hohes Becken/);
+  const page = speciesPage(species("zebra danio"), us).replaceAll(/\s+/g, " ");
+  expect(page).toContain("need a tank at least 32 in long"); // 80 cm
+});
+
 test("how long one grows for which the tank is too small is said of it alone", () => {
   const plan: Plan = {
     tank: { base: { shape: "rectangle", length: 30, width: 24 } },
@@ -331,7 +349,9 @@ test("how long one grows for which the tank is too small is said of it alone", (
   expect(english).toContain("The leopard pleco grows to 40 cm and cannot turn in a tank 24 cm wide.");
   expect(english).not.toMatch(/40 cm long/);
   expect(deutsch).toMatch(/der Wabenschilderwels und Dornaugen brauchen ein Becken/i);
-  expect(deutsch).toMatch(/Wabenschilderwels wird 40\scm lang und kann in einem 24\scm breiten Becken nicht wenden/);
+  expect(deutsch).toMatch(
+    /Wabenschilderwels wird 40\scm lang und kann in einem 24\scm breiten Becken nicht wenden/,
+  );
   const alone = told({ ...plan, groups: plan.groups.slice(0, 1) });
   expect(alone).not.toContain("cannot turn");
 });
@@ -340,11 +360,15 @@ test("one animal that is eaten small is named, in no more words than it has", ()
   const acaras = { species: species("blue acara"), form: "electric-blue" };
   const tetra = { species: species("bleeding heart tetra"), stage: "fry", count: 1 } as const;
   const pair = assessPair(tetra, acaras);
-  const predation = pair.findings.filter(({ rule, weight }) => rule === "predation" && weight === "restricting");
+  const predation = pair.findings.filter(
+    ({ rule, weight }) => rule === "predation" && weight === "restricting",
+  );
   expect(predation.map((finding) => sentence(pair, finding))).toEqual([
     expect.stringMatching(/^Electric blue acaras eat the bleeding heart tetra while it is small; those of /),
   ]);
-  const panchax = { groups: [group("honey gourami", { females: 1 }), group("Gardner's killifish", { males: 1 })] };
+  const panchax = {
+    groups: [group("honey gourami", { females: 1 }), group("Gardner's killifish", { males: 1 })],
+  };
   const report = told({ tank: tank(60, 30), ...panchax });
   expect(report).toContain("Gardner's killifish needs company of its own");
   expect(report).not.toMatch(/the Gardner's/i);

@@ -1,4 +1,5 @@
 import { headcount } from "../../../plan/inner";
+import { noLess } from "../../figure";
 import { commonSides, sidesNeeded } from "../../matters/room";
 import { square } from "../../messages/sentences";
 import { leastRoom } from "../company/room-of";
@@ -8,7 +9,7 @@ import { groupTold, type Telling } from "../telling";
 
 /** Tank, ground, cover, and what it does to them. */
 export function tank(telling: Telling): readonly Section[] {
-  const { known, messages, noted, remarks, size, write } = telling;
+  const { known, messages, noted, remarks, write } = telling;
   const { headings, tank: words } = messages.page;
   const height = known("space.height");
   const zones = known("space.zones") ?? [];
@@ -25,7 +26,10 @@ export function tank(telling: Telling): readonly Section[] {
     headings.tank,
     paragraph(
       noted("space.baseLength", leastTank(telling)),
-      noted("space.height", height !== undefined && words.height(size("space.height", height))),
+      noted(
+        "space.height",
+        height !== undefined && words.height(write(noLess({ value: height, unit: "cm" }))),
+      ),
     ),
     paragraph(
       noted("space.zones", zones.length > 0 && words.zones(zones)),
@@ -70,8 +74,8 @@ export function leastTank(telling: Telling): string {
   return messages.page.tank.least({
     group: groupTold(group, messages),
     animals,
-    length: size("space.baseLength", length),
-    floor: size("space.footprint", floor && roundedUp(floor)),
+    length: length === undefined ? "" : write(noLess({ value: length, unit: "cm" })),
+    floor: floor === undefined ? "" : write(noLess({ value: roundedUp(floor), unit: "cm2" })),
     sides:
       length === undefined
         ? write(commonSides(floor))
