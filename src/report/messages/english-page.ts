@@ -417,7 +417,7 @@ const page: PageWords = {
     when: (zones, lights) =>
       `It feeds ${[zones.length > 0 && whereOf(zones), allOf(lights.map((light) => hours[light]))].filter(Boolean).join(", ")}.`,
     pace: {
-      slow: "It looks at food before it takes it, so that quicker ones are there first: see that it gets its share.",
+      slow: "It takes its food slowly, so that quicker ones are there first: see that it gets its share.",
       ordinary: "",
       fast: "It is at the food first and takes most of it.",
     },

@@ -394,7 +394,7 @@ const page: PageWords = {
     when: (zones, lights) =>
       `Sie fressen ${[whereOf(zones), allOf(lights.map((light) => hours[light]))].filter(Boolean).join(", ")}.`,
     pace: {
-      slow: "Sie betrachten Futter, bevor sie es nehmen, und schnellere sind vor ihnen da: darauf achten, dass sie ihren Teil bekommen.",
+      slow: "Sie nehmen ihr Futter langsam, und schnellere sind vor ihnen da: darauf achten, dass sie ihren Teil bekommen.",
       ordinary: "",
       fast: "Sie sind als Erste am Futter und nehmen das meiste.",
     },

@@ -37,6 +37,21 @@ const broken = /undefined|NaN|Infinity|\[object/;
 const some = everyKind.filter((_, index) => index % 12 === 0);
 
 describe("a page", () => {
+  test("no bred form is told to come from a country, but its species", () => {
+    const danio = speciesById("danio-rerio") as SpeciesProfile;
+    const told = (profile: SpeciesProfile) => speciesPage(profile, { format: "markdown" });
+    expect(told(danio)).toMatch(/\nThe zebra danio comes from /);
+    expect(told(applyForm(danio, "fluorescent"))).toMatch(/\nDanio rerio comes from /);
+  });
+
+  test("who feeds slowly is not told to look at food, for snails and sieving shrimps do not", () => {
+    for (const id of ["vittina-natalensis", "atyopsis-moluccensis", "betta-splendens"]) {
+      const page = speciesPage(speciesById(id) as SpeciesProfile, { format: "markdown" });
+      expect(page).toContain("It takes its food slowly, so that quicker ones are there first");
+      expect(page).not.toContain("looks at food");
+    }
+  });
+
   test("no floor for a further one is told of a kind that lives alone", () => {
     const told = (id: string) => speciesPage(speciesById(id) as SpeciesProfile, { format: "markdown" });
     expect(told("apteronotus-albifrons")).not.toMatch(/each further one/);
