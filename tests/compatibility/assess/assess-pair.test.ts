@@ -130,6 +130,20 @@ describe("what the animals of one party do to each other", () => {
     expect([...rasped(1), ...rasped(undefined)]).toEqual([]);
   });
 
+  test("asks for no number that is there", () => {
+    const barbs = (count: number) =>
+      assessPair({ species: puntigrusTetrazona, count }, { species: vittinaNatalensis });
+    const asked = ({ conditions }: Verdict) => conditions.filter(({ on }) => on === "group.count");
+    expect(asked(barbs(7))).toMatchObject([{ of: 0, wanted: { min: 8 } }]);
+    expect(asked(barbs(8))).toEqual([]);
+    expect(barbs(8).met).toContainEqual(expect.objectContaining({ rule: "acts-own-kind", from: 0, to: 0 }));
+    const twoGroups = assessPair(
+      { species: puntigrusTetrazona, count: 5 },
+      { species: puntigrusTetrazona, count: 5 },
+    );
+    expect(asked(twoGroups)).toEqual([]);
+  });
+
   test("is what a plan of as many tells", () => {
     const own = (verdict: Verdict) =>
       verdict.findings.filter(({ from, to }) => from !== undefined && from === to).map(({ rule }) => rule);

@@ -1,6 +1,7 @@
 import { InvalidInputError, problemsAt } from "../../../errors";
 import { gathered } from "../../../gathered";
 import { type CheckedPlan, conditionProblems, factUnits, holds } from "../../../plan/inner";
+import { contains } from "../../../ranges";
 import { statedIn, statedOf } from "../../../ranges/inner";
 import type { AimedCondition, GivenCondition, Judged } from "../rule/finding";
 import type { Rule } from "../rule/rule";
@@ -17,14 +18,16 @@ export interface Standing {
   readonly condition?: AimedCondition;
   /** Of what blocks: a form that would not be harmed. */
   readonly instead?: AimedCondition;
-  /** Whether the plan meets the condition; without one it does not, nor without a plan, but for a sex that is said. */
+  /** Whether the plan meets the condition; without one it does not, nor without a plan, but for a sex or a number that is said. */
   readonly state: "met" | "unmet" | "not-given" | "not-known";
 }
 
-/** How a condition stands without a plan: met where it asks for the sex of which a party is said to be. */
+/** How a condition stands without a plan: met where it asks for the sex, or the number, that is said of a party. */
 function stateAlone({ on, of, wanted }: AimedCondition, sides: readonly Subject[]): "met" | "unmet" {
-  const { sex } = sides.find(({ index }) => index === of)?.animals ?? {};
-  const isSaid = on === "group.sex" && sex !== undefined && "oneOf" in wanted && wanted.oneOf.includes(sex);
+  const { sex, kin } = sides.find(({ index }) => index === of)?.animals ?? {};
+  if ("oneOf" in wanted)
+    return on === "group.sex" && sex !== undefined && wanted.oneOf.includes(sex) ? "met" : "unmet";
+  const isSaid = on === "group.count" && kin?.count !== undefined && contains(statedOf(wanted), kin.count);
   return isSaid ? "met" : "unmet";
 }
 
