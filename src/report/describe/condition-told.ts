@@ -1,6 +1,7 @@
 import type { AimedCondition } from "../../compatibility";
 import { factUnits } from "../../plan/inner";
 import type { Means } from "./means";
+import { isExact } from "./water-asked";
 
 /** What to do that a condition be met, as a clause; for some parties, the one it is about if none is named. */
 export function conditionTold(
@@ -20,7 +21,7 @@ export function conditionTold(
     wanted:
       "oneOf" in wanted
         ? ""
-        : figure({ ...(aim ?? wanted), within: aim === undefined, unit: wanted.unit ?? factUnits[on] }),
+        : figure({ ...(aim ?? wanted), within: isExact(aim), unit: wanted.unit ?? factUnits[on] }),
     words,
     min: range.min,
     max: range.max,

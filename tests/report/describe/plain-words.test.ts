@@ -1,7 +1,7 @@
 import { expect, describe as suite, test } from "vitest";
 import { findSpecies } from "vivary/catalog";
 import { remedies } from "../../../src/advice";
-import { assessPair, assessPlan } from "../../../src/compatibility";
+import { assessPair, assessPlan, type Verdict } from "../../../src/compatibility";
 import type { Group, Plan, PlannedTank, PlannedWater } from "../../../src/plan";
 import { type DescribeOptions, describe, english, sentence, speciesPage } from "../../../src/report";
 import { german } from "../../../src/report/de";
@@ -319,6 +319,27 @@ test("of several that live alone nobody can tell, and that is told before what r
   expect(told(squeakers, { messages: german })).toMatch(
     /vertragen vielleicht keine Artgenossen, wie viel Platz auch da ist\./,
   );
+});
+
+test("that some eat the plants that others need is told once", () => {
+  const gouramis = group("sparkling gourami", { unsexed: 6 });
+  const report = told(furnished(tank(120, 50), gouramis, group("rosy barb", { unsexed: 8 })));
+  expect(report).toContain("Rosy barbs eat plants, and sparkling gouramis cannot do without them");
+  expect(report.match(/eat plants/gi)).toHaveLength(1);
+  expect(told(furnished(tank(120, 50), group("rosy barb", { unsexed: 8 })))).toContain(
+    "Rosy barbs eat plants.",
+  );
+});
+
+test("water of which one figure alone will do is told exactly", () => {
+  const verdict = assessPair({ species: species("neon tetra") }, { species: species("zebra danio") });
+  const only = (on: "water.pH" | "water.temperature", figure: number) => {
+    const alone = { min: figure, max: figure };
+    const condition: Verdict["conditions"][number] = { on, wanted: alone, aim: alone, findings: [] };
+    return sentence(verdict, condition, { units: "us" });
+  };
+  expect(only("water.pH", 7.25)).toBe("Keep the water at a pH of 7.25.");
+  expect(only("water.temperature", 25.5)).toBe("Keep the water at 77.9 °F.");
 });
 
 test("no unit cuts anything off what is needed", () => {
