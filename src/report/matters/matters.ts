@@ -68,6 +68,13 @@ function worthTelling({ findings: all, parties, conditions }: Verdict): readonly
     if (finding.weight === "blocking" && isBy(finding, sharedWaterRules))
       blockedWater.add(waterOf[finding.rule]);
   }
+  const plantHarmOf = ({ from, measures }: FindingBy<"plants-at-risk" | "planting">) =>
+    `${from} ${measures?.harm?.value}`;
+  const harmsCompany = new Set(
+    findings.flatMap((finding) =>
+      isBy(finding, ["planting"]) && finding.weight !== "restricting" ? plantHarmOf(finding) : [],
+    ),
+  );
   const toldOfBoth = new Set<string>();
   return findings.filter((finding) => {
     if (isCaution(finding.rule) || finding.weight === "favourable") return false;
@@ -77,6 +84,7 @@ function worthTelling({ findings: all, parties, conditions }: Verdict): readonly
     )
       return false;
     if (isRoomAsked && isOfHardlyLess(finding)) return false;
+    if (finding.rule === "plants-at-risk" && harmsCompany.has(plantHarmOf(finding))) return false;
     if (isTooLong(finding) && farTooSmall.size === 1 && farTooSmall.has(speciesOf(finding.from)))
       return false;
     if (isOfYoung(finding)) return !eaten.has(towards(finding));
