@@ -26,7 +26,7 @@ export const filterCapacityDomain = /* @__PURE__ */ frozen({
 const rate = { min: 20, max: 100 } as const;
 
 /** Days after which the first media can be ripe (FAO glossary), and the last are (Kentucky State University 2021). */
-const ripening = { min: 7, max: 56 } as const;
+export const ripening = { min: 7, max: 56 } as const;
 
 /**
  * Total ammonia nitrogen that a biological filter takes up while the water holds about 0.1 mg/L of it, in mg a day: the

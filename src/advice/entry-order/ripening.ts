@@ -1,12 +1,6 @@
-import { filterCapacity, filterCapacityDomain } from "../../load";
+import { filterCapacityDomain } from "../../load";
+import { ripening } from "../../load/inner";
 import type { Plan, PlannedFilter } from "../../plan";
-
-/** The age in days at which new media are surely ripe, by `filterCapacity`. */
-const ripeAge = /* @__PURE__ */ (() => {
-  let age = 0;
-  while (filterCapacity({ mediaArea: 1, age }).min === 0) age += 1;
-  return age;
-})();
 
 /** Days after which plants that were set have grown in. Common practice, no source. */
 const daysToGrowIn = 56;
@@ -15,7 +9,7 @@ const daysToGrowIn = 56;
  * The day on which the filter is surely ripe, fed with ammonia until there are animals. A filter of which nobody says
  * how old it is runs since the first of the animals that are there, else since the first day.
  */
-export const ripeOn = (plan: Plan): number => Math.max(0, ripeAge - ageOf(plan));
+export const ripeOn = (plan: Plan): number => Math.max(0, ripening.max - ageOf(plan));
 
 function ageOf({ tank: { filter }, groups }: Plan): number {
   return filter?.age ?? Math.max(0, ...groups.map(({ entersOn = 0 }) => -entersOn));

@@ -1,4 +1,5 @@
 import { decimal } from "../../decimal";
+import { ripening } from "../../load/inner";
 import type { FactName, Group, Offering, Plan, PlannedTank, PlannedWater, Wanted } from "../../plan";
 import { type CheckedPlan, checkedPlan, mostPlaces, speciesOf } from "../../plan/inner";
 import type { PartialRange } from "../../ranges";
@@ -95,11 +96,8 @@ export const leftBeside = (name: "cover" | "openWater", share: number | undefine
 /** A ripe filter with at least so much media. */
 const filterWith = (filter: PlannedTank["filter"], least: number): PlannedTank["filter"] => ({
   mediaArea: Math.max(filter?.mediaArea ?? 0, roundedUp(least)),
-  age: Math.max(filter?.age ?? 0, ripe),
+  age: Math.max(filter?.age ?? 0, ripening.max),
 });
-
-/** Days after which a filter is surely ripe. */
-const ripe = 90;
 
 /** A rectangle at least as long, as wide and as large as the tank was, with this run and floor. */
 function largerTank(plan: Plan, { run, area }: { readonly run: number; readonly area: number }): PlannedTank {

@@ -332,6 +332,15 @@ describe("a keeper is told", () => {
     expect(found.map(({ moves }) => moves[0]?.kind).slice(0, 2)).toEqual(["cover", "company"]);
   });
 
+  test("to let a filter run for eight weeks, and no longer", () => {
+    const plan = kept([{ species: species("danio-rerio"), unsexed: 10 }], {
+      filter: { mediaArea: 500, age: 10 },
+    });
+    const [first] = remedies(plan).remedies;
+    expect(first?.moves.map(({ kind }) => kind)).toEqual(["filter"]);
+    expect(first?.plan.tank.filter).toEqual({ mediaArea: 500, age: 56 });
+  });
+
   test("what stands in the way where three moves are too few", () => {
     const ids = ["paracheirodon-innesi", "danio-margaritatus", "puntigrus-tetrazona", "danio-rerio"];
     const few = kept(
