@@ -6,6 +6,7 @@ export { offeringsTaken, takes } from "./animals/offerings-taken";
 export { floorNeeded, runNeeded } from "./animals/room";
 export { type Foods, staplesOf } from "./animals/staples";
 export { askedAtWorst } from "./assess/asked-at-worst";
+export { rulesFor } from "./assess/assess-plan";
 export { decides } from "./engine/answers/questions";
 export { hangsOnTemper } from "./engine/sides/temper";
 export { type Joinable, type Joined, joinable, type Told } from "./joining/joining";

@@ -1,5 +1,6 @@
 import { inDomain, objectOf, wholeNumber } from "../../checks";
-import { type AssessOptions, planner, planRules } from "../../compatibility";
+import { type AssessOptions, planner } from "../../compatibility";
+import { rulesFor } from "../../compatibility/inner";
 import { frozen } from "../../frozen";
 import type { Plan } from "../../plan";
 import type { EntryOrder, NoEntryOrder } from "./answer";
@@ -79,7 +80,7 @@ export function entryOrder(plan: Plan, options: EntryOrderOptions = {}): EntryOr
   const coming = all.filter(({ areThere }) => !areThere);
   const refused = refusedWhole(whole) ?? refusedGrowth(growing, all);
   if (refused) return refused;
-  const prefix = prefixesOf(whole, assessing.rules ?? planRules);
+  const prefix = prefixesOf(whole, rulesFor(assessing));
   const ties = tiesOf(whole);
   const at = (indices: readonly number[]) => indices.flatMap((index) => coming[index] ?? []);
   const datesOf = (order: Order) =>

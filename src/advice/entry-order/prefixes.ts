@@ -1,4 +1,6 @@
 import type { Finding, Outcome, Planner, Rule } from "../../compatibility";
+import { gravityOfFinding } from "../gravity";
+import { isAsGood } from "../is-as-good";
 
 /** The plan with some of its groups, beside the whole of it. */
 interface Prefix {
@@ -11,8 +13,6 @@ interface Prefix {
 
 /** Judges a plan with some of its groups alone, by their indices, in rising order. */
 export type JudgePrefix = (groups: readonly number[]) => Prefix;
-
-const outcomes: readonly Outcome[] = ["suitable", "conditional", "undetermined", "unsuitable"];
 
 /**
  * Judges parts of a plan, each once. A rule that sums up the stock and cannot for the whole, since nobody knows how long some
@@ -31,10 +31,9 @@ export function prefixesOf(whole: Planner, rules: readonly Rule[]): JudgePrefix 
     const further = reasonsAgainst(judged, groups).filter(
       ({ rule, key }) => !against.has(key) && !unsummed.has(rule),
     );
-    const isWorse = outcomes.indexOf(judged.outcome) > outcomes.indexOf(whole.outcome);
     return {
       outcome: judged.outcome,
-      passes: !isWorse && further.length === 0,
+      passes: isAsGood(judged.outcome, whole.outcome) && further.length === 0,
       rules: [...new Set(further.map(({ rule }) => rule))],
     };
   };
@@ -66,7 +65,4 @@ function reasonsAgainst({ verdict }: Planner, groups: readonly number[]) {
 }
 
 /** Whether a finding is against a plan, or may turn out to be. */
-const speaksAgainst = (finding: Finding): boolean =>
-  finding.weight === "blocking" ||
-  finding.weight === "restricting" ||
-  (finding.weight === "advisory" && finding.couldBe !== undefined);
+const speaksAgainst = (finding: Finding): boolean => gravityOfFinding(finding) > 0;

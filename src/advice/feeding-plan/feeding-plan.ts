@@ -5,6 +5,7 @@ import type { Condition, Offering, Plan } from "../../plan";
 import { speciesOf } from "../../plan/inner";
 import type { Range } from "../../ranges";
 import { lights } from "../../species/inner";
+import { conditionsOf } from "../conditions-of";
 import { type Appetite, appetitesOf } from "./appetites";
 import { fewest, type Reaching, reaching } from "./offerings";
 import { nitrogenOf, type Rationed, rationsOf, totalOf } from "./rations";
@@ -111,9 +112,7 @@ function askedOf(judged: Planner, options: AssessOptions): readonly Condition[] 
   const { counting } = joinable(judged.plan, options);
   if (counting)
     return counting.flatMap(({ condition, state }) => (condition && state !== "met" ? [condition] : []));
-  return judged.verdict.findings.flatMap((finding) =>
-    finding.weight === "restricting" ? [finding.condition] : [],
-  );
+  return conditionsOf(judged.verdict.findings);
 }
 
 /** The groups that have some appetites. */

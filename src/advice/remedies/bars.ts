@@ -1,16 +1,15 @@
-import {
-  type AssessOptions,
-  type Finding,
-  type JointCondition,
-  type OpenQuestion,
-  type Outcome,
-  pairRules,
-  planRules,
-  type Rule,
-  type Verdict,
+import type {
+  AssessOptions,
+  Finding,
+  JointCondition,
+  OpenQuestion,
+  Rule,
+  Verdict,
 } from "../../compatibility";
-import { coverInsteadOfCompany, decides } from "../../compatibility/inner";
-import type { Condition, Plan } from "../../plan";
+import { coverInsteadOfCompany, decides, rulesFor } from "../../compatibility/inner";
+import type { Plan } from "../../plan";
+import { conditionsOf } from "../conditions-of";
+import { gravityOfFinding } from "../gravity";
 import { kindOf, ofGroups } from "./kind-of";
 import type { MoveKind } from "./move";
 import type { Step } from "./possible-step";
@@ -27,13 +26,6 @@ export interface Bar {
   readonly removers: ReadonlySet<string>;
 }
 
-/** The outcomes, the best first. */
-const ranked: readonly Outcome[] = ["suitable", "conditional", "undetermined", "unsuitable"];
-
-/** Whether an outcome is as good as the one wanted. */
-export const isAsGood = (outcome: Outcome, wanted: Outcome) =>
-  ranked.indexOf(outcome) <= ranked.indexOf(wanted);
-
 /** Of what more may help at worst, where nobody knows how much is enough: filter, tank, and animals of a kind. */
 const isPressed = (kind: MoveKind) => kind === "filter" || kind === "tank" || kind === "numbers";
 
@@ -48,9 +40,8 @@ export interface Sought {
 }
 
 /** The rules that a plan is judged by, by id. */
-export const rulesById = ({
-  rules = [...planRules, ...pairRules],
-}: AssessOptions): ReadonlyMap<string, Rule> => new Map(rules.map((rule) => [rule.id, rule]));
+export const rulesById = (options: AssessOptions): ReadonlyMap<string, Rule> =>
+  new Map(rulesFor(options).map((rule) => [rule.id, rule]));
 
 /**
  * All that bars a plan from the outcome wanted: findings that rule it out, or restrict where nothing may; what nobody can
@@ -67,7 +58,7 @@ export function barsOf(
   const { want, askedAtWorst } = sought;
   const least = want === "suitable" ? 1 : 2;
   const ofFindings = verdict.findings
-    .map((told) => ({ told, gravity: gravityOf(told), parties: [told.from, told.to] }))
+    .map((told) => ({ told, gravity: gravityOfFinding(told), parties: [told.from, told.to] }))
     .filter(({ gravity }) => gravity >= least);
   const ofQuestions = verdict.open
     .filter((told) => isBarring(told, askedAtWorst !== undefined))
@@ -83,12 +74,6 @@ export function barsOf(
     gravity,
     removers: removersOf(told, parties, { plan, places, verdict, sought }),
   }));
-}
-
-function gravityOf(finding: Finding): number {
-  if (finding.weight === "blocking") return 3;
-  if (finding.weight === "advisory" && finding.couldBe) return 2;
-  return finding.weight === "restricting" ? 1 : 0;
 }
 
 const gravityOfOpen = (question: OpenQuestion) =>
@@ -139,7 +124,7 @@ function hasEffect({ kind, of, group, joining }: Step, { verdict, places, sought
   if (kind === "tank" && verdict.findings.some(({ weight }) => weight === "blocking")) return true;
   if (kind === "cover" && coverInsteadOfCompany(verdict.findings) !== undefined) return true;
   const { conditions, findings, met } = verdict;
-  const asked = sought.askedAtWorst ? [...findings, ...met].flatMap(conditionOf) : conditions;
+  const asked = sought.askedAtWorst ? conditionsOf([...findings, ...met]) : conditions;
   return asked.some(
     (condition) => kindOf(condition.on) === kind && (of === undefined || places[condition.of ?? -1] === of),
   );
@@ -148,9 +133,6 @@ function hasEffect({ kind, of, group, joining }: Step, { verdict, places, sought
 /** The places in the plan as given of the groups that lack animals of their kind, or one sex of them. */
 const groupsShort = ({ verdict, places }: Judged): readonly number[] =>
   verdict.conditions.flatMap(({ on, of }) => (kindOf(on) === "numbers" ? (places[of ?? -1] ?? []) : []));
-
-const conditionOf = (finding: Finding): readonly Condition[] =>
-  finding.weight === "restricting" ? [finding.condition] : [];
 
 const looksAtAll = ({ way, sums }: Rule) => way === "all-groups" || way === "once" || sums !== undefined;
 

@@ -1,4 +1,5 @@
 import type { RuleId, Verdict } from "../../compatibility";
+import { gravityOfFinding } from "../gravity";
 
 /**
  * Whether a group that stays is worse off than before: whether what is told of it is graver than what was told, or it is
@@ -29,14 +30,14 @@ function hasBothSexes({ parties }: Verdict, group: number): boolean {
   return isThere("males") && isThere("females");
 }
 
-const weights = ["favourable", "advisory", "restricting", "couldBe", "blocking"];
-
 /** How grave the gravest of all that is told of a group is. */
 function gravestOfEach({ findings }: Verdict): (group: number) => number {
   return (group) =>
-    findings.reduce((gravest, finding) => {
-      if (finding.from !== group && finding.to !== group) return gravest;
-      const isOpen = finding.weight === "advisory" && finding.couldBe !== undefined;
-      return Math.max(gravest, weights.indexOf(isOpen ? "couldBe" : finding.weight), 1);
-    }, 1);
+    findings.reduce(
+      (gravest, finding) =>
+        finding.from === group || finding.to === group
+          ? Math.max(gravest, gravityOfFinding(finding))
+          : gravest,
+      0,
+    );
 }

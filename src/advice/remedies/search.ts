@@ -1,6 +1,7 @@
 import type { PlanChange, Planner } from "../../compatibility";
+import { isAsGood } from "../is-as-good";
 import { isMuchLarger } from "./as-sold";
-import { type Bar, barsOf, isAsGood, type Sought } from "./bars";
+import { type Bar, barsOf, type Sought } from "./bars";
 import { type CarriedOut, carriedOut, type Given } from "./carried-out";
 import { harms } from "./harm";
 import { roomiest } from "./larger-tank";

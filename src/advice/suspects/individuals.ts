@@ -1,12 +1,5 @@
-import {
-  type AssessOptions,
-  type Finding,
-  pairRules,
-  planner,
-  planRules,
-  type Rule,
-} from "../../compatibility";
-import { hangsOnTemper } from "../../compatibility/inner";
+import { type AssessOptions, type Finding, planner, type Rule } from "../../compatibility";
+import { hangsOnTemper, rulesFor } from "../../compatibility/inner";
 import type { Plan, Temper } from "../../plan";
 
 /** What would speak against a plan if the individuals of one group were of another temper. */
@@ -23,13 +16,10 @@ export interface OfIndividuals {
 const tempers = ["shyer", "bolder", "bully"] as const satisfies readonly Temper[];
 
 /** What individuals that differ from their kind would bring, of groups of which the plan says nothing of the sort. */
-export function ofIndividuals(
-  plan: Plan,
-  { rules = [...planRules, ...pairRules], thresholds }: AssessOptions,
-): readonly OfIndividuals[] {
-  const onTemper = rules.filter(looksAtTemper);
+export function ofIndividuals(plan: Plan, options: AssessOptions): readonly OfIndividuals[] {
+  const onTemper = rulesFor(options).filter(looksAtTemper);
   if (onTemper.length === 0) return [];
-  const judged = planner(plan, { rules: onTemper, thresholds });
+  const judged = planner(plan, { ...options, rules: onTemper });
   const { findings, met } = judged.verdict;
   const known = new Set([...findings, ...met].map(keyOf));
   return judged.plan.groups.flatMap(({ temper: stated = "typical" }, group) =>

@@ -2,6 +2,8 @@ import { listOf, oneOf } from "../../checks";
 import { type AssessOptions, assessPlan, type Finding } from "../../compatibility";
 import { type Condition, isMet, type Plan } from "../../plan";
 import { jointCondition } from "../../plan/inner";
+import { conditionsOf } from "../conditions-of";
+import { gravityOfFinding } from "../gravity";
 import { type OfIndividuals, ofIndividuals } from "./individuals";
 import { type Look, lookFor } from "./looks";
 import { mending } from "./mending";
@@ -78,9 +80,7 @@ export function suspects(
     ...met.map((finding): Told => ({ finding, state: "met" })),
     ...ofIndividuals(plan, options).map((one): Told => ({ ...one, state: "individual" })),
   ];
-  const asked = [...findings, ...met].flatMap((finding) =>
-    finding.weight === "restricting" ? [finding.condition] : [],
-  );
+  const asked = conditionsOf([...findings, ...met]);
   return told
     .filter(({ finding }) => finding.weight !== "favourable")
     .map((one): Suspect => {
@@ -105,8 +105,7 @@ function actOn({ finding, state }: Told, asked: readonly Condition[]): SuspectAc
     if (state === "met") return { do: "check", condition };
     if (!asked.some((other) => excludes(other, condition))) return { do: "meet", condition };
   }
-  const isGrave = finding.weight !== "advisory" || finding.couldBe !== undefined;
-  if (isGrave) return { do: finding.to === undefined ? "rehouse" : "part" };
+  if (gravityOfFinding(finding) > 0) return { do: finding.to === undefined ? "rehouse" : "part" };
   const harm = harmInWater(finding);
   if (harm) return { do: harm === "soft-water" ? "rehouse" : "change-water" };
   const mends = mending(finding, asked);

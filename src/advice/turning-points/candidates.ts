@@ -1,4 +1,5 @@
-import { type AssessOptions, pairRules, planRules, type Rule, type Verdict } from "../../compatibility";
+import type { AssessOptions, Rule, Verdict } from "../../compatibility";
+import { rulesFor } from "../../compatibility/inner";
 import type { Axis, Followed } from "./axis";
 
 /**
@@ -11,8 +12,7 @@ export function candidates(
   { unit }: Pick<Axis, "unit">,
   options: AssessOptions,
 ): readonly number[] {
-  const { rules = [...planRules, ...pairRules] } = options;
-  const byId = new Map(rules.map((rule) => [rule.id, rule]));
+  const byId = new Map(rulesFor(options).map((rule) => [rule.id, rule]));
   const about = [...findings, ...met].filter(
     ({ from, to }) => of === undefined || from === of || to === of || from === undefined,
   );

@@ -1,5 +1,4 @@
-import type { Finding, OpenQuestion, Outcome, Weight } from "../../compatibility";
-import { decides } from "../../compatibility/inner";
+import type { Finding, OpenQuestion, Outcome } from "../../compatibility";
 import type { Condition, Wanted } from "../../plan";
 import type { Said } from "./newcomer";
 
@@ -49,16 +48,6 @@ export const keeps = (before: Outcome, after: Outcome) =>
 
 /** What can be told against a newcomer is graver than this where it speaks against it. */
 export const mostBesides = (outcome: Outcome) => (outcome === "suitable" ? 0 : 1);
-
-/** How grave what is told is: what rules out, what nobody can tell, what restricts. */
-export function gravityOf(weight: Weight, couldBe: Weight | undefined): number {
-  if (weight === "blocking") return 3;
-  if (weight === "advisory" && couldBe) return 2;
-  return weight === "restricting" ? 1 : 0;
-}
-
-/** What nobody knows is as grave as what nobody can tell in advance, where the outcome hangs on it. */
-export const gravityOfOpen = (question: OpenQuestion): number => (decides(question) ? 2 : 0);
 
 /** The first of the gravest, if it is graver than is passed over. */
 export function gravest<Each>(

@@ -1,10 +1,10 @@
 import type { Joinable, Joined, Told } from "../../compatibility/inner";
 import type { Group } from "../../plan";
+import { gravityOf } from "../gravity";
 import {
   type Answer,
   type Before,
   gravest,
-  gravityOf,
   isNewlyDenied,
   isPromise,
   keeps,

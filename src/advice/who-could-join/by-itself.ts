@@ -1,9 +1,10 @@
 import { type AssessOptions, assessPlan, type Finding, type OpenQuestion } from "../../compatibility";
 import type { Joinable, Told } from "../../compatibility/inner";
 import { type Group, isMet, type Plan } from "../../plan";
-import { type Answer, gravest, gravityOf, gravityOfOpen, isOfPlace } from "./answer";
+import { conditionsOf } from "../conditions-of";
+import { gravityOf, gravityOfFinding, gravityOfOpen } from "../gravity";
+import { type Answer, gravest, isOfPlace } from "./answer";
 import { answerOf } from "./by-adopted-facts";
-import { conditionsOf } from "./by-verdicts";
 
 /**
  * Whether a group may live in a tank where nobody is yet: nothing rules it out, of nothing that would is unknown whether it
@@ -25,7 +26,7 @@ function byItsVerdict(plan: Plan, options: AssessOptions): Answer {
   const { outcome, findings, met, open } = assessPlan(plan, options);
   const because = gravest<Finding | OpenQuestion>(
     [...findings, ...open],
-    (told) => ("weight" in told ? gravityOfFinding(told, plan) : gravityOfOpen(told)),
+    (told) => ("weight" in told ? gravityInPlan(told, plan) : gravityOfOpen(told)),
     0,
   );
   return {
@@ -44,8 +45,8 @@ const gravityOfTold = ({ standing: { answer, condition, state } }: Told): number
     : gravityOf(answer.weight, "couldBe" in answer ? answer.couldBe : undefined);
 
 /** The same of a finding. */
-const gravityOfFinding = (finding: Finding, plan: Plan): number =>
+const gravityInPlan = (finding: Finding, plan: Plan): number =>
   finding.weight === "restricting" &&
   !(isOfPlace(finding.condition) && isMet(finding.condition, plan) === false)
     ? 0
-    : gravityOf(finding.weight, finding.weight === "advisory" ? finding.couldBe : undefined);
+    : gravityOfFinding(finding);

@@ -1,11 +1,11 @@
 import type { Finding, OpenQuestion, Planner, Verdict } from "../../compatibility";
-import { type Condition, type Group, isMet, type Plan } from "../../plan";
+import { type Group, isMet, type Plan } from "../../plan";
+import { conditionsOf } from "../conditions-of";
+import { gravityOfFinding, gravityOfOpen } from "../gravity";
 import {
   type Answer,
   type Before,
   gravest,
-  gravityOf,
-  gravityOfOpen,
   isNewlyDenied,
   isPromise,
   keeps,
@@ -38,10 +38,6 @@ const denies = (plan: Plan, finding: Finding, before: Before): boolean =>
   isNewlyDenied(finding.condition, before) &&
   isMet(finding.condition, plan) === false;
 
-/** What findings ask for. */
-export const conditionsOf = (told: readonly Finding[]): readonly Condition[] =>
-  told.flatMap((finding) => (finding.weight === "restricting" ? [finding.condition] : []));
-
 /**
  * Why a newcomer makes a plan worse: the gravest that is told of it, else of what is told of the others since it came; nothing
  * where the outcome was bad before and nothing rules the newcomer out.
@@ -66,8 +62,7 @@ const toldOf = (verdict: Verdict, group: number): readonly (Finding | OpenQuesti
 ];
 
 function gravityOfTold(told: Finding | OpenQuestion): number {
-  if ("reason" in told) return gravityOfOpen(told);
-  return gravityOf(told.weight, told.weight === "advisory" ? told.couldBe : undefined);
+  return "reason" in told ? gravityOfOpen(told) : gravityOfFinding(told);
 }
 
 const signOf = ({ rule, weight, from, to }: Finding) => JSON.stringify([rule, weight, from, to]);

@@ -14,10 +14,11 @@ import { once } from "../../made-once";
 import { type Group, isMet, type Plan } from "../../plan";
 import { checkedPlan, checkedPlanToFill, mostGroups, profilesOf } from "../../plan/inner";
 import type { SpeciesProfile } from "../../species";
+import { conditionsOf } from "../conditions-of";
 import type { Answer, Before } from "./answer";
 import { byAdoptedFacts } from "./by-adopted-facts";
 import { byItself } from "./by-itself";
-import { byVerdicts, conditionsOf } from "./by-verdicts";
+import { byVerdicts } from "./by-verdicts";
 import { marginOf } from "./margin";
 import { groupOf, isNumberKnown, type Relations, relationsOf } from "./newcomer";
 

@@ -2,7 +2,7 @@ import { objectOf } from "../../checks";
 import { frozen } from "../../frozen";
 import { once } from "../../made-once";
 import type { Plan } from "../../plan";
-import type { AssessWith } from "../engine/rule/rule";
+import type { AssessWith, Rule } from "../engine/rule/rule";
 import { pairRules, planRules } from "../rules";
 import type { Verdict } from "../verdict/verdict";
 import { type AssessOptions, namedRules } from "./assess-options";
@@ -47,5 +47,8 @@ export function assessPlanWith(options: AssessOptions): AssessWith {
   const { rules, ...others } = objectOf(options, "options");
   return planRulesOf(namedRules(rules, planRulesOf) ?? libraryRules(), others);
 }
+
+/** The rules by which options have plans judged: those they name, or all of the library's. */
+export const rulesFor = ({ rules = libraryRules() }: AssessOptions): readonly Rule[] => rules;
 
 const libraryRules = /* @__PURE__ */ once(() => frozen([...planRules, ...pairRules]));

@@ -1,6 +1,6 @@
 // Seeks remedies the slow way: every set of at most three steps from the closed list, each done and judged.
 
-import { isAsGood } from "../../../src/advice/remedies/bars";
+import { isAsGood } from "../../../src/advice/is-as-good";
 import { carriedOut } from "../../../src/advice/remedies/carried-out";
 import { harms } from "../../../src/advice/remedies/harm";
 import { possibleSteps, type Step } from "../../../src/advice/remedies/possible-step";
