@@ -5,20 +5,17 @@ import {
   splitPath,
   statementsOf,
   type TraitPath,
+  type TraitWay,
+  traitPaths,
   traitTable,
 } from "vivary/species";
 import { convert, type Unit } from "vivary/units";
 
-/** The traits that say in figures what water is. */
-export const waters = [
-  "water.temperature",
-  "water.pH",
-  "water.generalHardness",
-  "water.carbonateHardness",
-  "water.salinity",
-] as const;
+/** A trait that says in figures what water is. */
+export type Water = { [Path in TraitPath]: TraitWay<Path> extends "figures" ? Path : never }[TraitPath];
 
-export type Water = (typeof waters)[number];
+/** These traits, in the order of the table. */
+export const waters = traitPaths.filter((path): path is Water => traitTable[path].way === "figures");
 
 /** What a statement of water holds. */
 export interface Span {

@@ -1,17 +1,17 @@
 import type { PartialRange } from "../../ranges";
 import { basisOf, statementsOf } from "../../species";
-import { hasValue, inTraitUnit } from "../../species/inner";
+import { type FigurePath, hasValue, inTraitUnit } from "../../species/inner";
 import type { Figure } from "../figure";
 import { beyond } from "../messages/sentences";
 import { shortCitation } from "./citations";
 import { type Part, table } from "./parts";
 import type { Telling } from "./telling";
-import { nameOf, type WaterPath } from "./water-figures";
+import { nameOf } from "./water-figures";
 
 /** What each source of the record says of grown animals, beside each other; nothing without a record. */
 export function sayings(
   { record, profile, messages, size, sources }: Telling,
-  paths: readonly WaterPath[],
+  paths: readonly FigurePath[],
 ): readonly Part[] {
   if (!record) return [];
   const { page, words, basis } = messages;

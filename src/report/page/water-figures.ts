@@ -1,15 +1,4 @@
-/** The figures of water that a page tells, in their order. */
-export const figures = [
-  "water.temperature",
-  "water.pH",
-  "water.generalHardness",
-  "water.carbonateHardness",
-  "water.salinity",
-] as const;
-
-export type WaterPath = (typeof figures)[number];
-
-/** The name of a figure without its section. */
+/** The name of a figure of water without its section. */
 export const nameOf = <Name extends string>(path: `water.${Name}`) => path.slice("water.".length) as Name;
 
 /** g/kg up to which water is fresh (Venice System 1958, as Por 1972 has it). */

@@ -1,4 +1,4 @@
-import type { TraitPath, TraitWay } from "../../species";
+import type { FigurePath } from "../../species/inner";
 
 /** A trait whose figures are spans, such as the temperature. */
-export type OverlapAxis = { [Path in TraitPath]: TraitWay<Path> extends "figures" ? Path : never }[TraitPath];
+export type OverlapAxis = FigurePath;

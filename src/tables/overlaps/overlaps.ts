@@ -5,8 +5,8 @@ import { frozen } from "../../frozen";
 import { profilesOf } from "../../plan/inner";
 import { gap, overlap } from "../../ranges";
 import type { WidthFormula, Widths } from "../../ranges/inner";
-import { bases, type SpeciesProfile, type SpeciesRecord, traitPaths, traitTable } from "../../species";
-import { weakestBasis } from "../../species/inner";
+import { bases, type SpeciesProfile, type SpeciesRecord } from "../../species";
+import { figurePaths, weakestBasis } from "../../species/inner";
 import { inOrder, listed, type RowWith } from "../table";
 import { ets } from "../terms";
 import type { OverlapAxis } from "./axis";
@@ -144,8 +144,7 @@ export function overlapRows(
 ): readonly OverlapRow[] {
   const { axes, measures, recordOf, ...others } = objectOf(options, "options");
   refuseOthers(others);
-  const figures = traitPaths.filter((path) => traitTable[path].way === "figures");
-  chosen(axes, figures, "options.axes");
+  chosen(axes, figurePaths, "options.axes");
   if (recordOf !== undefined && typeof recordOf !== "function")
     throw refusal("options.recordOf", "a function", recordOf);
   chosen(measures, Object.keys(formulas), "options.measures");

@@ -1,11 +1,12 @@
 import type { PartialRange } from "../../../ranges";
 import type { CoolSeason } from "../../../species";
 import { factAt } from "../../../species";
+import { type FigurePath, figurePaths } from "../../../species/inner";
 import { beyond } from "../../messages/sentences";
 import { type Part, paragraph, type Section, section, table } from "../parts";
 import { sayings } from "../sayings";
 import type { Telling } from "../telling";
-import { figures, fresh, nameOf, type WaterPath } from "../water-figures";
+import { fresh, nameOf } from "../water-figures";
 
 /** The water to keep it in, and what sources say of it beside each other. */
 export function water(telling: Telling): readonly Section[] {
@@ -25,7 +26,7 @@ export function water(telling: Telling): readonly Section[] {
       noted("water.airBreathing", air && words.air(air.kind, air.from)),
       noted("water.coolSeason", cool !== undefined && cool !== "none" && coolSeason(telling, cool)),
     ),
-    sayings(telling, figures),
+    sayings(telling, figurePaths),
     remarks(["water.coolSeason", "water.flow", "water.oxygenNeed", "water.airBreathing"]),
   );
 }
@@ -36,7 +37,7 @@ const coolSeason = ({ messages, size }: Telling, { min, max, months }: CoolSeaso
 /** A row for each figure of water that is known. */
 function kept({ profile, messages, size }: Telling): readonly Part[] {
   const { water: words } = messages.page;
-  const rows = figures.flatMap((path): readonly (readonly string[])[] => {
+  const rows = figurePaths.flatMap((path): readonly (readonly string[])[] => {
     const fact = factAt(profile, path);
     if (!fact || isFresh(path, fact.value.kept)) return [];
     const { kept: span, standIn, optimum, limit } = fact.value;
@@ -57,5 +58,5 @@ function kept({ profile, messages, size }: Telling): readonly Part[] {
 }
 
 /** Fresh water needs no row of its own. */
-const isFresh = (path: WaterPath, { max = Number.POSITIVE_INFINITY }: PartialRange) =>
+const isFresh = (path: FigurePath, { max = Number.POSITIVE_INFINITY }: PartialRange) =>
   path === "water.salinity" && max <= fresh;

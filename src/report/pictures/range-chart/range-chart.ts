@@ -1,6 +1,6 @@
 import { listOf, objectOf, oneOf, refuseOthers } from "../../../checks";
-import { type CitableSource, type SpeciesProfile, type SpeciesRecord, traitPaths } from "../../../species";
-import { traitDefinitions } from "../../../species/inner";
+import type { CitableSource, SpeciesProfile, SpeciesRecord } from "../../../species";
+import { figurePaths, traitDefinitions } from "../../../species/inner";
 import { checkedMessages } from "../../messages/checked-messages";
 import { english } from "../../messages/english";
 import type { Messages } from "../../messages/messages";
@@ -70,7 +70,7 @@ export function rangeChartIn(
   checkedMessages(messages, "messages");
   const bibliography = objectOf(sources, "options.sources");
   const write = quantityWriter(messages, units);
-  oneOf(path, figuresPaths, "path");
+  oneOf(path, figurePaths, "path");
   const { unit, floor } = traitDefinitions[path];
   const { symbol, change } = readersUnit(messages, units, unit);
   const recordOf = new Map(
@@ -113,7 +113,5 @@ export function rangeChartIn(
     ],
   );
 }
-
-const figuresPaths = /* @__PURE__ */ traitPaths.filter((path) => traitDefinitions[path].way === "figures");
 
 const closed = (text: string) => (/[.!?]$/.test(text) ? text : `${text}.`);
