@@ -64,7 +64,5 @@ function needOf(group: Hider): number {
   }
   const { male, female } = needs;
   const { count = male + female } = kin;
-  const ofSexes =
-    male > 0 && female > 0 ? Math.max(male, female, Math.min(male + female, count)) : male + female;
-  return Math.max(needs.each, needs.pair, ofSexes);
+  return Math.max(needs.each, needs.pair, male, female, Math.min(male + female, count));
 }
