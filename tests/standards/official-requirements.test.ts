@@ -212,6 +212,16 @@ test("a stingray in a round tank", () => {
   expect(rowOf(rows, "italy-turin/sphere").answer).toBe("undetermined");
 });
 
+test("what is asked of large fish, of ponds and of single species is told of no other", () => {
+  const rows = rowsOf([{ species: fishOfLength("a", 3), unsexed: 10 }]);
+  const ids = rows.map(({ id }) => id);
+  expect(ids).not.toContain("switzerland/permit");
+  expect(ids).not.toContain("switzerland/pond-litres");
+  expect(ids).not.toContain("austria/large-fish-floor");
+  expect(ids).not.toContain("germany/group/danio-rerio");
+  expect(rows.filter(({ answer }) => answer === undefined)).toEqual([]);
+});
+
 test("without fish only what is asked of any tank, or of all animals, is left", () => {
   const rows = rowsOf([{ species: neocaridinaDavidi, unsexed: 20 }], box(40, 25, 25));
   expect(rows.map(({ id, answer }) => [id, answer])).toEqual([

@@ -169,6 +169,7 @@ describe("the day", () => {
   test("waits for the filter to follow where nobody is kept apart", () => {
     const steps = stepsIn(orderOf([newcomer("a"), newcomer("b")], {}, { quarantine: 0 }));
     expect(steps.map(({ day }) => day)).toEqual([0, 14]);
+    expect(steps.flatMap(({ because }) => because.map(({ reason }) => reason))).toEqual(["filter-follows"]);
   });
 
   test("is sooner where a second tank is free for those that come next", () => {

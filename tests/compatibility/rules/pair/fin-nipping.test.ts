@@ -234,6 +234,19 @@ describe("in another part of the water", () => {
     expect(found(by(["day"], "long-finned"), visiting)).toMatchObject([
       { weight: "advisory", measures: { feeds: { value: "midwater" } } },
     ]);
+    const nips = { does: "nips-fins", target: "long-finned" } as const;
+    const doing = (...acts: readonly Act[]) =>
+      animal("nipper", {
+        "temperament.acts": acts,
+        "size.adultLength": adults(7),
+        "space.zones": ["midwater"],
+        "diet.reach": ["midwater"],
+        "diet.light": ["day"],
+      });
+    expect(found(doing({ ...nips, when: "breeding" }, nips), visiting)).toMatchObject([
+      { measures: { feeds: { value: "midwater" } } },
+    ]);
+    expect(found(doing({ ...nips, when: "breeding" }), visiting)).toEqual([]);
     const { findings } = pairBy(finNipping, { species: by(["day"], "long-finned") }, { species: visiting });
     expect(findings).not.toContainEqual(expect.objectContaining({ couldBe: "blocking" }));
     const short = finned(false, { "space.zones": ["surface"], "diet.reach": ["surface", "midwater"] });

@@ -81,6 +81,15 @@ describe("the oxygen that water holds through a night without exchange", () => {
     expect(weighed(hot).findings).toEqual(["restricting"]);
   });
 
+  test("is counted on in no water of which nobody says how warm or how much it is", () => {
+    const one = [{ species: breather(), unsexed: 1 }];
+    for (const verdict of [judged(one, {}, { temperature: undefined }), judged(one, { height: undefined })]) {
+      const [finding] = findingsOf(verdict, "oxygen");
+      expect(finding).toMatchObject({ weight: "restricting", condition: stillWater });
+      expect(finding?.measures?.hours).toBeUndefined();
+    }
+  });
+
   test("does not matter where the surface is moved", () => {
     const flow = { calmest: "still", strongest: "gentle" } as const;
     expect(weighed(judged([{ species: breather(), unsexed: 20 }], { flow }))).toEqual({
