@@ -118,7 +118,7 @@ function messages(): Messages {
       ground: true,
       "hiding-places": true,
       "group-size": true,
-      "sex-ratio": true,
+      "sex-ratio": "always",
       cover: true,
       plants: true,
       lid: true,

@@ -120,7 +120,7 @@ function messages(): Messages {
       ground: true,
       "hiding-places": true,
       "group-size": true,
-      "sex-ratio": true,
+      "sex-ratio": "always",
       cover: true,
       plants: true,
       lid: true,

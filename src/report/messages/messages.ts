@@ -249,8 +249,8 @@ export interface Messages {
   readonly party: (party: ToldParty) => string;
   /** A sentence for each rule; a rule of an app's own falls back on `otherRule`. */
   readonly rules: RuleSentences;
-  /** The rules whose sentence says by itself what must hold. */
-  readonly sayWhatToDo: Readonly<Partial<Record<RuleId, true>>>;
+  /** The rules whose sentence says by itself what must hold: where it restricts, or `"always"`, also where it is worth knowing. */
+  readonly sayWhatToDo: Readonly<Partial<Record<RuleId, true | "always">>>;
   /** A tank that is too small, and how large it would have to be; without who needs it, a clause that commands. */
   readonly room: (told: ToldRoom) => string;
   /** The water that all have in common, as a sentence. */

@@ -1,4 +1,5 @@
 import type { Suspect } from "../../../advice";
+import type { Finding } from "../../../compatibility";
 import type { Condition } from "../../../plan";
 import { jointCondition } from "../../../plan/inner";
 import type { Block } from "../../layout";
@@ -29,9 +30,7 @@ export function suspectBlocks(
       one.state !== "met" ||
       !(toRehouse.has(askerOf(one)) || ("condition" in one.act && isCovered(one.act.condition))),
   );
-  const saysWhatToDo = ({ finding: { rule, weight } }: Suspect) =>
-    Object.hasOwn(messages.sayWhatToDo, rule) && (weight === "restricting" || rule === "sex-ratio");
-  const asked = (one: Suspect) => (saysWhatToDo(one) ? undefined : conditionOf(one));
+  const asked = (one: Suspect) => (saysWhatToDo(one.finding, messages) ? undefined : conditionOf(one));
   const overGroups = (one: Suspect) => [
     overParties(one.finding),
     ...[one.explains, one.state, one.individual?.temper, one.act.do],
@@ -77,6 +76,12 @@ function suspectTold(
 
 const conditionOf = ({ act }: Suspect): Condition | undefined =>
   "condition" in act ? act.condition : undefined;
+
+/** Whether the sentence of a finding says by itself what must hold. */
+function saysWhatToDo({ rule, weight }: Finding, { sayWhatToDo }: AdviceMessages): boolean {
+  const says = Object.entries(sayWhatToDo).find(([id]) => id === rule)?.[1];
+  return says === "always" || (says === true && weight === "restricting");
+}
 
 /** By which rule a suspect is told, and of which group. */
 const askerOf = ({ finding }: Suspect): string => `${finding.rule} ${finding.from}`;

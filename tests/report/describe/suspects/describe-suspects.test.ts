@@ -2,6 +2,7 @@ import { describe, expect, test } from "vitest";
 import hoplisomaPanda from "vivary/catalog/hoplisoma-panda";
 import paracheirodonInnesi from "vivary/catalog/paracheirodon-innesi";
 import pethiaConchonius from "vivary/catalog/pethia-conchonius";
+import poeciliaReticulata from "vivary/catalog/poecilia-reticulata";
 import puntigrusTetrazona from "vivary/catalog/puntigrus-tetrazona";
 import symphysodonAequifasciatus from "vivary/catalog/symphysodon-aequifasciatus";
 import trichopodusLeerii from "vivary/catalog/trichopodus-leerii";
@@ -9,6 +10,7 @@ import { type SeenSign, type Suspect, suspects } from "../../../../src/advice";
 import type { Plan } from "../../../../src/plan";
 import { describeSuspects, describeSuspectsIn } from "../../../../src/report";
 import { germanAdvice } from "../../../../src/report/de";
+import { englishAdvice } from "../../../../src/report/messages/english-advice";
 
 const plan: Plan = {
   tank: {
@@ -175,5 +177,22 @@ describe("what cannot be told is refused, with its place", () => {
   ])("%s", (what, change, at) => {
     const call = what === "no list" ? () => describeSuspects(one as never, plan) : changed(change);
     expect(call).toThrow(at);
+  });
+});
+
+describe("what a sentence says by itself is not asked for again", () => {
+  const unsexed: Plan = {
+    tank: { base: { shape: "rectangle", length: 100, width: 40 } },
+    groups: [{ species: poeciliaReticulata, unsexed: 6 }],
+  };
+  const found = suspects(unsexed, ["chasing"]).filter(({ finding }) => finding.rule === "sex-ratio");
+  const inWords = (sayWhatToDo: typeof englishAdvice.sayWhatToDo) =>
+    flat(describeSuspectsIn({ ...englishAdvice, sayWhatToDo }, found, unsexed));
+
+  test("also where it is only worth knowing, as the words have it", () => {
+    expect(found.map(({ finding }) => finding.weight)).toEqual(["advisory"]);
+    expect(inWords(englishAdvice.sayWhatToDo).match(/to each male/g)).toHaveLength(1);
+    expect(inWords({ "sex-ratio": true }).match(/to each male/g)).toHaveLength(2);
+    expect(inWords({}).match(/to each male/g)).toHaveLength(2);
   });
 });
