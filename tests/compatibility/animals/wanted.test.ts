@@ -11,6 +11,8 @@ describe("as many are wanted", () => {
     expect(wantedKin({ party: { kin: kin({ count: 3 }) }, ...shoal }).count).toBe(8);
     expect(wantedKin({ party: { kin: kin({ count: 12 }) }, ...shoal }).count).toBe(12);
     expect(wantedKin({ party: { kin: kin({}) }, ...shoal }).count).toBe(8);
+    const single = { ...shoal, "social.group": { least: 1 } };
+    expect(wantedKin({ party: { kin: kin({}) }, ...single }).count).toBe(1);
   });
 
   test("as are past a number to avoid", () => {
