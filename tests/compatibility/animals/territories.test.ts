@@ -1,5 +1,5 @@
 import { describe, expect, test } from "vitest";
-import { claimsOf, likelyOfSex } from "../../../src/compatibility/animals/territories";
+import { claimsOf, numberOfSex } from "../../../src/compatibility/animals/territories";
 import { kinOf } from "../../../src/plan/kin";
 
 const claims = (
@@ -8,7 +8,8 @@ const claims = (
 ) => claimsOf({ holder }, kinOf([animals]));
 
 test("of unknown sex half count as of one, and both of two", () => {
-  expect([1, 2, 3, 5, 6].map(likelyOfSex)).toEqual([1, 2, 2, 3, 3]);
+  const males = (count: number) => numberOfSex("male", { count, mayHave: { male: true, female: true } });
+  expect([1, 2, 3, 5, 6].map(males)).toEqual([1, 2, 2, 3, 3]);
 });
 
 describe("a place", () => {
