@@ -125,8 +125,8 @@ function shown(found: unknown): string {
   if (typeof found === "string") return `"${shortened(found)}"`;
   if (found === undefined) return "nothing";
   if (typeof found === "function") return "a function";
-  if (typeof found === "bigint") return shortened(`${found}n`);
-  if (typeof found !== "object" || found === null) return shortened(String(found));
+  if (typeof found !== "object" || found === null)
+    return shortened(String(found) + (typeof found === "bigint" ? "n" : ""));
   try {
     return shortened(JSON.stringify(found) ?? "nothing");
   } catch {

@@ -3,6 +3,7 @@ import { contains } from "vivary/ranges";
 import {
   applyForm,
   factAt,
+  figurePaths,
   resolve,
   type SpeciesRecord,
   splitPath,
@@ -30,7 +31,7 @@ export const formsDiffer: Check = {
             mend: "Take it out: a form takes all else from its species.",
           }));
         const bred = applyForm(profile, id);
-        const strayed = waters
+        const strayed = figurePaths
           .filter((trait) => statementsOf(form, trait).length > 0)
           .filter((trait) => {
             const [own, of] = [factAt(bred, trait)?.value.kept, factAt(profile, trait)?.value];
@@ -56,8 +57,6 @@ export const formsDiffer: Check = {
       }),
     ),
 };
-
-const waters = ["water.temperature", "water.pH", "water.generalHardness", "water.salinity"] as const;
 
 /** Whether a form would be the same if it said nothing of a trait: what it says may keep another from being derived. */
 function isIdle(record: SpeciesRecord, id: string, trait: TraitPath): boolean {

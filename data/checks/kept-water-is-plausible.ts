@@ -1,6 +1,6 @@
-import { type Statement, traitTable } from "vivary/species";
+import { type FigurePath, figurePaths, type Statement, traitTable } from "vivary/species";
 import type { Check } from "./check";
-import { type Span, spanOf, statementsEverywhere, type Water, waters } from "./statements-everywhere";
+import { type Span, spanOf, statementsEverywhere } from "./statements-everywhere";
 
 /** Where kept animals are kept in a trait's unit, and how much a kept span takes in; beyond, a line says why. */
 interface Usual {
@@ -13,7 +13,7 @@ interface Usual {
  * So wide that of the animals here only those that winter in ponds, or go from rivers to the sea, lie outside.
  * Common practice, no source.
  */
-const usual: Readonly<Record<Water, Usual>> = {
+const usual: Readonly<Record<FigurePath, Usual>> = {
   "water.temperature": { from: 10, to: 32, widest: 15 },
   "water.pH": { from: 4, to: 9.5, widest: 3 },
   "water.generalHardness": { from: 0, to: 35, widest: 25 },
@@ -31,7 +31,7 @@ export const keptWaterIsPlausible: Check = {
   name: "An animal that is kept in unusual water has a note why",
   find: ({ records }) =>
     records.flatMap(({ path: file, record }) =>
-      waters.flatMap((trait) => {
+      figurePaths.flatMap((trait) => {
         const lines = linesOf(statementsEverywhere(record, trait), trait);
         return lines.flatMap((line) => {
           const strange = isTold(line) ? strangeIn(line, trait, lines) : undefined;
@@ -42,7 +42,7 @@ export const keptWaterIsPlausible: Check = {
 };
 
 /** The lines that count, each with its span in the trait's unit. */
-const linesOf = (statements: ReturnType<typeof statementsEverywhere<Water>>, trait: Water) =>
+const linesOf = (statements: ReturnType<typeof statementsEverywhere<FigurePath>>, trait: FigurePath) =>
   statements
     .filter(({ statement: { setAside } }) => setAside === undefined)
     .map(({ at, statement }) => ({ at, statement, span: spanOf(statement, trait) }));
@@ -50,7 +50,7 @@ const linesOf = (statements: ReturnType<typeof statementsEverywhere<Water>>, tra
 const isTold = ({ statement: { as, note } }: Line) => as === "kept" && note === undefined;
 
 /** What is strange about a kept span, the gravest first. */
-function strangeIn({ at, statement, span }: Line, trait: Water, lines: readonly Line[]) {
+function strangeIn({ at, statement, span }: Line, trait: FigurePath, lines: readonly Line[]) {
   const { from, to, widest } = usual[trait];
   const { min = Number.NaN, max = Number.NaN } = span;
   const outside = [min, max].find((end) => end < from || end > to);
@@ -88,6 +88,7 @@ const meets = (one: Span, other: Span) =>
   (one.min ?? -Infinity) <= (other.max ?? Infinity) && (other.min ?? -Infinity) <= (one.max ?? Infinity);
 
 /** A figure with its unit; pH has none. */
-const sized = (figure: number, trait: Water) => `${shown(figure)} ${traitTable[trait].unit ?? ""}`.trim();
+const sized = (figure: number, trait: FigurePath) =>
+  `${shown(figure)} ${traitTable[trait].unit ?? ""}`.trim();
 
 const shown = (figure: number) => String(Number(figure.toFixed(2)));

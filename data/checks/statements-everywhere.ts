@@ -1,21 +1,14 @@
 import {
+  type FigurePath,
   type SpeciesRecord,
   type Statement,
   type Statements,
   splitPath,
   statementsOf,
   type TraitPath,
-  type TraitWay,
-  traitPaths,
   traitTable,
 } from "vivary/species";
 import { convert, type Unit } from "vivary/units";
-
-/** A trait that says in figures what water is. */
-export type Water = { [Path in TraitPath]: TraitWay<Path> extends "figures" ? Path : never }[TraitPath];
-
-/** These traits, in the order of the table. */
-export const waters = traitPaths.filter((path): path is Water => traitTable[path].way === "figures");
 
 /** What a statement of water holds. */
 export interface Span {
@@ -40,7 +33,7 @@ export function statementsEverywhere<Path extends TraitPath>(record: SpeciesReco
 }
 
 /** The span of a statement in the trait's unit. */
-export function spanOf({ value = {}, unit }: Statement<Span>, trait: Water): Span {
+export function spanOf({ value = {}, unit }: Statement<Span>, trait: FigurePath): Span {
   const own = traitTable[trait].unit;
   if (unit === undefined || own === undefined) return value;
   const inOwn = (end: number | undefined) =>

@@ -97,7 +97,6 @@ export type { LinkTo } from "./page/as-markdown";
 export type { PageSource } from "./page/page-source";
 export { type SpeciesPageOptions, speciesPage, speciesPageIn } from "./page/species-page";
 export { type RangeChartOptions, rangeChart, rangeChartIn } from "./pictures/range-chart/range-chart";
-export type { FiguresPath } from "./pictures/range-chart/range-rows";
 export { type SizeChartOptions, sizeChart, sizeChartIn } from "./pictures/size-chart/size-chart";
 export { type ProfileOptions, profileMarkdown, profileMarkdownIn } from "./profile/profile-markdown";
 export { type UnitSystem, unitSystems } from "./quantities";

@@ -22,6 +22,7 @@ export { statementsOf } from "./record/statements";
 export type * from "./traits/class-names";
 export { classes } from "./traits/class-table";
 export type { TraitDefinition, TraitWay } from "./traits/definitions";
+export { type FigurePath, figurePaths } from "./traits/figure-paths";
 export { essentialTraits, splitPath, traitPaths } from "./traits/path";
 export type { PlausibleSpan } from "./traits/plausible";
 export { type Trait, traitTable } from "./traits/table";

@@ -21,6 +21,5 @@ export {
   zone as zones,
 } from "./traits/class-lists";
 export { type HasUnit, traitDefinitions } from "./traits/definitions";
-export { type FigurePath, figurePaths } from "./traits/figure-paths";
 export { traitLabels } from "./traits/labels";
 export { plausibleSpans } from "./traits/plausible";

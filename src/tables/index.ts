@@ -13,7 +13,6 @@ export {
   type TableName,
   tables,
 } from "./data-package";
-export type { OverlapAxis } from "./overlaps/axis";
 export type { OverlapMeasure } from "./overlaps/measures";
 export { type OverlapOptions, type OverlapRow, overlapRows } from "./overlaps/overlaps";
 export type { Described } from "./records/described";

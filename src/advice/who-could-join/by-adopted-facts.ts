@@ -1,15 +1,7 @@
 import type { Joinable, Joined, Told } from "../../compatibility/inner";
 import type { Group } from "../../plan";
 import { gravityOf } from "../gravity";
-import {
-  type Answer,
-  type Before,
-  gravest,
-  isNewlyDenied,
-  isPromise,
-  keeps,
-  mostBesides,
-} from "./answer";
+import { type Answer, type Before, gravest, isNewlyDenied, isPromise, keeps, mostBesides } from "./answer";
 
 /**
  * Whether a group may join, by the adopted facts alone.

@@ -2,15 +2,7 @@ import type { Finding, OpenQuestion, Planner, Verdict } from "../../compatibilit
 import { type Group, isMet, type Plan } from "../../plan";
 import { conditionsOf } from "../conditions-of";
 import { gravityOfFinding, gravityOfOpen } from "../gravity";
-import {
-  type Answer,
-  type Before,
-  gravest,
-  isNewlyDenied,
-  isPromise,
-  keeps,
-  mostBesides,
-} from "./answer";
+import { type Answer, type Before, gravest, isNewlyDenied, isPromise, keeps, mostBesides } from "./answer";
 
 /** Whether a group may join, by the verdicts on the plan without it and with it. */
 export function byVerdicts(planned: Planner, group: Group, before: Before): Answer {

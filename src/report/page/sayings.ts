@@ -1,6 +1,6 @@
 import type { PartialRange } from "../../ranges";
-import { basisOf, statementsOf } from "../../species";
-import { type FigurePath, hasValue, inTraitUnit } from "../../species/inner";
+import { basisOf, type FigurePath, statementsOf } from "../../species";
+import { hasValue, inTraitUnit } from "../../species/inner";
 import type { Figure } from "../figure";
 import { beyond } from "../messages/sentences";
 import { shortCitation } from "./citations";

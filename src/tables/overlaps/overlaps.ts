@@ -5,11 +5,10 @@ import { frozen } from "../../frozen";
 import { profilesOf } from "../../plan/inner";
 import { gap, overlap } from "../../ranges";
 import type { WidthFormula, Widths } from "../../ranges/inner";
-import { bases, type SpeciesProfile, type SpeciesRecord } from "../../species";
-import { figurePaths, weakestBasis } from "../../species/inner";
+import { bases, type FigurePath, figurePaths, type SpeciesProfile, type SpeciesRecord } from "../../species";
+import { weakestBasis } from "../../species/inner";
 import { inOrder, listed, type RowWith } from "../table";
 import { ets } from "../terms";
-import type { OverlapAxis } from "./axis";
 import { adoptedBox, type Change, changedBoxes, choicesOn, countBoxes, outermostBoxes } from "./choices";
 import { formulas, type OverlapMeasure } from "./measures";
 import { type Standing, standingSpans } from "./standing-spans";
@@ -104,7 +103,7 @@ export type OverlapRow = RowWith<typeof columns>;
 /** What is compared, and how. */
 export interface OverlapOptions {
   /** The traits to compare, one or several. */
-  readonly axes: readonly OverlapAxis[];
+  readonly axes: readonly FigurePath[];
   /** The measures to compare them by; all are told from the same two numbers, and one will do. */
   readonly measures: readonly OverlapMeasure[];
   /** The record of a species, such as `recordById` of `vivary/evidence`, to name the sources of the spans that stand. */
@@ -179,7 +178,7 @@ function chosen(list: readonly string[], known: readonly string[], subject: stri
 interface Compared {
   readonly profile: SpeciesProfile;
   readonly name: string;
-  readonly standing: ReadonlyMap<OverlapAxis, Standing | undefined>;
+  readonly standing: ReadonlyMap<FigurePath, Standing | undefined>;
 }
 
 /** Two species to be compared. */
@@ -190,20 +189,20 @@ interface Pair {
 
 /** What is compared of a pair: one axis, or the box of all that both have. */
 interface Scope {
-  readonly axis: OverlapAxis | "box";
+  readonly axis: FigurePath | "box";
   readonly common: readonly Common[];
 }
 
 /** What both have on one axis. */
 interface Common {
-  readonly axis: OverlapAxis;
+  readonly axis: FigurePath;
   readonly a: Standing;
   readonly b: Standing;
 }
 
 function rowsOf(
   pair: Pair,
-  axes: readonly OverlapAxis[],
+  axes: readonly FigurePath[],
   measures: readonly OverlapMeasure[],
 ): readonly OverlapRow[] {
   const common = axes.flatMap((axis): readonly Common[] => {
@@ -261,7 +260,7 @@ function metOn({ axis, common }: Scope): Pick<OverlapRow, "sharedMin" | "sharedM
 interface Boxes {
   readonly adopted: Widths | undefined;
   readonly outermost: readonly Widths[];
-  readonly changed: readonly (Change<OverlapAxis> & { readonly box: Widths })[];
+  readonly changed: readonly (Change<FigurePath> & { readonly box: Widths })[];
 }
 
 /** A measure by the adopted spans, and its bounds over all that stand. */

@@ -2,6 +2,7 @@ import type { PartialRange } from "../../ranges";
 import { stated } from "../../ranges/inner";
 import {
   type Basis,
+  type FigurePath,
   factAt,
   type SpeciesProfile,
   type SpeciesRecord,
@@ -9,7 +10,6 @@ import {
   traitTable,
 } from "../../species";
 import { groupsOf, joined } from "../../species/inner";
-import type { OverlapAxis } from "./axis";
 
 /** A span to keep a species in that a source supports. */
 export interface StandingSpan {
@@ -28,7 +28,7 @@ export interface Standing {
 /** The spans that stand for a species on an axis; undefined where it has none. */
 export function standingSpans(
   profile: SpeciesProfile,
-  axis: OverlapAxis,
+  axis: FigurePath,
   record: SpeciesRecord | undefined,
 ): Standing | undefined {
   const fact = factAt(profile, axis);
@@ -67,7 +67,7 @@ interface Voice {
  * The spans to keep it in of a record, what its form states in place of those of the species; without any the optima,
  * which stand in for them.
  */
-function voicesIn(record: SpeciesRecord, form: string | undefined, axis: OverlapAxis): readonly Voice[] {
+function voicesIn(record: SpeciesRecord, form: string | undefined, axis: FigurePath): readonly Voice[] {
   const own = form === undefined ? undefined : record.forms?.[form];
   const stating = [record, ...(own ? [own] : [])].flatMap((stated) =>
     [...groupsOf(statementsOf(stated, axis), axis, record.sources)].filter(

@@ -4,8 +4,8 @@ import { speciesById } from "../../../src/catalog";
 import { InvalidInputError } from "../../../src/errors";
 import { recordById } from "../../../src/evidence";
 import type { PartialRange } from "../../../src/ranges";
-import { applyForm, resolve, type SpeciesProfile } from "../../../src/species";
-import { type OverlapAxis, type OverlapMeasure, type OverlapRow, overlapRows } from "../../../src/tables";
+import { applyForm, type FigurePath, resolve, type SpeciesProfile } from "../../../src/species";
+import { type OverlapMeasure, type OverlapRow, overlapRows } from "../../../src/tables";
 import { someSpecies } from "../../drawn";
 import { partialRanges } from "../../ranges/arbitrary";
 import { runs } from "../../runs";
@@ -139,7 +139,7 @@ describe("an end that nobody states", () => {
 describe("bounds and the span that moves most", () => {
   const spans = fc.uniqueArray(partialRanges, { minLength: 1, maxLength: 3, selector: JSON.stringify });
   const profiles = fc.record({ temperature: spans, pH: spans });
-  const axes: readonly OverlapAxis[] = [temperature, pH];
+  const axes: readonly FigurePath[] = [temperature, pH];
   type Choice = Readonly<Record<"temperature" | "pH", PartialRange>>;
 
   /** Every choice of one span for each trait, the adopted one first. */
@@ -198,7 +198,7 @@ describe("bounds and the span that moves most", () => {
           many.map(({ min, max }) => ({ min: min + shift, max: max + shift })),
         ]),
       );
-    const all: readonly OverlapAxis[] = [temperature, pH, hardness, "water.salinity"];
+    const all: readonly FigurePath[] = [temperature, pH, hardness, "water.salinity"];
     const rows = overlapRows([known("a", water(0)), known("b", water(1))], {
       axes: all,
       measures: ["jaccard"],

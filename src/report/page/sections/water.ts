@@ -1,7 +1,5 @@
 import type { PartialRange } from "../../../ranges";
-import type { CoolSeason } from "../../../species";
-import { factAt } from "../../../species";
-import { type FigurePath, figurePaths } from "../../../species/inner";
+import { type CoolSeason, type FigurePath, factAt, figurePaths } from "../../../species";
 import { beyond } from "../../messages/sentences";
 import { type Part, paragraph, type Section, section, table } from "../parts";
 import { sayings } from "../sayings";

@@ -1,6 +1,12 @@
 import { listOf, objectOf, oneOf, refuseOthers } from "../../../checks";
-import type { CitableSource, SpeciesProfile, SpeciesRecord } from "../../../species";
-import { figurePaths, traitDefinitions } from "../../../species/inner";
+import {
+  type CitableSource,
+  type FigurePath,
+  figurePaths,
+  type SpeciesProfile,
+  type SpeciesRecord,
+} from "../../../species";
+import { traitDefinitions } from "../../../species/inner";
 import { checkedMessages } from "../../messages/checked-messages";
 import { english } from "../../messages/english";
 import type { Messages } from "../../messages/messages";
@@ -13,7 +19,7 @@ import { scaleOf } from "../scale";
 import { indent, rangeBody } from "./range-body";
 import { legendOf } from "./range-legend";
 import type { Place } from "./range-marks";
-import { type FiguresPath, rangeRow } from "./range-rows";
+import { rangeRow } from "./range-rows";
 import { sharedBy, sharedSentence } from "./range-shared";
 import { spanOf } from "./range-span";
 
@@ -51,7 +57,7 @@ export interface RangeChartOptions {
  */
 export function rangeChart(
   profiles: readonly SpeciesProfile[],
-  path: FiguresPath,
+  path: FigurePath,
   options: RangeChartOptions = {},
 ): string {
   const { messages = english, ...further } = objectOf(options, "options");
@@ -62,7 +68,7 @@ export function rangeChart(
 export function rangeChartIn(
   messages: Messages,
   profiles: readonly SpeciesProfile[],
-  path: FiguresPath,
+  path: FigurePath,
   options: Omit<RangeChartOptions, "messages"> = {},
 ): string {
   const { records = [], sources = {}, units = "metric", ...others } = objectOf(options, "options");

@@ -1,8 +1,9 @@
-import type { PartialRange, Range, RangePath } from "../../../ranges";
+import type { PartialRange, Range } from "../../../ranges";
 import { ends } from "../../../ranges/inner";
 import {
   basisOf,
   type CitableSource,
+  type FigurePath,
   factAt,
   type SpeciesProfile,
   type SpeciesRecord,
@@ -15,9 +16,6 @@ import type { Messages } from "../../messages/messages";
 import { beyond } from "../../messages/sentences";
 import { type PictureName, pictureName } from "../names";
 import { sourceName } from "../source-name";
-
-/** The traits that hold a span to keep an animal in: `"water.temperature"`, … */
-export type FiguresPath = RangePath<SpeciesProfile>;
 
 /** What a figure means. */
 export type Meaning = keyof Messages["words"]["waterMeaning"];
@@ -59,7 +57,7 @@ export interface Wording {
 
 export function rangeRow(
   profile: SpeciesProfile,
-  path: FiguresPath,
+  path: FigurePath,
   record: SpeciesRecord | undefined,
   wording: Wording,
 ): RangeRow {
@@ -93,7 +91,7 @@ export function rangeRow(
 function inWords(
   { min, max }: PartialRange,
   meaning: Meaning | undefined,
-  path: FiguresPath,
+  path: FigurePath,
   { write, messages }: Wording,
 ): string {
   const span = { min, max, unit: traitDefinitions[path].unit };
@@ -104,7 +102,7 @@ function inWords(
 function sourceSpans(
   record: SpeciesRecord,
   form: string | undefined,
-  path: FiguresPath,
+  path: FigurePath,
   wording: Wording,
 ): readonly SourceSpan[] {
   return statementsFor(record, form, path)
@@ -117,7 +115,7 @@ function sourceSpans(
 function statementsFor(
   record: SpeciesRecord,
   form: string | undefined,
-  path: FiguresPath,
+  path: FigurePath,
 ): readonly Statement[] {
   const ofSpecies: readonly Statement[] = statementsOf(record, path);
   const bred =
@@ -143,7 +141,7 @@ function whoSays(
 function sourceSpan(
   statement: Stated,
   { sources }: SpeciesRecord,
-  path: FiguresPath,
+  path: FigurePath,
   wording: Wording,
 ): SourceSpan {
   const { by, as = "kept", setAside } = statement;

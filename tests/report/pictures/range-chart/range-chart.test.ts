@@ -5,9 +5,10 @@ import { recordById, sources } from "vivary/evidence";
 import bettaRecord from "vivary/evidence/betta-splendens";
 import danioRecord from "vivary/evidence/danio-rerio";
 import { InvalidInputError } from "../../../../src/errors";
-import { type FiguresPath, rangeChart, rangeChartIn } from "../../../../src/report";
+import { rangeChart, rangeChartIn } from "../../../../src/report";
 import { german } from "../../../../src/report/de";
 import {
+  type FigurePath,
   type Figures,
   factAt,
   type SpeciesProfile,
@@ -31,7 +32,7 @@ import {
 
 type Span = { readonly min?: number | undefined; readonly max?: number | undefined };
 
-const paths: readonly FiguresPath[] = [
+const paths: readonly FigurePath[] = [
   "water.temperature",
   "water.pH",
   "water.generalHardness",
