@@ -123,9 +123,8 @@ function pathOf(text: string): readonly (string | number)[] {
 /** A value as a message shows it: texts in quotes, so that `"7"` is not 7, and neither is `7n`. */
 function shown(found: unknown): string {
   if (typeof found === "string") return `"${shortened(found)}"`;
-  if (found === undefined) return "nothing";
   if (typeof found === "function") return "a function";
-  if (typeof found !== "object" || found === null)
+  if (typeof found !== "object" && found !== undefined)
     return shortened(String(found) + (typeof found === "bigint" ? "n" : ""));
   try {
     return shortened(JSON.stringify(found) ?? "nothing");
