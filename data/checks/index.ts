@@ -9,6 +9,7 @@ import { filesAreRead } from "./files-are-read";
 import { filesAreReadable } from "./files-are-readable";
 import { formsDiffer } from "./forms-differ";
 import { germanIsWhole } from "./german-is-whole";
+import { identifiersAreKnown } from "./identifiers-are-known";
 import { idsAreKept } from "./ids-are-kept";
 import { interbreeding } from "./interbreeding";
 import { keptWaterIsPlausible } from "./kept-water-is-plausible";
@@ -16,6 +17,7 @@ import { languagesAreKnown } from "./languages-are-known";
 import { lawsNameAnimals } from "./laws-name-animals";
 import { lawsNameForms } from "./laws-name-forms";
 import { lawsReachIntoCountries } from "./laws-reach-into-countries";
+import { lawsSpeakGerman } from "./laws-speak-german";
 import { lengthsAgree } from "./lengths-agree";
 import { lettersAreWhole } from "./letters-are-whole";
 import { livesInFreshWater } from "./lives-in-fresh-water";
@@ -57,6 +59,7 @@ export const checks: readonly Check[] = [
   lettersAreWhole,
   namedAfterId,
   namesAreOneSpecies,
+  identifiersAreKnown,
   languagesAreKnown,
   germanIsWhole,
   familiesAreKnown,
@@ -67,6 +70,7 @@ export const checks: readonly Check[] = [
   lawsNameAnimals,
   lawsNameForms,
   lawsReachIntoCountries,
+  lawsSpeakGerman,
   tablesNameRecords,
   sourcesAreCited,
   sourcesAreOne,

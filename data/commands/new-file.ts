@@ -64,7 +64,7 @@ const blanks: Readonly<Record<Startable, (id: string, beginnings: Required<Begin
       {
         jurisdiction: ask("where it applies, in words"),
         instrument: ask("title and number of the instrument"),
-        date: "undated",
+        date: "",
         effect: ask("what it does, in one sentence"),
         basis: "published",
         at: ask(`where the text of ${id} was read`),
@@ -90,7 +90,8 @@ const countIn = (answer = ""): number =>
 const next: Readonly<Record<Startable, (id: string) => string>> = {
   source: (id) => `Name it in the sources of a record: "key": { "cite": "${id}", "at": "page 3" }`,
   observation: (id) => `Name it in the sources of a record: "key": { "cite": "${id}", "observed": true }`,
-  law: () => "List accepted names, genera or families in taxa.",
+  law: () =>
+    'List accepted names, genera or families in taxa; and in within, above listings, whose rules apply there as well: ["cites"].',
 };
 
 export async function startFile(

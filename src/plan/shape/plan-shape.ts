@@ -1,6 +1,7 @@
 import { once } from "../../made-once";
 import { currents, foods, grounds, hides, lights, zones } from "../../species/inner";
 import { maxPolygonCorners } from "../../tank";
+import { micrometres } from "../../units/inner";
 import { plantings } from "../choices";
 import { lawgivers } from "../generated";
 import type { Group, Offering, Plan, PlannedFilter, PlannedTank, PlannedWater } from "../plan";
@@ -59,7 +60,7 @@ const tank = /* @__PURE__ */ once(() =>
     {
       base: bases(),
       height: length,
-      unit: { is: "word", words: ["mm", "cm", "m", "in", "ft"] },
+      unit: { is: "word", words: Object.keys(micrometres) },
       measured: { is: "word", words: ["inner", "outer"] },
       glass: distance,
       waterBelowRim: distance,

@@ -146,7 +146,7 @@ export interface SocialValues {
   };
   /** The greatest number of animals. */
   readonly largestGroup: number;
-  /** Females to one male. */
+  /** The least number of females to one male; 0 where the ratio does not matter, in a harem too. */
   readonly femalesPerMale: number;
   readonly settledBy: boolean;
   readonly settles: boolean;

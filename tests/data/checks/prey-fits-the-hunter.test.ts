@@ -40,7 +40,17 @@ test("a fish longer than its hunter needs a word on how it is eaten", async () =
   expect(await found({ value: { prey: "fish", greatest: 20 } })).toStrictEqual([]);
 });
 
-test("other prey, no prey, no stated length and an animal of unknown length are no matter", async () => {
+test("what is no fish is told with a word on how it is eaten past half of its hunter", async () => {
+  const shrimp = (greatest: number) => ({ value: { prey: "shrimp", greatest } }) as const;
+  expect(await found(shrimp(120))).toStrictEqual([
+    "data/species/danio-rerio.json: shrimp of up to 120 cm by common-practice, for an animal of usually 20.0 cm",
+  ]);
+  expect(await found(shrimp(10.1))).toHaveLength(1);
+  expect(await found(shrimp(10))).toStrictEqual([]);
+  expect(await found({ ...shrimp(12), note: "It picks them to pieces." })).toStrictEqual([]);
+});
+
+test("small prey of another kind, no prey, no stated length and an animal of unknown length are no matter", async () => {
   expect(await found({ value: { prey: "shrimp", greatest: 1 } })).toStrictEqual([]);
   expect(await found({ value: { prey: "fish" } })).toStrictEqual([]);
   expect(await found({ value: "none" })).toStrictEqual([]);

@@ -104,6 +104,20 @@ test("units are ones that can be converted, or shares", () => {
   }
 });
 
+test("numbers without a unit are counts, ratios and the pH", () => {
+  const bare = Object.entries(facts).filter(([name, { unit }]) => !unit && !isWorded(name as FactName));
+  expect(bare.map(([name]) => name)).toEqual([
+    "tank.sightBreaks",
+    "tank.hides",
+    "water.pH",
+    "group.count",
+    "group.males",
+    "group.females",
+    "group.pairs",
+    "group.femalesPerMale",
+  ]);
+});
+
 test("nobody can change them", () => {
   expect(Object.isFrozen(facts)).toBe(true);
   for (const fact of Object.values(facts))

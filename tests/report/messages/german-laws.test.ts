@@ -1,13 +1,11 @@
 import { expect, test } from "vitest";
+import { alike } from "../../../data/checks/laws-speak-german";
 import { readFolder, root } from "../../../data/reading/files";
 import { effectIn, jurisdictionIn } from "../../../src/report/messages/german-laws";
 import type { Listings } from "../../../src/schema";
 
 const laws = (await readFolder(root, "legal")).map(({ json }) => json as Listings);
 const listings = laws.flatMap(({ listings }) => listings);
-
-/** Places that German and English write alike. */
-const alike = ["CITES", "England", "Japan"];
 
 test("German has a name for the place of every law", () => {
   const places = [...laws, ...listings].flatMap(({ jurisdiction }) => jurisdiction ?? []);
