@@ -1,4 +1,4 @@
-import type { Finding, JointCondition, OpenQuestion, Verdict, Weight } from "../../compatibility";
+import type { Finding, OpenQuestion, Verdict, Weight } from "../../compatibility";
 import type { FactName } from "../../plan";
 import { isBy, isCaution, isOfLawThere, tellsPlanned } from "../matters/by-rule";
 import { demandsOf, harmPrevented } from "../matters/matters";
@@ -6,12 +6,12 @@ import { isOfSpace } from "../matters/order";
 import { isOfSharedWater, isPastLimit, plannedWaterRules } from "../matters/water-rules";
 import type { DoubtReason, Messages } from "../messages/messages";
 import type { Teller } from "./teller";
+import { isOfWater, waterAsked } from "./water-asked";
 
 /** The first lines of a report: the answer, and what could still change it. */
 export function headline(verdict: Verdict, teller: Teller, messages: Messages): readonly string[] {
   const { outcome, bounds, parties } = verdict;
   const { atBest, atWorst } = bounds;
-  const water = otherWater(verdict);
   const undecided = verdict.open.filter(
     ({ rule, reason, couldBe }) =>
       reason === "individual" && couldBe === "blocking" && !isOfSharedWater({ rule }),
@@ -25,7 +25,7 @@ export function headline(verdict: Verdict, teller: Teller, messages: Messages): 
     tooSmall: onlyTooSmall(verdict),
     clash: clashOf(verdict, teller),
     amiss: teller.named(onlyAmiss(verdict)).whom,
-    otherWater: water ? teller.clause(water) : "",
+    otherWater: otherWater(verdict, teller, messages),
     individuals: outcome === "undetermined" ? teller.named(undecided.map(({ of }) => of)).who : "",
   });
   const certain = atBest === atWorst && atBest === outcome;
@@ -99,16 +99,21 @@ function onlyAmiss({ parties, findings }: Verdict): readonly number[] {
 }
 
 /**
- * The water that a plan would have to have, where the planned one is past what its animals survive, or all of them are of
- * one species that it does not suit.
+ * All the water that a plan would have to have and has not, as a clause, where some of the planned one is past what its
+ * animals survive, or all of them are of one species that it does not suit; else empty.
  */
-function otherWater(verdict: Verdict): JointCondition | undefined {
-  if (verdict.outcome !== "conditional") return undefined;
+function otherWater(verdict: Verdict, teller: Teller, messages: Messages): string {
+  if (verdict.outcome !== "conditional") return "";
   const alone = new Set(verdict.parties.map(({ id }) => id)).size === 1;
-  const demand = demandsOf(verdict).find(({ findings }) =>
-    findings.some((finding) => isPastLimit(finding) || (alone && isOfPlannedWater(finding))),
-  );
-  return demand?.conditions[0];
+  const demands = demandsOf(verdict).filter(({ findings }) => findings.some(isOfPlannedWater));
+  const isTold = alone || demands.some(({ findings }) => findings.some(isPastLimit));
+  const wanted = isTold ? demands.flatMap(({ conditions }) => conditions) : [];
+  const usual = wanted.filter(isOfWater);
+  const single = usual.length > 1 ? wanted.filter((condition) => !isOfWater(condition)) : wanted;
+  return [
+    ...(usual.length > 1 ? [messages.remedy.water(waterAsked(usual, teller.figure))] : []),
+    ...single.map((condition) => teller.clause(condition)),
+  ].join("; ");
 }
 
 const isOfPlannedWater = (finding: Finding) => isBy(finding, plannedWaterRules) && tellsPlanned(finding);

@@ -41,7 +41,7 @@ function messages(): Messages {
       const { oneSpecies, oneGroup, animals, warned, amiss } = told;
       const together = warned ? "can live together" : "go well together";
       if (clash) return `Unsuitable: keep either ${clash[0]} or ${clash[1]}, not both.`;
-      if (otherWater) return `Not in this water: ${otherWater.replace("the water", "it")}.`;
+      if (otherWater) return `Not in this water: ${otherWater.replaceAll("the water", "it")}.`;
       if (individuals)
         return `Nobody can tell: it depends on the individuals (${individuals}). Try it only with another place ready.`;
       if (told.tooSmall) return "Unsuitable: the tank is far too small.";

@@ -131,7 +131,7 @@ export interface ToldHeadline {
   readonly animals: string;
   /** Whether nothing but the size of the tank rules it out. */
   readonly tooSmall: boolean;
-  /** The clause that says in which water they could live, where the planned one is all that is wrong. */
+  /** What says in which water they could live, one clause or several, where the planned one is wrong; else empty. */
   readonly otherWater: string;
   /** Two of several that cannot live together, as objects of a verb, if their clash is all that speaks against it. */
   readonly clash: readonly [string, string] | undefined;

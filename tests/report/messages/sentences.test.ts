@@ -38,6 +38,21 @@ suite("a shop adviser says it like this", () => {
     expect(report).toMatch(/^Not in this water: keep it at [\d.]+ to [\d.]+ °C\./);
   });
 
+  test("of neons in water that is cold and salty at once, or too hot in summer and too cold in winter", () => {
+    const report = told(
+      [{ species: paracheirodonInnesi, unsexed: 10 }],
+      {},
+      { temperature: 14, salinity: 8 },
+    );
+    expect(report).toMatch(
+      /^Not in this water: have water of [\d.]+ to [\d.]+ °C, salinity 0 to 0\.5 g\/kg\./,
+    );
+    const seasons = { temperature: 24, hottest: 35, coolest: 12 };
+    expect(told([{ species: paracheirodonInnesi, unsexed: 10 }], {}, seasons)).toMatch(
+      /^Not in this water: keep it at most \d+ °C on the hottest day; keep it at least \d+ °C in the coolest season\./,
+    );
+  });
+
   test("of a young oscar beside neons", () => {
     const young = { species: astronotusOcellatus, juveniles: 1, length: 6 };
     const report = told([young, { species: paracheirodonInnesi, unsexed: 10 }]);
