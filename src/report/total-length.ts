@@ -27,6 +27,19 @@ export function totalOf(
   };
 }
 
+/**
+ * The lengths measured as that is which is told first, the usual one of the sex if there is one: a disc and a total are of one
+ * animal, and stand on no axis together.
+ */
+export function measuredAlike(
+  lengths: readonly AdultLength[],
+  sex: Sex | undefined,
+): readonly [lengths: readonly AdultLength[], measure: AdultLength["measure"] | undefined] {
+  const own = [...lengths.filter((length) => length.sex === sex), ...lengths];
+  const { measure } = own.find(({ as }) => as === "usual") ?? own[0] ?? {};
+  return [lengths.filter((length) => (length.measure === "disc") === (measure === "disc")), measure];
+}
+
 function preferred<Item>(items: readonly Item[], wanted: (item: Item) => boolean): readonly Item[] {
   const found = items.filter(wanted);
   return found.length > 0 ? found : items;

@@ -1,6 +1,6 @@
 import { type AdultLength, factAt, type Sex } from "../../../species";
 import { lengthsOfSex, sexes } from "../../../species/inner";
-import { totalOf } from "../../total-length";
+import { measuredAlike, totalOf } from "../../total-length";
 import { paragraph, type Section, section } from "../parts";
 import type { Telling } from "../telling";
 
@@ -61,9 +61,7 @@ function lengthOf(
   sex: Sex | undefined,
   lengths: readonly AdultLength[],
 ): string {
-  const own = [...lengths.filter((length) => length.sex === sex), ...lengths];
-  const { measure } = own.find(({ as }) => as === "usual") ?? own[0] ?? {};
-  const alike = lengths.filter((length) => (length.measure === "disc") === (measure === "disc"));
+  const [alike, measure] = measuredAlike(lengths, sex);
   const usual = totalOf(alike, "usual", sex);
   const most = totalOf(alike, "greatest", sex);
   const isBeyond = most && (!usual || most.max > usual.max);

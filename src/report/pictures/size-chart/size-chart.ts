@@ -25,8 +25,9 @@ export interface SizeChartOptions {
 /**
  * Adult animals side by side at one scale, as a picture: an SVG with a row for each species, or for each sex where their
  * lengths differ. A fish of known depth is an outline, as long and as deep as a usual adult; of others a bar shows the
- * length. A line goes on to the greatest length known. Lengths are totals; where nothing is known the row says so. Lines
- * are in the colour of the text around; nothing is told by colour. Text from profiles is escaped.
+ * length. A line goes on to the greatest length known. Lengths are totals, of a ray the width of its disc where that is
+ * known; where nothing is known the row says so. Lines are in the colour of the text around; nothing is told by colour. Text
+ * from profiles is escaped.
  *
  * @returns The picture as SVG, 760 user units wide; it tells its figures in a description too.
  * @throws InvalidInputError for no profiles or what is none, and for an unknown unit system.

@@ -3,7 +3,7 @@ import { type AdultLength, factAt, type Sex, type SpeciesProfile, standardLength
 import { lengthsOfSex, sexes } from "../../../species/inner";
 import type { WriteQuantity } from "../../figure";
 import type { Messages } from "../../messages/messages";
-import { totalOf } from "../../total-length";
+import { measuredAlike, totalOf } from "../../total-length";
 import { type PictureName, pictureName } from "../names";
 
 /** An animal from the side, in cm. */
@@ -13,7 +13,10 @@ export interface Outline {
   readonly depth: number;
 }
 
-/** What is known of the size of one sex, or of both where nobody tells them apart. Lengths are totals in cm. */
+/**
+ * What is known of the size of one sex, or of both where nobody tells them apart. Lengths are totals in cm; of a ray of which
+ * the disc is told, its width.
+ */
 export interface SizeRow {
   readonly name: PictureName;
   /** The sex in words; empty for both. */
@@ -64,13 +67,16 @@ function sizeRow(
   { words, pictures }: Messages,
   write: WriteQuantity,
 ): SizeRow {
-  const usual = totalOf(lengths, "usual", of);
-  const greatest = totalOf(lengths, "greatest", of);
+  const [alike, measure] = measuredAlike(lengths, of);
+  const usual = totalOf(alike, "usual", of);
+  const greatest = totalOf(alike, "greatest", of);
   const drawn = usual ?? greatest;
   const figures = Object.entries({ usual, greatest }).flatMap(([meaning, length]) => {
     if (!length) return [];
     const { min, max, ofEither } = length;
-    const figure = `${words.lengthMeaning[meaning as AdultLength["as"]]} ${write({ min, max, unit: "cm" })}`;
+    const size = write({ min, max, unit: "cm" });
+    const measured = measure === "disc" ? `${words.lengthMeasure.disc} ${size}` : size;
+    const figure = `${words.lengthMeaning[meaning as AdultLength["as"]]} ${measured}`;
     return [ofEither ? pictures.eitherSex(figure) : figure];
   });
   const sex = of === undefined ? "" : words.sex[of];

@@ -145,6 +145,19 @@ describe("the sexes", () => {
     }
   });
 
+  test("of a ray are all of its disc, and never of its tail beside that", () => {
+    const disc = (length: number, as: AdultLength["as"], more: Partial<AdultLength> = {}) =>
+      total(length, as, { measure: "disc", ...more });
+    const ray = fishOf([
+      ...[total(100, "greatest"), total(60, "usual"), disc(50, "greatest")],
+      ...[disc(45, "usual", { sex: "female" }), disc(40, "usual", { sex: "male" })],
+    ]);
+    const svg = readSvg(sizeChart([ray]));
+    const read = figureReader(svg);
+    expect(bodiesOf(svg).map((body) => Math.round(read(extent(body).max)))).toEqual([40, 45]);
+    for (const row of rowsOf(svg)) expect(textsOf(row)).toContain("greatest disc 50 cm (either sex)");
+  });
+
   test("are one row where nobody tells them apart", () => {
     expect(rowsOf(readSvg(sizeChart([danioRerio])))).toHaveLength(1);
   });
