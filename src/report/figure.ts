@@ -9,6 +9,8 @@ export interface Figure {
   readonly within?: boolean | undefined;
   /** Whether it is the least that will do, told as a plain number: that is rounded up. */
   readonly up?: boolean | undefined;
+  /** Whether it is the most that will do, told as a plain number: that is rounded down. */
+  readonly down?: boolean | undefined;
   readonly unit?: string | undefined;
 }
 
@@ -20,6 +22,15 @@ export type WriteQuantity = (figure: Figure | undefined, beside?: Figure) => str
 
 /** A figure as the least that will do, of which no unit may cut anything off. */
 export const noLess = (figure: Figure): Figure => ({ ...figure, up: true });
+
+/** A figure as the most that will do, to which no unit may add anything. */
+export const noMore = (figure: Figure): Figure => ({ ...figure, down: true });
+
+/** A span as one to stay within, past whose ends no unit may lead. */
+export const within = <Span extends object>(span: Span): Span & { readonly within: true } => ({
+  ...span,
+  within: true,
+});
 
 /** The number that a figure is, if it is no range. */
 export const numberOf = (figure: Figure | undefined): number | undefined => figure?.value;

@@ -92,8 +92,7 @@ export function quantityWriter(messages: Messages, system: UnitSystem): WriteQua
       const next = closer[closely ? closer.indexOf(closely) + 1 : 0];
       return written(next ? figure : { ...figure, within: false }, beside, next);
     }
-    const upwards = figure.up ? ([Math.ceil, Math.ceil] as const) : [];
-    const roundings = figure.within ? ([Math.ceil, Math.floor] as const) : upwards;
+    const roundings = roundingsOf(figure);
     const [from, to] = [numberOf(least, roundings[0]), numberOf(most, roundings[1])];
     const text = from === to ? from + behind(from) : ranges.between(from, to, behind(to));
     return { text, numbers: [from, to] };
@@ -124,6 +123,13 @@ const endsOf = ({ value, min, max }: Figure): readonly number[] =>
   [value, min, max].filter((number) => number !== undefined);
 
 type Rounding = (figure: number) => number;
+
+/** How the ends of a figure are rounded where that is not to the nearest. */
+function roundingsOf({ within, up, down }: Figure): readonly Rounding[] {
+  if (within) return [Math.ceil, Math.floor];
+  if (up) return [Math.ceil, Math.ceil];
+  return down ? [Math.floor, Math.floor] : [];
+}
 
 /**
  * A figure in a unit as closely as people tell it: whole degrees Fahrenheit, whole inches, litres and gallons from ten on,

@@ -1,7 +1,7 @@
 import type { AimedCondition } from "../../compatibility";
 import { factUnits } from "../../plan/inner";
+import { within } from "../figure";
 import type { Means } from "./means";
-import { isExact } from "./water-asked";
 
 /** What to do that a condition be met, as a clause; for some parties, the one it is about if none is named. */
 export function conditionTold(
@@ -19,9 +19,7 @@ export function conditionTold(
     ...kinds(of),
     several: listed(those.map((party) => kinds(party).several)),
     wanted:
-      "oneOf" in wanted
-        ? ""
-        : figure({ ...(aim ?? wanted), within: isExact(aim), unit: wanted.unit ?? factUnits[on] }),
+      "oneOf" in wanted ? "" : figure(within({ ...(aim ?? wanted), unit: wanted.unit ?? factUnits[on] })),
     words,
     min: range.min,
     max: range.max,

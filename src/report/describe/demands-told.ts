@@ -1,5 +1,6 @@
 import type { JointCondition, Verdict } from "../../compatibility";
 import type { FactName } from "../../plan";
+import { within } from "../figure";
 import { isDeed } from "../matters/acts";
 import type { Alike } from "../matters/alike";
 import { isBy, tellsPlanned } from "../matters/by-rule";
@@ -116,7 +117,7 @@ function clausesOf(conditions: readonly JointCondition[], { clause }: Teller): r
 /** Whether the water that a reason tells of is that which all ask for. */
 function asksAlone([finding]: Alike, conditions: readonly JointCondition[], { figure }: Teller) {
   const kept = isBy(finding, plannedWaterRules) ? finding.measures?.kept : undefined;
-  return conditions.every((condition) => figure(figureOf(condition)) === figure(kept));
+  return conditions.every((condition) => figure(figureOf(condition)) === figure(kept && within(kept)));
 }
 
 /** Demands for the same reasons as one, and those for the same thing. */

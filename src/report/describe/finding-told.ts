@@ -1,5 +1,5 @@
 import type { Finding } from "../../compatibility";
-import { type Figure, noLess } from "../figure";
+import { type Figure, noLess, within } from "../figure";
 import { doerOf } from "../matters/acts";
 import type { Alike } from "../matters/alike";
 import type { Told } from "../messages/messages";
@@ -44,17 +44,27 @@ export function findingTold(alike: Alike, means: Means, before?: Alike): string 
 }
 
 /**
- * What a finding measures, what is needed as no less than it is; of a cool season that is too cold for several, not what one
- * of these is kept in.
+ * What a finding measures, what is needed as no less than it is, and spans as those to stay within; of a cool season that is
+ * too cold for several, not what one of these is kept in.
  */
 function measuresOf(finding: Finding, alike: Alike): object {
-  if (finding.rule === "season" && alike.length > 1) return { season: finding.measures?.season };
-  const { measures = {} } = finding;
-  // Which measures there are hangs on the rule; of those called so that are numbers, all are the least that will do.
-  const { needed } = measures as { readonly needed?: Omit<Figure, "value"> & { readonly value?: unknown } };
-  const value = needed?.value;
-  return typeof value === "number" ? { ...measures, needed: noLess({ ...needed, value }) } : measures;
+  if (finding.rule === "season" && alike.length > 1) {
+    const { season } = finding.measures ?? {};
+    return season ? { season: within(season) } : {};
+  }
+  // Which measures there are hangs on the rule; those without a value are spans, and all numbers called needed the least.
+  const measures: readonly (readonly [string, Measure])[] = Object.entries(finding.measures ?? {});
+  return Object.fromEntries(
+    measures.map(([name, measure]) => {
+      const { value } = measure;
+      if (value === undefined) return [name, within(measure)];
+      return [name, name === "needed" && typeof value === "number" ? noLess({ ...measure, value }) : measure];
+    }),
+  );
 }
+
+/** A figure, or what is told in words. */
+type Measure = Omit<Figure, "value"> & { readonly value?: unknown };
 
 /** Whom findings fall on; where that is everyone else in a tank of many, not each by name. */
 function targets(alike: Alike, onOthers: readonly Finding[], { verdict, messages, named }: Means): Named {

@@ -1,6 +1,6 @@
 import type { AimedCondition } from "../../compatibility";
 import type { FactName } from "../../plan";
-import type { Figure, WriteQuantity } from "../figure";
+import { type Figure, type WriteQuantity, within } from "../figure";
 import type { ToldWater } from "../messages/messages";
 
 const waterFacts: Readonly<Partial<Record<FactName, "temperature" | "pH" | "hardness" | "salinity">>> = {
@@ -10,16 +10,13 @@ const waterFacts: Readonly<Partial<Record<FactName, "temperature" | "pH" | "hard
   "water.salinity": "salinity",
 };
 
-/** Whether a figure may not be told past its ends: without an aim, and where the aim is one figure, for nothing else will do. */
-export const isExact = (aim: AimedCondition["aim"]) => aim === undefined || aim.min === aim.max;
-
 /** Whether a condition is on the water as it usually is. */
 export const isOfWater = ({ on }: AimedCondition) => waterFacts[on] !== undefined;
 
-/** What to aim at, a single figure exactly, else what is wanted, past whose ends nothing may be told; nothing for a word. */
+/** What to aim at, else what is wanted, past whose ends nothing may be told; nothing for a word. */
 export function figureOf({ aim, wanted }: AimedCondition): Figure | undefined {
   if ("oneOf" in wanted) return undefined;
-  return { ...(aim ?? wanted), within: isExact(aim), unit: wanted.unit };
+  return within({ ...(aim ?? wanted), unit: wanted.unit });
 }
 
 /** The water that conditions ask for together. */

@@ -1,7 +1,7 @@
 // What sentences of any language need.
 import { areaOfALitre } from "../../load/inner";
 import type { FactName } from "../../plan";
-import { type Figure, noLess } from "../figure";
+import { type Figure, noLess, noMore, within } from "../figure";
 import type { Messages } from "./messages";
 
 /** A sentence with its capital. */
@@ -35,8 +35,8 @@ export function beyond(
   { below, above, outside }: Pick<Messages["ranges"], "below" | "above" | "outside">,
 ): string {
   const { min, max, unit } = limit;
-  if (max === undefined) return below(write({ value: min, unit }));
-  return min === undefined ? above(write({ value: max, unit })) : outside(write(limit));
+  if (max === undefined) return below(write(noLess({ value: min, unit })));
+  return min === undefined ? above(write(noMore({ value: max, unit }))) : outside(write(within(limit)));
 }
 
 /** Whether only the upper end of a figure is told. */

@@ -9,7 +9,7 @@ import {
   type TraitValue,
 } from "../../species";
 import { traitDefinitions } from "../../species/inner";
-import type { WriteQuantity } from "../figure";
+import { type Figure, type WriteQuantity, within } from "../figure";
 import type { PageMessages, ToldName } from "../messages/page-messages";
 import { capitalised, nameIn } from "../names";
 import type { PageSource } from "./page-source";
@@ -33,6 +33,8 @@ export interface Telling extends PageMatter {
   readonly known: <Path extends TraitPath>(path: Path) => TraitValue<Path> | undefined;
   /** A figure of a trait in the reader's units. */
   readonly size: (path: TraitPath, figure: number | PartialRange | undefined) => string;
+  /** A span of a trait to keep it in, past whose ends no unit leads. */
+  readonly span: (path: TraitPath, span: PartialRange | undefined) => string;
   /** An age in months, told in years where that is easier to read. */
   readonly age: (months: number) => string;
   /** What is told of a trait, with what keepers remark on it in the reader's language. */
@@ -49,15 +51,21 @@ export function tellingOf(profile: SpeciesProfile, matter: PageMatter): Telling 
     profile,
     who: toldName(profile, messages),
     known: (path) => factAt(profile, path)?.value,
-    size: (path, figure) => {
-      const { unit } = traitDefinitions[path];
-      if (figure === undefined) return "";
-      return write({ ...(typeof figure === "number" ? { value: figure } : figure), ...(unit && { unit }) });
-    },
+    size: (path, figure) =>
+      figure === undefined
+        ? ""
+        : write({ ...(typeof figure === "number" ? { value: figure } : figure), ...unitOf(path) }),
+    span: (path, span) => (span === undefined ? "" : write(within({ ...span, ...unitOf(path) }))),
     age: (months) => write(months < 24 ? { value: months, unit: "mo" } : { value: months / 12, unit: "a" }),
     noted: (path, sentence) => [sentence, ...keepersRemarks(noted, path)].filter(Boolean).join(" "),
     remarks: (paths) => sourcesRemarks(noted, paths, sources),
   };
+}
+
+/** The unit of a trait, if it has one. */
+export function unitOf(path: TraitPath): Pick<Figure, "unit"> {
+  const { unit } = traitDefinitions[path];
+  return unit ? { unit } : {};
 }
 
 /** What a species or form is called in a language. */

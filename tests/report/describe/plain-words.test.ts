@@ -6,6 +6,7 @@ import type { Group, Plan, PlannedTank, PlannedWater } from "../../../src/plan";
 import { type DescribeOptions, describe, english, sentence, speciesPage } from "../../../src/report";
 import { german } from "../../../src/report/de";
 import type { SpeciesProfile } from "../../../src/species";
+import { convert } from "../../../src/units";
 
 function species(name: string): SpeciesProfile {
   const [found] = findSpecies(name);
@@ -328,6 +329,20 @@ test("that some eat the plants that others need is told once", () => {
   expect(report.match(/eat plants/gi)).toHaveLength(1);
   expect(told(furnished(tank(120, 50), group("rosy barb", { unsexed: 8 })))).toContain(
     "Rosy barbs eat plants.",
+  );
+});
+
+test("water to keep is told past none of its ends, and as what the animals need", () => {
+  const angelfish = group("freshwater angelfish", { unsexed: 6 });
+  const verdict = assessPlan({ tank: tank(150, 60), water: { generalHardness: 20 }, groups: [angelfish] });
+  const asked = verdict.conditions.find(({ on }) => on === "water.generalHardness");
+  const { min = 0, max = 0 } = asked?.aim ?? {};
+  const [, from, to] =
+    /hardness of (\d+) to (\d+) ppm/.exec(sentence(verdict, asked as never, { units: "us" })) ?? [];
+  expect(Number(from)).toBeGreaterThanOrEqual(convert(min, "dH", "mg/L-CaCO3"));
+  expect(Number(to)).toBeLessThanOrEqual(convert(max, "dH", "mg/L-CaCO3"));
+  expect(describe(verdict, { units: "us" }).replaceAll(/\s+/g, " ")).toContain(
+    `need a hardness of ${from} to ${to} ppm`,
   );
 });
 

@@ -144,7 +144,13 @@ describe("a page", () => {
 
   test("tells hardness in the units of the reader", () => {
     expect(speciesPage(barb)).toContain("keep at 5 to 19 °dH");
-    expect(speciesPage(barb, { units: "us" })).toContain("keep at 89 to 340 ppm");
+    expect(speciesPage(barb, { units: "us" })).toContain("keep at 90 to 330 ppm"); // Never past an end.
+  });
+
+  test("measures no ray by its disc and its tail at once", () => {
+    const page = speciesPage(speciesById("potamotrygon-motoro") as SpeciesProfile).replaceAll(/\s+/g, " ");
+    expect(page).toContain("on the ground, 60 cm long when grown");
+    expect(page).toContain("Males usually measure 40 cm across the disc, and 50 cm at most.");
   });
 
   test("warns of what harms before it tells anything else", () => {
@@ -205,7 +211,7 @@ describe("a page", () => {
   });
 
   test("takes the reader's units", () => {
-    expect(speciesPage(barb, { units: "us", format: "markdown" })).toContain("for water of 68 to 79 °F.");
+    expect(speciesPage(barb, { units: "us", format: "markdown" })).toContain("for water of 68 to 78 °F.");
   });
 
   test("of a record of which little is known is short, and says what is missing", () => {

@@ -2,6 +2,7 @@ import type { NoSetPoint, SetPoint, WaterAxis } from "../../../advice";
 import { waterAxes } from "../../../compatibility/inner";
 import { decimal } from "../../../decimal";
 import { factUnits } from "../../../plan/inner";
+import { within } from "../../figure";
 import type { Block } from "../../layout";
 import type { AdviceMessages, ToldAim, ToldBetween } from "../../messages/advice-messages";
 import type { Adviser } from "../advice-written";
@@ -50,14 +51,14 @@ function pointTold(
       items: [
         ...figures,
         ...(coolest !== undefined && hottest !== undefined
-          ? [swing(figure({ min: coolest, max: hottest, unit: "degC" }))]
+          ? [swing(figure(within({ min: coolest, max: hottest, unit: "degC" })))]
           : []),
         ...(hot ? [hotEnd(hotEndTold(hot, messages, adviser))] : []),
         ...unknown,
         ...found.beyondKept
           .filter(({ on, when }) => when === undefined || on !== "temperature")
           .map(({ on, of, kept, when }) =>
-            beyondKept(on, named([of]), figure({ ...kept, unit: unitOf(on) }), when !== undefined),
+            beyondKept(on, named([of]), figure(within({ ...kept, unit: unitOf(on) })), when !== undefined),
           ),
         ...seasons.flatMap((season) => {
           const those = found.beyondKept.filter(({ when }) => when === season).map(({ of }) => of);
@@ -88,7 +89,7 @@ function figureTold(
   const isFresh = on === "salinity" && at === 0;
   const lower = isFresh ? {} : { min: decimal(at - moves) };
   const aim = isFresh ? undefined : { value: at, unit };
-  const span = moves > 0 ? { ...lower, max: decimal(at + moves), within: true, unit } : undefined;
+  const span = moves > 0 ? within({ ...lower, max: decimal(at + moves), unit }) : undefined;
   const told: ToldAim = {
     on,
     figure: figure(aim, span),

@@ -69,7 +69,7 @@ function companionTold(telling: Telling, { species, plan, reason }: Companion): 
 }
 
 function reasonOf(
-  { profile, size }: Telling,
+  { profile, span }: Telling,
   species: SpeciesProfile,
   why: Companion["reason"],
 ): CompanionReason {
@@ -79,7 +79,7 @@ function reasonOf(
     case "same-home":
       return { why, region: sharedHome(profile, species) ?? "" };
     case "same-water":
-      return { why, temperature: size("water.temperature", sharedTemperature(profile, species)) };
+      return { why, temperature: span("water.temperature", sharedTemperature(profile, species)) };
     default:
       return { why };
   }

@@ -6,6 +6,7 @@ import {
   type TraitPath,
   traitPaths,
 } from "../../../species";
+import { noLess } from "../../figure";
 import { traitText } from "../../profile/trait-text";
 import { type Cell, list, paragraph, type Section, section } from "../parts";
 import { formRemarks } from "../remarks";
@@ -70,13 +71,13 @@ function differences(telling: Telling, id: string, stated: FormProfile): string 
 }
 
 /** A trait of a form in a few words. */
-function inBrief({ messages, write, size }: Telling, path: TraitPath, stated: FormProfile): string {
+function inBrief({ messages, write, span }: Telling, path: TraitPath, stated: FormProfile): string {
   const fact = factAt(stated, path);
   if (!fact || (path === "appearance.looks" && Object.values(fact.value).length === 0)) return "";
   if (path === "appearance.longFins") return messages.page.forms.fins(fact.value === true);
   const told =
     path === "water.temperature"
-      ? size(path, factAt(stated, path)?.value.kept)
+      ? span(path, factAt(stated, path)?.value.kept)
       : traitText(path, fact.value, messages, write).replaceAll("; ", ", ");
   return `${messages.traits[path]}: ${told}`;
 }
@@ -92,9 +93,9 @@ function inSentences(telling: Telling, id: string, stated: FormProfile): readonl
     ["space.baseLength", leastTank],
     [
       "space.height",
-      ({ known, size }) => {
+      ({ known, write }) => {
         const height = known("space.height");
-        return height === undefined ? "" : words.height(size("space.height", height));
+        return height === undefined ? "" : words.height(write(noLess({ value: height, unit: "cm" })));
       },
     ],
     [

@@ -22,14 +22,14 @@ export function glance(telling: Telling): readonly Section[] {
 }
 
 function summary(telling: Telling): readonly Part[] {
-  const { profile, known, size, messages } = telling;
+  const { profile, known, span, messages } = telling;
   return paragraph(
     messages.page.glance.summary({
       kind: profile.taxonomy.kind,
       living: known("social.living"),
       zones: known("space.zones") ?? [],
       length: usualLength(telling),
-      temperature: size("water.temperature", known("water.temperature")?.kept),
+      temperature: span("water.temperature", known("water.temperature")?.kept),
     }),
   );
 }
@@ -37,11 +37,12 @@ function summary(telling: Telling): readonly Part[] {
 function usualLength({ known, size }: Telling): string {
   const lengths = known("size.adultLength") ?? [];
   if (lengths.length === 0) return "";
-  const usual = lengthsMeant(lengths, "usual").map(({ total }) => total.max);
+  const ends = lengths.filter(({ measure }) => measure !== "disc");
+  const usual = lengthsMeant(ends.length > 0 ? ends : lengths, "usual").map(({ total }) => total.max);
   return size("size.adultLength", { min: Math.min(...usual), max: Math.max(...usual) });
 }
 
-function figures({ profile, known, size, messages, write }: Telling): readonly Part[] {
+function figures({ profile, known, size, span, messages, write }: Telling): readonly Part[] {
   const { terms: names, tank, number } = messages.page.glance;
   const isNumbered = isGroupKnown(profile);
   const animals = headcount(usualGroup(profile));
@@ -54,9 +55,9 @@ function figures({ profile, known, size, messages, write }: Telling): readonly P
   const isSalty = salinity && (salinity.max ?? 1) > fresh;
   const sides = room.length === undefined ? commonSides(room.floor) : sidesNeeded(room, {});
   const told: readonly (readonly [keyof typeof names, string])[] = [
-    ["pH", size("water.pH", known("water.pH")?.kept)],
-    ["hardness", size("water.generalHardness", known("water.generalHardness")?.kept)],
-    ["salinity", isSalty ? size("water.salinity", salinity) : ""],
+    ["pH", span("water.pH", known("water.pH")?.kept)],
+    ["hardness", span("water.generalHardness", known("water.generalHardness")?.kept)],
+    ["salinity", isSalty ? span("water.salinity", salinity) : ""],
     ["tank", sides && isNumbered ? tank(write(sides), animals) : ""],
     ["number", living && isNumbered ? number(animals, living, amiss) : ""],
     ["life", size("size.lifespan", usual ?? greatest)],

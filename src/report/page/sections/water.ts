@@ -3,7 +3,7 @@ import { type CoolSeason, type FigurePath, factAt, figurePaths } from "../../../
 import { beyond } from "../../messages/sentences";
 import { type Part, paragraph, type Section, section, table } from "../parts";
 import { sayings } from "../sayings";
-import type { Telling } from "../telling";
+import { type Telling, unitOf } from "../telling";
 import { fresh, nameOf } from "../water-figures";
 
 /** The water to keep it in, and what sources say of it beside each other. */
@@ -29,25 +29,25 @@ export function water(telling: Telling): readonly Section[] {
   );
 }
 
-const coolSeason = ({ messages, size }: Telling, { min, max, months }: CoolSeason) =>
-  messages.page.water.coolSeason(size("water.coolSeason", { min, max }), size("size.grownAt", months));
+const coolSeason = ({ messages, size, span }: Telling, { min, max, months }: CoolSeason) =>
+  messages.page.water.coolSeason(span("water.coolSeason", { min, max }), size("size.grownAt", months));
 
 /** A row for each figure of water that is known. */
-function kept({ profile, messages, size }: Telling): readonly Part[] {
+function kept({ profile, messages, span, write }: Telling): readonly Part[] {
   const { water: words } = messages.page;
   const rows = figurePaths.flatMap((path): readonly (readonly string[])[] => {
     const fact = factAt(profile, path);
     if (!fact || isFresh(path, fact.value.kept)) return [];
-    const { kept: span, standIn, optimum, limit } = fact.value;
-    const adopted = size(path, span);
+    const { kept: own, standIn, optimum, limit } = fact.value;
+    const adopted = span(path, own);
     const others = (fact.also ?? [])
-      .map((other) => size(path, other.kept))
+      .map((other) => span(path, other.kept))
       .filter((other) => other !== adopted);
     const row = [
       words.rows[nameOf(path)],
       standIn ? "" : adopted,
-      size(path, optimum),
-      limit ? beyond(limit, (figure) => size(path, figure), messages.ranges) : "",
+      span(path, optimum),
+      limit ? beyond({ ...limit, ...unitOf(path) }, write, messages.ranges) : "",
       [...new Set(others)].join("; "),
     ];
     return row.slice(1).some(Boolean) ? [row] : [];
