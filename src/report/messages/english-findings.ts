@@ -6,7 +6,7 @@ import type { PlannedWaterRule, SharedWaterRule } from "../matters/water-rules";
 import { allOf, anyOf, their, them, they, verb } from "./english-grammar";
 import { deeds, feedingHours, grounds, occasions, parts, places, plantHarm, ranges } from "./english-words";
 import type { Messages, Told, ToldRoom } from "./messages";
-import { beyond, isMeasurable, isUpperEnd, isVeryHeavy, spaced, square, upwards } from "./sentences";
+import { beyond, isMeasurable, isUpperEnd, isVeryHeavy, isWhole, spaced, square, upwards } from "./sentences";
 
 type WordOf<Kind extends WordKind> = { readonly value: Words[Kind] } | undefined;
 
@@ -367,10 +367,12 @@ export const findings = (): Messages["rules"] => ({
   plants: ({ from, fromMany }) =>
     `${from} ${verb(fromMany, "does", "do")} well only among plants that have grown in.`,
   "settling-company": ({ from, fromMany, weight, measures, figure }) => {
+    const isShy = `${from} ${verb(fromMany, "is shy and comes", "are shy and come")} out beside calm fish`;
+    if (isWhole(measures.cover)) return `${isShy}.`;
     const cover = `cover over ${figure(measures.cover)} of the tank, seen from above, settles`;
     return weight === "advisory"
       ? `${cover} ${from}, more slowly than calm fish in the open water.`
-      : `${from} ${verb(fromMany, "is shy and comes", "are shy and come")} out beside calm fish; ${cover} ${them(fromMany)} too, more slowly.`;
+      : `${isShy}; ${cover} ${them(fromMany)} too, more slowly.`;
   },
   lid: ({ from, fromMany, weight }) =>
     weight === "restricting"

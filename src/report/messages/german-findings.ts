@@ -20,7 +20,7 @@ import {
   sexWords,
 } from "./german-words";
 import type { Messages, Told, ToldRoom } from "./messages";
-import { beyond, isMeasurable, isVeryHeavy, square, upwards } from "./sentences";
+import { beyond, isMeasurable, isVeryHeavy, isWhole, square, upwards } from "./sentences";
 
 // Names stand as subjects or objects, never after a preposition that asks for another case. Nobody is addressed.
 
@@ -395,10 +395,13 @@ export const findings = (): Messages["rules"] => ({
     `${from} ${needs(fromMany)} Deckung über ${figure(needed)} des Beckens, von oben gesehen.`,
   plants: ({ from, fromMany }) =>
     `${from} ${verb(fromMany, "gedeiht", "gedeihen")} nur zwischen eingewachsenen Pflanzen.`,
-  "settling-company": ({ from, fromMany, weight, measures: { cover }, figure }) =>
-    weight === "advisory"
+  "settling-company": ({ from, fromMany, weight, measures: { cover }, figure }) => {
+    const isShy = `${from} ${verb(fromMany, "ist scheu und kommt", "sind scheu und kommen")} neben ruhigen Fischen hervor`;
+    if (isWhole(cover)) return `${isShy}.`;
+    return weight === "advisory"
       ? `${from} ${verb(fromMany, "beruhigt", "beruhigen")} sich bei Deckung über ${figure(cover)} des Beckens, von oben gesehen, langsamer als neben ruhigen Fischen im freien Wasser.`
-      : `${from} ${verb(fromMany, "ist scheu und kommt", "sind scheu und kommen")} neben ruhigen Fischen hervor; Deckung über ${figure(cover)} des Beckens, von oben gesehen, beruhigt ebenfalls, nur langsamer.`,
+      : `${isShy}; Deckung über ${figure(cover)} des Beckens, von oben gesehen, beruhigt ebenfalls, nur langsamer.`;
+  },
   lid: ({ from, fromMany, weight }) =>
     weight === "restricting"
       ? `${from} ${verb(fromMany, "verlässt", "verlassen")} ein offenes Becken: lückenlos abdecken.`

@@ -43,6 +43,9 @@ export function beyond(
 export const isUpperEnd = ({ value, min, max }: Figure = {}) =>
   value === undefined && min === undefined && max !== undefined;
 
+/** Whether a share is all there is, so that there is no more to give. */
+export const isWhole = (share: Figure | undefined) => (share?.value ?? 0) >= 1;
+
 /** Whether a keeper can measure a length. */
 export const isMeasurable = (length: Figure | undefined) => (length?.value ?? 0) >= 0.5;
 

@@ -67,8 +67,8 @@ test("a figure of a record is the figure in the sentence, in the reader's units"
   expect(kept).toEqual({ min: 24, max: 30 });
   const verdict = pair(bettaSplendens, carassiusAuratus);
   expect(describe(verdict)).toContain("Siamese fighting fish are kept at 24 to 30 °C");
-  // 24 °C × 9/5 + 32 = 75.2 °F, 30 °C = 86 °F: the definition of the Fahrenheit scale. People tell whole degrees, past no end.
-  expect(describe(verdict, { units: "us" })).toContain("Siamese fighting fish are kept at 76 to 86 °F");
+  // 24 °C × 9/5 + 32 = 75.2 °F, 30 °C = 86 °F: the definition of the Fahrenheit scale. People tell whole degrees.
+  expect(describe(verdict, { units: "us" })).toContain("Siamese fighting fish are kept at 75 to 86 °F");
 });
 
 test("lengths, floors, masses and temperatures are in the units asked for", () => {

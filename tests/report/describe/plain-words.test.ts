@@ -346,6 +346,12 @@ test("water to keep is told past none of its ends, and as what the animals need"
   );
 });
 
+test("water that two share lies within what each is told to be kept in, to the degree", () => {
+  const verdict = assessPair({ species: species("neon blue rasbora") }, { species: species("discus") });
+  const report = describe(verdict, { units: "us" }).replaceAll(/\s+/g, " ");
+  expect(report).toContain("are kept at 73 to 79 °F, discus at 79 to 86 °F: they share only 79 °F");
+});
+
 test("water of which one figure alone will do is told exactly", () => {
   const verdict = assessPair({ species: species("neon tetra") }, { species: species("zebra danio") });
   const only = (on: "water.pH" | "water.temperature", figure: number) => {
@@ -355,6 +361,13 @@ test("water of which one figure alone will do is told exactly", () => {
   };
   expect(only("water.pH", 7.25)).toBe("Keep the water at a pH of 7.25.");
   expect(only("water.temperature", 25.5)).toBe("Keep the water at 77.9 °F.");
+});
+
+test("nobody is told to cover more than the whole tank", () => {
+  const shy = group("ocellate river stingray", { males: 1, females: 1, temper: "shyer" });
+  const report = told(furnished(tank(300, 150), shy));
+  expect(report).not.toContain("cover over 100 %");
+  expect(report).toContain("cellate river stingrays are shy and come out beside calm fish.");
 });
 
 test("no unit cuts anything off what is needed", () => {
