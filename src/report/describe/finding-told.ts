@@ -2,6 +2,8 @@ import type { Finding } from "../../compatibility";
 import { type Figure, noLess, within } from "../figure";
 import { doerOf } from "../matters/acts";
 import type { Alike } from "../matters/alike";
+import { isBy } from "../matters/by-rule";
+import { sharedWaterRules } from "../matters/water-rules";
 import type { Told } from "../messages/messages";
 import { lengthTold, type Means } from "./means";
 import type { Named } from "./naming";
@@ -44,13 +46,17 @@ export function findingTold(alike: Alike, means: Means, before?: Alike): string 
 }
 
 /**
- * What a finding measures, what is needed as no less than it is, and spans as those to stay within; of a cool season that is
- * too cold for several, not what one of these is kept in.
+ * What a finding measures, what is needed as no less than it is, and spans as those to stay within, but for those of two that
+ * meet, whose ends are told as near as can be; of a cool season that is too cold for several, not what one of these is kept in.
  */
 function measuresOf(finding: Finding, alike: Alike): object {
   if (finding.rule === "season" && alike.length > 1) {
     const { season } = finding.measures ?? {};
     return season ? { season: within(season) } : {};
+  }
+  if (isBy(finding, sharedWaterRules) && finding.measures?.shared) {
+    const { shared, ...kept } = finding.measures;
+    return { ...kept, shared: finding.weight === "blocking" ? shared : within(shared) };
   }
   // Which measures there are hangs on the rule; those without a value are spans, and all numbers called needed the least.
   const measures: readonly (readonly [string, Measure])[] = Object.entries(finding.measures ?? {});

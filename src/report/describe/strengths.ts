@@ -1,7 +1,7 @@
 import type { OpenQuestion, RuleId, Verdict } from "../../compatibility";
 import { overlap, type PartialRange } from "../../ranges";
 import { statedOf } from "../../ranges/inner";
-import type { Figure } from "../figure";
+import { type Figure, within } from "../figure";
 import { alikeIn } from "../matters/alike";
 import { type FindingBy, isBy } from "../matters/by-rule";
 import { rightFacts, wrongFacts } from "../matters/matters";
@@ -64,5 +64,5 @@ function sharedBy(favourable: readonly FindingBy<SharedWaterRule>[]): Figure | u
     (all, next) => all && overlap(all, statedOf(next)),
     statedOf(first),
   );
-  return span && { ...span, ...(first.unit !== undefined && { unit: first.unit }) };
+  return span && within({ ...span, ...(first.unit !== undefined && { unit: first.unit }) });
 }
