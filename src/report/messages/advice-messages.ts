@@ -188,8 +188,17 @@ export interface AdviceWords {
     readonly swing: (span: string) => string;
     /** That nobody says what some are kept in; the others, if any are known, decide alone. */
     readonly open: (on: WaterAxis, told: ToldAnimals, isAlone: boolean) => string;
-    /** That a figure, or its swing, goes beyond what some are kept in, and stays within what they can be given. */
-    readonly beyondKept: (on: WaterAxis, told: ToldAnimals, kept: string, isSwing: boolean) => string;
+    /**
+     * That a figure, or its swing, goes beyond what some are kept in, and stays within what they can be given; where it does
+     * so itself `isItself`, else only some of the span to stay within does.
+     */
+    readonly beyondKept: (
+      on: WaterAxis,
+      told: ToldAnimals,
+      kept: string,
+      isSwing: boolean,
+      isItself: boolean,
+    ) => string;
     /** That the temperature goes beyond what some are kept in, on the hottest day or in the coolest season. */
     readonly forAWhile: (when: "hottest" | "coolest", told: ToldAnimals) => string;
     /** That two share a figure perhaps, and why nobody knows. */

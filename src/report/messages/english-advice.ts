@@ -148,7 +148,7 @@ const words = (): AdviceWords => ({
       "not-found": ({ who }) =>
         `No order of entry was found (${who}); of so many species not every order is tried.`,
     },
-    against: (topics) => `What speaks against it: ${allOf(topics)}.`,
+    against: (topics) => `What is amiss: ${allOf(topics)}.`,
     topics: {
       temperature: "temperature",
       ph: "pH",
@@ -272,8 +272,13 @@ const words = (): AdviceWords => ({
       const told = `Nobody says which ${axes[on]} ${who} ${verb(many, "needs", "need")}`;
       return isAlone ? `${told}: there is no figure to aim at.` : `${told}: the others decide alone.`;
     },
-    beyondKept: (on, { who, many }, kept, isSwing) =>
-      `${isSwing ? `As it swings, the ${axes[on]}` : `That ${axes[on]}`} goes beyond what ${who} ${verb(many, "is", "are")} kept in, ${kept}: it is at the edge of what they can take for long.`,
+    beyondKept: (on, { who, many }, kept, isSwing, isItself) => {
+      const subject = isSwing ? `As it swings, the ${axes[on]}` : `That ${axes[on]}`;
+      const beyond = `goes beyond what ${who} ${verb(many, "is", "are")} kept in, ${kept}`;
+      return isSwing || isItself
+        ? `${subject} ${beyond}: it is at the edge of what they can take for long.`
+        : `Within that span the ${axes[on]} ${beyond}: there it is at the edge of what they can take for long.`;
+    },
     forAWhile: (when, { who, many }) => {
       const season = when === "hottest" ? "On the hottest day" : "In the coolest season";
       return `${season} the temperature goes beyond what ${who} ${verb(many, "is", "are")} kept in: that will do for a while, not for good.`;

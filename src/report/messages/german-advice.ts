@@ -143,7 +143,7 @@ const words = (): AdviceWords => ({
       "not-found": ({ who }) =>
         `Keine Reihenfolge gefunden (${who}); bei so vielen Arten werden nicht alle ausprobiert.`,
     },
-    against: (topics) => `Dagegen spricht: ${topics.join(", ")}.`,
+    against: (topics) => `Woran es liegt: ${topics.join(", ")}.`,
     topics: {
       temperature: "Temperatur",
       ph: "pH-Wert",
@@ -270,8 +270,13 @@ const words = (): AdviceWords => ({
         ? `${told}: es gibt keinen Wert zum Anstreben.`
         : `${told}: die anderen entscheiden allein.`;
     },
-    beyondKept: (on, { who, many }, kept, isSwing) =>
-      `${axes[on].name}: der Wert geht ${isSwing ? "in seiner Schwankung " : ""}über das hinaus, worin ${who} gehalten ${verb(many, "wird", "werden")}, ${kept}; er liegt am Rand dessen, was auf Dauer zu ertragen ist.`,
+    beyondKept: (on, { who, many }, kept, isSwing, isItself) => {
+      const beyond = `über das hinaus, worin ${who} gehalten ${verb(many, "wird", "werden")}, ${kept}`;
+      const edge = "am Rand dessen, was auf Dauer zu ertragen ist";
+      return isSwing || isItself
+        ? `${axes[on].name}: der Wert geht ${isSwing ? "in seiner Schwankung " : ""}${beyond}; er liegt ${edge}.`
+        : `${axes[on].name}: in dieser Spanne geht der Wert ${beyond}; dort liegt er ${edge}.`;
+    },
     forAWhile: (when, { who, many }) => {
       const season = when === "hottest" ? "Am heißesten Tag" : "In der kühlsten Jahreszeit";
       return `${season} geht die Temperatur über das hinaus, worin ${who} gehalten ${verb(many, "wird", "werden")}: das ist vorübergehend zu ertragen, nicht auf Dauer.`;

@@ -2,6 +2,7 @@ import type { NoSetPoint, SetPoint, WaterAxis } from "../../../advice";
 import { waterAxes } from "../../../compatibility/inner";
 import { decimal } from "../../../decimal";
 import { factUnits } from "../../../plan/inner";
+import type { PartialRange } from "../../../ranges";
 import { within } from "../../figure";
 import type { Block } from "../../layout";
 import type { AdviceMessages, ToldAim, ToldBetween } from "../../messages/advice-messages";
@@ -57,9 +58,10 @@ function pointTold(
         ...unknown,
         ...found.beyondKept
           .filter(({ on, when }) => when === undefined || on !== "temperature")
-          .map(({ on, of, kept, when }) =>
-            beyondKept(on, named([of]), figure(within({ ...kept, unit: unitOf(on) })), when !== undefined),
-          ),
+          .map(({ on, of, kept, when }) => {
+            const told = figure(within({ ...kept, unit: unitOf(on) }));
+            return beyondKept(on, named([of]), told, when !== undefined, isPast(water[on], kept));
+          }),
         ...seasons.flatMap((season) => {
           const those = found.beyondKept.filter(({ when }) => when === season).map(({ of }) => of);
           return those.length > 0 ? [forAWhile(season, named(those))] : [];
@@ -99,6 +101,10 @@ function figureTold(
   };
   return words.setPoint.figure(told);
 }
+
+/** Whether a figure lies past an end of a span. */
+const isPast = (at: number | undefined, { min = -Infinity, max = Infinity }: PartialRange) =>
+  at !== undefined && (at < min || at > max);
 
 const unitOf = (on: WaterAxis) => (on === "pH" ? undefined : factUnits[`water.${on}`]);
 

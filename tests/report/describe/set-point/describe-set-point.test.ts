@@ -5,6 +5,8 @@ import bettaImbellis from "vivary/catalog/betta-imbellis";
 import brachygobiusDoriae from "vivary/catalog/brachygobius-doriae";
 import carassiusAuratus from "vivary/catalog/carassius-auratus";
 import danioRerio from "vivary/catalog/danio-rerio";
+import hypancistrusZebra from "vivary/catalog/hypancistrus-zebra";
+import hyphessobryconFlammeus from "vivary/catalog/hyphessobrycon-flammeus";
 import labidochromisCaeruleus from "vivary/catalog/labidochromis-caeruleus";
 import monodactylusArgenteus from "vivary/catalog/monodactylus-argenteus";
 import paracheirodonAxelrodi from "vivary/catalog/paracheirodon-axelrodi";
@@ -130,6 +132,7 @@ test("of water in which both would have to give way, that nobody knows is told, 
 
 describe("of water that two can be given, though they are kept in none together", () => {
   const species = [pterophyllumAltum, andinoacaraPulcher]; // pH 4.8 to 6.2, and 6.5 to 8.
+  const zebrasBeside = [hyphessobryconFlammeus, hypancistrusZebra];
 
   test("it is told past whose it is, and that they bear it at most", () => {
     expect(told(species)).toContain(
@@ -137,6 +140,15 @@ describe("of water that two can be given, though they are kept in none together"
     );
     expect(told(species)).toContain("That pH goes beyond what blue acaras are kept in, 6.5 to 8:");
     expect(told(species)).not.toContain("That temperature goes beyond");
+  });
+
+  test("of a span of which only the ends lie past it, they alone are", () => {
+    const text = told(zebrasBeside); // Kept at 26 to 30 and 20 to 26 °C: 26 °C is right for both, a degree about it is not.
+    expect(text).toContain("Temperature 26 °C, staying within 25.5 to 26.5 °C");
+    expect(text).toContain(
+      "Within that span the temperature goes beyond what zebra plecos are kept in, 26 to 30 °C: there",
+    );
+    expect(text).not.toContain("That temperature goes beyond");
   });
 
   test("in German too", () => {
