@@ -151,7 +151,7 @@ describe("where there is no order", () => {
 
   test("the reason is told, whom it is about and what speaks against it", () => {
     expect(none("unsuitable", [0, 1], ["fin-nipping", "predation"])).toBe(
-      "No order of entry: the plan as a whole is unsuitable. What speaks against it: nipped fins and who eats whom.",
+      "No order of entry: the plan as a whole is unsuitable. What is amiss: nipped fins and who eats whom.",
     );
     expect(none("others-there")).toBe(
       "No order of entry: the Siamese fighting fish is too short as yet for animals that live in the tank already.",
