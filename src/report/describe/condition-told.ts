@@ -17,7 +17,7 @@ export function conditionTold(
     ofObject: whom,
     many,
     ...kinds(of),
-    several: listed(those.map((party) => kinds(party).several)),
+    several: listed([...new Set(those.map((party) => kinds(party).several))]),
     wanted:
       "oneOf" in wanted ? "" : figure(within({ ...(aim ?? wanted), unit: wanted.unit ?? factUnits[on] })),
     words,

@@ -55,6 +55,23 @@ describe("what may be behind torn fins, in words", () => {
   });
 });
 
+test("of two groups of a species each is named once", () => {
+  const [one, other] = [
+    { males: 2, females: 1 },
+    { males: 1, females: 2 },
+  ];
+  const discus = { species: symphysodonAequifasciatus };
+  const both: Plan = {
+    ...plan,
+    groups: [
+      { ...discus, ...one, form: "yellow" },
+      { ...discus, ...other },
+    ],
+  };
+  const text = flat(describeSuspects(suspects(both, ["chasing"]), both));
+  expect(text).toContain("keep at least 5 yellow discus and discus.");
+});
+
 test("what a sentence asks for by itself is not asked for twice", () => {
   expect(told("damaged-skin")).toMatch(/- Panda corydoras need [^.]*sand[^.]*\. See to that\./);
 });
