@@ -10,7 +10,7 @@ import { nameOf } from "./water-figures";
 
 /** What each source of the record says of grown animals, beside each other; nothing without a record. */
 export function sayings(
-  { record, profile, messages, size, sources }: Telling,
+  { record, profile, messages, size, span, sources }: Telling,
   paths: readonly FigurePath[],
 ): readonly Part[] {
   if (!record) return [];
@@ -28,7 +28,7 @@ export function sayings(
         const { by, as = "kept", setAside, note, precision } = statement;
         const support = basisOf(statement, record.sources);
         const range = inTraitUnit(statement, path) as PartialRange;
-        const write = (figure: Figure) => size(path, figure);
+        const write = (figure: Figure) => (as === "kept" || as === "optimum" ? span : size)(path, figure);
         const isLimit = as === "limit";
         const remarks = [
           support === "memory" || (support === "derived" && by !== "common-practice") ? basis[support] : "",
