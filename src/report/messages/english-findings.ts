@@ -129,6 +129,7 @@ function predation(told: Told<Measures["predation"]>): string {
   const { from, fromMany, to, toMany, oneKind, weight, measures, figure } = told;
   const { of, prey, hunter, greatestPrey, safeFrom, hunts, defence } = measures;
   const eats = verb(fromMany, "eats", "eat");
+  if (of?.value === "egg" && weight === "restricting") return `${from} ${eats} the eggs of ${to}.`;
   if (of?.value === "egg")
     return `${from} ${verb(fromMany, "feeds", "feed")} by night and may eat the eggs that ${to} ${verb(toMany, "guards", "guard")}.`;
   if (of)

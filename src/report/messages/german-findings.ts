@@ -165,6 +165,8 @@ function predation(told: Told<Measures["predation"]>): string {
   const { from, fromMany, to, toObject, toMany, oneKind, weight, figure } = told;
   const { of, prey, hunter, greatestPrey, safeFrom, hunts, defence } = told.measures;
   const eats = verb(fromMany, "frisst", "fressen");
+  if (of?.value === "egg" && weight === "restricting")
+    return `${from} ${eats} die Eier, die ${to} ${verb(toMany, "legt", "legen")}.`;
   if (of?.value === "egg")
     return `${from} ${verb(fromMany, "sucht", "suchen")} nachts Nahrung und ${verb(fromMany, "kann", "können")} die Eier fressen, die ${to} ${verb(toMany, "bewacht", "bewachen")}.`;
   if (of)

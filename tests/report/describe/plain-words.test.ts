@@ -363,6 +363,14 @@ test("water of which one figure alone will do is told exactly", () => {
   expect(only("water.temperature", 25.5)).toBe("Keep the water at 77.9 °F.");
 });
 
+test("of eggs that are left lying nobody is said to guard them, nor to come by night", () => {
+  const barbs = group("tiger barb", { males: 4, females: 4, raises: true });
+  const plan = { ...furnished(tank(120, 50), barbs, group("pearl danio", { unsexed: 8 })) };
+  const report = told({ ...plan, tank: { ...plan.tank, cover: 0 } });
+  expect(report).toContain("earl danios eat the eggs of tiger barbs");
+  expect(report).not.toContain("guard");
+});
+
 test("nobody is told to cover more than the whole tank", () => {
   const shy = group("ocellate river stingray", { males: 1, females: 1, temper: "shyer" });
   const report = told(furnished(tank(300, 150), shy));
