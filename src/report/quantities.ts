@@ -90,7 +90,7 @@ export function quantityWriter(messages: Messages, system: UnitSystem): WriteQua
     }
     if (figure.within && said(least, Math.ceil) > said(most, Math.floor)) {
       const next = closer[closely ? closer.indexOf(closely) + 1 : 0];
-      return written(next ? figure : { ...figure, within: false }, beside, next);
+      return next ? written(figure, beside, next) : written({ ...figure, within: false }, beside, usual);
     }
     const roundings = roundingsOf(figure);
     const [from, to] = [numberOf(least, roundings[0]), numberOf(most, roundings[1])];

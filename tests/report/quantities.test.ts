@@ -62,6 +62,7 @@ test.each([
   ["metric", { min: 7.26, max: 7.28, within: true }, "7.26 to 7.28"],
   ["metric", { min: 7.262, max: 7.264, within: true }, "7.3"],
   ["metric", { max: 7.75, within: true }, "at most 7.7"],
+  ["us", { min: 7, max: 7, unit: "dH", within: true }, "125 ppm"],
   ["us", { value: 35.9, unit: "degC", down: true }, "96 °F"],
   ["us", { value: 35.9, unit: "degC", up: true }, "97 °F"],
   ["us", { value: 80, unit: "cm", up: true }, "32 in"],
