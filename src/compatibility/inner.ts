@@ -16,6 +16,7 @@ export { roomy } from "./meeting/pair-plan";
 export { sexAsked } from "./meeting/sex-asked";
 export { preyReach } from "./prey-reach";
 export { oxygenLimits } from "./rules/shared/oxygen-limits";
+export { type PlannedWaterRule, plannedWaterOf, plannedWaters } from "./rules/shared/planned-water";
 export { bothMustGive, meetPastTheirBest } from "./rules/shared/water";
 export { axes, type WaterAxis, waterAxes } from "./shared-water/axes";
 export type { Ends } from "./shared-water/ends";

@@ -1,4 +1,5 @@
 import type { Finding, Quantity } from "../../compatibility";
+import { type PlannedWaterRule, plannedWaterOf } from "../../compatibility/inner";
 import type { Condition, FactName } from "../../plan";
 import { factUnits, jointCondition } from "../../plan/inner";
 import type { PartialRange } from "../../ranges";
@@ -37,22 +38,13 @@ export function mending(finding: Finding, asked: readonly Condition[]): Conditio
   }
 }
 
-type WaterRule = "water-temperature" | "water-ph" | "water-hardness" | "water-salinity";
-
-const waters = {
-  "water-temperature": "water.temperature",
-  "water-ph": "water.pH",
-  "water-hardness": "water.generalHardness",
-  "water-salinity": "water.salinity",
-} as const satisfies Readonly<Record<WaterRule, FactName>>;
-
 /** Water that is best for an animal, else what it is kept in, as far as all others can be given it. */
 function inWater(
-  { rule, measures = {} }: Extract<Finding, { readonly rule: WaterRule }>,
+  finding: Extract<Finding, { readonly rule: PlannedWaterRule }>,
   asked: readonly Condition[],
 ): Condition | "never" | undefined {
-  const { kept, optimum = kept, hottest, coolest } = measures;
-  const on = (hottest && "water.hottest") ?? (coolest && "water.coolest") ?? waters[rule];
+  const { kept, optimum = kept } = finding.measures ?? {};
+  const on = plannedWaterOf(finding);
   const best = asNeeded(on, optimum);
   return asked
     .filter((condition) => condition.on === on)

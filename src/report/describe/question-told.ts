@@ -1,8 +1,9 @@
 import type { OpenQuestion, Verdict } from "../../compatibility";
+import { plannedWaters } from "../../compatibility/inner";
 import type { TraitPath, TraitValue } from "../../species";
 import type { Figure } from "../figure";
 import { isBy } from "../matters/by-rule";
-import { type PlannedWaterRule, plannedWaterRules } from "../matters/water-rules";
+import { plannedWaterRules } from "../matters/water-rules";
 import { traitText } from "../profile/trait-text";
 import type { Means } from "./means";
 
@@ -81,16 +82,10 @@ function disputedLengths(values: AdultLengths): Figure {
   };
 }
 
-const plannedWaterRuleOf: { readonly [Path in TraitPath]?: PlannedWaterRule } = {
-  "water.temperature": "water-temperature",
-  "water.pH": "water-ph",
-  "water.generalHardness": "water-hardness",
-};
-
 /** The planned figure of a trait of water that sources dispute, if the verdict tells it. */
 function plannedFigure({ findings, met }: Verdict, trait: TraitPath): Figure | undefined {
   const [planned] = [...findings, ...met].flatMap((finding): readonly Figure[] => {
-    if (finding.rule !== plannedWaterRuleOf[trait] || !isBy(finding, plannedWaterRules)) return [];
+    if (!isBy(finding, plannedWaterRules) || plannedWaters[finding.rule] !== trait) return [];
     return finding.measures?.planned ? [finding.measures.planned] : [];
   });
   return planned;

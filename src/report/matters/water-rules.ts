@@ -1,4 +1,5 @@
 import type { Finding, RuleId } from "../../compatibility";
+import { type PlannedWaterRule, plannedWaterOf, plannedWaters } from "../../compatibility/inner";
 import type { FactName } from "../../plan";
 import { isBy } from "./by-rule";
 
@@ -25,29 +26,12 @@ export const isOfSharedWater = ({ rule }: { readonly rule: string }) =>
   sharedWaterRules.some((one) => one === rule);
 
 /** The rules of the water that is planned. */
-export const plannedWaterRules = [
-  "water-temperature",
-  "water-ph",
-  "water-hardness",
-  "water-salinity",
-] as const satisfies readonly RuleId[];
-
-export type PlannedWaterRule = (typeof plannedWaterRules)[number];
-
-/** The facts that they are about, of no season. */
-const plannedWaterOf: Readonly<Record<PlannedWaterRule, FactName>> = {
-  "water-temperature": "water.temperature",
-  "water-ph": "water.pH",
-  "water-hardness": "water.generalHardness",
-  "water-salinity": "water.salinity",
-};
+export const plannedWaterRules = /* @__PURE__ */ Object.keys(plannedWaters) as readonly PlannedWaterRule[];
 
 /** The fact of which a finding tells that it lies outside of what its animals are kept in, though it will do. */
 export function hardlyRight(finding: Finding): FactName | undefined {
   if (finding.weight !== "advisory" || !isBy(finding, plannedWaterRules)) return undefined;
-  const { optimum, hottest, coolest } = finding.measures ?? {};
-  if (optimum) return undefined;
-  return (hottest && "water.hottest") ?? (coolest && "water.coolest") ?? plannedWaterOf[finding.rule];
+  return finding.measures?.optimum ? undefined : plannedWaterOf(finding);
 }
 
 /** Whether a finding tells of water past what its animals survive. */

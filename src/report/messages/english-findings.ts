@@ -1,8 +1,9 @@
 import type { Measures, WordKind, Words } from "../../compatibility";
+import type { PlannedWaterRule } from "../../compatibility/inner";
 import { factLabels } from "../../plan/inner";
 import type { Figure } from "../figure";
 import type { ActRule } from "../matters/acts";
-import type { PlannedWaterRule, SharedWaterRule } from "../matters/water-rules";
+import type { SharedWaterRule } from "../matters/water-rules";
 import { allOf, anyOf, their, them, they, verb } from "./english-grammar";
 import { deeds, feedingHours, grounds, occasions, parts, places, plantHarm, ranges } from "./english-words";
 import type { Messages, Told, ToldRoom } from "./messages";

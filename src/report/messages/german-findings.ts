@@ -1,8 +1,9 @@
 import type { Measures, WordKind, Words } from "../../compatibility";
+import type { PlannedWaterRule } from "../../compatibility/inner";
 import type { FactName } from "../../plan";
 import type { Figure } from "../figure";
 import type { ActRule } from "../matters/acts";
-import type { PlannedWaterRule, SharedWaterRule } from "../matters/water-rules";
+import type { SharedWaterRule } from "../matters/water-rules";
 import { allOf, anyOf, asks, measures, needs, they, verb } from "./german-grammar";
 import { effectIn, jurisdictionIn } from "./german-laws";
 import {

@@ -603,6 +603,19 @@ test("sources that give the same least number are told as one, with the numbers 
   expect(told({ least: 8 }, { least: 5 })).toContain("at least 8 or at least 5");
 });
 
+test("beside what sources dispute of water stands that of the plan, salt water too", () => {
+  const water = { temperature: 27, pH: 8, generalHardness: 12, salinity: 6 };
+  const verdict = assessPlan({ ...furnished(tank(200, 70), group("discus", { unsexed: 5 })), water });
+  const told = (trait: string, ...kept: readonly object[]) => {
+    const values = kept.map((span) => ({ kept: span }));
+    const question = { rule: "x", reason: "disputed", trait, of: 0, values, couldBe: "restricting" };
+    return sentence(verdict, question as never);
+  };
+  expect(told("water.pH", { max: 7 }, { max: 7.5 })).toContain("(yours 8)");
+  expect(told("water.salinity", { max: 1 }, { max: 3 })).toContain("(yours 6 g/kg)");
+  expect(told("water.carbonateHardness", { max: 4 }, { max: 6 })).not.toContain("yours");
+});
+
 test("those that cannot be kept with their own kind are named, and not excused by the room", () => {
   const plan: Plan = {
     tank: tank(150, 50),

@@ -1,8 +1,9 @@
 import { expectTypeOf, test } from "vitest";
 import type { Finding, Measures, RuleId, Words } from "../../../src/compatibility";
+import type { PlannedWaterRule } from "../../../src/compatibility/inner";
 import type { ActRule } from "../../../src/report/matters/acts";
 import { type FindingBy, isBy, type MeasureName } from "../../../src/report/matters/by-rule";
-import { type PlannedWaterRule, plannedWaterRules } from "../../../src/report/matters/water-rules";
+import { plannedWaterRules } from "../../../src/report/matters/water-rules";
 
 declare const finding: Finding;
 
