@@ -7,14 +7,9 @@ import { compare } from "./compare";
  *
  * @param unknown - Why what is asked is not known to its upper end, if so.
  */
-export function compared(
-  asked: Asked,
-  has: (Range & Has) | undefined,
-  unknown?: Untold,
-  beyond = false,
-): Comparison {
+export function compared(asked: Asked, has: (Range & Has) | undefined, unknown?: Untold): Comparison {
   if (!has) return { asked, answer: "undetermined", open: { reason: "not-given" } };
-  const answer = compare(asked, has, beyond);
+  const answer = compare(asked, has);
   const open = answer === "undetermined" && unknown;
   return { asked, has, answer, ...(open && { open }) };
 }

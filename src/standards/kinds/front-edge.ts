@@ -10,5 +10,5 @@ export function frontEdge(
 ): Comparison | undefined {
   if (!fish.some((some) => some.species.id === species)) return undefined;
   const asked: Asked = { min: centimetres, max: centimetres, unit: "cm", ...(beyond && { beyond: true }) };
-  return { species: [species], ...compared(asked, measures("front edge"), undefined, beyond) };
+  return { species: [species], ...compared(asked, measures("front edge")) };
 }

@@ -6,8 +6,8 @@ const at = (value: number) => ({ min: value, max: value });
 test("what is reached exactly is met, unless more is asked", () => {
   expect(compare(at(54), at(54))).toBe("met");
   expect(compare(at(54), at(53.9))).toBe("not-met");
-  expect(compare(at(150), at(150), true)).toBe("not-met");
-  expect(compare(at(150), at(151), true)).toBe("met");
+  expect(compare({ ...at(150), beyond: true }, at(150))).toBe("not-met");
+  expect(compare({ ...at(150), beyond: true }, at(151))).toBe("met");
 });
 
 test("between the ends of what is asked or had it depends", () => {
@@ -15,7 +15,7 @@ test("between the ends of what is asked or had it depends", () => {
   expect(compare(at(30), { min: 27, max: 31 })).toBe("depends");
   expect(compare({ min: 12, max: 15 }, { min: 15, max: 20 })).toBe("met");
   expect(compare({ min: 12, max: 15 }, { min: 5, max: 11 })).toBe("not-met");
-  expect(compare({ min: 12, max: 15 }, { min: 5, max: 12 }, true)).toBe("not-met");
+  expect(compare({ min: 12, max: 15, beyond: true }, { min: 5, max: 12 })).toBe("not-met");
 });
 
 test("without an upper end nothing is met, and what falls short of the lower still does", () => {
