@@ -7,6 +7,7 @@ export { standingValues } from "./profile/standing-values";
 export { weakestBasis } from "./record/basis";
 export { groupsOf, topicKey } from "./record/groups";
 export { hasValue, type Stated } from "./record/statements";
+export { statementsFor } from "./record/statements-for";
 export { inTraitUnit, sizeFields } from "./record/trait-unit";
 export { classLists } from "./traits/class-list-table";
 export {

@@ -1,4 +1,5 @@
 import { type SpeciesRecord, type Statement, statementsOf, type TraitPath, traitPaths } from "../../species";
+import { statementsFor } from "../../species/inner";
 import type { PageMessages } from "../messages/page-messages";
 import { stopped } from "../messages/sentences";
 import { shortCitation } from "./citations";
@@ -12,17 +13,13 @@ interface Noted {
   readonly messages: PageMessages;
 }
 
-/** The statements that notes may stand in, those of the form first; none where readers cannot read them. */
+/** The statements of a species or form that notes may stand in; none where readers cannot read them. */
 export function notedStatements<Path extends TraitPath>(
   { record, form, messages }: Noted,
   path: Path,
 ): readonly Statement[] {
   if (!record || !messages.page.readsNotes) return [];
-  const bred = form === undefined ? undefined : record.forms?.[form];
-  const all: readonly Statement[] = [
-    ...(bred ? statementsOf(bred, path) : []),
-    ...statementsOf(record, path),
-  ];
+  const all: readonly Statement[] = statementsFor(record, form, path);
   return all.filter(({ note, setAside }) => note !== undefined && !setAside);
 }
 

@@ -1,6 +1,6 @@
 import type { PartialRange } from "../../ranges";
-import { basisOf, type FigurePath, statementsOf } from "../../species";
-import { hasValue, inTraitUnit } from "../../species/inner";
+import { basisOf, type FigurePath } from "../../species";
+import { hasValue, inTraitUnit, statementsFor } from "../../species/inner";
 import type { Figure } from "../figure";
 import { beyond } from "../messages/sentences";
 import { shortCitation } from "./citations";
@@ -8,20 +8,19 @@ import { type Part, table } from "./parts";
 import type { Telling } from "./telling";
 import { nameOf } from "./water-figures";
 
-/** What each source of the record says of grown animals, beside each other; nothing without a record. */
+/** What each source of the record says of grown animals of a species or form, beside each other; nothing without a record. */
 export function sayings(
   { record, profile, messages, size, span, sources }: Telling,
   paths: readonly FigurePath[],
 ): readonly Part[] {
   if (!record) return [];
   const { page, words, basis } = messages;
-  const bred = profile.form === undefined ? undefined : record.forms?.[profile.form];
   const source = (by: string) => {
     if (by === "common-practice") return basis[by];
     return by === "curator" ? basis.curated : shortCitation(by, sources, messages);
   };
   const rows = paths.flatMap((path) =>
-    [...(bred ? statementsOf(bred, path) : []), ...statementsOf(record, path)]
+    statementsFor(record, profile.form, path)
       .filter(({ stage = "adult" }) => stage === "adult")
       .filter((statement) => hasValue(statement))
       .map((statement): readonly string[] => {

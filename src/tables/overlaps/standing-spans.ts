@@ -6,10 +6,9 @@ import {
   factAt,
   type SpeciesProfile,
   type SpeciesRecord,
-  statementsOf,
   traitTable,
 } from "../../species";
-import { groupsOf, joined } from "../../species/inner";
+import { groupsOf, joined, statementsFor } from "../../species/inner";
 
 /** A span to keep a species in that a source supports. */
 export interface StandingSpan {
@@ -68,13 +67,8 @@ interface Voice {
  * which stand in for them.
  */
 function voicesIn(record: SpeciesRecord, form: string | undefined, axis: FigurePath): readonly Voice[] {
-  const own = form === undefined ? undefined : record.forms?.[form];
-  const stating = [record, ...(own ? [own] : [])].flatMap((stated) =>
-    [...groupsOf(statementsOf(stated, axis), axis, record.sources)].filter(
-      ([, { standing }]) => standing.length > 0,
-    ),
-  );
-  const groups = [...new Map(stating).values()].filter(({ stage = "adult" }) => stage === "adult");
+  const said = groupsOf(statementsFor(record, form, axis), axis, record.sources);
+  const groups = [...said.values()].filter(({ stage = "adult" }) => stage === "adult");
   const meant = (meaning: string) =>
     groups.filter(({ as }) => as === meaning).flatMap(joined) as readonly Voice[];
   const kept = meant("kept");

@@ -179,6 +179,21 @@ describe("a page", () => {
     bear(speciesPageIn(germanPages, untold), "auf Englisch: Alone.");
   });
 
+  test("of a form remarks nothing of its species in whose place the form says something else", () => {
+    const of = (id: string, form: string) => {
+      const profile = species(id);
+      const page = speciesPage(applyForm(profile, form), { ...evidenceOf(profile), format: "markdown" });
+      return page.replaceAll(/\s+/g, " ");
+    };
+    const oranda = of("carassius-auratus", "oranda");
+    expect(oranda).toContain("Wintered in no pond; a room without a heater will do.");
+    expect(oranda).not.toContain("breeds better with cool ones");
+    expect(oranda).not.toContain("4 to 24 °C");
+    const barbs = of("pethia-conchonius", "long-fin");
+    expect(barbs).toContain("It chases its own kind.");
+    expect(barbs).not.toContain("Above all in groups that are too small.");
+  });
+
   test("names nobody where no candidates are given, and no sources where none are", () => {
     const page = speciesPage(barb);
     expect(page).not.toContain("Good companions");

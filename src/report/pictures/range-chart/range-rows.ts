@@ -7,10 +7,8 @@ import {
   factAt,
   type SpeciesProfile,
   type SpeciesRecord,
-  type Statement,
-  statementsOf,
 } from "../../../species";
-import { hasValue, inTraitUnit, type Stated, topicKey, traitDefinitions } from "../../../species/inner";
+import { hasValue, inTraitUnit, type Stated, statementsFor, traitDefinitions } from "../../../species/inner";
 import type { WriteQuantity } from "../../figure";
 import type { Messages } from "../../messages/messages";
 import { beyond } from "../../messages/sentences";
@@ -109,20 +107,6 @@ function sourceSpans(
     .filter(({ stage = "adult" }) => stage === "adult")
     .filter((statement) => hasValue(statement))
     .map((statement) => sourceSpan(statement, record, path, wording));
-}
-
-/** The statements of a species; what its form states of the same stands in their place. */
-function statementsFor(
-  record: SpeciesRecord,
-  form: string | undefined,
-  path: FigurePath,
-): readonly Statement[] {
-  const ofSpecies: readonly Statement[] = statementsOf(record, path);
-  const bred =
-    form !== undefined && Object.hasOwn(record.forms ?? {}, form) ? record.forms?.[form] : undefined;
-  const ofForm: readonly Statement[] = bred ? statementsOf(bred, path) : [];
-  const told = new Set(ofForm.map((statement) => topicKey(statement, path)));
-  return [...ofForm, ...ofSpecies.filter((statement) => !told.has(topicKey(statement, path)))];
 }
 
 /** Who makes a statement: by the bibliography, or by the key in the record where it is not told there. */
