@@ -8,6 +8,7 @@ export { type Foods, staplesOf } from "./animals/staples";
 export { askedAtWorst } from "./assess/asked-at-worst";
 export { rulesFor } from "./assess/assess-plan";
 export { decides } from "./engine/answers/questions";
+export { weights } from "./engine/rule/weight";
 export { hangsOnTemper } from "./engine/sides/temper";
 export { type Joinable, type Joined, joinable, type Told } from "./joining/joining";
 export { coverInsteadOfCompany } from "./meeting/dense-cover";

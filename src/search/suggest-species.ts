@@ -61,9 +61,9 @@ export interface SuggestOptions {
 /**
  * The species that may be meant by what somebody is typing, the best first, those that fit alike by name. Case, accents,
  * apostrophes, spaces and hyphens do not matter, ä, ö and ü are found as ae, oe and ue as well, `L46` as `L046`, and words
- * by their English plurals, behind those that fit as typed; `betta fish` is found as `betta`. Where no name or word of one
- * begins as typed, names of four letters or more are found with one slip of the finger, of eight or more with two; none by a
- * text with a number in it. A form is given where its own name fits better than those of its species.
+ * by their English plurals, behind those that fit as typed; `betta fish` is found as `betta`. Where no name in use, nor a
+ * word of one, begins as typed, names of four letters or more are found with one slip of the finger, of eight or more with
+ * two; none by a text with a number in it. A form is given where its own name fits better than those of its species.
  *
  * @param typed - At most 200 characters; nothing is found by none.
  * @throws InvalidInputError for anything but a text, for a longer one, for a `most` below 1, and for languages that are none.

@@ -1,5 +1,6 @@
 /** What the floors above share of species; no part of the public surface. */
 export { currents, currentsBetween, currentsFrom, currentsUpTo } from "./currents";
+export { mostFresh } from "./profile/derived";
 export { informs } from "./profile/facts";
 export { joined } from "./profile/joined";
 export { lengthsMeant, lengthsOfSex } from "./profile/lengths";

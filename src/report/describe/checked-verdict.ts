@@ -1,12 +1,6 @@
 import { finite, listOf, objectOf, oneOf } from "../../checks";
-import type {
-  AimedCondition,
-  Finding,
-  OpenQuestion,
-  Verdict,
-  VerdictParty,
-  Weight,
-} from "../../compatibility";
+import type { AimedCondition, Finding, OpenQuestion, Verdict, VerdictParty } from "../../compatibility";
+import { weights } from "../../compatibility/inner";
 import { ofPart, refusal } from "../../errors";
 import { isObject } from "../../is-object";
 import type { Condition } from "../../plan";
@@ -16,7 +10,6 @@ import type { Messages } from "../messages/messages";
 
 /** The outcomes that a verdict may have. */
 export const outcomes = ["suitable", "conditional", "unsuitable", "undetermined"];
-const weights: readonly Weight[] = ["blocking", "restricting", "advisory", "favourable"];
 
 /** A part of a verdict that is told in a sentence. */
 export type VerdictPart = Finding | OpenQuestion | Condition;

@@ -1,6 +1,7 @@
 import type { OpenQuestion, RuleId, Verdict } from "../../compatibility";
 import { overlap, type PartialRange } from "../../ranges";
 import { statedOf } from "../../ranges/inner";
+import { mostFresh } from "../../species/inner";
 import { type Figure, within } from "../figure";
 import { alikeIn } from "../matters/alike";
 import { type FindingBy, isBy } from "../matters/by-rule";
@@ -25,7 +26,7 @@ export function strengths(verdict: Verdict, teller: Teller, messages: Messages):
   const { min = 0, max = 0 } = sharedBy(ofAll("salinity")) ?? {};
   const told = {
     ...{ temperature: shared("temperature"), pH: shared("ph"), hardness: shared("general-hardness") },
-    salinity: min > 0 || max > fresh ? shared("salinity") : "",
+    salinity: min > 0 || max > mostFresh ? shared("salinity") : "",
     current: ofAll("flow").length > 0,
   };
   const isTold = told.temperature || told.pH || told.hardness || told.salinity || told.current;
@@ -49,9 +50,6 @@ const isMissing = ({ reason, couldBe }: OpenQuestion): boolean =>
 
 /** From how many facts on it is worth saying that they are right. */
 const worthNaming = 3;
-
-/** g/kg up to which water is fresh (Venice System 1958, as Por 1972 has it). */
-const fresh = 0.5;
 
 /** What every two of several share is what all share. */
 function sharedBy(favourable: readonly FindingBy<SharedWaterRule>[]): Figure | undefined {

@@ -1,4 +1,5 @@
-import type { Finding, RuleId, Verdict, Weight, Words } from "../../compatibility";
+import type { Finding, RuleId, Verdict, Words } from "../../compatibility";
+import { weights } from "../../compatibility/inner";
 import { isBy } from "./by-rule";
 
 /** The rules of what animals do to others. */
@@ -40,8 +41,6 @@ function deedOf(finding: Finding): Deed | undefined {
 /** The sex of those that do it, where the other does not. */
 export const doerOf = (finding: Finding): Words["sex"] | undefined =>
   isBy(finding, actRules) ? finding.measures?.doer?.value : undefined;
-
-const weights: readonly Weight[] = ["blocking", "restricting", "advisory", "favourable"];
 
 /** How grave a deed is, the gravest first; of those worth knowing, one of which nobody can tell how it ends. */
 function graveness(finding: Finding): number {

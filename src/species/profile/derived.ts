@@ -5,7 +5,9 @@ import { factWith } from "./facts";
 import type { Fact, Facts } from "./profile";
 
 /** The greatest salinity of fresh water, g/kg: the boundary of the Venice System of 1958, as Por 1972 has it. */
-const freshWater = /* @__PURE__ */ frozen({ min: 0, max: 0.5 });
+export const mostFresh = 0.5;
+
+const freshWater = /* @__PURE__ */ frozen({ min: 0, max: mostFresh });
 
 /** A species of fresh water only, without a figure of salinity, is kept in fresh water. */
 export function withFreshSalinity(facts: Facts): Facts {

@@ -6,7 +6,7 @@ import { citationsOf, recordById } from "vivary/evidence";
 import { onceOfEachObject } from "../../../src/made-once";
 import { speciesPage, speciesPageIn } from "../../../src/report";
 import { germanPages } from "../../../src/report/de";
-import { applyForm, type SpeciesProfile } from "../../../src/species";
+import { applyForm, resolve, type SpeciesProfile } from "../../../src/species";
 import { expectRefused } from "../../refused";
 import { pseudo, unmarked } from "../messages/pseudo";
 
@@ -192,6 +192,32 @@ describe("a page", () => {
     const barbs = of("pethia-conchonius", "long-fin");
     expect(barbs).toContain("It chases its own kind.");
     expect(barbs).not.toContain("Above all in groups that are too small.");
+  });
+
+  test("says that it needs no hollow where somebody knows it, and not where there is a note alone", () => {
+    const record = recordById("danio-rerio");
+    if (!record) throw new Error("The zebra danio has no record.");
+    const page = (line: { readonly value?: "none" }) => {
+      const hides = [{ by: "common-practice", ...line, note: "Sleeps among plants." }];
+      const noted = { ...record, space: { ...record.space, hides } };
+      return speciesPage(resolve(noted), { record: noted }).replaceAll(/\s+/g, " ");
+    };
+    expect(page({ value: "none" })).toContain("It needs no hollow to hide in. Sleeps among plants.");
+    expect(page({})).toContain("Sleeps among plants.");
+    expect(page({})).not.toContain("no hollow");
+  });
+
+  test("tells of hiding what only a shy animal shows by it", () => {
+    const watched = (shy: boolean) =>
+      speciesPage({
+        ...betta,
+        temperament: { ...betta.temperament, shy: { value: shy, basis: "published" } },
+      });
+    const why = "too bare a tank or too restless company";
+    expect([true, false].map((shy) => watched(shy).replaceAll(/\s+/g, " ").includes(why))).toStrictEqual([
+      true,
+      false,
+    ]);
   });
 
   test("names nobody where no candidates are given, and no sources where none are", () => {

@@ -83,6 +83,19 @@ describe("rows", () => {
     ]);
   });
 
+  test("of a box tell no span that is shared, since it has one on each axis", () => {
+    const cool = species("cool", { temperature: [{ min: 14, max: 18 }], pH: [{ min: 6, max: 7 }] });
+    const warm = species("warm", { temperature: [{ min: 17, max: 28 }], pH: [{ min: 7.5, max: 8 }] });
+    const rows = overlapRows([cool, warm], { axes: [temperature, pH], measures: ["jaccard"] });
+    expect(
+      rows.map(({ axis, sharedMin, sharedMax, gap }) => [axis, sharedMin, sharedMax, gap]),
+    ).toStrictEqual([
+      [temperature, 17, 18, null],
+      [pH, null, null, 0.5],
+      ["box", null, null, null],
+    ]);
+  });
+
   test("have no dust of the binary system in them", () => {
     const sour = species("sour", {
       pH: [

@@ -1,6 +1,9 @@
 /** How much a finding counts, the gravest first; `favourable` stands beside the ladder. */
 export type Weight = "blocking" | "restricting" | "advisory" | "favourable";
 
+/** Every weight, the gravest first. */
+export const weights: readonly Weight[] = ["blocking", "restricting", "advisory", "favourable"];
+
 /** How much a weight counts towards the outcome. */
 export const gravity: Readonly<Record<Weight, number>> = {
   favourable: 0,

@@ -1,6 +1,6 @@
 import type { Words } from "../../../compatibility";
 import { headcount } from "../../../plan/inner";
-import { lengthsMeant } from "../../../species/inner";
+import { lengthsMeant, mostFresh } from "../../../species/inner";
 import { commonSides, sidesNeeded } from "../../matters/room";
 import { traitText } from "../../profile/trait-text";
 import { harmfulReach } from "../company/reach";
@@ -8,7 +8,6 @@ import { leastRoom } from "../company/room-of";
 import { isGroupKnown, usualGroup } from "../company/usual-group";
 import { list, type Part, paragraph, type Section, section, type Term, terms } from "../parts";
 import type { Telling } from "../telling";
-import { fresh } from "../water-figures";
 import { isGrave, toldActs } from "./acts";
 
 /** Lengths in cm from which on it outgrows most homes, and ages to which few keepers look ahead: common practice. */
@@ -52,7 +51,7 @@ function figures({ profile, known, size, span, messages, write }: Telling): read
   const amiss = avoid && avoid.max >= animals ? write(avoid) : "";
   const { usual, greatest } = known("size.lifespan") ?? {};
   const salinity = known("water.salinity")?.kept;
-  const isSalty = salinity && (salinity.max ?? 1) > fresh;
+  const isSalty = salinity && (salinity.max ?? 1) > mostFresh;
   const sides = room.length === undefined ? commonSides(room.floor) : sidesNeeded(room, {});
   const told: readonly (readonly [keyof typeof names, string])[] = [
     ["pH", span("water.pH", known("water.pH")?.kept)],

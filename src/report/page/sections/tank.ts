@@ -16,9 +16,8 @@ export function tank(telling: Telling): readonly Section[] {
   const share = (of: number | undefined) => (of ? write({ value: of, unit: "1" }) : "");
   const [cover, openWater] = [share(known("space.cover")), share(known("space.openWater"))];
   const grounds = known("space.substrate");
-  const hides = known("space.hides") ?? [];
-  const hidesTold =
-    hides.length > 0 ? hides.map(words.hides).join(" ") : noted("space.hides", "") && words.noHides;
+  const hides = known("space.hides");
+  const isNoneTold = hides?.length === 0 && noted("space.hides", "") !== "";
   const jumps = known("space.jumps");
   const territory = known("space.territory");
   return section(
@@ -37,7 +36,7 @@ export function tank(telling: Telling): readonly Section[] {
       noted("space.openWater", ""),
       noted("space.grownInPlants", known("space.grownInPlants") === true && words.grownIn),
       noted("space.substrate", grounds && words.ground(grounds)),
-      noted("space.hides", hidesTold),
+      noted("space.hides", isNoneTold ? words.noHides : hides?.map(words.hides).join(" ")),
       noted(
         "space.territory",
         territory !== undefined &&

@@ -1,10 +1,11 @@
 import type { PartialRange } from "../../../ranges";
 import { type CoolSeason, type FigurePath, factAt, figurePaths } from "../../../species";
+import { mostFresh } from "../../../species/inner";
 import { beyond } from "../../messages/sentences";
 import { type Part, paragraph, type Section, section, table } from "../parts";
 import { sayings } from "../sayings";
 import { type Telling, unitOf } from "../telling";
-import { fresh, nameOf } from "../water-figures";
+import { nameOf } from "../water-figures";
 
 /** The water to keep it in, and what sources say of it beside each other. */
 export function water(telling: Telling): readonly Section[] {
@@ -57,4 +58,4 @@ function kept({ profile, messages, span, write }: Telling): readonly Part[] {
 
 /** Fresh water needs no row of its own. */
 const isFresh = (path: FigurePath, { max = Number.POSITIVE_INFINITY }: PartialRange) =>
-  path === "water.salinity" && max <= fresh;
+  path === "water.salinity" && max <= mostFresh;

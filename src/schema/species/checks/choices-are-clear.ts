@@ -51,7 +51,7 @@ function tied({ trait, statements }: TraitAt, sources: RecordSources): readonly 
   if (traitDefinitions[trait].way === "all") return [];
   const counting = statements.filter(
     ({ statement }) =>
-      hasValue(statement) && !statement.setAside && !informs(statement) && converts(statement, trait),
+      hasValue(statement) && !statement.setAside && !mayDiffer(statement) && converts(statement, trait),
   );
   return counting.flatMap(({ path, statement }, index) => {
     const group = counting.filter((other) => topicKey(other.statement, trait) === topicKey(statement, trait));
@@ -78,8 +78,8 @@ function tied({ trait, statements }: TraitAt, sources: RecordSources): readonly 
   });
 }
 
-/** Figures that only inform: nothing is decided by them. */
-const informs = ({ as }: Statement) => as === "wild" || as === "tested";
+/** Figures of the wild and of tests, on which sources may differ: nothing is decided by them. */
+const mayDiffer = ({ as }: Statement) => as === "wild" || as === "tested";
 
 /** Whether two statements cannot both be used: spans that differ in an end that both have, or lie apart. */
 function differ(one: Statement, other: Statement, trait: TraitAt["trait"]): boolean {
