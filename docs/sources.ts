@@ -3,11 +3,11 @@ import { Cite } from "@citation-js/core";
 import "@citation-js/plugin-csl";
 import { allRecords } from "vivary/evidence";
 import type { Source } from "vivary/schema";
-import { statementsOf, traitPaths, traitTable } from "vivary/species";
+import { type Statement, type Statements, statementsOf, traitPaths, traitTable } from "vivary/species";
 import { readFolder, root } from "../data/reading/files";
 import { italic, page, plain } from "./markdown";
 
-/** What records took from a source. */
+/** What records took from a source, for species and their forms. */
 interface Taken {
   readonly traits: Set<string>;
   readonly species: Set<string>;
@@ -27,10 +27,11 @@ export async function sourcesPage(): Promise<string> {
 
 function takenFrom(): ReadonlyMap<string, Taken> {
   const taken = new Map<string, Taken>();
-  for (const { sources, ...record } of allRecords) {
+  for (const record of allRecords) {
+    const stated: readonly Statements[] = [record, ...Object.values(record.forms ?? {})];
     for (const path of traitPaths) {
-      for (const { by } of statementsOf(record, path)) {
-        const source = sources[by];
+      for (const { by } of stated.flatMap((one): readonly Statement[] => statementsOf(one, path))) {
+        const source = record.sources[by];
         if (!source) continue;
         const from = taken.get(source.cite) ?? {
           traits: new Set(),
