@@ -1,3 +1,4 @@
+import { distinct } from "../../distinct";
 import { strongestBasis, weakestBasis } from "../record/basis";
 import type { SourceVoice, StatementGroup } from "../record/groups";
 import type { StatementTopic } from "../record/statement";
@@ -152,11 +153,3 @@ function totalsAreComputed(chosen: readonly Choice[]): boolean {
 /** The least rooms, that for the fewest animals first. */
 const rooms = (chosen: readonly Choice[]): readonly SizeForGroup[] =>
   chosen.map(({ value }) => value as SizeForGroup).sort((a, b) => a.for - b.for);
-
-function distinct<Item>(list: readonly Item[]): readonly Item[] {
-  const seen = new Set<string>();
-  return list.filter((item) => {
-    const key = JSON.stringify(item);
-    return !seen.has(key) && seen.add(key);
-  });
-}

@@ -1,3 +1,4 @@
+import { distinct } from "../../distinct";
 import type { PartialRange } from "../../ranges";
 import { stated } from "../../ranges/inner";
 import {
@@ -41,20 +42,12 @@ export function standingSpans(
   const others = (fact.also ?? []).map(standing);
   const adopted = standing(fact.value);
   const known = { ...adopted, said: fact.said ?? adopted.said };
-  return { spans: [known, ...distinct([known, ...others]).slice(1)], basis: fact.basis };
+  return { spans: [known, ...distinct([known, ...others], ({ span }) => span).slice(1)], basis: fact.basis };
 }
 
 /** Where a trait ends at a floor, a span that is open below reaches down to it. */
 const fromFloor = ({ min, max }: PartialRange, floor: number | undefined): PartialRange =>
   stated(min ?? floor, max);
-
-function distinct(standing: readonly StandingSpan[]): readonly StandingSpan[] {
-  const seen = new Set<string>();
-  return standing.filter(({ span }) => {
-    const key = JSON.stringify(span);
-    return !seen.has(key) && seen.add(key);
-  });
-}
 
 /** A span as one source states it, its open end closed by others, with the keys of them all. */
 interface Voice {

@@ -1,3 +1,4 @@
+import { distinct } from "../../../distinct";
 import { frozen, ownCopy } from "../../../frozen";
 import { onceOfEach } from "../../../made-once";
 import type { Animals } from "../../../plan";
@@ -143,12 +144,3 @@ function knownTrait(species: SpeciesProfile, temper: TemperOf, path: TraitPath):
 
 const numbered = (stated: readonly (readonly unknown[])[]): readonly Possible[] =>
   stated.flatMap((values, from) => distinct(values).map((value) => ({ value, from })));
-
-function distinct(values: readonly unknown[]): readonly unknown[] {
-  if (values.length < 2) return values;
-  const told = new Set<string>();
-  return values.filter((value) => {
-    const key = JSON.stringify(value);
-    return !told.has(key) && told.add(key);
-  });
-}
