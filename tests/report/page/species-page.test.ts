@@ -220,6 +220,21 @@ describe("a page", () => {
     ]);
   });
 
+  test("tells the least floor in steps of 50 cm², never less than it is", () => {
+    const floor = (least: number) => {
+      const footprint = { value: [{ least, for: 6 }], basis: "published" } as const;
+      const group = { value: { least: 6 }, basis: "published" } as const;
+      const [space, social] = [
+        { ...barb.space, footprint },
+        { ...barb.social, group },
+      ];
+      return /a floor of ([\d,]+) cm²/.exec(
+        speciesPage({ ...barb, space, social }).replaceAll(/\s+/g, " "),
+      )?.[1];
+    };
+    expect([3000, 3001, 3050, 3051].map(floor)).toStrictEqual(["3,000", "3,050", "3,050", "3,100"]);
+  });
+
   test("names nobody where no candidates are given, and no sources where none are", () => {
     const page = speciesPage(barb);
     expect(page).not.toContain("Good companions");
