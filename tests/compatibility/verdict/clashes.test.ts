@@ -61,3 +61,19 @@ describe("of conditions those that go farthest", () => {
     expect(farthest(asked)).toEqual([{ on: "tank.cover", wanted: { min: 0.6 } }]);
   });
 });
+
+describe("of choices of words", () => {
+  const asking = (...oneOf: readonly string[]) => ({
+    condition: { on: "tank.substrate", wanted: { oneOf } } as Condition,
+  });
+  const [sand, pebbles, either] = [asking("sand"), asking("pebbles"), asking("sand", "pebbles")];
+
+  test("those are named that share no word, and nobody who takes either", () => {
+    expect(clashes([sand, pebbles, either])).toStrictEqual([[[sand], [pebbles]]]);
+  });
+
+  test("each two that differ, where each two share a word and all of them none", () => {
+    const [one, other, third] = [asking("a", "b"), asking("b", "c"), asking("a", "c")];
+    expect(clashes([one, other, third])).toHaveLength(3);
+  });
+});

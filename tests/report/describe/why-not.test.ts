@@ -1,5 +1,6 @@
 import { expect, test } from "vitest";
 import andinoacaraPulcher from "vivary/catalog/andinoacara-pulcher";
+import astronotusOcellatus from "vivary/catalog/astronotus-ocellatus";
 import bettaSplendens from "vivary/catalog/betta-splendens";
 import maylandiaEstherae from "vivary/catalog/maylandia-estherae";
 import neolamprologusBrichardi from "vivary/catalog/neolamprologus-brichardi";
@@ -8,7 +9,7 @@ import trichopodusLeerii from "vivary/catalog/trichopodus-leerii";
 import xiphophorusMaculatus from "vivary/catalog/xiphophorus-maculatus";
 import { assessPair, assessPlan } from "../../../src/compatibility";
 import type { Group } from "../../../src/plan";
-import { describe } from "../../../src/report";
+import { describe, reportParts } from "../../../src/report";
 import type { SpeciesProfile } from "../../../src/species";
 
 /** A report of two, on one line. */
@@ -44,4 +45,12 @@ test("no length is told of a small fish that is that of a large one beside it", 
   expect(inSmallTank(ray, brood)).toContain(
     "too small for the ocellate river stingray and fairy cichlids: they need",
   );
+});
+
+test("of a tank that is far too small the size to have is told once, as why it will not do", () => {
+  const groups = [{ species: astronotusOcellatus, unsexed: 2 }];
+  const tank = { base: { shape: "rectangle", length: 40, width: 25 }, height: 30 } as const;
+  const parts = reportParts(assessPlan({ tank, water: { temperature: 25 }, groups }));
+  const telling = parts.filter(({ items }) => items.some((item) => item.includes("yours is 40 × 25 cm")));
+  expect(telling.map(({ part }) => part)).toStrictEqual(["blocking"]);
 });

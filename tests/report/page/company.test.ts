@@ -127,6 +127,19 @@ describe("companions", () => {
     ]);
   });
 
+  test("hardly longer than what it takes come after those that are clearly so", () => {
+    const angelfish = species("pterophyllum-scalare");
+    const { tries = 0 } = preyReach(angelfish).find(({ kind }) => kind === "fish") ?? {};
+    const grown = (id: string, length: number): SpeciesProfile => {
+      const like = species("hoplisoma-sterbai");
+      const lengths = [{ length, measure: "TL", as: "usual", total: { min: length, max: length } }] as const;
+      return { ...like, id, size: { ...like.size, adultLength: { value: lengths, basis: "published" } } };
+    };
+    const [slight, sturdy] = [grown("aaa", 1.2 * tries), grown("zzz", 1.4 * tries)];
+    const found = foundCompany(angelfish, [slight, sturdy]).companions;
+    expect(found.map((one) => one.species.id)).toEqual(["zzz", "aaa"]);
+  });
+
   test("that laws name are told as such, in English and German", () => {
     const guppy = species("poecilia-reticulata");
     const line = (page: string, name: string) =>
