@@ -235,6 +235,17 @@ describe("a page", () => {
     expect([3000, 3001, 3050, 3051].map(floor)).toStrictEqual(["3,000", "3,050", "3,050", "3,100"]);
   });
 
+  test("tells apart what to give it, and what else it eats where it comes from", () => {
+    const told = (...foods: readonly ("dry" | "frozen" | "algae" | "worms")[]) => {
+      const diet = { ...barb.diet, foods: { value: foods, basis: "published" } } as const;
+      return speciesPage({ ...barb, diet }).replaceAll(/\s+/g, " ");
+    };
+    const both = told("dry", "algae", "worms");
+    expect(both).toContain("Give it dry food and algae. In the wild it finds worms.");
+    expect(told("dry", "frozen")).not.toContain("In the wild it finds");
+    expect(told("worms")).not.toContain("Give it");
+  });
+
   test("names nobody where no candidates are given, and no sources where none are", () => {
     const page = speciesPage(barb);
     expect(page).not.toContain("Good companions");
