@@ -616,6 +616,19 @@ test("beside what sources dispute of water stands that of the plan, salt water t
   expect(told("water.carbonateHardness", { max: 4 }, { max: 6 })).not.toContain("yours");
 });
 
+test("all the others are told as many, in both languages", () => {
+  const names = ["tiger barb", "honey gourami", "panda corydoras", "neon tetra"];
+  const verdict = assessPlan(furnished(tank(200, 60), ...names.map((name) => group(name, { unsexed: 8 }))));
+  const findings = [1, 2, 3].map((to) => {
+    const about = { rule: "feeding-competition", weight: "advisory", from: 0, to } as const;
+    return { ...about, basis: "common-practice" as const, traits: [] };
+  });
+  const hungry: Verdict = { ...verdict, findings, conditions: [], met: [] };
+  const report = (options?: DescribeOptions) => describe(hungry, options).replaceAll(/\s+/g, " ");
+  expect(report()).toContain("iger barbs have eaten before all the others get to the food.");
+  expect(report({ messages: german })).toContain("bevor alle anderen ans Futter kommen.");
+});
+
 test("those that cannot be kept with their own kind are named, and not excused by the room", () => {
   const plan: Plan = {
     tank: tank(150, 50),
