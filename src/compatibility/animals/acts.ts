@@ -111,9 +111,12 @@ export const livesOnGround = (zones: readonly Zone[] | undefined): boolean =>
 
 const otherSex = { male: "female", female: "male" } as const;
 
+/** Whether there may be two of a sex: of those of which some are stated to be of the other, two besides. */
 function mayHaveTwo(animals: Animals, sex: Sex): boolean {
   const counted = sex === "male" ? animals.males : animals.females;
-  return counted === undefined ? mayHave(animals, sex) : counted > 1;
+  if (counted !== undefined) return counted > 1;
+  const { count = Number.POSITIVE_INFINITY, some = {} } = animals.kin;
+  return mayHave(animals, sex) && count - (some[otherSex[sex]] ?? 0) > 1;
 }
 
 function occasionArises({ when }: Act, { kin }: Animals): boolean {

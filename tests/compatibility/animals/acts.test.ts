@@ -58,6 +58,14 @@ describe("among their own", () => {
     expect(canHappen(ofSex("male"), group, group)).toBe(false);
   });
 
+  test("beside five females one of which nobody says the sex is no two males, and two may be", () => {
+    const females = (others: number) => some({ count: 5 + others, some: { female: 5 } });
+    const [one, two] = [females(1), females(2)];
+    expect(canHappen(ofSex("male"), one, one)).toBe(false);
+    expect(canHappen(ofSex("male"), two, two)).toBe(true);
+    expect(canHappen(ofSex("female"), one, one)).toBe(true);
+  });
+
   test("it takes a pair to breed", () => {
     const breeding: Act = { does: "chases", target: "own-kind", when: "breeding" };
     expect(canHappen(breeding, group, group)).toBe(true);
