@@ -20,16 +20,21 @@ export function notYet({ when, from = ofBrood(when) ? "adult" : "egg" }: Act, { 
   return stages.indexOf(stage ?? "adult") < stages.indexOf(from);
 }
 
-/** What acts come to, one after the other; of one that is done at any time, if that comes to anything, not when crowded too. */
+/**
+ * What acts come to, one after the other; of one that is done at any time, if that comes to anything, not when crowded too.
+ *
+ * @param saysAll - Whether what an act comes to at any time leaves nothing to ask for when crowded; so it does if absent.
+ */
 export function* comingOf<Answer>(
   acts: readonly Act[],
   answersTo: (act: Act) => readonly Answer[],
+  saysAll: (act: Act) => boolean = () => true,
 ): Generator<Answer, void> {
   let atAnyTime: Act | undefined;
   for (const act of acts) {
     if (act.when === "crowded" && atAnyTime && isSameDeed(act, atAnyTime)) continue;
     const answers = answersTo(act);
-    if (act.when === undefined && answers.length > 0) atAnyTime = act;
+    if (act.when === undefined && answers.length > 0 && saysAll(act)) atAnyTime = act;
     yield* answers;
   }
 }

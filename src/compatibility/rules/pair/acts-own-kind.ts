@@ -63,7 +63,8 @@ export const actsOwnKind = /* @__PURE__ */ ownRule({
       const happens = meant
         .filter((act) => canHappen(act, animals, isItself ? animals : other.party))
         .filter((act) => findsVictim(act, animals.kin));
-      return [...comingOf(happens, (act) => judged(act, doer, { animals, isPair: !isItself }, thresholds))];
+      const doers = { animals, isPair: !isItself };
+      return [...comingOf(happens, (act) => judged(act, doer, doers, thresholds), outdoesCrowding(doer))];
     };
     const answers = judgedBySex(from, to, (doer, other) => {
       const acts = actsOf(doer, other);
@@ -79,6 +80,12 @@ export const actsOwnKind = /* @__PURE__ */ ownRule({
     return saidOnce([...answers, ...doubted(answers, from), ...bullied(from)]);
   },
 });
+
+/** Whether an act at any time asks for all that it asks for when crowded: bites that nothing forbids ask for no cover. */
+const outdoesCrowding =
+  (from: Doer) =>
+  (act: Act): boolean =>
+    act.does !== "bites" || isDeadly(act, from);
 
 /** The sex that an answer asks for; undefined where it asks for none. */
 function sexAskedFor(answer: ActAnswer): Sex | undefined {

@@ -5,6 +5,7 @@ import bettaSplendens from "vivary/catalog/betta-splendens";
 import danioRerio from "vivary/catalog/danio-rerio";
 import macropodusOpercularis from "vivary/catalog/macropodus-opercularis";
 import potamotrygonMotoro from "vivary/catalog/potamotrygon-motoro";
+import pterophyllumAltum from "vivary/catalog/pterophyllum-altum";
 import puntigrusTetrazona from "vivary/catalog/puntigrus-tetrazona";
 import tanichthysAlbonubes from "vivary/catalog/tanichthys-albonubes";
 import { actsOwnKind } from "../../../../src/compatibility/rules/pair/acts-own-kind";
@@ -334,6 +335,15 @@ describe("when crowded", () => {
     ]);
     expect(asked(among(crowded("bites"), alone, { unsexed: 1, temper: "bolder" }))).toEqual([]);
   });
+});
+
+test("bolder angelfish of a shoal need the cover that others need who bite when crowded", () => {
+  const kept = (temper?: "bolder" | "bully") =>
+    planBy(actsOwnKind, [{ species: pterophyllumAltum, unsexed: 6, temper }]);
+  for (const verdict of [kept(), kept("bolder"), kept("bully")])
+    expect(verdict.conditions).toContainEqual(
+      expect.objectContaining({ on: "tank.cover", wanted: { min: 0.3, unit: "1" } }),
+    );
 });
 
 describe("a bully", () => {
