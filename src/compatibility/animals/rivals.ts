@@ -22,7 +22,7 @@ export const placeOf = (territory: Rivalry["territory"]): Territory | undefined 
  * nobody knows half count as male, and at least two: two that were bought unsexed are rivals as often as a pair.
  */
 export function rivalsOf({ act, kin, isPair, living, territory }: Rivalry): number {
-  const { count = isPair ? 2 : 1, males, females, some, mayHave } = kin;
+  const { count = leastOf(kin, isPair ? 2 : 1), males, females, some, mayHave } = kin;
   const place = placeOf(territory);
   const counted = { ...kin, count };
   if (living === "pair" || (place?.holder === "pair" && act.target !== "own-sex")) {
@@ -41,5 +41,9 @@ export function rivalsOf({ act, kin, isPair, living, territory }: Rivalry): numb
   const sex = act.doer ?? "male";
   return mayHave[sex] ? Math.max(numberOfSex(sex, counted), holders) : 0;
 }
+
+/** How many there are at least where nobody says it of all: those of which the sex is stated, and one besides. */
+const leastOf = ({ some }: Kin, least: number): number =>
+  some ? Math.max(least, (some.male ?? 0) + (some.female ?? 0) + 1) : least;
 
 const onlyOneSex = ({ mayHave }: Kin) => mayHave.male !== mayHave.female;

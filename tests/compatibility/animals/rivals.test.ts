@@ -36,6 +36,19 @@ describe("rivals of one sex", () => {
     expect(count({ count: 6 }, { isPair: true, act: each })).toBe(3);
   });
 
+  test("are no fewer than are stated where nobody says how many others there are", () => {
+    const beside = (count: number) =>
+      rivalsOf({
+        act: males,
+        kin: kinOf([{ sex: "male", count, males: count, females: 0 }, {}]),
+        isPair: true,
+        living: "harem",
+        territory: "none",
+      });
+    expect(beside(3)).toBe(4);
+    expect(beside(5)).toBe(6);
+  });
+
   test("are those of which it is stated, and half of the others", () => {
     const five = { count: 6, some: { male: 5 } };
     expect(count(five)).toBe(6);
