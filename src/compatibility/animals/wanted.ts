@@ -1,5 +1,6 @@
 import type { Animals, Kin } from "../../plan";
 import type { TraitPath, TraitValue } from "../../species";
+import { areSexed } from "./females-per-male";
 import { leastNumber } from "./least-number";
 
 /** What tells how many of a species are wanted; without one of them more may be wanted than is known. */
@@ -19,21 +20,25 @@ type Counted = { readonly party: { readonly kin: Kin } } & {
 /**
  * The animals of a species as they will be when there are as many as belong together: what is asked of the tank is asked
  * for that number, so that meeting one condition brings no other. Where the sexes are known, those that are added are
- * females, since males may be rivals, and as many of them as no male wears out.
+ * females, since males may be rivals, and as many of them as no male wears out; where only some are known, so many are
+ * added as are too few were all others female.
  */
 export function wantedKin(group: Counted): Kin {
   const { kin } = group.party;
   const living = group["social.living"];
   if (living === undefined || living === "alone") return kin;
   const least = group["social.group"];
-  const { count = 1, males = 0, females = 0 } = kin;
+  const { count = 1, some } = kin;
+  const males = kin.males ?? some?.male ?? 0;
   const enough = least ? Math.max(count, leastNumber(least, count)) : count;
-  const isMixed = males > 0 && (females > 0 || enough > count);
-  const mated = isMixed
-    ? Math.max(females, Math.ceil((group["social.femalesPerMale"] ?? 0) * males))
-    : females;
-  const wanted = Math.max(enough, males + mated);
-  if (kin.males === undefined || kin.females === undefined) return { ...kin, count: wanted };
+  const isMixed = males > 0 && (kin.mayHave.female || enough > count);
+  const mates = isMixed ? Math.ceil((group["social.femalesPerMale"] ?? 0) * males) : 0;
+  const wanted = Math.max(enough, males + mates);
+  if (!areSexed(kin)) {
+    const joined = wanted - enough;
+    if (joined === 0) return { ...kin, count: wanted };
+    return { ...kin, count: wanted, some: { ...some, female: (some?.female ?? 0) + joined } };
+  }
   const mayHave = { ...kin.mayHave, female: wanted > males };
   return { ...kin, count: wanted, females: wanted - males, mayHave };
 }

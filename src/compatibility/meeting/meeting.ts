@@ -184,12 +184,12 @@ function groupWith(
   sexAsked: () => Sex | undefined,
 ): Group {
   const least = leastOf(wanted);
-  const { count = 0, males = 0, females = 0 } = party?.animals.kin ?? {};
+  const { count = 0, males, some } = party?.animals.kin ?? {};
   switch (on) {
     case "group.count":
       return withMore(group, Math.max(least - count, 0), party, sexAsked);
     case "group.femalesPerMale":
-      return { ...group, females: (group.females ?? 0) + Math.max(Math.ceil(least * males) - females, 0) };
+      return withMates(group, least, { count, males: males ?? some?.male ?? 0 });
     case "group.length":
       return { ...group, length: least };
     case "group.sex":
@@ -219,6 +219,16 @@ function withMore(group: Group, more: number, party: PartyOf, sexAsked: () => Se
   return asked === "male" || staysMale
     ? { ...group, males: males + more }
     : { ...group, females: females + more };
+}
+
+/** As many more females as are too few to each male, were all others that are there female. */
+function withMates(
+  group: Group,
+  least: number,
+  { count, males }: { readonly count: number; readonly males: number },
+): Group {
+  const others = count - males;
+  return { ...group, females: (group.females ?? 0) + Math.max(Math.ceil(least * males) - others, 0) };
 }
 
 /** Animals of which the plan does not say of which sex they are, as animals of one. */

@@ -11,8 +11,9 @@ import { sexAsked } from "./sex-asked";
  * beside it. Water goes where `setPoint` has it for these animals, within what to aim at, and its hottest and coolest no
  * further than is asked; the tank grows and never shrinks, groups grow and never lose an animal. Several males that are no
  * rivals are joined by males, others by females, or by males where a verdict has them stay alone. The plan itself where it
- * meets the condition already; undefined where no change of figures would do, such as company for a shy fish: then it is for
- * the keeper to choose. What else the change brings, only a verdict on it tells.
+ * meets the condition already; undefined where no change of figures would do, such as company for a shy fish, or females to
+ * each male among animals of unknown sex: then it is for the keeper to choose, or to find out. What else the change brings,
+ * only a verdict on it tells.
  *
  * @param options - What the verdict was made with, where that is not the library's own.
  * @throws InvalidInputError for what is no plan or no condition on it, and for what `assessPlan` refuses.

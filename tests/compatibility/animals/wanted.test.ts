@@ -38,6 +38,14 @@ describe("of both sexes", () => {
     expect(wanted(4, 9)).toMatchObject({ count: 13, males: 4, females: 9 });
   });
 
+  test("so many females join as are too few where all of unknown sex were female", () => {
+    const wanted = (count: number, males: number) =>
+      wantedKin({ party: { kin: kin({ count, some: { male: males } }) }, ...harem });
+    expect(wanted(9, 5)).toMatchObject({ count: 15, some: { male: 5, female: 6 } });
+    expect(wanted(6, 5)).toMatchObject({ count: 15, some: { male: 5, female: 7 } });
+    expect(wanted(9, 3)).toEqual(kin({ count: 9, some: { male: 3 } }));
+  });
+
   test("males get females beside them, as many as each needs, and as many as there should be stay of one sex", () => {
     const only = (males: number) => ({
       count: males,

@@ -2,6 +2,7 @@ import type { Animals, Kin } from "../../../plan";
 import type { Act, Sex } from "../../../species";
 import { sexes } from "../../../species/inner";
 import { areBullies, canHappen, comingOf, harmsFinsOrSkin, ofBrood } from "../../animals/acts";
+import { areSexed, mostFemalesPerMale } from "../../animals/females-per-male";
 import { leastNumber } from "../../animals/least-number";
 import { placeOf, rivalsOf } from "../../animals/rivals";
 import { besideWanted, mayWantMore, staysAlone, type WantedBy, wantedKin } from "../../animals/wanted";
@@ -164,8 +165,8 @@ function judged(
 }
 
 /**
- * What wears out the other sex: cover to get out of sight gives it rest, or, of a kind that uses none, its number. Animals
- * sold unsexed are told.
+ * What wears out the other sex: cover to get out of sight gives it rest, or, of a kind that uses none, its number. Where
+ * animals are sold unsexed it is told, and asked for only if there are too few of them, were they all female.
  */
 function wornOut(
   act: Act,
@@ -174,9 +175,10 @@ function wornOut(
   { coverAgainstChase }: Deciding,
 ): readonly ActAnswer[] {
   if (from["space.cover"] !== 0) return restricts(act, party, [coverBeside(coverAgainstChase, from)]);
-  const { count, males, females } = party.kin;
-  if (count !== undefined && (males === undefined || females === undefined)) return [toKnow(act, party)];
+  const { kin } = from.party;
   const least = Math.max(from["social.femalesPerMale"] ?? 0, 1);
+  if (kin.count !== undefined && !areSexed(kin) && (mostFemalesPerMale(kin) ?? least) >= least)
+    return [toKnow(act, party)];
   return restricts(act, party, [{ on: "group.femalesPerMale", of: "from", wanted: { min: least } }]);
 }
 

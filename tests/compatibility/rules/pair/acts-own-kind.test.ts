@@ -170,6 +170,8 @@ describe("bites at any time", () => {
       met: ["restricting"],
     });
     expect(asked(among(act, bare, { unsexed: 4 }))).toEqual(["advisory"]);
+    expect(asked(among(act, bare, { males: 1, unsexed: 2 }))).toEqual(["advisory"]);
+    expect(asked(among(act, bare, { males: 2, unsexed: 2 }))).toMatchObject([twoEach]);
     const rays = { species: potamotrygonMotoro };
     const facts = new Set(pairBy(actsOwnKind, rays, rays).conditions.map(({ on }) => on));
     expect(facts).toEqual(new Set(["group.femalesPerMale"]));

@@ -40,6 +40,32 @@ test("animals sold unsexed are told of it, and held to nothing", () => {
   }
 });
 
+test("animals sold unsexed beside too many males are too few, were they all female", () => {
+  for (const sexes of [
+    { males: 5, unsexed: 1 },
+    { males: 2, females: 1, juveniles: 2 },
+  ]) {
+    expect(among(sexes)).toMatchObject({
+      outcome: "conditional",
+      bounds: { atBest: "conditional", atWorst: "conditional" },
+      findings: [
+        { weight: "restricting", condition: { on: "group.femalesPerMale", of: 0, wanted: { min: 2 } } },
+      ],
+      open: [{ reason: "not-given", on: "group.femalesPerMale", of: 0 }],
+    });
+  }
+  expect(among({ males: 5, females: 1, unsexed: 4 }).findings).toMatchObject([
+    { measures: { needed: { value: 2 }, planned: { max: 1 } } },
+  ]);
+});
+
+test("no plan with five male guppies and one of unknown sex is better than with five and a female", () => {
+  const among = (others: Omit<Group, "species">) =>
+    planBy(sexRatio, [{ species: poeciliaReticulata, males: 5, ...others }]).outcome;
+  expect([among({ unsexed: 1 }), among({ females: 1 })]).toEqual(["conditional", "conditional"]);
+  expect(among({ females: 10, unsexed: 1 })).toBe("suitable");
+});
+
 test("three male guppies wear out one female", () => {
   const guppies = (males: number, females: number) =>
     planBy(sexRatio, [{ species: poeciliaReticulata, males, females }]).outcome;
