@@ -65,7 +65,10 @@ export interface JointCondition extends Condition {
 export interface Verdict {
   /** On the adopted facts. */
   readonly outcome: Outcome;
-  /** The outcomes between which the truth lies, over disputed and missing traits. */
+  /**
+   * The outcomes between which the truth lies, over disputed and missing traits, what individuals do, and what animals may
+   * weigh: of weights alone no question is open.
+   */
   readonly bounds: {
     readonly atBest: Exclude<Outcome, "undetermined">;
     readonly atWorst: Exclude<Outcome, "undetermined">;

@@ -52,7 +52,8 @@ function doubtsOf({ open, bounds, outcome }: Verdict): readonly DoubtReason[] {
   if (bounds.atWorst === outcome) return [];
   const grave = open.filter(({ couldBe }) => bounds.atWorst === "conditional" || couldBe === "blocking");
   const reasons = new Set(grave.map(doubtOf));
-  return (["individual", "disputed", "missing"] as const).filter((reason) => reasons.has(reason));
+  const told = (["individual", "disputed", "missing"] as const).filter((reason) => reasons.has(reason));
+  return told.length === 0 && bounds.atWorst === "conditional" ? ["estimated"] : told;
 }
 
 /** What two share of water is not known where nobody has said it: no individual decides it. */

@@ -69,6 +69,7 @@ function messages(): Messages {
         individual: "individuals differ much",
         disputed: "sources differ",
         missing: "not all of it is known",
+        estimated: "how heavy they grow is an estimate",
       };
       const reason = worst && why.length > 0 && `: ${allOf(why.map((doubt) => doubts[doubt]))}`;
       return `${capital([best, worst].filter(Boolean).join(", "))}${reason || ""}.`;

@@ -71,6 +71,7 @@ function messages(): Messages {
         individual: "einzelne Tiere sind sehr verschieden",
         disputed: "die Quellen widersprechen sich",
         missing: "nicht alles ist bekannt",
+        estimated: "wie schwer sie werden, ist geschätzt",
       };
       const reason = worst && why.length > 0 && `: ${allOf(why.map((doubt) => doubts[doubt]))}`;
       return `${capital([best, worst].filter(Boolean).join(", "))}${reason || ""}.`;

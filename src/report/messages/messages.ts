@@ -115,8 +115,10 @@ export interface ToldRoom {
   readonly ownFloor: string;
 }
 
-/** Why nobody knows for certain: individuals differ, sources do, or something is not known. */
-export type DoubtReason = Extract<OpenQuestion["reason"], "individual" | "disputed" | "missing">;
+/** Why nobody knows for certain: individuals differ, sources do, something is not known, or what they weigh is an estimate. */
+export type DoubtReason =
+  | Extract<OpenQuestion["reason"], "individual" | "disputed" | "missing">
+  | "estimated";
 
 /** What the first line of a report may use. */
 export interface ToldHeadline {

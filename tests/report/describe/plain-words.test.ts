@@ -1,7 +1,7 @@
 import { expect, describe as suite, test } from "vitest";
 import { findSpecies } from "vivary/catalog";
 import { remedies } from "../../../src/advice";
-import { assessPair, assessPlan, type Verdict } from "../../../src/compatibility";
+import { assessPair, assessPlan, type Verdict, witness } from "../../../src/compatibility";
 import type { Group, Plan, PlannedTank, PlannedWater } from "../../../src/plan";
 import { type DescribeOptions, describe, english, sentence, speciesPage } from "../../../src/report";
 import { german } from "../../../src/report/de";
@@ -66,6 +66,25 @@ suite("the answer", () => {
     const report = told({ ...plan, water: { ...warm, pH: 7.4, generalHardness: 12 } });
     expect(report).toContain(" At worst it is unsuitable: individuals differ much.");
     expect(report.indexOf("a rough one could rule it out")).toBeLessThan(report.indexOf("Worth knowing"));
+  });
+
+  test("says so where nothing is open but how heavy they grow, as with a filter that just does", () => {
+    const plan = witness({
+      tank: { base: { shape: "rectangle", length: 200, width: 80 }, height: 60 },
+      groups: [group("dwarf chain loach", { unsexed: 8 })],
+    });
+    if (!plan) throw new Error("Eight dwarf chain loaches have a plan.");
+    const verdict = assessPlan(plan);
+    expect(verdict).toMatchObject({ outcome: "suitable", bounds: { atWorst: "conditional" }, open: [] });
+    expect(told(plan)).toContain(
+      "At worst something would have to change: how heavy they grow is an estimate.",
+    );
+    expect(told(plan, { messages: german })).toContain(
+      "Im schlechtesten Fall muss sich etwas ändern: wie schwer sie werden, ist geschätzt.",
+    );
+    const { filter } = plan.tank;
+    const larger = { ...plan.tank, filter: filter && { ...filter, mediaArea: 3 * filter.mediaArea } };
+    expect(told({ ...plan, tank: larger })).not.toContain("At worst");
   });
 
   test("names the law of the place before all else that is asked for", () => {
