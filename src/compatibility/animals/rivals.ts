@@ -1,5 +1,5 @@
 import type { Kin } from "../../plan";
-import type { Act, TraitValue } from "../../species";
+import type { Act, Sex, TraitValue } from "../../species";
 import { claimsOf, numberOfSex, type Territory } from "./territories";
 
 /** What says how many rivals there are. */
@@ -17,29 +17,30 @@ export const placeOf = (territory: Rivalry["territory"]): Territory | undefined 
   territory === "none" ? undefined : territory;
 
 /**
- * How many of a kind need a place of their own, out of each other's sight: each male, or each pair where they live in
- * pairs or hold a place in pairs, for a mate is no rival, and nor are the females of a harem. Of those whose sex
- * nobody knows half count as male, and at least two: two that were bought unsexed are rivals as often as a pair.
+ * How many of a kind need a place of their own, out of each other's sight: of rivals of one sex each of that sex, of others
+ * each pair where they live in pairs or hold a place in pairs, for a mate is no rival, and nor are the females of a harem.
+ * Of those whose sex nobody knows half count as male, and at least two: two that were bought unsexed are rivals as often as
+ * a pair.
  */
 export function rivalsOf({ act, kin, isPair, living, territory }: Rivalry): number {
   const { count = leastOf(kin, isPair ? 2 : 1), males, females, some, mayHave } = kin;
   const place = placeOf(territory);
   const counted = { ...kin, count };
+  const numberOf = (sex: Sex) => (mayHave[sex] ? numberOfSex(sex, counted) : 0);
   if (living === "pair" || (place?.holder === "pair" && act.target !== "own-sex")) {
     if (onlyOneSex(kin)) return count;
-    const isUnsexed = (males ?? females ?? some) === undefined;
     const pairs = Math.ceil(count / 2);
-    return isPair && isUnsexed
-      ? pairs
-      : Math.max(pairs, numberOfSex("male", counted), numberOfSex("female", counted));
+    const isUnsexed = (males ?? females ?? some) === undefined;
+    if (isPair && isUnsexed) return pairs;
+    if (act.target !== "own-sex") return Math.max(pairs, numberOf("male"), numberOf("female"));
   }
   const holders = place ? claimsOf(place, counted) : 0;
   if (act.target !== "own-sex") {
-    const heads = living === "harem" && !onlyOneSex(kin) ? numberOfSex("male", counted) : count;
+    const heads = living === "harem" && !onlyOneSex(kin) ? numberOf("male") : count;
     return Math.max(heads, holders);
   }
-  const sex = act.doer ?? "male";
-  return mayHave[sex] ? Math.max(numberOfSex(sex, counted), holders) : 0;
+  const doers = act.doer ? numberOf(act.doer) : Math.max(numberOf("male"), numberOf("female"));
+  return doers > 0 ? Math.max(doers, holders) : 0;
 }
 
 /** How many there are at least where nobody says it of all: those of which the sex is stated, and one besides. */

@@ -36,6 +36,21 @@ describe("rivals of one sex", () => {
     expect(count({ count: 6 }, { isPair: true, act: each })).toBe(3);
   });
 
+  test("are the males where males fight, of those that live in pairs too, however many females there are", () => {
+    const gouramis = (males: number, females: number) =>
+      count({ count: males + females, males, females }, { living: "pair" });
+    expect(gouramis(2, 2)).toBe(2);
+    expect(gouramis(2, 4)).toBe(2);
+    expect(count({ count: 6, some: { male: 1, female: 4 } }, { living: "pair" })).toBe(2);
+    expect(count({ count: 6 }, { living: "pair" })).toBe(3);
+  });
+
+  test("are those of the sex of which there are more where either fights", () => {
+    const either = { act: { does: "bites", target: "own-sex" } } as const;
+    expect(count({ count: 6, males: 1, females: 5 }, either)).toBe(5);
+    expect(count({ count: 6, males: 2, females: 4 }, { ...either, living: "pair" })).toBe(4);
+  });
+
   test("are no fewer than are stated where nobody says how many others there are", () => {
     const beside = (count: number) =>
       rivalsOf({
