@@ -177,6 +177,28 @@ describe("conditions that exclude each other", () => {
     expect(standing(high, low, middle)).toEqual([[0, 1]]);
   });
 
+  test("are joined alike in whatever order the groups stand, though one could be met along with either of two", () => {
+    const spans = [
+      { min: 22.5, max: 27.5 },
+      { min: 14.5, max: 22.5 },
+      { min: 23.5, max: 28.5 },
+    ];
+    const joined = (...order: readonly number[]) => {
+      const { conditions } = verdictOf(...order.map((place) => warm(spans[place] ?? {})));
+      return new Set(conditions.map(({ wanted }) => JSON.stringify(Object.entries(wanted).sort())));
+    };
+    const usual = joined(0, 1, 2);
+    expect(usual.size).toBe(2);
+    for (const order of [
+      [0, 2, 1],
+      [1, 0, 2],
+      [1, 2, 0],
+      [2, 0, 1],
+      [2, 1, 0],
+    ])
+      expect(joined(...order)).toEqual(usual);
+  });
+
   test("are found where each two share a ground, and all together none", () => {
     const on = "tank.substrate";
     const { outcome, bounds, findings, conditions } = verdictOf(
