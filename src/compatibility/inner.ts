@@ -25,3 +25,4 @@ export { type Figure, figureIn } from "./shared-water/figure";
 export { type KeptWater, keptWater, type Swing } from "./shared-water/kept-water";
 export { type Opposed, opposedIn, type Room, roomOf } from "./shared-water/room";
 export { thresholdValues } from "./threshold-values";
+export { excludeEachOther } from "./verdict/clashes";

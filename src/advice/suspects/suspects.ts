@@ -1,7 +1,7 @@
 import { listOf, oneOf } from "../../checks";
 import { type AssessOptions, assessPlan, type Finding } from "../../compatibility";
+import { excludeEachOther } from "../../compatibility/inner";
 import { type Condition, isMet, type Plan } from "../../plan";
-import { jointCondition } from "../../plan/inner";
 import { conditionsOf } from "../conditions-of";
 import { gravityOfFinding } from "../gravity";
 import { type OfIndividuals, ofIndividuals } from "./individuals";
@@ -103,7 +103,8 @@ function actOn({ finding, state }: Told, asked: readonly Condition[]): SuspectAc
   if (finding.weight === "restricting") {
     const { condition } = finding;
     if (state === "met") return { do: "check", condition };
-    if (!asked.some((other) => excludes(other, condition))) return { do: "meet", condition };
+    const harmsOthers = asked.some((other) => excludeEachOther(other, condition));
+    if (!harmsOthers) return { do: "meet", condition };
   }
   if (gravityOfFinding(finding) > 0) return { do: finding.to === undefined ? "rehouse" : "part" };
   const harm = harmInWater(finding);
@@ -113,13 +114,6 @@ function actOn({ finding, state }: Told, asked: readonly Condition[]): SuspectAc
   if (mends === "never") return { do: "rehouse" };
   return { do: "meet", condition: mends };
 }
-
-/** Whether no plan meets both of two conditions on one fact, so that to meet the one harms whoever asks for the other. */
-const excludes = (one: Condition, other: Condition): boolean =>
-  one.on === other.on &&
-  one.of === other.of &&
-  one.on !== "group.offerings" &&
-  jointCondition(one, other) === undefined;
 
 function byLikelihood(one: Suspect, other: Suspect, plan: Plan): number {
   return (

@@ -303,6 +303,26 @@ describe("what no plan gives to one without taking it from another is not to be 
     ]);
   });
 
+  test("of cover where others need the water open, no more is planted", () => {
+    const bare = { "space.openWater": 0, "space.cover": 0 } as const;
+    const [hider, swimmer] = [
+      animal("hider", { ...bare, "space.cover": 0.6 }),
+      animal("swimmer", { ...bare, "space.openWater": 0.5 }),
+    ];
+    const told = (...species: readonly (typeof hider)[]) =>
+      suspects(
+        planOf(
+          species.map((one) => ({ species: one, unsexed: 1 })),
+          { tank: { cover: 0.3 } },
+        ),
+        seenSigns,
+      )
+        .filter(({ finding }) => finding.rule === "cover" && finding.weight === "restricting")
+        .map(({ act, state }) => [state, act.do]);
+    expect(told(hider)).toEqual([["stands", "meet"]]);
+    expect(told(hider, swimmer)).toEqual([["stands", "rehouse"]]);
+  });
+
   test("of one animal that would harm as the one sex what it spares as the other, they are parted", () => {
     const plan = planOf([
       { species: bettaSplendens, unsexed: 1 },
