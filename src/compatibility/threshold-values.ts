@@ -62,7 +62,7 @@ const amounts = {
 } as const;
 
 /** Every number that rules decide by. What each decides, its unit and its source stand in thresholds.ts. */
-export const numbers = /* @__PURE__ */ frozen({ ...shares, ...amounts });
+export const numbers = /* @__PURE__ */ frozen(/* @__PURE__ */ Object.assign({}, shares, amounts));
 
 /** Of which numbers the first is no more than the second, since it is the stricter one of two about the same thing. */
 const inOrder: readonly (readonly [ThresholdName, ThresholdName])[] = [

@@ -40,7 +40,7 @@ export function largestCompany({ spans, least, apart, isBearable }: Boxes): read
 const withoutOne = (members: readonly number[], leaving: number) =>
   members.filter((member) => member !== leaving);
 
-const open: Ends = { min: Number.NEGATIVE_INFINITY, max: Number.POSITIVE_INFINITY };
+const open: Ends = { min: -Infinity, max: Infinity };
 
 /** Who shares a span from each lower end on; and one by one, beside those of whom nobody knows, who has too narrow a span to share. */
 function sharing(

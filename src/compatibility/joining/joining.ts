@@ -88,7 +88,7 @@ export function joinable(plan: Plan, options: AssessOptions): Joinable {
 
 const nothingJudged = { outcome: undefined, counting: undefined };
 
-const nothingTold: Joinable = { ...nothingJudged, with: () => undefined };
+const nothingTold: Joinable = { outcome: undefined, counting: undefined, with: () => undefined };
 
 const isEmpty = ({ subjects }: PlanSubjects): boolean => subjects.length === 0;
 

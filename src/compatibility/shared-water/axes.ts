@@ -17,11 +17,11 @@ const givingNothing: Giving = { gives: 0, least: 0, roomy: 0 };
 
 /** The axes, in the order in which conflicts are told. */
 export const axes: { readonly [Each in WaterAxis]: Axis } = {
-  temperature: { giving: givingTemperature, floor: Number.NEGATIVE_INFINITY },
-  pH: { giving: givingPH, floor: Number.NEGATIVE_INFINITY },
+  temperature: { giving: givingTemperature, floor: -Infinity },
+  pH: { giving: givingPH, floor: -Infinity },
   generalHardness: { giving: givingHardness, floor: 0 },
   salinity: { giving: () => givingNothing, floor: 0 },
 };
 
 /** Their names. */
-export const waterAxes = Object.keys(axes) as readonly WaterAxis[];
+export const waterAxes = /* @__PURE__ */ Object.keys(axes) as readonly WaterAxis[];

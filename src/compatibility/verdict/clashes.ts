@@ -109,9 +109,9 @@ const bound: readonly Bound[] = [
     by: ["min", "min"],
     exclude: (cover, open) => decimal(cover + open) > 1,
   },
-  cooler("water.coolest", "water.temperature"),
-  cooler("water.coolest", "water.hottest"),
-  cooler("water.temperature", "water.hottest"),
+  /* @__PURE__ */ cooler("water.coolest", "water.temperature"),
+  /* @__PURE__ */ cooler("water.coolest", "water.hottest"),
+  /* @__PURE__ */ cooler("water.temperature", "water.hottest"),
 ];
 
 function areBoundApart(a: Condition, b: Condition): boolean {

@@ -17,8 +17,8 @@ export interface WorldAnswer {
 
 /** Where a rule has nothing to say. */
 export const nothing: WorldAnswer = { standing: [], unknown: false, outside: false };
-const unknown: WorldAnswer = { ...nothing, unknown: true };
-const outside: WorldAnswer = { ...nothing, outside: true };
+const unknown: WorldAnswer = { standing: [], unknown: true, outside: false };
+const outside: WorldAnswer = { standing: [], unknown: false, outside: true };
 
 /** What a rule answers, and how that stands. */
 export function answerOf(

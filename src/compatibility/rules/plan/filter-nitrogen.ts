@@ -1,13 +1,15 @@
 import { decimal } from "../../../decimal";
 import { filterCapacity, filterCapacityDomain } from "../../../load";
+import { once } from "../../../made-once";
 import { nitrogenOf, weighing } from "../../animals/stock";
 import { wantedBy } from "../../animals/wanted";
 import { ownRule } from "../../engine/rule/own-rule";
 
-const ripe = /* @__PURE__ */ filterCapacity({ mediaArea: 1, age: filterCapacityDomain.age.max });
-
 /** What a square metre of ripe media likely takes up, mg/d: what is known of filters spans a factor, of which this is the middle. */
-const likelyRate = /* @__PURE__ */ Math.sqrt(ripe.min * ripe.max);
+const likelyRate = /* @__PURE__ */ once(() => {
+  const { min, max } = filterCapacity({ mediaArea: 1, age: filterCapacityDomain.age.max });
+  return Math.sqrt(min * max);
+});
 
 /**
  * Does the filter take up the ammonia that the whole stock gives off?
@@ -30,7 +32,7 @@ export const filterNitrogen = /* @__PURE__ */ ownRule({
         weight: "restricting",
         measures: { nitrogen, age: plan["tank.filter.age"] },
         watchFor: "gasping",
-        condition: { on: "tank.filter.ripeArea", wanted: { min: decimal(nitrogen / likelyRate) } },
+        condition: { on: "tank.filter.ripeArea", wanted: { min: decimal(nitrogen / likelyRate()) } },
       },
     ];
   },

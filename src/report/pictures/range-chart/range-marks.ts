@@ -1,5 +1,5 @@
 import type { Range } from "../../../ranges";
-import { ink, line } from "../page";
+import { line } from "../page";
 import { type Attributes, corners, element, title } from "../svg";
 import type { Meaning } from "./range-rows";
 
@@ -98,9 +98,9 @@ export const bandStyle = {
 };
 export const keptStyle = { class: "kept", fill: "currentColor", "fill-opacity": 0.22 };
 export const standInStyle = {
-  ...keptStyle,
   class: "kept stands-in",
+  fill: "currentColor",
   "fill-opacity": 0,
   "stroke-dasharray": "3 2",
 };
-export const optimumStyle = { ...ink, class: "optimum", stroke: "currentColor" };
+export const optimumStyle = { fill: "currentColor", stroke: "currentColor", class: "optimum" };

@@ -2,11 +2,11 @@ import { line } from "../page";
 import { type Attributes, corners, element } from "../svg";
 import type { Outline } from "./size-rows";
 
-const solid: Attributes = { ...line, fill: "currentColor", "fill-opacity": 0.22 };
-const dashed: Attributes = { ...line, "stroke-dasharray": "3 2" };
-
 /** How an animal is drawn: dashed and empty where only its greatest length is known. */
-const style = (onlyGreatest: boolean) => (onlyGreatest ? dashed : solid);
+const style = (onlyGreatest: boolean): Attributes => ({
+  ...line,
+  ...(onlyGreatest ? { "stroke-dasharray": "3 2" } : { fill: "currentColor", "fill-opacity": 0.22 }),
+});
 
 /**
  * A fish from the side with its snout at `from` and the end of its tail at `to`: the back and the belly rise to the
@@ -54,7 +54,7 @@ export const lengthBar = (from: number, to: number, middle: number, onlyGreatest
 /** From the usual length to the greatest, dashed where that is of either sex. */
 export const whisker = (from: number, to: number, middle: number, ofEither: boolean): string =>
   element("g", { class: "greatest" }, [
-    element("line", { ...(ofEither ? dashed : line), x1: from, x2: to, y1: middle, y2: middle }),
+    element("line", { ...(ofEither ? style(true) : line), x1: from, x2: to, y1: middle, y2: middle }),
     element("line", { ...line, x1: to, x2: to, y1: middle - 6, y2: middle + 6 }),
   ]);
 
