@@ -47,8 +47,8 @@ function oxygenTold({ measures = {} }: FindingBy<"oxygen">): object {
 
 /**
  * What is told of the findings: of what one does to another only the gravest, beside it what nobody can tell, and nothing
- * twice. What asks for something is
- * told with what it asks for, but for who harms whom where the tank is far too small for any talk of its room.
+ * twice. What asks for something is told with what it asks for, but for who harms whom where the tank is far too small for
+ * any talk of its room.
  */
 function worthTelling({ findings: all, parties, conditions }: Verdict): readonly Finding[] {
   const findings = ofBothSexes(all);
