@@ -10,7 +10,6 @@ export const margin = 14;
 export const letters = { title: 16, text: 12, small: 10 } as const;
 
 /** Lines are drawn in the colour of the text around, so that a picture is read in print and on dark pages too. */
-export const ink: Attributes = { fill: "currentColor", stroke: "none" };
 export const line: Attributes = { fill: "none", stroke: "currentColor", "stroke-width": 1 };
 
 /** A line of text. */
