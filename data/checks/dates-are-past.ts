@@ -15,7 +15,7 @@ export const datesArePast: Check = {
   find: (collection) => datesOf(collection).flatMap((told) => slipsOf(told, new Date())),
 };
 
-/** No scientific name of an animal is older: International Code of Zoological Nomenclature, fourth edition, article 3. */
+/** No scientific name of an animal is older: International Code of Zoological Nomenclature, fourth edition, article 3 (from memory). */
 const firstNames = 1758;
 
 function slipsOf({ file, at, parts }: Told, now: Date): readonly Slip[] {

@@ -1,4 +1,5 @@
 import type { Sex } from "../species";
+import { sexes } from "../species/inner";
 
 /** How many animals there are, and of which sex. A number that is absent is unknown. */
 export interface Numbers {
@@ -46,7 +47,7 @@ export function mayHave({ sex, males, females }: Numbers & { readonly sex?: Sex 
 function stated(parties: readonly (Numbers & { readonly sex?: Sex })[]): Numbers["some"] {
   const some: Partial<Record<Sex, number>> = {};
   for (const party of parties) {
-    for (const sex of ["male", "female"] as const) {
+    for (const sex of sexes) {
       const number = statedOf(party, sex);
       if (number > 0) some[sex] = (some[sex] ?? 0) + number;
     }

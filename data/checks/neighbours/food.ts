@@ -3,19 +3,11 @@ import type { Contradiction } from "./contradiction";
 
 type Food = StatedValue<"diet.foods">;
 
-/** Foods that a plant eater may live on, and those that a meat eater may. */
-const greens: readonly Food[] = ["algae", "plants", "wood", "detritus"];
-const meats: readonly Food[] = [
-  "frozen",
-  "live",
-  "plankton",
-  "fallen-insects",
-  "insects",
-  "crustaceans",
-  "worms",
-  "molluscs",
-  "fish",
-];
+/** Whether a plant eater may live on a food. */
+const isGreen = (food: Food): boolean => ["algae", "plants", "wood", "detritus"].includes(food);
+
+/** Whether a meat eater may; flakes and the like are made of either. */
+const isMeat = (food: Food): boolean => food !== "dry" && !isGreen(food);
 
 type Prey = Exclude<StatedValue<"predation.eats">, "none">["prey"];
 
@@ -70,9 +62,8 @@ export const ofFood: readonly Contradiction[] = [
     expected: "among diet.foods what diet.type lives on",
     holds: ({ diet }) => {
       const [type, foods] = [diet?.type?.value, diet?.foods?.value];
-      if (foods === undefined) return false;
-      const eaten = type === "herbivore" ? greens : type === "carnivore" ? meats : foods;
-      return !foods.some((food) => eaten.includes(food));
+      if (type === "herbivore") return foods?.some(isGreen) === false;
+      return type === "carnivore" && foods?.some(isMeat) === false;
     },
     mend: "Correct diet.type or diet.foods.",
   },

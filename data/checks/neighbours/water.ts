@@ -1,6 +1,6 @@
 import type { Contradiction } from "./contradiction";
 
-/** Above so many g/kg water is more than a little brackish: the mesohaline class of the Venice System of 1958. */
+/** Above so many g/kg water is more than a little brackish: the mesohaline class of the Venice System of 1958 (from memory). */
 const freshest = 5;
 
 /** The water it lives in. */

@@ -62,7 +62,7 @@ export function barsOf(
     .filter(({ gravity }) => gravity >= least);
   const ofQuestions = verdict.open
     .filter((told) => isBarring(told, askedAtWorst !== undefined))
-    .map((told) => ({ told, gravity: gravityOfOpen(told), parties: [told.of] }))
+    .map((told) => ({ told, gravity: gravityOfQuestion(told), parties: [told.of] }))
     .filter(({ gravity }) => gravity >= least);
   return [...ofFindings, ...ofQuestions].map(({ told, gravity, parties }) => ({
     told,
@@ -76,7 +76,7 @@ export function barsOf(
   }));
 }
 
-const gravityOfOpen = (question: OpenQuestion) =>
+const gravityOfQuestion = (question: OpenQuestion) =>
   question.couldBe === "blocking" || decides(question) ? 2 : 1;
 
 /** Whether an open question bars: where nobody can tell for want of its trait, or at worst. */

@@ -4,7 +4,7 @@ import type { Basis } from "../../species";
 import type { Block } from "../layout";
 import { isDeed, mayQuarrel } from "../matters/acts";
 import { isCaution } from "../matters/by-rule";
-import { decides, harmPrevented, reasonsOf, sentencesOf } from "../matters/matters";
+import { couldRuleOut, harmPrevented, reasonsOf, sentencesOf } from "../matters/matters";
 import { isFarTooSmall } from "../matters/order";
 import type { Messages } from "../messages/messages";
 import { cautions } from "./cautions";
@@ -54,7 +54,7 @@ export function blocksOf(
   const items = (list: ReturnType<typeof reasonsOf>): readonly Item[] =>
     list.map((alike) => ({ clauses: [], reasons: [reasonOf(alike, teller)] }));
   const blocking = blockingItems(verdict, teller, items);
-  const inDoubt = toKnow.filter(([finding]) => decides(finding));
+  const inDoubt = toKnow.filter(([finding]) => couldRuleOut(finding));
   const deciding = items(inDoubt);
   const demands: Demands = demandsTold(verdict, teller, messages, blocking);
   const graver = [...deciding, ...demands.wrong, ...demands.unsaid].flatMap(({ reasons }) => reasons);

@@ -1,6 +1,6 @@
 import type { OpenQuestion, Verdict } from "../../compatibility";
 import type { FactName } from "../../plan";
-import { decides } from "../matters/matters";
+import { couldRuleOut } from "../matters/matters";
 import { isOfSharedWater } from "../matters/water-rules";
 import type { Messages } from "../messages/messages";
 import type { Questions } from "./question-told";
@@ -47,7 +47,7 @@ export function openQuestions(
 
 /** The questions, but for those that deciding findings or demands tell. */
 function stillOpen({ findings, open }: Verdict, told: ReadonlySet<FactName>): readonly OpenQuestion[] {
-  const deciding = new Set(findings.filter(decides).map(({ from }) => from));
+  const deciding = new Set(findings.filter(couldRuleOut).map(({ from }) => from));
   return open.filter((question) => {
     const { rule, reason, of, couldBe } = question;
     if ("on" in question && told.has(question.on)) return false;

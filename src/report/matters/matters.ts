@@ -34,7 +34,7 @@ export const reasonsOf = (verdict: Verdict, weight: "blocking" | "advisory"): re
   );
 
 /** Whether nobody can tell in advance, and it would rule the plan out. */
-export const decides = (finding: Finding) => "couldBe" in finding && finding.couldBe === "blocking";
+export const couldRuleOut = (finding: Finding) => "couldBe" in finding && finding.couldBe === "blocking";
 
 /** Of room that is hardly less than needed nothing is told where more is asked for anyway. */
 const isOfHardlyLess = (finding: Finding) => finding.weight === "advisory" && isOfSpace(finding);
@@ -95,7 +95,7 @@ function worthTelling({ findings: all, parties, conditions }: Verdict): readonly
       const key = JSON.stringify([finding.rule, pair, figures.sort()]);
       return !toldOfBoth.has(key) && toldOfBoth.add(key);
     }
-    return isTold(finding) || (decides(finding) && isDoubt(finding));
+    return isTold(finding) || (couldRuleOut(finding) && isDoubt(finding));
   });
 }
 
