@@ -1,5 +1,4 @@
 import type { Sex } from "../species";
-import { sexes } from "../species/inner";
 
 /** How many animals there are, and of which sex. A number that is absent is unknown. */
 export interface Numbers {
@@ -44,21 +43,15 @@ export function mayHave({ sex, males, females }: Numbers & { readonly sex?: Sex 
 }
 
 /** How many animals of several parties are stated to be of a sex; undefined where none are. */
-function stated(parties: readonly (Numbers & { readonly sex?: Sex })[]): Numbers["some"] {
-  const some: Partial<Record<Sex, number>> = {};
-  for (const party of parties) {
-    for (const sex of sexes) {
-      const number = statedOf(party, sex);
-      if (number > 0) some[sex] = (some[sex] ?? 0) + number;
-    }
-  }
-  return Object.keys(some).length > 0 ? some : undefined;
+function stated(parties: readonly Numbers[]): Numbers["some"] {
+  const sum = (sex: Sex) =>
+    parties.reduce((before, party) => before + (party[`${sex}s`] ?? party.some?.[sex] ?? 0), 0);
+  return bySex(sum("male"), sum("female"));
 }
 
-function statedOf({ males, females, some }: Numbers, sex: Sex): number {
-  const counted = sex === "male" ? males : females;
-  return counted ?? some?.[sex] ?? 0;
-}
+/** Numbers of either sex; undefined where there are none of both. */
+export const bySex = (male: number, female: number): Numbers["some"] =>
+  male + female > 0 ? { ...(male > 0 && { male }), ...(female > 0 && { female }) } : undefined;
 
 /** A number of all parties together; unknown where that of one is. */
 function summed(name: Exclude<keyof Numbers, "some">, parties: readonly Numbers[]): number | undefined {

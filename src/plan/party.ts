@@ -1,7 +1,7 @@
 import { applyForm, type Kind, type Listing, type Sex, type SpeciesProfile, type Stage } from "../species";
 import type { Temper } from "./choices";
 import { headcount } from "./headcount";
-import { type Kin, kinOf, type Numbers } from "./kin";
+import { bySex, type Kin, kinOf, type Numbers } from "./kin";
 import type { Group, Party } from "./plan";
 
 /** The animals of a party as rules see them, beside the traits that a rule asks for. */
@@ -80,12 +80,12 @@ function ofGroup(group: Group): LoneParty {
   const count = headcount(group);
   const sexed = unsexed + juveniles === 0;
   const sex = sexed && (males === 0 ? "female" : females === 0 && "male");
-  const some = { ...(males > 0 && { male: males }), ...(females > 0 && { female: females }) };
+  const some = sexed ? undefined : bySex(males, females);
   const party = loneParty(group, {
     count,
     ...(length !== undefined && { length }),
     ...(sex && { sex }),
-    ...(!sexed && males + females > 0 && { some }),
+    ...(some && { some }),
     ...tempered(temper),
     ...(raises && { raises }),
     ...(juveniles === count && { stage: "juvenile" as const }),
